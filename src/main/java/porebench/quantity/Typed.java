@@ -1,0 +1,79 @@
+package porebench.quantity;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A quantity exactly as a person typed or read it: its digits and its unit.
+ *
+ * <p>The digits are kept so that a record shows later what was read on the day; computing uses {@link #value()}.
+ *
+ * @param number the digits as typed, trailing zeros included
+ * @param unit the unit they were typed in
+ * @param <Q> the quantity
+ */
+public record Typed<Q>(BigDecimal number, Unit<Q> unit) {
+    private static final Pattern NUMBER_AND_UNIT = Pattern.compile("\\s*(\\S+?)\\s*([A-Za-z][A-Za-z0-9/]*)\\s*");
+    private static final Pattern PLAIN_NUMBER = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d{1,3})?");
+
+    /** Returns a quantity typed as a number and a unit. */
+    public static <Q> Typed<Q> of(String number, Unit<Q> unit) {
+        return new Typed<>(new BigDecimal(number), unit);
+    }
+
+    /** Returns the quantity in SI, for computing. */
+    public Q value() {
+        return unit.of(number.doubleValue());
+    }
+
+    /**
+     * Reads a number and a unit from one text such as {@code 7.05 L}.
+     *
+     * @param text what was typed; the decimal sign is a point and there are no thousands separators
+     * @param units the units that may be used
+     * @return the quantity, or empty when the text is no such number with one of these units
+     */
+    public static <Q> Optional<Typed<Q>> parse(String text, List<? extends Unit<Q>> units) {
+        Matcher matcher = NUMBER_AND_UNIT.matcher(text);
+        if (!matcher.matches()) {
+            return Optional.empty();
+        }
+        Optional<BigDecimal> number = parseNumber(matcher.group(1));
+        Optional<? extends Unit<Q>> unit = parseUnit(matcher.group(2), units);
+        if (number.isEmpty() || unit.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Typed<>(number.get(), unit.get()));
+    }
+
+    /** Reads a unit by its symbol, letter case not mattering. */
+    public static <U extends Unit<?>> Optional<U> parseUnit(String symbol, List<U> units) {
+        return units.stream()
+                .filter(unit -> unit.symbol().equalsIgnoreCase(symbol.strip()))
+                .findFirst();
+    }
+
+    /** Reads a plain number with a decimal point, the whole text being used; empty for anything else. */
+    public static Optional<BigDecimal> parseNumber(String text) {
+        String stripped = text.strip();
+        if (stripped.length() > 40 || !PLAIN_NUMBER.matcher(stripped).matches()) {
+            return Optional.empty();
+        }
+        return Optional.of(new BigDecimal(stripped)).filter(number -> Double.isFinite(number.doubleValue()));
+    }
+
+    /** Returns the symbols of some units, for a message that says which may be used. */
+    public static String symbols(Unit<?>... units) {
+        return String.join(", ", Arrays.stream(units).map(Unit::symbol).toList());
+    }
+
+    /** Returns the digits and the unit, as in {@code 7.05 L}. */
+    @Override
+    public String toString() {
+        return number.toPlainString() + " " + unit.symbol();
+    }
+}
