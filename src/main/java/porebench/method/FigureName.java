@@ -1,0 +1,116 @@
+package porebench.method;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import porebench.quantity.Typed;
+
+/**
+ * The figures that every profile states, each with the values it may have.
+ *
+ * <p>A number has closed bounds in the unit named beside it; a choice has its words.
+ */
+public enum FigureName {
+    /** Step of the reported factor, in % air. */
+    FACTOR_STEP("factor-step", "% air", "0.01", "1"),
+    /** Tie rule of the reported factor. */
+    FACTOR_TIES("factor-ties", "even", "away"),
+    /** Step of the reported air content, in % air. */
+    AIR_STEP("air-step", "% air", "0.01", "1"),
+    /** Tie rule of the reported air content. */
+    AIR_TIES("air-ties", "even", "away"),
+    /** What is compared with {@link #HIGH_AIR_ABOVE}: the gauge reading, the air content, or nothing ever. */
+    HIGH_AIR_LOOKS_AT("high-air-looks-at", "reading", "air", "never"),
+    /** Above this value, in % air, the report goes to half a scale division. */
+    HIGH_AIR_ABOVE("high-air-above", "% air", "0", "100"),
+    /** Whether the rounded factor is carried forward into the air content, or the unrounded one. */
+    CARRY_ROUNDED_FACTOR("carry-rounded-factor", "yes", "no"),
+    /** From this factor on, in % air, a check by the volumetric method is advised. */
+    ADVISE_VOLUMETRIC_FROM("advise-volumetric-from", "% air", "0.1", "10"),
+    /** Factors of dense aggregate are usually below this, in % air. */
+    USUAL_FACTOR_BELOW("usual-factor-below", "% air", "0.1", "10"),
+    /** Least volume of the measuring bowl, in litres. */
+    LEAST_BOWL("least-bowl", "L", "0.5", "50"),
+    /** Tolerance of a weighed sample mass, in % of the target. */
+    MASS_TOLERANCE("mass-tolerance", "%", "0.01", "20"),
+    /** Tolerance of the soak time, in minutes. */
+    SOAK_TOLERANCE("soak-tolerance", "min", "0", "120"),
+    /** How far the withdrawn water may lie from the target air, in % of the bowl. */
+    WITHDRAWAL_TOLERANCE("withdrawal-tolerance", "% air", "0.1", "10"),
+    /** Top of the gauge scale when the meter states none, in % air. */
+    SCALE_TOP("scale-top", "% air", "1", "100"),
+    /** Standard deviation of repeat trials by one operator, in % air. */
+    REPEATABILITY("repeatability", "% air", "0.001", "5"),
+    /** Trials a determination should have at least. */
+    LEAST_TRIALS("least-trials", "trials", "1", "20"),
+    /** Months after which a factor is due for a new test. */
+    RECHECK_MONTHS("recheck-months", "months", "1", "120"),
+    /** Days before that date from which the factor is shown as due. */
+    RECHECK_NOTICE_DAYS("recheck-notice-days", "days", "0", "365"),
+    /** Tolerance on the target air of a load, in % air, where a mix states none. */
+    AIR_TOLERANCE("air-tolerance", "% air", "0.1", "10");
+
+    private final String key;
+    private final String unit;
+    private final List<String> words;
+    private final BigDecimal lowInclusive;
+    private final BigDecimal highInclusive;
+
+    FigureName(String key, String unit, String lowInclusive, String highInclusive) {
+        this(key, unit, List.of(), new BigDecimal(lowInclusive), new BigDecimal(highInclusive));
+    }
+
+    FigureName(String key, String... words) {
+        this(key, "", List.of(words), BigDecimal.ZERO, BigDecimal.ZERO);
+    }
+
+    FigureName(String key, String unit, List<String> words, BigDecimal lowInclusive, BigDecimal highInclusive) {
+        this.key = key;
+        this.unit = unit;
+        this.words = words;
+        this.lowInclusive = lowInclusive;
+        this.highInclusive = highInclusive;
+    }
+
+    /** Returns the key by which data knows the figure. */
+    public String key() {
+        return key;
+    }
+
+    /** Returns the unit of a number, empty for a choice. */
+    public String unit() {
+        return unit;
+    }
+
+    /** Returns the words of a choice, empty for a number. */
+    public List<String> words() {
+        return words;
+    }
+
+    private boolean whole() {
+        return List.of("trials", "months", "days").contains(unit);
+    }
+
+    /** Returns the figure with this key, if there is one. */
+    public static Optional<FigureName> ofKey(String key) {
+        return List.of(values()).stream().filter(name -> name.key.equals(key)).findFirst();
+    }
+
+    /** Returns the problem with a value for this figure, if there is one. */
+    public Optional<Problem> check(String value) {
+        if (!words.isEmpty()) {
+            return words.contains(value)
+                    ? Optional.empty()
+                    : Optional.of(Problem.error(key, "profile.not-a-choice", key, value, String.join(", ", words)));
+        }
+        Optional<BigDecimal> number = Typed.parseNumber(value);
+        boolean fits = number.isPresent()
+                && number.get().compareTo(lowInclusive) >= 0
+                && number.get().compareTo(highInclusive) <= 0
+                && (!whole() || number.get().stripTrailingZeros().scale() <= 0);
+        return fits
+                ? Optional.empty()
+                : Optional.of(
+                        Problem.error(key, "profile.out-of-range", key, value, lowInclusive, highInclusive, unit));
+    }
+}

@@ -1,0 +1,74 @@
+package porebench.method;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.text.MessageFormat;
+import java.text.NumberFormat;
+import java.util.Locale;
+import java.util.ResourceBundle;
+
+/**
+ * Says problems in the words of one language.
+ *
+ * <p>All layers share the one bundle {@code porebench.method.problems}, so that a thing is called the same everywhere.
+ */
+public final class ProblemText {
+    /** Digits shown of a computed number; more would be noise in a message. */
+    private static final MathContext SHOWN = new MathContext(6);
+
+    private final ResourceBundle words;
+    private final Locale locale;
+
+    private ProblemText(Locale locale) {
+        this.locale = locale;
+        this.words = ResourceBundle.getBundle(
+                "porebench.method.problems",
+                locale,
+                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+    }
+
+    /** Returns the texts in a language, English where it has no translation. */
+    public static ProblemText in(Locale locale) {
+        return new ProblemText(locale);
+    }
+
+    /** Returns the message of a problem, without its place. */
+    public String say(Problem problem) {
+        return format(problem.code(), problem.values().stream().map(this::shown).toArray());
+    }
+
+    /** Returns the message of a problem, led by the file, line and field where it stands. */
+    public String sayWithPlace(Problem problem) {
+        return problem.place().map(place -> placeText(place) + ": ").orElse("") + say(problem);
+    }
+
+    private String placeText(Place place) {
+        if (place.line() == 0) {
+            return place.file();
+        }
+        String key = place.column() == 0 ? "place.line" : "place.field";
+        return format(key, place.file(), Integer.toString(place.line()), Integer.toString(place.column()));
+    }
+
+    private String format(String key, Object... shown) {
+        return new MessageFormat(words.getString(key), locale).format(shown);
+    }
+
+    private String shown(Object value) {
+        if (value instanceof BigDecimal typed) {
+            return number(typed);
+        }
+        if (value instanceof Double computed) {
+            return number(new BigDecimal(computed).round(SHOWN).stripTrailingZeros());
+        }
+        return value.toString();
+    }
+
+    private String number(BigDecimal number) {
+        NumberFormat format = NumberFormat.getNumberInstance(locale);
+        format.setGroupingUsed(false);
+        format.setMinimumFractionDigits(Math.max(0, number.scale()));
+        format.setMaximumFractionDigits(Math.max(0, number.scale()));
+        return format.format(number);
+    }
+}

@@ -1,0 +1,69 @@
+package porebench.method.air;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import porebench.method.Profile;
+
+/**
+ * What a gauge reading means for a load: the table of the factor card.
+ *
+ * <p>A load passes when its reported air content lies within the target air and its tolerance, both limits included; the
+ * reported value is compared, as a person does who reads it off the card.
+ *
+ * @param rows every reading of the table in rising order, one division apart
+ * @param lowestPassing the lowest reading at which the load passes, in % air; empty when none does
+ * @param highestPassing the highest reading at which the load passes, in % air; empty when none does
+ */
+public record PassWindow(List<Row> rows, Optional<BigDecimal> lowestPassing, Optional<BigDecimal> highestPassing) {
+    public PassWindow {
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * One line of the table.
+     *
+     * @param reading the gauge reading, in % air
+     * @param air the air content reported for it, in % air
+     * @param passes whether the load passes
+     */
+    public record Row(BigDecimal reading, BigDecimal air, boolean passes) {}
+
+    /**
+     * Computes the table for a mix.
+     *
+     * @param factor the factor in force, in % air
+     * @param target the mix's target air, in % air
+     * @param tolerance the tolerance on it, in % air, at least 0
+     * @param division a division of the gauge, in % air, greater than 0
+     * @param scaleTop the highest reading of the table, in % air
+     * @param profile the rules of rounding
+     */
+    public static PassWindow of(
+            BigDecimal factor,
+            BigDecimal target,
+            BigDecimal tolerance,
+            BigDecimal division,
+            BigDecimal scaleTop,
+            Profile profile) {
+        BigDecimal low = target.subtract(tolerance);
+        BigDecimal high = target.add(tolerance);
+        List<Row> rows = new ArrayList<>();
+        for (BigDecimal reading = BigDecimal.ZERO.setScale(division.scale());
+                reading.compareTo(scaleTop) <= 0;
+                reading = reading.add(division)) {
+            BigDecimal air = AirContent.of(reading, factor, division, profile)
+                    .value()
+                    .orElseThrow()
+                    .reported();
+            rows.add(new Row(reading, air, air.compareTo(low) >= 0 && air.compareTo(high) <= 0));
+        }
+        List<BigDecimal> passing =
+                rows.stream().filter(Row::passes).map(Row::reading).toList();
+        return passing.isEmpty()
+                ? new PassWindow(rows, Optional.empty(), Optional.empty())
+                : new PassWindow(
+                        rows, Optional.of(passing.get(0)), Optional.of(passing.get(passing.size() - 1)));
+    }
+}

@@ -1,0 +1,129 @@
+package porebench.method.sample;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import porebench.method.Answer;
+import porebench.method.Problem;
+import porebench.method.Role;
+import porebench.quantity.Mass;
+import porebench.quantity.Volume;
+
+/**
+ * The aggregate that stands in the bowl for the aggregate of the concrete it holds, and the waters that go with it.
+ *
+ * <p>Fs = (S / B) Fb and Cs = (S / B) Cb, with S the bowl volume, B the volume of concrete in the batch and Fb, Cb the batch
+ * masses of fine and coarse aggregate, all in the moisture state on the bench. Several sizes each take the ratio S / B.
+ *
+ * <p>Source: ASTM C231, clause 6.2, and AASHTO T 152 (recalled); the same formula in JIS A 1128, clause 6 (seen).
+ * Differences from the source: for wet-sieved concrete the stone held on 37.5 mm is left out and B is the volume that
+ * passes, B' = Vc / (1 - As / 100) with Vc the air-free volume passing and As its air in % (derived, not a quoted clause).
+ *
+ * @param components one entry an aggregate constituent, in the order of the mix design
+ * @param batchVolume the volume of concrete the batch masses stand for: B, or B' when wet-sieved
+ * @param bowl the bowl volume S
+ * @param oneThird water to start with: a third of the bowl
+ * @param inundation all the water that goes with the aggregate when the bowl is full; empty when a
+ *     relative density or absorption is not known
+ * @param withdrawal water to withdraw on a Type B meter, for the target air
+ */
+public record CorrectionSample(
+        List<Component> components,
+        Volume batchVolume,
+        Volume bowl,
+        Volume oneThird,
+        Optional<Volume> inundation,
+        Volume withdrawal) {
+    public CorrectionSample {
+        components = List.copyOf(components);
+    }
+
+    /**
+     * One aggregate of the correction sample.
+     *
+     * @param name what the mix design calls it
+     * @param source its source, or its name where none is stated
+     * @param role fine or coarse
+     * @param mass what to weigh, in the moisture state on the bench
+     * @param ovenDryKilograms the same oven-dry, in kg; empty when the absorption needed for it is not known
+     */
+    public record Component(String name, String source, Role role, Mass mass, OptionalDouble ovenDryKilograms) {}
+
+    /**
+     * Computes the correction sample of a batch for a bowl.
+     *
+     * @param batch the batch, wet-sieved or not as it says
+     * @param bowl the bowl volume, greater than 0
+     * @return the sample, or every reason why there can be none
+     */
+    public static Answer<CorrectionSample> of(Batch batch, Volume bowl) {
+        List<Problem> problems = new ArrayList<>(BatchCheck.problems(batch));
+        if (bowl.cubicMetres() <= 0) {
+            problems.add(Problem.error("bowl", "sample.bowl-not-positive", 1000 * bowl.cubicMetres()));
+        }
+        if (Problem.anyError(problems)) {
+            return Answer.refused(problems);
+        }
+        Volume concrete = Volumes.concrete(batch, problems);
+        if (Problem.anyError(problems)) {
+            return Answer.refused(problems);
+        }
+        CorrectionSample sample = compute(batch, bowl, concrete, problems);
+        return Problem.anyError(problems) ? Answer.refused(problems) : Answer.of(sample, problems);
+    }
+
+    private static CorrectionSample compute(Batch batch, Volume bowl, Volume concrete, List<Problem> problems) {
+        double ratio = bowl.cubicMetres() / concrete.cubicMetres();
+        List<Component> components = new ArrayList<>();
+        double solids = 0;
+        double freeWater = 0;
+        for (Constituent constituent : batch.constituents()) {
+            if (constituent.role().isAggregate()) {
+                Materials material = new Materials(constituent);
+                double share = ratio * (batch.wetSieved() ? material.passingShare() : 1);
+                components.add(component(constituent, material, share));
+                solids += share * material.absoluteCubicMetres();
+                freeWater += share * material.freeWaterKilograms() / Materials.WATER_KILOGRAMS_PER_CUBIC_METRE;
+            }
+        }
+        double inundation = bowl.cubicMetres() - solids - freeWater;
+        if (solids >= bowl.cubicMetres()) {
+            problems.add(Problem.error("bowl", "sample.aggregate-exceeds-bowl", 1000 * solids, 1000 * bowl.cubicMetres()));
+        }
+        return new CorrectionSample(
+                components,
+                concrete,
+                bowl,
+                bowl.times(1.0 / 3),
+                Double.isNaN(inundation) ? Optional.empty() : Optional.of(new Volume(inundation)),
+                bowl.times(batch.targetAirPercent().doubleValue() / 100));
+    }
+
+    private static Component component(Constituent constituent, Materials material, double share) {
+        double dry = material.ovenDryKilograms();
+        return new Component(
+                constituent.name(),
+                constituent.sourceOrName(),
+                constituent.role(),
+                new Mass(share * material.benchKilograms()),
+                Double.isNaN(dry) ? OptionalDouble.empty() : OptionalDouble.of(share * dry));
+    }
+
+    /** Returns the mass of all fine aggregate, in the moisture state on the bench. */
+    public Mass fine() {
+        return total(Role.FINE);
+    }
+
+    /** Returns the mass of all coarse aggregate, in the moisture state on the bench. */
+    public Mass coarse() {
+        return total(Role.COARSE);
+    }
+
+    private Mass total(Role role) {
+        return new Mass(components.stream()
+                .filter(component -> component.role() == role)
+                .mapToDouble(component -> component.mass().kilograms())
+                .sum());
+    }
+}

@@ -1,0 +1,25 @@
+package porebench.record;
+
+import java.time.LocalDate;
+
+/**
+ * A set of repeat trials of one mix that leads to one factor.
+ *
+ * <p>It is open until a factor is issued from it; new trials of the mix then start another.
+ *
+ * @param id its name
+ * @param mixId the mix
+ * @param openedOn the day it was begun
+ * @param purpose why it is made, such as a first factor or a new source; may be empty
+ */
+public record Determination(DeterminationId id, MixId mixId, LocalDate openedOn, String purpose) implements Kept {
+    @Override
+    public RecordKind kind() {
+        return RecordKind.DETERMINATION;
+    }
+
+    @Override
+    public String recordId() {
+        return id.text();
+    }
+}

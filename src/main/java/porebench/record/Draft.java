@@ -1,0 +1,25 @@
+package porebench.record;
+
+import porebench.quantity.Require;
+
+/**
+ * A record to be kept: a new one, or a correction of the version it was made from.
+ *
+ * @param value the record
+ * @param basedOn the version this corrects; 0 for a new record
+ */
+public record Draft(Kept value, int basedOn) {
+    public Draft {
+        Require.atLeast("basedOn", basedOn, 0);
+    }
+
+    /** Returns the draft of a new record. */
+    public static Draft of(Kept value) {
+        return new Draft(value, 0);
+    }
+
+    /** Returns the draft of a correction. */
+    public static <T extends Kept> Draft correcting(Version<T> version, T corrected) {
+        return new Draft(corrected, version.number());
+    }
+}

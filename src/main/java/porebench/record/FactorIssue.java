@@ -1,0 +1,96 @@
+package porebench.record;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import porebench.method.MeterType;
+import porebench.quantity.Require;
+
+/**
+ * A factor handed out for a mix, or its withdrawal: one revision.
+ *
+ * <p>It remembers the mix and the sources it rests on, so that a later change of either is noticed.
+ *
+ * @param mixId the mix
+ * @param revision counted from 1 for each mix
+ * @param action issued or withdrawn
+ * @param factorPercent the factor as handed out, rounded by the profile, in % air; of a withdrawal the factor withdrawn
+ * @param determinationId the determination it rests on
+ * @param meterType the type of meter it was found on
+ * @param inForceFrom the first day it holds; of a withdrawal the first day it no longer holds
+ * @param recheckBy the last day before it lapses
+ * @param issuedBy who issued or withdrew it
+ * @param approvedBy who approved it, may be empty
+ * @param reason why it was issued, replaced or withdrawn
+ * @param mixVersion the version of the mix design it rests on
+ * @param sourceVersions the versions of the sources it rests on
+ * @param profileId the profile whose rules were used
+ */
+public record FactorIssue(
+        MixId mixId,
+        int revision,
+        Action action,
+        BigDecimal factorPercent,
+        DeterminationId determinationId,
+        MeterType meterType,
+        LocalDate inForceFrom,
+        LocalDate recheckBy,
+        String issuedBy,
+        String approvedBy,
+        String reason,
+        int mixVersion,
+        Map<SourceId, Integer> sourceVersions,
+        String profileId)
+        implements Kept {
+    /** What a revision does. */
+    public enum Action {
+        ISSUED("issued"),
+        WITHDRAWN("withdrawn");
+
+        private final String symbol;
+
+        Action(String symbol) {
+            this.symbol = symbol;
+        }
+
+        /** Returns the word by which files know the action. */
+        public String symbol() {
+            return symbol;
+        }
+
+        /** Returns the action with a symbol. */
+        public static Optional<Action> ofSymbol(String symbol) {
+            return Arrays.stream(values())
+                    .filter(action -> action.symbol.equals(symbol))
+                    .findFirst();
+        }
+    }
+
+    public FactorIssue {
+        Require.atLeast("revision", revision, 1);
+        Require.notBlank("issuedBy", issuedBy);
+        sourceVersions = Map.copyOf(sourceVersions);
+    }
+
+    /** Returns whether this revision hands out a factor. */
+    public boolean isIssue() {
+        return action == Action.ISSUED;
+    }
+
+    @Override
+    public RecordKind kind() {
+        return RecordKind.FACTOR_ISSUE;
+    }
+
+    @Override
+    public String recordId() {
+        return idOf(mixId, revision);
+    }
+
+    /** Returns the record id of a mix's revision. */
+    public static String idOf(MixId mixId, int revision) {
+        return mixId.text() + "/r" + revision;
+    }
+}

@@ -1,0 +1,50 @@
+package porebench.record;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import porebench.method.Problem;
+
+/**
+ * The lab book: everything a laboratory keeps, append-only.
+ *
+ * <p>All methods may be called from any one thread at a time. When the file or database fails they throw an unchecked
+ * exception that says what was being done; nothing is then half-written.
+ */
+public interface LabBook extends AutoCloseable {
+    /** Returns the lab book's name for people, such as the name of its file. */
+    String name();
+
+    /** Returns the newest version of every record of a kind, in the order of their ids. */
+    <T extends Kept> List<Version<T>> latest(Class<T> kind);
+
+    /** Returns the newest version of one record. */
+    <T extends Kept> Optional<Version<T>> latest(Class<T> kind, String recordId);
+
+    /** Returns all versions of one record, the first one first; empty when there is no such record. */
+    <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId);
+
+    /**
+     * Keeps some records, all of them or none.
+     *
+     * @param drafts new records and corrections
+     * @param who the person who keeps them
+     * @param why the reason, one for all
+     * @return why nothing was kept: a record was changed meanwhile, is already there, or names one that is not there; empty
+     *     when all was kept
+     */
+    List<Problem> keep(List<Draft> drafts, String who, String why);
+
+    /** Returns a number that grows with every record kept by anybody, so that a window can see that it is out of date. */
+    long changeNumber();
+
+    /** Returns the contradictions in the chain of histories: none for a lab book nobody tampered with. */
+    List<Problem> verify();
+
+    /** Writes a copy of the lab book to a file that is not there yet. */
+    void saveCopy(Path file);
+
+    /** Closes the lab book; closing twice does no harm. */
+    @Override
+    void close();
+}

@@ -1,0 +1,46 @@
+package porebench.record;
+
+import java.math.BigDecimal;
+import porebench.method.MeterType;
+import porebench.quantity.Require;
+import porebench.quantity.Typed;
+import porebench.quantity.Volume;
+
+/**
+ * A pressure air meter with its bowl.
+ *
+ * @param id the laboratory's name for it
+ * @param type Type A or Type B
+ * @param serial the maker's serial number, may be empty
+ * @param bowl the bowl volume, as typed
+ * @param divisionPercent a division of the scale, in % air, greater than 0
+ * @param scaleTopPercent the top of the scale, in % air, greater than 0
+ * @param inService whether it may be used for new trials
+ * @param remarks anything else, may be empty
+ */
+public record Meter(
+        MeterId id,
+        MeterType type,
+        String serial,
+        Typed<Volume> bowl,
+        BigDecimal divisionPercent,
+        BigDecimal scaleTopPercent,
+        boolean inService,
+        String remarks)
+        implements Kept {
+    public Meter {
+        Require.positive("bowl", bowl.value().cubicMetres());
+        Require.positive("divisionPercent", divisionPercent.doubleValue());
+        Require.positive("scaleTopPercent", scaleTopPercent.doubleValue());
+    }
+
+    @Override
+    public RecordKind kind() {
+        return RecordKind.METER;
+    }
+
+    @Override
+    public String recordId() {
+        return id.text();
+    }
+}

@@ -1,0 +1,75 @@
+package porebench.record;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import porebench.method.sample.Batch;
+import porebench.method.sample.Constituent;
+
+/**
+ * A mix design: a batch of concrete and how its air is tested.
+ *
+ * @param id the laboratory's name for it
+ * @param title name for people
+ * @param batch the constituents, the batch volume and the target air
+ * @param soakMinutes time from water entering the mixer to the air test, which the aggregate is soaked for, in minutes
+ * @param airTolerancePercent tolerance on the target air of a load, in % air; empty means the profile's
+ * @param profileId the profile it is tested by: a named standard's or the laboratory's own
+ * @param remarks anything else, may be empty
+ */
+public record MixDesign(
+        MixId id,
+        String title,
+        Batch batch,
+        Optional<BigDecimal> soakMinutes,
+        Optional<BigDecimal> airTolerancePercent,
+        String profileId,
+        String remarks)
+        implements Kept {
+
+    /** Returns the aggregates of the mix, in its order. */
+    public List<Constituent> aggregates() {
+        return batch.constituents().stream().filter(c -> c.role().isAggregate()).toList();
+    }
+
+    /** Returns the sources its aggregates come from. */
+    public Set<SourceId> sources() {
+        return aggregates().stream()
+                .flatMap(aggregate -> aggregate.sourceId().stream())
+                .map(SourceId::new)
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    /**
+     * Returns whether the bowl would hold the same aggregates as for another version of the mix: same sources, masses and
+     * states, same batch volume and wet sieving. Moisture on the bench changes from day to day and does not count.
+     */
+    public boolean hasSameAggregatesAs(MixDesign other) {
+        return batch.wetSieved() == other.batch.wetSieved()
+                && batch.volume().equals(other.batch.volume())
+                && stones().equals(other.stones());
+    }
+
+    private List<List<Object>> stones() {
+        return aggregates().stream()
+                .map(c -> List.<Object>of(
+                        c.sourceOrName(),
+                        c.role(),
+                        c.mass().value(),
+                        c.state(),
+                        c.retainedPercent().doubleValue()))
+                .toList();
+    }
+
+    @Override
+    public RecordKind kind() {
+        return RecordKind.MIX;
+    }
+
+    @Override
+    public String recordId() {
+        return id.text();
+    }
+}

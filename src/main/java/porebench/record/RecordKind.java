@@ -1,0 +1,32 @@
+package porebench.record;
+
+/** The kinds of record a lab book keeps, in the order in which one may refer to another. */
+public enum RecordKind {
+    LABORATORY("laboratory", Laboratory.class),
+    PROFILE("profile", LaboratoryProfile.class),
+    SOURCE("source", Source.class),
+    METER("meter", Meter.class),
+    MIX("mix", MixDesign.class),
+    DETERMINATION("determination", Determination.class),
+    TRIAL("trial", Trial.class),
+    FACTOR_ISSUE("factor_issue", FactorIssue.class),
+    CARD_PRINT("card_print", CardPrint.class);
+
+    private final String symbol;
+    private final Class<? extends Kept> type;
+
+    RecordKind(String symbol, Class<? extends Kept> type) {
+        this.symbol = symbol;
+        this.type = type;
+    }
+
+    /** Returns the word by which the lab book knows the kind. */
+    public String symbol() {
+        return symbol;
+    }
+
+    /** Returns the class of the records of this kind. */
+    public Class<? extends Kept> type() {
+        return type;
+    }
+}

@@ -1,0 +1,29 @@
+package porebench.record.port;
+
+import java.nio.file.Path;
+import java.util.List;
+import porebench.record.Kept;
+import porebench.record.LabBook;
+import porebench.record.MixDesign;
+import porebench.record.Trial;
+
+/**
+ * CSV in and out. Reading never fails on bad content: it gives the good rows and all problems, with line and column.
+ */
+public interface LabSheets {
+    /** Reads mix designs. */
+    Sheet<MixDesign> mixDesigns(Path file);
+
+    /** Reads trials; a row that names no determination belongs to one named after its mix. */
+    Sheet<Trial> trials(Path file);
+
+    /** Reads numbers, one a line, a first line that is no number being their heading. */
+    Sheet<Double> values(Path file);
+
+    /** Reads a file of any kind of record, known by its heading. */
+    Sheet<Kept> records(Path file);
+
+    /** Writes every kind of record of a lab book into a folder, one file a kind, and returns the files. */
+    List<Path> export(LabBook book, Path folder);
+
+}

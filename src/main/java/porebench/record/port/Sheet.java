@@ -1,0 +1,33 @@
+package porebench.record.port;
+
+import java.util.List;
+import porebench.method.Problem;
+
+/**
+ * What was read from one CSV file: the good rows, and every problem with its line and column.
+ *
+ * @param file the name of the file
+ * @param rows the rows that can be used, in the order of the file
+ * @param problems everything wrong or doubtful
+ * @param <T> what a row holds
+ */
+public record Sheet<T>(String file, List<Row<T>> rows, List<Problem> problems) {
+    public Sheet {
+        rows = List.copyOf(rows);
+        problems = List.copyOf(problems);
+    }
+
+    /**
+     * One usable row, or the rows that together state one thing.
+     *
+     * @param line the first line it stands on, counted from 1
+     * @param value what it says
+     * @param <T> what a row holds
+     */
+    public record Row<T>(int line, T value) {}
+
+    /** Returns what the rows hold, without their lines. */
+    public List<T> values() {
+        return rows.stream().map(Row::value).toList();
+    }
+}

@@ -1,0 +1,11 @@
+/**
+ * The statistics of repeat measurements: summaries, intervals, range checks, outlier tests and uncertainty.
+ *
+ * <p>Plain numbers go in and plain numbers come out; what they measure is the caller's business. Imports
+ * {@code porebench.quantity} only, and is the one package that may import Commons Math. A quantity that a set of
+ * numbers does not define (the spread of one reading) is an empty optional, never 0 and never NaN.
+ */
+@NullMarked
+package porebench.statistics;
+
+import org.jspecify.annotations.NullMarked;
