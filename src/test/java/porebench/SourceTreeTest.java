@@ -7,8 +7,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 
 /** Keeps what can be read from the source files only. */
 class SourceTreeTest {
@@ -61,6 +66,38 @@ class SourceTreeTest {
                                 .size())
                         .as("lines of %s", source)
                         .isLessThanOrEqualTo(LONGEST_FILE_LINES));
+    }
+
+    @Test
+    void everyLibraryOfThePomHasItsLineWithItsVersion() throws Exception {
+        List<String> lines = Files.readAllLines(Path.of("DEVELOPERS.md"), StandardCharsets.UTF_8);
+        Document pom = DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(Path.of("pom.xml").toFile());
+        List<Element> pinned = Stream.of("dependency", "path", "plugin")
+                .flatMap(tag -> elements(pom.getElementsByTagName(tag)))
+                .toList();
+        assertThat(pinned).hasSizeGreaterThan(20).allSatisfy(library -> {
+            String artifact = text(library, "artifactId");
+            String version = text(library, "version");
+            if (version.startsWith("${")) {
+                version = text(pom.getDocumentElement(), version.substring(2, version.length() - 1));
+            }
+            String written = version;
+            assertThat(lines)
+                    .as("a line of DEVELOPERS.md on %s %s", artifact, version)
+                    .anyMatch(line -> line.startsWith("|")
+                            && (line.contains(":" + artifact + "`") || line.contains("`" + artifact + "`"))
+                            && line.contains(" " + written + " "));
+        });
+    }
+
+    private static Stream<Element> elements(NodeList nodes) {
+        return IntStream.range(0, nodes.getLength()).mapToObj(each -> (Element) nodes.item(each));
+    }
+
+    private static String text(Element parent, String tag) {
+        return parent.getElementsByTagName(tag).item(0).getTextContent().strip();
     }
 
     private static List<Path> packageFolders() throws IOException {
