@@ -97,6 +97,7 @@ public record Profile(
                 .filter(t -> t.symbol().equals(word))
                 .findFirst()
                 .orElseThrow();
-        return new RoundingRule(new BigDecimal(figure(step).value()), rule, figure(step).clause());
+        return new RoundingRule(
+                new BigDecimal(figure(step).value()), rule, figure(step).clause());
     }
 }

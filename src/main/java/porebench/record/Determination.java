@@ -1,6 +1,7 @@
 package porebench.record;
 
 import java.time.LocalDate;
+import porebench.quantity.Require;
 
 /**
  * A set of repeat trials of one mix that leads to one factor.
@@ -9,10 +10,16 @@ import java.time.LocalDate;
  *
  * @param id its name
  * @param mixId the mix
+ * @param mixVersion the version of the mix design its trials are made for
  * @param openedOn the day it was begun
  * @param purpose why it is made, such as a first factor or a new source; may be empty
  */
-public record Determination(DeterminationId id, MixId mixId, LocalDate openedOn, String purpose) implements Kept {
+public record Determination(DeterminationId id, MixId mixId, int mixVersion, LocalDate openedOn, String purpose)
+        implements Kept {
+    public Determination {
+        Require.atLeast("mixVersion", mixVersion, 1);
+    }
+
     @Override
     public RecordKind kind() {
         return RecordKind.DETERMINATION;

@@ -74,6 +74,25 @@ public record FactorIssue(
         sourceVersions = Map.copyOf(sourceVersions);
     }
 
+    /** Returns this revision resting on other versions of the mix and its sources. */
+    public FactorIssue restingOn(int otherMixVersion, Map<SourceId, Integer> otherSourceVersions) {
+        return new FactorIssue(
+                mixId,
+                revision,
+                action,
+                factorPercent,
+                determinationId,
+                meterType,
+                inForceFrom,
+                recheckBy,
+                issuedBy,
+                approvedBy,
+                reason,
+                otherMixVersion,
+                otherSourceVersions,
+                profileId);
+    }
+
     /** Returns whether this revision hands out a factor. */
     public boolean isIssue() {
         return action == Action.ISSUED;

@@ -45,8 +45,7 @@ public record Source(
     }
 
     private static boolean sameNumber(Optional<BigDecimal> one, Optional<BigDecimal> two) {
-        return one.isPresent() == two.isPresent()
-                && (one.isEmpty() || one.get().compareTo(two.orElseThrow()) == 0);
+        return one.isPresent() == two.isPresent() && (one.isEmpty() || one.get().compareTo(two.orElseThrow()) == 0);
     }
 
     @Override

@@ -76,6 +76,21 @@ public record Trial(
                 struckBecause);
     }
 
+    /** Returns this trial as part of a determination. */
+    public Trial in(DeterminationId other) {
+        return new Trial(
+                id,
+                mixId,
+                other,
+                testedAt,
+                operator,
+                meterId,
+                readings,
+                remarks,
+                keptBecause,
+                struckBecause);
+    }
+
     @Override
     public RecordKind kind() {
         return RecordKind.TRIAL;

@@ -61,9 +61,7 @@ public final class CriticalRange {
      * @throws IllegalArgumentException if n is less than 2
      */
     public static double printedFactor(int n) {
-        return BigDecimal.valueOf(factor(n))
-                .setScale(1, RoundingMode.HALF_EVEN)
-                .doubleValue();
+        return BigDecimal.valueOf(factor(n)).setScale(1, RoundingMode.HALF_EVEN).doubleValue();
     }
 
     /**

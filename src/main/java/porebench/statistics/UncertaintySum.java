@@ -18,8 +18,7 @@ import porebench.quantity.Require;
  * @param combined the combined standard uncertainty, in the unit of the result; 0 when every part is 0
  * @param effectiveDegreesOfFreedom at least 0.5; infinite when no part with finitely many contributes anything
  */
-public record UncertaintySum(
-        List<Contribution> contributions, double combined, double effectiveDegreesOfFreedom) {
+public record UncertaintySum(List<Contribution> contributions, double combined, double effectiveDegreesOfFreedom) {
 
     public UncertaintySum {
         contributions = List.copyOf(contributions);
@@ -36,8 +35,7 @@ public record UncertaintySum(
      * @param sensitivity by how much the result moves for one unit of the input, of either sign
      * @param degreesOfFreedom at least 0.5; infinite when the uncertainty is taken as known exactly
      */
-    public record Contribution(
-            String name, double standardUncertainty, double sensitivity, double degreesOfFreedom) {
+    public record Contribution(String name, double standardUncertainty, double sensitivity, double degreesOfFreedom) {
         public Contribution {
             Require.notBlank("name", name);
             Require.atLeastZero("standardUncertainty", standardUncertainty);
@@ -62,7 +60,8 @@ public record UncertaintySum(
      * @throws IllegalArgumentException if there is none, or their sum is not finite
      */
     public static UncertaintySum of(List<Contribution> contributions) {
-        double largest = contributions.stream().mapToDouble(Contribution::size).max().orElse(0);
+        double largest =
+                contributions.stream().mapToDouble(Contribution::size).max().orElse(0);
         if (largest == 0) {
             return new UncertaintySum(contributions, 0, Double.POSITIVE_INFINITY);
         }

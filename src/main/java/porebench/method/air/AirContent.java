@@ -65,7 +65,8 @@ public record AirContent(BigDecimal percent, BigDecimal reported, RoundingRule r
     private static RoundingRule rule(BigDecimal reading, BigDecimal air, BigDecimal division, Profile profile) {
         String looksAt = profile.figure(FigureName.HIGH_AIR_LOOKS_AT).value();
         BigDecimal looked = looksAt.equals("air") ? air : reading;
-        BigDecimal above = new BigDecimal(profile.figure(FigureName.HIGH_AIR_ABOVE).value());
+        BigDecimal above =
+                new BigDecimal(profile.figure(FigureName.HIGH_AIR_ABOVE).value());
         if (looksAt.equals("never") || looked.compareTo(above) <= 0) {
             return profile.airRounding();
         }

@@ -63,7 +63,6 @@ public record PassWindow(List<Row> rows, Optional<BigDecimal> lowestPassing, Opt
                 rows.stream().filter(Row::passes).map(Row::reading).toList();
         return passing.isEmpty()
                 ? new PassWindow(rows, Optional.empty(), Optional.empty())
-                : new PassWindow(
-                        rows, Optional.of(passing.get(0)), Optional.of(passing.get(passing.size() - 1)));
+                : new PassWindow(rows, Optional.of(passing.get(0)), Optional.of(passing.get(passing.size() - 1)));
     }
 }

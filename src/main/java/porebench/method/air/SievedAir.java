@@ -65,8 +65,8 @@ public record SievedAir(double fullMixturePercent, double mortarPercent) {
                         held.cubicMetres()));
             }
             if (mortar.cubicMetres() > passing.cubicMetres() * (1 + VOLUMES_AGREE_WITHIN)) {
-                problems.add(Problem.error(
-                        "vm", "air.mortar-above-passing", mortar.cubicMetres(), passing.cubicMetres()));
+                problems.add(
+                        Problem.error("vm", "air.mortar-above-passing", mortar.cubicMetres(), passing.cubicMetres()));
             }
         }
         return problems;

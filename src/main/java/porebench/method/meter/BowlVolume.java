@@ -49,7 +49,10 @@ public record BowlVolume(Volume volume, Density waterDensity) {
         Mass content = full.minus(empty).minus(plate);
         if (problems.isEmpty() && content.kilograms() <= 0) {
             problems.add(Problem.error(
-                    "full", "bowl.full-too-light", full.kilograms(), empty.plus(plate).kilograms()));
+                    "full",
+                    "bowl.full-too-light",
+                    full.kilograms(),
+                    empty.plus(plate).kilograms()));
         }
         if (!problems.isEmpty()) {
             return Answer.refused(problems);

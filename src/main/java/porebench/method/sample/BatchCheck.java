@@ -49,8 +49,10 @@ final class BatchCheck {
         if (batch.constituents().stream().noneMatch(c -> c.role().isAggregate())) {
             problems.add(Problem.error("constituents", "mix.no-aggregate"));
         }
-        if (batch.volume() instanceof BatchVolume.Stated stated && stated.volume().value().cubicMetres() <= 0) {
-            problems.add(Problem.error("batchVolume", "mix.volume-not-positive", stated.volume().number()));
+        if (batch.volume() instanceof BatchVolume.Stated stated
+                && stated.volume().value().cubicMetres() <= 0) {
+            problems.add(Problem.error(
+                    "batchVolume", "mix.volume-not-positive", stated.volume().number()));
         }
         if (batch.volume() instanceof BatchVolume.FromDensity measured) {
             double density = measured.density().value().kilogramsPerCubicMetre();
@@ -62,7 +64,8 @@ final class BatchCheck {
 
     private void constituent(Constituent c, String field) {
         if (c.mass().number().signum() < 0) {
-            problems.add(Problem.error(field + "mass", "mix.mass-negative", c.name(), c.mass().toString()));
+            problems.add(Problem.error(
+                    field + "mass", "mix.mass-negative", c.name(), c.mass().toString()));
         } else if (c.mass().number().signum() == 0) {
             problems.add(Problem.warning(field + "mass", "mix.mass-zero", c.name()));
         }
@@ -126,14 +129,10 @@ final class BatchCheck {
     private void absorption(Constituent c, String field, BigDecimal absorption) {
         if (absorption.signum() < 0 || absorption.compareTo(HIGHEST_ABSORPTION) > 0) {
             problems.add(Problem.error(
-                    field + "absorption",
-                    "mix.absorption-out-of-range",
-                    c.name(),
-                    absorption,
-                    HIGHEST_ABSORPTION));
+                    field + "absorption", "mix.absorption-out-of-range", c.name(), absorption, HIGHEST_ABSORPTION));
         } else if (absorption.compareTo(POROUS_ABOVE) > 0) {
-            problems.add(Problem.warning(
-                    field + "absorption", "mix.porous-aggregate", c.name(), absorption, POROUS_ABOVE));
+            problems.add(
+                    Problem.warning(field + "absorption", "mix.porous-aggregate", c.name(), absorption, POROUS_ABOVE));
         }
     }
 }

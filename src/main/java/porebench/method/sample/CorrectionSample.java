@@ -89,7 +89,8 @@ public record CorrectionSample(
         }
         double inundation = bowl.cubicMetres() - solids - freeWater;
         if (solids >= bowl.cubicMetres()) {
-            problems.add(Problem.error("bowl", "sample.aggregate-exceeds-bowl", 1000 * solids, 1000 * bowl.cubicMetres()));
+            problems.add(
+                    Problem.error("bowl", "sample.aggregate-exceeds-bowl", 1000 * solids, 1000 * bowl.cubicMetres()));
         }
         return new CorrectionSample(
                 components,

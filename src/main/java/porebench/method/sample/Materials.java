@@ -50,8 +50,7 @@ final class Materials {
     /** Returns the mass in the moisture state on the bench, in kg. */
     double benchKilograms() {
         boolean asStated = state == MoistureState.STOCK
-                || state == MoistureState.SSD
-                        && constituent.moisturePercent().isEmpty();
+                || state == MoistureState.SSD && constituent.moisturePercent().isEmpty();
         return asStated ? mass : ovenDryKilograms() * (1 + moisture);
     }
 

@@ -37,8 +37,7 @@ final class Volumes {
             return stated.volume().value();
         }
         if (batch.volume() instanceof BatchVolume.FromDensity measured) {
-            return new Volume(
-                    totalKilograms(batch) / measured.density().value().kilogramsPerCubicMetre());
+            return new Volume(totalKilograms(batch) / measured.density().value().kilogramsPerCubicMetre());
         }
         return new Volume(computed);
     }

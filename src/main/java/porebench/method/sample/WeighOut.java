@@ -30,8 +30,7 @@ public record WeighOut(List<Line> lines, int trials, double sparePercent) {
      * @param highest the greatest mass within the tolerance
      * @param total the mass to fetch for all trials with the spare
      */
-    public record Line(
-            String name, String source, Role role, Mass each, Mass lowest, Mass highest, Mass total) {}
+    public record Line(String name, String source, Role role, Mass each, Mass lowest, Mass highest, Mass total) {}
 
     /**
      * Lists what to weigh.

@@ -141,8 +141,8 @@ final class TrialDoubts {
         double target = expected.targetAirPercent().getAsDouble();
         double tolerance = profile.number(FigureName.WITHDRAWAL_TOLERANCE);
         if (above(Math.abs(withdrawn.getAsDouble() - target), tolerance)) {
-            problems.add(Problem.warning(
-                    "withdrawn", "trial.withdrawal-far", withdrawn.getAsDouble(), target, tolerance));
+            problems.add(
+                    Problem.warning("withdrawn", "trial.withdrawal-far", withdrawn.getAsDouble(), target, tolerance));
         }
     }
 
@@ -161,7 +161,10 @@ final class TrialDoubts {
                     WaterDensity.HIGHEST_CELSIUS);
             problems.add(
                     needed
-                            ? Problem.error(problem.field(), problem.code(), problem.values().toArray())
+                            ? Problem.error(
+                                    problem.field(),
+                                    problem.code(),
+                                    problem.values().toArray())
                             : problem);
         });
     }
@@ -180,7 +183,8 @@ final class TrialDoubts {
     }
 
     private static boolean above(double value, double limit) {
-        return RoundingRule.withoutNoise(value - limit).setScale(9, RoundingMode.HALF_EVEN)
+        return RoundingRule.withoutNoise(value - limit)
+                        .setScale(9, RoundingMode.HALF_EVEN)
                         .signum()
                 > 0;
     }

@@ -39,14 +39,14 @@ public record TrialFactor(OptionalDouble factorPercent, OptionalDouble withdrawn
     public static TrialFactor of(Readings readings, Expected expected, Profile profile) {
         List<Problem> problems = new ArrayList<>();
         if (readings.bowl().value().cubicMetres() <= 0) {
-            problems.add(Problem.error("bowl", "trial.bowl-not-positive", readings.bowl().toString()));
+            problems.add(Problem.error(
+                    "bowl", "trial.bowl-not-positive", readings.bowl().toString()));
         }
         if (readings.leak()) {
             problems.add(Problem.error("leak", "trial.leak"));
         }
-        OptionalDouble withdrawn = readings.meterType() == MeterType.B
-                ? withdrawnPercent(readings, problems)
-                : OptionalDouble.empty();
+        OptionalDouble withdrawn =
+                readings.meterType() == MeterType.B ? withdrawnPercent(readings, problems) : OptionalDouble.empty();
         OptionalDouble factor =
                 readings.meterType() == MeterType.A ? typeA(readings, problems) : typeB(readings, withdrawn, problems);
         new TrialDoubts(readings, expected, profile, factor, withdrawn).addTo(problems);
@@ -64,10 +64,8 @@ public record TrialFactor(OptionalDouble factorPercent, OptionalDouble withdrawn
         if (readings.h1Percent().isEmpty() || readings.h2Percent().isEmpty()) {
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(readings.h1Percent()
-                .get()
-                .subtract(readings.h2Percent().get())
-                .doubleValue());
+        return OptionalDouble.of(
+                readings.h1Percent().get().subtract(readings.h2Percent().get()).doubleValue());
     }
 
     private static OptionalDouble typeB(Readings readings, OptionalDouble withdrawn, List<Problem> problems) {
@@ -100,12 +98,11 @@ public record TrialFactor(OptionalDouble factorPercent, OptionalDouble withdrawn
         if (bowl <= 0) {
             return OptionalDouble.empty();
         }
-        OptionalDouble percent =
-                switch (withdrawal.unit()) {
-                    case PERCENT -> OptionalDouble.of(number);
-                    case MILLILITRE -> OptionalDouble.of(100 * number * 1e-6 / bowl);
-                    case GRAM -> byMass(number, bowl, readings, problems);
-                };
+        OptionalDouble percent = switch (withdrawal.unit()) {
+            case PERCENT -> OptionalDouble.of(number);
+            case MILLILITRE -> OptionalDouble.of(100 * number * 1e-6 / bowl);
+            case GRAM -> byMass(number, bowl, readings, problems);
+        };
         percent.ifPresent(p -> {
             if (p > 100) {
                 problems.add(Problem.error("withdrawn", "trial.withdrawal-exceeds-bowl", p));

@@ -25,5 +25,4 @@ public interface LabSheets {
 
     /** Writes every kind of record of a lab book into a folder, one file a kind, and returns the files. */
     List<Path> export(LabBook book, Path folder);
-
 }

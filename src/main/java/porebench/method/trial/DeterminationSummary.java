@@ -1,0 +1,114 @@
+package porebench.method.trial;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import porebench.method.FigureName;
+import porebench.method.MeterType;
+import porebench.method.Problem;
+import porebench.method.Profile;
+import porebench.quantity.Require;
+import porebench.statistics.CriticalRange;
+import porebench.statistics.MeanInterval;
+import porebench.statistics.Summary;
+import porebench.statistics.UncertaintySum;
+
+/**
+ * What the trials of one determination say together.
+ *
+ * <p>Only trials that count enter: neither void nor struck. The factor is their mean, rounded once by the profile. The
+ * expanded uncertainty (95 %) joins the scatter of the mean, s / sqrt(n), and the reading of the scale, q / sqrt(12) for a
+ * division q (twice that variance on Type A, which reads twice); the reading is not divided by n, because trials that all
+ * land on the same division share its error. Meter calibration and masses are not in it.
+ *
+ * <p>Source: range check by ASTM C670 (recalled); uncertainty by JCGM 100:2008, clauses 4 and 5 and annex G (recalled).
+ *
+ * @param summary count, mean, standard deviation and range of the factors, in % air
+ * @param interval the 95 % t interval of the mean; empty for a single trial
+ * @param rangeCheck the range against its limit; empty for a single trial
+ * @param reportedPercent the factor as reported, in % air
+ * @param expandedUncertaintyPercent U at 95 %, in % air; empty for a single trial
+ * @param doubts what a person should look at before issuing
+ */
+public record DeterminationSummary(
+        Summary summary,
+        Optional<MeanInterval> interval,
+        Optional<CriticalRange.Verdict> rangeCheck,
+        BigDecimal reportedPercent,
+        OptionalDouble expandedUncertaintyPercent,
+        List<Problem> doubts) {
+    private static final double CONFIDENCE = 0.95;
+
+    public DeterminationSummary {
+        doubts = List.copyOf(doubts);
+    }
+
+    /**
+     * Summarises the trials that count.
+     *
+     * @param factors their factors, in % air, in the order of the trials
+     * @param type the type of meter
+     * @param divisionPercent a division of its scale, in % air, greater than 0
+     * @param profile whose rounding, repeatability and limits hold
+     * @return the summary, or empty when no trial counts
+     */
+    public static Optional<DeterminationSummary> of(
+            double[] factors, MeterType type, double divisionPercent, Profile profile) {
+        Require.positive("divisionPercent", divisionPercent);
+        if (factors.length == 0) {
+            return Optional.empty();
+        }
+        Summary summary = Summary.of(factors);
+        Optional<CriticalRange.Verdict> rangeCheck = summary.count() < 2
+                ? Optional.empty()
+                : Optional.of(CriticalRange.check(
+                        summary.range(), summary.count(), profile.number(FigureName.REPEATABILITY)));
+        return Optional.of(new DeterminationSummary(
+                summary,
+                MeanInterval.of(summary, CONFIDENCE),
+                rangeCheck,
+                profile.factorRounding().round(summary.mean()),
+                expanded(summary, type, divisionPercent),
+                doubts(summary, rangeCheck, profile)));
+    }
+
+    private static OptionalDouble expanded(Summary summary, MeterType type, double division) {
+        if (summary.standardError().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double readings = type == MeterType.A ? Math.sqrt(2) : 1;
+        UncertaintySum sum = UncertaintySum.of(
+                UncertaintySum.Contribution.of(
+                        "repeatability", summary.standardError().getAsDouble(), summary.count() - 1.0),
+                UncertaintySum.Contribution.of(
+                        "reading",
+                        readings * UncertaintySum.resolutionUncertainty(division),
+                        Double.POSITIVE_INFINITY));
+        return OptionalDouble.of(sum.expanded(CONFIDENCE));
+    }
+
+    private static List<Problem> doubts(Summary summary, Optional<CriticalRange.Verdict> rangeCheck, Profile profile) {
+        List<Problem> doubts = new ArrayList<>();
+        int least = profile.count(FigureName.LEAST_TRIALS);
+        if (summary.count() < least) {
+            doubts.add(Problem.warning("trials", "determination.few-trials", summary.count(), least));
+        }
+        rangeCheck.filter(check -> !check.passes()).ifPresent(check -> {
+            doubts.add(Problem.warning(
+                    "trials", "determination.range-too-wide", summary.range(), summary.count(), check.limit()));
+        });
+        if (summary.mean() < 0) {
+            doubts.add(Problem.warning("factor", "determination.factor-negative", summary.mean()));
+        }
+        double high = profile.number(FigureName.ADVISE_VOLUMETRIC_FROM);
+        double usual = profile.number(FigureName.USUAL_FACTOR_BELOW);
+        if (summary.mean() >= high) {
+            doubts.add(Problem.warning("factor", "determination.factor-high", summary.mean(), high));
+        } else if (summary.mean() >= usual) {
+            doubts.add(Problem.warning("factor", "determination.factor-unusual", summary.mean(), usual));
+        }
+        return doubts;
+    }
+}

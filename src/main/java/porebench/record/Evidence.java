@@ -1,0 +1,170 @@
+package porebench.record;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import porebench.method.FigureName;
+import porebench.method.Profile;
+import porebench.method.profile.Profiles;
+
+/**
+ * Everything a lab book knows about one mix: design, sources, determinations, factor issues and how they stand.
+ *
+ * @param mix the mix design
+ * @param profile the profile it is tested by
+ * @param sources the sources of its aggregates that are in the register
+ * @param meters all meters of the laboratory, by id
+ * @param determinations its determinations, the oldest first
+ * @param issues its factor issues, the first revision first
+ * @param bases what each revision that issued a factor rests on, by revision
+ */
+public record Evidence(
+        Version<MixDesign> mix,
+        Profile profile,
+        List<Version<Source>> sources,
+        Map<MeterId, Version<Meter>> meters,
+        List<JudgedDetermination> determinations,
+        List<Version<FactorIssue>> issues,
+        Map<Integer, Basis> bases) {
+    public Evidence {
+        sources = List.copyOf(sources);
+        meters = Map.copyOf(meters);
+        determinations = List.copyOf(determinations);
+        issues = List.copyOf(issues);
+        bases = Map.copyOf(bases);
+    }
+
+    /**
+     * What an issued factor rests on: the mix design and the sources as they were.
+     *
+     * @param mix the mix design of that day
+     * @param sources its sources of that day, those that were in the register
+     */
+    public record Basis(MixDesign mix, List<Source> sources) {
+        public Basis {
+            sources = List.copyOf(sources);
+        }
+    }
+
+    /**
+     * Something that makes an issued factor untrue.
+     *
+     * @param source the source that changed; empty when the mix's own aggregates did
+     */
+    public record Change(Optional<SourceId> source) {}
+
+    /** Gathers what a lab book knows about one mix; empty when it has no such mix. */
+    public static Optional<Evidence> of(LabBook book, MixId mixId) {
+        return book.latest(MixDesign.class, mixId.text()).map(mix -> new EvidenceReader(book).read(mix));
+    }
+
+    /** Gathers what a lab book knows about every mix, in the order of their ids. */
+    public static List<Evidence> ofAll(LabBook book) {
+        EvidenceReader reader = new EvidenceReader(book);
+        return book.latest(MixDesign.class).stream().map(reader::read).toList();
+    }
+
+    /** Returns the revision that holds on a day: the newest one that had begun by then, a withdrawal being none. */
+    public Optional<FactorIssue> inForceOn(LocalDate day) {
+        return begunBy(day).filter(FactorIssue::isIssue);
+    }
+
+    private Optional<FactorIssue> begunBy(LocalDate day) {
+        return issues.stream()
+                .map(Version::value)
+                .filter(issue -> !issue.inForceFrom().isAfter(day))
+                .max(Comparator.comparingInt(FactorIssue::revision));
+    }
+
+    /** Returns how it stands with the factor on a day. */
+    public FactorState stateOn(LocalDate day) {
+        Optional<FactorIssue> begun = begunBy(day);
+        if (begun.isEmpty()) {
+            return FactorState.NO_FACTOR;
+        }
+        FactorIssue issue = begun.get();
+        if (!issue.isIssue()) {
+            return FactorState.WITHDRAWN;
+        }
+        if (!changesSince(issue).isEmpty()) {
+            return FactorState.SOURCE_CHANGED;
+        }
+        if (day.isAfter(issue.recheckBy())) {
+            return FactorState.LAPSED;
+        }
+        boolean due = !day.isBefore(issue.recheckBy().minusDays(profile.count(FigureName.RECHECK_NOTICE_DAYS)));
+        return due ? FactorState.RECHECK_DUE : FactorState.IN_FORCE;
+    }
+
+    /** Returns what changed since a revision issued its factor: the mix's aggregates, or named sources. */
+    public List<Change> changesSince(FactorIssue issue) {
+        Basis then = bases.get(issue.revision());
+        if (then == null) {
+            return List.of();
+        }
+        List<Change> changes = new ArrayList<>();
+        if (!then.mix().hasSameAggregatesAs(mix.value())) {
+            changes.add(new Change(Optional.empty()));
+        }
+        Map<SourceId, Source> now =
+                sources.stream().map(Version::value).collect(Collectors.toMap(Source::id, Function.identity()));
+        for (Source source : then.sources()) {
+            Source today = now.get(source.id());
+            if (today != null && !source.isSameStoneAs(today)) {
+                changes.add(new Change(Optional.of(source.id())));
+            }
+        }
+        return changes;
+    }
+
+    /** Returns the newest revision, issue or withdrawal. */
+    public Optional<FactorIssue> newestIssue() {
+        return issues.isEmpty()
+                ? Optional.empty()
+                : Optional.of(issues.get(issues.size() - 1).value());
+    }
+
+    /** Returns the determination that new trials join: the newest from which no factor was issued. */
+    public Optional<JudgedDetermination> openDetermination() {
+        return determinations.isEmpty()
+                ? Optional.empty()
+                : Optional.of(determinations.get(determinations.size() - 1))
+                        .filter(newest -> issues.stream()
+                                .noneMatch(issue -> issue.value().isIssue()
+                                        && issue.value()
+                                                .determinationId()
+                                                .equals(newest.determination()
+                                                        .value()
+                                                        .id())));
+    }
+
+    /** Returns a determination of this mix by its id. */
+    public Optional<JudgedDetermination> determination(DeterminationId id) {
+        return determinations.stream()
+                .filter(judged -> judged.determination().value().id().equals(id))
+                .findFirst();
+    }
+
+    /** Returns the id that the next determination of this mix gets. */
+    public DeterminationId nextDeterminationId() {
+        int number = determinations.size() + 1;
+        while (determination(new DeterminationId(mix.value().id() + "/" + number))
+                .isPresent()) {
+            number++;
+        }
+        return new DeterminationId(mix.value().id() + "/" + number);
+    }
+
+    /** Returns the profile of a mix: the laboratory's own copy, a named standard's, or else the default one. */
+    static Profile profileOf(LabBook book, String profileId) {
+        return book.latest(LaboratoryProfile.class, profileId)
+                .map(version -> version.value().profile())
+                .or(() -> Profiles.find(profileId))
+                .orElseGet(Profiles::standard);
+    }
+}

@@ -1,0 +1,108 @@
+package porebench.record;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import porebench.method.Profile;
+
+/** Reads the evidence of mixes out of a lab book, each kind of record once for all mixes. */
+final class EvidenceReader {
+    private final LabBook book;
+    private final Map<SourceId, Version<Source>> sources;
+    private final Map<MeterId, Version<Meter>> meters;
+    private final Map<MixId, List<Version<Determination>>> determinations;
+    private final Map<DeterminationId, List<Version<Trial>>> trials;
+    private final Map<MixId, List<Version<FactorIssue>>> issues;
+
+    EvidenceReader(LabBook book) {
+        this.book = book;
+        this.sources = book.latest(Source.class).stream()
+                .collect(Collectors.toMap(version -> version.value().id(), Function.identity()));
+        this.meters = book.latest(Meter.class).stream()
+                .collect(Collectors.toMap(version -> version.value().id(), Function.identity()));
+        this.determinations = grouped(Determination.class, Determination::mixId);
+        this.trials = grouped(Trial.class, Trial::determinationId);
+        this.issues = grouped(FactorIssue.class, FactorIssue::mixId);
+    }
+
+    private <T extends Kept, K> Map<K, List<Version<T>>> grouped(Class<T> kind, Function<T, K> key) {
+        return book.latest(kind).stream().collect(Collectors.groupingBy(version -> key.apply(version.value())));
+    }
+
+    Evidence read(Version<MixDesign> mix) {
+        Profile profile = Evidence.profileOf(book, mix.value().profileId());
+        List<JudgedDetermination> judged = determinations
+                .getOrDefault(mix.value().id(), List.of())
+                .stream()
+                .sorted(Comparator.comparing((Version<Determination> version) ->
+                                version.value().openedOn())
+                        .thenComparing(version -> version.value().id()))
+                .map(determination -> judge(determination, mix, profile))
+                .toList();
+        List<Version<FactorIssue>> issued = issues.getOrDefault(mix.value().id(), List.of()).stream()
+                .sorted(Comparator.comparingInt(version -> version.value().revision()))
+                .toList();
+        return new Evidence(
+                mix,
+                profile,
+                mix.value().sources().stream()
+                        .sorted()
+                        .filter(sources::containsKey)
+                        .map(sources::get)
+                        .toList(),
+                meters,
+                judged,
+                issued,
+                bases(issued));
+    }
+
+    private Map<Integer, Evidence.Basis> bases(List<Version<FactorIssue>> issued) {
+        Map<Integer, Evidence.Basis> bases = new HashMap<>();
+        for (Version<FactorIssue> version : issued) {
+            FactorIssue issue = version.value();
+            if (issue.isIssue()) {
+                then(MixDesign.class, issue.mixId().text(), issue.mixVersion())
+                        .ifPresent(mix -> bases.put(issue.revision(), new Evidence.Basis(mix, sourcesThen(issue))));
+            }
+        }
+        return bases;
+    }
+
+    private JudgedDetermination judge(Version<Determination> determination, Version<MixDesign> today, Profile profile) {
+        int number = determination.value().mixVersion();
+        Optional<MixDesign> mix = number == today.number()
+                ? Optional.of(today.value())
+                : then(MixDesign.class, today.value().recordId(), number);
+        List<JudgedTrial> judged = trials.getOrDefault(determination.value().id(), List.of()).stream()
+                .map(trial -> JudgedTrial.of(trial, mix, meter(trial.value()), profile))
+                .toList();
+        double division = judged.stream()
+                .flatMap(trial -> meter(trial.trial().value()).stream())
+                .mapToDouble(meter -> meter.divisionPercent().doubleValue())
+                .max()
+                .orElse(JudgedDetermination.USUAL_DIVISION_PERCENT);
+        return JudgedDetermination.of(determination, judged, division, profile);
+    }
+
+    private Optional<Meter> meter(Trial trial) {
+        return Optional.ofNullable(meters.get(trial.meterId())).map(Version::value);
+    }
+
+    private List<Source> sourcesThen(FactorIssue issue) {
+        return issue.sourceVersions().entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .flatMap(entry -> then(Source.class, entry.getKey().text(), entry.getValue()).stream())
+                .toList();
+    }
+
+    private <T extends Kept> Optional<T> then(Class<T> kind, String recordId, int number) {
+        return book.history(kind, recordId).stream()
+                .filter(version -> version.number() == number)
+                .map(Version::value)
+                .findFirst();
+    }
+}

@@ -1,0 +1,14 @@
+package porebench.record;
+
+import porebench.method.Place;
+
+/**
+ * A record read from a file, on its way into a lab book.
+ *
+ * <p>A trial whose determination has the name of its mix, and a factor issue that rests on version 0, leave it to the lab
+ * book to say which determination or version that is.
+ *
+ * @param place where it stands
+ * @param value the record
+ */
+public record Incoming(Place place, Kept value) {}

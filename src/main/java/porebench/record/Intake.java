@@ -1,0 +1,259 @@
+package porebench.record;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import porebench.method.Problem;
+
+/**
+ * Checks records from files against a lab book, and against each other, before any is kept.
+ *
+ * <p>What is already there unchanged is passed over; a changed source, meter, mix, profile or determination becomes a new
+ * version; a changed trial, issue or print is refused, because those are corrected by a person with a reason.
+ */
+public final class Intake {
+    private final LabBook book;
+    private final Map<RecordKind, Map<String, Incoming>> good = new EnumMap<>(RecordKind.class);
+    private final List<Draft> drafts = new ArrayList<>();
+    private final List<Problem> problems = new ArrayList<>();
+    private int alreadyThere;
+
+    private Intake(LabBook book) {
+        this.book = book;
+        for (RecordKind kind : RecordKind.values()) {
+            good.put(kind, new LinkedHashMap<>());
+        }
+    }
+
+    /**
+     * What can be kept, and what is wrong with the rest.
+     *
+     * @param drafts the good records, in the order in which they can be kept
+     * @param alreadyThere how many stand in the lab book unchanged
+     * @param problems every problem, with its place
+     */
+    public record Result(List<Draft> drafts, int alreadyThere, List<Problem> problems) {
+        public Result {
+            drafts = List.copyOf(drafts);
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /** Checks some records; nothing is kept yet. */
+    public static Result check(LabBook book, List<Incoming> incoming) {
+        Intake intake = new Intake(book);
+        incoming.stream()
+                .sorted(Comparator.comparing(one -> one.value().kind()))
+                .forEach(intake::take);
+        return new Result(intake.drafts, intake.alreadyThere, intake.problems);
+    }
+
+    private void take(Incoming one) {
+        Map<String, Incoming> ofKind = good.get(one.value().kind());
+        Incoming twin = ofKind == null ? null : ofKind.get(one.value().recordId());
+        if (twin != null) {
+            error(
+                    one,
+                    "import.duplicate",
+                    one.value().kind().symbol(),
+                    one.value().recordId(),
+                    twin.place().file(),
+                    twin.place().line());
+            return;
+        }
+        resolve(one).ifPresent(resolved -> {
+            good.get(resolved.value().kind()).put(resolved.value().recordId(), resolved);
+            keep(resolved);
+        });
+    }
+
+    private void keep(Incoming one) {
+        Optional<? extends Version<? extends Kept>> there =
+                book.latest(one.value().kind().type(), one.value().recordId());
+        if (there.isEmpty()) {
+            drafts.add(Draft.of(one.value()));
+        } else if (there.get().value().equals(one.value())) {
+            alreadyThere++;
+        } else if (mayChange(one.value())) {
+            drafts.add(new Draft(one.value(), there.get().number()));
+            problems.add(Problem.warning(
+                            "id",
+                            "import.new-version",
+                            one.value().kind().symbol(),
+                            one.value().recordId(),
+                            there.get().number() + 1)
+                    .at(one.place()));
+        } else {
+            error(one, "import.differs", one.value().kind().symbol(), one.value().recordId());
+        }
+    }
+
+    private static boolean mayChange(Kept value) {
+        return !(value instanceof Trial || value instanceof FactorIssue || value instanceof CardPrint);
+    }
+
+    private Optional<Incoming> resolve(Incoming one) {
+        return switch (one.value().kind()) {
+            case MIX -> mix(one, (MixDesign) one.value());
+            case DETERMINATION -> determination(one, (Determination) one.value());
+            case TRIAL -> trial(one, (Trial) one.value());
+            case FACTOR_ISSUE -> issue(one, (FactorIssue) one.value());
+            case CARD_PRINT -> cardPrint(one, (CardPrint) one.value());
+            default -> Optional.of(one);
+        };
+    }
+
+    private Optional<Incoming> mix(Incoming one, MixDesign mix) {
+        mix.sources().stream()
+                .sorted()
+                .filter(source -> known(RecordKind.SOURCE, source.text()).isEmpty())
+                .forEach(source -> problems.add(Problem.warning(
+                                "source_id", "import.unknown-source", mix.id().text(), source.text())
+                        .at(one.place())));
+        return Optional.of(one);
+    }
+
+    private Optional<Incoming> determination(Incoming one, Determination determination) {
+        return knownMix(one, determination.mixId()) ? Optional.of(one) : Optional.empty();
+    }
+
+    private Optional<Incoming> trial(Incoming one, Trial trial) {
+        if (!knownMix(one, trial.mixId())) {
+            return Optional.empty();
+        }
+        if (known(RecordKind.METER, trial.meterId().text()).isEmpty()) {
+            problems.add(Problem.warning(
+                            "meter_id",
+                            "import.unknown-meter",
+                            trial.id().text(),
+                            trial.meterId().text())
+                    .at(one.place()));
+        }
+        Trial placed = placed(trial);
+        Optional<Kept> determination =
+                known(RecordKind.DETERMINATION, placed.determinationId().text());
+        if (determination.isPresent()
+                && !((Determination) determination.get()).mixId().equals(trial.mixId())) {
+            error(
+                    one,
+                    "import.determination-of-another-mix",
+                    trial.id().text(),
+                    placed.determinationId().text(),
+                    ((Determination) determination.get()).mixId().text());
+            return Optional.empty();
+        }
+        if (determination.isEmpty()) {
+            Determination begun = new Determination(
+                    placed.determinationId(),
+                    trial.mixId(),
+                    Math.max(1, versionOf(RecordKind.MIX, trial.mixId().text())),
+                    trial.testedAt().toLocalDate(),
+                    "");
+            good.get(RecordKind.DETERMINATION).put(begun.recordId(), new Incoming(one.place(), begun));
+            drafts.add(Draft.of(begun));
+        }
+        return Optional.of(new Incoming(one.place(), placed));
+    }
+
+    /** Returns a trial in the determination it belongs to: where it already is, or the mix's open one. */
+    private Trial placed(Trial trial) {
+        if (!trial.determinationId().text().equals(trial.mixId().text())) {
+            return trial;
+        }
+        DeterminationId id = book.latest(Trial.class, trial.id().text())
+                .filter(there -> there.value().mixId().equals(trial.mixId()))
+                .map(there -> there.value().determinationId())
+                .orElseGet(() -> openDetermination(trial.mixId()));
+        return trial.in(id);
+    }
+
+    private DeterminationId openDetermination(MixId mixId) {
+        return Evidence.of(book, mixId)
+                .map(evidence -> evidence.openDetermination()
+                        .map(open -> open.determination().value().id())
+                        .orElseGet(evidence::nextDeterminationId))
+                .orElseGet(() -> new DeterminationId(mixId.text() + "/1"));
+    }
+
+    private Optional<Incoming> issue(Incoming one, FactorIssue issue) {
+        boolean mixKnown = knownMix(one, issue.mixId());
+        boolean determinationKnown = known(RecordKind.DETERMINATION, issue.determinationId().text())
+                .isPresent();
+        if (!determinationKnown) {
+            error(
+                    one,
+                    "import.unknown-determination",
+                    issue.recordId(),
+                    issue.determinationId().text());
+        }
+        if (!mixKnown || !determinationKnown) {
+            return Optional.empty();
+        }
+        if (issue.mixVersion() > 0) {
+            return Optional.of(one);
+        }
+        Map<SourceId, Integer> sources = new LinkedHashMap<>();
+        known(RecordKind.MIX, issue.mixId().text())
+                .map(mix -> ((MixDesign) mix).sources())
+                .orElseThrow()
+                .forEach(source -> {
+                    int number = versionOf(RecordKind.SOURCE, source.text());
+                    if (number > 0) {
+                        sources.put(source, number);
+                    }
+                });
+        int mixVersion = versionOf(RecordKind.MIX, issue.mixId().text());
+        FactorIssue there = book.latest(FactorIssue.class, issue.recordId())
+                .map(Version::value)
+                .orElse(null);
+        FactorIssue resting = there == null
+                ? issue.restingOn(mixVersion, sources)
+                : issue.restingOn(there.mixVersion(), there.sourceVersions());
+        return Optional.of(new Incoming(one.place(), resting));
+    }
+
+    private Optional<Incoming> cardPrint(Incoming one, CardPrint print) {
+        String issue = FactorIssue.idOf(print.mixId(), print.revision());
+        if (known(RecordKind.FACTOR_ISSUE, issue).isEmpty()) {
+            error(one, "import.unknown-issue", print.recordId(), issue);
+            return Optional.empty();
+        }
+        return Optional.of(one);
+    }
+
+    private boolean knownMix(Incoming one, MixId mixId) {
+        boolean isKnown = known(RecordKind.MIX, mixId.text()).isPresent();
+        if (!isKnown) {
+            error(one, "import.unknown-mix", one.value().kind().symbol(), one.value().recordId(), mixId.text());
+        }
+        return isKnown;
+    }
+
+    private Optional<Kept> known(RecordKind kind, String recordId) {
+        Optional<Kept> incoming =
+                Optional.ofNullable(good.get(kind)).map(all -> all.get(recordId)).map(Incoming::value);
+        if (incoming.isPresent()) {
+            return incoming;
+        }
+        return book.latest(kind.type(), recordId).map(Version::value);
+    }
+
+    /** Returns the version a record will have once these are kept; 0 when it is not known. */
+    private int versionOf(RecordKind kind, String recordId) {
+        return drafts.stream()
+                .filter(draft -> draft.value().kind() == kind
+                        && draft.value().recordId().equals(recordId))
+                .findFirst()
+                .map(draft -> draft.basedOn() + 1)
+                .or(() -> book.latest(kind.type(), recordId).map(Version::number))
+                .orElse(0);
+    }
+
+    private void error(Incoming one, String code, Object... values) {
+        problems.add(Problem.error("id", code, values).at(one.place()));
+    }
+}

@@ -1,0 +1,27 @@
+package porebench.record.port;
+
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import porebench.record.Printed;
+
+/** Puts cards and sheets on paper. A failure of the file or the printer is an unchecked exception that says which. */
+public interface Press {
+    /** Writes a PDF file, replacing one that is there only when it has been written whole. */
+    void write(Printed what, Paper paper, Locale locale, Path file);
+
+    /**
+     * Draws the pages exactly as they will print.
+     *
+     * @param dotsPerInch the fineness of the pictures, from 20 to 600
+     */
+    List<BufferedImage> preview(Printed what, Paper paper, Locale locale, int dotsPerInch);
+
+    /**
+     * Asks for a printer in the system's dialog and prints.
+     *
+     * @return whether it was printed; false when the person thought better of it
+     */
+    boolean print(Printed what, Paper paper, Locale locale);
+}
