@@ -1,5 +1,8 @@
 package porebench;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.equivalentTo;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
@@ -11,6 +14,7 @@ import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -182,10 +186,22 @@ class ArchitectureTest {
             .that()
             .resideOutsideOfPackages("porebench.desk..", "porebench.chart..", "porebench.print..", "porebench.app..")
             .should()
-            .dependOnClassesThat()
-            .resideInAPackage("java.awt..")
+            .dependOnClassesThat(resideInAPackage("java.awt..").and(not(equivalentTo(BufferedImage.class))))
             .because("numbers, records and commands run on a machine with no fonts and no display;"
                     + " print draws pages and app asks whether there is a display");
+
+    @ArchTest
+    static final ArchRule picturesCrossOnlyThePort = noClasses()
+            .that()
+            .resideOutsideOfPackages(
+                    "porebench.desk..",
+                    "porebench.chart..",
+                    "porebench.print..",
+                    "porebench.app..",
+                    "porebench.record.port..")
+            .should()
+            .dependOnClassesThat(equivalentTo(BufferedImage.class))
+            .because("a preview is handed from print to desk as a finished picture, and is no record");
 
     @ArchTest
     static final ArchRule onlyListedLibraries = classes()
