@@ -18,18 +18,13 @@ import porebench.record.port.Press;
  * @param sheets reads and writes CSV
  * @param press puts cards and sheets on paper
  * @param tasks the way off the event thread
+ * @param asker the dialogs
  * @param clock the clock
  * @param zone the laboratory's time zone
  * @param locale the person's language and number format
  */
 public record Tools(
-        LabBookShelf shelf,
-        LabSheets sheets,
-        Press press,
-        Tasks tasks,
-        Clock clock,
-        ZoneId zone,
-        Locale locale) {
+        LabBookShelf shelf, LabSheets sheets, Press press, Tasks tasks, Clock clock, ZoneId zone, Locale locale) {
     /** Returns today's date at the laboratory. */
     public LocalDate today() {
         return LocalDate.ofInstant(clock.instant(), zone);

@@ -37,10 +37,15 @@ public final class Row {
         boolean error = Problem.anyError(problems);
         field.putClientProperty("JComponent.outline", error ? "error" : problems.isEmpty() ? null : "warning");
         message.putClientProperty("FlatLaf.styleClass", error ? "fieldError" : "fieldWarning");
-        message.setText(problems.isEmpty()
-                ? ""
-                : "<html>" + String.join("<br>", problems.stream().map(p -> escaped(problemText.say(p))).toList())
-                        + "</html>");
+        message.setText(
+                problems.isEmpty()
+                        ? ""
+                        : "<html>"
+                                + String.join(
+                                        "<br>",
+                                        problems.stream()
+                                                .map(p -> escaped(problemText.say(p)))
+                                                .toList()) + "</html>");
         message.setVisible(!problems.isEmpty());
         field.repaint();
     }
