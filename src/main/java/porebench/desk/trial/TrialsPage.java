@@ -1,8 +1,6 @@
 package porebench.desk.trial;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.util.Optional;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import porebench.desk.DeskModel;
@@ -10,8 +8,6 @@ import porebench.desk.Page;
 
 /** The page of the selected mix's trials: seen, entered, corrected, struck and imported. */
 public final class TrialsPage implements Page {
-    private static final int SCROLL_STEP = 16;
-
     private final TrialsModel model;
     private final TrialsPanel panel;
     private final JScrollPane scroll;
@@ -19,10 +15,7 @@ public final class TrialsPage implements Page {
     public TrialsPage(DeskModel desk) {
         model = new TrialsModel(desk);
         panel = new TrialsPanel(model);
-        scroll = new JScrollPane(
-                panel.component(), JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        scroll.getVerticalScrollBar().setUnitIncrement(UIScale.scale(SCROLL_STEP));
+        scroll = panel.component().scrolled();
     }
 
     @Override

@@ -14,6 +14,7 @@ import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import porebench.chart.TrialPoint;
 import porebench.desk.form.Form;
+import porebench.desk.form.TallPanel;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
 import porebench.record.DeterminationId;
@@ -23,8 +24,8 @@ final class TrialsPanel {
     private final TrialsModel model;
     private final Texts texts;
     private final TrialsActions actions;
-    private final JPanel panel =
-            new JPanel(new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]12[]4[]12[]"));
+    private final TallPanel panel =
+            new TallPanel(new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]12[]4[]12[]"));
     private final WrappedText noMix = new WrappedText("noMix", "quiet");
     private final JPanel content = new JPanel(
             new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]4[]10[]8[]16[]16[]16[]"));
@@ -70,7 +71,7 @@ final class TrialsPanel {
         show();
     }
 
-    JComponent component() {
+    TallPanel component() {
         return panel;
     }
 
