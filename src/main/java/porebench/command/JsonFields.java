@@ -74,7 +74,7 @@ final class JsonFields {
     }
 
     void number(String name, OptionalDouble value) {
-        value.ifPresentOrElse(present -> number(name, present), () -> absent(name));
+        number(name, value.orElse(Double.NaN));
     }
 
     void number(String name, BigDecimal value) {
