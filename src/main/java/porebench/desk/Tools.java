@@ -24,7 +24,14 @@ import porebench.record.port.Press;
  * @param locale the person's language and number format
  */
 public record Tools(
-        LabBookShelf shelf, LabSheets sheets, Press press, Tasks tasks, Clock clock, ZoneId zone, Locale locale) {
+        LabBookShelf shelf,
+        LabSheets sheets,
+        Press press,
+        Tasks tasks,
+        Asker asker,
+        Clock clock,
+        ZoneId zone,
+        Locale locale) {
     /** Returns today's date at the laboratory. */
     public LocalDate today() {
         return LocalDate.ofInstant(clock.instant(), zone);
