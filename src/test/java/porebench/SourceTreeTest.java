@@ -30,16 +30,24 @@ class SourceTreeTest {
             "porebench.desk",
             "porebench.desk.form",
             "porebench.desk.frame",
+            "porebench.command",
+            "porebench.desk.factor",
+            "porebench.desk.mix",
+            "porebench.desk.register",
+            "porebench.desk.sample",
+            "porebench.exchange",
             "porebench.method",
             "porebench.method.air",
             "porebench.method.meter",
             "porebench.method.profile",
             "porebench.method.sample",
             "porebench.method.trial",
+            "porebench.print",
             "porebench.quantity",
             "porebench.record",
             "porebench.record.port",
-            "porebench.statistics");
+            "porebench.statistics",
+            "porebench.store");
 
     @Test
     void everyPackageSaysWhatItIsForAndIsNullMarked() throws IOException {
