@@ -11,7 +11,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -173,6 +180,37 @@ class KeepingTest {
             assertThat(other.changeNumber()).isEqualTo(2);
             assertThat(other.verify()).isEmpty();
         }
+    }
+
+    @Test
+    void manyWindowsWritingAtOnceMakeOneChain() throws InterruptedException, ExecutionException {
+        int windows = 4;
+        int each = 25;
+        ExecutorService people = Executors.newFixedThreadPool(windows);
+        try {
+            List<Future<List<Problem>>> done = people.invokeAll(IntStream.range(0, windows)
+                    .mapToObj(window -> (Callable<List<Problem>>) () -> keepSome(window, each))
+                    .toList());
+            for (Future<List<Problem>> problems : done) {
+                assertThat(problems.get()).isEmpty();
+            }
+        } finally {
+            people.shutdown();
+        }
+        assertThat(book.changeNumber()).isEqualTo((long) windows * each);
+        assertThat(book.latest(Source.class)).hasSize(windows * each);
+        assertThat(book.verify()).isEmpty();
+    }
+
+    private List<Problem> keepSome(int window, int count) {
+        List<Problem> problems = new ArrayList<>();
+        try (LabBook own = Books.SHELF.open(file)) {
+            for (int number = 0; number < count; number++) {
+                Source source = Samples.source("S-" + window + "-" + number, Role.FINE, "Ledge");
+                problems.addAll(own.keep(List.of(Draft.of(source)), "R. Vale", "entered"));
+            }
+        }
+        return problems;
     }
 
     @Test
