@@ -24,9 +24,6 @@ final class StatsCommand extends OneCommand {
     @Override
     Outcome carryOut() {
         List<Problem> problems = new ArrayList<>();
-        if (!isThere(values, "values", problems)) {
-            return Outcome.refused(problems);
-        }
         Sheet<Double> sheet = ports().sheets().get().values(values);
         problems.addAll(sheet.problems());
         double[] numbers =
