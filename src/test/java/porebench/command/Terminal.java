@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
+import picocli.CommandLine;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
 import porebench.print.PdfPress;
@@ -59,6 +60,11 @@ final class Terminal {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int status = new DemoRun(surroundings(out, err), ports()).run(book, cards);
         return new Said(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    CommandLine commandLine() {
+        return new PorebenchCommands(surroundings(new ByteArrayOutputStream(), new ByteArrayOutputStream()), ports())
+                .commandLine();
     }
 
     private Surroundings surroundings(ByteArrayOutputStream out, ByteArrayOutputStream err) {
