@@ -52,7 +52,7 @@ class BowlCommandTest {
                 .run("bowl", "--empty", "18.6 lb", "--plate", "0 g", "--full", "54.1 lb", "--water-temp", "70 F");
         assertThat(said.status()).isZero();
         assertThat(said.out().lines().toList().get(1)).matches("Bowl volume +0\\.5698\\d  ft3");
-        assertThat(said.out().lines().toList().get(2)).matches("Water density +997\\.9\\d    kg/m3");
+        assertThat(said.out().lines().toList().get(2)).matches("Water density +997\\.9\\d +kg/m3");
     }
 
     @Test

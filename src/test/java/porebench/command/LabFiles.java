@@ -18,7 +18,7 @@ final class LabFiles {
     /** One cubic metre of concrete with 700 kg of sand, 1050 kg of stone: in 7 L of it 4.9 kg and 7.35 kg. */
     static final String PLAIN_MIX = MIX_COLUMNS
             + "M-1,Plain,1,m3,5,cement,cement,,350,kg,ssd,,,3.15,\n"
-            + "M-1,Plain,1,m3,5,water,water,,170,kg,ssd,,,1,\n"
+            + "M-1,Plain,1,m3,5,water,water,,185,kg,ssd,,,1,\n"
             + "M-1,Plain,1,m3,5,sand,fine,S-1,700,kg,ssd,1.0,,2.65,\n"
             + "M-1,Plain,1,m3,5,stone,coarse,S-2,1050,kg,ssd,0.5,,2.70,\n";
 

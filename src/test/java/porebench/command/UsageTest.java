@@ -25,7 +25,7 @@ class UsageTest {
     void aVolumeIsANumberAndAUnit(String bowl) {
         assertWrongUsage(
                 new Terminal(folder).json("sample", "--mix", "m.csv", "--mix-id", "M-1", "--bowl", bowl),
-                "'--bowl' (<volume>): \"" + bowl
+                "'--bowl': \"" + bowl
                         + "\" must be a number and a unit in one argument; units are m3, L, mL, ft3, yd3, in3, gal");
     }
 
@@ -34,7 +34,7 @@ class UsageTest {
         assertWrongUsage(
                 new Terminal(folder)
                         .run("bowl", "--empty", "3 L", "--plate", "0 g", "--full", "9 kg", "--water-temp", "20 C"),
-                "'--empty' (<mass>): \"3 L\" must be a number and a unit in one argument; units are kg, g, lb, oz");
+                "'--empty': \"3 L\" must be a number and a unit in one argument; units are kg, g, lb, oz");
         assertWrongUsage(
                 new Terminal(folder)
                         .run("bowl", "--empty", "3 kg", "--plate", "0 g", "--full", "9 kg", "--water-temp", "20 K"),
