@@ -24,9 +24,6 @@ public final class Intake {
 
     private Intake(LabBook book) {
         this.book = book;
-        for (RecordKind kind : RecordKind.values()) {
-            good.put(kind, new LinkedHashMap<>());
-        }
     }
 
     /**
@@ -52,9 +49,12 @@ public final class Intake {
         return new Result(intake.drafts, intake.alreadyThere, intake.problems);
     }
 
+    private Map<String, Incoming> good(RecordKind kind) {
+        return good.computeIfAbsent(kind, any -> new LinkedHashMap<>());
+    }
+
     private void take(Incoming one) {
-        Map<String, Incoming> ofKind = good.get(one.value().kind());
-        Incoming twin = ofKind == null ? null : ofKind.get(one.value().recordId());
+        Incoming twin = good(one.value().kind()).get(one.value().recordId());
         if (twin != null) {
             error(
                     one,
@@ -66,7 +66,7 @@ public final class Intake {
             return;
         }
         resolve(one).ifPresent(resolved -> {
-            good.get(resolved.value().kind()).put(resolved.value().recordId(), resolved);
+            good(resolved.value().kind()).put(resolved.value().recordId(), resolved);
             keep(resolved);
         });
     }
@@ -88,7 +88,11 @@ public final class Intake {
                             there.get().number() + 1)
                     .at(one.place()));
         } else {
-            error(one, "import.differs", one.value().kind().symbol(), one.value().recordId());
+            error(
+                    one,
+                    "import.differs",
+                    one.value().kind().symbol(),
+                    one.value().recordId());
         }
     }
 
@@ -153,7 +157,7 @@ public final class Intake {
                     Math.max(1, versionOf(RecordKind.MIX, trial.mixId().text())),
                     trial.testedAt().toLocalDate(),
                     "");
-            good.get(RecordKind.DETERMINATION).put(begun.recordId(), new Incoming(one.place(), begun));
+            good(RecordKind.DETERMINATION).put(begun.recordId(), new Incoming(one.place(), begun));
             drafts.add(Draft.of(begun));
         }
         return Optional.of(new Incoming(one.place(), placed));
@@ -181,8 +185,8 @@ public final class Intake {
 
     private Optional<Incoming> issue(Incoming one, FactorIssue issue) {
         boolean mixKnown = knownMix(one, issue.mixId());
-        boolean determinationKnown = known(RecordKind.DETERMINATION, issue.determinationId().text())
-                .isPresent();
+        boolean determinationKnown =
+                known(RecordKind.DETERMINATION, issue.determinationId().text()).isPresent();
         if (!determinationKnown) {
             error(
                     one,
@@ -228,14 +232,20 @@ public final class Intake {
     private boolean knownMix(Incoming one, MixId mixId) {
         boolean isKnown = known(RecordKind.MIX, mixId.text()).isPresent();
         if (!isKnown) {
-            error(one, "import.unknown-mix", one.value().kind().symbol(), one.value().recordId(), mixId.text());
+            error(
+                    one,
+                    "import.unknown-mix",
+                    one.value().kind().symbol(),
+                    one.value().recordId(),
+                    mixId.text());
         }
         return isKnown;
     }
 
     private Optional<Kept> known(RecordKind kind, String recordId) {
-        Optional<Kept> incoming =
-                Optional.ofNullable(good.get(kind)).map(all -> all.get(recordId)).map(Incoming::value);
+        Optional<Kept> incoming = Optional.ofNullable(good.get(kind))
+                .map(all -> all.get(recordId))
+                .map(Incoming::value);
         if (incoming.isPresent()) {
             return incoming;
         }
@@ -245,8 +255,8 @@ public final class Intake {
     /** Returns the version a record will have once these are kept; 0 when it is not known. */
     private int versionOf(RecordKind kind, String recordId) {
         return drafts.stream()
-                .filter(draft -> draft.value().kind() == kind
-                        && draft.value().recordId().equals(recordId))
+                .filter(draft ->
+                        draft.value().kind() == kind && draft.value().recordId().equals(recordId))
                 .findFirst()
                 .map(draft -> draft.basedOn() + 1)
                 .or(() -> book.latest(kind.type(), recordId).map(Version::number))
