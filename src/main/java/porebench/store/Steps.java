@@ -13,7 +13,6 @@ import org.flywaydb.core.api.callback.Callback;
 import org.flywaydb.core.api.callback.Context;
 import org.flywaydb.core.api.callback.Event;
 
-
 /**
  * The numbered steps by which a lab book's tables came to be what they are.
  *
