@@ -89,6 +89,7 @@ final class CardPage {
         }
         blocks.add(gap());
         blocks.add(facts(tight ? 9 : 11));
+        blocks.add(gap());
         blocks.add(words(new TextFit(Weight.BOLD, 14, 9, width, 1), passes()));
         blocks.add(words(new TextFit(Weight.REGULAR, 9, 6.5, width, 1), target()));
         blocks.add(gap());

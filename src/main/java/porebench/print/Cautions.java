@@ -10,13 +10,20 @@ final class Cautions {
     private Cautions() {}
 
     static void draw(Flow flow, String text, double indent) throws IOException {
+        Block block = block(flow, text, indent);
+        flow.need(block.height());
+        block.drawing().draw(flow.top());
+        flow.down(block.height());
+    }
+
+    static Block block(Flow flow, String text, double indent) throws IOException {
         double width = flow.width() - indent - SIGN;
         FittedText fitted = new TextFit(Weight.BOLD, SIZE, 7, width - 4, 3).fit(flow.faces(), text);
         double height = fitted.height() + 4;
-        flow.need(height + 4);
-        flow.pen().shade(flow.left() + indent - 4, flow.top(), width + SIGN + 4, height, 0.88);
-        flow.pen().cautionSign(flow.left() + indent, flow.top() + 2, 10.5);
-        flow.pen().text(fitted, flow.left() + indent + SIGN, flow.top() + 2, width - 4, Align.LEFT);
-        flow.down(height + 4);
+        return new Block(height + 4, top -> {
+            flow.pen().shade(flow.left() + indent - 4, top, width + SIGN + 4, height, 0.88);
+            flow.pen().cautionSign(flow.left() + indent, top + 2, 10.5);
+            flow.pen().text(fitted, flow.left() + indent + SIGN, top + 2, width - 4, Align.LEFT);
+        });
     }
 }

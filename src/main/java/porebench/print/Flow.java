@@ -9,6 +9,7 @@ final class Flow {
     /** 14 mm, with room to punch and to hold. */
     private static final double MARGIN = 14 * 72 / 25.4;
 
+    private static final double UNDER_RUNNING_HEAD = MARGIN + 20;
     private static final double FOOT = 9;
 
     private final Leaves leaves;
@@ -63,8 +64,15 @@ final class Flow {
         FittedText head = TextFit.line(Weight.REGULAR, 9, width).fit(faces(), runningHead);
         pen.text(head, MARGIN, MARGIN, width, Align.LEFT);
         pen.line(MARGIN, MARGIN + 12, MARGIN + width, MARGIN + 12, 0.75);
-        top = MARGIN + 20;
+        top = UNDER_RUNNING_HEAD;
         return true;
+    }
+
+    /** Makes sure that a height is on one page where it fits on any; what is higher begins where it may. */
+    void keepTogether(double height) throws IOException {
+        if (UNDER_RUNNING_HEAD + height <= bottom) {
+            need(height);
+        }
     }
 
     /** Goes down the page. */

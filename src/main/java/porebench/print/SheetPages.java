@@ -1,13 +1,9 @@
 package porebench.print;
 
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import porebench.method.FigureName;
 import porebench.method.MeterType;
-import porebench.method.RoundingRule;
-import porebench.method.sample.WeighOut;
 import porebench.record.Laboratory;
 import porebench.record.Meter;
 import porebench.record.TrialSheet;
@@ -15,21 +11,18 @@ import porebench.record.TrialSheet;
 /** Draws a weigh-out and trial sheet: what to weigh, the waters, the steps, and rows for the readings. */
 final class SheetPages {
     private static final double GAP = 7;
-    private static final double ROW = 27;
     private static final double SIGNATURE = 20;
 
     private final TrialSheet sheet;
     private final Flow flow;
     private final Words words;
     private final Imprint imprint;
-    private final SheetMasses masses;
     private final SheetVolumes volumes;
 
     SheetPages(TrialSheet sheet, Leaves leaves, Words words, Imprint imprint) throws IOException {
         this.sheet = sheet;
         this.words = words;
         this.imprint = imprint;
-        this.masses = new SheetMasses(sheet.massUnit());
         this.volumes = new SheetVolumes(words, sheet.massUnit());
         this.flow = new Flow(
                 leaves,
@@ -40,18 +33,22 @@ final class SheetPages {
     void draw() throws IOException {
         drawHead();
         drawFacts();
-        drawWeighOut();
+        section("sheet.weigh-out", 70);
+        new SheetWeighOut(sheet, flow, words).draw();
         drawWaters();
-        section("sheet.steps", 60);
-        new SheetSteps(sheet, flow, words).draw();
-        drawTrials();
+        SheetSteps steps = new SheetSteps(sheet, flow, words);
+        section("sheet.steps", steps.height());
+        steps.draw();
+        SheetReadings readings = new SheetReadings(sheet, flow, words);
+        section("sheet.readings", readings.height());
+        readings.draw();
         drawEnd();
         flow.finish(imprint);
     }
 
     private void section(String key, double below) throws IOException {
         flow.down(GAP);
-        flow.need(18 + below);
+        flow.keepTogether(18 + below);
         flow.text(TextFit.line(Weight.BOLD, 12, flow.width()), words.say(key));
         flow.down(2);
     }
@@ -120,67 +117,6 @@ final class SheetPages {
         flow.down(facts.height() + 3);
     }
 
-    private void drawWeighOut() throws IOException {
-        String unit = sheet.massUnit().symbol();
-        section("sheet.weigh-out", 70);
-        Cautions.draw(flow, words.say("caution.dust"), 4);
-        if (sheet.mix().batch().wetSieved()) {
-            flow.text(new TextFit(Weight.BOLD, 9.5, 7, flow.width(), 2), words.say("sheet.wet-sieved"));
-            flow.down(3);
-        }
-        Table table = new Table(
-                flow,
-                List.of(
-                        column("sheet.source", 2.2, Align.LEFT, Weight.REGULAR),
-                        column("sheet.material", 2.2, Align.LEFT, Weight.REGULAR),
-                        column("sheet.role", 1, Align.LEFT, Weight.REGULAR),
-                        column("sheet.each", 1.4, Align.RIGHT, Weight.BOLD, unit),
-                        column("sheet.lowest", 1.2, Align.RIGHT, Weight.REGULAR, unit),
-                        column("sheet.highest", 1.2, Align.RIGHT, Weight.REGULAR, unit),
-                        column("sheet.total", 1.6, Align.RIGHT, Weight.REGULAR, unit, trials(), spare())));
-        table.heading(20);
-        for (WeighOut.Line line : sheet.weighOut().lines()) {
-            table.row(cells(line));
-        }
-        flow.down(2);
-        String sums = words.say(
-                "sheet.sums",
-                words.number(masses.rounded(sheet.sample().fine())),
-                words.number(masses.rounded(sheet.sample().coarse())),
-                unit);
-        flow.text(TextFit.line(Weight.BOLD, 9.5, flow.width()), sums);
-        String step = words.number(masses.rule().step());
-        String tolerance = words.number(
-                new BigDecimal(sheet.profile().figure(FigureName.MASS_TOLERANCE).value()));
-        flow.text(
-                new TextFit(Weight.REGULAR, 8, 6.5, flow.width(), 2),
-                words.say("sheet.mass-note", step, unit, tolerance));
-    }
-
-    private List<String> cells(WeighOut.Line line) {
-        SheetMasses.Limits limits = masses.limits(line.lowest(), line.highest());
-        return List.of(
-                line.source(),
-                line.name(),
-                words.say("role." + line.role().symbol()),
-                words.number(masses.rounded(line.each())),
-                words.number(limits.lowest()),
-                words.number(limits.highest()),
-                words.number(masses.rounded(line.total())));
-    }
-
-    private String trials() {
-        return Integer.toString(sheet.weighOut().trials());
-    }
-
-    private String spare() {
-        return words.number(RoundingRule.withoutNoise(sheet.weighOut().sparePercent()).stripTrailingZeros());
-    }
-
-    private Table.Column column(String key, double share, Align align, Weight weight, Object... filled) {
-        return new Table.Column(words.say(key, filled), share, align, weight);
-    }
-
     private void drawWaters() throws IOException {
         section("sheet.waters", 45);
         List<Facts.Fact> waters = new ArrayList<>();
@@ -194,41 +130,6 @@ final class SheetPages {
                         ? fact("sheet.withdraw", volumes.small(sheet.sample().withdrawal()), 1)
                         : fact("sheet.no-withdrawal", words.say("sheet.read-h1-h2"), 1));
         facts(waters);
-    }
-
-    private void drawTrials() throws IOException {
-        section("sheet.readings", 3 * ROW);
-        flow.text(
-                new TextFit(Weight.REGULAR, 8, 6.5, flow.width(), 2),
-                words.say("sheet.readings-note", sheet.mix().id().text(), sheet.massUnit().symbol()));
-        flow.down(2);
-        Table table = new Table(flow, trialColumns());
-        table.heading(ROW);
-        for (int trial = 1; trial <= sheet.weighOut().trials(); trial++) {
-            List<String> corners = new ArrayList<>();
-            corners.add(Integer.toString(trial));
-            for (int column = 1; column < trialColumns().size(); column++) {
-                corners.add(column == trialColumns().size() - 2 ? words.say("sheet.yes-no") : "");
-            }
-            table.blankRow(corners, ROW);
-        }
-    }
-
-    private List<Table.Column> trialColumns() {
-        String unit = sheet.massUnit().symbol();
-        boolean typeB = sheet.meterType() == MeterType.B;
-        return List.of(
-                column("trial.id", 1.6, Align.LEFT, Weight.REGULAR),
-                column("trial.tested-at", 2, Align.LEFT, Weight.REGULAR),
-                column("trial.operator", 1.7, Align.LEFT, Weight.REGULAR),
-                column("trial.fine", 1.4, Align.LEFT, Weight.REGULAR, unit),
-                column("trial.coarse", 1.4, Align.LEFT, Weight.REGULAR, unit),
-                column("trial.soak", 1.1, Align.LEFT, Weight.REGULAR),
-                column("trial.water", 1.1, Align.LEFT, Weight.REGULAR),
-                column(typeB ? "trial.withdrawn" : "trial.h1", 1.4, Align.LEFT, Weight.REGULAR),
-                column(typeB ? "trial.gauge" : "trial.h2", 1.2, Align.LEFT, Weight.REGULAR),
-                column("trial.leak", 1.2, Align.LEFT, Weight.REGULAR),
-                column("trial.remarks", 2.4, Align.LEFT, Weight.REGULAR));
     }
 
     private void drawEnd() throws IOException {

@@ -22,6 +22,8 @@ final class SheetSteps {
     private static final double SIZE = 9.5;
     private static final double BOX = 9;
     private static final double BOX_PITCH = 15;
+    /** Room for the number of a step. */
+    private static final double NUMBER = 20;
 
     private final TrialSheet sheet;
     private final Flow flow;
@@ -62,7 +64,6 @@ final class SheetSteps {
         } else {
             typeA(steps);
         }
-        steps.add(step("step.leak"));
         return steps;
     }
 
@@ -73,6 +74,7 @@ final class SheetSteps {
                 volumes.small(sheet.sample().withdrawal()),
                 words.number(sheet.mix().batch().targetAirPercent())));
         steps.add(step("step.b.pump"));
+        steps.add(step("step.leak"));
         steps.add(step("step.b.read"));
         steps.add(caution("caution.main-air-valve"));
         steps.add(step("step.b.vent"));
@@ -82,6 +84,7 @@ final class SheetSteps {
     private void typeA(List<Step> steps) {
         steps.add(step("step.a.fill"));
         steps.add(step("step.a.first"));
+        steps.add(step("step.leak"));
         steps.add(step("step.a.second"));
         steps.add(step("step.a.again"));
         steps.add(step("step.a.vent"));
@@ -105,53 +108,67 @@ final class SheetSteps {
         return new Step(true, words.say(key));
     }
 
+    /** Draws the list. */
     void draw() throws IOException {
         boxNumbers();
-        int number = 0;
-        for (Step step : steps()) {
-            if (step.isCaution()) {
-                drawCaution(step.text());
-            } else {
-                number++;
-                drawStep(number, step.text());
+        for (Block line : lines()) {
+            if (flow.need(line.height())) {
+                boxNumbers();
             }
+            line.drawing().draw(flow.top());
+            flow.down(line.height());
         }
         if (sheet.weighOut().trials() > MOST_BOXES) {
-            flow.text(TextFit.line(Weight.REGULAR, 8, flow.width()), words.say("sheet.more-boxes", Integer.toString(MOST_BOXES + 1)));
+            String more = words.say("sheet.more-boxes", Integer.toString(MOST_BOXES + 1));
+            flow.text(TextFit.line(Weight.REGULAR, 8, flow.width()), more);
         }
     }
 
+    /** Returns the height of the whole list, in points. */
+    double height() throws IOException {
+        return boxNumbersHeight() + Block.height(lines());
+    }
+
+    private List<Block> lines() throws IOException {
+        List<Block> lines = new ArrayList<>();
+        int number = 0;
+        for (Step step : steps()) {
+            number += step.isCaution() ? 0 : 1;
+            lines.add(step.isCaution() ? Cautions.block(flow, step.text(), indent()) : block(number, step.text()));
+        }
+        return lines;
+    }
+
+    private double indent() {
+        return boxes * BOX_PITCH + NUMBER;
+    }
+
+    private static double boxNumbersHeight() {
+        return 8 * FittedText.LEADING + 2;
+    }
+
     private void boxNumbers() throws IOException {
-        flow.need(40);
-        double height = 8 * FittedText.LEADING;
         for (int box = 0; box < boxes; box++) {
             FittedText text = TextFit.line(Weight.REGULAR, 8, BOX).fit(flow.faces(), Integer.toString(box + 1));
             flow.pen().text(text, flow.left() + box * BOX_PITCH, flow.top(), BOX, Align.CENTRE);
         }
         double after = boxes * BOX_PITCH + 4;
-        FittedText label = TextFit.line(Weight.REGULAR, 8, flow.width() - after).fit(flow.faces(), words.say("sheet.boxes"));
+        FittedText label =
+                TextFit.line(Weight.REGULAR, 8, flow.width() - after).fit(flow.faces(), words.say("sheet.boxes"));
         flow.pen().text(label, flow.left() + after, flow.top(), flow.width() - after, Align.LEFT);
-        flow.down(height + 2);
+        flow.down(boxNumbersHeight());
     }
 
-    private void drawStep(int number, String text) throws IOException {
-        double indent = boxes * BOX_PITCH + 20;
-        double width = flow.width() - indent;
+    private Block block(int number, String text) throws IOException {
+        double width = flow.width() - indent();
         FittedText fitted = new TextFit(Weight.REGULAR, SIZE, 7, width, 4).fit(flow.faces(), text);
-        double height = Math.max(fitted.height(), BOX) + 3.5;
-        if (flow.need(height)) {
-            boxNumbers();
-        }
-        for (int box = 0; box < boxes; box++) {
-            flow.pen().frame(flow.left() + box * BOX_PITCH, flow.top() + 1, BOX, BOX, 0.75);
-        }
-        FittedText label = TextFit.line(Weight.BOLD, SIZE, 15).fit(flow.faces(), Integer.toString(number));
-        flow.pen().text(label, flow.left() + indent - 20, flow.top(), 15, Align.RIGHT);
-        flow.pen().text(fitted, flow.left() + indent, flow.top(), width, Align.LEFT);
-        flow.down(height);
-    }
-
-    private void drawCaution(String text) throws IOException {
-        Cautions.draw(flow, text, boxes * BOX_PITCH + 20);
+        FittedText label = TextFit.line(Weight.BOLD, SIZE, NUMBER - 5).fit(flow.faces(), Integer.toString(number));
+        return new Block(Math.max(fitted.height(), BOX) + 3.5, top -> {
+            for (int box = 0; box < boxes; box++) {
+                flow.pen().frame(flow.left() + box * BOX_PITCH, top + 1, BOX, BOX, 0.75);
+            }
+            flow.pen().text(label, flow.left() + indent() - NUMBER, top, NUMBER - 5, Align.RIGHT);
+            flow.pen().text(fitted, flow.left() + indent(), top, width, Align.LEFT);
+        });
     }
 }
