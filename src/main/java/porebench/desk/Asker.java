@@ -28,4 +28,14 @@ public interface Asker {
 
     /** Returns who works here, asking once when nobody said so yet; empty when the person would not say. */
     Optional<String> person(JComponent over);
+
+    /** Asks what shall become of an unsaved draft before the window turns to something else. */
+    DraftAnswer draft(JComponent over, String pageTitle);
+
+    /** What shall become of an unsaved draft. */
+    enum DraftAnswer {
+        KEEP_EDITING,
+        SAVE,
+        DROP
+    }
 }
