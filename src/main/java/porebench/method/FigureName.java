@@ -14,17 +14,17 @@ public enum FigureName {
     /** Step of the reported factor, in % air. */
     FACTOR_STEP("factor-step", "% air", "0.01", "1"),
     /** Tie rule of the reported factor. */
-    FACTOR_TIES("factor-ties", "even", "away"),
+    FACTOR_TIES("factor-ties", List.of("even", "away")),
     /** Step of the reported air content, in % air. */
     AIR_STEP("air-step", "% air", "0.01", "1"),
     /** Tie rule of the reported air content. */
-    AIR_TIES("air-ties", "even", "away"),
+    AIR_TIES("air-ties", List.of("even", "away")),
     /** What is compared with {@link #HIGH_AIR_ABOVE}: the gauge reading, the air content, or nothing ever. */
-    HIGH_AIR_LOOKS_AT("high-air-looks-at", "reading", "air", "never"),
+    HIGH_AIR_LOOKS_AT("high-air-looks-at", List.of("reading", "air", "never")),
     /** Above this value, in % air, the report goes to half a scale division. */
     HIGH_AIR_ABOVE("high-air-above", "% air", "0", "100"),
     /** Whether the rounded factor is carried forward into the air content, or the unrounded one. */
-    CARRY_ROUNDED_FACTOR("carry-rounded-factor", "yes", "no"),
+    CARRY_ROUNDED_FACTOR("carry-rounded-factor", List.of("yes", "no")),
     /** From this factor on, in % air, a check by the volumetric method is advised. */
     ADVISE_VOLUMETRIC_FROM("advise-volumetric-from", "% air", "0.1", "10"),
     /** Factors of dense aggregate are usually below this, in % air. */
@@ -63,8 +63,8 @@ public enum FigureName {
         this(key, unit, List.of(), new BigDecimal(lowInclusive), new BigDecimal(highInclusive));
     }
 
-    FigureName(String key, String... words) {
-        this(key, "", List.of(words), BigDecimal.ZERO, BigDecimal.ZERO);
+    FigureName(String key, List<String> words) {
+        this(key, "", words, BigDecimal.ZERO, BigDecimal.ZERO);
     }
 
     FigureName(String key, String unit, List<String> words, BigDecimal lowInclusive, BigDecimal highInclusive) {
@@ -99,7 +99,7 @@ public enum FigureName {
         return List.of(values()).stream().filter(name -> name.key.equals(key)).findFirst();
     }
 
-    /** Returns the problem with a value for this figure, if there is one. */
+    /** Returns the problem, if there is one, with a value for this figure. */
     public Optional<Problem> check(String value) {
         if (!words.isEmpty()) {
             return words.contains(value)

@@ -2,11 +2,10 @@ package porebench.desk.mix;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.List;
 import javax.swing.JScrollPane;
 import javax.swing.table.DefaultTableModel;
+import porebench.desk.form.Days;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WideTable;
 import porebench.record.MixDesign;
@@ -18,7 +17,7 @@ final class VersionsTable {
 
     private final MixModel model;
     private final Texts texts;
-    private final DateTimeFormatter moments;
+    private final ZoneId zone;
     private final DefaultTableModel rows = new DefaultTableModel() {
         private static final long serialVersionUID = 1L;
 
@@ -33,9 +32,7 @@ final class VersionsTable {
     VersionsTable(MixModel model, ZoneId zone) {
         this.model = model;
         this.texts = model.texts();
-        this.moments = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
-                .withLocale(texts.locale())
-                .withZone(zone);
+        this.zone = zone;
         for (String key : List.of("version.number", "version.at", "version.who", "version.why", "version.changed")) {
             rows.addColumn(texts.get(key));
         }
@@ -53,7 +50,7 @@ final class VersionsTable {
 
     /** Returns a moment as the page says it. */
     String say(Version<MixDesign> version) {
-        return moments.format(version.stamp().at());
+        return Days.show(version.stamp().at(), zone);
     }
 
     void refresh() {
