@@ -16,7 +16,7 @@ import porebench.method.ProblemText;
  */
 public final class Row {
     private final JComponent field;
-    private final JLabel message = new JLabel();
+    private final WrappedText message;
     private final ProblemText problemText;
     private final List<Component> besides = new ArrayList<>();
     private boolean visible = true;
@@ -24,7 +24,7 @@ public final class Row {
     Row(JComponent field, ProblemText problemText) {
         this.field = field;
         this.problemText = problemText;
-        message.setName(field.getName() + ".message");
+        message = new WrappedText(field.getName() + ".message", "fieldError");
         message.setVisible(false);
     }
 
@@ -33,7 +33,7 @@ public final class Row {
         panel.add(label);
         panel.add(field, "growx");
         panel.add(unit, "wrap");
-        panel.add(message, "skip 1, span 2, growx, hidemode 3, wrap");
+        panel.add(message, "skip 1, span 2, growx, wmin 0, hidemode 3, wrap");
     }
 
     /** Shows or hides the whole row. */
@@ -50,19 +50,8 @@ public final class Row {
         field.putClientProperty("JComponent.outline", error ? "error" : problems.isEmpty() ? null : "warning");
         message.putClientProperty("FlatLaf.styleClass", error ? "fieldError" : "fieldWarning");
         message.setText(
-                problems.isEmpty()
-                        ? ""
-                        : "<html>"
-                                + String.join(
-                                        "<br>",
-                                        problems.stream()
-                                                .map(p -> escaped(problemText.say(p)))
-                                                .toList()) + "</html>");
+                String.join("\n", problems.stream().map(problemText::say).toList()));
         message.setVisible(visible && !problems.isEmpty());
         field.repaint();
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 }
