@@ -39,6 +39,7 @@ final class CsvRows {
     private int line;
     private int secondLineAt;
     private int firstLine;
+    private int lost;
 
     CsvRows(byte[] bytes, Findings findings) {
         this.bytes = bytes;
@@ -84,8 +85,24 @@ final class CsvRows {
         return Optional.empty();
     }
 
+    /** Returns whether bytes of a text could not be decoded. */
+    static boolean isUnreadable(String text) {
+        return text.indexOf(UNREADABLE) >= 0;
+    }
+
+    /** Returns how many rows so far gave no fields at all; their problems are noted. */
+    int lost() {
+        return lost;
+    }
+
+    /** Counts the last row as lost, too: its fields cannot be told apart. */
+    void lose() {
+        lost++;
+    }
+
     /** Notes that a quote of the last row ran on over lines it should not have, and goes back to its second line. */
     void rejectRunOn(Raw row) {
+        lose();
         findings.error(row.line(), 0, "", "csv.quote-runs-on", row.lastLine());
         at = secondLineAt;
         line = row.line();
@@ -118,12 +135,17 @@ final class CsvRows {
             }
         } while (open && at < bytes.length);
         if (open) {
+            lose();
             findings.error(firstLine, 0, "", "csv.quote-never-closed");
             at = secondLineAt;
             line = firstLine;
             return Optional.empty();
         }
-        return tooLong ? Optional.empty() : split(text.toString(), malformed);
+        if (tooLong) {
+            lose();
+            return Optional.empty();
+        }
+        return split(text.toString(), malformed);
     }
 
     private int endOfLine(int from) {
@@ -178,6 +200,7 @@ final class CsvRows {
             return Optional.empty();
         }
         if (parser.isPending()) {
+            lose();
             findings.error(row.line(), 0, "", "csv.quote-misplaced");
             return Optional.empty();
         }
@@ -189,7 +212,7 @@ final class CsvRows {
         int column = 0;
         for (Malformed one : malformed) {
             int next = column + 1;
-            while (next <= fields.size() && fields.get(next - 1).indexOf(UNREADABLE) < 0) {
+            while (next <= fields.size() && !isUnreadable(fields.get(next - 1))) {
                 next++;
             }
             column = next <= fields.size() ? next : column;
