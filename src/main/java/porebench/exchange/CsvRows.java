@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
@@ -32,6 +31,12 @@ final class CsvRows {
 
     private static final Charset LIKELY = Charset.forName("windows-1252");
 
+    private final CharsetDecoder strict = StandardCharsets.UTF_8.newDecoder();
+    private final CharsetDecoder replacing = StandardCharsets.UTF_8
+            .newDecoder()
+            .onMalformedInput(CodingErrorAction.REPLACE)
+            .replaceWith(String.valueOf(UNREADABLE));
+    private ICSVParser parser = new RFC4180ParserBuilder().build();
     private final byte[] bytes;
     private final Findings findings;
     private List<String> names = List.of();
@@ -62,7 +67,12 @@ final class CsvRows {
         }
 
         boolean isBlank() {
-            return fields.stream().allMatch(String::isBlank);
+            for (String field : fields) {
+                if (!field.isBlank()) {
+                    return false;
+                }
+            }
+            return true;
         }
     }
 
@@ -123,7 +133,7 @@ final class CsvRows {
                 secondLineAt = at;
             }
             String piece = decode(from, end, malformed);
-            open ^= piece.chars().filter(c -> c == '"').count() % 2 == 1;
+            open ^= hasOddQuotes(piece);
             if (piece.length() > LONGEST_LINE) {
                 tooLong = true;
                 findings.error(line, 0, "", "csv.line-too-long", LONGEST_LINE);
@@ -148,6 +158,14 @@ final class CsvRows {
         return split(text.toString(), malformed);
     }
 
+    private static boolean hasOddQuotes(String piece) {
+        boolean odd = false;
+        for (int quote = piece.indexOf('"'); quote >= 0; quote = piece.indexOf('"', quote + 1)) {
+            odd = !odd;
+        }
+        return odd;
+    }
+
     private int endOfLine(int from) {
         int end = from;
         while (end < bytes.length && bytes[end] != '\n' && bytes[end] != '\r') {
@@ -166,28 +184,19 @@ final class CsvRows {
 
     private String decode(int from, int end, List<Malformed> malformed) {
         ByteBuffer slice = ByteBuffer.wrap(bytes, from, end - from);
-        CharsetDecoder strict = StandardCharsets.UTF_8.newDecoder();
         CharBuffer decoded = CharBuffer.allocate(end - from);
-        CoderResult result = strict.decode(slice, decoded, true);
+        CoderResult result = strict.reset().decode(slice, decoded, true);
         if (!result.isError()) {
             return decoded.flip().toString();
         }
         malformed.add(new Malformed(line, bytes[slice.position()]));
         slice.position(from);
-        try {
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .onMalformedInput(CodingErrorAction.REPLACE)
-                    .replaceWith(String.valueOf(UNREADABLE))
-                    .decode(slice)
-                    .toString();
-        } catch (CharacterCodingException impossible) {
-            throw new UncheckedIOException("decoding with replacement", impossible);
-        }
+        decoded.clear();
+        replacing.reset().decode(slice, decoded, true);
+        return decoded.flip().toString();
     }
 
     private Optional<Raw> split(String text, List<Malformed> malformed) {
-        ICSVParser parser = new RFC4180ParserBuilder().build();
         List<String> fields;
         try {
             fields = List.of(parser.parseLineMulti(text));
@@ -195,13 +204,14 @@ final class CsvRows {
             throw new UncheckedIOException("splitting a text in memory", impossible);
         }
         Raw row = new Raw(firstLine, line, fields, !malformed.isEmpty());
-        if (parser.isPending() && row.lastLine() > row.line()) {
-            rejectRunOn(row);
-            return Optional.empty();
-        }
         if (parser.isPending()) {
-            lose();
-            findings.error(row.line(), 0, "", "csv.quote-misplaced");
+            parser = new RFC4180ParserBuilder().build();
+            if (row.lastLine() > row.line()) {
+                rejectRunOn(row);
+            } else {
+                lose();
+                findings.error(row.line(), 0, "", "csv.quote-misplaced");
+            }
             return Optional.empty();
         }
         noteMalformed(fields, malformed);
