@@ -77,9 +77,8 @@ final class RowGroup {
     private static boolean isSame(String one, String other) {
         Optional<BigDecimal> first = Typed.parseNumber(one);
         Optional<BigDecimal> second = Typed.parseNumber(other);
-        boolean sameNumber = first.isPresent()
-                && second.isPresent()
-                && first.get().compareTo(second.get()) == 0;
+        boolean sameNumber =
+                first.isPresent() && second.isPresent() && first.get().compareTo(second.get()) == 0;
         return sameNumber || one.strip().equals(other.strip());
     }
 

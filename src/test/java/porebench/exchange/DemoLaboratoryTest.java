@@ -100,9 +100,10 @@ class DemoLaboratoryTest {
 
     @Test
     void itsFilesHaveNoProblems() {
-        assertThat(DemoLaboratory.files()).hasSize(8).allSatisfy(file -> assertThat(
-                        DemoLaboratory.read(file).problems())
-                .isEmpty());
+        assertThat(DemoLaboratory.files())
+                .hasSize(8)
+                .allSatisfy(
+                        file -> assertThat(DemoLaboratory.read(file).problems()).isEmpty());
         assertThatThrownBy(() -> DemoLaboratory.read("other.csv")).isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -112,8 +113,7 @@ class DemoLaboratoryTest {
             var answer = CorrectionSample.of(mix.batch(), Volume.of(7, VolumeUnit.LITRE));
             assertThat(answer.value()).isPresent();
             assertThat(codes(answer.problems()))
-                    .isEqualTo(
-                            mix.id().text().equals("HG-105") ? List.of("mix.porous-aggregate") : List.<String>of());
+                    .isEqualTo(mix.id().text().equals("HG-105") ? List.of("mix.porous-aggregate") : List.<String>of());
         }
         assertThat(mixes().stream().filter(mix -> mix.batch().wetSieved())).hasSize(1);
     }

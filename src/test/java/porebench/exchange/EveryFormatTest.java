@@ -81,8 +81,7 @@ class EveryFormatTest {
     void namesEachColumnThatIsMissing(Format<? extends Kept> format) {
         for (String column : format.columns().needed()) {
             String renamed = text(format).replaceFirst("(^|,)" + column + "(,|\r)", "$1other$2");
-            Sheet<? extends Kept> sheet =
-                    CsvSheets.one("f.csv", renamed.getBytes(StandardCharsets.UTF_8), format);
+            Sheet<? extends Kept> sheet = CsvSheets.one("f.csv", renamed.getBytes(StandardCharsets.UTF_8), format);
             assertThat(found(sheet)).as(column).contains("1:0 " + column + " csv.column-missing");
             assertThat(sheet.rows()).as(column).isEmpty();
         }
@@ -116,8 +115,7 @@ class EveryFormatTest {
     void namesTheSecondOfTwoRowsThatSayTheSame(Format<? extends Kept> format) {
         String text = text(format);
         String lastRow = text.substring(text.lastIndexOf("\r\n", text.length() - 3) + 2);
-        Sheet<? extends Kept> sheet =
-                CsvSheets.one("f.csv", (text + lastRow).getBytes(StandardCharsets.UTF_8), format);
+        Sheet<? extends Kept> sheet = CsvSheets.one("f.csv", (text + lastRow).getBytes(StandardCharsets.UTF_8), format);
         assertThat(codes(sheet)).containsAnyOf("csv.duplicate", "csv.constituent-twice");
         long lines = text.chars().filter(c -> c == '\n').count();
         assertThat(found(sheet)).anySatisfy(found -> assertThat(found).startsWith(lines + 1 + ":"));
@@ -140,8 +138,8 @@ class EveryFormatTest {
     void asksForWhatMustBeFilledIn(Format<? extends Kept> format) {
         String blank = "\"\t\"" + ",".repeat(format.columns().all().size() - 1);
         String full = blank.substring(0, blank.length() - 1) + ",x";
-        Sheet<? extends Kept> sheet = CsvSheets.one(
-                "f.csv", bytes(String.join(",", format.columns().all()), full), format);
+        Sheet<? extends Kept> sheet =
+                CsvSheets.one("f.csv", bytes(String.join(",", format.columns().all()), full), format);
         assertThat(codes(sheet)).contains("csv.required");
         assertThat(sheet.rows()).isEmpty();
     }
@@ -180,7 +178,18 @@ class EveryFormatTest {
     @Test
     void oddNumbersAndTextsInEveryCellNeverFail() {
         List<String> odd = List.of(
-                "", "-1", "1e300", "1e-300", "-0", "9".repeat(39), "1E+99", "NaN", "\"1,5\"", "%", "a:0;:1", "0000-00-00");
+                "",
+                "-1",
+                "1e300",
+                "1e-300",
+                "-0",
+                "9".repeat(39),
+                "1E+99",
+                "NaN",
+                "\"1,5\"",
+                "%",
+                "a:0;:1",
+                "0000-00-00");
         for (Format<? extends Kept> format : CsvSheets.FORMATS) {
             List<String> lines = new ArrayList<>(List.of(text(format).split("\r\n")));
             if (format instanceof Format.RowByRow<?> && lines.size() > 3) {

@@ -255,14 +255,7 @@ class RoundTripTest {
 
     private static Meter meter(String text, Typed<porebench.quantity.Volume> bowl) {
         return new Meter(
-                new MeterId(text),
-                MeterType.A,
-                text,
-                bowl,
-                new BigDecimal("0.10"),
-                new BigDecimal("8"),
-                false,
-                text);
+                new MeterId(text), MeterType.A, text, bowl, new BigDecimal("0.10"), new BigDecimal("8"), false, text);
     }
 
     private static MixDesign mix(String text, MassUnit unit, MoistureState state) {
@@ -350,6 +343,7 @@ class RoundTripTest {
     @Test
     void theListOfFormatsFollowsTheListOfKinds() {
         assertThat(CsvSheets.FORMATS.stream().map(Format::type).toList())
-                .isEqualTo(Arrays.stream(RecordKind.values()).map(RecordKind::type).toList());
+                .isEqualTo(
+                        Arrays.stream(RecordKind.values()).map(RecordKind::type).toList());
     }
 }

@@ -47,14 +47,15 @@ class ShippedFilesTest {
             assertThat(sheet.problems()).as(file.toString()).isEmpty();
             assertThat(sheet.rows()).isNotEmpty();
             assertThat(sheet.values())
-                    .isEqualTo(DemoLaboratory.read(file.getFileName().toString()).values());
+                    .isEqualTo(
+                            DemoLaboratory.read(file.getFileName().toString()).values());
         }
     }
 
     @Test
     void everyColumnIsDescribed() throws IOException {
-        List<String> sections = List.of(
-                Files.readString(DESCRIPTION, StandardCharsets.UTF_8).split("\n## "));
+        List<String> sections =
+                List.of(Files.readString(DESCRIPTION, StandardCharsets.UTF_8).split("\n## "));
         for (Format<?> format : CsvSheets.FORMATS) {
             String section = sections.stream()
                     .filter(text -> text.startsWith("`" + format.fileName() + "`"))
