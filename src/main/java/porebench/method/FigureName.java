@@ -52,7 +52,10 @@ public enum FigureName {
 
     private final String key;
     private final String unit;
+
+    @SuppressWarnings("ImmutableEnumChecker") // List.of gives an immutable list
     private final List<String> words;
+
     private final BigDecimal lowInclusive;
     private final BigDecimal highInclusive;
 
@@ -96,7 +99,7 @@ public enum FigureName {
         return List.of(values()).stream().filter(name -> name.key.equals(key)).findFirst();
     }
 
-    /** Returns the problem with a value for this figure, if there is one. */
+    /** Returns the problem, if there is one, with a value for this figure. */
     public Optional<Problem> check(String value) {
         if (!words.isEmpty()) {
             return words.contains(value)

@@ -12,13 +12,30 @@ import porebench.quantity.Require;
  * @param severity whether the input can be used at all
  * @param field the field it stands under, such as {@code constituents.2.relativeDensity} (rows counted from 0)
  * @param code the key of the message, such as {@code mix.relative-density-missing}
- * @param values what the message names, in order: the thing, the value, the limit; numbers in the unit the message states
+ * @param values what the message names, in order: the thing, the value, the limit; numbers in the unit the message states.
+ *     A name that people gave is a text, a name of ours is a {@link Word}.
  * @param place where in a file it stands, if it came from one
  */
 public record Problem(Severity severity, String field, String code, List<Object> values, Optional<Place> place) {
     public Problem {
         Require.notBlank("code", code);
         values = List.copyOf(values);
+    }
+
+    /**
+     * A word of the trade inside a message, said in the language of the message.
+     *
+     * @param id the word's key in the bundle, without its leading {@code word.}
+     */
+    public record Word(String id) {
+        public Word {
+            Require.notBlank("id", id);
+        }
+
+        @Override
+        public String toString() {
+            return id;
+        }
     }
 
     /** Returns a problem that must be corrected before the input can be used. */

@@ -6,11 +6,13 @@ import java.text.MessageFormat;
 import java.text.NumberFormat;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import porebench.quantity.Typed;
 
 /**
  * Says problems in the words of one language.
  *
- * <p>All layers share the one bundle {@code porebench.method.problems}, so that a thing is called the same everywhere.
+ * <p>All layers share the one bundle {@code porebench.method.problems}, so that a thing is called the same everywhere. Numbers
+ * have the decimal sign of the language and no thousands separators: typed ones keep their digits, computed ones show six.
  */
 public final class ProblemText {
     /** Digits shown of a computed number; more would be noise in a message. */
@@ -60,6 +62,12 @@ public final class ProblemText {
         }
         if (value instanceof Double computed) {
             return number(new BigDecimal(computed).round(SHOWN).stripTrailingZeros());
+        }
+        if (value instanceof Typed<?> typed) {
+            return number(typed.number()) + " " + typed.unit().symbol();
+        }
+        if (value instanceof Problem.Word word) {
+            return words.getString("word." + word.id());
         }
         return value.toString();
     }

@@ -50,12 +50,20 @@ public record Profile(
         return Objects.requireNonNull(figures.get(name));
     }
 
-    /** Returns a figure that is a number, in the unit of its name. */
+    /**
+     * Returns a figure that is a number, in the unit of its name.
+     *
+     * @throws NumberFormatException if the figure is a choice
+     */
     public double number(FigureName name) {
         return new BigDecimal(figure(name).value()).doubleValue();
     }
 
-    /** Returns a figure that is a whole number. */
+    /**
+     * Returns a figure that is a whole number.
+     *
+     * @throws ArithmeticException if the figure may have a fraction and has one
+     */
     public int count(FigureName name) {
         return new BigDecimal(figure(name).value()).intValueExact();
     }
@@ -76,18 +84,28 @@ public record Profile(
     }
 
     /**
-     * Returns a laboratory's own copy of this profile with one figure changed.
+     * Returns this laboratory's own copy with one figure changed; a named standard is copied by {@link #copyAs} first.
      *
-     * @throws IllegalArgumentException if the value does not fit the figure
+     * @throws IllegalArgumentException if this is a named standard, or the value does not fit the figure
      */
     public Profile with(FigureName name, Figure changed) {
+        if (basedOn.isEmpty()) {
+            throw new IllegalArgumentException("id must be that of a laboratory's own copy, but is " + id);
+        }
         Map<FigureName, Figure> all = new EnumMap<>(figures);
         all.put(name, changed);
         return new Profile(id, title, edition, basedOn, all);
     }
 
-    /** Returns a copy of this profile under a laboratory's own name. */
+    /**
+     * Returns a copy of this profile under a laboratory's own name.
+     *
+     * @throws IllegalArgumentException if the name is blank or this profile's own
+     */
     public Profile copyAs(String ownId, String ownTitle) {
+        if (ownId.equals(id)) {
+            throw new IllegalArgumentException("ownId must differ from the profile it is copied from, but is " + ownId);
+        }
         return new Profile(ownId, ownTitle, edition, Optional.of(id), figures);
     }
 

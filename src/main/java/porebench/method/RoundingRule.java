@@ -34,7 +34,13 @@ public record RoundingRule(BigDecimal step, Ties ties, String clause) {
 
     /** Returns an exact value rounded to the step, with as many decimals as the step has. */
     public BigDecimal round(BigDecimal exact) {
-        BigDecimal steps = exact.divide(step, 12, RoundingMode.HALF_EVEN).setScale(0, ties.mode());
+        BigDecimal[] stepsAndRest = exact.divideAndRemainder(step);
+        // The rest against half a step, as a number with the same nearest whole: 0.25, 0.5 or 0.75 of a step.
+        int half = stepsAndRest[1].abs().multiply(BigDecimal.valueOf(2)).compareTo(step);
+        BigDecimal part = new BigDecimal("0.5").add(new BigDecimal("0.25").multiply(BigDecimal.valueOf(half)));
+        BigDecimal steps = stepsAndRest[0]
+                .add(part.multiply(BigDecimal.valueOf(stepsAndRest[1].signum())))
+                .setScale(0, ties.mode());
         return steps.multiply(step).setScale(step.scale(), RoundingMode.UNNECESSARY);
     }
 }

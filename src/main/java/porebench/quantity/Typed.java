@@ -18,7 +18,8 @@ import java.util.regex.Pattern;
  */
 public record Typed<Q>(BigDecimal number, Unit<Q> unit) {
     private static final Pattern NUMBER_AND_UNIT = Pattern.compile("\\s*(\\S+?)\\s*([A-Za-z][A-Za-z0-9/]*)\\s*");
-    private static final Pattern PLAIN_NUMBER = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d{1,3})?");
+    // Two digits of exponent: no unit and no square makes such a number infinite or 0.
+    private static final Pattern PLAIN_NUMBER = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d{1,2})?");
 
     /** Returns a quantity typed as a number and a unit. */
     public static <Q> Typed<Q> of(String number, Unit<Q> unit) {
@@ -63,7 +64,7 @@ public record Typed<Q>(BigDecimal number, Unit<Q> unit) {
         if (stripped.length() > 40 || !PLAIN_NUMBER.matcher(stripped).matches()) {
             return Optional.empty();
         }
-        return Optional.of(new BigDecimal(stripped)).filter(number -> Double.isFinite(number.doubleValue()));
+        return Optional.of(new BigDecimal(stripped));
     }
 
     /** Returns the symbols of some units, for a message that says which may be used. */

@@ -11,13 +11,13 @@ import porebench.quantity.Require;
 /**
  * The range that several results may span when only a known repeatability is at work.
  *
- * <p>Results of one operator should lie within f(n) times the repeatability standard deviation in 95 of 100 cases. The
- * factor f(n) is the 0.95 quantile of the range of n standard normal values: the studentised range with infinitely many
- * degrees of freedom.
+ * <p>Results of one operator should lie within f(n) times the repeatability standard deviation in 95 of 100 cases.
+ * The factor f(n) is the 0.95 quantile of the range of n standard normal values: the studentised range with
+ * infinitely many degrees of freedom.
  *
- * <p>Source: ASTM C670, the table of multipliers for the range of n = 2 to 10 results, 2.8 3.3 3.6 3.9 4.0 4.2 4.3 4.4
- * 4.5; ISO 5725-6, critical range factors; both recalled. Differences from the source: none, the computed factors round to the
- * printed ones, and the printed one decides so that a verdict can be redone with the table in hand.
+ * <p>Source: ASTM C670, the table of multipliers for the range of n = 2 to 10 results, 2.8 3.3 3.6 3.9 4.0 4.2 4.3
+ * 4.4 4.5; ISO 5725-6, critical range factors; both recalled. Differences from the source: none, the computed factors
+ * round to the printed ones, and the printed one decides so that a verdict can be redone with the table in hand.
  */
 public final class CriticalRange {
     private static final double PROBABILITY = 0.95;
@@ -67,8 +67,8 @@ public final class CriticalRange {
     /**
      * Checks the range of some results against the printed factor times a repeatability standard deviation.
      *
-     * <p>A range equal to the limit passes. The two are compared with a relative slack of 1e-9, far below any reading, so
-     * that 5.4 and 5.3 differ by 0.1 here as they do on paper.
+     * <p>A range equal to the limit passes. The two are compared with a relative slack of 1e-9, far below any
+     * reading, so that 5.4 and 5.3 differ by 0.1 here as they do on paper.
      *
      * @param range what the results span, at least 0
      * @param n how many results, at least 2
@@ -90,8 +90,9 @@ public final class CriticalRange {
     /**
      * Returns the probability that n standard normal values span at most a width.
      *
-     * <p>It is n times the integral over x of the density at x times (F(x + width) - F(x))^(n - 1), x being the lowest
-     * value. The integrand is smooth and dies away on both sides, so the plain sum over equal steps is exact to rounding.
+     * <p>It is n times the integral over x of the density at x times (F(x + width) - F(x))^(n - 1), x being the
+     * lowest value. The integrand is smooth and dies away on both sides, so the plain sum over equal steps is exact
+     * to rounding.
      */
     private static double probabilityWithin(double width, int n) {
         double step = 1.0 / 32;

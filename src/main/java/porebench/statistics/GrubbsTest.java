@@ -6,20 +6,21 @@ import porebench.quantity.Require;
 /**
  * Grubbs's test of whether the value farthest from the mean, on either side, is a single outlier.
  *
- * <p>The statistic is G = max|x - mean| / s. It cannot exceed (n - 1) / sqrt(n), which it reaches when all other values
- * are equal, whatever the distance; a few readings of a divided scale that differ by one division do that easily.
- * {@link #isOutlier} therefore asks for at least four values and for more than one division between the value and the mean.
- * The test is meant to be made once: repeating it on what is left finds ever more "outliers".
+ * <p>The statistic is G = max|x - mean| / s. It cannot exceed (n - 1) / sqrt(n), which it reaches when all other
+ * values are equal, whatever the distance; a few readings of a divided scale that differ by one division do that
+ * easily. {@link #isOutlier} therefore asks for at least four values and for more than one division between the value
+ * and the mean. The test is meant to be made once: repeating it on what is left finds ever more "outliers".
  *
- * <p>Source: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17.1; F. E. Grubbs, Annals of Mathematical Statistics 21
- * (1950); recalled. Differences from the source: p is reported by the same bound that gives the critical value, and the limits
- * of four values and one division are this program's own.
+ * <p>Source: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17.1; F. E. Grubbs, Annals of Mathematical
+ * Statistics 21 (1950); recalled. Differences from the source: p is reported by the same bound that gives the
+ * critical value, and the limits of four values and one division are this program's own.
  *
  * @param count how many values were tested, at least 3
  * @param statistic G, a plain number
- * @param p the bound min(1, 2 n P(t > T)) on the probability of so large a G when there is no outlier, T having n - 2 degrees
- *     of freedom; 0 when all other values are equal
- * @param index the position, from 0, of the value farthest from the mean; of the first of them when several are as far
+ * @param p the bound min(1, 2 n P(t > T)) on the probability of so large a G when there is no outlier, T having n - 2
+ *     degrees of freedom; 0 when all other values are equal
+ * @param index the position, from 0, of the value farthest from the mean; of the first of them when several are as
+ *     far
  * @param distance how far that value lies from the mean, in the unit of the values
  */
 public record GrubbsTest(int count, double statistic, double p, int index, double distance) {
@@ -61,8 +62,8 @@ public record GrubbsTest(int count, double statistic, double p, int index, doubl
      *
      * @param significance the probability of a false alarm that is accepted, 0.05 for 5 %, both sides together
      * @param division the smallest step of the scale the values were read on, in their unit; 0 for none
-     * @return true if there are at least four values, the value lies more than one division from the mean, and p is below the
-     *     significance
+     * @return true if there are at least four values, the value lies more than one division from the mean, and p is
+     *     below the significance
      * @throws IllegalArgumentException if the significance is not between 0 and 1 or the division is negative
      */
     public boolean isOutlier(double significance, double division) {
@@ -99,8 +100,8 @@ public record GrubbsTest(int count, double statistic, double p, int index, doubl
     /**
      * Bounds p through the value's distance from the mean of the others in units of their spread.
      *
-     * <p>That quotient is algebraically the T of the source, sqrt(n (n - 2) G^2 / ((n - 1)^2 - n G^2)), without its difference of
-     * nearly equal numbers; equal others give an infinite T and p = 0.
+     * <p>That quotient is algebraically the T of the source, sqrt(n (n - 2) G^2 / ((n - 1)^2 - n G^2)), without its
+     * difference of nearly equal numbers; equal others give an infinite T and p = 0.
      */
     private static double bound(double[] values, int index) {
         int n = values.length;

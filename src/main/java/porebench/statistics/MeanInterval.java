@@ -6,10 +6,10 @@ import porebench.quantity.Require;
 /**
  * A two-sided t interval on the mean of repeat values.
  *
- * <p>The interval is mean +- t s / sqrt(n), with t of n - 1 degrees of freedom. It knows of nothing but the scatter of the
- * values: when all are equal it <em>collapses</em> to the mean, which on a divided scale only says that the scatter is
- * smaller than the division. {@link #isCollapsed()} tells, and the uncertainty of the division is then still to be added
- * ({@link UncertaintySum#resolutionUncertainty}).
+ * <p>The interval is mean +- t s / sqrt(n), with t of n - 1 degrees of freedom. It knows of nothing but the scatter
+ * of the values: when all are equal it <em>collapses</em> to the mean, which on a divided scale only says that the
+ * scatter is smaller than the division. {@link #isCollapsed()} tells, and the uncertainty of the division is then
+ * still to be added ({@link UncertaintySum#resolutionUncertainty}).
  *
  * <p>Source: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.2; recalled. Differences from the source: none.
  *
@@ -50,7 +50,10 @@ public record MeanInterval(double mean, double halfWidth, double confidence) {
         return mean + halfWidth;
     }
 
-    /** Returns whether all values were equal, so that the interval has no width and the division must be reckoned with. */
+    /**
+     * Returns whether all values were equal, so that the interval has no width and the division must be reckoned
+     * with.
+     */
     public boolean isCollapsed() {
         return halfWidth == 0;
     }

@@ -3,7 +3,6 @@ package porebench.statistics;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.special.Beta;
 import org.apache.commons.math3.special.Erf;
-import porebench.quantity.Require;
 
 /**
  * Student's t distribution with any number of degrees of freedom, whole or not, or infinitely many.
@@ -46,8 +45,8 @@ public record StudentT(double degreesOfFreedom) {
     /**
      * Returns the value that t stays below with the given probability.
      *
-     * @param probability greater than 0 and less than 1
-     * @throws IllegalArgumentException if the probability is not between 0 and 1 or below 1e-30
+     * @param probability at least 1e-30 and less than 1
+     * @throws IllegalArgumentException if the probability is outside these bounds
      */
     public double quantile(double probability) {
         requireProbability("probability", probability);
@@ -57,8 +56,8 @@ public record StudentT(double degreesOfFreedom) {
     /**
      * Returns the value that t exceeds with the given probability, the upper critical value.
      *
-     * @param probability of the upper tail, greater than 0 and less than 1
-     * @throws IllegalArgumentException if the probability is not between 0 and 1 or below 1e-30
+     * @param probability of the upper tail, at least 1e-30 and less than 1
+     * @throws IllegalArgumentException if the probability is outside these bounds
      */
     public double upperPoint(double probability) {
         requireProbability("probability", probability);
@@ -165,14 +164,15 @@ public record StudentT(double degreesOfFreedom) {
     }
 
     static void requireDegreesOfFreedom(String name, double value) {
-        if (value != Double.POSITIVE_INFINITY) {
-            Require.within(name, value, LEAST_DEGREES, Double.POSITIVE_INFINITY);
+        // Infinity is welcome here, so that Require does not fit.
+        if (!(value >= LEAST_DEGREES)) {
+            throw new IllegalArgumentException(name + " must be at least " + LEAST_DEGREES + ", but is " + value);
         }
     }
 
     static void requireProbability(String name, double value) {
         if (!(value >= LEAST_TAIL && value < 1)) {
-            throw new IllegalArgumentException(name + " must be greater than 0 and less than 1, but is " + value);
+            throw new IllegalArgumentException(name + " must be at least 1e-30 and less than 1, but is " + value);
         }
     }
 }

@@ -6,12 +6,12 @@ import porebench.quantity.Require;
 /**
  * What a set of repeat values amounts to: how many, where and how far spread.
  *
- * <p>Mean and standard deviation come from the corrected two-pass algorithm. The one-pass formula, sum of squares less n
- * times the squared mean, loses every digit when the spread is small beside the mean and is not used.
+ * <p>Mean and standard deviation come from the corrected two-pass algorithm. The one-pass formula, sum of squares
+ * less n times the squared mean, loses every digit when the spread is small beside the mean and is not used.
  *
- * <p>Source: NIST Statistical Reference Datasets, univariate summary statistics: definitions of the sample mean, of the
- * sample standard deviation with n - 1, and of the lag-1 autocorrelation coefficient r1 = sum((x(i) - m)(x(i+1) - m)) /
- * sum((x(i) - m)^2); seen. Differences from the source: none.
+ * <p>Source: NIST Statistical Reference Datasets, univariate summary statistics: definitions of the sample mean, of
+ * the sample standard deviation with n - 1, and of the lag-1 autocorrelation coefficient r1 = sum((x(i) - m)(x(i+1) -
+ * m)) / sum((x(i) - m)^2); seen. Differences from the source: none.
  *
  * @param count how many values, at least 1
  * @param mean the arithmetic mean, in the unit of the values

@@ -6,13 +6,13 @@ import porebench.quantity.Require;
 /**
  * Several independent standard uncertainties combined into one, with its effective degrees of freedom.
  *
- * <p>The combined uncertainty is the root of the summed squares of sensitivity times standard uncertainty; the effective degrees
- * of freedom follow Welch and Satterthwaite and are used as they are, not cut to a whole number. Correlated contributions are
- * outside this formula.
+ * <p>The combined uncertainty is the root of the summed squares of sensitivity times standard uncertainty; the
+ * effective degrees of freedom follow Welch and Satterthwaite and are used as they are, not cut to a whole number.
+ * Correlated contributions are outside this formula.
  *
- * <p>Source: JCGM 100:2008 (GUM), clause 5.1.2 for the sum, G.4.1 for the degrees of freedom and G.3.2 for the coverage factor;
- * recalled. Differences from the source: G.4.1 lets the degrees of freedom be cut to the next lower whole number; here t takes them
- * uncut.
+ * <p>Source: JCGM 100:2008 (GUM), clause 5.1.2 for the sum, G.4.1 for the degrees of freedom and G.3.2 for the
+ * coverage factor; recalled. Differences from the source: G.4.1 lets the degrees of freedom be cut to the next lower
+ * whole number; here t takes them uncut.
  *
  * @param contributions the parts, at least one
  * @param combined the combined standard uncertainty, in the unit of the result; 0 when every part is 0

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import porebench.method.Profile;
+import porebench.quantity.Require;
 
 /**
  * What a gauge reading means for a load: the table of the factor card.
@@ -13,8 +14,8 @@ import porebench.method.Profile;
  * reported value is compared, as a person does who reads it off the card.
  *
  * @param rows every reading of the table in rising order, one division apart
- * @param lowestPassing the lowest reading at which the load passes, in % air; empty when none does
- * @param highestPassing the highest reading at which the load passes, in % air; empty when none does
+ * @param lowestPassing the lowest reading of the table at which the load passes, in % air; empty when none does
+ * @param highestPassing the highest reading of the table at which the load passes, in % air; empty when none does
  */
 public record PassWindow(List<Row> rows, Optional<BigDecimal> lowestPassing, Optional<BigDecimal> highestPassing) {
     public PassWindow {
@@ -33,12 +34,13 @@ public record PassWindow(List<Row> rows, Optional<BigDecimal> lowestPassing, Opt
     /**
      * Computes the table for a mix.
      *
-     * @param factor the factor in force, in % air
+     * @param factor the factor in force, in % air, from -100 to 100
      * @param target the mix's target air, in % air
      * @param tolerance the tolerance on it, in % air, at least 0
-     * @param division a division of the gauge, in % air, greater than 0
-     * @param scaleTop the highest reading of the table, in % air
+     * @param division a division of the gauge, in % air, greater than 0 and at most 10
+     * @param scaleTop the highest reading of the table, in % air, from 0 to 100
      * @param profile the rules of rounding
+     * @throws IllegalArgumentException if a number is out of its range
      */
     public static PassWindow of(
             BigDecimal factor,
@@ -47,6 +49,11 @@ public record PassWindow(List<Row> rows, Optional<BigDecimal> lowestPassing, Opt
             BigDecimal division,
             BigDecimal scaleTop,
             Profile profile) {
+        Require.within("factor", factor.doubleValue(), -100, 100);
+        Require.atLeastZero("tolerance", tolerance.doubleValue());
+        Require.positive("division", division.doubleValue());
+        Require.within("division", division.doubleValue(), 0, 10);
+        Require.within("scaleTop", scaleTop.doubleValue(), 0, 100);
         BigDecimal low = target.subtract(tolerance);
         BigDecimal high = target.add(tolerance);
         List<Row> rows = new ArrayList<>();

@@ -27,9 +27,10 @@ public record SievedAir(double fullMixturePercent, double mortarPercent) {
      *
      * @param sieved air of the wet-sieved concrete, in %, from 0 up to but not 100
      * @param passing Vc, greater than 0
-     * @param total Vt, equal to Vc + Va
+     * @param total Vt, equal to Vc + Va within 0.1 %
      * @param held Va, at least 0
      * @param mortar Vm, greater than 0 and at most Vc
+     * @return both airs, or what is wrong
      */
     public static Answer<SievedAir> of(double sieved, Volume passing, Volume total, Volume held, Volume mortar) {
         List<Problem> problems = check(sieved, passing, total, held, mortar);
@@ -48,11 +49,11 @@ public record SievedAir(double fullMixturePercent, double mortarPercent) {
         if (!(sieved >= 0 && sieved < 100)) {
             problems.add(Problem.error("air", "air.sieved-out-of-range", sieved));
         }
-        checkPositive(problems, "vc", passing);
-        checkPositive(problems, "vt", total);
-        checkPositive(problems, "vm", mortar);
+        checkPositive(problems, "vc", "Vc", passing);
+        checkPositive(problems, "vt", "Vt", total);
+        checkPositive(problems, "vm", "Vm", mortar);
         if (held.cubicMetres() < 0) {
-            problems.add(Problem.error("va", "air.volume-negative", "va", held.cubicMetres()));
+            problems.add(Problem.error("va", "air.volume-negative", "Va", held.cubicMetres()));
         }
         if (problems.isEmpty()) {
             double gap = total.cubicMetres() - passing.cubicMetres() - held.cubicMetres();
@@ -72,9 +73,9 @@ public record SievedAir(double fullMixturePercent, double mortarPercent) {
         return problems;
     }
 
-    private static void checkPositive(List<Problem> problems, String field, Volume volume) {
+    private static void checkPositive(List<Problem> problems, String field, String symbol, Volume volume) {
         if (volume.cubicMetres() <= 0) {
-            problems.add(Problem.error(field, "air.volume-not-positive", field, volume.cubicMetres()));
+            problems.add(Problem.error(field, "air.volume-not-positive", symbol, volume.cubicMetres()));
         }
     }
 }

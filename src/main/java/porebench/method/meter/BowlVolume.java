@@ -26,17 +26,18 @@ public record BowlVolume(Volume volume, Density waterDensity) {
      * Computes the bowl volume.
      *
      * @param empty mass of the empty bowl
-     * @param plate mass of the glass plate
+     * @param plate mass of the glass plate, 0 when the bowl was filled without one
      * @param full mass of the bowl full of water, plate on
      * @param water temperature of the water, from 0 to 40 C
      * @return the volume, or what is wrong with the weighings
      */
     public static Answer<BowlVolume> of(Mass empty, Mass plate, Mass full, Temperature water) {
         List<Problem> problems = new ArrayList<>();
-        checkPositive(problems, "empty", empty);
-        checkPositive(problems, "full", full);
+        checkPositive(problems, "empty", "empty-bowl", empty);
+        checkPositive(problems, "full", "full-bowl", full);
         if (plate.kilograms() < 0) {
-            problems.add(Problem.error("plate", "bowl.mass-negative", "plate", plate.kilograms()));
+            problems.add(Problem.error(
+                    "plate", "bowl.mass-negative", new Problem.Word("plate"), plate.kilograms()));
         }
         if (!WaterDensity.covers(water)) {
             problems.add(Problem.error(
@@ -61,9 +62,10 @@ public record BowlVolume(Volume volume, Density waterDensity) {
         return Answer.of(new BowlVolume(content.at(density), density), List.of());
     }
 
-    private static void checkPositive(List<Problem> problems, String field, Mass mass) {
+    private static void checkPositive(List<Problem> problems, String field, String word, Mass mass) {
         if (mass.kilograms() <= 0) {
-            problems.add(Problem.error(field, "bowl.mass-not-positive", field, mass.kilograms()));
+            problems.add(
+                    Problem.error(field, "bowl.mass-not-positive", new Problem.Word(word), mass.kilograms()));
         }
     }
 }

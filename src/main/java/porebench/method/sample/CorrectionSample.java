@@ -9,6 +9,7 @@ import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.quantity.Mass;
 import porebench.quantity.Volume;
+import porebench.quantity.VolumeUnit;
 
 /**
  * The aggregate that stands in the bowl for the aggregate of the concrete it holds, and the waters that go with it.
@@ -24,8 +25,9 @@ import porebench.quantity.Volume;
  * @param batchVolume the volume of concrete the batch masses stand for: B, or B' when wet-sieved
  * @param bowl the bowl volume S
  * @param oneThird water to start with: a third of the bowl
- * @param inundation all the water that goes with the aggregate when the bowl is full; empty when a
- *     relative density or absorption is not known
+ * @param inundation all the water that goes with the aggregate when the bowl is full, the first third among it: the bowl less
+ *     the particles at SSD and less the free water they bring from the bench. It may be less than a third of the bowl, and
+ *     then some of the first water runs over. Empty when a relative density or absorption is not known.
  * @param withdrawal water to withdraw on a Type B meter, for the target air
  */
 public record CorrectionSample(
@@ -60,7 +62,7 @@ public record CorrectionSample(
     public static Answer<CorrectionSample> of(Batch batch, Volume bowl) {
         List<Problem> problems = new ArrayList<>(BatchCheck.problems(batch));
         if (bowl.cubicMetres() <= 0) {
-            problems.add(Problem.error("bowl", "sample.bowl-not-positive", 1000 * bowl.cubicMetres()));
+            problems.add(Problem.error("bowl", "sample.bowl-not-positive", bowl.in(VolumeUnit.LITRE)));
         }
         if (Problem.anyError(problems)) {
             return Answer.refused(problems);
@@ -87,18 +89,30 @@ public record CorrectionSample(
                 freeWater += share * material.freeWaterKilograms() / Materials.WATER_KILOGRAMS_PER_CUBIC_METRE;
             }
         }
-        double inundation = bowl.cubicMetres() - solids - freeWater;
-        if (solids >= bowl.cubicMetres()) {
-            problems.add(
-                    Problem.error("bowl", "sample.aggregate-exceeds-bowl", 1000 * solids, 1000 * bowl.cubicMetres()));
-        }
         return new CorrectionSample(
                 components,
                 concrete,
                 bowl,
                 bowl.times(1.0 / 3),
-                Double.isNaN(inundation) ? Optional.empty() : Optional.of(new Volume(inundation)),
+                inundation(bowl, solids, freeWater, problems),
                 bowl.times(batch.targetAirPercent().doubleValue() / 100));
+    }
+
+    private static Optional<Volume> inundation(Volume bowl, double solids, double freeWater, List<Problem> problems) {
+        double room = bowl.cubicMetres() - solids;
+        if (room <= 0) {
+            problems.add(Problem.error(
+                    "bowl", "sample.aggregate-exceeds-bowl", litres(solids), bowl.in(VolumeUnit.LITRE)));
+        } else if (freeWater > room) {
+            problems.add(Problem.warning("bowl", "sample.too-wet-for-bowl", litres(freeWater), litres(room)));
+        }
+        return Double.isNaN(room - freeWater)
+                ? Optional.empty()
+                : Optional.of(new Volume(Math.max(0, room - freeWater)));
+    }
+
+    private static double litres(double cubicMetres) {
+        return new Volume(cubicMetres).in(VolumeUnit.LITRE);
     }
 
     private static Component component(Constituent constituent, Materials material, double share) {

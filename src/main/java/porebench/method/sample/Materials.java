@@ -64,6 +64,11 @@ final class Materials {
         return benchKilograms() - ssdKilograms();
     }
 
+    /** Returns the mass that goes into the batch with the water in its pores, in kg: oven-dry material as SSD. */
+    double batchKilograms() {
+        return state == MoistureState.OVEN_DRY ? ssdKilograms() : mass;
+    }
+
     /** Returns the free water that the batch mass itself brings, in kg: only a stock mass brings any. */
     double freeWaterInBatchKilograms() {
         return state == MoistureState.STOCK ? mass - ssdKilograms() : 0;
@@ -75,9 +80,11 @@ final class Materials {
         return basis / (relativeDensity() * WATER_KILOGRAMS_PER_CUBIC_METRE);
     }
 
-    /** Returns the share of the material that passes the 37.5 mm sieve. */
+    /** Returns the share of the material that passes the 37.5 mm sieve: all of it, unless it is coarse aggregate. */
     double passingShare() {
-        return 1 - constituent.retainedPercent().doubleValue() / 100;
+        return constituent.role() == Role.COARSE
+                ? 1 - constituent.retainedPercent().doubleValue() / 100
+                : 1;
     }
 
     private double relativeDensity() {

@@ -53,6 +53,7 @@ public record DeterminationSummary(
      * @param divisionPercent a division of its scale, in % air, greater than 0
      * @param profile whose rounding, repeatability and limits hold
      * @return the summary, or empty when no trial counts
+     * @throws IllegalArgumentException if the division is not greater than 0 or a factor is not finite
      */
     public static Optional<DeterminationSummary> of(
             double[] factors, MeterType type, double divisionPercent, Profile profile) {
@@ -99,14 +100,14 @@ public record DeterminationSummary(
             doubts.add(Problem.warning(
                     "trials", "determination.range-too-wide", summary.range(), summary.count(), check.limit()));
         });
-        if (summary.mean() < 0) {
+        if (TrialDoubts.below(summary.mean(), 0)) {
             doubts.add(Problem.warning("factor", "determination.factor-negative", summary.mean()));
         }
         double high = profile.number(FigureName.ADVISE_VOLUMETRIC_FROM);
         double usual = profile.number(FigureName.USUAL_FACTOR_BELOW);
-        if (summary.mean() >= high) {
+        if (!TrialDoubts.below(summary.mean(), high)) {
             doubts.add(Problem.warning("factor", "determination.factor-high", summary.mean(), high));
-        } else if (summary.mean() >= usual) {
+        } else if (!TrialDoubts.below(summary.mean(), usual)) {
             doubts.add(Problem.warning("factor", "determination.factor-unusual", summary.mean(), usual));
         }
         return doubts;

@@ -1,7 +1,6 @@
 package porebench.method.trial;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,7 +8,7 @@ import porebench.method.FigureName;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Profile;
-import porebench.method.RoundingRule;
+import porebench.method.Severity;
 import porebench.method.WaterDensity;
 import porebench.quantity.Mass;
 import porebench.quantity.MassUnit;
@@ -19,9 +18,11 @@ import porebench.quantity.VolumeUnit;
 /**
  * The doubts about one trial: suspicious but possible, to be kept or struck by a person.
  *
- * <p>Limits are compared without the noise of binary fractions, so that a value at its limit counts as within it.
+ * <p>A value at its limit counts as within it, on paper and here: what binary fractions add is far below any reading.
  */
 final class TrialDoubts {
+    private static final double BINARY_SLACK = 1e-9;
+
     private final Readings readings;
     private final Expected expected;
     private final Profile profile;
@@ -44,24 +45,25 @@ final class TrialDoubts {
         soak(problems);
         withdrawal(problems);
         water(problems);
-        scale(problems, "gauge", readings.gaugePercent());
-        scale(problems, "h1", readings.h1Percent());
-        scale(problems, "h2", readings.h2Percent());
+        boolean typeA = readings.meterType() == MeterType.A;
+        reading(problems, "gauge", readings.gaugePercent(), !typeA);
+        reading(problems, "h1", readings.h1Percent(), typeA);
+        reading(problems, "h2", readings.h2Percent(), typeA);
     }
 
     private void bowl(List<Problem> problems) {
         double litres = readings.bowl().value().in(VolumeUnit.LITRE);
         double least = profile.number(FigureName.LEAST_BOWL);
-        if (litres > 0 && above(least, litres)) {
+        if (litres > 0 && below(litres, least)) {
             problems.add(Problem.warning("bowl", "trial.bowl-small", litres, least, profile.title()));
         }
     }
 
     private void factor(List<Problem> problems, double g) {
         double high = profile.number(FigureName.ADVISE_VOLUMETRIC_FROM);
-        if (above(0, g)) {
+        if (below(g, 0)) {
             problems.add(Problem.warning("factor", "trial.factor-negative", g));
-        } else if (!above(high, g)) {
+        } else if (!below(g, high)) {
             problems.add(Problem.warning(
                     "factor",
                     "trial.factor-high",
@@ -86,6 +88,7 @@ final class TrialDoubts {
         boolean coarseOff = off(problems, "coarse", coarse, expected.coarse().get(), tolerance);
         double actual = fine.plus(coarse).kilograms();
         if ((fineOff || coarseOff) && factor.isPresent() && actual > 0) {
+            // The factor follows the amount of stone; how much of it is due to either aggregate is not known.
             double right = expected.fine().get().plus(expected.coarse().get()).kilograms();
             problems.add(
                     Problem.warning("masses", "trial.factor-at-right-mass", factor.getAsDouble() * right / actual));
@@ -101,7 +104,7 @@ final class TrialDoubts {
             problems.add(Problem.warning(
                     field,
                     "trial.mass-off-target",
-                    field,
+                    new Problem.Word(field),
                     actual.in(MassUnit.GRAM),
                     target.in(MassUnit.GRAM),
                     percent,
@@ -121,7 +124,7 @@ final class TrialDoubts {
             return;
         }
         double actual = readings.soakMinutes().get().doubleValue();
-        if (above(right - tolerance, actual)) {
+        if (below(actual, right - tolerance)) {
             problems.add(Problem.warning("soak", "trial.soak-short", actual, right, tolerance));
         } else if (above(actual, right + tolerance)) {
             problems.add(Problem.warning("soak", "trial.soak-long", actual, right, tolerance));
@@ -151,41 +154,43 @@ final class TrialDoubts {
             if (WaterDensity.covers(new Temperature(celsius.doubleValue()))) {
                 return;
             }
-            boolean needed = readings.withdrawal().isPresent()
-                    && readings.withdrawal().get().unit() == Withdrawal.Unit.GRAM;
-            Problem problem = Problem.warning(
+            boolean needed = readings.meterType() == MeterType.B
+                    && readings.withdrawal()
+                            .map(water -> water.unit() == Withdrawal.Unit.GRAM)
+                            .orElse(false);
+            problems.add(new Problem(
+                    needed ? Severity.ERROR : Severity.WARNING,
                     "waterTemperature",
                     "water.temperature-out-of-range",
-                    celsius,
-                    WaterDensity.LOWEST_CELSIUS,
-                    WaterDensity.HIGHEST_CELSIUS);
-            problems.add(
-                    needed
-                            ? Problem.error(
-                                    problem.field(),
-                                    problem.code(),
-                                    problem.values().toArray())
-                            : problem);
+                    List.of(celsius, WaterDensity.LOWEST_CELSIUS, WaterDensity.HIGHEST_CELSIUS),
+                    Optional.empty()));
         });
     }
 
-    private void scale(List<Problem> problems, String field, Optional<BigDecimal> reading) {
+    private void reading(List<Problem> problems, String field, Optional<BigDecimal> reading, boolean isUsed) {
         if (reading.isEmpty()) {
             return;
         }
+        Problem.Word name = new Problem.Word(field);
         double value = reading.get().doubleValue();
         double top = expected.scaleTopPercent().orElse(profile.number(FigureName.SCALE_TOP));
-        if (value < 0 || value > 100) {
-            problems.add(Problem.error(field, "trial.reading-impossible", field, reading.get()));
+        if (!isUsed) {
+            problems.add(Problem.warning(
+                    field, "trial.reading-not-used", name, readings.meterType().name()));
+        } else if (value < 0 || value > 100) {
+            problems.add(Problem.error(field, "trial.reading-impossible", name, reading.get()));
         } else if (above(value, top)) {
-            problems.add(Problem.warning(field, "trial.reading-off-scale", field, reading.get(), top));
+            problems.add(Problem.warning(field, "trial.reading-off-scale", name, reading.get(), top));
         }
     }
 
-    private static boolean above(double value, double limit) {
-        return RoundingRule.withoutNoise(value - limit)
-                        .setScale(9, RoundingMode.HALF_EVEN)
-                        .signum()
-                > 0;
+    /** Returns whether a value is above a limit by more than binary fractions can make it. */
+    static boolean above(double value, double limit) {
+        return value - limit > BINARY_SLACK;
+    }
+
+    /** Returns whether a value is below a limit by more than binary fractions can make it. */
+    static boolean below(double value, double limit) {
+        return above(limit, value);
     }
 }

@@ -1,7 +1,9 @@
 package porebench.method.trial;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import porebench.method.MeterType;
 import porebench.method.Problem;
@@ -10,6 +12,7 @@ import porebench.method.WaterDensity;
 import porebench.quantity.Mass;
 import porebench.quantity.MassUnit;
 import porebench.quantity.Temperature;
+import porebench.quantity.Typed;
 import porebench.quantity.Volume;
 
 /**
@@ -40,11 +43,14 @@ public record TrialFactor(OptionalDouble factorPercent, OptionalDouble withdrawn
         List<Problem> problems = new ArrayList<>();
         if (readings.bowl().value().cubicMetres() <= 0) {
             problems.add(Problem.error(
-                    "bowl", "trial.bowl-not-positive", readings.bowl().toString()));
+                    "bowl", "trial.bowl-not-positive", readings.bowl()));
         }
         if (readings.leak()) {
             problems.add(Problem.error("leak", "trial.leak"));
         }
+        checkNotNegative(problems, "fine", readings.fine().map(Typed::number));
+        checkNotNegative(problems, "coarse", readings.coarse().map(Typed::number));
+        checkNotNegative(problems, "soak", readings.soakMinutes());
         OptionalDouble withdrawn =
                 readings.meterType() == MeterType.B ? withdrawnPercent(readings, problems) : OptionalDouble.empty();
         OptionalDouble factor =
@@ -59,13 +65,17 @@ public record TrialFactor(OptionalDouble factorPercent, OptionalDouble withdrawn
     }
 
     private static OptionalDouble typeA(Readings readings, List<Problem> problems) {
-        readings.h1Percent().ifPresentOrElse(h -> {}, () -> missing(problems, "h1"));
-        readings.h2Percent().ifPresentOrElse(h -> {}, () -> missing(problems, "h2"));
-        if (readings.h1Percent().isEmpty() || readings.h2Percent().isEmpty()) {
-            return OptionalDouble.empty();
+        Optional<BigDecimal> h1 = readings.h1Percent();
+        Optional<BigDecimal> h2 = readings.h2Percent();
+        if (h1.isEmpty()) {
+            missing(problems, "h1");
         }
-        return OptionalDouble.of(
-                readings.h1Percent().get().subtract(readings.h2Percent().get()).doubleValue());
+        if (h2.isEmpty()) {
+            missing(problems, "h2");
+        }
+        return h1.isPresent() && h2.isPresent()
+                ? OptionalDouble.of(h1.get().subtract(h2.get()).doubleValue())
+                : OptionalDouble.empty();
     }
 
     private static OptionalDouble typeB(Readings readings, OptionalDouble withdrawn, List<Problem> problems) {
@@ -80,7 +90,13 @@ public record TrialFactor(OptionalDouble factorPercent, OptionalDouble withdrawn
     }
 
     private static void missing(List<Problem> problems, String field) {
-        problems.add(Problem.error(field, "trial.reading-missing", field));
+        problems.add(Problem.error(field, "trial.reading-missing", new Problem.Word(field)));
+    }
+
+    private static void checkNotNegative(List<Problem> problems, String field, Optional<BigDecimal> number) {
+        number.filter(value -> value.signum() < 0)
+                .ifPresent(value ->
+                        problems.add(Problem.error(field, "trial.negative", new Problem.Word(field), value)));
     }
 
     private static OptionalDouble withdrawnPercent(Readings readings, List<Problem> problems) {

@@ -1,0 +1,94 @@
+package porebench.method;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** What a figure of a profile may be. */
+class FigureNameTest {
+    @ParameterizedTest
+    @EnumSource(FigureName.class)
+    void isFoundByItsKeyAndHasAUnitOrWords(FigureName name) {
+        assertThat(FigureName.ofKey(name.key())).contains(name);
+        assertThat(name.unit().isEmpty()).isEqualTo(!name.words().isEmpty());
+        assertThat(name.key()).matches("[a-z]+(-[a-z]+)*");
+    }
+
+    @Test
+    void hasAKeyOfItsOwnEach() {
+        List<String> keys =
+                Arrays.stream(FigureName.values()).map(FigureName::key).toList();
+        assertThat(keys).doesNotHaveDuplicates();
+        assertThat(FigureName.ofKey("no-such-figure")).isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = FigureName.class,
+            names = {"FACTOR_TIES", "AIR_TIES", "HIGH_AIR_LOOKS_AT", "CARRY_ROUNDED_FACTOR"})
+    void takesEachOfItsWordsAndNoOther(FigureName name) {
+        assertThat(name.words()).hasSizeGreaterThan(1).allMatch(word -> name.check(word)
+                .isEmpty());
+        Problem problem = name.check("sometimes").orElseThrow();
+        assertThat(problem.isError()).isTrue();
+        assertThat(Said.text(problem))
+                .isEqualTo(name.key() + ": sometimes must be one of " + String.join(", ", name.words()) + ".");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "FACTOR_STEP, 0.01, 1, 0.0099, 1.01",
+        "AIR_STEP, 0.01, 1, 0, 1.0001",
+        "HIGH_AIR_ABOVE, 0, 100, -0.1, 100.1",
+        "ADVISE_VOLUMETRIC_FROM, 0.1, 10, 0.09, 10.1",
+        "USUAL_FACTOR_BELOW, 0.1, 10, 0.09, 10.1",
+        "LEAST_BOWL, 0.5, 50, 0.49, 51",
+        "MASS_TOLERANCE, 0.01, 20, 0, 20.1",
+        "SOAK_TOLERANCE, 0, 120, -1, 121",
+        "WITHDRAWAL_TOLERANCE, 0.1, 10, 0, 11",
+        "SCALE_TOP, 1, 100, 0.9, 101",
+        "REPEATABILITY, 0.001, 5, 0, 5.1",
+        "LEAST_TRIALS, 1, 20, 0, 21",
+        "RECHECK_MONTHS, 1, 120, 0, 121",
+        "RECHECK_NOTICE_DAYS, 0, 365, -1, 366",
+        "AIR_TOLERANCE, 0.1, 10, 0, 11"
+    })
+    void takesItsBoundsAndNothingBeyond(FigureName name, String low, String high, String below, String above) {
+        assertThat(name.check(low)).isEmpty();
+        assertThat(name.check(high)).isEmpty();
+        assertThat(name.check(below)).isPresent();
+        assertThat(name.check(above)).isPresent();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"LEAST_TRIALS, 2.5", "RECHECK_MONTHS, 0.5e1.5", "RECHECK_NOTICE_DAYS, 30.1"})
+    void takesWholeNumbersOnlyWhereThingsAreCounted(FigureName name, String value) {
+        assertThat(name.check(value)).isPresent();
+        assertThat(name.check("3.0")).isEmpty();
+        assertThat(name.check("1e1")).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'0,1'", "0.1 %", "many", "NaN", "''", "1 2"})
+    void refusesWhatIsNoPlainNumber(String value) {
+        Problem problem = FigureName.AIR_STEP.check(value).orElseThrow();
+        assertThat(Said.text(problem)).isEqualTo("air-step: " + value + " must be a number from 0.01 to 1 % air.");
+    }
+
+    @Test
+    void keepsAFigureWithoutTheBlanksAroundItAndNeverWithoutAClause() {
+        assertThat(new Figure(" 0.1 ", "a clause", Mark.SEEN).value()).isEqualTo("0.1");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Figure(" ", "a clause", Mark.SEEN))
+                .withMessage("value must not be blank, but is \" \"");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Figure("0.1", "", Mark.SEEN))
+                .withMessage("clause must not be blank, but is \"\"");
+    }
+}

@@ -1,0 +1,99 @@
+package porebench.method;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.Locale;
+import java.util.MissingResourceException;
+import org.assertj.core.api.Assertions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import porebench.quantity.Mass;
+import porebench.quantity.MassUnit;
+import porebench.quantity.Typed;
+
+/** The words of a problem. */
+class ProblemTextTest {
+    private static final ProblemText ENGLISH = ProblemText.in(Locale.ENGLISH);
+    private static final ProblemText GERMAN = ProblemText.in(Locale.GERMANY);
+
+    @Test
+    void namesTheThingTheValueAndTheRule() {
+        Problem problem = Problem.error(
+                "constituents.1.mass", "mix.mass-negative", "River sand", Typed.of("-12.50", MassUnit.KILOGRAM));
+        assertThat(ENGLISH.say(problem)).isEqualTo("River sand: mass -12.50 kg must not be negative.");
+        assertThat(GERMAN.say(problem)).isEqualTo("River sand: mass -12,50 kg must not be negative.");
+    }
+
+    @Test
+    void keepsTheDigitsOfATypedNumberAndShowsSixOfAComputedOne() {
+        assertThat(said(new BigDecimal("2.650"))).contains("relative density 2.650 must");
+        assertThat(said(2.0 / 3)).contains("relative density 0.666667 must");
+        assertThat(said(1234567.8)).contains("relative density 1234570 must");
+        assertThat(said(0.5)).contains("relative density 0.5 must");
+        assertThat(said(-0.0)).contains("relative density 0 must");
+        assertThat(said(12345.0)).contains("relative density 12345 must");
+        assertThat(said(new BigDecimal("1E+3"))).contains("relative density 1000 must");
+        assertThat(said(7)).contains("relative density 7 must");
+    }
+
+    private static String said(Object value) {
+        return ENGLISH.say(Problem.error("x", "mix.relative-density-out-of-range", "sand", value, 0.5, 8.0));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"en, 0.125", "de-DE, '0,125'", "fr-FR, '0,125'", "de-CH, 0.125"})
+    void writesTheDecimalSignOfTheLocale(String tag, String shown) {
+        Problem problem = Problem.warning("factor", "trial.factor-negative", 0.125);
+        assertThat(ProblemText.in(Locale.forLanguageTag(tag)).say(problem)).contains("factor " + shown + " %");
+    }
+
+    @Test
+    void saysAWordOfTheTradeInFull() {
+        Problem problem = Problem.error("gauge", "trial.reading-missing", new Problem.Word("gauge"));
+        assertThat(ENGLISH.say(problem))
+                .isEqualTo("The gauge reading is missing: the factor of this trial cannot be computed.");
+        assertThat(problem.values().get(0)).hasToString("gauge");
+    }
+
+    /** Names that people gave may hold what a message format gives a meaning to. */
+    @ParameterizedTest
+    @CsvSource({"O'Hara sand", "sand {0}", "'sand ''A'''", "{", "'a, b'"})
+    void leavesNamesAsPeopleGaveThem(String name) {
+        assertThat(ENGLISH.say(Problem.warning("mass", "mix.mass-zero", name)))
+                .isEqualTo(name + ": its mass is 0. Is that meant?");
+    }
+
+    @Test
+    void leadsWithTheFileTheLineAndTheColumn() {
+        Problem problem = Problem.warning("mass", "mix.mass-zero", "sand");
+        String words = "sand: its mass is 0. Is that meant?";
+        assertThat(ENGLISH.sayWithPlace(problem)).isEqualTo(words);
+        assertThat(ENGLISH.sayWithPlace(problem.at(new Place("mix.csv", 1200, 9))))
+                .isEqualTo("mix.csv, line 1200, column 9: " + words);
+        assertThat(ENGLISH.sayWithPlace(problem.at(new Place("mix.csv", 12, 0))))
+                .isEqualTo("mix.csv, line 12: " + words);
+        assertThat(ENGLISH.sayWithPlace(problem.at(new Place("mix.csv", 0, 0))))
+                .isEqualTo("mix.csv: " + words);
+    }
+
+    @Test
+    void fallsBackToEnglishWhateverTheMachineSpeaks() {
+        Problem problem = Problem.warning("mass", "mix.mass-zero", "sand");
+        assertThat(ProblemText.in(Locale.JAPAN).say(problem)).isEqualTo(ENGLISH.say(problem));
+    }
+
+    @Test
+    void hasNoWordsForACodeThatDoesNotExist() {
+        Assertions.assertThatExceptionOfType(MissingResourceException.class)
+                .isThrownBy(() -> ENGLISH.say(Problem.error("x", "mix.no-such-code")));
+    }
+
+    @Test
+    void showsAMassInTheUnitItWasTypedIn() {
+        Typed<Mass> pounds = Typed.of("-3", MassUnit.POUND);
+        assertThat(ENGLISH.say(Problem.error("x", "mix.mass-negative", "sand", pounds)))
+                .contains("mass -3 lb must");
+    }
+}

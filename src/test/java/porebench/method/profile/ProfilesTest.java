@@ -1,0 +1,189 @@
+package porebench.method.profile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import porebench.method.Figure;
+import porebench.method.FigureName;
+import porebench.method.Mark;
+import porebench.method.Problem;
+import porebench.method.Profile;
+import porebench.method.RoundingRule;
+import porebench.method.Said;
+import porebench.method.Ties;
+
+/** The profiles of named standards, and a laboratory's own copies of them. */
+class ProfilesTest {
+    private static final Path FOLDER = Path.of("src", "main", "resources", "porebench", "method", "profile");
+
+    static List<Profile> named() {
+        return Profiles.named();
+    }
+
+    private static Figure ours(String value) {
+        return new Figure(value, "our quality manual", Mark.LABORATORY);
+    }
+
+    private static Profile own() {
+        return Profiles.standard().copyAs("our-c231", "Our C231");
+    }
+
+    @Test
+    void hasTheFourNamedStandardsTheDefaultFirst() {
+        assertThat(Profiles.named().stream().map(Profile::id))
+                .containsExactly("astm-c231", "aashto-t152", "en-12350-7", "jis-a1128");
+        assertThat(Profiles.named().stream().map(Profile::title))
+                .containsExactly("ASTM C231/C231M", "AASHTO T 152", "EN 12350-7", "JIS A 1128");
+        assertThat(Profiles.standard().id()).isEqualTo(Profiles.DEFAULT_ID);
+        assertThat(Profiles.find("jis-a1128").map(Profile::title)).contains("JIS A 1128");
+        assertThat(Profiles.find("ours")).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("named")
+    void statesEveryFigureWithItsClauseAndMark(Profile profile) {
+        assertThat(profile.figures()).containsOnlyKeys(FigureName.values());
+        assertThat(profile.edition()).isNotBlank();
+        assertThat(profile.basedOn()).isEmpty();
+        for (FigureName name : FigureName.values()) {
+            Figure figure = profile.figure(name);
+            assertThat(name.check(figure.value())).as(name.key()).isEmpty();
+            // A clause is more than a word: it says where or why.
+            assertThat(figure.clause()).as(name.key()).contains(" ");
+            if (name.words().isEmpty()) {
+                assertThat(profile.number(name)).isEqualTo(Double.parseDouble(figure.value()));
+            }
+        }
+    }
+
+    @Test
+    void readsEveryProfileThatIsShippedAndNothingInItIsLeftUnread() throws IOException {
+        Set<String> known = Stream.concat(
+                        Stream.of("title", "edition"),
+                        Arrays.stream(FigureName.values()).map(FigureName::key))
+                .collect(Collectors.toSet());
+        List<Path> files;
+        try (Stream<Path> all = Files.list(FOLDER)) {
+            files = all.sorted().toList();
+        }
+        assertThat(files.stream().map(file -> file.getFileName().toString().replace(".properties", "")))
+                .containsExactlyInAnyOrderElementsOf(
+                        Profiles.named().stream().map(Profile::id).toList());
+        for (Path file : files) {
+            Properties data = new Properties();
+            try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+                data.load(reader);
+            }
+            assertThat(data.stringPropertyNames()).as(file.toString()).isEqualTo(known);
+        }
+    }
+
+    /**
+     * The figures that differ between the standards. C231 and T 152: half a division when the reading is above 8 %, bowl of
+     * 6.0 L (recalled); E29 ties as a state laboratory manual of 2014 asks (seen). EN and JIS: bowl of 5 L, 0.1 % (seen).
+     */
+    @Test
+    void keepsTheStandardsApart() {
+        for (Profile american : List.of(Profiles.named().get(0), Profiles.named().get(1))) {
+            assertThat(american.figure(FigureName.HIGH_AIR_LOOKS_AT).value()).isEqualTo("reading");
+            assertThat(american.number(FigureName.HIGH_AIR_ABOVE)).isEqualTo(8);
+            assertThat(american.number(FigureName.LEAST_BOWL)).isEqualTo(6);
+            assertThat(american.airRounding().ties()).isEqualTo(Ties.TO_EVEN);
+        }
+        for (Profile other : List.of(Profiles.named().get(2), Profiles.named().get(3))) {
+            assertThat(other.figure(FigureName.HIGH_AIR_LOOKS_AT).value()).isEqualTo("never");
+            assertThat(other.number(FigureName.LEAST_BOWL)).isEqualTo(5);
+            assertThat(other.airRounding().step()).isEqualByComparingTo("0.1");
+        }
+        // EN 12350-7 (recalled): r = 0.4 % at 5.6 % air; r is 2.8 standard deviations, 0.4 / 2.8 = 0.14.
+        assertThat(Profiles.find("en-12350-7").orElseThrow().number(FigureName.REPEATABILITY))
+                .isEqualTo(0.14);
+        // Kansas KT-18 (seen): the volumetric test at 0.8 % or more.
+        assertThat(Profiles.named()).allMatch(profile -> profile.number(FigureName.ADVISE_VOLUMETRIC_FROM) == 0.8);
+    }
+
+    @Test
+    void givesItsRoundingRulesWithTheirClause() {
+        Profile profile = own().with(FigureName.FACTOR_STEP, new Figure("0.05", "our clause 3", Mark.LABORATORY))
+                .with(FigureName.FACTOR_TIES, ours("away"));
+        assertThat(profile.factorRounding())
+                .isEqualTo(new RoundingRule(new BigDecimal("0.05"), Ties.AWAY_FROM_ZERO, "our clause 3"));
+        assertThat(profile.airRounding().ties()).isEqualTo(Ties.TO_EVEN);
+        assertThat(profile.airRounding().step()).isEqualByComparingTo("0.1");
+    }
+
+    @Test
+    void copiesAsTheLaboratorysOwnAndChangesThat() {
+        Profile changed = own().with(FigureName.CARRY_ROUNDED_FACTOR, ours("yes"))
+                .with(FigureName.LEAST_TRIALS, ours("5"))
+                .with(FigureName.MASS_TOLERANCE, ours("0.5"));
+        assertThat(changed.id()).isEqualTo("our-c231");
+        assertThat(changed.title()).isEqualTo("Our C231");
+        assertThat(changed.basedOn()).isEqualTo(Optional.of("astm-c231"));
+        assertThat(changed.carriesRoundedFactor()).isTrue();
+        assertThat(changed.count(FigureName.LEAST_TRIALS)).isEqualTo(5);
+        assertThat(changed.number(FigureName.MASS_TOLERANCE)).isEqualTo(0.5);
+        assertThat(changed.figure(FigureName.AIR_STEP)).isEqualTo(own().figure(FigureName.AIR_STEP));
+        assertThat(Profiles.standard().carriesRoundedFactor()).isFalse();
+    }
+
+    @Test
+    void refusesToChangeANamedStandardOrToCopyUnderItsName() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Profiles.standard().with(FigureName.AIR_STEP, ours("0.5")))
+                .withMessage("id must be that of a laboratory's own copy, but is astm-c231");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Profiles.standard().copyAs("astm-c231", "Ours"))
+                .withMessage("ownId must differ from the profile it is copied from, but is astm-c231");
+        assertThatIllegalArgumentException().isThrownBy(() -> Profiles.standard().copyAs(" ", "Ours"));
+        assertThatIllegalArgumentException().isThrownBy(() -> Profiles.standard().copyAs("ours", ""));
+    }
+
+    @Test
+    void namesEveryFigureThatIsMissingOrOutOfRangeAtOnce() {
+        Map<FigureName, Figure> figures = new EnumMap<>(Profiles.standard().figures());
+        figures.remove(FigureName.SCALE_TOP);
+        figures.put(FigureName.AIR_STEP, ours("0"));
+        figures.put(FigureName.AIR_TIES, ours("odd"));
+        List<Problem> problems = Profile.check(figures);
+        assertThat(Said.codes(problems))
+                .containsExactly("profile.out-of-range", "profile.not-a-choice", "profile.figure-missing");
+        assertThat(problems.stream().map(Problem::field)).containsExactly("air-step", "air-ties", "scale-top");
+        assertThat(Said.text(problems.get(2))).isEqualTo("The profile does not state scale-top.");
+        assertThat(Profile.check(Profiles.standard().figures())).isEmpty();
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Profile("x", "X", "", Optional.empty(), figures))
+                .withMessageStartingWith("figures must be complete and in range, but is ");
+        assertThatIllegalArgumentException().isThrownBy(() -> own().with(FigureName.AIR_STEP, ours("2")));
+    }
+
+    @Test
+    void givesATypedNumberWithBlanksAroundIt() {
+        assertThat(own().with(FigureName.SCALE_TOP, ours(" 9 ")).number(FigureName.SCALE_TOP))
+                .isEqualTo(9);
+    }
+
+    @Test
+    void saysHowSureAFigureIsInAWord() {
+        assertThat(Arrays.stream(Mark.values()).map(Mark::symbol))
+                .containsExactly("seen", "recalled", "derived", "laboratory");
+    }
+}
