@@ -11,7 +11,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -68,9 +75,9 @@ class KeepingTest {
     void aCorrectionIsANewVersionAndTheFirstOneStays() {
         Books.keep(book, SAND);
         Version<Source> first = book.latest(Source.class, "S-1").orElseThrow();
-        assertThat(book.keep(List.of(Draft.correcting(first, SAND_AGAIN)), "M. Ash", "new ledge")).isEmpty();
-        Version<Source> second =
-                new Version<>(SAND_AGAIN, 2, new Stamp("M. Ash", Books.NOON, "new ledge"));
+        assertThat(book.keep(List.of(Draft.correcting(first, SAND_AGAIN)), "M. Ash", "new ledge"))
+                .isEmpty();
+        Version<Source> second = new Version<>(SAND_AGAIN, 2, new Stamp("M. Ash", Books.NOON, "new ledge"));
         assertThat(book.history(Source.class, "S-1")).containsExactly(first, second);
         assertThat(first).isEqualTo(new Version<>(SAND, 1, new Stamp("R. Vale", Books.NOON, "entered")));
         assertThat(book.latest(Source.class, "S-1")).contains(second);
@@ -85,14 +92,18 @@ class KeepingTest {
         Books.correct(book, one);
         assertThat(book.latest(MixDesign.class).stream().map(Version::value))
                 .containsExactly(one, Samples.mix("M-2", "S-1", "S-2"));
-        assertThat(book.history(MixDesign.class, "M-1").stream().map(Version::value)).containsExactly(two, one);
+        assertThat(book.history(MixDesign.class, "M-1").stream().map(Version::value))
+                .containsExactly(two, one);
     }
 
     @Test
     void theNewestVersionsComeInTheOrderOfTheirIds() {
         List<String> ids = List.of("b", "A", "a", "B", "Z-10", "Z-9", "\u00e9", "\uFF21", "\uD83E\uDEA8");
-        Books.keep(book, ids.stream().map(id -> (Kept) Samples.bareSource(id, Role.FINE)).toList());
-        assertThat(book.latest(Source.class).stream().map(version -> version.value().recordId()))
+        Books.keep(
+                book,
+                ids.stream().map(id -> (Kept) Samples.bareSource(id, Role.FINE)).toList());
+        assertThat(book.latest(Source.class).stream()
+                        .map(version -> version.value().recordId()))
                 .containsExactlyElementsOf(ids.stream().sorted().toList());
     }
 
@@ -101,11 +112,7 @@ class KeepingTest {
         Books.keep(book, SAND);
         Books.correct(book, SAND_AGAIN);
         List<Problem> problems = book.keep(
-                List.of(
-                        Draft.of(Samples.laboratory()),
-                        Draft.of(SAND),
-                        new Draft(SAND, 1),
-                        new Draft(STONE, 1)),
+                List.of(Draft.of(Samples.laboratory()), Draft.of(SAND), new Draft(SAND, 1), new Draft(STONE, 1)),
                 "M. Ash",
                 "too late");
         assertThat(problems)
@@ -173,6 +180,37 @@ class KeepingTest {
             assertThat(other.changeNumber()).isEqualTo(2);
             assertThat(other.verify()).isEmpty();
         }
+    }
+
+    @Test
+    void manyWindowsWritingAtOnceMakeOneChain() throws InterruptedException, ExecutionException {
+        int windows = 4;
+        int each = 25;
+        ExecutorService people = Executors.newFixedThreadPool(windows);
+        try {
+            List<Future<List<Problem>>> done = people.invokeAll(IntStream.range(0, windows)
+                    .mapToObj(window -> (Callable<List<Problem>>) () -> keepSome(window, each))
+                    .toList());
+            for (Future<List<Problem>> problems : done) {
+                assertThat(problems.get()).isEmpty();
+            }
+        } finally {
+            people.shutdown();
+        }
+        assertThat(book.changeNumber()).isEqualTo((long) windows * each);
+        assertThat(book.latest(Source.class)).hasSize(windows * each);
+        assertThat(book.verify()).isEmpty();
+    }
+
+    private List<Problem> keepSome(int window, int count) {
+        List<Problem> problems = new ArrayList<>();
+        try (LabBook own = Books.SHELF.open(file)) {
+            for (int number = 0; number < count; number++) {
+                Source source = Samples.source("S-" + window + "-" + number, Role.FINE, "Ledge");
+                problems.addAll(own.keep(List.of(Draft.of(source)), "R. Vale", "entered"));
+            }
+        }
+        return problems;
     }
 
     @Test

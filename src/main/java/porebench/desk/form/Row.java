@@ -1,6 +1,7 @@
 package porebench.desk.form;
 
 import java.awt.Component;
+import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -17,6 +18,8 @@ public final class Row {
     private final JComponent field;
     private final JLabel message = new JLabel();
     private final ProblemText problemText;
+    private final List<Component> besides = new ArrayList<>();
+    private boolean visible = true;
 
     Row(JComponent field, ProblemText problemText) {
         this.field = field;
@@ -26,10 +29,19 @@ public final class Row {
     }
 
     void addTo(JPanel panel, JLabel label, Component unit) {
+        besides.addAll(List.of(label, unit));
         panel.add(label);
         panel.add(field, "growx");
         panel.add(unit, "wrap");
         panel.add(message, "skip 1, span 2, growx, hidemode 3, wrap");
+    }
+
+    /** Shows or hides the whole row. */
+    public void setVisible(boolean shown) {
+        visible = shown;
+        field.setVisible(shown);
+        besides.forEach(each -> each.setVisible(shown));
+        message.setVisible(shown && !message.getText().isEmpty());
     }
 
     /** Shows the problems of this field by outline and words; none takes both away. */
@@ -46,7 +58,7 @@ public final class Row {
                                         problems.stream()
                                                 .map(p -> escaped(problemText.say(p)))
                                                 .toList()) + "</html>");
-        message.setVisible(!problems.isEmpty());
+        message.setVisible(visible && !problems.isEmpty());
         field.repaint();
     }
 
