@@ -5,6 +5,7 @@ import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.KeyStroke;
 import org.jspecify.annotations.Nullable;
+import porebench.desk.form.Commands;
 
 /** One command of the window, for menu, button and key; its text carries the mnemonic after an ampersand. */
 final class Command extends AbstractAction {
@@ -22,12 +23,7 @@ final class Command extends AbstractAction {
 
     /** Changes the text. */
     void say(String text) {
-        int ampersand = text.indexOf('&');
-        putValue(Action.NAME, text.replaceFirst("&", ""));
-        if (ampersand >= 0 && ampersand + 1 < text.length()) {
-            putValue(Action.MNEMONIC_KEY, (int) Character.toUpperCase(text.charAt(ampersand + 1)));
-            putValue(Action.DISPLAYED_MNEMONIC_INDEX_KEY, ampersand);
-        }
+        Commands.say(this, text);
     }
 
     @Override

@@ -89,7 +89,7 @@ final class MixRail {
         search.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, texts.get("rail.find"));
         search.putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, true);
         search.getAccessibleContext().setAccessibleName(texts.get("rail.find"));
-        Typing.listen(search, this::refresh);
+        Typing.follow(search, typed -> refresh());
         search.addActionListener(event -> list.requestFocusInWindow());
         panel.add(search, "gapleft 6, gapright 4");
     }

@@ -119,7 +119,7 @@ final class ProfileDialog {
     }
 
     private void onTyping(JTextField field) {
-        Typing.listen(field, () -> {
+        Typing.follow(field, typed -> {
             if (!showing) {
                 model.changeName(id.getText(), title.getText());
             }

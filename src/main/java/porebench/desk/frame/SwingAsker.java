@@ -89,7 +89,7 @@ public final class SwingAsker implements Asker {
         JButton accept = dialog.button("accept", actionName);
         dialog.button("cancel", texts.get("ask.cancel"));
         accept.setEnabled(!field.getText().isBlank());
-        Typing.listen(field, () -> accept.setEnabled(!field.getText().isBlank()));
+        Typing.follow(field, typed -> accept.setEnabled(!field.getText().isBlank()));
         SwingUtilities.invokeLater(field::requestFocusInWindow);
         return dialog.ask() == 0 ? AskDialog.filled(field.getText()) : Optional.empty();
     }
