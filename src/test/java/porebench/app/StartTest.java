@@ -3,8 +3,10 @@ package porebench.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -12,7 +14,6 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -48,7 +49,7 @@ class StartTest {
                 () -> new PdfPress("Porebench", CLOCK),
                 DemoLaboratory::new);
         Window window = (where, what, demoBook) -> opened.add(demoBook);
-        return new Start(here, ports, new DataFolder(folder.resolve("data")), display, Optional.of(window))
+        return new Start(here, ports, new DataFolder(folder.resolve("data")), display, window)
                 .run(arguments);
     }
 
@@ -69,7 +70,16 @@ class StartTest {
     void theWindowOpensOnTheDemoLabBook() {
         assertThat(start(() -> true)).isZero();
         assertThat(opened).containsExactly(folder.resolve("data").resolve("demo.porebench"));
+        assertThat(opened.get(0)).isNotEmptyFile();
         assertThat(out.size()).isZero();
+    }
+
+    @Test
+    void saysWhyTheDemoLabBookCannotBeMade() throws IOException {
+        Files.writeString(folder.resolve("data"), "a file where the folder should be", StandardCharsets.UTF_8);
+        assertThat(start(() -> true)).isEqualTo(1);
+        assertThat(opened).isEmpty();
+        assertThat(err.toString(StandardCharsets.UTF_8)).startsWith("error: making the folder ");
     }
 
     @Test
