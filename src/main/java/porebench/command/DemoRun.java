@@ -88,7 +88,7 @@ public final class DemoRun {
         if (Files.exists(file)) {
             return shelf.open(file);
         }
-        makeFolder(file.toAbsolutePath().getParent());
+        makeFolder(file.resolveSibling(""));
         return NewBook.begin(shelf, file, ports.demo().get()::fill);
     }
 

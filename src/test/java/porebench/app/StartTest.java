@@ -49,8 +49,7 @@ class StartTest {
                 () -> new PdfPress("Porebench", CLOCK),
                 DemoLaboratory::new);
         Window window = (where, what, demoBook) -> opened.add(demoBook);
-        return new Start(here, ports, new DataFolder(folder.resolve("data")), display, window)
-                .run(arguments);
+        return new Start(here, ports, new DataFolder(folder.resolve("data")), display, window).run(arguments);
     }
 
     private static boolean notAsked() {
@@ -59,7 +58,8 @@ class StartTest {
 
     @Test
     void aCommandRunsWithoutAskingForTheDisplay() {
-        assertThat(start(StartTest::notAsked, "air", "--reading", "4.0", "--factor", "0.3", "--json")).isZero();
+        assertThat(start(StartTest::notAsked, "air", "--reading", "4.0", "--factor", "0.3", "--json"))
+                .isZero();
         assertThat(out.toString(StandardCharsets.UTF_8)).startsWith("{\"airPercent\":3.7,");
         assertThat(start(StartTest::notAsked, "air")).isEqualTo(2);
         assertThat(start(StartTest::notAsked, "stats", "--values", "none.csv")).isEqualTo(1);
@@ -86,7 +86,9 @@ class StartTest {
     void withoutADisplayTheWholeJobRunsInText() {
         assertThat(start(() -> false)).isZero();
         assertThat(opened).isEmpty();
-        assertThat(out.toString(StandardCharsets.UTF_8)).contains("There is no display").contains("Card: ");
+        assertThat(out.toString(StandardCharsets.UTF_8))
+                .contains("There is no display")
+                .contains("Card: ");
         assertThat(folder.resolve("data").resolve("demo.porebench")).exists();
     }
 }

@@ -97,8 +97,15 @@ class BookCommandsTest {
         Terminal other = new Terminal(folder);
         LabFiles.write(folder, "issues.csv", LabFiles.issue("2025-06-30", "2026-06-30"));
         assertThat(other.json(
-                                "import", "--new", "--book", "late.book", "sources.csv", "meters.csv", "mix.csv",
-                                "trials.csv", "issues.csv")
+                                "import",
+                                "--new",
+                                "--book",
+                                "late.book",
+                                "sources.csv",
+                                "meters.csv",
+                                "mix.csv",
+                                "trials.csv",
+                                "issues.csv")
                         .status())
                 .isZero();
         Said late = other.json("card", "--book", "late.book", "--mix-id", "M-1", "--out", "card.pdf");
@@ -121,7 +128,8 @@ class BookCommandsTest {
 
     @Test
     void refusesAnUnknownMixAndAFileThatIsNoLabBook() {
-        assertThat(terminal.json("card", "--book", "lab.book", "--mix-id", "M-9", "--out", "c.pdf").codes())
+        assertThat(terminal.json("card", "--book", "lab.book", "--mix-id", "M-9", "--out", "c.pdf")
+                        .codes())
                 .containsExactly("book.not-there");
         for (String command : List.of("register", "verify")) {
             Said said = terminal.json(command, "--book", "mix.csv");
@@ -138,7 +146,9 @@ class BookCommandsTest {
     void registersEveryMixWithItsState() {
         Said before = terminal.json("register", "--book", "lab.book");
         assertThat(before.status()).isZero();
-        assertThat(before.json()).containsOnlyKeys("on", "counts", "rows", "problems").containsEntry("on", "2026-07-01");
+        assertThat(before.json())
+                .containsOnlyKeys("on", "counts", "rows", "problems")
+                .containsEntry("on", "2026-07-01");
         assertThat(before.list("rows").get(0))
                 .containsOnlyKeys(
                         "mixId",
@@ -157,7 +167,10 @@ class BookCommandsTest {
                 .containsEntry("countedTrials", 3);
         issue("2026-06-10", "2027-06-10");
         Said after = terminal.json("register", "--book", "lab.book");
-        assertThat(counts(after)).containsEntry("in force", 1).containsEntry("no factor", 0).hasSize(6);
+        assertThat(counts(after))
+                .containsEntry("in force", 1)
+                .containsEntry("no factor", 0)
+                .hasSize(6);
         assertThat(after.list("rows").get(0))
                 .containsEntry("mixId", "M-1")
                 .containsEntry("state", "in force")
@@ -173,12 +186,21 @@ class BookCommandsTest {
     void registersOnAnotherDay() {
         issue("2026-06-10", "2027-06-10");
         Map<String, String> states = Map.of(
-                "2026-06-09", "no factor", "2027-05-10", "in force", "2027-05-11", "recheck due", "2027-06-11", "lapsed");
+                "2026-06-09",
+                "no factor",
+                "2027-05-10",
+                "in force",
+                "2027-05-11",
+                "recheck due",
+                "2027-06-11",
+                "lapsed");
         states.forEach((day, state) -> assertThat(terminal.json("register", "--book", "lab.book", "--on", day)
                         .list("rows")
                         .get(0))
                 .containsEntry("state", state));
-        assertThat(terminal.run("register", "--book", "lab.book", "--on", "2027-06-11").out().lines())
+        assertThat(terminal.run("register", "--book", "lab.book", "--on", "2027-06-11")
+                        .out()
+                        .lines())
                 .contains(
                         "Factor register on 2027-06-11",
                         "M-1  lapsed        0.4         1  2026-06-10     2027-06-10       3  Plain",

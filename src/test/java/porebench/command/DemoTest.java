@@ -85,7 +85,8 @@ class DemoTest {
                 .contains("Determination of mix ")
                 .contains("Factor G as reported")
                 .contains("Revision 1: subtract G = ");
-        Path card = Path.of(said.out().lines()
+        Path card = Path.of(said.out()
+                .lines()
                 .filter(line -> line.startsWith("Card: "))
                 .findFirst()
                 .orElseThrow()

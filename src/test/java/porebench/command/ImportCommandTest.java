@@ -66,7 +66,8 @@ class ImportCommandTest {
         assertThat(said.status()).isZero();
         assertThat(counts(said).values()).containsOnly(0);
         assertThat(said.json()).containsEntry("alreadyThere", 4);
-        assertThat(terminal.run("import", "--book", "lab.book", "mix.csv").out()).contains("Already there, unchanged: 1");
+        assertThat(terminal.run("import", "--book", "lab.book", "mix.csv").out())
+                .contains("Already there, unchanged: 1");
     }
 
     @Test
@@ -121,7 +122,8 @@ class ImportCommandTest {
     void refusesWhenNoRowIsGood() {
         LabFiles.beginBook(folder, terminal);
         LabFiles.write(folder, "bad.csv", LabFiles.TRIAL_COLUMNS + LabFiles.trial("T-9", "M-9", 9, "5.4", "no"));
-        assertThat(terminal.json("import", "--book", "lab.book", "--good-rows", "bad.csv").status())
+        assertThat(terminal.json("import", "--book", "lab.book", "--good-rows", "bad.csv")
+                        .status())
                 .isEqualTo(1);
     }
 
@@ -134,7 +136,8 @@ class ImportCommandTest {
             assertThat(book.latest(Trial.class, "T-4").orElseThrow().stamp())
                     .matches(stamp -> stamp.who().equals("Cy Clerk"))
                     .matches(stamp -> stamp.why().equals("Imported from more.csv"));
-            assertThat(book.latest(Trial.class, "T-1").orElseThrow().stamp().who()).isEqualTo("Ada Test");
+            assertThat(book.latest(Trial.class, "T-1").orElseThrow().stamp().who())
+                    .isEqualTo("Ada Test");
         }
     }
 
