@@ -20,6 +20,15 @@ public interface Asker {
     /** Asks for a file to write; asks again before one that is there would be replaced. */
     Optional<Path> fileToWrite(JComponent over, String title, String suggestedName);
 
+    /** Asks for the name of a file that is not there yet; one that is there is refused. */
+    Optional<Path> newFile(JComponent over, String title, String suggestedName);
+
+    /** Asks for a folder to write files into. */
+    Optional<Path> folder(JComponent over, String title);
+
+    /** Tells something in words. */
+    void tell(JComponent over, String title, String words);
+
     /** Shows problems that belong to no field in sight. */
     void problems(JComponent over, String title, List<Problem> problems);
 

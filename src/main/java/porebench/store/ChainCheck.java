@@ -46,8 +46,7 @@ final class ChainCheck {
             gap(entry.number());
         }
         if (!entry.hash().equals(entry.computedHash()) || !entry.contentHash().equals(contentHash(entry))) {
-            problems.add(
-                    Problem.error("entry", "book.chain-broken", entry.number(), entry.kind(), entry.recordId()));
+            problems.add(Problem.error("entry", "book.chain-broken", entry.number(), entry.kind(), entry.recordId()));
         }
     }
 

@@ -49,8 +49,7 @@ record Entry(
     }
 
     private Entry sealed() {
-        return new Entry(
-                number, kind, recordId, version, who, atUtc, why, contentHash, previousHash, computedHash());
+        return new Entry(number, kind, recordId, version, who, atUtc, why, contentHash, previousHash, computedHash());
     }
 
     /** Returns the hash that this entry must have. */

@@ -22,7 +22,9 @@ record Header(int applicationId, int version) {
     /** The application id of a lab book: the letters PBLB. */
     static final int LAB_BOOK = 0x50424C42;
 
-    private static final int LENGTH = 100;
+    /** How long the header is, in bytes. */
+    static final int LENGTH = 100;
+
     private static final int VERSION_AT = 60;
     private static final int APPLICATION_AT = 68;
     private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);

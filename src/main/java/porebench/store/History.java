@@ -8,6 +8,13 @@ import porebench.record.RecordKind;
 
 /** The table {@code entry}: the append-only history of a lab book. */
 final class History {
+    private static final String APPEND = """
+            INSERT INTO entry
+                (entry_no, kind, record_id, version, who, at_utc, why, content_hash, previous_hash, hash)
+            VALUES
+                (:number, :kind, :record_id, :version, :who, :at_utc, :why, :content_hash, :previous_hash, :hash)
+            """;
+
     private final Handle handle;
 
     History(Handle handle) {
@@ -47,9 +54,7 @@ final class History {
     }
 
     void append(Entry entry) {
-        try (Update insertion = handle.createUpdate("INSERT INTO entry (entry_no, kind, record_id, version, who, at_utc,"
-                + " why, content_hash, previous_hash, hash) VALUES (:number, :kind, :record_id, :version, :who, :at_utc,"
-                + " :why, :content_hash, :previous_hash, :hash)")) {
+        try (Update insertion = handle.createUpdate(APPEND)) {
             insertion
                     .bind("number", entry.number())
                     .bind("kind", entry.kind())

@@ -58,7 +58,8 @@ final class ProfileTable implements RecordTable<LaboratoryProfile> {
         for (StoredRow part : rows.parts()) {
             figures.put(
                     FigureName.ofKey(part.text("figure")).orElseThrow(),
-                    new Figure(part.text("stated"), part.text("clause"), part.word("mark", Mark.values(), Mark::symbol)));
+                    new Figure(
+                            part.text("stated"), part.text("clause"), part.word("mark", Mark.values(), Mark::symbol)));
         }
         StoredRow row = rows.row();
         return new LaboratoryProfile(new Profile(

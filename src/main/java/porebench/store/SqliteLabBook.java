@@ -78,20 +78,22 @@ final class SqliteLabBook implements LabBook {
     }
 
     private <T extends Kept> List<Version<T>> read(RecordTable<T> table, Selection selection) {
-        return doing(Task.READ, () -> session.read(handle -> {
-            StoredRows rows = StoredRows.read(handle, table, selection);
-            try (Query entries = selection.entries(handle)) {
-                return entries.map((row, context) -> version(
-                                table,
-                                rows,
-                                row.getLong("entry_no"),
-                                row.getInt("version"),
-                                row.getString("who"),
-                                row.getString("at_utc"),
-                                row.getString("why")))
-                        .list();
-            }
-        }));
+        return doing(
+                Task.READ,
+                () -> session.read(handle -> {
+                    StoredRows rows = StoredRows.read(handle, table, selection);
+                    try (Query entries = selection.entries(handle)) {
+                        return entries.map((row, context) -> version(
+                                        table,
+                                        rows,
+                                        row.getLong("entry_no"),
+                                        row.getInt("version"),
+                                        row.getString("who"),
+                                        row.getString("at_utc"),
+                                        row.getString("why")))
+                                .list();
+                    }
+                }));
     }
 
     private <T extends Kept> Version<T> version(
@@ -110,13 +112,15 @@ final class SqliteLabBook implements LabBook {
         if (drafts.isEmpty()) {
             return List.of();
         }
-        return doing(Task.KEEP, () -> session.write(handle -> {
-            List<Problem> problems = conflicts(handle, drafts);
-            if (problems.isEmpty()) {
-                append(handle, drafts, stamp);
-            }
-            return problems;
-        }));
+        return doing(
+                Task.KEEP,
+                () -> session.write(handle -> {
+                    List<Problem> problems = conflicts(handle, drafts);
+                    if (problems.isEmpty()) {
+                        append(handle, drafts, stamp);
+                    }
+                    return problems;
+                }));
     }
 
     private List<Problem> conflicts(Handle handle, List<Draft> drafts) {

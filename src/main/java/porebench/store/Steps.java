@@ -13,7 +13,6 @@ import org.flywaydb.core.api.callback.Callback;
 import org.flywaydb.core.api.callback.Context;
 import org.flywaydb.core.api.callback.Event;
 
-
 /**
  * The numbered steps by which a lab book's tables came to be what they are.
  *
@@ -25,7 +24,7 @@ record Steps(List<String> locations, int newest) {
     static final Steps ALL =
             new Steps(List.of("classpath:porebench/store/steps/shared", "classpath:porebench/store/steps/sqlite"), 2);
 
-    /** Kept here, because a logger that nobody holds forgets its level. */
+    /** Silent, because its failures are thrown; kept here, because a logger that nobody holds forgets its level. */
     private static final Logger FLYWAY_LOG = Logger.getLogger("org.flywaydb");
 
     Steps {
@@ -34,7 +33,7 @@ record Steps(List<String> locations, int newest) {
 
     /** Takes the steps that were not taken yet, each whole or not at all, its number with it. */
     void take(DataSource source) {
-        FLYWAY_LOG.setLevel(Level.WARNING);
+        FLYWAY_LOG.setLevel(Level.OFF);
         Flyway.configure(Steps.class.getClassLoader())
                 .dataSource(source)
                 .locations(locations.toArray(String[]::new))

@@ -87,8 +87,8 @@ final class StoredRows {
     private static void insert(Handle handle, long entryNo, StoredRow row) {
         String columns = String.join(", ", row.cells().keySet());
         String values = String.join(", :", row.cells().keySet());
-        try (Update insertion = handle.createUpdate("INSERT INTO " + row.table() + " (entry_no, " + columns
-                + ") VALUES (:entry_no, :" + values + ")")) {
+        try (Update insertion = handle.createUpdate(
+                "INSERT INTO " + row.table() + " (entry_no, " + columns + ") VALUES (:entry_no, :" + values + ")")) {
             insertion.bind(ENTRY_NO, entryNo).bindMap(row.cells()).execute();
         }
     }

@@ -19,6 +19,9 @@ public final class ScriptedAsker implements Asker {
     public final Deque<Boolean> confirmations = new ArrayDeque<>();
     public final Deque<Path> filesToOpen = new ArrayDeque<>();
     public final Deque<Path> filesToWrite = new ArrayDeque<>();
+    public final Deque<Path> newFiles = new ArrayDeque<>();
+    public final Deque<Path> folders = new ArrayDeque<>();
+    public final List<String> told = new ArrayList<>();
     public final Deque<DraftAnswer> drafts = new ArrayDeque<>();
     public final List<String> asked = new ArrayList<>();
     public final List<Problem> problemsShown = new ArrayList<>();
@@ -53,6 +56,23 @@ public final class ScriptedAsker implements Asker {
     public Optional<Path> fileToWrite(JComponent over, String title, String suggestedName) {
         asked.add(title);
         return Optional.ofNullable(filesToWrite.poll());
+    }
+
+    @Override
+    public Optional<Path> newFile(JComponent over, String title, String suggestedName) {
+        asked.add(title);
+        return Optional.ofNullable(newFiles.poll());
+    }
+
+    @Override
+    public Optional<Path> folder(JComponent over, String title) {
+        asked.add(title);
+        return Optional.ofNullable(folders.poll());
+    }
+
+    @Override
+    public void tell(JComponent over, String title, String words) {
+        told.add(words);
     }
 
     @Override

@@ -49,8 +49,7 @@ public final class Samples {
     }
 
     public static Source source(String id, Role role, String ledge) {
-        return new Source(
-                new SourceId(id), "Pit of " + id, role, "North face", ledge, some("2.650"), some("1.20"), "");
+        return new Source(new SourceId(id), "Pit of " + id, role, "North face", ledge, some("2.650"), some("1.20"), "");
     }
 
     public static Source bareSource(String id, Role role) {
@@ -59,14 +58,7 @@ public final class Samples {
 
     public static Meter meter(String id, MeterType type) {
         return new Meter(
-                new MeterId(id),
-                type,
-                "",
-                Typed.of("7.050", VolumeUnit.LITRE),
-                number("0.10"),
-                number("10"),
-                true,
-                "");
+                new MeterId(id), type, "", Typed.of("7.050", VolumeUnit.LITRE), number("0.10"), number("10"), true, "");
     }
 
     public static Constituent constituent(String name, Role role, String source, String kilograms) {
@@ -103,8 +95,7 @@ public final class Samples {
     }
 
     public static Determination determination(String id, String mix) {
-        return new Determination(
-                new DeterminationId(id), new MixId(mix), 1, LocalDate.of(2026, 3, 2), "First factor");
+        return new Determination(new DeterminationId(id), new MixId(mix), 1, LocalDate.of(2026, 3, 2), "First factor");
     }
 
     public static Readings typeB(String gauge) {
@@ -194,11 +185,7 @@ public final class Samples {
                         AWKWARD),
                 fullMix(),
                 new Determination(
-                        new DeterminationId("D " + AWKWARD),
-                        new MixId("M-2"),
-                        7,
-                        LocalDate.of(2024, 2, 29),
-                        AWKWARD),
+                        new DeterminationId("D " + AWKWARD), new MixId("M-2"), 7, LocalDate.of(2024, 2, 29), AWKWARD),
                 fullTrial(),
                 new FactorIssue(
                         new MixId("M-2"),

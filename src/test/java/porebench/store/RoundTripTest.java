@@ -34,9 +34,11 @@ class RoundTripTest {
                         .contains(new Version<>(value, 1, stamp));
             }
             for (RecordKind kind : RecordKind.values()) {
-                assertThat(book.latest(kind.type())).extracting(version -> (Kept) version.value())
-                        .containsExactlyInAnyOrderElementsOf(
-                                kept.stream().filter(value -> value.kind() == kind).toList());
+                assertThat(book.latest(kind.type()))
+                        .extracting(version -> (Kept) version.value())
+                        .containsExactlyInAnyOrderElementsOf(kept.stream()
+                                .filter(value -> value.kind() == kind)
+                                .toList());
             }
             assertThat(book.verify()).isEmpty();
         }

@@ -7,6 +7,7 @@ import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
@@ -26,6 +27,7 @@ final class AskDialog {
     private final JDialog dialog;
     private final JPanel buttonRow = new JPanel(new MigLayout("insets 0, gap 10", "push[]"));
     private final List<JButton> buttons = new ArrayList<>();
+    private final List<BooleanSupplier> mayClose = new ArrayList<>();
     private int chosen = -1;
 
     AskDialog(@Nullable Component over, String title, JComponent content) {
@@ -46,13 +48,27 @@ final class AskDialog {
         JButton button = new JButton(text);
         button.setName(name);
         int index = buttons.size();
+        mayClose.add(() -> true);
         button.addActionListener(event -> {
-            chosen = index;
-            dialog.dispose();
+            if (mayClose.get(index).getAsBoolean()) {
+                chosen = index;
+                dialog.dispose();
+            }
         });
         buttons.add(button);
         buttonRow.add(button);
         return button;
+    }
+
+    /** Lets a button close the dialog only when something is so, such as a form without problems. */
+    void closesOnlyIf(JButton button, BooleanSupplier question) {
+        mayClose.set(buttons.indexOf(button), () -> {
+            boolean closes = question.getAsBoolean();
+            if (!closes) {
+                dialog.pack();
+            }
+            return closes;
+        });
     }
 
     JDialog window() {

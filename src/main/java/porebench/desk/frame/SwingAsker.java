@@ -1,5 +1,6 @@
 package porebench.desk.frame;
 
+import java.awt.KeyboardFocusManager;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,8 +16,6 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
@@ -24,8 +23,8 @@ import org.jspecify.annotations.Nullable;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Settings;
-import porebench.desk.form.Form;
 import porebench.desk.form.Texts;
+import porebench.desk.form.Typing;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 
@@ -54,7 +53,9 @@ public final class SwingAsker implements Asker {
         JTextArea field = new JTextArea(3, 40);
         field.setLineWrap(true);
         field.setWrapStyleWord(true);
-        field.setFocusTraversalKeys(java.awt.KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+        // In a text of one sentence the tabulator leads on to the buttons.
+        field.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+        field.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
         return words(over, title, question, field, new JScrollPane(field), texts.get("ask.keep"));
     }
 
@@ -88,26 +89,7 @@ public final class SwingAsker implements Asker {
         JButton accept = dialog.button("accept", actionName);
         dialog.button("cancel", texts.get("ask.cancel"));
         accept.setEnabled(!field.getText().isBlank());
-        field.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                changed();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                changed();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                changed();
-            }
-
-            private void changed() {
-                accept.setEnabled(!field.getText().isBlank());
-            }
-        });
+        Typing.follow(field, typed -> accept.setEnabled(!field.getText().isBlank()));
         SwingUtilities.invokeLater(field::requestFocusInWindow);
         return dialog.ask() == 0 ? AskDialog.filled(field.getText()) : Optional.empty();
     }
@@ -142,8 +124,8 @@ public final class SwingAsker implements Asker {
         return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION ? chosen(chooser) : Optional.empty();
     }
 
-    /** Asks for a folder to write files into. */
-    Optional<Path> folder(JComponent over, String title) {
+    @Override
+    public Optional<Path> folder(JComponent over, String title) {
         JFileChooser chooser = chooser(title);
         chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
         return chooser.showDialog(over, texts.get("ask.folder.use")) == JFileChooser.APPROVE_OPTION
@@ -167,6 +149,21 @@ public final class SwingAsker implements Asker {
                 chosen(chooser);
                 return Optional.of(file);
             }
+        }
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> newFile(JComponent over, String title, String suggestedName) {
+        JFileChooser chooser = chooser(title);
+        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestedName));
+        while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
+            Path file = withExtensionOf(suggestedName, chooser.getSelectedFile().toPath());
+            if (!Files.exists(file)) {
+                chosen(chooser);
+                return Optional.of(file);
+            }
+            tell(over, title, problemText.say(Problem.error("file", "book.file-exists", String.valueOf(file))));
         }
         return Optional.empty();
     }
@@ -204,11 +201,20 @@ public final class SwingAsker implements Asker {
         tell(over, texts.get("ask.failure.title"), texts.get("ask.failure", doing, reasonOf(cause)));
     }
 
-    /** Tells something in words. */
-    void tell(@Nullable JComponent over, String title, String words) {
+    @Override
+    public void tell(@Nullable JComponent over, String title, String words) {
         AskDialog dialog = new AskDialog(over, title, AskDialog.text(words));
         dialog.button("close", texts.get("ask.close"));
         dialog.ask();
+    }
+
+    /** Says why no lab book is open; returns 0 to open another, 1 to begin one, 2 to leave. */
+    int anotherBook(String why) {
+        AskDialog dialog = new AskDialog(null, texts.get("book.refused.title"), AskDialog.text(why));
+        dialog.button("open", texts.get("book.open.other"));
+        dialog.button("begin", texts.get("book.begin.one"));
+        dialog.button("leave", texts.get("book.leave"));
+        return dialog.ask();
     }
 
     /** Returns the messages of a failure and its causes, each once. */
@@ -222,10 +228,5 @@ public final class SwingAsker implements Asker {
             }
         }
         return words.toString();
-    }
-
-    /** Returns a label with a mnemonic for a field of a dialog. */
-    JComponent label(String key, JComponent field) {
-        return Form.label(texts.get(key), field);
     }
 }
