@@ -58,6 +58,7 @@ public final class DemoRun {
      */
     public int run(Path file, Path cards) {
         List<Problem> problems = new ArrayList<>();
+        page.line(words.say("demo.no-display"));
         try (LabBook book = openOrBegin(ports.shelf().get(), ports, file)) {
             page.row(words.say("demo.book"), file.toString(), "");
             newcomersMix(book, here.today())

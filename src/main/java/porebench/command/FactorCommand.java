@@ -61,7 +61,7 @@ final class FactorCommand extends OneCommand {
         Profile chosen = profile(Optional.ofNullable(profileId), own);
         Map<MixId, List<Trial>> trials = readTrials(own);
         Optional<MixesOfFile> mixes = Optional.empty();
-        if (mixFile != null && isThere(mixFile, "mix", own)) {
+        if (mixFile != null) {
             mixes = Optional.of(MixesOfFile.read(ports().sheets().get(), mixFile));
         }
         Map<MixId, MixDesign> designs = new HashMap<>();
@@ -83,9 +83,6 @@ final class FactorCommand extends OneCommand {
 
     private Map<MixId, List<Trial>> readTrials(List<Problem> problems) {
         Map<MixId, List<Trial>> byMix = new LinkedHashMap<>();
-        if (!isThere(trialFile, "trials", problems)) {
-            return byMix;
-        }
         Sheet<Trial> sheet = ports().sheets().get().trials(trialFile);
         problems.addAll(sheet.problems());
         Map<TrialId, Integer> lines = new HashMap<>();

@@ -11,7 +11,6 @@ import porebench.method.ProblemText;
 import porebench.method.trial.DeterminationSummary;
 import porebench.record.JudgedDetermination;
 import porebench.record.JudgedTrial;
-import porebench.statistics.MeanInterval;
 
 /** Determinations with every trial's factor and doubts, and what the trials say together. */
 final class FactorReport implements Report {
@@ -117,11 +116,8 @@ final class FactorReport implements Report {
         String unit = words.say("unit.air");
         page.row(
                 words.say("factor.counted"),
-                words.say(
-                        "factor.of",
-                        Integer.toString(one.counted()),
-                        Integer.toString(one.trials().size())),
-                "");
+                Integer.toString(one.counted()),
+                words.say("factor.of", Integer.toString(one.trials().size())));
         page.row(words.say("factor.mean"), shown.fixed(summary.summary().mean(), 3), unit);
         page.row(
                 words.say("factor.standard-deviation"),
@@ -130,17 +126,13 @@ final class FactorReport implements Report {
         page.row(words.say("factor.range"), shown.fixed(summary.summary().range(), 3), unit);
         summary.rangeCheck()
                 .ifPresent(check -> page.row(words.say("factor.range-limit"), shown.fixed(check.limit(), 3), unit));
-        page.row(
-                words.say("factor.confidence"),
-                summary.interval().map(this::interval).orElse(Shown.NONE),
-                unit);
+        summary.interval().ifPresent(interval -> {
+            page.row(words.say("factor.confidence-low"), shown.fixed(interval.low(), 3), unit);
+            page.row(words.say("factor.confidence-high"), shown.fixed(interval.high(), 3), unit);
+        });
         page.row(
                 words.say("factor.uncertainty"), shown.fixed(summary.expandedUncertaintyPercent(), 3), unit);
         page.row(words.say("factor.reported"), shown.exact(summary.reportedPercent()), unit);
         summary.doubts().forEach(doubt -> page.line(words.say("problem.warning", problemText.say(doubt))));
-    }
-
-    private String interval(MeanInterval interval) {
-        return words.say("factor.interval", shown.fixed(interval.low(), 3), shown.fixed(interval.high(), 3));
     }
 }

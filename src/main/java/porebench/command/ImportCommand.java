@@ -62,12 +62,10 @@ final class ImportCommand extends BookCommand {
         LabSheets sheets = ports().sheets().get();
         List<Incoming> incoming = new ArrayList<>();
         for (Path file : files) {
-            if (isThere(file, "files", problems)) {
-                Sheet<Kept> sheet = sheets.records(file);
-                problems.addAll(sheet.problems());
-                sheet.rows()
-                        .forEach(row -> incoming.add(new Incoming(new Place(sheet.file(), row.line(), 0), row.value())));
-            }
+            Sheet<Kept> sheet = sheets.records(file);
+            problems.addAll(sheet.problems());
+            sheet.rows()
+                    .forEach(row -> incoming.add(new Incoming(new Place(sheet.file(), row.line(), 0), row.value())));
         }
         return incoming;
     }

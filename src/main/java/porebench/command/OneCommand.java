@@ -1,7 +1,7 @@
 package porebench.command;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -18,8 +18,6 @@ import porebench.record.port.OpeningRefused;
  * What all commands have in common: {@code --json}, {@code --help}, and that whatever happens ends in one clear answer.
  */
 abstract class OneCommand implements Callable<Integer> {
-    private static final Logger LOG = Logger.getLogger(OneCommand.class.getName());
-
     private final Surroundings here;
     private final Ports ports;
 
@@ -47,25 +45,34 @@ abstract class OneCommand implements Callable<Integer> {
         } catch (OpeningRefused refused) {
             outcome = Outcome.refused(refused.problem());
         } catch (RuntimeException failure) {
-            LOG.log(Level.FINE, "a command failed", failure);
+            Logger.getLogger(OneCommand.class.getName()).log(Level.FINE, "a command failed", failure);
             outcome = Outcome.refused(failed(failure));
         }
         return new Reply(here).say(outcome, json);
     }
 
-    /** Returns what to say when the world failed: what was being done, and why it did not work. */
+    /**
+     * Returns what to say when the world failed: what was being done, and what the file system answered. The database's own
+     * words are for the log.
+     */
     static Problem failed(RuntimeException failure) {
         String what = textOf(failure);
-        Throwable cause = failure.getCause();
-        boolean told = cause == null || what.contains(textOf(cause));
-        return told
-                ? Problem.error("", "command.failed", what)
-                : Problem.error("", "command.failed-because", what, textOf(cause));
+        Throwable cause = failure;
+        while (cause != null && !(cause instanceof IOException)) {
+            cause = cause.getCause();
+        }
+        if (cause == null || what.contains(textOf(cause))) {
+            return Problem.error("", "command.failed", what);
+        }
+        return Problem.error("", "command.failed-because", what, textOf(cause));
     }
 
     private static String textOf(Throwable failure) {
         String message = failure.getMessage();
-        return message == null || message.isBlank() ? failure.getClass().getSimpleName() : message.strip();
+        boolean told = message != null && !message.isBlank();
+        String name = failure.getClass().getSimpleName();
+        boolean isFileSystem = failure instanceof FileSystemException;
+        return !told ? name : isFileSystem ? name + " " + message.strip() : message.strip();
     }
 
     final Surroundings here() {
@@ -86,15 +93,6 @@ abstract class OneCommand implements Callable<Integer> {
 
     final ProblemText problemText() {
         return ProblemText.in(here.locale());
-    }
-
-    /** Adds the problem that a file to be read is not there, and returns whether it is. */
-    static boolean isThere(Path file, String field, List<Problem> problems) {
-        boolean there = Files.isRegularFile(file);
-        if (!there) {
-            problems.add(Problem.error(field, "command.file-missing", file.toString()));
-        }
-        return there;
     }
 
     /** Returns the profile with an id, the default one when none is given, or adds the problem that there is none. */

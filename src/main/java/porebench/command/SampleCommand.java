@@ -53,9 +53,6 @@ final class SampleCommand extends OneCommand {
     Outcome carryOut() {
         List<Problem> own = new ArrayList<>();
         checkNumbers(own);
-        if (!isThere(mixFile, "mix", own)) {
-            return Outcome.refused(own);
-        }
         MixesOfFile mixes = MixesOfFile.read(ports().sheets().get(), mixFile);
         Optional<MixDesign> mix = mixes.find(mixId, "mixId", own);
         Profile profile = profileId == null && mix.isPresent()

@@ -68,30 +68,7 @@ final class SampleReport implements Report {
                 wetSieved ? "sample.title-wet-sieved" : "sample.title", mix.id().text(), mix.title()));
         page.gap();
         MassUnit unit = unit();
-        List<List<String>> rows = new ArrayList<>();
-        weighOut.lines()
-                .forEach(line -> rows.add(List.of(
-                        line.source(),
-                        line.name(),
-                        words.say("role." + line.role().symbol()),
-                        mass(line.each(), unit),
-                        mass(line.lowest(), unit),
-                        mass(line.highest(), unit),
-                        mass(line.total(), unit))));
-        page.table(
-                List.of(
-                        words.say("sample.source"),
-                        words.say("sample.material"),
-                        words.say("sample.role"),
-                        words.say("sample.each", unit.symbol()),
-                        words.say("sample.lowest", unit.symbol()),
-                        words.say("sample.highest", unit.symbol()),
-                        words.say(
-                                "sample.total",
-                                Integer.toString(weighOut.trials()),
-                                shown.sixDigits(weighOut.sparePercent()),
-                                unit.symbol())),
-                rows);
+        weighOut(page, unit);
         page.gap();
         page.row(words.say("sample.fine"), mass(sample.fine(), unit), unit.symbol());
         page.row(words.say("sample.coarse"), mass(sample.coarse(), unit), unit.symbol());
@@ -103,6 +80,39 @@ final class SampleReport implements Report {
                         water -> volume(page, "sample.inundation", water, VolumeUnit.LITRE, 2),
                         () -> page.row(words.say("sample.inundation"), Shown.NONE, VolumeUnit.LITRE.symbol()));
         volume(page, "sample.withdraw", sample.withdrawal(), VolumeUnit.MILLILITRE, 0);
+    }
+
+    private void weighOut(TextPage page, MassUnit unit) {
+        boolean fetches = weighOut.trials() > 1 || weighOut.sparePercent() > 0;
+        List<String> heads = new ArrayList<>(List.of(
+                words.say("sample.source"),
+                words.say("sample.material"),
+                words.say("sample.role"),
+                words.say("sample.each", unit.symbol()),
+                words.say("sample.lowest", unit.symbol()),
+                words.say("sample.highest", unit.symbol())));
+        if (fetches) {
+            heads.add(words.say(
+                    "sample.total",
+                    Integer.toString(weighOut.trials()),
+                    shown.sixDigits(weighOut.sparePercent()),
+                    unit.symbol()));
+        }
+        List<List<String>> rows = new ArrayList<>();
+        for (WeighOut.Line line : weighOut.lines()) {
+            List<String> row = new ArrayList<>(List.of(
+                    line.source(),
+                    line.name(),
+                    words.say("role." + line.role().symbol()),
+                    mass(line.each(), unit),
+                    mass(line.lowest(), unit),
+                    mass(line.highest(), unit)));
+            if (fetches) {
+                row.add(mass(line.total(), unit));
+            }
+            rows.add(row);
+        }
+        page.table(heads, rows);
     }
 
     /** Returns kilograms for a mix in kilograms or grams, pounds for one in pounds or ounces. */

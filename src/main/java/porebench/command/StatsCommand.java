@@ -24,34 +24,17 @@ final class StatsCommand extends OneCommand {
     @Override
     Outcome carryOut() {
         List<Problem> problems = new ArrayList<>();
-        if (!isThere(values, "values", problems)) {
-            return Outcome.refused(problems);
-        }
         Sheet<Double> sheet = ports().sheets().get().values(values);
         problems.addAll(sheet.problems());
         double[] numbers =
                 sheet.values().stream().mapToDouble(Double::doubleValue).toArray();
-        check(numbers, problems);
+        if (numbers.length == 0 && !Problem.anyError(problems)) {
+            problems.add(Problem.error("values", "command.no-number", values.toString()));
+        }
         if (Problem.anyError(problems)) {
             return Outcome.refused(problems);
         }
         return Outcome.done(new StatsReport(numbers.length, Summary.of(numbers), GrubbsTest.of(numbers)), problems);
-    }
-
-    private void check(double[] numbers, List<Problem> problems) {
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (double number : numbers) {
-            low = Math.min(low, number);
-            high = Math.max(high, number);
-        }
-        if (numbers.length == 0) {
-            if (!Problem.anyError(problems)) {
-                problems.add(Problem.error("values", "command.no-number", values.toString()));
-            }
-        } else if (!Double.isFinite(high - low)) {
-            problems.add(Problem.error("values", "command.numbers-too-far-apart", values.toString()));
-        }
     }
 
     private final class StatsReport implements Report {

@@ -12,7 +12,7 @@ import java.util.Locale;
  *
  * @param clock tells the moment
  * @param zone the zone in which a day begins and ends
- * @param locale the language and the numbers of text for people; JSON does not depend on it
+ * @param locale the language of messages and the numbers of text for people; numbers in JSON do not depend on it
  * @param out where answers go
  * @param err where problems go in text, and wrong usage always
  * @param folder the folder that relative paths start from

@@ -29,19 +29,19 @@ final class TextPage {
         rows.add(List.of(label, value, unit));
     }
 
-    /** Adds a table; a column whose cells are all numbers is aligned to the right. */
+    /** Adds a table; a column whose cells are all numbers is aligned at the point. */
     void table(List<String> heads, List<List<String>> cells) {
         endRows();
         List<List<String>> all = new ArrayList<>();
         all.add(heads);
         all.addAll(cells);
-        boolean[] right = new boolean[heads.size()];
-        for (int column = 0; column < right.length; column++) {
+        boolean[] numbers = new boolean[heads.size()];
+        for (int column = 0; column < numbers.length; column++) {
             int c = column;
-            right[column] =
+            numbers[column] =
                     !cells.isEmpty() && cells.stream().allMatch(row -> isNumber(row.get(c)));
         }
-        align(all, right);
+        align(all, numbers);
     }
 
     /** Returns the lines of the page. */
@@ -57,22 +57,46 @@ final class TextPage {
         }
     }
 
-    private void align(List<List<String>> cells, boolean[] right) {
-        int[] widths = new int[right.length];
-        for (List<String> row : cells) {
-            for (int column = 0; column < widths.length; column++) {
-                widths[column] = Math.max(widths[column], row.get(column).length());
-            }
+    private void align(List<List<String>> cells, boolean[] numbers) {
+        List<List<String>> columns = new ArrayList<>();
+        for (int column = 0; column < numbers.length; column++) {
+            int c = column;
+            List<String> texts = cells.stream().map(row -> row.get(c)).toList();
+            columns.add(numbers[column] ? toTheRight(underOnePoint(texts)) : toTheLeft(texts));
         }
-        for (List<String> row : cells) {
-            StringBuilder text = new StringBuilder();
-            for (int column = 0; column < widths.length; column++) {
-                String blank = " ".repeat(widths[column] - row.get(column).length());
-                text.append(column == 0 ? "" : GAP)
-                        .append(right[column] ? blank + row.get(column) : row.get(column) + blank);
-            }
-            lines.add(text.toString().stripTrailing());
+        for (int row = 0; row < cells.size(); row++) {
+            int r = row;
+            String line = String.join(GAP, columns.stream().map(column -> column.get(r)).toList());
+            lines.add(line.stripTrailing());
         }
+    }
+
+    /** Brings the decimal points of numbers under each other; a heading stays as it is. */
+    private static List<String> underOnePoint(List<String> texts) {
+        int most = texts.stream().filter(TextPage::isNumber).mapToInt(TextPage::decimals).max().orElse(0);
+        return texts.stream()
+                .map(text -> isNumber(text) ? text + " ".repeat(most - decimals(text)) : text)
+                .toList();
+    }
+
+    /** Returns how many characters stand from the decimal sign on. */
+    private static int decimals(String number) {
+        int point = Math.max(number.lastIndexOf('.'), number.lastIndexOf(','));
+        return point < 0 ? 0 : number.length() - point;
+    }
+
+    private static List<String> toTheRight(List<String> texts) {
+        int width = width(texts);
+        return texts.stream().map(text -> " ".repeat(width - text.length()) + text).toList();
+    }
+
+    private static List<String> toTheLeft(List<String> texts) {
+        int width = width(texts);
+        return texts.stream().map(text -> text + " ".repeat(width - text.length())).toList();
+    }
+
+    private static int width(List<String> texts) {
+        return texts.stream().mapToInt(String::length).max().orElse(0);
     }
 
     private static boolean isNumber(String cell) {

@@ -68,7 +68,11 @@ final class CardPage {
     private List<Block> above(boolean tight) throws IOException {
         List<Block> blocks = new ArrayList<>();
         blocks.add(head());
-        blocks.add(words(new TextFit(Weight.BOLD, tight ? 11 : 17, 8, width, 2), card.mixId().text()));
+        blocks.add(words(TextFit.first(
+                pen.faces(),
+                card.mixId().text(),
+                new TextFit(Weight.BOLD, tight ? 12 : 17, 9.5, width, 1),
+                new TextFit(Weight.BOLD, tight ? 11 : 14, 8, width, 2))));
         if (!card.mixTitle().isBlank()) {
             blocks.add(words(new TextFit(Weight.REGULAR, tight ? 8.5 : 10.5, 7, width, 2), card.mixTitle()));
         }
@@ -83,6 +87,7 @@ final class CardPage {
         if (card.wetSieved()) {
             blocks.add(words(note, words.say("card.wet-sieved")));
         }
+        blocks.add(gap());
         blocks.add(facts(tight ? 9 : 11));
         blocks.add(gap());
         blocks.add(words(new TextFit(Weight.BOLD, 14, 9, width, 1), passes()));
@@ -96,7 +101,10 @@ final class CardPage {
     }
 
     private Block words(TextFit place, String text) throws IOException {
-        FittedText fitted = place.fit(pen.faces(), text);
+        return words(place.fit(pen.faces(), text));
+    }
+
+    private Block words(FittedText fitted) {
         return new Block(fitted.height(), top -> pen.text(fitted, MARGIN, top, width, Align.LEFT));
     }
 
@@ -104,9 +112,11 @@ final class CardPage {
         double kindWidth = width * 0.25;
         double nameWidth = width - kindWidth - GAP;
         String name = card.laboratory().map(Laboratory::name).orElse("");
-        FittedText oneLine = new TextFit(Weight.BOLD, 9, 7, nameWidth, 1).fit(pen.faces(), name);
-        FittedText laboratory =
-                oneLine.cut() ? new TextFit(Weight.BOLD, 7.5, 6, nameWidth, 2).fit(pen.faces(), name) : oneLine;
+        FittedText laboratory = TextFit.first(
+                pen.faces(),
+                name,
+                new TextFit(Weight.BOLD, 9, 7, nameWidth, 1),
+                new TextFit(Weight.BOLD, 7.5, 6, nameWidth, 2));
         FittedText kind = TextFit.line(Weight.REGULAR, 9, kindWidth).fit(pen.faces(), words.say("card.kind"));
         double height = Math.max(laboratory.height(), kind.height()) + 1;
         return new Block(height + 2, top -> {

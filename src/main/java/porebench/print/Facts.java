@@ -47,10 +47,12 @@ final class Facts {
     }
 
     private FittedText value(String value, double size, double width) throws IOException {
-        FittedText oneLine = new TextFit(Weight.BOLD, size, size * 0.75, width, 1).fit(pen.faces(), value);
-        return oneLine.cut()
-                ? new TextFit(Weight.BOLD, Math.min(size, SMALL), 5.5, width, 2).fit(pen.faces(), value)
-                : oneLine;
+        return TextFit.first(
+                pen.faces(),
+                value,
+                new TextFit(Weight.BOLD, size, size * 0.75, width, 1),
+                new TextFit(Weight.BOLD, Math.min(size, SMALL), 5.5, width, 2),
+                new TextFit(Weight.BOLD, 5.5, 5, width, 3));
     }
 
     double height() {

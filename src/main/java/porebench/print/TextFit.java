@@ -28,6 +28,17 @@ record TextFit(Weight weight, double largest, double smallest, double width, int
         return new TextFit(weight, size, Math.min(size, 6), width, 1);
     }
 
+    /** Sets a text in the first of some places that takes it whole, or in the last one. */
+    static FittedText first(Faces faces, String text, TextFit... places) throws IOException {
+        for (TextFit place : places) {
+            FittedText fitted = place.fit(faces, text);
+            if (!fitted.cut()) {
+                return fitted;
+            }
+        }
+        return places[places.length - 1].fit(faces, text);
+    }
+
     /** Sets a text in this place. */
     FittedText fit(Faces faces, String text) throws IOException {
         String printable = faces.printable(text);

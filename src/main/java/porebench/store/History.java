@@ -8,8 +8,7 @@ import porebench.record.RecordKind;
 
 /** The table {@code entry}: the append-only history of a lab book. */
 final class History {
-    private static final String APPEND =
-            """
+    private static final String APPEND = """
             INSERT INTO entry
                 (entry_no, kind, record_id, version, who, at_utc, why, content_hash, previous_hash, hash)
             VALUES

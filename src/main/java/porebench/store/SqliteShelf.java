@@ -147,7 +147,8 @@ public final class SqliteShelf implements LabBookShelf {
     }
 
     private static String nameOf(Path file) {
-        return file.toAbsolutePath().getFileName().toString();
+        Path name = file.toAbsolutePath().getFileName();
+        return name == null ? file.toString() : name.toString();
     }
 
     private static OpeningRefused refused(String code, Path file) {

@@ -51,6 +51,17 @@ final class Cards {
                 new String[] {factor, "6.0", "1.5", "0.05", "10"});
     }
 
+    /** Returns a card with these names, and as many sources of the same name as asked for. */
+    static FactorCard named(String laboratory, String mixId, String title, String source, int sources) {
+        return card(
+                new Laboratory(laboratory, ""),
+                mixId,
+                title,
+                IntStream.range(0, sources).mapToObj(n -> source).toList(),
+                sources % 2 == 0,
+                new String[] {sources % 3 == 0 ? "-0.2" : "0.3", "6.0", "1.5", "0.1", "10"});
+    }
+
     static FactorCard wetSieved(FactorCard card) {
         return new FactorCard(
                 card.laboratory(),

@@ -74,7 +74,9 @@ class EvidenceTest {
         Evidence evidence = bench.evidence();
         assertThat(evidence.stateOn(from.minusDays(1))).isEqualTo(FactorState.IN_FORCE);
         assertThat(evidence.stateOn(from)).isEqualTo(FactorState.WITHDRAWN);
-        assertThat(evidence.inForceOn(from.minusDays(1))).map(FactorIssue::revision).contains(1);
+        assertThat(evidence.inForceOn(from.minusDays(1)))
+                .map(FactorIssue::revision)
+                .contains(1);
         assertThat(evidence.inForceOn(from)).isEmpty();
         bench.issue(from.plusDays(9));
         assertThat(bench.evidence().stateOn(from.plusDays(8))).isEqualTo(FactorState.WITHDRAWN);
@@ -87,7 +89,9 @@ class EvidenceTest {
         LocalDate from = LocalDate.of(2026, 9, 1);
         bench.issue(from);
         Evidence evidence = bench.evidence();
-        assertThat(evidence.inForceOn(from.minusDays(1))).map(FactorIssue::revision).contains(1);
+        assertThat(evidence.inForceOn(from.minusDays(1)))
+                .map(FactorIssue::revision)
+                .contains(1);
         assertThat(evidence.inForceOn(from)).map(FactorIssue::revision).contains(2);
         assertThat(evidence.newestIssue()).map(FactorIssue::revision).contains(2);
         // Revision 1 would lapse after 2027-03-09; revision 2 holds on.
@@ -129,10 +133,7 @@ class EvidenceTest {
         Books.correct(bench.book, corrected);
         Evidence evidence = bench.evidence();
         assertThat(evidence.changesSince(issue))
-                .isEqualTo(
-                        isChange
-                                ? List.of(new Evidence.Change(Optional.of(new SourceId("S-2"))))
-                                : List.of());
+                .isEqualTo(isChange ? List.of(new Evidence.Change(Optional.of(new SourceId("S-2")))) : List.of());
         assertThat(evidence.stateOn(Bench.START))
                 .isEqualTo(isChange ? FactorState.SOURCE_CHANGED : FactorState.IN_FORCE);
     }
@@ -143,9 +144,7 @@ class EvidenceTest {
         Books.correct(bench.book, Samples.source("S-1", Role.FINE, "Ledge 2"));
         assertThat(bench.evidence().stateOn(Bench.START)).isEqualTo(FactorState.SOURCE_CHANGED);
         FactorIssue again = bench.issue(Bench.START);
-        assertThat(again.sourceVersions())
-                .containsEntry(new SourceId("S-1"), 2)
-                .containsEntry(new SourceId("S-2"), 1);
+        assertThat(again.sourceVersions()).containsEntry(new SourceId("S-1"), 2).containsEntry(new SourceId("S-2"), 1);
         assertThat(bench.evidence().stateOn(Bench.START)).isEqualTo(FactorState.IN_FORCE);
     }
 
@@ -193,15 +192,21 @@ class EvidenceTest {
                 change("words only", false, batch -> batch),
                 change("moisture", false, batch -> batch(batch, List.of(moist(sand), moist(stone)))),
                 change("cement", false, batch -> batch(batch, List.of(cement, sand, stone))),
-                change("digits of a mass", false, batch -> batch(
-                        batch, List.of(Samples.constituent("Sand", Role.FINE, "S-1", "700.0"), stone))),
+                change(
+                        "digits of a mass",
+                        false,
+                        batch -> batch(batch, List.of(Samples.constituent("Sand", Role.FINE, "S-1", "700.0"), stone))),
                 change("digits of the volume", false, batch -> stated(batch, "1.000", VolumeUnit.CUBIC_METRE)),
                 change("unit of the volume", false, batch -> stated(batch, "1000", VolumeUnit.LITRE)),
                 change("volume", true, batch -> stated(batch, "1.01", VolumeUnit.CUBIC_METRE)),
-                change("mass", true, batch -> batch(
-                        batch, List.of(Samples.constituent("Sand", Role.FINE, "S-1", "701"), stone))),
-                change("source", true, batch -> batch(
-                        batch, List.of(Samples.constituent("Sand", Role.FINE, "S-3", "700"), stone))),
+                change(
+                        "mass",
+                        true,
+                        batch -> batch(batch, List.of(Samples.constituent("Sand", Role.FINE, "S-1", "701"), stone))),
+                change(
+                        "source",
+                        true,
+                        batch -> batch(batch, List.of(Samples.constituent("Sand", Role.FINE, "S-3", "700"), stone))),
                 change("wet sieving", true, batch -> batch.withWetSieved(true)));
     }
 
@@ -224,12 +229,12 @@ class EvidenceTest {
     @Test
     void whereTheConstituentsGiveTheVolumeMoreCementMeansLessAggregateInTheBowl() {
         Constituent stone = Samples.constituent("Stone", Role.COARSE, "S-2", "1050");
-        UnaryOperator<Batch> computed = batch -> new Batch(
-                batch.constituents(), new BatchVolume.FromConstituents(), batch.targetAirPercent(), false);
-        MixDesign lean = with(
-                Samples.mix("M-1", Samples.constituent("Cement", Role.CEMENT, "", "350"), stone), computed);
-        MixDesign rich = with(
-                Samples.mix("M-1", Samples.constituent("Cement", Role.CEMENT, "", "400"), stone), computed);
+        UnaryOperator<Batch> computed = batch ->
+                new Batch(batch.constituents(), new BatchVolume.FromConstituents(), batch.targetAirPercent(), false);
+        MixDesign lean =
+                with(Samples.mix("M-1", Samples.constituent("Cement", Role.CEMENT, "", "350"), stone), computed);
+        MixDesign rich =
+                with(Samples.mix("M-1", Samples.constituent("Cement", Role.CEMENT, "", "400"), stone), computed);
         assertThat(lean.hasSameAggregatesAs(lean)).isTrue();
         assertThat(lean.hasSameAggregatesAs(rich)).isFalse();
         assertThat(rich.hasSameAggregatesAs(lean)).isFalse();
@@ -240,8 +245,7 @@ class EvidenceTest {
         MixDesign nothing = Samples.mix("M-1");
         assertThat(nothing.hasSameAggregatesAs(Samples.mix("M-1"))).isTrue();
         assertThat(nothing.hasSameAggregatesAs(bench.mix())).isFalse();
-        assertThat(nothing.hasSameAggregatesAs(
-                        with(nothing, batch -> stated(batch, "2", VolumeUnit.CUBIC_METRE))))
+        assertThat(nothing.hasSameAggregatesAs(with(nothing, batch -> stated(batch, "2", VolumeUnit.CUBIC_METRE))))
                 .isFalse();
     }
 
@@ -275,7 +279,8 @@ class EvidenceTest {
         assertThat(after.counted()).isEqualTo(2);
         assertThat(after.summary().orElseThrow().reportedPercent()).isEqualTo("0.4");
         Books.correct(bench.book, bench.newest(Trial.class, "T-3").standing());
-        assertThat(bench.evidence().determination(Bench.FIRST).orElseThrow().counted()).isEqualTo(3);
+        assertThat(bench.evidence().determination(Bench.FIRST).orElseThrow().counted())
+                .isEqualTo(3);
     }
 
     @Test
@@ -286,11 +291,13 @@ class EvidenceTest {
         for (String id : List.of("own", "en-12350-7", "nobody")) {
             Books.correct(
                     bench.book,
-                    new MixDesign(
-                            mix.id(), id, mix.batch(), Optional.empty(), Optional.empty(), id, mix.remarks()));
+                    new MixDesign(mix.id(), id, mix.batch(), Optional.empty(), Optional.empty(), id, mix.remarks()));
             assertThat(bench.evidence().profile().id()).isEqualTo(id.equals("nobody") ? Profiles.DEFAULT_ID : id);
         }
-        assertThat(bench.newest(LaboratoryProfile.class, "own").profile().figure(FigureName.FACTOR_STEP).value())
+        assertThat(bench.newest(LaboratoryProfile.class, "own")
+                        .profile()
+                        .figure(FigureName.FACTOR_STEP)
+                        .value())
                 .isEqualTo("0.05");
     }
 
@@ -303,9 +310,13 @@ class EvidenceTest {
                 Samples.trial("T-9", "A-1", "A-1/1", "5.9"));
         bench.issue(Bench.START);
         List<Evidence> all = Evidence.ofAll(bench.book);
-        assertThat(all).extracting(evidence -> evidence.mix().value().id().text()).containsExactly("A-1", "M-1");
+        assertThat(all)
+                .extracting(evidence -> evidence.mix().value().id().text())
+                .containsExactly("A-1", "M-1");
         assertThat(all).extracting(evidence -> evidence.issues().size()).containsExactly(0, 1);
-        assertThat(all).extracting(evidence -> evidence.determinations().get(0).counted()).containsExactly(1, 3);
+        assertThat(all)
+                .extracting(evidence -> evidence.determinations().get(0).counted())
+                .containsExactly(1, 3);
         assertThat(all).extracting(evidence -> evidence.sources().size()).containsExactly(1, 2);
     }
 }

@@ -88,8 +88,10 @@ class IntakeTest {
                 Samples.source("S-5", Role.FINE, "Ledge 1"));
         assertThat(result.problems())
                 .containsExactly(
-                        Problem.error("id", "import.duplicate", "source", "S-5", "file.csv", 2).at(line(3)),
-                        Problem.error("id", "import.duplicate", "source", "S-5", "file.csv", 2).at(line(4)));
+                        Problem.error("id", "import.duplicate", "source", "S-5", "file.csv", 2)
+                                .at(line(3)),
+                        Problem.error("id", "import.duplicate", "source", "S-5", "file.csv", 2)
+                                .at(line(4)));
         assertThat(result.drafts()).hasSize(1);
     }
 
@@ -101,7 +103,9 @@ class IntakeTest {
                 new Determination(Bench.FIRST, Bench.MIX, 1, LocalDate.of(2026, 3, 2), "another purpose");
         Intake.Result result = check(source, Samples.meter("B-1", MeterType.A), mix, determination);
         assertThat(result.drafts()).extracting(Draft::basedOn).containsExactly(1, 1, 1, 1);
-        assertThat(Books.codes(result.problems())).containsOnly("import.new-version").hasSize(4);
+        assertThat(Books.codes(result.problems()))
+                .containsOnly("import.new-version")
+                .hasSize(4);
         assertThat(result.problems()).noneMatch(Problem::isError);
         assertThat(result.problems().get(0).values()).containsExactly("source", "S-1", 2);
         keep(result);
@@ -128,8 +132,10 @@ class IntakeTest {
         assertThat(result.problems())
                 .containsExactly(
                         Problem.error("id", "import.differs", "trial", "T-1").at(line(2)),
-                        Problem.error("id", "import.differs", "factor_issue", "M-1/r1").at(line(3)),
-                        Problem.error("id", "import.differs", "card_print", "M-1/r1/1").at(line(4)));
+                        Problem.error("id", "import.differs", "factor_issue", "M-1/r1")
+                                .at(line(3)),
+                        Problem.error("id", "import.differs", "card_print", "M-1/r1/1")
+                                .at(line(4)));
     }
 
     @Test
@@ -141,9 +147,12 @@ class IntakeTest {
         assertThat(result.drafts()).isEmpty();
         assertThat(result.problems())
                 .containsExactly(
-                        Problem.error("id", "import.unknown-mix", "determination", "X/1", "X").at(line(2)),
-                        Problem.error("id", "import.unknown-mix", "trial", "T-8", "X").at(line(3)),
-                        Problem.error("id", "import.unknown-mix", "factor_issue", "X/r1", "X").at(line(4)));
+                        Problem.error("id", "import.unknown-mix", "determination", "X/1", "X")
+                                .at(line(2)),
+                        Problem.error("id", "import.unknown-mix", "trial", "T-8", "X")
+                                .at(line(3)),
+                        Problem.error("id", "import.unknown-mix", "factor_issue", "X/r1", "X")
+                                .at(line(4)));
     }
 
     @Test
@@ -163,20 +172,24 @@ class IntakeTest {
         Intake.Result result = check(Samples.mix("M-8", "S-1", "S-8"), elsewhere);
         assertThat(result.problems())
                 .containsExactly(
-                        Problem.warning("source_id", "import.unknown-source", "M-8", "S-8").at(line(2)),
-                        Problem.warning("meter_id", "import.unknown-meter", "T-8", "Z-1").at(line(3)));
+                        Problem.warning("source_id", "import.unknown-source", "M-8", "S-8")
+                                .at(line(2)),
+                        Problem.warning("meter_id", "import.unknown-meter", "T-8", "Z-1")
+                                .at(line(3)));
         keep(result);
     }
 
     @Test
     void unknownDeterminationsAndIssuesAreErrors() {
-        Intake.Result result = check(
-                Samples.issue("M-1", 1, "M-1/9", Bench.START), new CardPrint(Bench.MIX, 4, 1, "A6", "printer"));
+        Intake.Result result =
+                check(Samples.issue("M-1", 1, "M-1/9", Bench.START), new CardPrint(Bench.MIX, 4, 1, "A6", "printer"));
         assertThat(result.drafts()).isEmpty();
         assertThat(result.problems())
                 .containsExactly(
-                        Problem.error("id", "import.unknown-determination", "M-1/r1", "M-1/9").at(line(2)),
-                        Problem.error("id", "import.unknown-issue", "M-1/r4/1", "M-1/r4").at(line(3)));
+                        Problem.error("id", "import.unknown-determination", "M-1/r1", "M-1/9")
+                                .at(line(2)),
+                        Problem.error("id", "import.unknown-issue", "M-1/r4/1", "M-1/r4")
+                                .at(line(3)));
     }
 
     @Test
@@ -184,8 +197,8 @@ class IntakeTest {
         Intake.Result result = check(Samples.mix("M-8"), Samples.trial("T-8", "M-8", "M-1/1", "5.4"));
         assertThat(values(result)).containsExactly(Samples.mix("M-8"));
         assertThat(result.problems())
-                .containsExactly(
-                        Problem.error("id", "import.determination-of-another-mix", "T-8", "M-1/1", "M-1").at(line(3)));
+                .containsExactly(Problem.error("id", "import.determination-of-another-mix", "T-8", "M-1/1", "M-1")
+                        .at(line(3)));
     }
 
     @Test
@@ -205,8 +218,7 @@ class IntakeTest {
         assertThat(result.problems()).isEmpty();
         assertThat(values(result))
                 .containsExactly(
-                        new Determination(
-                                new DeterminationId("M-1/2"), Bench.MIX, 2, LocalDate.of(2026, 3, 2), ""),
+                        new Determination(new DeterminationId("M-1/2"), Bench.MIX, 2, LocalDate.of(2026, 3, 2), ""),
                         Samples.trial("T-8", "M-1", "M-1/2", "5.4"),
                         Samples.trial("T-9", "M-1", "M-1/2", "5.4"));
         keep(result);
@@ -218,9 +230,9 @@ class IntakeTest {
     @Test
     void aTrialOfNoDeterminationIsFoundWhereItWentEvenAfterTheIssue() {
         bench.issue(Bench.START);
-        assertThat(check(unassigned("T-1", "M-1", "5.4")))
-                .isEqualTo(new Intake.Result(List.of(), 1, List.of()));
-        assertThat(Books.codes(check(unassigned("T-1", "M-1", "5.9")).problems())).containsExactly("import.differs");
+        assertThat(check(unassigned("T-1", "M-1", "5.4"))).isEqualTo(new Intake.Result(List.of(), 1, List.of()));
+        assertThat(Books.codes(check(unassigned("T-1", "M-1", "5.9")).problems()))
+                .containsExactly("import.differs");
     }
 
     @Test

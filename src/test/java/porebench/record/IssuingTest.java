@@ -40,8 +40,7 @@ class IssuingTest {
 
     private Answer<FactorIssue> issue(Optional<LocalDate> recheckBy, String who, String reason) {
         return Issuing.issue(
-                bench.evidence(),
-                new Issuing.Decision(Bench.FIRST, Bench.START, recheckBy, who, "", reason));
+                bench.evidence(), new Issuing.Decision(Bench.FIRST, Bench.START, recheckBy, who, "", reason));
     }
 
     @Test
@@ -77,8 +76,7 @@ class IssuingTest {
     void aDeterminationThatIsNotOfThisMixGivesNoFactor() {
         Books.keep(bench.book, Samples.mix("M-2"), Samples.determination("M-2/1", "M-2"));
         for (String id : List.of("M-2/1", "nothing")) {
-            assertThat(codes(Issuing.issue(
-                            bench.evidence(), Bench.decision(new DeterminationId(id), Bench.START))))
+            assertThat(codes(Issuing.issue(bench.evidence(), Bench.decision(new DeterminationId(id), Bench.START))))
                     .containsExactly("issue.determination-unknown");
         }
     }
@@ -93,7 +91,8 @@ class IssuingTest {
     void whoAndWhyMustBeSaidAndAllIsSaidAtOnce() {
         Answer<FactorIssue> answer = issue(Optional.of(Bench.START.minusDays(1)), " ", "");
         assertThat(codes(answer)).containsExactly("form.required", "form.required", "issue.recheck-before-start");
-        assertThat(answer.problems()).extracting(problem -> problem.field())
+        assertThat(answer.problems())
+                .extracting(problem -> problem.field())
                 .containsExactly("issuedBy", "reason", "recheckBy");
         assertThat(answer.value()).isEmpty();
     }
@@ -103,7 +102,8 @@ class IssuingTest {
         assertThat(issue(Optional.of(Bench.START), "R. Vale", "one day").value())
                 .map(FactorIssue::recheckBy)
                 .contains(Bench.START);
-        assertThat(issue(Optional.of(Bench.START.minusDays(1)), "R. Vale", "never").value())
+        assertThat(issue(Optional.of(Bench.START.minusDays(1)), "R. Vale", "never")
+                        .value())
                 .isEmpty();
     }
 

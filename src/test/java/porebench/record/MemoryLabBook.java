@@ -57,16 +57,15 @@ public final class MemoryLabBook implements LabBook {
         Map<RecordKind, Set<String>> seen = new HashMap<>();
         for (Draft draft : drafts) {
             Kept value = draft.value();
-            boolean again = !seen.computeIfAbsent(value.kind(), any -> new HashSet<>())
-                    .add(value.recordId());
+            boolean again =
+                    !seen.computeIfAbsent(value.kind(), any -> new HashSet<>()).add(value.recordId());
             int newest =
                     page(value.kind()).getOrDefault(value.recordId(), List.of()).size();
             if (again || draft.basedOn() == 0 && newest > 0) {
-                problems.add(Problem.error(
-                        "id", "book.already-there", value.kind().symbol(), value.recordId()));
-            } else if (newest == 0 && draft.basedOn() > 0) {
                 problems.add(
-                        Problem.error("id", "book.not-there", value.kind().symbol(), value.recordId()));
+                        Problem.error("id", "book.already-there", value.kind().symbol(), value.recordId()));
+            } else if (newest == 0 && draft.basedOn() > 0) {
+                problems.add(Problem.error("id", "book.not-there", value.kind().symbol(), value.recordId()));
             } else if (newest != draft.basedOn()) {
                 problems.add(Problem.error(
                         "id",
@@ -85,8 +84,7 @@ public final class MemoryLabBook implements LabBook {
     }
 
     private void write(Kept value, Stamp stamp) {
-        List<Version<Kept>> versions =
-                page(value.kind()).computeIfAbsent(value.recordId(), any -> new ArrayList<>());
+        List<Version<Kept>> versions = page(value.kind()).computeIfAbsent(value.recordId(), any -> new ArrayList<>());
         versions.add(new Version<>(value, versions.size() + 1, stamp));
         changes++;
     }

@@ -121,9 +121,7 @@ class ChainTest {
         tamper("UPDATE entry SET hash = 'f' || substr(hash, 2), who = 'X' WHERE entry_no = 4");
         assertThat(verified())
                 .extracting(Problem::code, problem -> problem.values().get(0))
-                .containsExactly(
-                        tuple("book.chain-broken", 4L),
-                        tuple("book.chain-gap", 5L));
+                .containsExactly(tuple("book.chain-broken", 4L), tuple("book.chain-gap", 5L));
     }
 
     @Test
@@ -164,7 +162,10 @@ class ChainTest {
 
     @Test
     void theCanonicalTextOfARecordIsWhatThePencilSays() {
-        StoredRow row = new StoredRow("mix").cell("title", "a:b").cell("mix_id", "M\u00fc").cell("n", 12);
+        StoredRow row = new StoredRow("mix")
+                .cell("title", "a:b")
+                .cell("mix_id", "M\u00fc")
+                .cell("n", 12);
         StoredRow late = new StoredRow("part").cell("p", "2");
         StoredRow early = new StoredRow("part").cell("p", "1");
         // The row in characters: 3:mix 5, 1:3 3, 6:mix_id 8, 2:Mü 4, 1:n 3, 2:12 4, 5:title 7, 3:a:b 5; together 39.
@@ -177,8 +178,7 @@ class ChainTest {
     /** Source: FIPS 180-4 with the examples published for it, message "abc"; recalled. */
     @Test
     void theHashIsSha256() {
-        assertThat(Canonical.hash("abc"))
-                .isEqualTo("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+        assertThat(Canonical.hash("abc")).isEqualTo("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
     }
 
     @Test
@@ -187,7 +187,8 @@ class ChainTest {
         List<String> hashes = strings("SELECT hash FROM entry ORDER BY entry_no");
         assertThat(previous.get(0)).isEqualTo("0".repeat(64));
         assertThat(previous.subList(1, 9)).isEqualTo(hashes.subList(0, 8));
-        String content = strings("SELECT content_hash FROM entry WHERE entry_no = 9").get(0);
+        String content =
+                strings("SELECT content_hash FROM entry WHERE entry_no = 9").get(0);
         String fields = "64:" + hashes.get(7) + "1:9" + "10:card_print" + "9:M-2/r12/3" + "1:1" + "7:R. Vale"
                 + "24:2026-03-02T12:00:00.123Z" + "7:entered" + "64:" + content;
         assertThat(hashes.get(8)).isEqualTo(Canonical.hash(fields));

@@ -75,9 +75,9 @@ class KeepingTest {
     void aCorrectionIsANewVersionAndTheFirstOneStays() {
         Books.keep(book, SAND);
         Version<Source> first = book.latest(Source.class, "S-1").orElseThrow();
-        assertThat(book.keep(List.of(Draft.correcting(first, SAND_AGAIN)), "M. Ash", "new ledge")).isEmpty();
-        Version<Source> second =
-                new Version<>(SAND_AGAIN, 2, new Stamp("M. Ash", Books.NOON, "new ledge"));
+        assertThat(book.keep(List.of(Draft.correcting(first, SAND_AGAIN)), "M. Ash", "new ledge"))
+                .isEmpty();
+        Version<Source> second = new Version<>(SAND_AGAIN, 2, new Stamp("M. Ash", Books.NOON, "new ledge"));
         assertThat(book.history(Source.class, "S-1")).containsExactly(first, second);
         assertThat(first).isEqualTo(new Version<>(SAND, 1, new Stamp("R. Vale", Books.NOON, "entered")));
         assertThat(book.latest(Source.class, "S-1")).contains(second);
@@ -92,14 +92,18 @@ class KeepingTest {
         Books.correct(book, one);
         assertThat(book.latest(MixDesign.class).stream().map(Version::value))
                 .containsExactly(one, Samples.mix("M-2", "S-1", "S-2"));
-        assertThat(book.history(MixDesign.class, "M-1").stream().map(Version::value)).containsExactly(two, one);
+        assertThat(book.history(MixDesign.class, "M-1").stream().map(Version::value))
+                .containsExactly(two, one);
     }
 
     @Test
     void theNewestVersionsComeInTheOrderOfTheirIds() {
         List<String> ids = List.of("b", "A", "a", "B", "Z-10", "Z-9", "\u00e9", "\uFF21", "\uD83E\uDEA8");
-        Books.keep(book, ids.stream().map(id -> (Kept) Samples.bareSource(id, Role.FINE)).toList());
-        assertThat(book.latest(Source.class).stream().map(version -> version.value().recordId()))
+        Books.keep(
+                book,
+                ids.stream().map(id -> (Kept) Samples.bareSource(id, Role.FINE)).toList());
+        assertThat(book.latest(Source.class).stream()
+                        .map(version -> version.value().recordId()))
                 .containsExactlyElementsOf(ids.stream().sorted().toList());
     }
 
@@ -108,11 +112,7 @@ class KeepingTest {
         Books.keep(book, SAND);
         Books.correct(book, SAND_AGAIN);
         List<Problem> problems = book.keep(
-                List.of(
-                        Draft.of(Samples.laboratory()),
-                        Draft.of(SAND),
-                        new Draft(SAND, 1),
-                        new Draft(STONE, 1)),
+                List.of(Draft.of(Samples.laboratory()), Draft.of(SAND), new Draft(SAND, 1), new Draft(STONE, 1)),
                 "M. Ash",
                 "too late");
         assertThat(problems)

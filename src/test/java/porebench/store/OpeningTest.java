@@ -35,8 +35,8 @@ class OpeningTest {
     /** A shelf of the time before the second step. */
     private static final SqliteShelf OLDER = new SqliteShelf(Books.CLOCK, new Steps(List.of(SHARED), 1));
 
-    private static final SqliteShelf LATER = new SqliteShelf(
-            Books.CLOCK, new Steps(List.of(SHARED, SQLITE, "classpath:porebench/store/later-step"), 3));
+    private static final SqliteShelf LATER =
+            new SqliteShelf(Books.CLOCK, new Steps(List.of(SHARED, SQLITE, "classpath:porebench/store/later-step"), 3));
     private static final SqliteShelf FAILING = new SqliteShelf(
             Books.CLOCK, new Steps(List.of(SHARED, SQLITE, "classpath:porebench/store/failing-step"), 3));
 
@@ -52,8 +52,7 @@ class OpeningTest {
         Map<String, String> contents = new TreeMap<>();
         try (Stream<Path> files = Files.list(folder)) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
-                contents.put(
-                        file.getFileName().toString(), HexFormat.of().formatHex(Files.readAllBytes(file)));
+                contents.put(file.getFileName().toString(), HexFormat.of().formatHex(Files.readAllBytes(file)));
             }
         }
         return contents;
@@ -88,6 +87,13 @@ class OpeningTest {
     void refusesAFolder() throws IOException {
         Files.createDirectory(file());
         assertThat(refusal(Books.SHELF).code()).isEqualTo("book.not-a-lab-book");
+    }
+
+    @Test
+    void refusesTheRootOfTheDisk() {
+        Path root = folder.getRoot();
+        OpeningRefused refused = catchThrowableOfType(OpeningRefused.class, () -> Books.SHELF.open(root));
+        assertThat(refused.problem()).isEqualTo(Problem.error("file", "book.not-a-lab-book", root.toString()));
     }
 
     @Test
@@ -141,7 +147,9 @@ class OpeningTest {
         bookWith(OLDER, SAND);
         assertThat(Header.read(file())).contains(new Header(Header.LAB_BOOK, 1));
         try (LabBook book = Books.SHELF.open(file())) {
-            assertThat(book.latest(Source.class)).extracting(version -> version.value()).containsExactly(SAND);
+            assertThat(book.latest(Source.class))
+                    .extracting(version -> version.value())
+                    .containsExactly(SAND);
             assertThat(book.verify()).isEmpty();
             Books.keep(book, STONE);
         }
@@ -150,7 +158,9 @@ class OpeningTest {
         Path aside = folder.resolve("book.porebench.before-step-2");
         assertThat(Header.read(aside)).contains(new Header(Header.LAB_BOOK, 1));
         try (LabBook old = OLDER.open(aside)) {
-            assertThat(old.latest(Source.class)).extracting(version -> version.value()).containsExactly(SAND);
+            assertThat(old.latest(Source.class))
+                    .extracting(version -> version.value())
+                    .containsExactly(SAND);
         }
     }
 

@@ -1,8 +1,6 @@
 package porebench.desk.form;
 
 import java.util.function.Consumer;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.text.JTextComponent;
 
 /** Keeps a text field and one text of a draft the same, without either setting off the other in a circle. */
@@ -17,22 +15,7 @@ public final class TextLink {
      */
     public TextLink(JTextComponent field, Consumer<String> typed) {
         this.field = field;
-        field.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                push(typed);
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                push(typed);
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                push(typed);
-            }
-        });
+        Typing.listen(field, () -> push(typed));
     }
 
     private void push(Consumer<String> typed) {

@@ -11,15 +11,20 @@ public final class Typing {
 
     /** Hands on the whole text of a field after every change, by the person or by the program. */
     public static void follow(JTextComponent field, Consumer<String> typed) {
+        listen(field, () -> typed.accept(field.getText()));
+    }
+
+    /** Calls back after every change of a text, by the person or by the program. */
+    public static void listen(JTextComponent field, Runnable changed) {
         field.getDocument().addDocumentListener(new DocumentListener() {
             @Override
             public void insertUpdate(DocumentEvent event) {
-                typed.accept(field.getText());
+                changed.run();
             }
 
             @Override
             public void removeUpdate(DocumentEvent event) {
-                typed.accept(field.getText());
+                changed.run();
             }
 
             @Override
