@@ -11,6 +11,9 @@ import porebench.desk.mix.MixPage;
 import porebench.desk.register.MetersPage;
 import porebench.desk.register.RegisterPage;
 import porebench.desk.register.SourcesPage;
+import porebench.desk.sample.SamplePage;
+import porebench.desk.trial.TrialsPage;
+import porebench.desk.variability.VariabilityPage;
 import porebench.record.MixId;
 
 /**
@@ -34,7 +37,12 @@ record Pages(List<Page> steps, List<Page> registers, Runnable beginMix) {
     static Pages of(DeskModel desk, Consumer<MixId> openMix) {
         MixPage mix = new MixPage(desk);
         return new Pages(
-                List.of(mix, new FactorPage(desk)),
+                List.of(
+                        mix,
+                        new SamplePage(desk),
+                        new TrialsPage(desk),
+                        new VariabilityPage(desk),
+                        new FactorPage(desk)),
                 List.of(new SourcesPage(desk), new MetersPage(desk), new RegisterPage(desk, openMix)),
                 mix::begin);
     }

@@ -121,6 +121,7 @@ public final class WorkbenchFrame {
         refresh();
         pages.named(memory.page()).ifPresent(this::turnTo);
         frame.setVisible(true);
+        rail.focusMixes();
         lookout.start();
     }
 
@@ -142,6 +143,10 @@ public final class WorkbenchFrame {
 
     WindowMemory memory() {
         return memory;
+    }
+
+    Pages pages() {
+        return pages;
     }
 
     Page current() {

@@ -21,11 +21,11 @@ public final class MetersPage implements Page {
 
     private List<Column<Meter>> columns(MetersModel model) {
         return List.of(
-                new Column<>(texts.get("meter.id.plain"), 80, Meter::recordId),
-                new Column<>(texts.get("meter.type.plain"), 80, meter -> model.typeWords(meter.type())),
-                new Column<>(texts.get("meter.serial.plain"), 130, Meter::serial),
-                new Column<>(texts.get("meter.bowl.short"), 110, model::bowlWords),
-                new Column<>(texts.get("meter.service.heading"), 120, meter -> model.serviceWords(
+                new Column<>(texts.get("meter.id.plain"), 65, Meter::recordId),
+                new Column<>(texts.get("meter.type.plain"), 75, meter -> model.typeWords(meter.type())),
+                new Column<>(texts.get("meter.serial.plain"), 115, Meter::serial),
+                new Column<>(texts.get("meter.bowl.short"), 95, model::bowlWords),
+                new Column<>(texts.get("meter.service.heading"), 110, meter -> model.serviceWords(
                         meter.inService())));
     }
 

@@ -27,7 +27,7 @@ final class RecordPanel<T extends Kept> {
     private static final String STYLE = "FlatLaf.styleClass";
 
     private final JPanel panel =
-            new JPanel(new MigLayout("insets 18 22 14 22, fill", "[grow 58,fill,0::]24[grow 42,fill,0::]", "[][grow,fill]"));
+            new JPanel(new MigLayout("insets 18 22 14 22, fill", "[0:0:,grow 56,fill]24[0:0:,grow 44,fill]", "[][0:0:,grow,fill]"));
     private final RecordModel<T, ?> model;
     private final Texts texts;
     private final String what;
@@ -100,7 +100,7 @@ final class RecordPanel<T extends Kept> {
         JPanel left = new JPanel(new MigLayout("insets 0, fill, wrap 1, hidemode 3", "[grow,fill,0::]", "[][grow,fill]"));
         empty.setText(texts.get(what + ".empty"));
         left.add(empty, "wmin 0");
-        left.add(new JScrollPane(table), "wmin 0, hmin 0");
+        left.add(new JScrollPane(table), "cell 0 1, wmin 0, hmin 0, grow, push");
         return left;
     }
 
@@ -128,6 +128,7 @@ final class RecordPanel<T extends Kept> {
     private void setUpTable(List<Column<T>> columns, Consumer<String> choose) {
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.getAccessibleContext().setAccessibleName(texts.get(what + ".title"));
+        Rows.alignHeadings(table);
         for (int column = 0; column < columns.size(); column++) {
             table.getColumnModel()
                     .getColumn(column)

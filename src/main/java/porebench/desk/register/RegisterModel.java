@@ -46,11 +46,12 @@ final class RegisterModel {
         chosen = Optional.of(mixId);
     }
 
-    /** Returns the chosen line, if it is on view. */
+    /** Returns the chosen line, or the first one while the chosen one is not on view. */
     Optional<RegisterRow> chosen() {
         return rows().stream()
                 .filter(row -> chosen.filter(row.mixId()::equals).isPresent())
-                .findFirst();
+                .findFirst()
+                .or(() -> rows().stream().findFirst());
     }
 
     String stateWords(FactorState state) {

@@ -75,27 +75,27 @@ final class RegisterPanel {
     private List<Column<RegisterRow>> columns() {
         Numbers numbers = desk.tools().numbers();
         return List.of(
-                new Column<>(texts.get("register.state"), 150, row -> model.stateWords(row.state())),
-                new Column<>(texts.get("register.mix"), 90, row -> row.mixId().text()),
-                new Column<>(texts.get("register.mixTitle"), 210, RegisterRow::title),
+                new Column<>(texts.get("register.state"), 155, row -> model.stateWords(row.state())),
+                new Column<>(texts.get("register.mix"), 75, row -> row.mixId().text()),
+                new Column<>(texts.get("register.mixTitle"), 175, RegisterRow::title),
                 new Column<>(
                         texts.get("register.factor"),
-                        70,
+                        50,
                         row -> row.factorPercent().map(numbers::show).orElse("")),
                 new Column<>(
                         texts.get("register.revision"),
-                        70,
+                        50,
                         row -> row.revision().map(Object::toString).orElse("")),
                 new Column<>(
                         texts.get("register.since"),
-                        110,
+                        95,
                         row -> row.inForceFrom().map(Days::show).orElse("")),
                 new Column<>(
                         texts.get("register.recheck"),
-                        110,
+                        95,
                         row -> row.recheckBy().map(Days::show).orElse("")),
-                new Column<>(texts.get("register.trials"), 70, row -> Integer.toString(row.countedTrials())),
-                new Column<>(texts.get("register.missing"), 520, model::missingWords));
+                new Column<>(texts.get("register.trials"), 55, row -> Integer.toString(row.countedTrials())),
+                new Column<>(texts.get("register.missing"), 170, model::missingWords));
     }
 
     private JComponent bar() {
@@ -132,7 +132,9 @@ final class RegisterPanel {
                     .getColumn(column)
                     .setPreferredWidth(UIScale.scale(columns.get(column).width()));
         }
+        Rows.alignHeadings(table);
         table.getColumnModel().getColumn(0).setCellRenderer(new StateCell(rows));
+        table.setDefaultRenderer(Object.class, new WholeTextCell());
         table.getSelectionModel().addListSelectionListener(event -> {
             int row = table.getSelectedRow();
             if (!showing && !event.getValueIsAdjusting() && row >= 0) {

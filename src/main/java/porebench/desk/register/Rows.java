@@ -1,6 +1,9 @@
 package porebench.desk.register;
 
 import java.util.List;
+import javax.swing.JLabel;
+import javax.swing.JTable;
+import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
 
 /** The rows of a register as a table. */
@@ -22,6 +25,13 @@ final class Rows<T> extends AbstractTableModel {
             fireTableRowsUpdated(0, before - 1);
         } else {
             fireTableDataChanged();
+        }
+    }
+
+    /** Lets the headings begin where the cells begin. */
+    static void alignHeadings(JTable table) {
+        if (table.getTableHeader().getDefaultRenderer() instanceof JLabel heading) {
+            heading.setHorizontalAlignment(SwingConstants.LEADING);
         }
     }
 

@@ -21,13 +21,13 @@ public final class SourcesPage implements Page {
 
     private List<Column<Source>> columns(SourcesModel model) {
         return List.of(
-                new Column<>(texts.get("source.id.plain"), 80, Source::recordId),
-                new Column<>(texts.get("source.name.plain"), 190, Source::name),
-                new Column<>(texts.get("source.role.plain"), 75, source -> model.roleWords(source.role())),
-                new Column<>(texts.get("source.ledge.plain"), 130, Source::ledge),
-                new Column<>(texts.get("source.relativeDensity.short"), 80, source -> model.shown(
+                new Column<>(texts.get("source.id.plain"), 60, Source::recordId),
+                new Column<>(texts.get("source.name.plain"), 165, Source::name),
+                new Column<>(texts.get("source.role.plain"), 65, source -> model.roleWords(source.role())),
+                new Column<>(texts.get("source.ledge.plain"), 100, Source::ledge),
+                new Column<>(texts.get("source.relativeDensity.short"), 65, source -> model.shown(
                         source.relativeDensity())),
-                new Column<>(texts.get("source.absorption.short"), 80, source -> model.shown(
+                new Column<>(texts.get("source.absorption.short"), 75, source -> model.shown(
                         source.absorptionPercent())));
     }
 
