@@ -57,7 +57,7 @@ public final class Workbench {
             SwingAsker asker = new SwingAsker(locale, settings);
             AtomicReference<JComponent> over = new AtomicReference<>(new JPanel());
             Tools tools = new Tools(
-                    shelf, sheets, press, Tasks.inBackground(over::get, locale), asker, clock, zone, locale);
+                    GuardedBook.shelf(shelf), sheets, press, Tasks.inBackground(over::get, locale), asker, clock, zone, locale);
             Toolkit.getDefaultToolkit()
                     .getSystemEventQueue()
                     .push(new WatchedEvents(asker, FrameTexts.in(locale), over::get));
