@@ -88,7 +88,11 @@ public final class Intake {
                             there.get().number() + 1)
                     .at(one.place()));
         } else {
-            error(one, "import.differs", one.value().kind().symbol(), one.value().recordId());
+            error(
+                    one,
+                    "import.differs",
+                    one.value().kind().symbol(),
+                    one.value().recordId());
         }
     }
 
@@ -181,8 +185,8 @@ public final class Intake {
 
     private Optional<Incoming> issue(Incoming one, FactorIssue issue) {
         boolean mixKnown = knownMix(one, issue.mixId());
-        boolean determinationKnown = known(RecordKind.DETERMINATION, issue.determinationId().text())
-                .isPresent();
+        boolean determinationKnown =
+                known(RecordKind.DETERMINATION, issue.determinationId().text()).isPresent();
         if (!determinationKnown) {
             error(
                     one,
@@ -228,14 +232,20 @@ public final class Intake {
     private boolean knownMix(Incoming one, MixId mixId) {
         boolean isKnown = known(RecordKind.MIX, mixId.text()).isPresent();
         if (!isKnown) {
-            error(one, "import.unknown-mix", one.value().kind().symbol(), one.value().recordId(), mixId.text());
+            error(
+                    one,
+                    "import.unknown-mix",
+                    one.value().kind().symbol(),
+                    one.value().recordId(),
+                    mixId.text());
         }
         return isKnown;
     }
 
     private Optional<Kept> known(RecordKind kind, String recordId) {
-        Optional<Kept> incoming =
-                Optional.ofNullable(good.get(kind)).map(all -> all.get(recordId)).map(Incoming::value);
+        Optional<Kept> incoming = Optional.ofNullable(good.get(kind))
+                .map(all -> all.get(recordId))
+                .map(Incoming::value);
         if (incoming.isPresent()) {
             return incoming;
         }
@@ -245,8 +255,8 @@ public final class Intake {
     /** Returns the version a record will have once these are kept; 0 when it is not known. */
     private int versionOf(RecordKind kind, String recordId) {
         return drafts.stream()
-                .filter(draft -> draft.value().kind() == kind
-                        && draft.value().recordId().equals(recordId))
+                .filter(draft ->
+                        draft.value().kind() == kind && draft.value().recordId().equals(recordId))
                 .findFirst()
                 .map(draft -> draft.basedOn() + 1)
                 .or(() -> book.latest(kind.type(), recordId).map(Version::number))

@@ -78,17 +78,7 @@ public record Trial(
 
     /** Returns this trial as part of a determination. */
     public Trial in(DeterminationId other) {
-        return new Trial(
-                id,
-                mixId,
-                other,
-                testedAt,
-                operator,
-                meterId,
-                readings,
-                remarks,
-                keptBecause,
-                struckBecause);
+        return new Trial(id, mixId, other, testedAt, operator, meterId, readings, remarks, keptBecause, struckBecause);
     }
 
     @Override

@@ -26,7 +26,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Every code that the program uses has a message, and every message that exists is used. */
 class ProblemCodesTest {
     private static final Path SOURCES = Path.of("src", "main", "java");
-    private static final Path BUNDLE = Path.of("src", "main", "resources", "porebench", "method", "problems.properties");
+    private static final Path BUNDLE =
+            Path.of("src", "main", "resources", "porebench", "method", "problems.properties");
     private static final Pattern MAKES_A_PROBLEM =
             Pattern.compile("Problem\\s*\\.\\s*(error|warning)\\(|new Problem\\(|\\b(error|warning)\\(");
     private static final Pattern CODE = Pattern.compile("\"([a-z]+\\.[a-z0-9]+(?:-[a-z0-9]+)*)\"");
@@ -100,8 +101,11 @@ class ProblemCodesTest {
         while (gaps.find()) {
             numbers.add(Integer.valueOf(gaps.group(1)));
         }
-        assertThat(numbers).containsExactlyElementsOf(IntStream.range(0, numbers.size()).boxed().toList());
-        Object[] values = numbers.stream().map(number -> "<value " + number + ">").toArray();
+        assertThat(numbers)
+                .containsExactlyElementsOf(
+                        IntStream.range(0, numbers.size()).boxed().toList());
+        Object[] values =
+                numbers.stream().map(number -> "<value " + number + ">").toArray();
         String said = ProblemText.in(Locale.ENGLISH).say(Problem.error("field", key, values));
         assertThat(said).isNotBlank().doesNotContain("{", "}", "''");
         for (Object value : values) {
