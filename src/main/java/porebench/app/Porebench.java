@@ -1,10 +1,62 @@
 package porebench.app;
 
-/** Starts Porebench. */
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.Locale;
+import java.util.Optional;
+import porebench.command.Ports;
+import porebench.command.Surroundings;
+import porebench.exchange.CsvSheets;
+import porebench.exchange.DemoLaboratory;
+import porebench.print.PdfPress;
+import porebench.store.SqliteShelf;
+
+/** Starts Porebench: a command with its arguments, or the window. */
 public final class Porebench {
+    private static final String NAME = "Porebench";
+
     private Porebench() {}
 
     public static void main(String[] arguments) {
-        System.out.println("Porebench");
+        int status = start().run(arguments);
+        if (status != 0) {
+            System.exit(status);
+        }
+    }
+
+    private static Start start() {
+        Clock clock = Clock.systemUTC();
+        Surroundings here = new Surroundings(
+                clock,
+                ZoneId.systemDefault(),
+                Locale.getDefault(),
+                System.out,
+                System.err,
+                Path.of("").toAbsolutePath(),
+                user());
+        DataFolder data = DataFolder.of(
+                System.getenv(), System.getProperty("os.name", ""), Path.of(System.getProperty("user.home", "")));
+        // Not a method reference: that would load the classes of the display for a command that needs none.
+        return new Start(here, ports(clock), data, () -> Display.isThere(), Optional.empty());
+    }
+
+    private static Ports ports(Clock clock) {
+        return new Ports(
+                CsvSheets::new,
+                () -> {
+                    QuietLogs.keep();
+                    return new SqliteShelf(clock);
+                },
+                () -> {
+                    QuietLogs.keep();
+                    return new PdfPress(NAME, clock);
+                },
+                DemoLaboratory::new);
+    }
+
+    private static String user() {
+        String name = System.getProperty("user.name", "");
+        return name.isBlank() ? NAME : name;
     }
 }

@@ -52,7 +52,10 @@ public enum FigureName {
 
     private final String key;
     private final String unit;
+
+    @SuppressWarnings("ImmutableEnumChecker") // List.of gives an immutable list
     private final List<String> words;
+
     private final BigDecimal lowInclusive;
     private final BigDecimal highInclusive;
 

@@ -15,6 +15,8 @@ import porebench.method.air.PassWindow;
  * @param mixTitle its title
  * @param sources name of each aggregate's source, in the order of the mix
  * @param issue the revision in force
+ * @param wetSieved whether the concrete is wet-sieved over 37.5 mm before the air test; factor and target are then for the
+ *     sieved concrete
  * @param targetAirPercent the mix's target air, in %
  * @param airTolerancePercent the tolerance on it, in % air
  * @param divisionPercent a division of the gauge, in % air
@@ -27,6 +29,7 @@ public record FactorCard(
         String mixTitle,
         List<String> sources,
         FactorIssue issue,
+        boolean wetSieved,
         BigDecimal targetAirPercent,
         BigDecimal airTolerancePercent,
         BigDecimal divisionPercent,
@@ -57,6 +60,7 @@ public record FactorCard(
                 mix.title(),
                 sourceNames(evidence),
                 issue,
+                mix.batch().wetSieved(),
                 target,
                 tolerance,
                 division,

@@ -24,9 +24,6 @@ public final class Intake {
 
     private Intake(LabBook book) {
         this.book = book;
-        for (RecordKind kind : RecordKind.values()) {
-            good.put(kind, new LinkedHashMap<>());
-        }
     }
 
     /**
@@ -52,9 +49,12 @@ public final class Intake {
         return new Result(intake.drafts, intake.alreadyThere, intake.problems);
     }
 
+    private Map<String, Incoming> good(RecordKind kind) {
+        return good.computeIfAbsent(kind, any -> new LinkedHashMap<>());
+    }
+
     private void take(Incoming one) {
-        Map<String, Incoming> ofKind = good.get(one.value().kind());
-        Incoming twin = ofKind == null ? null : ofKind.get(one.value().recordId());
+        Incoming twin = good(one.value().kind()).get(one.value().recordId());
         if (twin != null) {
             error(
                     one,
@@ -66,7 +66,7 @@ public final class Intake {
             return;
         }
         resolve(one).ifPresent(resolved -> {
-            good.get(resolved.value().kind()).put(resolved.value().recordId(), resolved);
+            good(resolved.value().kind()).put(resolved.value().recordId(), resolved);
             keep(resolved);
         });
     }
@@ -157,7 +157,7 @@ public final class Intake {
                     Math.max(1, versionOf(RecordKind.MIX, trial.mixId().text())),
                     trial.testedAt().toLocalDate(),
                     "");
-            good.get(RecordKind.DETERMINATION).put(begun.recordId(), new Incoming(one.place(), begun));
+            good(RecordKind.DETERMINATION).put(begun.recordId(), new Incoming(one.place(), begun));
             drafts.add(Draft.of(begun));
         }
         return Optional.of(new Incoming(one.place(), placed));

@@ -3,10 +3,13 @@ package porebench.record;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import porebench.method.sample.Batch;
 import porebench.method.sample.Constituent;
+import porebench.method.sample.CorrectionSample;
+import porebench.quantity.Volume;
 
 /**
  * A mix design: a batch of concrete and how its air is tested.
@@ -28,6 +31,11 @@ public record MixDesign(
         String profileId,
         String remarks)
         implements Kept {
+    /** The volume of concrete does not depend on the bowl. */
+    private static final Volume ANY_BOWL = new Volume(0.007);
+
+    /** The same volume in another unit differs in binary by far less than this share. */
+    private static final double BINARY_SLACK = 1e-9;
 
     /** Returns the aggregates of the mix, in its order. */
     public List<Constituent> aggregates() {
@@ -44,12 +52,29 @@ public record MixDesign(
 
     /**
      * Returns whether the bowl would hold the same aggregates as for another version of the mix: same sources, masses and
-     * states, same batch volume and wet sieving. Moisture on the bench changes from day to day and does not count.
+     * states, same volume of concrete and wet sieving. A volume that follows from the constituents changes with each of
+     * them. Moisture on the bench changes from day to day and does not count.
      */
     public boolean hasSameAggregatesAs(MixDesign other) {
         return batch.wetSieved() == other.batch.wetSieved()
-                && batch.volume().equals(other.batch.volume())
+                && hasSameVolumeAs(other)
                 && stones().equals(other.stones());
+    }
+
+    private boolean hasSameVolumeAs(MixDesign other) {
+        OptionalDouble one = concreteCubicMetres();
+        OptionalDouble two = other.concreteCubicMetres();
+        if (one.isEmpty() || two.isEmpty()) {
+            return one.isEmpty() && two.isEmpty() && batch.volume().equals(other.batch.volume());
+        }
+        return Math.abs(one.getAsDouble() - two.getAsDouble()) <= BINARY_SLACK * one.getAsDouble();
+    }
+
+    /** Returns the concrete that the batch masses stand for, in m3; empty when the design does not give it. */
+    private OptionalDouble concreteCubicMetres() {
+        return CorrectionSample.of(batch, ANY_BOWL).value().stream()
+                .mapToDouble(sample -> sample.batchVolume().cubicMetres())
+                .findFirst();
     }
 
     private List<List<Object>> stones() {

@@ -6,7 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import porebench.record.Printed;
 
-/** Puts cards and sheets on paper. A failure of the file or the printer is an unchecked exception that says which. */
+/**
+ * Puts cards and sheets on paper: cards on {@link Paper#A6} and {@link Paper#CARD_4X6}, sheets on {@link Paper#A4} and
+ * {@link Paper#LETTER}.
+ *
+ * <p>Other paper is an {@code IllegalArgumentException}, and so is the card of a withdrawal. A failure of the file or the
+ * printer is an unchecked exception that says which.
+ */
 public interface Press {
     /** Writes a PDF file, replacing one that is there only when it has been written whole. */
     void write(Printed what, Paper paper, Locale locale, Path file);

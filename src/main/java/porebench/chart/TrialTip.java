@@ -1,0 +1,40 @@
+package porebench.chart;
+
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+
+/** What is said about a trial under the pointer. */
+final class TrialTip {
+    private final Words words;
+
+    TrialTip(Words words) {
+        this.words = words;
+    }
+
+    /** Returns the trial's name, when, who and on what, its factor, and whether it counts: one line each, as HTML. */
+    String of(TrialPoint trial) {
+        String made = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", words.locale())
+                .format(trial.testedAt());
+        String factor = trial.factorPercent().isPresent()
+                ? words.get("tip.factor", words.percent(trial.factorPercent().getAsDouble()))
+                : words.get("tip.no-factor");
+        String state = switch (trial.state()) {
+            case COUNTED -> words.get("tip.counted");
+            case STRUCK -> words.get("tip.struck", trial.reason());
+            case VOID -> words.get("tip.void", trial.reason());
+        };
+        return "<html>"
+                + String.join(
+                        "<br>",
+                        List.of(
+                                escaped(words.get("tip.trial", trial.id())),
+                                escaped(words.get("tip.made", made, trial.operator(), trial.meter())),
+                                escaped(factor),
+                                escaped(state)))
+                + "</html>";
+    }
+
+    private static String escaped(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    }
+}

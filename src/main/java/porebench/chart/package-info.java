@@ -1,0 +1,10 @@
+/**
+ * Plots of the factor: by trial, and over time.
+ *
+ * <p>Imports {@code record} and what lies below, and alone imports JFreeChart. Screens hand in plain records, the look of
+ * their theme and a locale, and are given a Swing component.
+ */
+@NullMarked
+package porebench.chart;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,42 @@
+package porebench.command;
+
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine.Command;
+import porebench.record.LabBook;
+import porebench.record.RecordKind;
+
+/** {@code demo}: a new lab book with the records of the demo laboratory. */
+@Command(name = "demo")
+final class DemoCommand extends BookCommand {
+    DemoCommand(Surroundings here, Ports ports) {
+        super(here, ports);
+    }
+
+    @Override
+    Outcome carryOut() {
+        try (LabBook book = NewBook.begin(ports().shelf().get(), bookFile(), ports().demo().get()::fill)) {
+            return Outcome.done(new DemoReport(counts(book)), List.of());
+        }
+    }
+
+    private final class DemoReport implements Report {
+        private final Map<RecordKind, Integer> counts;
+
+        DemoReport(Map<RecordKind, Integer> counts) {
+            this.counts = counts;
+        }
+
+        @Override
+        public void json(JsonFields json) {
+            json.text("path", bookFile().toString());
+            DemoCommand.this.json(json, counts);
+        }
+
+        @Override
+        public void text(TextPage page) {
+            page.line(words().say("demo.written", bookFile().toString()));
+            DemoCommand.this.text(page, counts);
+        }
+    }
+}

@@ -1,0 +1,183 @@
+package porebench.command;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import porebench.method.Answer;
+import porebench.method.FigureName;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+import porebench.method.sample.CorrectionSample;
+import porebench.method.sample.WeighOut;
+import porebench.quantity.Volume;
+import porebench.record.Draft;
+import porebench.record.Evidence;
+import porebench.record.FactorIssue;
+import porebench.record.Issuing;
+import porebench.record.JudgedDetermination;
+import porebench.record.LabBook;
+import porebench.record.MixDesign;
+import porebench.record.port.LabBookShelf;
+import porebench.record.port.OpeningRefused;
+import porebench.record.port.Paper;
+
+/**
+ * The whole job in text, for a machine without a display: the newcomer's mix of the demo lab book from its design to its
+ * card.
+ *
+ * <p>The newcomer's mix is one that has its trials but no factor yet. The factor is issued in the demo lab book only, by
+ * {@code demo}; running again prints the card of the factor that is then in force.
+ */
+public final class DemoRun {
+    private static final String WHO = "demo";
+
+    private final Surroundings here;
+    private final Ports ports;
+    private final Words words;
+    private final ProblemText problemText;
+    private final TextPage page = new TextPage();
+
+    public DemoRun(Surroundings here, Ports ports) {
+        this.here = here;
+        this.ports = ports;
+        this.words = Words.in(here.locale());
+        this.problemText = ProblemText.in(here.locale());
+    }
+
+    /**
+     * Runs the job and says what came of it.
+     *
+     * @param file the demo lab book, made when it is not there
+     * @param cards the folder for the card
+     * @return the exit status: 0 done, 1 refused
+     */
+    public int run(Path file, Path cards) {
+        List<Problem> problems = new ArrayList<>();
+        page.line(words.say("demo.no-display"));
+        try (LabBook book = openOrBegin(ports.shelf().get(), ports, file)) {
+            page.row(words.say("demo.book"), file.toString(), "");
+            newcomersMix(book, here.today())
+                    .ifPresentOrElse(
+                            evidence -> work(book, evidence, cards, problems),
+                            () -> problems.add(Problem.error("mix", "command.no-demo-mix", file.toString())));
+        } catch (OpeningRefused refused) {
+            problems.add(refused.problem());
+        } catch (RuntimeException failure) {
+            problems.add(OneCommand.failed(failure));
+        }
+        page.lines().forEach(here.out()::println);
+        here.out().flush();
+        problems.forEach(problem -> here.err().println(Reply.line(problem, words, problemText)));
+        here.err().flush();
+        return Problem.anyError(problems) ? Reply.REFUSED : Reply.DONE;
+    }
+
+    /** Opens the demo lab book, which is made on the first start. */
+    public static LabBook openOrBegin(LabBookShelf shelf, Ports ports, Path file) {
+        if (Files.exists(file)) {
+            return shelf.open(file);
+        }
+        makeFolder(file.toAbsolutePath().getParent());
+        return NewBook.begin(shelf, file, ports.demo().get()::fill);
+    }
+
+    private static void makeFolder(Path folder) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException failure) {
+            throw new UncheckedIOException("making the folder " + folder, failure);
+        }
+    }
+
+    /** Returns the mix to work on: one ready for its first factor, else the one an earlier run issued for, else any in force. */
+    private static Optional<Evidence> newcomersMix(LabBook book, LocalDate day) {
+        List<Evidence> all = Evidence.ofAll(book);
+        return all.stream()
+                .filter(evidence -> evidence.newestIssue()
+                        .filter(issue -> issue.isIssue() && issue.issuedBy().equals(WHO))
+                        .isPresent())
+                .findFirst()
+                .or(() -> all.stream().filter(DemoRun::isReady).findFirst())
+                .or(() -> all.stream()
+                        .filter(evidence -> CardHandout.refusal(evidence, day).isEmpty())
+                        .findFirst());
+    }
+
+    private static boolean isReady(Evidence evidence) {
+        return evidence.newestIssue().isEmpty()
+                && evidence.openDetermination()
+                        .filter(open -> open.counted() >= evidence.profile().count(FigureName.LEAST_TRIALS))
+                        .isPresent();
+    }
+
+    private void work(LabBook book, Evidence evidence, Path cards, List<Problem> problems) {
+        LocalDate day = here.today();
+        MixDesign mix = evidence.mix().value();
+        Optional<JudgedDetermination> basis = evidence.inForceOn(day)
+                .flatMap(issue -> evidence.determination(issue.determinationId()))
+                .or(evidence::openDetermination)
+                .or(() -> evidence.determinations().stream().reduce((first, second) -> second));
+        basis.ifPresent(determination -> {
+            sample(evidence, mix, determination, problems);
+            page.gap();
+            new FactorReport(here, List.of(determination)).text(page);
+        });
+        if (CardHandout.refusal(evidence, day).isPresent()) {
+            basis.ifPresent(determination -> issue(book, evidence, determination, problems));
+        }
+        Evidence now = Evidence.of(book, mix.id()).orElseThrow();
+        Optional<Problem> refusal = CardHandout.refusal(now, day);
+        if (refusal.isPresent()) {
+            problems.add(refusal.get());
+            return;
+        }
+        card(book, now, cards, problems);
+    }
+
+    private void sample(Evidence evidence, MixDesign mix, JudgedDetermination basis, List<Problem> problems) {
+        Volume bowl = basis.trials().get(0).trial().value().readings().bowl().value();
+        Answer<CorrectionSample> answer = CorrectionSample.of(mix.batch(), bowl);
+        problems.addAll(answer.problems());
+        answer.value().ifPresent(sample -> {
+            page.gap();
+            int trials = evidence.profile().count(FigureName.LEAST_TRIALS);
+            WeighOut weighOut = WeighOut.of(sample, trials, 0, evidence.profile());
+            new SampleReport(here, mix, mix.batch().wetSieved(), sample, weighOut).text(page);
+        });
+    }
+
+    private void issue(LabBook book, Evidence evidence, JudgedDetermination basis, List<Problem> problems) {
+        Issuing.Decision decision = new Issuing.Decision(
+                basis.determination().value().id(), here.today(), Optional.empty(), WHO, "", words.say("demo.reason"));
+        Answer<FactorIssue> answer = Issuing.issue(evidence, decision);
+        answer.problems().stream().filter(Problem::isError).forEach(problems::add);
+        answer.value().ifPresent(issue -> {
+            List<Problem> refused = book.keep(List.of(Draft.of(issue)), WHO, words.say("demo.reason"));
+            problems.addAll(refused);
+        });
+    }
+
+    private void card(LabBook book, Evidence evidence, Path cards, List<Problem> problems) {
+        makeFolder(cards);
+        FactorIssue issue = evidence.inForceOn(here.today()).orElseThrow();
+        String name = issue.mixId().text().replaceAll("[^A-Za-z0-9-]", "_") + "-r" + issue.revision() + ".pdf";
+        CardHandout handout = new CardHandout(here, book, ports.press().get());
+        handout.handOut(evidence, Paper.A6, cards.resolve(name), WHO, words.say("demo.reason"), problems)
+                .ifPresent(handed -> {
+                    page.gap();
+                    page.line(words.say(
+                            "demo.issued",
+                            Integer.toString(issue.revision()),
+                            new Shown(here.locale()).exact(issue.factorPercent()),
+                            issue.inForceFrom().toString(),
+                            issue.recheckBy().toString(),
+                            issue.issuedBy()));
+                    page.line(words.say("demo.card", handed.file().toString()));
+                });
+    }
+}

@@ -1,0 +1,52 @@
+package porebench.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import porebench.record.LabBook;
+import porebench.record.RecordKind;
+
+/** {@code export}: every kind of record of a lab book as CSV files in a folder. */
+@Command(name = "export")
+final class ExportCommand extends BookCommand {
+    @Parameters(arity = "1", paramLabel = "<folder>", descriptionKey = "folder")
+    private Path folder;
+
+    ExportCommand(Surroundings here, Ports ports) {
+        super(here, ports);
+    }
+
+    @Override
+    Outcome carryOut() {
+        try (LabBook book = open()) {
+            List<Path> files = ports().sheets().get().export(book, folder);
+            return Outcome.done(new ExportReport(files, counts(book)), List.of());
+        }
+    }
+
+    private final class ExportReport implements Report {
+        private final List<Path> files;
+        private final Map<RecordKind, Integer> counts;
+
+        ExportReport(List<Path> files, Map<RecordKind, Integer> counts) {
+            this.files = files;
+            this.counts = counts;
+        }
+
+        @Override
+        public void json(JsonFields json) {
+            json.text("folder", folder.toString());
+            json.texts("files", files.stream().map(Path::toString).toList());
+            ExportCommand.this.json(json, counts);
+        }
+
+        @Override
+        public void text(TextPage page) {
+            page.line(words().say("export.written", folder.toString()));
+            files.forEach(file -> page.line(words().say("export.file", String.valueOf(file.getFileName()))));
+            ExportCommand.this.text(page, counts);
+        }
+    }
+}

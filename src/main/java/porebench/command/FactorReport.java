@@ -1,0 +1,138 @@
+package porebench.command;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+import porebench.method.trial.DeterminationSummary;
+import porebench.record.JudgedDetermination;
+import porebench.record.JudgedTrial;
+
+/** Determinations with every trial's factor and doubts, and what the trials say together. */
+final class FactorReport implements Report {
+    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+
+    private final Words words;
+    private final Shown shown;
+    private final ProblemText problemText;
+    private final List<JudgedDetermination> determinations;
+
+    FactorReport(Surroundings here, List<JudgedDetermination> determinations) {
+        this.words = Words.in(here.locale());
+        this.shown = new Shown(here.locale());
+        this.problemText = ProblemText.in(here.locale());
+        this.determinations = List.copyOf(determinations);
+    }
+
+    @Override
+    public void json(JsonFields json) {
+        json.list("determinations", determinations, this::determination);
+    }
+
+    private void determination(JsonFields json, JudgedDetermination one) {
+        Optional<DeterminationSummary> summary = one.summary();
+        json.text("mixId", one.determination().value().mixId().text());
+        json.whole("count", one.trials().size());
+        json.whole("accepted", one.counted());
+        json.list("trials", one.trials(), (fields, trial) -> {
+            fields.text("trialId", trial.trial().value().id().text());
+            fields.number("factorPercent", trial.factorPercent());
+            fields.flag("accepted", trial.counts());
+            fields.text("struckBecause", trial.trial().value().struckBecause());
+            Reply.problems(fields, "doubts", trial.figures().problems(), problemText);
+        });
+        json.number("meanPercent", number(summary.map(s -> s.summary().mean())));
+        json.number(
+                "standardDeviationPercent",
+                summary.map(s -> s.summary().standardDeviation()).orElse(OptionalDouble.empty()));
+        json.number("rangePercent", number(summary.map(s -> s.summary().range())));
+        json.group("confidence95", summary.flatMap(DeterminationSummary::interval), (fields, interval) -> {
+            fields.number("low", interval.low());
+            fields.number("high", interval.high());
+        });
+        json.group("rangeCheck", summary.flatMap(DeterminationSummary::rangeCheck), (fields, check) -> {
+            fields.number("limitPercent", check.limit());
+            fields.flag("passes", check.passes());
+        });
+        json.number("reportedPercent", summary.map(DeterminationSummary::reportedPercent));
+        json.number(
+                "expandedUncertaintyPercent",
+                summary.map(DeterminationSummary::expandedUncertaintyPercent).orElse(OptionalDouble.empty()));
+        Reply.problems(
+                json, "doubts", summary.map(DeterminationSummary::doubts).orElse(List.of()), problemText);
+    }
+
+    private static OptionalDouble number(Optional<Double> number) {
+        return number.isPresent() ? OptionalDouble.of(number.get()) : OptionalDouble.empty();
+    }
+
+    @Override
+    public void text(TextPage page) {
+        determinations.forEach(one -> {
+            page.gap();
+            page.line(words.say("factor.title", one.determination().value().mixId().text()));
+            trials(page, one);
+            one.summary().ifPresent(summary -> {
+                page.gap();
+                summary(page, one, summary);
+            });
+        });
+    }
+
+    private void trials(TextPage page, JudgedDetermination one) {
+        List<List<String>> rows = new ArrayList<>();
+        for (JudgedTrial trial : one.trials()) {
+            rows.add(List.of(
+                    trial.trial().value().id().text(),
+                    MINUTE.format(trial.trial().value().testedAt()),
+                    shown.fixed(trial.factorPercent(), 3),
+                    words.say(trial.isStruck() ? "factor.struck" : trial.isVoid() ? "factor.void" : "factor.counts")));
+        }
+        page.table(
+                List.of(
+                        words.say("factor.trial"),
+                        words.say("factor.tested"),
+                        words.say("factor.factor"),
+                        words.say("factor.state")),
+                rows);
+        for (JudgedTrial trial : one.trials()) {
+            String id = trial.trial().value().id().text();
+            trial.trial()
+                    .value()
+                    .struckBecause()
+                    .ifPresent(reason -> page.line(words.say("factor.struck-because", id, reason)));
+            for (Problem problem : trial.figures().problems()) {
+                String key = problem.isError() ? "factor.void-because" : "factor.doubt";
+                page.line(words.say(key, id, problemText.say(problem)));
+            }
+        }
+    }
+
+    private void summary(TextPage page, JudgedDetermination one, DeterminationSummary summary) {
+        String unit = words.say("unit.air");
+        page.row(
+                words.say("factor.counted"),
+                Integer.toString(one.counted()),
+                words.say("factor.of", Integer.toString(one.trials().size())));
+        page.row(words.say("factor.mean"), shown.fixed(summary.summary().mean(), 3), unit);
+        page.row(
+                words.say("factor.standard-deviation"),
+                shown.fixed(summary.summary().standardDeviation(), 3),
+                unit);
+        page.row(words.say("factor.range"), shown.fixed(summary.summary().range(), 3), unit);
+        summary.rangeCheck()
+                .ifPresent(check -> page.row(words.say("factor.range-limit"), shown.fixed(check.limit(), 3), unit));
+        summary.interval().ifPresent(interval -> {
+            page.row(words.say("factor.confidence-low"), shown.fixed(interval.low(), 3), unit);
+            page.row(words.say("factor.confidence-high"), shown.fixed(interval.high(), 3), unit);
+        });
+        page.row(
+                words.say("factor.uncertainty"), shown.fixed(summary.expandedUncertaintyPercent(), 3), unit);
+        page.row(words.say("factor.reported"), shown.exact(summary.reportedPercent()), unit);
+        summary.doubts().forEach(doubt -> page.line(words.say("problem.warning", problemText.say(doubt))));
+    }
+}

@@ -1,0 +1,120 @@
+package porebench.command;
+
+import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import picocli.CommandLine.Option;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+import porebench.method.Profile;
+import porebench.method.profile.Profiles;
+import porebench.record.port.OpeningRefused;
+
+/**
+ * What all commands have in common: {@code --json}, {@code --help}, and that whatever happens ends in one clear answer.
+ */
+abstract class OneCommand implements Callable<Integer> {
+    private final Surroundings here;
+    private final Ports ports;
+
+    @Option(names = "--json")
+    private boolean json;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true)
+    private boolean help;
+
+    OneCommand(Surroundings here, Ports ports) {
+        this.here = here;
+        this.ports = ports;
+    }
+
+    /** Does what the command is for. */
+    abstract Outcome carryOut();
+
+    @Override
+    public final Integer call() {
+        Outcome outcome;
+        try {
+            outcome = carryOut();
+        } catch (OpeningRefused refused) {
+            outcome = Outcome.refused(refused.problem());
+        } catch (RuntimeException failure) {
+            Logger.getLogger(OneCommand.class.getName()).log(Level.FINE, "a command failed", failure);
+            outcome = Outcome.refused(failed(failure));
+        }
+        return new Reply(here).say(outcome, json);
+    }
+
+    /**
+     * Returns what to say when the world failed: what was being done, and what the file system answered. The database's own
+     * words are for the log.
+     */
+    static Problem failed(RuntimeException failure) {
+        String what = textOf(failure);
+        Throwable cause = failure;
+        while (cause != null && !(cause instanceof IOException)) {
+            cause = cause.getCause();
+        }
+        if (cause == null || what.contains(textOf(cause))) {
+            return Problem.error("", "command.failed", what);
+        }
+        return Problem.error("", "command.failed-because", what, textOf(cause));
+    }
+
+    private static String textOf(Throwable failure) {
+        String message = failure.getMessage();
+        boolean told = message != null && !message.isBlank();
+        String name = failure.getClass().getSimpleName();
+        boolean isFileSystem = failure instanceof FileSystemException;
+        return !told ? name : isFileSystem ? name + " " + message.strip() : message.strip();
+    }
+
+    final Surroundings here() {
+        return here;
+    }
+
+    final Ports ports() {
+        return ports;
+    }
+
+    final Words words() {
+        return Words.in(here.locale());
+    }
+
+    final Shown shown() {
+        return new Shown(here.locale());
+    }
+
+    final ProblemText problemText() {
+        return ProblemText.in(here.locale());
+    }
+
+    /** Returns the profile with an id, the default one when none is given, or adds the problem that there is none. */
+    static Profile profile(Optional<String> id, List<Problem> problems) {
+        Optional<Profile> found = id.isEmpty() ? Optional.of(Profiles.standard()) : Profiles.find(id.get());
+        if (found.isEmpty()) {
+            problems.add(Problem.error("profile", "profile.unknown", id.get(), knownProfiles()));
+        }
+        return found.orElseGet(Profiles::standard);
+    }
+
+    /** Returns the profile a mix names, or the default one with a warning: a file does not bring a laboratory's own. */
+    static Profile profileOfMix(String id, List<Problem> problems) {
+        Optional<Profile> found = Profiles.find(id);
+        if (found.isEmpty()) {
+            problems.add(Problem.warning(
+                    "profile", "command.profile-of-mix-unknown", id, Profiles.standard().title(), knownProfiles()));
+        }
+        return found.orElseGet(Profiles::standard);
+    }
+
+    private static String knownProfiles() {
+        return String.join(", ", Profiles.named().stream().map(Profile::id).toList());
+    }
+}

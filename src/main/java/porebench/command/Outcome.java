@@ -1,0 +1,38 @@
+package porebench.command;
+
+import java.util.List;
+import java.util.Optional;
+import porebench.method.Answer;
+import porebench.method.Problem;
+
+/**
+ * What became of a command.
+ *
+ * @param isRefused whether it was refused, which is told by the exit status
+ * @param report its answer; may be there with a refusal too
+ * @param problems everything wrong or doubtful; warnings do not refuse
+ */
+record Outcome(boolean isRefused, Optional<Report> report, List<Problem> problems) {
+    Outcome {
+        problems = List.copyOf(problems);
+    }
+
+    static Outcome done(Report report, List<Problem> problems) {
+        return new Outcome(false, Optional.of(report), problems);
+    }
+
+    static Outcome refused(List<Problem> problems) {
+        return new Outcome(true, Optional.empty(), problems);
+    }
+
+    static Outcome refused(Problem... problems) {
+        return refused(List.of(problems));
+    }
+
+    /** Returns the outcome of a computation: its result, or the refusal it gave. */
+    static Outcome of(Answer<? extends Report> answer) {
+        return answer.value().isPresent()
+                ? done(answer.value().get(), answer.problems())
+                : refused(answer.problems());
+    }
+}

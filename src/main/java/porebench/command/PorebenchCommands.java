@@ -1,0 +1,167 @@
+package porebench.command;
+
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.math.BigDecimal;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
+import porebench.quantity.Mass;
+import porebench.quantity.MassUnit;
+import porebench.quantity.Temperature;
+import porebench.quantity.TemperatureUnit;
+import porebench.quantity.Typed;
+import porebench.quantity.Unit;
+import porebench.quantity.Volume;
+import porebench.quantity.VolumeUnit;
+import porebench.record.MixId;
+import porebench.record.port.Paper;
+
+/**
+ * The command line of Porebench.
+ *
+ * <p>Exit status: 0 done, 1 refused with the problems said, 2 wrong usage with the reason on standard error.
+ */
+public final class PorebenchCommands {
+    private static final List<Paper> CARD_PAPERS = List.of(Paper.A6, Paper.CARD_4X6);
+
+    private final Surroundings here;
+    private final Ports ports;
+    private final Words words;
+
+    public PorebenchCommands(Surroundings here, Ports ports) {
+        this.here = here;
+        this.ports = ports;
+        this.words = Words.in(here.locale());
+    }
+
+    @Command(name = "porebench")
+    private static final class Root {
+        @Option(
+                names = {"-h", "--help"},
+                usageHelp = true)
+        private boolean help;
+    }
+
+    /** Runs the command that some arguments name and returns the exit status. */
+    public int run(String... arguments) {
+        return commandLine().execute(arguments);
+    }
+
+    CommandLine commandLine() {
+        CommandLine line = new CommandLine(new Root());
+        for (OneCommand command : commands()) {
+            line.addSubcommand(command);
+        }
+        line.registerConverter(Volume.class, quantity(VolumeUnit.values()));
+        line.registerConverter(Mass.class, quantity(MassUnit.values()));
+        line.registerConverter(Temperature.class, quantity(TemperatureUnit.values()));
+        line.registerConverter(BigDecimal.class, text -> Typed.parseNumber(text).orElseThrow(wrong("usage.number", text)));
+        line.registerConverter(Path.class, this::path);
+        line.registerConverter(LocalDate.class, this::date);
+        line.registerConverter(MixId.class, text -> Optional.of(text)
+                .filter(id -> !id.isBlank())
+                .map(MixId::new)
+                .orElseThrow(wrong("usage.blank", text)));
+        line.registerConverter(Paper.class, this::paper);
+        line.setResourceBundle(Words.help(here.locale()));
+        line.setOut(writer(here.out()));
+        line.setErr(writer(here.err()));
+        line.setParameterExceptionHandler(this::wrongUsage);
+        return line;
+    }
+
+    private List<OneCommand> commands() {
+        return List.of(
+                new SampleCommand(here, ports),
+                new FactorCommand(here, ports),
+                new AirCommand(here, ports),
+                new BowlCommand(here, ports),
+                new StatsCommand(here, ports),
+                new CardCommand(here, ports),
+                new RegisterCommand(here, ports),
+                new ImportCommand(here, ports),
+                new ExportCommand(here, ports),
+                new VerifyCommand(here, ports),
+                new DemoCommand(here, ports));
+    }
+
+    private int wrongUsage(ParameterException failure, String[] arguments) {
+        here.err().println(failure.getMessage());
+        here.err().println(words.say(
+                "usage.see-help", failure.getCommandLine().getCommandSpec().qualifiedName()));
+        here.err().flush();
+        return Reply.WRONG_USAGE;
+    }
+
+    private <Q> ITypeConverter<Q> quantity(Unit<Q>[] units) {
+        List<Unit<Q>> allowed = Arrays.asList(units);
+        return text -> Typed.parse(text, allowed)
+                .map(Typed::value)
+                .orElseThrow(wrong("usage.quantity", text, Typed.symbols(units)));
+    }
+
+    private Path path(String text) {
+        try {
+            return here.folder().resolve(text).normalize();
+        } catch (InvalidPathException unusable) {
+            throw new TypeConversionException(words.say("usage.path", text, unusable.getReason()));
+        }
+    }
+
+    private LocalDate date(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException unusable) {
+            throw new TypeConversionException(words.say("usage.date", text));
+        }
+    }
+
+    private Paper paper(String text) {
+        return CARD_PAPERS.stream()
+                .filter(paper -> paper.symbol().equalsIgnoreCase(text))
+                .findFirst()
+                .orElseThrow(wrong(
+                        "usage.paper",
+                        text,
+                        String.join(", ", CARD_PAPERS.stream().map(Paper::symbol).toList())));
+    }
+
+    /** Hands picocli's text on to a stream, which knows the machine's charset. */
+    private static PrintWriter writer(PrintStream stream) {
+        return new PrintWriter(
+                new Writer() {
+                    @Override
+                    public void write(char[] text, int from, int length) {
+                        stream.print(new String(text, from, length));
+                    }
+
+                    @Override
+                    public void flush() {
+                        stream.flush();
+                    }
+
+                    @Override
+                    public void close() {
+                        stream.flush();
+                    }
+                },
+                true);
+    }
+
+    private Supplier<TypeConversionException> wrong(String key, String... values) {
+        return () -> new TypeConversionException(words.say(key, values));
+    }
+}

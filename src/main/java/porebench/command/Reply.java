@@ -1,0 +1,69 @@
+package porebench.command;
+
+import java.util.List;
+import java.util.Locale;
+import porebench.method.Place;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+
+/** Says an outcome: as one JSON object on standard output, or as text there with problems on standard error. */
+final class Reply {
+    static final int DONE = 0;
+    static final int REFUSED = 1;
+    static final int WRONG_USAGE = 2;
+
+    private final Surroundings here;
+    private final ProblemText problemText;
+
+    Reply(Surroundings here) {
+        this.here = here;
+        this.problemText = ProblemText.in(here.locale());
+    }
+
+    /** Says an outcome and returns the exit status. */
+    int say(Outcome outcome, boolean asJson) {
+        if (asJson) {
+            json(outcome);
+        } else {
+            text(outcome);
+        }
+        return outcome.isRefused() ? REFUSED : DONE;
+    }
+
+    private void json(Outcome outcome) {
+        byte[] bytes = JsonFields.object(fields -> {
+            outcome.report().ifPresent(report -> report.json(fields));
+            problems(fields, "problems", outcome.problems(), problemText);
+        });
+        here.out().write(bytes, 0, bytes.length);
+        here.out().flush();
+    }
+
+    private void text(Outcome outcome) {
+        TextPage page = new TextPage();
+        outcome.report().ifPresent(report -> report.text(page));
+        page.lines().forEach(here.out()::println);
+        here.out().flush();
+        Words words = Words.in(here.locale());
+        outcome.problems().forEach(problem -> here.err().println(line(problem, words, problemText)));
+        here.err().flush();
+    }
+
+    /** Returns a problem as one line: how much it weighs, where it stands and what it is. */
+    static String line(Problem problem, Words words, ProblemText texts) {
+        return words.say(problem.isError() ? "problem.error" : "problem.warning", texts.sayWithPlace(problem));
+    }
+
+    /** Writes problems as an array of objects. */
+    static void problems(JsonFields json, String name, List<Problem> problems, ProblemText texts) {
+        json.list(name, problems, (fields, problem) -> {
+            fields.text("severity", problem.severity().name().toLowerCase(Locale.ROOT));
+            fields.text("field", problem.field());
+            fields.text("code", problem.code());
+            fields.text("message", texts.say(problem));
+            fields.text("file", problem.place().map(Place::file));
+            fields.whole("line", problem.place().map(Place::line).filter(line -> line > 0));
+            fields.whole("column", problem.place().map(Place::column).filter(column -> column > 0));
+        });
+    }
+}

@@ -1,0 +1,53 @@
+package porebench.command;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.text.NumberFormat;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import porebench.method.RoundingRule;
+
+/** Numbers as people read them: in their locale, with the decimals that mean something. */
+final class Shown {
+    /** What stands where there is no number. */
+    static final String NONE = "-";
+
+    private static final MathContext SIX_DIGITS = new MathContext(6, RoundingMode.HALF_EVEN);
+
+    private final Locale locale;
+
+    Shown(Locale locale) {
+        this.locale = locale;
+    }
+
+    /** Returns a number with all its digits as typed. */
+    String exact(BigDecimal number) {
+        NumberFormat format = NumberFormat.getNumberInstance(locale);
+        format.setGroupingUsed(false);
+        format.setMinimumFractionDigits(Math.max(0, number.scale()));
+        format.setMaximumFractionDigits(Math.max(0, number.scale()));
+        return format.format(number);
+    }
+
+    /** Returns a computed number with fixed decimals, ties to even. */
+    String fixed(double number, int decimals) {
+        return exact(RoundingRule.withoutNoise(number).setScale(decimals, RoundingMode.HALF_EVEN));
+    }
+
+    String fixed(OptionalDouble number, int decimals) {
+        return number.isPresent() ? fixed(number.getAsDouble(), decimals) : NONE;
+    }
+
+    /** Returns a computed number to six digits, wherever its decimal point is. */
+    String sixDigits(double number) {
+        BigDecimal rounded = new BigDecimal(number).round(SIX_DIGITS);
+        BigDecimal plain = rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
+        int exponent = plain.precision() - plain.scale() - 1;
+        return Math.abs(exponent) > 15 ? plain.toString() : exact(plain);
+    }
+
+    String sixDigits(OptionalDouble number) {
+        return number.isPresent() ? sixDigits(number.getAsDouble()) : NONE;
+    }
+}

@@ -1,0 +1,28 @@
+package porebench.command;
+
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Locale;
+
+/**
+ * Where and when a command runs, asked of the machine once and handed on.
+ *
+ * @param clock tells the moment
+ * @param zone the zone in which a day begins and ends
+ * @param locale the language of messages and the numbers of text for people; numbers in JSON do not depend on it
+ * @param out where answers go
+ * @param err where problems go in text, and wrong usage always
+ * @param folder the folder that relative paths start from
+ * @param user who keeps records when no other name is given
+ */
+public record Surroundings(
+        Clock clock, ZoneId zone, Locale locale, PrintStream out, PrintStream err, Path folder, String user) {
+
+    /** Returns today's date. */
+    LocalDate today() {
+        return LocalDate.now(clock.withZone(zone));
+    }
+}

@@ -1,0 +1,37 @@
+package porebench.command;
+
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.ResourceBundle;
+
+/** The words of the command line's answers, from the bundle {@code porebench.command.command}. */
+final class Words {
+    private static final ResourceBundle.Control WITHOUT_FALLBACK =
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+
+    private final ResourceBundle bundle;
+    private final Locale locale;
+
+    private Words(Locale locale) {
+        this.locale = locale;
+        this.bundle = bundle("porebench.command.command", locale);
+    }
+
+    static Words in(Locale locale) {
+        return new Words(locale);
+    }
+
+    /** Returns the texts of {@code --help}, written as picocli wants them: a percent sign twice, {@code %n} a new line. */
+    static ResourceBundle help(Locale locale) {
+        return bundle("porebench.command.help", locale);
+    }
+
+    private static ResourceBundle bundle(String name, Locale locale) {
+        return ResourceBundle.getBundle(name, locale, WITHOUT_FALLBACK);
+    }
+
+    /** Returns a text with its values put in; numbers come already written. */
+    String say(String key, String... values) {
+        return new MessageFormat(bundle.getString(key), locale).format((Object[]) values);
+    }
+}

@@ -1,0 +1,135 @@
+package porebench.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import porebench.desk.form.UnitSystem;
+import porebench.method.Problem;
+import porebench.record.Draft;
+import porebench.record.Evidence;
+import porebench.record.LabBook;
+import porebench.record.MixId;
+import porebench.record.RegisterRow;
+
+/**
+ * What the window is looking at: the lab book, the selected mix with its evidence, the unit system and the person.
+ *
+ * <p>Knows no Swing. Used on one thread. Every screen listens and shows itself anew when something changed; a screen with
+ * an unsaved draft keeps its draft.
+ */
+public final class DeskModel {
+    private final Tools tools;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private LabBook book;
+    private List<RegisterRow> rows = List.of();
+    private Optional<Evidence> evidence = Optional.empty();
+    private long seenChange;
+    private UnitSystem units = UnitSystem.SI;
+    private String person = "";
+
+    public DeskModel(Tools tools, LabBook book) {
+        this.tools = tools;
+        this.book = book;
+        read(Optional.empty());
+    }
+
+    public Tools tools() {
+        return tools;
+    }
+
+    /** Returns the open lab book. */
+    public LabBook book() {
+        return book;
+    }
+
+    /** Turns to another lab book; the one before is closed. */
+    public void turnTo(LabBook other) {
+        LabBook before = book;
+        book = other;
+        read(Optional.empty());
+        before.close();
+        fire();
+    }
+
+    /** Returns one line a mix, as they stand today. */
+    public List<RegisterRow> rows() {
+        return rows;
+    }
+
+    /** Returns everything known about the selected mix; empty when none is selected. */
+    public Optional<Evidence> evidence() {
+        return evidence;
+    }
+
+    /** Returns the selected mix. */
+    public Optional<MixId> selected() {
+        return evidence.map(known -> known.mix().value().id());
+    }
+
+    /** Selects a mix; one that is not in the lab book leaves none selected. */
+    public void select(MixId mixId) {
+        evidence = Evidence.of(book, mixId);
+        fire();
+    }
+
+    /** Selects nothing, as before a new mix design is saved. */
+    public void selectNone() {
+        evidence = Optional.empty();
+        fire();
+    }
+
+    /** Reads the lab book anew if anybody changed it since. */
+    public void refresh() {
+        if (book.changeNumber() != seenChange) {
+            read(selected());
+            fire();
+        }
+    }
+
+    /**
+     * Keeps records in the lab book in the person's name.
+     *
+     * @return why nothing was kept; empty when all was
+     */
+    public List<Problem> keep(List<Draft> drafts, String why) {
+        List<Problem> problems = book.keep(drafts, person, why);
+        read(selected());
+        fire();
+        return problems;
+    }
+
+    private void read(Optional<MixId> selected) {
+        seenChange = book.changeNumber();
+        rows = RegisterRow.ofAll(book, tools.today());
+        evidence = selected.flatMap(mixId -> Evidence.of(book, mixId));
+    }
+
+    public UnitSystem units() {
+        return units;
+    }
+
+    /** Shows everything in another unit system from now on. */
+    public void show(UnitSystem other) {
+        units = other;
+        fire();
+    }
+
+    /** Returns who works here; blank until somebody said so. Nothing can be kept before. */
+    public String person() {
+        return person;
+    }
+
+    public void setPerson(String name) {
+        person = name.strip();
+        fire();
+    }
+
+    /** Calls back after every change of anything above. */
+    public void onChange(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    private void fire() {
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+}

@@ -1,0 +1,122 @@
+package porebench.desk.factor;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.image.BufferedImage;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.Action;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import porebench.desk.DeskModel;
+import porebench.desk.form.Texts;
+import porebench.record.CardPrint;
+import porebench.record.FactorCard;
+import porebench.record.Version;
+import porebench.record.port.Paper;
+
+/** The card of the revision looked at, exactly as it will print, with its paper and its buttons. */
+final class CardPanel extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private static final List<Paper> PAPERS = List.of(Paper.A6, Paper.CARD_4X6);
+    private static final int SCREEN_DOTS_PER_INCH = 192;
+    private static final int HIGHEST_DOTS_PER_INCH = 400;
+
+    private final transient DeskModel desk;
+    private final transient FactorModel model;
+    private final transient FactorActions actions;
+    private final transient Texts texts;
+    private final CardPreview preview = new CardPreview();
+    private final JLabel which = new JLabel();
+    private final JLabel printed = new JLabel();
+    private transient Optional<Shown> drawn = Optional.empty();
+
+    private record Shown(FactorCard card, Paper paper) {}
+
+    CardPanel(DeskModel desk, FactorModel model, FactorActions actions, Texts texts) {
+        super(new MigLayout("insets 0, hidemode 3, wrap 1", "[grow,fill]"));
+        this.desk = desk;
+        this.model = model;
+        this.actions = actions;
+        this.texts = texts;
+        JComboBox<String> paper = new JComboBox<>(
+                PAPERS.stream().map(size -> texts.get("paper." + size.name())).toArray(String[]::new));
+        paper.setName("factor.paper");
+        paper.addActionListener(event -> {
+            actions.choose(PAPERS.get(paper.getSelectedIndex()));
+            refresh();
+        });
+        preview.setName("factor.preview");
+        which.putClientProperty("FlatLaf.styleClass", "h2");
+        printed.putClientProperty("FlatLaf.styleClass", "quiet");
+        JPanel buttons = new JPanel(new MigLayout("insets 0", "[][grow][]8[]"));
+        buttons.add(paper);
+        buttons.add(button(actions.savePdfAction(), "factor.savePdf"), "skip 1");
+        buttons.add(button(actions.printAction(), "factor.print"));
+        add(which);
+        add(preview, "growx 0");
+        add(buttons, "gaptop 8");
+        add(printed, "gaptop 4");
+    }
+
+    private static JButton button(Action action, String name) {
+        JButton button = new JButton(action);
+        button.setName(name);
+        return button;
+    }
+
+    void refresh() {
+        Optional<FactorCard> card = model.card();
+        which.setText(card.map(known -> texts.get(
+                        model.isCardCurrent() ? "card.title" : "card.title-old",
+                        Integer.toString(known.issue().revision())))
+                .orElse(texts.get("card.none-title")));
+        printed.setText(card.isEmpty() ? "" : printedSentence(model.prints()));
+        if (card.isEmpty()) {
+            drawn = Optional.empty();
+            preview.showInstead(texts.get("card.none"));
+        } else {
+            draw(new Shown(card.get(), actions.paper()));
+        }
+    }
+
+    private String printedSentence(List<Version<CardPrint>> prints) {
+        if (prints.isEmpty()) {
+            return texts.get("card.never-printed");
+        }
+        Version<CardPrint> last = prints.get(prints.size() - 1);
+        return texts.get(
+                "card.printed",
+                Integer.toString(prints.size()),
+                LocalDate.ofInstant(last.stamp().at(), desk.tools().zone()).toString(),
+                last.stamp().who());
+    }
+
+    private void draw(Shown wanted) {
+        if (drawn.equals(Optional.of(wanted))) {
+            return;
+        }
+        drawn = Optional.of(wanted);
+        int dots = Math.min(HIGHEST_DOTS_PER_INCH, Math.round(UIScale.scale((float) SCREEN_DOTS_PER_INCH)));
+        desk.tools()
+                .tasks()
+                .run(
+                        texts.get("card.drawing"),
+                        () -> desk.tools().press().preview(wanted.card(), wanted.paper(), texts.locale(), dots),
+                        pages -> show(wanted, pages),
+                        failure -> {
+                            drawn = Optional.empty();
+                            preview.showInstead(texts.get("card.cannot-draw", String.valueOf(failure.getMessage())));
+                        });
+    }
+
+    private void show(Shown wanted, List<BufferedImage> pages) {
+        // Another card may have been asked for while this one was drawn.
+        if (drawn.equals(Optional.of(wanted))) {
+            preview.show(pages.get(0), wanted.paper());
+        }
+    }
+}

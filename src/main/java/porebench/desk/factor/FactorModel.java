@@ -1,0 +1,263 @@
+package porebench.desk.factor;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import porebench.desk.DeskModel;
+import porebench.desk.form.History;
+import porebench.method.Answer;
+import porebench.method.FigureName;
+import porebench.method.Problem;
+import porebench.record.CardPrint;
+import porebench.record.Draft;
+import porebench.record.Evidence;
+import porebench.record.FactorCard;
+import porebench.record.FactorIssue;
+import porebench.record.FactorState;
+import porebench.record.Issuing;
+import porebench.record.JudgedDetermination;
+import porebench.record.Laboratory;
+import porebench.record.MixId;
+import porebench.record.Version;
+import porebench.record.port.Paper;
+
+/** The factor of the selected mix: the issue being prepared, its history, and the card of one revision. */
+final class FactorModel {
+    private static final IssueDraft NOTHING = new IssueDraft("", "", "", "", "");
+
+    private final DeskModel desk;
+    private final History<IssueDraft> history = new History<>(NOTHING);
+    private Optional<MixId> shown = Optional.empty();
+    private int shownRevision;
+    private int knownRevisions;
+    private boolean tried;
+
+    FactorModel(DeskModel desk) {
+        this.desk = desk;
+        follow();
+    }
+
+    History<IssueDraft> history() {
+        return history;
+    }
+
+    Optional<Evidence> evidence() {
+        return desk.evidence();
+    }
+
+    /** Turns to what the desk looks at; a changed draft of the same mix is kept. */
+    void follow() {
+        int revisions = evidence().map(e -> e.issues().size()).orElse(0);
+        boolean otherMix = !desk.selected().equals(shown);
+        if (otherMix || revisions != knownRevisions || !history.isChanged()) {
+            boolean newRevision = !otherMix && revisions != knownRevisions;
+            shown = desk.selected();
+            knownRevisions = revisions;
+            if (otherMix || newRevision) {
+                shownRevision = evidence()
+                        .flatMap(Evidence::newestIssue)
+                        .map(FactorIssue::revision)
+                        .orElse(0);
+            }
+            begin();
+        }
+    }
+
+    /** Begins the draft of the next revision anew. */
+    void begin() {
+        tried = false;
+        IssueDraft fresh = evidence().map(this::fresh).orElse(NOTHING);
+        if (!fresh.equals(history.draft()) || history.isChanged()) {
+            history.restart(fresh);
+        }
+    }
+
+    private IssueDraft fresh(Evidence evidence) {
+        LocalDate today = desk.tools().today();
+        LocalDate newest = evidence.newestIssue().map(FactorIssue::inForceFrom).orElse(today);
+        LocalDate from = newest.isAfter(today) ? newest : today;
+        return new IssueDraft(
+                proposed(evidence)
+                        .map(judged -> judged.determination().value().id().text())
+                        .orElse(""),
+                from.toString(),
+                from.plusMonths(evidence.profile().count(FigureName.RECHECK_MONTHS))
+                        .toString(),
+                "",
+                "");
+    }
+
+    /** Returns the determination proposed for the next revision: the newest in which trials count. */
+    private static Optional<JudgedDetermination> proposed(Evidence evidence) {
+        List<JudgedDetermination> all = evidence.determinations();
+        return all.stream()
+                .filter(judged -> judged.summary().isPresent())
+                .reduce((one, two) -> two)
+                .or(() -> all.stream().reduce((one, two) -> two));
+    }
+
+    List<JudgedDetermination> determinations() {
+        return evidence().map(Evidence::determinations).orElse(List.of());
+    }
+
+    /** Returns the determination chosen for the next revision. */
+    Optional<JudgedDetermination> chosen() {
+        return determinations().stream()
+                .filter(judged -> judged.determination()
+                        .value()
+                        .id()
+                        .text()
+                        .equals(history.draft().determination()))
+                .findFirst();
+    }
+
+    /** Returns what is wrong or doubtful about the issue being prepared; what is only missing once it was tried. */
+    List<Problem> problems() {
+        return attempt().problems().stream()
+                .filter(problem -> !problem.field().equals("issuedBy"))
+                .filter(problem -> tried || !problem.code().equals("form.required"))
+                .toList();
+    }
+
+    /** Returns whether the issue could be kept, whoever issues it. */
+    boolean canIssue() {
+        return evidence().isPresent()
+                && attempt().problems().stream()
+                        .filter(Problem::isError)
+                        .allMatch(problem -> problem.code().equals("form.required"));
+    }
+
+    private Answer<FactorIssue> attempt() {
+        IssueDraft draft = history.draft();
+        List<Problem> problems = new ArrayList<>();
+        Optional<LocalDate> from = date("inForceFrom", draft.inForceFrom(), problems);
+        Optional<LocalDate> recheck = date("recheckBy", draft.recheckBy(), problems);
+        if (evidence().isEmpty()) {
+            return Answer.refused(List.of(Problem.error("mix", "form.required", "mix")));
+        }
+        if (chosen().isEmpty()) {
+            problems.add(Problem.error("determination", "issue.determination-unknown", draft.determination()));
+        }
+        if (!problems.isEmpty()) {
+            return Answer.refused(problems);
+        }
+        return Issuing.issue(
+                evidence().get(),
+                new Issuing.Decision(
+                        chosen().orElseThrow().determination().value().id(),
+                        from.orElseThrow(),
+                        recheck,
+                        desk.person(),
+                        draft.approvedBy(),
+                        draft.reason()));
+    }
+
+    private static Optional<LocalDate> date(String field, String text, List<Problem> problems) {
+        try {
+            return Optional.of(LocalDate.parse(text.strip()));
+        } catch (DateTimeParseException notADate) {
+            problems.add(Problem.error(field, "form.not-a-date", text));
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * Issues the next revision.
+     *
+     * @return why nothing was issued; empty when it was
+     */
+    List<Problem> issue() {
+        tried = true;
+        Answer<FactorIssue> answer = attempt();
+        if (answer.value().isEmpty()) {
+            return answer.problems().stream().filter(Problem::isError).toList();
+        }
+        FactorIssue issue = answer.value().get();
+        // The lab book tells the desk, and the desk tells this model: the draft must not look changed by then.
+        history.markSaved();
+        return desk.keep(List.of(Draft.of(issue)), issue.reason());
+    }
+
+    /** Withdraws the factor from today on; returns why it was not withdrawn. */
+    List<Problem> withdraw(String reason) {
+        Answer<FactorIssue> answer =
+                Issuing.withdraw(evidence().orElseThrow(), desk.tools().today(), desk.person(), reason);
+        if (answer.value().isEmpty()) {
+            return answer.problems();
+        }
+        return desk.keep(List.of(Draft.of(answer.value().get())), reason);
+    }
+
+    /** Returns whether there is a factor that could be withdrawn. */
+    boolean canWithdraw() {
+        return evidence()
+                .flatMap(Evidence::newestIssue)
+                .filter(FactorIssue::isIssue)
+                .isPresent();
+    }
+
+    /** Returns how it stands with the factor today. */
+    Optional<FactorState> state() {
+        return evidence().map(known -> known.stateOn(desk.tools().today()));
+    }
+
+    /** Returns the revision in force today. */
+    Optional<FactorIssue> inForce() {
+        return evidence().flatMap(known -> known.inForceOn(desk.tools().today()));
+    }
+
+    List<FactorIssue> revisions() {
+        return evidence()
+                .map(known -> known.issues().stream().map(Version::value).toList())
+                .orElse(List.of());
+    }
+
+    /** Looks at the card of one revision. */
+    void look(int revision) {
+        shownRevision = revision;
+    }
+
+    /** Returns the revision whose card is looked at. */
+    Optional<FactorIssue> looked() {
+        return revisions().stream()
+                .filter(issue -> issue.revision() == shownRevision)
+                .findFirst();
+    }
+
+    /** Returns the card of the revision looked at; a withdrawal has none. */
+    Optional<FactorCard> card() {
+        return looked().filter(FactorIssue::isIssue)
+                .map(issue -> FactorCard.of(evidence().orElseThrow(), issue, laboratory()));
+    }
+
+    /** Returns whether the card looked at is the one to hand out today. */
+    boolean isCardCurrent() {
+        return looked().isPresent()
+                && Objects.equals(looked(), inForce())
+                && state().filter(FactorState::isUsable).isPresent();
+    }
+
+    private Optional<Laboratory> laboratory() {
+        return desk.book().latest(Laboratory.class, Laboratory.ID).map(Version::value);
+    }
+
+    /** Returns the cards of the revision looked at that left the laboratory. */
+    List<Version<CardPrint>> prints() {
+        Optional<FactorIssue> issue = looked();
+        return desk.book().latest(CardPrint.class).stream()
+                .filter(print -> issue.isPresent()
+                        && print.value().mixId().equals(issue.get().mixId())
+                        && print.value().revision() == issue.get().revision())
+                .toList();
+    }
+
+    /** Keeps that the card looked at left the laboratory. */
+    List<Problem> keepPrint(FactorCard card, Paper paper, String destination, String why) {
+        CardPrint print =
+                new CardPrint(card.mixId(), card.issue().revision(), prints().size() + 1, paper.symbol(), destination);
+        return desk.keep(List.of(Draft.of(print)), why);
+    }
+}

@@ -1,0 +1,83 @@
+package porebench.desk.factor;
+
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JScrollPane;
+import porebench.desk.DeskModel;
+import porebench.desk.Page;
+import porebench.desk.form.Texts;
+
+/** Page 5 of a mix: its factor issued, replaced or withdrawn; its history; its card seen and printed. */
+public final class FactorPage implements Page {
+    private final FactorModel model;
+    private final FactorActions actions;
+    private final Texts texts;
+    private final JScrollPane scroll;
+
+    public FactorPage(DeskModel desk) {
+        texts = Texts.of("porebench.desk.factor.factor", desk.tools().locale());
+        model = new FactorModel(desk);
+        actions = new FactorActions(desk, model, texts);
+        FactorPanel panel = new FactorPanel(desk, model, actions, texts);
+        actions.over(panel);
+        scroll = new JScrollPane(panel);
+        scroll.setBorder(null);
+        scroll.getVerticalScrollBar().setUnitIncrement(16);
+        desk.onChange(() -> {
+            model.follow();
+            panel.refresh();
+        });
+        model.history().onChange(panel::refresh);
+        panel.refresh();
+    }
+
+    @Override
+    public String name() {
+        return "factor";
+    }
+
+    @Override
+    public String title() {
+        return texts.get("page.title");
+    }
+
+    @Override
+    public JComponent component() {
+        return scroll;
+    }
+
+    @Override
+    public boolean hasUnsavedDraft() {
+        return model.history().isChanged();
+    }
+
+    @Override
+    public void dropDraft() {
+        model.begin();
+    }
+
+    @Override
+    public void undo() {
+        model.history().undo();
+    }
+
+    @Override
+    public void redo() {
+        model.history().redo();
+    }
+
+    @Override
+    public Optional<String> undoLabel() {
+        return model.history().undoLabel();
+    }
+
+    @Override
+    public Optional<String> redoLabel() {
+        return model.history().redoLabel();
+    }
+
+    @Override
+    public void save() {
+        actions.issue();
+    }
+}

@@ -1,0 +1,155 @@
+package porebench.desk.factor;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.DefaultComboBoxModel;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import porebench.desk.DeskModel;
+import porebench.desk.form.Form;
+import porebench.desk.form.Numbers;
+import porebench.desk.form.TextLink;
+import porebench.desk.form.Texts;
+import porebench.method.Problem;
+import porebench.method.trial.DeterminationSummary;
+import porebench.record.JudgedDetermination;
+
+/** The next revision: what it rests on, when it holds, who answers for it, and what is doubtful about it. */
+final class IssueForm extends JPanel {
+    private static final long serialVersionUID = 1L;
+
+    private final transient DeskModel desk;
+    private final transient FactorModel model;
+    private final transient Texts texts;
+    private final transient Form form;
+    private final JLabel title = new JLabel();
+    private final JComboBox<String> determination = new JComboBox<>();
+    private final JLabel evidence = new JLabel();
+    private final JLabel doubts = new JLabel();
+    private final transient TextLink from;
+    private final transient TextLink recheck;
+    private final transient TextLink approved;
+    private final transient TextLink reason;
+    private boolean filling;
+
+    IssueForm(DeskModel desk, FactorModel model, FactorActions actions, Texts texts) {
+        super(new MigLayout("insets 0, fillx, hidemode 3, wrap 1", "[grow,fill]"));
+        this.desk = desk;
+        this.model = model;
+        this.texts = texts;
+        form = new Form(desk.tools().problemText());
+        JTextField fromField = new JTextField(12);
+        JTextField recheckField = new JTextField(12);
+        JTextField approvedField = new JTextField(24);
+        JTextField reasonField = new JTextField(24);
+        from = link(fromField, "step.from", IssueDraft::withInForceFrom);
+        recheck = link(recheckField, "step.recheck", IssueDraft::withRecheckBy);
+        approved = link(approvedField, "step.approved", IssueDraft::withApprovedBy);
+        reason = link(reasonField, "step.reason", IssueDraft::withReason);
+        determination.addActionListener(event -> chosen());
+        form.add("determination", texts.get("form.determination"), determination, "");
+        form.panel().add(evidence, "skip 1, span 2, growx, wrap");
+        form.add("inForceFrom", texts.get("form.from"), fromField, texts.get("form.date-pattern"));
+        form.add("recheckBy", texts.get("form.recheck"), recheckField, texts.get("form.date-pattern"));
+        form.add("approvedBy", texts.get("form.approved"), approvedField, texts.get("form.optional"));
+        form.add("reason", texts.get("form.reason"), reasonField, "");
+        title.putClientProperty("FlatLaf.styleClass", "h2");
+        evidence.putClientProperty("FlatLaf.styleClass", "quiet");
+        doubts.putClientProperty("FlatLaf.styleClass", "fieldWarning");
+        doubts.setName("factor.doubts");
+        JButton issue = new JButton(actions.issueAction());
+        issue.setName("factor.issue");
+        add(title);
+        add(form.panel(), "growx");
+        add(doubts, "growx, wmin 100");
+        add(issue, "growx 0, gaptop 8");
+    }
+
+    private interface Change {
+        IssueDraft of(IssueDraft draft, String text);
+    }
+
+    private TextLink link(JTextField field, String label, Change change) {
+        return new TextLink(
+                field,
+                text -> model.history()
+                        .update(texts.get(label), change.of(model.history().draft(), text)));
+    }
+
+    private void chosen() {
+        int index = determination.getSelectedIndex();
+        List<JudgedDetermination> all = model.determinations();
+        if (!filling && index >= 0 && index < all.size()) {
+            String id = all.get(index).determination().value().id().text();
+            model.history()
+                    .update(
+                            texts.get("step.determination"),
+                            model.history().draft().withDetermination(id));
+        }
+    }
+
+    void refresh() {
+        int next = model.revisions().stream()
+                        .mapToInt(issue -> issue.revision())
+                        .max()
+                        .orElse(0)
+                + 1;
+        title.setText(texts.get(next == 1 ? "form.title-first" : "form.title-next", Integer.toString(next)));
+        fillDeterminations();
+        IssueDraft draft = model.history().draft();
+        from.pull(draft.inForceFrom());
+        recheck.pull(draft.recheckBy());
+        approved.pull(draft.approvedBy());
+        reason.pull(draft.reason());
+        evidence.setText(Words.html(List.of(evidenceSentence())));
+        List<Problem> others = form.show(model.problems());
+        List<String> sentences = new ArrayList<>();
+        others.forEach(problem -> sentences.add(desk.tools().problemText().say(problem)));
+        doubts.setVisible(!sentences.isEmpty());
+        doubts.setText(Words.html(sentences));
+    }
+
+    private void fillDeterminations() {
+        filling = true;
+        try {
+            List<JudgedDetermination> all = model.determinations();
+            DefaultComboBoxModel<String> items = new DefaultComboBoxModel<>();
+            all.forEach(judged -> items.addElement(texts.get(
+                    "form.determination-item",
+                    judged.determination().value().id().text(),
+                    judged.determination().value().openedOn().toString(),
+                    Integer.toString(judged.counted()))));
+            determination.setModel(items);
+            determination.setEnabled(!all.isEmpty());
+            determination.setSelectedIndex(model.chosen().map(all::indexOf).orElse(-1));
+        } finally {
+            filling = false;
+        }
+    }
+
+    private String evidenceSentence() {
+        Optional<DeterminationSummary> summary = model.chosen().flatMap(JudgedDetermination::summary);
+        if (summary.isEmpty()) {
+            return texts.get("form.no-evidence");
+        }
+        Numbers numbers = desk.tools().numbers();
+        DeterminationSummary known = summary.get();
+        String spread = known.summary().standardDeviation().isPresent()
+                ? texts.get(
+                        "form.spread",
+                        numbers.show(known.summary().standardDeviation().getAsDouble(), 3),
+                        numbers.show(known.expandedUncertaintyPercent().orElse(0), 2))
+                : texts.get("form.no-spread");
+        return texts.get(
+                "form.evidence",
+                numbers.show(known.reportedPercent()),
+                numbers.show(known.summary().mean(), 3),
+                Integer.toString(known.summary().count()),
+                spread);
+    }
+}

@@ -1,0 +1,47 @@
+package porebench.desk.form;
+
+import java.awt.event.ActionEvent;
+import javax.swing.AbstractAction;
+import javax.swing.Action;
+import javax.swing.JButton;
+
+/** Actions that feed buttons, menus and keys alike. */
+public final class Commands {
+    private Commands() {}
+
+    /**
+     * Makes an action.
+     *
+     * @param text its words, the mnemonic after an ampersand
+     * @param doing what it does
+     */
+    public static Action of(String text, Runnable doing) {
+        Action action = new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                doing.run();
+            }
+        };
+        say(action, text);
+        return action;
+    }
+
+    /** Changes the words of an action, the mnemonic after an ampersand. */
+    public static void say(Action action, String text) {
+        int ampersand = text.indexOf('&');
+        action.putValue(Action.NAME, text.replaceFirst("&", ""));
+        if (ampersand >= 0 && ampersand + 1 < text.length()) {
+            action.putValue(Action.MNEMONIC_KEY, (int) Character.toUpperCase(text.charAt(ampersand + 1)));
+            action.putValue(Action.DISPLAYED_MNEMONIC_INDEX_KEY, ampersand);
+        }
+    }
+
+    /** Makes a button for an action. */
+    public static JButton button(String name, Action action) {
+        JButton button = new JButton(action);
+        button.setName(name);
+        return button;
+    }
+}

@@ -1,0 +1,38 @@
+package porebench.desk.form;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
+import java.time.format.ResolverStyle;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Days as a person types and reads them: year-month-day, which is read the same everywhere. */
+public final class Days {
+    private static final DateTimeFormatter DAY =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
+    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+
+    private Days() {}
+
+    /** Returns a day as text, such as {@code 2026-03-01}. */
+    public static String show(LocalDate day) {
+        return DAY.format(day);
+    }
+
+    /** Returns a moment as day and minute at a place. */
+    public static String show(Instant moment, ZoneId zone) {
+        return MINUTE.format(moment.atZone(zone));
+    }
+
+    /** Reads a day; empty when the text is no day of the calendar written that way. */
+    public static Optional<LocalDate> parse(String text) {
+        try {
+            return Optional.of(LocalDate.parse(text.strip(), DAY));
+        } catch (DateTimeParseException noDay) {
+            return Optional.empty();
+        }
+    }
+}

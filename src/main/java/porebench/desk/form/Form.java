@@ -1,0 +1,78 @@
+package porebench.desk.form;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+
+/**
+ * A panel of form rows, {@code label | field | unit}, each with its problems under it.
+ *
+ * <p>The label text carries its mnemonic as an ampersand before the letter, as in {@code &Batch volume}.
+ */
+public final class Form {
+    private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[][grow,fill][]", ""));
+    private final Map<String, Row> rows = new LinkedHashMap<>();
+    private final ProblemText problemText;
+
+    public Form(ProblemText problemText) {
+        this.problemText = problemText;
+    }
+
+    /** Returns the panel with all rows. */
+    public JPanel panel() {
+        return panel;
+    }
+
+    /**
+     * Adds a row.
+     *
+     * @param fieldName the field in a {@link Problem}, also the component's name
+     * @param label the label, its mnemonic after an ampersand
+     * @param field the component to type in
+     * @param unit the unit, or another small component after the field
+     */
+    public Row add(String fieldName, String label, JComponent field, JComponent unit) {
+        field.setName(fieldName);
+        Row row = new Row(field, problemText);
+        row.addTo(panel, label(label, field), unit);
+        rows.put(fieldName, row);
+        return row;
+    }
+
+    /** Adds a row whose unit is a plain text, which may be empty. */
+    public Row add(String fieldName, String label, JComponent field, String unit) {
+        return add(fieldName, label, field, new JLabel(unit));
+    }
+
+    /** Makes a label for a component, with the mnemonic after an ampersand. */
+    public static JLabel label(String text, JComponent field) {
+        int ampersand = text.indexOf('&');
+        JLabel label = new JLabel(text.replaceFirst("&", ""));
+        label.setLabelFor(field);
+        if (ampersand >= 0 && ampersand + 1 < text.length()) {
+            label.setDisplayedMnemonic(Character.toUpperCase(text.charAt(ampersand + 1)));
+            label.setDisplayedMnemonicIndex(ampersand);
+        }
+        return label;
+    }
+
+    /**
+     * Shows each problem under its field.
+     *
+     * @return the problems whose field is not in this form, for a place of their own
+     */
+    public List<Problem> show(List<Problem> problems) {
+        rows.forEach((field, row) ->
+                row.show(problems.stream().filter(p -> p.field().equals(field)).toList()));
+        List<Problem> others = new ArrayList<>(problems);
+        others.removeIf(problem -> rows.containsKey(problem.field()));
+        return others;
+    }
+}

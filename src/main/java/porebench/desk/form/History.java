@@ -1,0 +1,115 @@
+package porebench.desk.form;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A draft that can be undone and redone step by step.
+ *
+ * @param <D> the draft, immutable, with a meaningful {@code equals}
+ */
+public final class History<D> {
+    private static final int KEPT_STEPS = 200;
+
+    private final Deque<Step<D>> undone = new ArrayDeque<>();
+    private final Deque<Step<D>> done = new ArrayDeque<>();
+    private final List<Runnable> listeners = new ArrayList<>();
+    private D draft;
+    private D saved;
+
+    private record Step<D>(String label, D before) {}
+
+    /** Begins with a draft that counts as saved. */
+    public History(D draft) {
+        this.draft = draft;
+        this.saved = draft;
+    }
+
+    /** Returns the draft as it is now. */
+    public D draft() {
+        return draft;
+    }
+
+    /**
+     * Changes the draft. Steps with the same label in a row are one step, so that typing a word is undone as a word.
+     *
+     * @param label what was done, for the person
+     */
+    public void update(String label, D changed) {
+        if (changed.equals(draft)) {
+            return;
+        }
+        boolean goesOn = !done.isEmpty() && done.peek().label().equals(label) && undone.isEmpty();
+        if (!goesOn) {
+            done.push(new Step<>(label, draft));
+        }
+        if (done.size() > KEPT_STEPS) {
+            done.removeLast();
+        }
+        undone.clear();
+        draft = changed;
+        fire();
+    }
+
+    /** Takes back the last step, if there is one. */
+    public void undo() {
+        if (!done.isEmpty()) {
+            Step<D> step = done.pop();
+            undone.push(new Step<>(step.label(), draft));
+            draft = step.before();
+            fire();
+        }
+    }
+
+    /** Does the last undone step again, if there is one. */
+    public void redo() {
+        if (!undone.isEmpty()) {
+            Step<D> step = undone.pop();
+            done.push(new Step<>(step.label(), draft));
+            draft = step.before();
+            fire();
+        }
+    }
+
+    /** Returns what undoing would take back. */
+    public Optional<String> undoLabel() {
+        return Optional.ofNullable(done.peek()).map(Step::label);
+    }
+
+    /** Returns what redoing would do again. */
+    public Optional<String> redoLabel() {
+        return Optional.ofNullable(undone.peek()).map(Step::label);
+    }
+
+    /** Begins anew with a draft that counts as saved; nothing can be undone beyond it. */
+    public void restart(D other) {
+        done.clear();
+        undone.clear();
+        draft = other;
+        saved = other;
+        fire();
+    }
+
+    /** Marks the draft as saved; it can still be undone. */
+    public void markSaved() {
+        saved = draft;
+        fire();
+    }
+
+    /** Returns whether the draft differs from what was last saved. */
+    public boolean isChanged() {
+        return !draft.equals(saved);
+    }
+
+    /** Calls back after every change. */
+    public void onChange(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    private void fire() {
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+}

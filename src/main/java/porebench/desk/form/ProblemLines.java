@@ -1,0 +1,60 @@
+package porebench.desk.form;
+
+import java.util.List;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+
+/**
+ * Problems as sentences below one another, errors before doubts: for a table's cells and for what belongs to no field.
+ *
+ * <p>A sign leads each sentence, so that it is told apart without its colour.
+ */
+public final class ProblemLines {
+    private static final String ERROR_SIGN = "\u2716 ";
+    private static final String DOUBT_SIGN = "\u25b2 ";
+
+    private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 4", "[grow,fill]"));
+    private final ProblemText problemText;
+    private List<Problem> shown = List.of();
+
+    /**
+     * Makes a list.
+     *
+     * @param name the component's name; the sentences are named {@code name.0}, {@code name.1} and so on
+     */
+    public ProblemLines(String name, ProblemText problemText) {
+        this.problemText = problemText;
+        panel.setName(name);
+        panel.setOpaque(false);
+        panel.setVisible(false);
+    }
+
+    /** Returns the panel with the sentences, not visible while there are none. */
+    public JPanel panel() {
+        return panel;
+    }
+
+    /** Shows some problems in place of those before. */
+    public void show(List<Problem> problems) {
+        if (problems.equals(shown)) {
+            return;
+        }
+        shown = List.copyOf(problems);
+        panel.removeAll();
+        problems.stream().filter(Problem::isError).forEach(this::add);
+        problems.stream().filter(problem -> !problem.isError()).forEach(this::add);
+        panel.setVisible(!problems.isEmpty());
+        panel.revalidate();
+        panel.repaint();
+    }
+
+    private void add(Problem problem) {
+        WrappedText sentence = new WrappedText(
+                panel.getName() + "." + panel.getComponentCount(),
+                problem.isError() ? "fieldError" : "fieldWarning");
+        sentence.setText((problem.isError() ? ERROR_SIGN : DOUBT_SIGN) + problemText.say(problem));
+        panel.add(sentence, "wmin 0");
+    }
+}

@@ -1,0 +1,68 @@
+package porebench.desk.form;
+
+import java.awt.Component;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+
+/**
+ * One row of a form, {@code label | field | unit}, with the field's problems in words under it.
+ *
+ * <p>Stands in a panel of MigLayout with three columns, see {@link Form}.
+ */
+public final class Row {
+    private final JComponent field;
+    private final JLabel message = new JLabel();
+    private final ProblemText problemText;
+    private final List<Component> besides = new ArrayList<>();
+    private boolean visible = true;
+
+    Row(JComponent field, ProblemText problemText) {
+        this.field = field;
+        this.problemText = problemText;
+        message.setName(field.getName() + ".message");
+        message.setVisible(false);
+    }
+
+    void addTo(JPanel panel, JLabel label, Component unit) {
+        besides.addAll(List.of(label, unit));
+        panel.add(label);
+        panel.add(field, "growx");
+        panel.add(unit, "wrap");
+        panel.add(message, "skip 1, span 2, growx, hidemode 3, wrap");
+    }
+
+    /** Shows or hides the whole row. */
+    public void setVisible(boolean shown) {
+        visible = shown;
+        field.setVisible(shown);
+        besides.forEach(each -> each.setVisible(shown));
+        message.setVisible(shown && !message.getText().isEmpty());
+    }
+
+    /** Shows the problems of this field by outline and words; none takes both away. */
+    public void show(List<Problem> problems) {
+        boolean error = Problem.anyError(problems);
+        field.putClientProperty("JComponent.outline", error ? "error" : problems.isEmpty() ? null : "warning");
+        message.putClientProperty("FlatLaf.styleClass", error ? "fieldError" : "fieldWarning");
+        message.setText(
+                problems.isEmpty()
+                        ? ""
+                        : "<html>"
+                                + String.join(
+                                        "<br>",
+                                        problems.stream()
+                                                .map(p -> escaped(problemText.say(p)))
+                                                .toList()) + "</html>");
+        message.setVisible(visible && !problems.isEmpty());
+        field.repaint();
+    }
+
+    private static String escaped(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    }
+}

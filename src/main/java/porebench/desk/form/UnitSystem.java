@@ -1,0 +1,92 @@
+package porebench.desk.form;
+
+import porebench.quantity.DensityUnit;
+import porebench.quantity.MassUnit;
+import porebench.quantity.PressureUnit;
+import porebench.quantity.TemperatureUnit;
+import porebench.quantity.VolumeUnit;
+
+/** The units in which the workbench shows quantities and offers to take them; what was typed keeps its own unit. */
+public enum UnitSystem {
+    SI(
+            MassUnit.KILOGRAM,
+            MassUnit.GRAM,
+            VolumeUnit.CUBIC_METRE,
+            VolumeUnit.LITRE,
+            DensityUnit.KILOGRAM_PER_CUBIC_METRE,
+            TemperatureUnit.CELSIUS,
+            PressureUnit.KILOPASCAL),
+    US(
+            MassUnit.POUND,
+            MassUnit.POUND,
+            VolumeUnit.CUBIC_YARD,
+            VolumeUnit.CUBIC_FOOT,
+            DensityUnit.POUND_PER_CUBIC_FOOT,
+            TemperatureUnit.FAHRENHEIT,
+            PressureUnit.POUND_PER_SQUARE_INCH);
+
+    private final MassUnit batchMass;
+    private final MassUnit benchMass;
+    private final VolumeUnit batchVolume;
+    private final VolumeUnit bowlVolume;
+    private final DensityUnit density;
+    private final TemperatureUnit temperature;
+    private final PressureUnit pressure;
+
+    UnitSystem(
+            MassUnit batchMass,
+            MassUnit benchMass,
+            VolumeUnit batchVolume,
+            VolumeUnit bowlVolume,
+            DensityUnit density,
+            TemperatureUnit temperature,
+            PressureUnit pressure) {
+        this.batchMass = batchMass;
+        this.benchMass = benchMass;
+        this.batchVolume = batchVolume;
+        this.bowlVolume = bowlVolume;
+        this.density = density;
+        this.temperature = temperature;
+        this.pressure = pressure;
+    }
+
+    /** Returns the unit of masses in a batch of concrete. */
+    public MassUnit batchMass() {
+        return batchMass;
+    }
+
+    /** Returns the unit of masses weighed at the bench. */
+    public MassUnit benchMass() {
+        return benchMass;
+    }
+
+    /** Returns the unit of a batch's volume. */
+    public VolumeUnit batchVolume() {
+        return batchVolume;
+    }
+
+    /** Returns the unit of a bowl's volume. */
+    public VolumeUnit bowlVolume() {
+        return bowlVolume;
+    }
+
+    /** Returns the unit of densities. */
+    public DensityUnit density() {
+        return density;
+    }
+
+    /** Returns the unit of temperatures. */
+    public TemperatureUnit temperature() {
+        return temperature;
+    }
+
+    /** Returns the unit of pressures. */
+    public PressureUnit pressure() {
+        return pressure;
+    }
+
+    /** Returns the other system. */
+    public UnitSystem other() {
+        return this == SI ? US : SI;
+    }
+}

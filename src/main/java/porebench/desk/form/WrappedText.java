@@ -1,0 +1,32 @@
+package porebench.desk.form;
+
+import javax.swing.BorderFactory;
+import javax.swing.JTextArea;
+
+/** Text to read that breaks its lines at the width it is given; its layout constraint must let it shrink, {@code wmin 0}. */
+public final class WrappedText extends JTextArea {
+    private static final long serialVersionUID = 1L;
+
+    /**
+     * Makes a text.
+     *
+     * @param name the component's name
+     * @param styleClass how it looks, such as {@code quiet}
+     */
+    public WrappedText(String name, String styleClass) {
+        setName(name);
+        setEditable(false);
+        setFocusable(false);
+        setOpaque(false);
+        setLineWrap(true);
+        setWrapStyleWord(true);
+        setBorder(BorderFactory.createEmptyBorder());
+        putClientProperty("FlatLaf.styleClass", styleClass);
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setBorder(BorderFactory.createEmptyBorder());
+    }
+}

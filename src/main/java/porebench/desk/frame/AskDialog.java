@@ -1,0 +1,112 @@
+package porebench.desk.frame;
+
+import java.awt.Component;
+import java.awt.Dialog;
+import java.awt.Window;
+import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
+import javax.swing.WindowConstants;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** A dialog with a content and a row of buttons, each named for what it does; Escape takes the last one. */
+final class AskDialog {
+    private static final int TEXT_COLUMNS = 46;
+
+    private final JDialog dialog;
+    private final JPanel buttonRow = new JPanel(new MigLayout("insets 0, gap 10", "push[]"));
+    private final List<JButton> buttons = new ArrayList<>();
+    private final List<BooleanSupplier> mayClose = new ArrayList<>();
+    private int chosen = -1;
+
+    AskDialog(@Nullable Component over, String title, JComponent content) {
+        Window owner = over == null
+                ? null
+                : over instanceof Window window ? window : SwingUtilities.getWindowAncestor(over);
+        dialog = new JDialog(owner, title, Dialog.ModalityType.APPLICATION_MODAL);
+        dialog.setName("ask");
+        dialog.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
+        JPanel pane = new JPanel(new MigLayout("insets 20, wrap 1", "[grow,fill]", "[grow,fill]18[]"));
+        pane.add(content);
+        pane.add(buttonRow, "growx");
+        dialog.setContentPane(pane);
+    }
+
+    /** Adds a button that closes the dialog; the first one is the default. */
+    JButton button(String name, String text) {
+        JButton button = new JButton(text);
+        button.setName(name);
+        int index = buttons.size();
+        mayClose.add(() -> true);
+        button.addActionListener(event -> {
+            if (mayClose.get(index).getAsBoolean()) {
+                chosen = index;
+                dialog.dispose();
+            }
+        });
+        buttons.add(button);
+        buttonRow.add(button);
+        return button;
+    }
+
+    /** Lets a button close the dialog only when something is so, such as a form without problems. */
+    void closesOnlyIf(JButton button, BooleanSupplier question) {
+        mayClose.set(buttons.indexOf(button), () -> {
+            boolean closes = question.getAsBoolean();
+            if (!closes) {
+                dialog.pack();
+            }
+            return closes;
+        });
+    }
+
+    JDialog window() {
+        return dialog;
+    }
+
+    /** Shows the dialog and waits; returns which button was chosen, or the last one when it was just closed. */
+    int ask() {
+        dialog.getRootPane().setDefaultButton(buttons.get(0));
+        int last = buttons.size() - 1;
+        dialog.getRootPane()
+                .registerKeyboardAction(
+                        event -> dialog.dispose(),
+                        KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
+                        JComponent.WHEN_IN_FOCUSED_WINDOW);
+        dialog.pack();
+        dialog.setLocationRelativeTo(dialog.getOwner());
+        dialog.setVisible(true);
+        return chosen < 0 ? last : chosen;
+    }
+
+    /** Returns a text to read, wrapped, that can be selected and copied. */
+    static JTextArea text(String words) {
+        JTextArea area = new JTextArea(words);
+        area.setColumns(TEXT_COLUMNS);
+        area.setLineWrap(true);
+        area.setWrapStyleWord(true);
+        area.setEditable(false);
+        area.setFocusable(false);
+        area.setOpaque(false);
+        area.setBorder(null);
+        area.setFont(UIManager.getFont("Label.font"));
+        // A text area knows its height only once it knows its width.
+        area.setSize(area.getPreferredSize().width, Short.MAX_VALUE);
+        return area;
+    }
+
+    static Optional<String> filled(String text) {
+        return Optional.of(text.strip()).filter(words -> !words.isEmpty());
+    }
+}

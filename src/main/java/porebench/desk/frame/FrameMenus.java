@@ -1,0 +1,174 @@
+package porebench.desk.frame;
+
+import java.nio.file.Path;
+import java.util.function.Consumer;
+import javax.swing.ButtonGroup;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
+import javax.swing.JRadioButtonMenuItem;
+import javax.swing.event.MenuEvent;
+import javax.swing.event.MenuListener;
+import org.jspecify.annotations.Nullable;
+import porebench.desk.DeskModel;
+import porebench.desk.form.Texts;
+import porebench.desk.form.UnitSystem;
+
+/** The menu bar. */
+final class FrameMenus {
+    private final JMenuBar bar = new JMenuBar();
+    private final WorkbenchFrame window;
+    private final BookCommands book;
+    private final DeskModel desk;
+    private final Texts texts;
+    private final Command undo;
+    private final Command redo;
+
+    FrameMenus(WorkbenchFrame window, BookCommands book, Command newMix) {
+        this.window = window;
+        this.book = book;
+        this.desk = window.desk();
+        this.texts = window.texts();
+        undo = command("menu.undo.nothing", "ctrl Z", () -> window.current().undo());
+        redo = command("menu.redo.nothing", "ctrl Y", () -> window.current().redo());
+        bar.add(bookMenu());
+        bar.add(editMenu(newMix));
+        bar.add(viewMenu());
+        bar.add(helpMenu());
+    }
+
+    JMenuBar bar() {
+        return bar;
+    }
+
+    private Command command(String key, @Nullable String stroke, Runnable what) {
+        return new Command(texts.get(key), stroke, what);
+    }
+
+    private JMenu menu(String key) {
+        JMenu menu = new JMenu(new Command(texts.get(key), null, () -> {}));
+        menu.setName(key);
+        return menu;
+    }
+
+    private void add(JMenu menu, String key, @Nullable String stroke, Runnable what) {
+        menu.add(command(key, stroke, what)).setName(key);
+    }
+
+    private JMenu bookMenu() {
+        JMenu menu = menu("menu.book");
+        add(menu, "menu.new", "ctrl N", book::begin);
+        add(menu, "menu.open", "ctrl O", book::open);
+        JMenu recent = menu("menu.recent");
+        menu.add(recent);
+        onOpening(menu, () -> fill(recent));
+        add(menu, "menu.copy", "ctrl shift S", book::saveCopy);
+        menu.addSeparator();
+        add(menu, "menu.import", "ctrl I", book::importCsv);
+        add(menu, "menu.export", "ctrl E", book::exportCsv);
+        add(menu, "menu.verify", null, book::verify);
+        menu.addSeparator();
+        add(menu, "menu.laboratory", null, () -> new LaboratoryDialog(desk, texts).ask(window.content()));
+        add(menu, "menu.profiles", null, () -> new ProfileDialog(desk, texts).show(window.content()));
+        menu.addSeparator();
+        add(menu, "menu.quit", "ctrl Q", window::close);
+        return menu;
+    }
+
+    private void fill(JMenu recent) {
+        recent.removeAll();
+        for (Path file : window.memory().recentFiles()) {
+            JMenuItem item = recent.add(file.toString());
+            item.addActionListener(event -> book.open(file));
+        }
+        recent.setEnabled(recent.getItemCount() > 0);
+    }
+
+    private JMenu editMenu(Command newMix) {
+        JMenu menu = menu("menu.edit");
+        menu.add(undo).setName("menu.undo");
+        menu.add(redo).setName("menu.redo");
+        onOpening(menu, this::sayWhatWouldBeUndone);
+        menu.addSeparator();
+        menu.add(newMix).setName("menu.newMix");
+        add(menu, "menu.save", "ctrl S", () -> window.current().save());
+        add(menu, "menu.find", "ctrl F", window::find);
+        return menu;
+    }
+
+    private void sayWhatWouldBeUndone() {
+        undo.say(window.current()
+                .undoLabel()
+                .map(label -> texts.get("menu.undo", label))
+                .orElse(texts.get("menu.undo.nothing")));
+        redo.say(window.current()
+                .redoLabel()
+                .map(label -> texts.get("menu.redo", label))
+                .orElse(texts.get("menu.redo.nothing")));
+    }
+
+    private JMenu viewMenu() {
+        JMenu menu = menu("menu.view");
+        ButtonGroup units = new ButtonGroup();
+        for (UnitSystem system : UnitSystem.values()) {
+            choice(menu, units, "menu.units." + system.name(), desk.units() == system, on -> window.show(system));
+        }
+        menu.addSeparator();
+        ButtonGroup themes = new ButtonGroup();
+        for (Theme theme : Theme.values()) {
+            choice(
+                    menu,
+                    themes,
+                    "menu.theme." + theme.symbol(),
+                    window.memory().theme() == theme,
+                    on -> window.show(theme));
+        }
+        menu.addSeparator();
+        add(menu, "menu.person", null, this::changePerson);
+        return menu;
+    }
+
+    private void choice(JMenu menu, ButtonGroup group, String key, boolean isOn, Consumer<Boolean> what) {
+        JRadioButtonMenuItem item = new JRadioButtonMenuItem(command(key, null, () -> what.accept(true)));
+        item.setName(key);
+        item.setSelected(isOn);
+        group.add(item);
+        menu.add(item);
+    }
+
+    /** Asks anew who works here; taken back, the person before goes on. */
+    private void changePerson() {
+        String before = desk.person();
+        desk.setPerson("");
+        if (desk.tools().asker().person(window.content()).isEmpty()) {
+            desk.setPerson(before);
+        }
+    }
+
+    private JMenu helpMenu() {
+        JMenu menu = menu("menu.help");
+        About about = new About(texts);
+        add(menu, "menu.cautions", "F1", () -> about.showCautions(window.content()));
+        add(menu, "menu.about", null, () -> about.showAbout(window.content()));
+        return menu;
+    }
+
+    private static void onOpening(JMenu menu, Runnable what) {
+        menu.addMenuListener(new MenuListener() {
+            @Override
+            public void menuSelected(MenuEvent event) {
+                what.run();
+            }
+
+            @Override
+            public void menuDeselected(MenuEvent event) {
+                // Nothing to put away.
+            }
+
+            @Override
+            public void menuCanceled(MenuEvent event) {
+                // Nothing to put away.
+            }
+        });
+    }
+}

@@ -1,0 +1,13 @@
+package porebench.desk.frame;
+
+import java.util.Locale;
+import porebench.desk.form.Texts;
+
+/** Where the words of the window itself stand. */
+final class FrameTexts {
+    private FrameTexts() {}
+
+    static Texts in(Locale locale) {
+        return Texts.of("porebench.desk.frame.frame", locale);
+    }
+}

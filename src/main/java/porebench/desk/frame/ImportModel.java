@@ -1,0 +1,57 @@
+package porebench.desk.frame;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import porebench.method.Place;
+import porebench.method.Problem;
+import porebench.record.Incoming;
+import porebench.record.Intake;
+import porebench.record.Kept;
+import porebench.record.LabBook;
+import porebench.record.RecordKind;
+import porebench.record.port.Sheet;
+
+/**
+ * What one CSV file would bring into the lab book; nothing is kept before the person says so.
+ *
+ * @param file the name of the file
+ * @param result what can be kept, and what stands there already
+ * @param problems every problem, of the file and of its records against the lab book
+ */
+record ImportModel(String file, Intake.Result result, List<Problem> problems) {
+    ImportModel {
+        problems = List.copyOf(problems);
+    }
+
+    /** Checks what was read from a file against the lab book. */
+    static ImportModel of(LabBook book, Sheet<Kept> sheet) {
+        List<Incoming> incoming = sheet.rows().stream()
+                .map(row -> new Incoming(new Place(sheet.file(), row.line(), 0), row.value()))
+                .toList();
+        Intake.Result result = Intake.check(book, incoming);
+        List<Problem> problems = new ArrayList<>(sheet.problems());
+        problems.addAll(result.problems());
+        return new ImportModel(sheet.file(), result, problems);
+    }
+
+    /** Returns how many records of each kind can be kept. */
+    Map<RecordKind, Integer> counts() {
+        Map<RecordKind, Integer> counts = new EnumMap<>(RecordKind.class);
+        result.drafts().forEach(draft -> counts.merge(draft.value().kind(), 1, Integer::sum));
+        return counts;
+    }
+
+    boolean hasSomethingToKeep() {
+        return !result.drafts().isEmpty();
+    }
+
+    long errors() {
+        return problems.stream().filter(Problem::isError).count();
+    }
+
+    long warnings() {
+        return problems.size() - errors();
+    }
+}

@@ -1,0 +1,45 @@
+package porebench.desk.frame;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import porebench.desk.DeskModel;
+import porebench.desk.Page;
+import porebench.record.MixId;
+
+/**
+ * All pages of the window: the steps of a mix in the order of the work, and the registers of the laboratory.
+ *
+ * @param steps the pages of the selected mix
+ * @param registers the pages of the whole laboratory
+ * @param beginMix begins the draft of a new mix on the first step
+ */
+record Pages(List<Page> steps, List<Page> registers, Runnable beginMix) {
+    Pages {
+        steps = List.copyOf(steps);
+        registers = List.copyOf(registers);
+    }
+
+    /**
+     * Makes all pages; a new screen is added here.
+     *
+     * @param openMix turns the window to a mix
+     */
+    static Pages of(DeskModel desk, Consumer<MixId> openMix) {
+        return new Pages(List.of(), List.of(), () -> {});
+    }
+
+    /** Returns all pages. */
+    List<Page> all() {
+        return Stream.concat(steps.stream(), registers.stream()).toList();
+    }
+
+    Optional<Page> named(String name) {
+        return all().stream().filter(page -> page.name().equals(name)).findFirst();
+    }
+
+    boolean isStep(Page page) {
+        return steps.contains(page);
+    }
+}

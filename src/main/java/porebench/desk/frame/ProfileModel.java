@@ -1,0 +1,180 @@
+package porebench.desk.frame;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import porebench.desk.form.History;
+import porebench.desk.form.Texts;
+import porebench.method.Figure;
+import porebench.method.FigureName;
+import porebench.method.Mark;
+import porebench.method.Problem;
+import porebench.method.Profile;
+import porebench.method.profile.Profiles;
+import porebench.record.Draft;
+import porebench.record.LabBook;
+import porebench.record.LaboratoryProfile;
+import porebench.record.Version;
+
+/** The figures of the profiles: those of named standards to read, the laboratory's own copies to change. */
+final class ProfileModel {
+    private final LabBook book;
+    private final Texts texts;
+    private final History<Copy> history = new History<>(new Copy("", "", Map.of()));
+    private Profile shown = Profiles.standard();
+    private int basedOn;
+
+    /**
+     * A laboratory's own copy as it is being changed.
+     *
+     * @param id its short name
+     * @param title its name for people
+     * @param figures every figure as typed
+     */
+    record Copy(String id, String title, Map<FigureName, Figure> figures) {
+        Copy {
+            figures = Map.copyOf(figures);
+        }
+    }
+
+    ProfileModel(LabBook book, Texts texts, String profileId) {
+        this.book = book;
+        this.texts = texts;
+        show(profiles().stream()
+                .filter(profile -> profile.id().equals(profileId))
+                .findFirst()
+                .orElse(Profiles.standard()));
+    }
+
+    /** Returns all profiles, those of named standards first. */
+    List<Profile> profiles() {
+        List<Profile> all = new ArrayList<>(Profiles.named());
+        book.latest(LaboratoryProfile.class).stream()
+                .map(version -> version.value().profile())
+                .forEach(own -> {
+                    all.removeIf(named -> named.id().equals(own.id()));
+                    all.add(own);
+                });
+        return all;
+    }
+
+    /** Shows a profile; a draft before is dropped. */
+    void show(Profile profile) {
+        shown = profile;
+        basedOn = book.latest(LaboratoryProfile.class, profile.id())
+                .map(Version::number)
+                .orElse(0);
+        history.restart(copyOf(profile));
+    }
+
+    private static Copy copyOf(Profile profile) {
+        Map<FigureName, Figure> figures = new EnumMap<>(FigureName.class);
+        for (FigureName name : FigureName.values()) {
+            figures.put(name, profile.figure(name));
+        }
+        return new Copy(profile.id(), profile.title(), figures);
+    }
+
+    Profile shown() {
+        return shown;
+    }
+
+    /** Returns whether the profile on view is the laboratory's own, and so can be changed. */
+    boolean isOwn() {
+        return shown.basedOn().isPresent();
+    }
+
+    Copy draft() {
+        return history.draft();
+    }
+
+    History<Copy> history() {
+        return history;
+    }
+
+    /** Begins the laboratory's own copy of the profile on view. */
+    void copy() {
+        String id = shown.id() + "-" + texts.get("profile.copy.id");
+        while (isTaken(id)) {
+            id = id + "-2";
+        }
+        Profile own = shown.copyAs(id, texts.get("profile.copy.title", shown.title()));
+        shown = own;
+        basedOn = 0;
+        history.restart(copyOf(own));
+    }
+
+    private boolean isTaken(String id) {
+        return profiles().stream().anyMatch(profile -> profile.id().equals(id));
+    }
+
+    /** Changes the value of one figure; it is then the laboratory's own. */
+    void change(FigureName name, String value) {
+        Figure before = draft().figures().get(name);
+        String typed = value.strip();
+        if (before == null || before.value().equals(typed)) {
+            return;
+        }
+        Map<FigureName, Figure> figures = new EnumMap<>(draft().figures());
+        String shownValue = typed.isEmpty() ? " " : typed;
+        figures.put(name, new Figure(shownValue, texts.get("profile.own"), Mark.LABORATORY));
+        history.update(
+                texts.get("profile.change", texts.get(wordsOf(name))),
+                new Copy(draft().id(), draft().title(), figures));
+    }
+
+    void changeName(String id, String title) {
+        history.update(texts.get("profile.rename"), new Copy(id, title, draft().figures()));
+    }
+
+    /** Returns everything that is wrong with the draft. */
+    List<Problem> problems() {
+        List<Problem> problems = new ArrayList<>();
+        if (draft().id().isBlank()) {
+            problems.add(Problem.error("id", "form.required", texts.get("profile.id.plain")));
+        } else if (basedOn == 0 && isTaken(draft().id().strip())) {
+            problems.add(Problem.error(
+                    "id",
+                    "book.already-there",
+                    texts.get("profile.word"),
+                    draft().id().strip()));
+        }
+        if (draft().title().isBlank()) {
+            problems.add(Problem.error("title", "form.required", texts.get("profile.title.plain")));
+        }
+        problems.addAll(Profile.check(draft().figures()));
+        return problems;
+    }
+
+    boolean canSave() {
+        return isOwn() && isChanged() && !Problem.anyError(problems());
+    }
+
+    boolean isNew() {
+        return isOwn() && basedOn == 0;
+    }
+
+    boolean isChanged() {
+        return isNew() || history.isChanged();
+    }
+
+    /** Returns the draft of the record; empty while something is wrong. */
+    Optional<Draft> record() {
+        return Problem.anyError(problems())
+                ? Optional.empty()
+                : Optional.of(new Draft(
+                        new LaboratoryProfile(new Profile(
+                                draft().id().strip(),
+                                draft().title().strip(),
+                                shown.edition(),
+                                shown.basedOn(),
+                                draft().figures())),
+                        basedOn));
+    }
+
+    static String wordsOf(FigureName name) {
+        return "figure." + name.key();
+    }
+}

@@ -1,0 +1,61 @@
+package porebench.desk.frame;
+
+import java.nio.file.Path;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import porebench.desk.DeskModel;
+import porebench.desk.form.Texts;
+import porebench.record.Laboratory;
+
+/** The line at the foot of the window: whose lab book this is and where, who works here, and in which units. */
+final class StatusStrip {
+    private final JPanel panel = new JPanel(new MigLayout("insets 4 16 4 16, fillx", "[grow,0::]24[]24[]", "[]"));
+    private final JLabel book = new JLabel();
+    private final JLabel person = new JLabel();
+    private final JLabel units = new JLabel();
+    private final DeskModel desk;
+    private final Texts texts;
+    private String file = "";
+
+    StatusStrip(DeskModel desk, Texts texts) {
+        this.desk = desk;
+        this.texts = texts;
+        panel.putClientProperty("FlatLaf.styleClass", "rail");
+        for (JLabel label : new JLabel[] {book, person, units}) {
+            label.putClientProperty("FlatLaf.styleClass", "quiet");
+        }
+        book.setName("strip.book");
+        person.setName("strip.person");
+        units.setName("strip.units");
+        panel.add(book, "wmin 0");
+        panel.add(person);
+        panel.add(units);
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    /** Shows from now on where the lab book is kept. */
+    void say(Path path) {
+        file = path.toString();
+    }
+
+    void refresh() {
+        String laboratory = desk.book()
+                .latest(Laboratory.class, Laboratory.ID)
+                .map(version -> version.value().name())
+                .orElse(texts.get("strip.no-laboratory"));
+        book.setText(texts.get("strip.book", laboratory, file));
+        book.setToolTipText(file);
+        person.setText(
+                desk.person().isBlank() ? texts.get("strip.nobody") : texts.get("strip.person", desk.person()));
+        units.setText(texts.get("strip.units", texts.get(unitsKey())));
+    }
+
+    private String unitsKey() {
+        return "units." + desk.units().name();
+    }
+}

@@ -1,0 +1,287 @@
+package porebench.desk.frame;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JFrame;
+import javax.swing.JPanel;
+import javax.swing.JSplitPane;
+import javax.swing.Timer;
+import javax.swing.WindowConstants;
+import porebench.desk.DeskModel;
+import porebench.desk.Page;
+import porebench.desk.form.Texts;
+import porebench.desk.form.UnitSystem;
+import porebench.record.MixId;
+import porebench.record.RegisterRow;
+
+/** The one window: mixes and registers on the left, the selected mix's steps or a register on the right. */
+public final class WorkbenchFrame {
+    private static final Dimension USUAL_SIZE = new Dimension(1280, 800);
+    private static final Dimension LEAST_SIZE = new Dimension(960, 620);
+    private static final int RAIL_WIDTH = 300;
+    private static final int LOOK_EVERY_MILLISECONDS = 2000;
+    private static final String WELCOME = "welcome";
+
+    private final DeskModel desk;
+    private final WindowMemory memory;
+    private final Texts texts;
+    private final JFrame frame = new JFrame();
+    private final JPanel content = new JPanel(new BorderLayout());
+    private final CardLayout cards = new CardLayout();
+    private final JPanel pageArea = new JPanel(cards);
+    private final JPanel right = new JPanel(new BorderLayout());
+    private final Pages pages;
+    private final MixRail rail;
+    private final Head head;
+    private final StatusStrip strip;
+    private final Welcome welcome;
+    private final FrameMenus menus;
+    private final Timer lookout;
+    private Page current;
+    private Page lastStep;
+    private boolean beginning;
+    private boolean closed;
+
+    /**
+     * Makes the window; {@link #show()} opens it.
+     *
+     * @param desk what it looks at
+     * @param file the file of the lab book that is open
+     * @param memory what was remembered of the last day
+     */
+    WorkbenchFrame(DeskModel desk, Path file, WindowMemory memory) {
+        this.desk = desk;
+        this.memory = memory;
+        this.texts = FrameTexts.in(desk.tools().locale());
+        content.setName("workbench");
+        pages = Pages.of(desk, this::openMix);
+        current = pages.steps().get(0);
+        lastStep = current;
+        BookCommands book =
+                new BookCommands(desk, texts, content, this::mayLeave, this::opened, memory::forgetFile);
+        Command newMix = new Command(texts.get("rail.new"), "ctrl shift N", this::beginMix);
+        rail = new MixRail(desk, texts, pages.registers(), newMix, this::openMix, this::turnTo);
+        head = new Head(desk, texts, pages.steps(), this::turnTo);
+        strip = new StatusStrip(desk, texts);
+        welcome = new Welcome(texts, newMix, new Command(texts.get("menu.import"), null, book::importCsv));
+        menus = new FrameMenus(this, book, newMix);
+        lookout = new Timer(LOOK_EVERY_MILLISECONDS, event -> look());
+        build();
+        desk.onChange(this::refresh);
+        opened(file);
+    }
+
+    private void build() {
+        pageArea.add(welcome.component(), WELCOME);
+        pages.all().forEach(page -> pageArea.add(page.component(), page.name()));
+        right.add(head.component(), BorderLayout.NORTH);
+        right.add(pageArea, BorderLayout.CENTER);
+        int scaled = UIScale.scale(RAIL_WIDTH);
+        rail.component().setMinimumSize(new Dimension(scaled * 2 / 3, 0));
+        right.setMinimumSize(new Dimension(scaled, 0));
+        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, rail.component(), right);
+        split.setDividerLocation(scaled);
+        split.setBorder(null);
+        content.add(split, BorderLayout.CENTER);
+        content.add(strip.component(), BorderLayout.SOUTH);
+        frame.setName("frame");
+        frame.setContentPane(content);
+        frame.setJMenuBar(menus.bar());
+        frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+        frame.setMinimumSize(LEAST_SIZE);
+        frame.setIconImages(AppMark.pictures());
+        frame.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent event) {
+                close();
+            }
+
+            @Override
+            public void windowActivated(WindowEvent event) {
+                look();
+            }
+        });
+    }
+
+    /** Opens the window where it was left. */
+    public void show() {
+        Dimension usual = UIScale.scale(USUAL_SIZE);
+        Dimension size = memory.size(usual);
+        Rectangle screen = frame.getGraphicsConfiguration().getBounds();
+        frame.setSize(Math.min(size.width, screen.width), Math.min(size.height, screen.height));
+        frame.setLocationRelativeTo(null);
+        refresh();
+        pages.named(memory.page()).ifPresent(this::turnTo);
+        frame.setVisible(true);
+        lookout.start();
+    }
+
+    JFrame frame() {
+        return frame;
+    }
+
+    JComponent content() {
+        return content;
+    }
+
+    DeskModel desk() {
+        return desk;
+    }
+
+    Texts texts() {
+        return texts;
+    }
+
+    WindowMemory memory() {
+        return memory;
+    }
+
+    Page current() {
+        return current;
+    }
+
+    /** Looks for a mix by its name. */
+    void find() {
+        rail.find();
+    }
+
+    /** Asks about unsaved drafts; returns whether the window may turn to something else. */
+    boolean mayLeave() {
+        for (Page page : pages.all()) {
+            if (page.hasUnsavedDraft()) {
+                switch (desk.tools().asker().draft(content, page.title())) {
+                    case DROP -> page.dropDraft();
+                    case SAVE -> page.save();
+                    case KEEP_EDITING -> {
+                        return false;
+                    }
+                }
+                if (page.hasUnsavedDraft()) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** Turns to a page; stays when a draft is to be kept. */
+    void turnTo(Page page) {
+        if (page != current && mayLeave()) {
+            current = page;
+            if (pages.isStep(page)) {
+                lastStep = page;
+            }
+        }
+        refresh();
+    }
+
+    /** Turns to a mix, on the step that was seen last. */
+    void openMix(MixId mixId) {
+        boolean isShown = desk.selected().filter(mixId::equals).isPresent() && pages.isStep(current);
+        if (!isShown && mayLeave()) {
+            beginning = false;
+            current = lastStep;
+            desk.select(mixId);
+        }
+        refresh();
+    }
+
+    /** Begins the draft of a new mix. */
+    void beginMix() {
+        if (mayLeave()) {
+            beginning = true;
+            current = pages.steps().get(0);
+            lastStep = current;
+            desk.selectNone();
+            pages.beginMix().run();
+            refresh();
+        }
+    }
+
+    private void opened(Path file) {
+        memory.rememberFile(file);
+        beginning = false;
+        strip.say(file);
+        String last = memory.mix();
+        Optional<MixId> mix = desk.rows().stream()
+                .map(RegisterRow::mixId)
+                .filter(id -> id.text().equals(last))
+                .findFirst()
+                .or(() -> desk.rows().stream().map(RegisterRow::mixId).findFirst());
+        mix.ifPresentOrElse(desk::select, desk::selectNone);
+        refresh();
+    }
+
+    /** Shows everything in another theme. */
+    void show(Theme theme) {
+        memory.remember(theme);
+        theme.apply();
+        refresh();
+    }
+
+    /** Shows everything in another unit system. */
+    void show(UnitSystem units) {
+        memory.remember(units);
+        desk.show(units);
+    }
+
+    private void refresh() {
+        if (desk.selected().isPresent()) {
+            beginning = false;
+        }
+        rail.refresh();
+        head.refresh();
+        boolean onSteps = pages.isStep(current);
+        boolean empty = onSteps && desk.selected().isEmpty() && !beginning && !current.hasUnsavedDraft();
+        head.component().setVisible(onSteps && !empty);
+        head.mark(current);
+        rail.mark(current);
+        welcome.show(desk.rows().isEmpty());
+        cards.show(pageArea, empty ? WELCOME : current.name());
+        strip.refresh();
+        frame.setTitle(texts.get("frame.title", desk.book().name()));
+        memory.rememberPerson(desk.person());
+    }
+
+    /**
+     * Sees whether another window changed the lab book. It asks on the event thread, like everybody else who uses the lab
+     * book, because a lab book serves one thread at a time; the question is a single number.
+     */
+    private void look() {
+        if (!closed && !desk.tools().tasks().isBusy()) {
+            try {
+                desk.refresh();
+            } catch (RuntimeException failure) {
+                lookout.stop();
+                desk.tools().asker().failure(content, texts.get("frame.looking"), failure);
+            }
+        }
+    }
+
+    /** Closes the window and the lab book, unless a draft is to be kept. */
+    public void close() {
+        if (closed || !mayLeave()) {
+            return;
+        }
+        closed = true;
+        lookout.stop();
+        memory.remember(frame.getSize());
+        memory.rememberPage(current.name());
+        memory.rememberMix(desk.selected().map(MixId::text).orElse(""));
+        frame.dispose();
+        desk.book().close();
+    }
+
+    /** Returns whether the window was closed. */
+    public boolean isClosed() {
+        return closed;
+    }
+}

@@ -1,0 +1,159 @@
+package porebench.desk.mix;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import porebench.desk.Asker;
+import porebench.desk.DeskModel;
+import porebench.desk.Page;
+import porebench.desk.form.Texts;
+import porebench.method.Problem;
+
+/** The page on which the selected mix design is read and corrected, or a new one is entered. */
+public final class MixPage implements Page {
+    private final DeskModel desk;
+    private final MixModel model;
+    private final MixPanel panel;
+    private final Texts texts;
+
+    public MixPage(DeskModel desk) {
+        this.desk = desk;
+        this.model = new MixModel(desk);
+        this.texts = model.texts();
+        this.panel = new MixPanel(desk, model, new MixActions.Doing() {
+            @Override
+            public void begin() {
+                MixPage.this.begin();
+            }
+
+            @Override
+            public void save() {
+                MixPage.this.save();
+            }
+
+            @Override
+            public void dropDraft() {
+                MixPage.this.dropDraft();
+            }
+        });
+        model.history().onChange(panel::refresh);
+        desk.onChange(() -> {
+            model.followDesk();
+            panel.refresh();
+        });
+    }
+
+    /** Begins a new mix design; a draft not saved before is lost. */
+    public void begin() {
+        panel.finishTyping();
+        model.begin();
+        desk.selectNone();
+    }
+
+    @Override
+    public String name() {
+        return "mix";
+    }
+
+    @Override
+    public String title() {
+        return texts.get("page.title");
+    }
+
+    @Override
+    public JComponent component() {
+        return panel.component();
+    }
+
+    @Override
+    public boolean hasUnsavedDraft() {
+        panel.finishTyping();
+        return model.history().isChanged();
+    }
+
+    @Override
+    public void dropDraft() {
+        panel.finishTyping();
+        model.dropDraft();
+    }
+
+    @Override
+    public void undo() {
+        panel.finishTyping();
+        model.history().undo();
+    }
+
+    @Override
+    public void redo() {
+        panel.finishTyping();
+        model.history().redo();
+    }
+
+    @Override
+    public Optional<String> undoLabel() {
+        return model.history().undoLabel();
+    }
+
+    @Override
+    public Optional<String> redoLabel() {
+        return model.history().redoLabel();
+    }
+
+    /** Saves the draft; says before what would become untrue, asks why, and shows what must be corrected. */
+    @Override
+    public void save() {
+        panel.finishTyping();
+        model.trySaving();
+        panel.refresh();
+        if (!model.history().isChanged() || model.reading().mix().isEmpty()) {
+            return;
+        }
+        Asker asker = desk.tools().asker();
+        if (asker.person(component()).isEmpty() || !goesOnInSpiteOfEffects(asker)) {
+            return;
+        }
+        String id = model.reading().mix().orElseThrow().id().text();
+        Optional<String> why = model.base().isEmpty()
+                ? Optional.of(texts.get("save.new.why"))
+                : asker.reason(
+                        component(), texts.get("save.reason.title", id), texts.get("save.reason.question"));
+        why.ifPresent(reason -> keep(asker, id, reason));
+    }
+
+    private boolean goesOnInSpiteOfEffects(Asker asker) {
+        SavingEffects effects = model.effects();
+        List<String> said = new ArrayList<>();
+        effects.untrueFactor()
+                .ifPresent(issue -> said.add(texts.get(
+                        "effects.factor",
+                        desk.tools().numbers().show(issue.factorPercent()),
+                        Integer.toString(issue.revision()))));
+        effects.trialsLeftBehind()
+                .ifPresent(open -> said.add(texts.get(
+                        "effects.trials",
+                        Integer.toString(open.trials().size()),
+                        open.determination().value().id().text(),
+                        Integer.toString(open.determination().value().mixVersion()))));
+        String id = model.reading().mix().orElseThrow().id().text();
+        return said.isEmpty()
+                || asker.confirm(
+                        component(),
+                        texts.get("effects.title", id),
+                        String.join("\n\n", said),
+                        texts.get("effects.go-on"));
+    }
+
+    private void keep(Asker asker, String id, String why) {
+        List<Problem> refused;
+        try {
+            refused = model.save(why);
+        } catch (RuntimeException failure) {
+            asker.failure(component(), texts.get("save.failed", id), failure);
+            return;
+        }
+        if (!refused.isEmpty()) {
+            asker.problems(component(), texts.get("save.refused.title"), refused);
+        }
+    }
+}

@@ -1,0 +1,182 @@
+package porebench.desk.mix;
+
+import java.awt.CardLayout;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.util.List;
+import javax.swing.Action;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+import porebench.desk.DeskModel;
+import porebench.desk.form.Commands;
+import porebench.desk.form.ProblemLines;
+import porebench.desk.form.TallPanel;
+import porebench.desk.form.Texts;
+import porebench.desk.form.WrappedText;
+import porebench.method.Problem;
+
+/** The mix design page as it is seen. */
+final class MixPanel implements MixActions.Rows {
+    private static final String DESIGN = "design";
+    private static final String EMPTY = "empty";
+
+    private final DeskModel desk;
+    private final MixModel model;
+    private final Texts texts;
+    private final JPanel cards = new JPanel(new CardLayout());
+    private final WrappedText heading = new WrappedText("mix.heading", "h1");
+    private final WrappedText standing = new WrappedText("mix.standing", "quiet");
+    private final WrappedText refusal = new WrappedText("mix.refusal", "fieldError");
+    private final MixForm form;
+    private final FiguresPanel figures;
+    private final ConstituentTableModel rows;
+    private final ConstituentTable table;
+    private final ProblemLines lines;
+    private final VersionsTable versions;
+    private final JLabel versionsHeading;
+    private final MixActions actions;
+
+    MixPanel(DeskModel desk, MixModel model, MixActions.Doing page) {
+        this.desk = desk;
+        this.model = model;
+        this.texts = model.texts();
+        actions = new MixActions(model, page, this);
+        form = new MixForm(model, desk.tools().problemText());
+        figures = new FiguresPanel(texts, desk.tools().numbers());
+        rows = new ConstituentTableModel(model);
+        table = new ConstituentTable(model, rows, desk.tools().problemText());
+        lines = new ProblemLines("constituents.problems", desk.tools().problemText());
+        versions = new VersionsTable(model, desk.tools().zone());
+        versionsHeading = heading2("section.versions");
+        table.getSelectionModel().addListSelectionListener(event -> actions.refresh(selected()));
+        key(table, KeyStroke.getKeyStroke(KeyEvent.VK_INSERT, 0), actions.addRow);
+        key(table, KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, InputEvent.CTRL_DOWN_MASK), actions.removeRow);
+        key(table, KeyStroke.getKeyStroke(KeyEvent.VK_UP, InputEvent.ALT_DOWN_MASK), actions.moveUp);
+        key(table, KeyStroke.getKeyStroke(KeyEvent.VK_DOWN, InputEvent.ALT_DOWN_MASK), actions.moveDown);
+        cards.setName("mix");
+        cards.add(empty(), EMPTY);
+        cards.add(design(), DESIGN);
+        refresh();
+    }
+
+    JComponent component() {
+        return cards;
+    }
+
+    private JPanel empty() {
+        JPanel panel = new JPanel(new MigLayout("insets 24, fillx, wrap 1", "[grow,fill]", "[]16[]"));
+        WrappedText text = new WrappedText("mix.empty", "quiet");
+        text.setText(texts.get("empty"));
+        panel.add(text, "wmin 0");
+        panel.add(Commands.button("mix.begin", actions.begin), "growx 0");
+        return panel;
+    }
+
+    private JScrollPane design() {
+        TallPanel page = new TallPanel(new MigLayout(
+                "insets 20 24 24 24, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill]"));
+        JPanel head = new JPanel(new MigLayout("insets 0, fillx, wrap 3, gapy 4", "[grow,fill]16[]8[]"));
+        head.add(heading, "wmin 0");
+        head.add(Commands.button("mix.revert", actions.revert), "aligny top");
+        head.add(Commands.button("mix.save", actions.save), "aligny top");
+        head.add(standing, "span 3, wmin 0");
+        page.add(head);
+        page.add(refusal, "wmin 0");
+        JPanel top = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill,400::760]24[pref!]push", "[top]"));
+        JPanel left = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow,fill]"));
+        left.add(heading2("section.batch"), "gapbottom 4");
+        left.add(form.panel());
+        top.add(left);
+        top.add(figures.panel());
+        page.add(top, "gaptop 8");
+        JPanel buttons = new JPanel(new MigLayout("insets 0, fillx", "[]push[]8[]8[]8[]"));
+        buttons.add(heading2("section.constituents"));
+        buttons.add(Commands.button("constituents.add", actions.addRow));
+        buttons.add(Commands.button("constituents.remove", actions.removeRow));
+        buttons.add(Commands.button("constituents.up", actions.moveUp));
+        buttons.add(Commands.button("constituents.down", actions.moveDown));
+        page.add(buttons, "gaptop 16");
+        page.add(table.scrolled());
+        page.add(lines.panel(), "wmin 0");
+        WrappedText keys = new WrappedText("constituents.keys", "quiet");
+        keys.setText(texts.get("keys"));
+        page.add(keys, "wmin 0");
+        page.add(versionsHeading, "gaptop 16");
+        page.add(versions.component());
+        return page.scrolled();
+    }
+
+    private JLabel heading2(String key) {
+        JLabel label = new JLabel(texts.get(key));
+        label.putClientProperty("FlatLaf.styleClass", "h2");
+        return label;
+    }
+
+    private static void key(JComponent over, KeyStroke keys, Action action) {
+        over.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(keys, action);
+        over.getActionMap().put(action, action);
+    }
+
+    /** Takes over what is being typed in a cell. */
+    void finishTyping() {
+        if (table.isEditing() && !table.getCellEditor().stopCellEditing()) {
+            table.getCellEditor().cancelCellEditing();
+        }
+    }
+
+    @Override
+    public int selected() {
+        return table.getSelectedRow();
+    }
+
+    @Override
+    public void select(int row) {
+        if (row >= 0 && row < rows.getRowCount()) {
+            int column = Math.max(0, table.getSelectedColumn());
+            table.changeSelection(row, column, false, false);
+            table.requestFocusInWindow();
+        }
+    }
+
+    /** Shows the draft, its problems and its figures. */
+    void refresh() {
+        CardLayout layout = (CardLayout) cards.getLayout();
+        layout.show(cards, model.isEmpty() ? EMPTY : DESIGN);
+        form.refresh();
+        rows.draftChanged();
+        List<Problem> problems = model.shownProblems();
+        lines.show(form.show(problems));
+        figures.show(model.reading().figures(), desk.units(), model.draft().wetSieved());
+        table.repaint();
+        versions.refresh();
+        versionsHeading.setVisible(model.base().isPresent());
+        versions.component().setVisible(model.base().isPresent());
+        actions.refresh(selected());
+        say();
+    }
+
+    private void say() {
+        heading.setText(model.base()
+                .map(version -> texts.get(
+                        "heading.saved",
+                        version.value().id().text(),
+                        version.value().title()))
+                .orElseGet(() -> texts.get("heading.new")));
+        String saved = model.base()
+                .map(version -> texts.get(
+                        "state.saved",
+                        Integer.toString(version.number()),
+                        version.stamp().who(),
+                        versions.say(version)))
+                .orElseGet(() -> texts.get("state.new"));
+        boolean changed = model.base().isPresent() && model.history().isChanged();
+        standing.setText(changed ? saved + " " + texts.get("state.changed") : saved);
+        int errors = model.errorsInTheWay();
+        refusal.setText(errors == 0 ? "" : texts.get("save.refused", errors));
+        refusal.setVisible(errors > 0);
+    }
+}

@@ -1,0 +1,67 @@
+package porebench.desk.trial;
+
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.util.Optional;
+import porebench.method.trial.Readings;
+import porebench.record.Determination;
+import porebench.record.MeterId;
+import porebench.record.Stamp;
+import porebench.record.Trial;
+import porebench.record.TrialId;
+import porebench.record.Version;
+
+/** Puts a trial together out of a draft. */
+final class Assembly {
+    /** Stands where nothing was typed yet, in a trial that is only judged and never kept. */
+    private static final String UNKNOWN = "?";
+
+    private final TrialDraft draft;
+    private final Determination determination;
+    private final Optional<Trial> before;
+
+    Assembly(TrialDraft draft, Determination determination, Optional<Trial> before) {
+        this.draft = draft;
+        this.determination = determination;
+        this.before = before;
+    }
+
+    /** Makes the trial; one with missing fields can be judged but not kept. */
+    Trial trial(Readings readings, Optional<LocalDateTime> testedAt) {
+        return new Trial(
+                new TrialId(orUnknown(draft.text(TrialField.ID))),
+                determination.mixId(),
+                determination.id(),
+                testedAt.orElseGet(() -> determination.openedOn().atStartOfDay()),
+                draft.text(TrialField.OPERATOR).strip(),
+                new MeterId(orUnknown(draft.text(TrialField.METER))),
+                readings,
+                draft.text(TrialField.REMARKS).strip(),
+                before.flatMap(Trial::keptBecause),
+                before.flatMap(Trial::struckBecause));
+    }
+
+    private static String orUnknown(String text) {
+        return text.isBlank() ? UNKNOWN : text.strip();
+    }
+
+    /** Returns a trial with the reason why it is kept in spite of its doubts, or without one. */
+    static Trial keptBecause(Trial trial, Optional<String> reason) {
+        return new Trial(
+                trial.id(),
+                trial.mixId(),
+                trial.determinationId(),
+                trial.testedAt(),
+                trial.operator(),
+                trial.meterId(),
+                trial.readings(),
+                trial.remarks(),
+                reason,
+                trial.struckBecause());
+    }
+
+    /** Returns a trial as a version to be judged, which is not in the lab book. */
+    static Version<Trial> unkept(Trial trial) {
+        return new Version<>(trial, 1, new Stamp(UNKNOWN, Instant.EPOCH, UNKNOWN));
+    }
+}

@@ -1,0 +1,70 @@
+package porebench.desk.trial;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import porebench.desk.form.ProblemLines;
+import porebench.desk.form.Texts;
+import porebench.desk.form.WrappedText;
+import porebench.method.MeterType;
+import porebench.method.Problem;
+import porebench.method.trial.TrialFactor;
+
+/** The factor of the trial being typed, and what is doubtful about it as a whole. */
+final class LivePanel {
+    private static final int DECIMALS = 2;
+
+    private final TrialsModel model;
+    private final Texts texts;
+    private final JLabel number = new JLabel();
+    private final WrappedText words = new WrappedText("liveWords", "quiet");
+    private final ProblemLines doubts;
+    private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]6[]4[]4[]"));
+
+    LivePanel(TrialsModel model) {
+        this.model = model;
+        this.texts = model.texts();
+        this.doubts = new ProblemLines("liveDoubts", model.desk().tools().problemText());
+        JLabel title = new JLabel(texts.get("live.title"));
+        title.putClientProperty("FlatLaf.styleClass", "h2");
+        number.setName("liveFactor");
+        number.putClientProperty("FlatLaf.styleClass", "number");
+        panel.add(title);
+        panel.add(number);
+        panel.add(words, "wmin 0");
+        panel.add(doubts.panel(), "wmin 0");
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    /** Shows the factor as it is, with the problems that stand under no field. */
+    void show(List<Problem> underNoField) {
+        EntryModel.Entry entry = model.entry().read();
+        Optional<TrialFactor> figures = entry.figures();
+        OptionalDouble factor = figures.map(TrialFactor::factorPercent).orElse(OptionalDouble.empty());
+        number.setText(
+                factor.isPresent()
+                        ? texts.get(
+                                "live.value",
+                                model.desk().tools().numbers().show(factor.getAsDouble(), DECIMALS))
+                        : texts.get("live.none"));
+        words.setText(said(entry, factor));
+        doubts.show(underNoField);
+    }
+
+    private String said(EntryModel.Entry entry, OptionalDouble factor) {
+        if (model.entry().draft().leaked()) {
+            return texts.get("live.void");
+        }
+        if (factor.isEmpty()) {
+            return texts.get(model.entry().type() == MeterType.A ? "live.waiting-a" : "live.waiting-b");
+        }
+        return model.entry().shown().isEmpty() && entry.problems().isEmpty() ? texts.get("live.fine") : "";
+    }
+}

@@ -1,0 +1,20 @@
+package porebench.desk.trial;
+
+import java.awt.Color;
+import javax.swing.UIManager;
+import porebench.chart.TrialPoint;
+
+/** The theme's colours of a trial's state; words and shape say the same. */
+final class StateColours {
+    private StateColours() {}
+
+    static Color of(TrialPoint.State state) {
+        Color named = UIManager.getColor(
+                switch (state) {
+                    case COUNTED -> "Actions.Blue";
+                    case STRUCK -> "Label.disabledForeground";
+                    case VOID -> "Actions.Red";
+                });
+        return named == null ? UIManager.getColor("Label.foreground") : named;
+    }
+}

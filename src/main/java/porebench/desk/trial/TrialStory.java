@@ -1,0 +1,121 @@
+package porebench.desk.trial;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import porebench.chart.TrialPoint;
+import porebench.desk.Tools;
+import porebench.desk.form.Numbers;
+import porebench.desk.form.Texts;
+import porebench.method.MeterType;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+import porebench.method.trial.Readings;
+import porebench.record.JudgedTrial;
+import porebench.record.Trial;
+import porebench.record.Version;
+
+/** What there is to say about one trial, in sentences: its factor, what is doubtful, why it stands as it does, its versions. */
+final class TrialStory {
+    private static final int DECIMALS = 2;
+
+    private final Tools tools;
+    private final Texts texts;
+    private final Numbers numbers;
+    private final ProblemText problemText;
+
+    TrialStory(Tools tools, Texts texts) {
+        this.tools = tools;
+        this.texts = texts;
+        this.numbers = tools.numbers();
+        this.problemText = tools.problemText();
+    }
+
+    /**
+     * Tells a trial.
+     *
+     * @param row the trial as the table shows it
+     * @param versions all its versions, the first one first
+     */
+    List<String> of(TrialRow row, List<Version<Trial>> versions) {
+        JudgedTrial judged = row.judged();
+        Trial trial = judged.trial().value();
+        List<String> sentences = new ArrayList<>();
+        sentences.add(factor(judged));
+        sentences.add(texts.get(
+                switch (row.state()) {
+                    case COUNTED -> "story.counted";
+                    case STRUCK -> "story.struck";
+                    case VOID -> "story.void";
+                },
+                trial.struckBecause().orElse("")));
+        judged.figures().problems().stream().map(this::doubt).forEach(sentences::add);
+        if (judged.figures().problems().isEmpty()) {
+            sentences.add(texts.get("story.no-doubt"));
+        }
+        trial.keptBecause().ifPresent(reason -> sentences.add(texts.get("story.kept", reason)));
+        if (row.state() == TrialPoint.State.STRUCK && judged.isVoid()) {
+            sentences.add(texts.get("story.void-too"));
+        }
+        if (!trial.remarks().isBlank()) {
+            sentences.add(texts.get("story.remarks", trial.remarks()));
+        }
+        for (int i = 0; i < versions.size(); i++) {
+            sentences.add(version(versions, i));
+        }
+        return sentences;
+    }
+
+    private String doubt(Problem problem) {
+        return texts.get(problem.isError() ? "story.error" : "story.doubt", problemText.say(problem));
+    }
+
+    private String factor(JudgedTrial judged) {
+        Readings readings = judged.trial().value().readings();
+        if (judged.factorPercent().isEmpty()) {
+            return texts.get("story.no-factor");
+        }
+        String factor = numbers.show(judged.factorPercent().getAsDouble(), DECIMALS);
+        if (readings.meterType() == MeterType.A) {
+            return texts.get(
+                    "story.factor-a",
+                    factor,
+                    numbers.show(readings.h1Percent().orElseThrow()),
+                    numbers.show(readings.h2Percent().orElseThrow()));
+        }
+        return texts.get(
+                "story.factor-b",
+                factor,
+                numbers.show(readings.gaugePercent().orElseThrow()),
+                numbers.show(judged.figures().withdrawnPercent().orElseThrow(), DECIMALS));
+    }
+
+    private String version(List<Version<Trial>> versions, int index) {
+        Version<Trial> version = versions.get(index);
+        String kept = texts.get(
+                "story.version",
+                Integer.toString(version.number()),
+                version.stamp().who(),
+                Moments.show(LocalDateTime.ofInstant(version.stamp().at(), tools.zone())),
+                version.stamp().why());
+        List<String> changes = index == 0 ? List.of() : changes(versions.get(index - 1), version);
+        return changes.isEmpty() ? kept : texts.get("story.version-changed", kept, String.join("; ", changes));
+    }
+
+    private List<String> changes(Version<Trial> before, Version<Trial> after) {
+        TrialDraft then = TrialDraft.of(before.value(), numbers);
+        TrialDraft now = TrialDraft.of(after.value(), numbers);
+        List<String> changes = new ArrayList<>();
+        for (TrialField field : TrialField.values()) {
+            if (!then.text(field).equals(now.text(field))) {
+                changes.add(texts.get(
+                        "story.change", texts.get(field.nameKey()), said(then.text(field)), said(now.text(field))));
+            }
+        }
+        return changes;
+    }
+
+    private String said(String text) {
+        return text.isEmpty() ? texts.get("story.nothing") : text;
+    }
+}

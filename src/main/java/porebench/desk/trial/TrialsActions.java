@@ -1,0 +1,137 @@
+package porebench.desk.trial;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javax.swing.JComponent;
+import porebench.desk.Asker;
+import porebench.desk.DeskModel;
+import porebench.desk.form.Texts;
+import porebench.method.Problem;
+import porebench.record.MixId;
+
+/** The commands of the Trials page: what must be asked is asked, then the model does it. */
+final class TrialsActions {
+    private final TrialsModel model;
+    private final JComponent over;
+    private final Consumer<List<Problem>> goTo;
+    private final Runnable saved;
+    private final DeskModel desk;
+    private final Texts texts;
+
+    /**
+     * Makes the commands.
+     *
+     * @param over the page, over which dialogs stand
+     * @param goTo puts the caret where something is wrong
+     * @param saved told when a trial was saved
+     */
+    TrialsActions(TrialsModel model, JComponent over, Consumer<List<Problem>> goTo, Runnable saved) {
+        this.model = model;
+        this.over = over;
+        this.goTo = goTo;
+        this.saved = saved;
+        this.desk = model.desk();
+        this.texts = model.texts();
+    }
+
+    private Asker asker() {
+        return desk.tools().asker();
+    }
+
+    /** Saves the form: a new trial, or the correction of one with a reason. */
+    void save() {
+        EntryModel entry = model.entry();
+        if (entry.determination().isEmpty()) {
+            return;
+        }
+        List<Problem> errors = entry.attempt();
+        model.fire();
+        if (!errors.isEmpty()) {
+            goTo.accept(errors);
+            return;
+        }
+        if (asker().person(over).isEmpty()) {
+            return;
+        }
+        String id = entry.draft().text(TrialField.ID);
+        Optional<String> kept = Optional.empty();
+        if (entry.wantsReason()) {
+            kept = asker().reason(over, texts.get("doubts.title", id), texts.get("doubts.question", doubts(entry)));
+            if (kept.isEmpty()) {
+                return;
+            }
+        }
+        Optional<String> why = entry.correcting().isPresent()
+                ? asker().reason(over, texts.get("correct.title", id), texts.get("correct.question"))
+                : Optional.of(texts.get("why.entered"));
+        if (why.isPresent() && tell(entry.keep(kept, why.get()))) {
+            saved.run();
+        }
+    }
+
+    private String doubts(EntryModel entry) {
+        return String.join(
+                "\n",
+                entry.read().doubts().stream()
+                        .map(desk.tools().problemText()::say)
+                        .toList());
+    }
+
+    void begin() {
+        asker().reason(over, texts.get("determination.begin.title"), texts.get("determination.begin.question"))
+                .ifPresent(purpose -> {
+                    model.begin(purpose);
+                    saved.run();
+                });
+    }
+
+    void strike() {
+        withReason("strike.title", "strike.question", model::strike);
+    }
+
+    void restore() {
+        withReason("restore.title", "restore.question", model::restore);
+    }
+
+    private void withReason(String title, String question, Function<String, List<Problem>> change) {
+        Optional<String> id =
+                model.selected().map(row -> row.judged().trial().value().id().text());
+        if (id.isPresent() && asker().person(over).isPresent()) {
+            asker().reason(over, texts.get(title, id.get()), texts.get(question)).map(change).ifPresent(this::tell);
+        }
+    }
+
+    /** Reads a trial sheet off the event thread and shows what it holds. */
+    void importSheet() {
+        Optional<MixId> mix = desk.selected();
+        Optional<Path> file = asker().fileToOpen(over, texts.get("import.title"), "csv");
+        if (mix.isEmpty() || file.isEmpty()) {
+            return;
+        }
+        String doing = texts.get("import.doing");
+        desk.tools()
+                .tasks()
+                .run(
+                        doing,
+                        () -> desk.tools().sheets().trials(file.get()),
+                        sheet -> model.show(Optional.of(TrialImport.check(
+                                desk.book(), mix.get(), model.determinations().begun(), sheet))),
+                        failure -> asker().failure(over, doing, failure));
+    }
+
+    void keepImport() {
+        if (asker().person(over).isPresent()) {
+            tell(model.keepImport());
+        }
+    }
+
+    private boolean tell(List<Problem> problems) {
+        if (!problems.isEmpty()) {
+            asker().problems(over, texts.get("refused.title"), problems);
+        }
+        return problems.isEmpty();
+    }
+}

@@ -1,0 +1,175 @@
+package porebench.desk.trial;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import porebench.desk.DeskModel;
+import porebench.desk.form.Texts;
+import porebench.method.Problem;
+import porebench.record.Draft;
+import porebench.record.JudgedDetermination;
+import porebench.record.MixId;
+import porebench.record.Trial;
+import porebench.record.TrialId;
+import porebench.record.Version;
+
+/** The Trials page without its window: determinations, the table's rows, the entry form and an import under way. */
+final class TrialsModel {
+    private static final String BUNDLE = "porebench.desk.trial.trial";
+
+    private final DeskModel desk;
+    private final Texts texts;
+    private final DeterminationsModel determinations;
+    private final EntryModel entry;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private Optional<MixId> mix = Optional.empty();
+    private Optional<TrialId> selected = Optional.empty();
+    private Optional<TrialImport> underWay = Optional.empty();
+
+    TrialsModel(DeskModel desk) {
+        this.desk = desk;
+        this.texts = Texts.of(BUNDLE, desk.tools().locale());
+        this.determinations = new DeterminationsModel(desk, texts);
+        this.entry = new EntryModel(desk, determinations, texts);
+        follow();
+        desk.onChange(this::follow);
+        entry.history().onChange(this::fire);
+    }
+
+    DeskModel desk() {
+        return desk;
+    }
+
+    Texts texts() {
+        return texts;
+    }
+
+    EntryModel entry() {
+        return entry;
+    }
+
+    DeterminationsModel determinations() {
+        return determinations;
+    }
+
+    private void follow() {
+        if (!mix.equals(desk.selected())) {
+            mix = desk.selected();
+            selected = Optional.empty();
+            underWay = Optional.empty();
+        }
+        determinations.follow();
+        entry.follow();
+        fire();
+    }
+
+    /** Looks at another determination; a correction under way is of one of its trials and ends. */
+    void choose(DeterminationsModel.Choice choice) {
+        determinations.choose(choice.id());
+        selected = Optional.empty();
+        if (entry.correcting().isPresent()) {
+            entry.startNew();
+        }
+        fire();
+    }
+
+    void begin(String purpose) {
+        determinations.begin(purpose);
+        selected = Optional.empty();
+        if (entry.correcting().isPresent()) {
+            entry.startNew();
+        }
+        fire();
+    }
+
+    /** Returns the trials of the determination looked at, in the order made. */
+    List<TrialRow> rows() {
+        return determinations.judged().map(JudgedDetermination::trials).orElse(List.of()).stream()
+                .map(judged -> new TrialRow(judged, desk.units(), desk.tools().numbers(), texts))
+                .toList();
+    }
+
+    void select(Optional<TrialId> id) {
+        if (!selected.equals(id)) {
+            selected = id;
+            fire();
+        }
+    }
+
+    /** Returns the trial selected in the table. */
+    Optional<TrialRow> selected() {
+        return rows().stream()
+                .filter(row -> selected.filter(
+                                row.judged().trial().value().id()::equals)
+                        .isPresent())
+                .findFirst();
+    }
+
+    /** Tells the selected trial in sentences; without one, which trials are doubtful. */
+    List<String> story() {
+        Optional<TrialRow> row = selected();
+        if (row.isPresent()) {
+            String id = row.get().judged().trial().value().id().text();
+            return new TrialStory(desk.tools(), texts).of(row.get(), desk.book().history(Trial.class, id));
+        }
+        if (rows().isEmpty()) {
+            return List.of(texts.get("story.none"));
+        }
+        return List.of(texts.get("story.select"));
+    }
+
+    /** Strikes the selected trial out of the numbers, with a reason. */
+    List<Problem> strike(String reason) {
+        return change(trial -> trial.struck(reason), reason);
+    }
+
+    /** Lets the selected trial stand again, with a reason. */
+    List<Problem> restore(String reason) {
+        return change(Trial::standing, reason);
+    }
+
+    private List<Problem> change(UnaryOperator<Trial> changed, String reason) {
+        Optional<Version<Trial>> version = selected().map(row -> row.judged().trial());
+        return version.map(one -> desk.keep(List.of(Draft.correcting(one, changed.apply(one.value()))), reason))
+                .orElse(List.of());
+    }
+
+    /** Begins the correction of the selected trial. */
+    void correct() {
+        selected().ifPresent(row -> entry.correct(row.judged().trial()));
+    }
+
+    /** Returns the import that waits for the person's word. */
+    Optional<TrialImport> underWay() {
+        return underWay;
+    }
+
+    void show(Optional<TrialImport> checked) {
+        underWay = checked;
+        fire();
+    }
+
+    /**
+     * Keeps the good trials of the import under way.
+     *
+     * @return why nothing was kept; empty when all was
+     */
+    List<Problem> keepImport() {
+        TrialImport checked = underWay.orElseThrow();
+        List<Problem> problems = desk.keep(checked.drafts(), texts.get("why.imported", checked.file()));
+        if (problems.isEmpty()) {
+            show(Optional.empty());
+        }
+        return problems;
+    }
+
+    /** Calls back after every change of what the page shows. */
+    void onChange(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    void fire() {
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+}

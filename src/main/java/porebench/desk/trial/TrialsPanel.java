@@ -1,0 +1,225 @@
+package porebench.desk.trial;
+
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.AbstractAction;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+import porebench.chart.TrialPoint;
+import porebench.desk.form.Form;
+import porebench.desk.form.TallPanel;
+import porebench.desk.form.Texts;
+import porebench.desk.form.WrappedText;
+import porebench.record.DeterminationId;
+
+/** The Trials page: chooser, table, what there is to say about a trial, entry form, import, cautions. */
+final class TrialsPanel {
+    private final TrialsModel model;
+    private final Texts texts;
+    private final TrialsActions actions;
+    private final TallPanel panel =
+            new TallPanel(new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]12[]4[]12[]"));
+    private final WrappedText noMix = new WrappedText("noMix", "quiet");
+    private final JPanel content = new JPanel(
+            new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]4[]10[]8[]16[]16[]16[]"));
+    private final JComboBox<DeterminationsModel.Choice> chooser = new JComboBox<>();
+    private final WrappedText purpose = new WrappedText("purpose", "quiet");
+    private final WrappedText closed = new WrappedText("closed", "fieldWarning");
+    private final WrappedText noTrial = new WrappedText("noTrial", "quiet");
+    private final TrialTable table;
+    private final JButton correct = new JButton();
+    private final JButton strike = new JButton();
+    private final JButton restore = new JButton();
+    private final JLabel storyTitle = new JLabel();
+    private final WrappedText story = new WrappedText("story", "");
+    private final EntryPanel entry;
+    private final LivePanel live;
+    private final ImportPanel imports;
+    private boolean showing;
+
+    TrialsPanel(TrialsModel model) {
+        this.model = model;
+        this.texts = model.texts();
+        this.actions = new TrialsActions(model, panel, problems -> entryPanel().goTo(problems), this::begin);
+        this.table = new TrialTable(model);
+        this.entry = new EntryPanel(model, actions);
+        this.live = new LivePanel(model);
+        this.imports = new ImportPanel(model, actions);
+        JLabel title = new JLabel(texts.get("page.title"));
+        title.putClientProperty("FlatLaf.styleClass", "h1");
+        panel.add(title);
+        noMix.setText(texts.get("no-mix"));
+        panel.add(noMix, "wmin 0");
+        panel.add(content, "wmin 0");
+        content.add(chooserRow(), "wmin 0");
+        content.add(purpose, "wmin 0");
+        content.add(table.component(), "wmin 0");
+        content.add(noTrial, "wmin 0");
+        content.add(tableButtons(), "wmin 0");
+        content.add(imports.component(), "wmin 0");
+        content.add(Cautions.panel(texts), "wmin 0");
+        content.add(bench(), "wmin 0");
+        bindSave();
+        model.onChange(this::show);
+        show();
+    }
+
+    TallPanel component() {
+        return panel;
+    }
+
+    TrialsActions actions() {
+        return actions;
+    }
+
+    private EntryPanel entryPanel() {
+        return entry;
+    }
+
+    private void begin() {
+        entry.begin();
+    }
+
+    private JPanel chooserRow() {
+        JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[][grow,fill]12[]8[]"));
+        chooser.setName("determination");
+        chooser.setPrototypeDisplayValue(new DeterminationsModel.Choice(new DeterminationId("-"), "-"));
+        chooser.addActionListener(event -> {
+            if (!showing && chooser.getSelectedItem() instanceof DeterminationsModel.Choice choice) {
+                model.choose(choice);
+            }
+        });
+        row.add(Form.label(texts.get("determination.label"), chooser));
+        row.add(chooser, "wmin 0");
+        row.add(button(new JButton(), "begin", "determination.begin", actions::begin));
+        row.add(button(new JButton(), "import", "action.import", actions::importSheet));
+        return row;
+    }
+
+    private JPanel tableButtons() {
+        JPanel row = new JPanel(new MigLayout("insets 0", "[]8[]8[]"));
+        row.add(button(correct, "correct", "action.correct", this::correct));
+        row.add(button(strike, "strike", "action.strike", actions::strike));
+        row.add(button(restore, "restore", "action.restore", actions::restore));
+        return row;
+    }
+
+    private void correct() {
+        model.correct();
+        entry.begin();
+    }
+
+    private JButton button(JButton button, String name, String key, Runnable action) {
+        String words = texts.get(key);
+        int ampersand = words.indexOf('&');
+        button.setText(words.replaceFirst("&", ""));
+        button.setName(name);
+        if (ampersand >= 0) {
+            button.setMnemonic(Character.toUpperCase(words.charAt(ampersand + 1)));
+            button.setDisplayedMnemonicIndex(ampersand);
+        }
+        button.addActionListener(event -> action.run());
+        return button;
+    }
+
+    private JPanel bench() {
+        JPanel both = new JPanel(
+                new MigLayout("insets 0, fillx, hidemode 3", "[grow 60,fill,sg][24!][grow 40,fill,sg]", "[top]"));
+        JPanel side = new JPanel(
+                new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]24[]6[]"));
+        storyTitle.putClientProperty("FlatLaf.styleClass", "h2");
+        story.setFocusable(true);
+        side.add(live.component(), "wmin 0");
+        side.add(storyTitle, "wmin 0");
+        side.add(story, "wmin 0");
+        JPanel main = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
+        closed.setText(texts.get("determination.closed"));
+        main.add(closed, "wmin 0");
+        main.add(entry.component(), "wmin 0");
+        both.add(main, "wmin 0");
+        both.add(side, "skip 1, wmin 0");
+        return both;
+    }
+
+    private void bindSave() {
+        panel.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                .put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, KeyEvent.CTRL_DOWN_MASK), "save trial");
+        panel.getActionMap().put("save trial", new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                actions.save();
+            }
+        });
+    }
+
+    private void show() {
+        if (showing) {
+            return;
+        }
+        showing = true;
+        boolean hasMix = model.desk().evidence().isPresent();
+        noMix.setVisible(!hasMix);
+        content.setVisible(hasMix);
+        if (hasMix) {
+            showChooser();
+            table.show();
+            noTrial.setText(texts.get("table.none"));
+            noTrial.setVisible(model.rows().isEmpty());
+            showButtons();
+            imports.show();
+            closed.setVisible(model.entry().determination().isEmpty());
+            live.show(entry.show());
+            showStory();
+        }
+        showing = false;
+        panel.revalidate();
+        panel.repaint();
+    }
+
+    private void showChooser() {
+        List<DeterminationsModel.Choice> choices = model.determinations().choices();
+        boolean same = choices.size() == chooser.getItemCount();
+        for (int i = 0; same && i < choices.size(); i++) {
+            same = choices.get(i).equals(chooser.getItemAt(i));
+        }
+        if (!same) {
+            chooser.removeAllItems();
+            choices.forEach(chooser::addItem);
+        }
+        Optional<DeterminationId> chosen = model.determinations().chosen();
+        choices.stream()
+                .filter(choice -> chosen.filter(choice.id()::equals).isPresent())
+                .findFirst()
+                .ifPresent(chooser::setSelectedItem);
+        chooser.setEnabled(!choices.isEmpty());
+        String why = model.determinations().purpose();
+        purpose.setText(why.isBlank() ? "" : texts.get("determination.purpose", why));
+        purpose.setVisible(!why.isBlank());
+    }
+
+    private void showButtons() {
+        Optional<TrialPoint.State> state = model.selected().map(TrialRow::state);
+        correct.setEnabled(state.isPresent());
+        strike.setEnabled(state.isPresent() && state.get() != TrialPoint.State.STRUCK);
+        restore.setEnabled(state.isPresent() && state.get() == TrialPoint.State.STRUCK);
+    }
+
+    private void showStory() {
+        storyTitle.setText(model.selected()
+                .map(row -> texts.get("story.title", row.judged().trial().value().id().text()))
+                .orElseGet(() -> texts.get("story.title-none")));
+        String sentences = String.join("\n\n", model.story());
+        if (!story.getText().equals(sentences)) {
+            story.setText(sentences);
+        }
+    }
+}

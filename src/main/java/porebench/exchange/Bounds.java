@@ -1,0 +1,25 @@
+package porebench.exchange;
+
+import java.math.BigDecimal;
+
+/**
+ * The numbers that a column may hold. They tell a slip of the pen from a reading; what is doubtful is judged elsewhere.
+ *
+ * @param lowInclusive the least
+ * @param highInclusive the greatest
+ */
+record Bounds(BigDecimal lowInclusive, BigDecimal highInclusive) {
+    /** Zero and anything above it that can be meant. */
+    static final Bounds NOT_NEGATIVE = of("0", "1000000000");
+
+    /** Shares of a whole, in %, which may be above 100 for moisture. */
+    static final Bounds PERCENT = of("0", "1000");
+
+    static Bounds of(String lowInclusive, String highInclusive) {
+        return new Bounds(new BigDecimal(lowInclusive), new BigDecimal(highInclusive));
+    }
+
+    boolean hold(BigDecimal number) {
+        return number.compareTo(lowInclusive) >= 0 && number.compareTo(highInclusive) <= 0;
+    }
+}

@@ -1,0 +1,182 @@
+package porebench.exchange;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import porebench.record.Kept;
+import porebench.record.LabBook;
+import porebench.record.MixDesign;
+import porebench.record.Trial;
+import porebench.record.port.LabSheets;
+import porebench.record.port.Sheet;
+
+/**
+ * CSV files of lab records: UTF-8, a heading row, a decimal point, RFC 4180.
+ *
+ * <p>Any file can be read: what cannot be used comes back as problems, each with line and column. Source of the form: RFC
+ * 4180 (recalled). Differences from the source: line ends may also be LF or CR, a byte-order mark is passed over, blank lines
+ * are skipped, and columns are known by their names in any order.
+ */
+public final class CsvSheets implements LabSheets {
+    /** A larger file, in bytes, is refused unread: 100 MB. */
+    public static final int LARGEST_FILE = 100_000_000;
+
+    static final MixDesignFormat MIX_DESIGNS = new MixDesignFormat();
+    static final TrialFormat TRIALS = new TrialFormat();
+
+    /** All formats, in the order in which their records may refer to another. */
+    static final List<Format<? extends Kept>> FORMATS = List.of(
+            new LaboratoryFormat(),
+            new ProfileFormat(),
+            new SourceFormat(),
+            new MeterFormat(),
+            MIX_DESIGNS,
+            new DeterminationFormat(),
+            TRIALS,
+            new FactorIssueFormat(),
+            new CardPrintFormat());
+
+    @Override
+    public Sheet<MixDesign> mixDesigns(Path file) {
+        return read(file, (name, bytes) -> one(name, bytes, MIX_DESIGNS));
+    }
+
+    @Override
+    public Sheet<Trial> trials(Path file) {
+        return read(file, (name, bytes) -> one(name, bytes, TRIALS));
+    }
+
+    @Override
+    public Sheet<Double> values(Path file) {
+        return read(file, CsvSheets::values);
+    }
+
+    @Override
+    public Sheet<Kept> records(Path file) {
+        return read(file, CsvSheets::records);
+    }
+
+    @Override
+    public List<Path> export(LabBook book, Path folder) {
+        return Export.write(book, folder);
+    }
+
+    private static <T> Sheet<T> read(Path file, BiFunction<String, byte[], Sheet<T>> reader) {
+        String name = Optional.ofNullable(file.getFileName()).orElse(file).toString();
+        try (InputStream stream = Files.newInputStream(file)) {
+            return reader.apply(name, stream.readNBytes(LARGEST_FILE + 1));
+        } catch (NoSuchFileException absent) {
+            return refused(name, "csv.file-missing", file.toString());
+        } catch (IOException | SecurityException failure) {
+            return refused(name, "csv.file-unreadable", file.toString(), String.valueOf(failure.getMessage()));
+        }
+    }
+
+    private static <T> Sheet<T> refused(String name, String code, Object... values) {
+        Findings findings = new Findings(name);
+        findings.error(0, 0, "", code, values);
+        return new Sheet<>(name, List.of(), findings.all());
+    }
+
+    static Sheet<Double> values(String name, byte[] bytes) {
+        return RawFile.refusal(bytes).<Sheet<Double>>map(code -> refused(name, code, LARGEST_FILE / 1_000_000))
+                .orElseGet(() -> {
+                    Findings findings = new Findings(name);
+                    List<Sheet.Row<Double>> rows = Values.read(new CsvRows(bytes, findings), findings);
+                    return new Sheet<>(name, rows, findings.all());
+                });
+    }
+
+    static <T extends Kept> Sheet<T> one(String name, byte[] bytes, Format<T> format) {
+        Optional<String> refusal = RawFile.refusal(bytes);
+        if (refusal.isPresent()) {
+            return refused(name, refusal.get(), LARGEST_FILE / 1_000_000);
+        }
+        Findings findings = new Findings(name);
+        CsvRows rows = new CsvRows(bytes, findings);
+        List<Sheet.Row<T>> good = Heading.read(rows, findings)
+                .filter(heading -> isOfKind(heading, format, findings))
+                .map(heading -> format.read(Table.of(rows, heading, format.columns(), findings)))
+                .orElse(List.of());
+        return new Sheet<>(name, good, findings.all());
+    }
+
+    static Sheet<Kept> records(String name, byte[] bytes) {
+        Optional<String> refusal = RawFile.refusal(bytes);
+        if (refusal.isPresent()) {
+            return refused(name, refusal.get(), LARGEST_FILE / 1_000_000);
+        }
+        Findings findings = new Findings(name);
+        Optional<Heading> heading = Heading.read(new CsvRows(bytes, findings), findings);
+        if (heading.isEmpty()) {
+            return new Sheet<>(name, List.of(), findings.all());
+        }
+        Format<? extends Kept> format = closest(heading.get());
+        if (3 * heading.get().known(format.columns()) < format.columns().needed().size()) {
+            if (!noteSeparator(heading.get(), findings)) {
+                findings.error(heading.get().line(), 0, "", "csv.kind-unknown", fileNames());
+            }
+            return new Sheet<>(name, List.of(), findings.all());
+        }
+        Sheet<? extends Kept> sheet = one(name, bytes, format);
+        List<Sheet.Row<Kept>> rows = sheet.rows().stream()
+                .map(row -> new Sheet.Row<Kept>(row.line(), row.value()))
+                .toList();
+        return new Sheet<>(name, rows, sheet.problems());
+    }
+
+    /** Returns the format that a heading means: one it has all columns of, else the one it has the largest share of. */
+    private static Format<? extends Kept> closest(Heading heading) {
+        Comparator<Format<? extends Kept>> byShare = Comparator.comparing(
+                        (Format<? extends Kept> format) -> heading.hasAllOf(format.columns()))
+                .thenComparing(format -> heading.known(format.columns()))
+                .thenComparing(format ->
+                        -format.columns().needed().size());
+        return FORMATS.stream().max(byShare).orElseThrow();
+    }
+
+    /** Notes a heading that cannot be meant for a format, rather than each of its missing columns. */
+    private static boolean isOfKind(Heading heading, Format<?> format, Findings findings) {
+        if (heading.known(format.columns()) >= 1) {
+            if (heading.hasAllOf(format.columns())) {
+                return true;
+            }
+            Format<?> other = closest(heading);
+            if (other == format || !heading.hasAllOf(other.columns())) {
+                return true;
+            }
+            findings.error(heading.line(), 0, "", "csv.other-kind", other.fileName(), format.fileName());
+            return false;
+        }
+        if (noteSeparator(heading, findings)) {
+            return false;
+        }
+        findings.error(
+                heading.line(),
+                0,
+                "",
+                "csv.heading-unknown",
+                String.join(",", format.columns().needed()));
+        return false;
+    }
+
+    private static boolean noteSeparator(Heading heading, Findings findings) {
+        Optional<String> separator = FORMATS.stream()
+                .flatMap(format -> heading.otherSeparator(format.columns()).stream())
+                .findFirst();
+        separator
+                .map(symbol -> symbol.equals("\t") ? "tab" : symbol)
+                .ifPresent(symbol -> findings.error(heading.line(), 0, "", "csv.separator", symbol));
+        return separator.isPresent();
+    }
+
+    private static String fileNames() {
+        return String.join(", ", FORMATS.stream().map(Format::fileName).toList());
+    }
+}

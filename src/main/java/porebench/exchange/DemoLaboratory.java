@@ -1,0 +1,90 @@
+package porebench.exchange;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import porebench.method.Place;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+import porebench.record.Incoming;
+import porebench.record.Intake;
+import porebench.record.Kept;
+import porebench.record.LabBook;
+import porebench.record.port.DemoBook;
+import porebench.record.port.Sheet;
+
+/**
+ * The demo laboratory: an invented laboratory with a year of trials, loaded from the CSV files of {@code demo-data/}.
+ *
+ * <p>It loads in two steps, because a source that changes must be kept before it can change. How its factors stand depends
+ * on the day they are looked at: on 25 November 2026 all states are to be seen.
+ */
+public final class DemoLaboratory implements DemoBook {
+    private static final String WHO = "Porebench demo";
+
+    /** A year of the laboratory. */
+    private static final Step FIRST = new Step(
+            "The demo laboratory, which is invented",
+            List.of(
+                    "laboratory.csv",
+                    "sources.csv",
+                    "meters.csv",
+                    "mix-design.csv",
+                    "determinations.csv",
+                    "trial-sheet.csv",
+                    "factor-issues.csv"));
+
+    /** What changed afterwards. */
+    private static final Step LATER =
+            new Step("A new ledge of a source, so that a factor no longer holds", List.of("sources-later.csv"));
+
+    /** What is loaded and kept at once. */
+    private record Step(String why, List<String> files) {}
+
+    /** Returns the names of the demo's files, in the order in which they are loaded. */
+    public static List<String> files() {
+        return Stream.of(FIRST, LATER).flatMap(step -> step.files().stream()).toList();
+    }
+
+    @Override
+    public void fill(LabBook book) {
+        load(book, FIRST);
+        load(book, LATER);
+    }
+
+    private static void load(LabBook book, Step step) {
+        List<Problem> problems = new ArrayList<>();
+        List<Incoming> incoming = new ArrayList<>();
+        for (String file : step.files()) {
+            Sheet<Kept> sheet = read(file);
+            problems.addAll(sheet.problems());
+            sheet.rows().forEach(row -> incoming.add(new Incoming(new Place(file, row.line(), 0), row.value())));
+        }
+        Intake.Result checked = Intake.check(book, incoming);
+        problems.addAll(checked.problems());
+        if (!Problem.anyError(problems)) {
+            problems.addAll(book.keep(checked.drafts(), WHO, step.why()));
+        }
+        if (Problem.anyError(problems)) {
+            ProblemText text = ProblemText.in(Locale.ROOT);
+            throw new IllegalStateException(
+                    "the demo laboratory must load into an empty lab book, but is refused: "
+                            + problems.stream().map(text::sayWithPlace).toList());
+        }
+    }
+
+    /** Reads one of the demo's files, which are packed with the program. */
+    static Sheet<Kept> read(String file) {
+        try (InputStream stream = DemoLaboratory.class.getResourceAsStream("/porebench/demo-data/" + file)) {
+            if (stream == null) {
+                throw new IllegalArgumentException("file must be one of the demo's, but is " + file);
+            }
+            return CsvSheets.records(file, stream.readAllBytes());
+        } catch (IOException failure) {
+            throw new ExchangeException("reading the demo's file " + file, failure);
+        }
+    }
+}

@@ -1,0 +1,56 @@
+package porebench.exchange;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import porebench.record.Determination;
+import porebench.record.DeterminationId;
+import porebench.record.MixId;
+
+/** {@code determinations.csv}: one row a determination. */
+final class DeterminationFormat implements Format.RowByRow<Determination> {
+    private static final Columns COLUMNS = Columns.of("determination_id,mix_id,mix_version,opened_on", "purpose");
+
+    @Override
+    public Class<Determination> type() {
+        return Determination.class;
+    }
+
+    @Override
+    public String fileName() {
+        return "determinations.csv";
+    }
+
+    @Override
+    public Columns columns() {
+        return COLUMNS;
+    }
+
+    @Override
+    public List<String> key() {
+        return List.of("determination_id");
+    }
+
+    @Override
+    public Optional<Determination> read(Entry entry) {
+        Optional<DeterminationId> id = entry.id("determination_id", DeterminationId::new);
+        Optional<MixId> mixId = entry.id("mix_id", MixId::new);
+        Optional<Integer> version = entry.whole("mix_version", 1);
+        Optional<LocalDate> openedOn = entry.date("opened_on");
+        if (id.isEmpty() || mixId.isEmpty() || version.isEmpty() || openedOn.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Determination(id.get(), mixId.get(), version.get(), openedOn.get(), entry.text("purpose")));
+    }
+
+    @Override
+    public List<String> row(Determination value) {
+        return List.of(
+                value.id().text(),
+                value.mixId().text(),
+                Integer.toString(value.mixVersion()),
+                value.openedOn().toString(),
+                value.purpose());
+    }
+}

@@ -1,0 +1,252 @@
+package porebench.exchange;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
+import java.time.format.ResolverStyle;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import porebench.method.Problem;
+import porebench.quantity.Typed;
+import porebench.quantity.Unit;
+
+/**
+ * One row under its heading. Reading a cell that is not as it must be notes the problem and gives nothing back; at the end
+ * {@link #isGood()} tells whether a record can be made of the row.
+ */
+final class Entry {
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?[\\d.]*\\d,\\d+");
+    private static final Pattern THOUSANDS = Pattern.compile("[+-]?\\d{1,3}([,' \\u00A0\\u202F]\\d{3})+(\\.\\d*)?");
+    private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\\t\\r\\n]]|\\uFFFF");
+
+    private static final DateTimeFormatter DATE =
+            DateTimeFormatter.ISO_LOCAL_DATE.withResolverStyle(ResolverStyle.STRICT);
+    private static final DateTimeFormatter DATE_TIME =
+            DateTimeFormatter.ISO_LOCAL_DATE_TIME.withResolverStyle(ResolverStyle.STRICT);
+
+    private static final Pattern DAY_ALONE = Pattern.compile("\\d{4}-\\d\\d-\\d\\d");
+
+    /** The method is younger than this; an earlier year is a slip of the pen. */
+    private static final int EARLIEST_YEAR = 1930;
+
+    private static final int LATEST_YEAR = 2199;
+
+    private final CsvRows.Raw raw;
+    private final Map<String, Integer> places;
+    private final Findings findings;
+    private String subject = "";
+    private boolean good;
+
+    Entry(CsvRows.Raw raw, Map<String, Integer> places, Findings findings) {
+        this.raw = raw;
+        this.places = places;
+        this.findings = findings;
+        this.good = !raw.damaged();
+        if (good) {
+            places.forEach((column, place) -> {
+                if (CONTROL.matcher(raw.fields().get(place - 1)).find()) {
+                    error(column, "csv.control-character", column);
+                }
+            });
+        }
+    }
+
+    int line() {
+        return raw.line();
+    }
+
+    /** Returns whether nothing was wrong with any cell read so far. */
+    boolean isGood() {
+        return good;
+    }
+
+    /** From here on messages name what the row is about besides the column. */
+    void isAbout(String name) {
+        subject = Findings.quoted(name);
+    }
+
+    /** Notes an error in a cell and spoils the row. */
+    void error(String column, String code, Object... values) {
+        good = false;
+        findings.error(line(), places.getOrDefault(column, 0), column, code, values);
+    }
+
+    /** Notes an error found elsewhere as one of a cell of this row, and spoils the row. */
+    void error(String column, Problem problem) {
+        error(column, problem.code(), problem.values().toArray());
+    }
+
+    /** Returns a cell as typed; empty text when it is empty, or the file has no such column. */
+    String text(String column) {
+        Integer place = places.get(column);
+        return place == null ? "" : raw.fields().get(place - 1);
+    }
+
+    /** Returns a cell as typed; empty when it is blank. */
+    Optional<String> optionalText(String column) {
+        return Optional.of(text(column)).filter(text -> !text.isBlank());
+    }
+
+    /** Returns a cell without white space around it, which must not be blank. */
+    Optional<String> word(String column) {
+        Optional<String> word = optionalWord(column);
+        if (word.isEmpty()) {
+            missing(column);
+        }
+        return word;
+    }
+
+    /** Returns a cell without white space around it; empty when it is blank. */
+    Optional<String> optionalWord(String column) {
+        return optionalText(column).map(String::strip);
+    }
+
+    /** Returns a name made of a cell that must not be blank. */
+    <T> Optional<T> id(String column, Function<String, T> maker) {
+        return word(column).map(maker);
+    }
+
+    private void missing(String column) {
+        if (places.containsKey(column)) {
+            error(column, "csv.required", named(column));
+        } else {
+            good = false;
+        }
+    }
+
+    private String named(String column) {
+        return subject.isEmpty() ? column : subject + ": " + column;
+    }
+
+    /** Returns a number within bounds, its digits as typed, which must be there. */
+    Optional<BigDecimal> number(String column, Bounds bounds) {
+        return word(column).flatMap(text -> parseNumber(column, text, bounds));
+    }
+
+    /** Returns a number within bounds, its digits as typed; empty when the cell is. */
+    Optional<BigDecimal> optionalNumber(String column, Bounds bounds) {
+        return optionalWord(column).flatMap(text -> parseNumber(column, text, bounds));
+    }
+
+    private Optional<BigDecimal> parseNumber(String column, String text, Bounds bounds) {
+        Optional<BigDecimal> number = Typed.parseNumber(text);
+        if (number.isEmpty()) {
+            error(column, numberFault(text), named(column), Findings.quoted(text));
+        } else if (!bounds.hold(number.get())) {
+            error(
+                    column,
+                    number.get().signum() < 0 && bounds.lowInclusive().signum() == 0
+                            ? "csv.negative"
+                            : "csv.out-of-range",
+                    named(column),
+                    Findings.quoted(text),
+                    bounds.lowInclusive(),
+                    bounds.highInclusive());
+        }
+        return number.filter(bounds::hold);
+    }
+
+    /** Returns the code of the message that says what is wrong with a text that is no number. */
+    static String numberFault(String text) {
+        if (DECIMAL_COMMA.matcher(text).matches()) {
+            return "csv.decimal-comma";
+        }
+        return THOUSANDS.matcher(text).matches() ? "csv.thousands" : "csv.not-a-number";
+    }
+
+    /** Returns a whole number of at least a bound, which must be there. */
+    Optional<Integer> whole(String column, int lowInclusive) {
+        return word(column).flatMap(text -> parseWhole(column, text, lowInclusive));
+    }
+
+    /** Returns a whole number of at least a bound; empty when the cell is. */
+    Optional<Integer> optionalWhole(String column, int lowInclusive) {
+        return optionalWord(column).flatMap(text -> parseWhole(column, text, lowInclusive));
+    }
+
+    private Optional<Integer> parseWhole(String column, String text, int lowInclusive) {
+        Optional<Integer> number =
+                text.matches("\\d{1,9}") ? Optional.of(Integer.valueOf(text)) : Optional.<Integer>empty();
+        Optional<Integer> fitting = number.filter(n -> n >= lowInclusive);
+        if (fitting.isEmpty()) {
+            error(column, "csv.not-whole", named(column), Findings.quoted(text), lowInclusive);
+        }
+        return fitting;
+    }
+
+    /** Returns a quantity from a number and the column beside it that states the unit. */
+    <Q, U extends Unit<Q>> Optional<Typed<Q>> quantity(String column, Bounds bounds, String unitColumn, List<U> units) {
+        Optional<BigDecimal> number = number(column, bounds);
+        Optional<U> unit = choice(unitColumn, units, Unit::symbol);
+        return number.isPresent() && unit.isPresent()
+                ? Optional.of(new Typed<Q>(number.get(), unit.get()))
+                : Optional.empty();
+    }
+
+    /** Returns a quantity whose number may be empty; its unit is then not looked at. */
+    <Q, U extends Unit<Q>> Optional<Typed<Q>> optionalQuantity(
+            String column, Bounds bounds, String unitColumn, List<U> units) {
+        return optionalWord(column).isEmpty() ? Optional.empty() : quantity(column, bounds, unitColumn, units);
+    }
+
+    /** Returns the one of some choices whose word stands in a cell, letter case not mattering; it must be there. */
+    <T> Optional<T> choice(String column, List<T> choices, Function<T, String> word) {
+        Optional<String> typed = word(column);
+        Optional<T> chosen = typed.flatMap(text -> choices.stream()
+                .filter(choice -> word.apply(choice).equalsIgnoreCase(text))
+                .findFirst());
+        if (typed.isPresent() && chosen.isEmpty()) {
+            String known = String.join(", ", choices.stream().map(word).toList());
+            error(column, "csv.not-a-choice", named(column), Findings.quoted(typed.get()), known);
+        }
+        return chosen;
+    }
+
+    /** Returns whether a cell says yes rather than no; it must say one of them. */
+    Optional<Boolean> yesNo(String column) {
+        return choice(column, List.of(true, false), Entry::yesNoWord);
+    }
+
+    static String yesNoWord(boolean yes) {
+        return yes ? "yes" : "no";
+    }
+
+    /** Returns a day, which must be there. */
+    Optional<LocalDate> date(String column) {
+        return word(column).flatMap(text -> {
+            try {
+                return Optional.of(LocalDate.parse(text, DATE)).filter(day -> isInLivingMemory(column, day, text));
+            } catch (DateTimeParseException notADate) {
+                error(column, "csv.not-a-date", named(column), Findings.quoted(text));
+                return Optional.empty();
+            }
+        });
+    }
+
+    /** Returns a day and time by the laboratory's clock, which must be there; a day alone means its beginning. */
+    Optional<LocalDateTime> dateTime(String column) {
+        return word(column).flatMap(text -> {
+            try {
+                String full = DAY_ALONE.matcher(text).matches() ? text + "T00:00" : text.replaceFirst(" ", "T");
+                return Optional.of(LocalDateTime.parse(full, DATE_TIME))
+                        .filter(time -> isInLivingMemory(column, time.toLocalDate(), text));
+            } catch (DateTimeParseException notATime) {
+                error(column, "csv.not-a-time", named(column), Findings.quoted(text));
+                return Optional.empty();
+            }
+        });
+    }
+
+    private boolean isInLivingMemory(String column, LocalDate day, String text) {
+        boolean possible = day.getYear() >= EARLIEST_YEAR && day.getYear() <= LATEST_YEAR;
+        if (!possible) {
+            error(column, "csv.year-impossible", named(column), Findings.quoted(text), EARLIEST_YEAR, LATEST_YEAR);
+        }
+        return possible;
+    }
+}

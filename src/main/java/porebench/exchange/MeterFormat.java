@@ -1,0 +1,77 @@
+package porebench.exchange;
+
+import java.util.List;
+import java.util.Optional;
+import porebench.method.MeterType;
+import porebench.record.Meter;
+import porebench.record.MeterId;
+
+/** {@code meters.csv}: one row a pressure air meter with its bowl. */
+final class MeterFormat implements Format.RowByRow<Meter> {
+    private static final Columns COLUMNS = Columns.of(
+            "meter_id,meter_type,serial,bowl_volume,bowl_volume_unit,division_pct,scale_top_pct,in_service", "remarks");
+
+    /** A scale is divided and ends somewhere between these, in % air. */
+    private static final Bounds SCALE = Bounds.of("0.001", "100");
+
+    @Override
+    public Class<Meter> type() {
+        return Meter.class;
+    }
+
+    @Override
+    public String fileName() {
+        return "meters.csv";
+    }
+
+    @Override
+    public Columns columns() {
+        return COLUMNS;
+    }
+
+    @Override
+    public List<String> key() {
+        return List.of("meter_id");
+    }
+
+    @Override
+    public Optional<Meter> read(Entry entry) {
+        Optional<MeterId> id = entry.id("meter_id", MeterId::new);
+        Optional<MeterType> type = entry.choice("meter_type", List.of(MeterType.values()), MeterType::name);
+        var bowl = Bowls.read(entry);
+        var division = entry.number("division_pct", SCALE);
+        var top = entry.number("scale_top_pct", SCALE);
+        Optional<Boolean> inService = entry.yesNo("in_service");
+        if (id.isEmpty()
+                || type.isEmpty()
+                || bowl.isEmpty()
+                || division.isEmpty()
+                || top.isEmpty()
+                || inService.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Meter(
+                id.get(),
+                type.get(),
+                entry.text("serial"),
+                bowl.get(),
+                division.get(),
+                top.get(),
+                inService.get(),
+                entry.text("remarks")));
+    }
+
+    @Override
+    public List<String> row(Meter value) {
+        return List.of(
+                value.id().text(),
+                value.type().name(),
+                value.serial(),
+                value.bowl().number().toString(),
+                value.bowl().unit().symbol(),
+                value.divisionPercent().toString(),
+                value.scaleTopPercent().toString(),
+                Entry.yesNoWord(value.inService()),
+                value.remarks());
+    }
+}

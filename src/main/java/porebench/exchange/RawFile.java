@@ -1,0 +1,31 @@
+package porebench.exchange;
+
+import java.util.Optional;
+
+/** What is wrong with the bytes of a file as a whole, before any line of it is looked at. */
+final class RawFile {
+    private static final int LOOKED_AT = 1000;
+
+    private RawFile() {}
+
+    /** Returns the code of the message that refuses the whole file, if it is refused. */
+    static Optional<String> refusal(byte[] bytes) {
+        if (bytes.length > CsvSheets.LARGEST_FILE) {
+            return Optional.of("csv.file-too-large");
+        }
+        return isSixteenBit(bytes) ? Optional.of("csv.utf-16") : Optional.empty();
+    }
+
+    /** Text of 16 bits a letter begins with a mark, or every other byte of plain letters is zero. */
+    private static boolean isSixteenBit(byte[] bytes) {
+        if (bytes.length >= 2 && (bytes[0] & 0xFF) + (bytes[1] & 0xFF) == 0xFF + 0xFE && (bytes[0] & 0xFF) >= 0xFE) {
+            return true;
+        }
+        int looked = Math.min(bytes.length, LOOKED_AT);
+        int zeros = 0;
+        for (int i = 0; i < looked; i++) {
+            zeros += bytes[i] == 0 ? 1 : 0;
+        }
+        return looked >= 4 && zeros * 3 >= looked;
+    }
+}

@@ -1,0 +1,61 @@
+package porebench.exchange;
+
+import java.util.Map;
+import java.util.Optional;
+
+/** A file under a heading that was matched with a format: gives one entry after the other. */
+final class Table {
+    private final CsvRows rows;
+    private final Heading heading;
+    private final Findings findings;
+    private final Map<String, Integer> places;
+    private final boolean whole;
+
+    private Table(CsvRows rows, Heading heading, Findings findings, Map<String, Integer> places, boolean whole) {
+        this.rows = rows;
+        this.heading = heading;
+        this.findings = findings;
+        this.places = places;
+        this.whole = whole;
+    }
+
+    /** Matches a file with the columns of a format. */
+    static Table of(CsvRows rows, Heading heading, Columns columns, Findings findings) {
+        rows.isUnder(heading);
+        Map<String, Integer> places = heading.match(columns, findings);
+        return new Table(rows, heading, findings, places, heading.fits(columns));
+    }
+
+    /** Returns whether the heading is sound, so that rows under it can be used. */
+    boolean isWhole() {
+        return whole;
+    }
+
+    Findings findings() {
+        return findings;
+    }
+
+    /** Returns the next entry with the right number of fields; empty at the end. */
+    Optional<Entry> next() {
+        Optional<CsvRows.Raw> row = rows.next();
+        while (row.isPresent()) {
+            CsvRows.Raw raw = row.get();
+            if (raw.fields().size() == heading.names().size()) {
+                return Optional.of(new Entry(raw, places, findings));
+            }
+            if (raw.lastLine() > raw.line()) {
+                rows.rejectRunOn(raw);
+            } else {
+                findings.error(
+                        raw.line(),
+                        0,
+                        "",
+                        "csv.fields-wrong-number",
+                        raw.fields().size(),
+                        heading.names().size());
+            }
+            row = rows.next();
+        }
+        return Optional.empty();
+    }
+}

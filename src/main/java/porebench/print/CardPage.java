@@ -1,0 +1,210 @@
+package porebench.print;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import porebench.record.FactorCard;
+import porebench.record.FactorIssue;
+import porebench.record.Laboratory;
+
+/**
+ * Draws a factor card on one page.
+ *
+ * <p>What the crew acts on stands largest: the factor, the readings at which the load passes, the table. Everything above and
+ * below the table takes the height its words need and the table gets the rest; where that is too little, the words are set
+ * tighter.
+ */
+final class CardPage {
+    /** 6 mm: printers that feed cards reach this far. */
+    private static final double MARGIN = 6 * 72 / 25.4;
+    /** Below this height, in points, the table would skip too many readings. */
+    private static final double LEAST_TABLE = 92;
+
+    private static final double GAP = 3;
+    private static final double UNDER_TABLE = 7.5;
+
+    private final FactorCard card;
+    private final FactorIssue issue;
+    private final Pen pen;
+    private final Words words;
+    private final Imprint imprint;
+    private final double width;
+    private final double bottom;
+
+    CardPage(FactorCard card, Pen pen, Words words, Imprint imprint, PDRectangle page) {
+        this.card = card;
+        this.issue = card.issue();
+        this.pen = pen;
+        this.words = words;
+        this.imprint = imprint;
+        this.width = page.getWidth() - 2 * MARGIN;
+        this.bottom = page.getHeight() - MARGIN;
+    }
+
+    void draw() throws IOException {
+        List<Block> below = below();
+        double rest = bottom - MARGIN - Block.height(below) - UNDER_TABLE * FittedText.LEADING - GAP;
+        List<Block> above = above(false);
+        if (rest - Block.height(above) < LEAST_TABLE) {
+            above = above(true);
+        }
+        double tableTop = Block.draw(above, MARGIN);
+        drawTable(tableTop, rest - Block.height(above));
+        Block.draw(below, bottom - Block.height(below));
+    }
+
+    private void drawTable(double top, double height) throws IOException {
+        CardTable table = new CardTable(pen, words);
+        ReadingGrid grid = ReadingGrid.choose(card.window(), card.targetAirPercent(), table.place(width, height));
+        table.draw(grid, MARGIN, top, width);
+        String text = grid.every() == 1
+                ? words.say("card.under-table", card.rule())
+                : words.say("card.under-table.stepped", card.rule(), Integer.toString(grid.every()));
+        FittedText fitted = new TextFit(Weight.REGULAR, UNDER_TABLE, 5.5, width, 1).fit(pen.faces(), text);
+        pen.text(fitted, MARGIN, top + height + GAP / 2, width, Align.LEFT);
+    }
+
+    private List<Block> above(boolean tight) throws IOException {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(head());
+        blocks.add(words(TextFit.first(
+                pen.faces(),
+                card.mixId().text(),
+                new TextFit(Weight.BOLD, tight ? 12 : 17, 9.5, width, 1),
+                new TextFit(Weight.BOLD, tight ? 11 : 14, 8, width, 2))));
+        if (!card.mixTitle().isBlank()) {
+            blocks.add(words(new TextFit(Weight.REGULAR, tight ? 8.5 : 10.5, 7, width, 2), card.mixTitle()));
+        }
+        blocks.add(sources(new TextFit(Weight.REGULAR, tight ? 7 : 9, 6.5, width, 3)));
+        blocks.add(gap());
+        blocks.add(new FactorBox(pen, words, issue.factorPercent(), tight ? 48 : 56).block(MARGIN, width));
+        blocks.add(gap());
+        TextFit note = new TextFit(Weight.BOLD, tight ? 7.5 : 9, 6.5, width, 2);
+        if (issue.factorPercent().signum() < 0) {
+            blocks.add(words(note, words.say("card.negative", words.number(issue.factorPercent().abs()))));
+        }
+        if (card.wetSieved()) {
+            blocks.add(words(note, words.say("card.wet-sieved")));
+        }
+        blocks.add(gap());
+        blocks.add(facts(tight ? 9 : 11));
+        blocks.add(gap());
+        blocks.add(words(new TextFit(Weight.BOLD, 14, 9, width, 1), passes()));
+        blocks.add(words(new TextFit(Weight.REGULAR, 9, 6.5, width, 1), target()));
+        blocks.add(gap());
+        return blocks;
+    }
+
+    private Block gap() {
+        return new Block(GAP, top -> {});
+    }
+
+    private Block words(TextFit place, String text) throws IOException {
+        return words(place.fit(pen.faces(), text));
+    }
+
+    private Block words(FittedText fitted) {
+        return new Block(fitted.height(), top -> pen.text(fitted, MARGIN, top, width, Align.LEFT));
+    }
+
+    private Block head() throws IOException {
+        double kindWidth = width * 0.25;
+        double nameWidth = width - kindWidth - GAP;
+        String name = card.laboratory().map(Laboratory::name).orElse("");
+        FittedText laboratory = TextFit.first(
+                pen.faces(),
+                name,
+                new TextFit(Weight.BOLD, 9, 7, nameWidth, 1),
+                new TextFit(Weight.BOLD, 7.5, 6, nameWidth, 2));
+        FittedText kind = TextFit.line(Weight.REGULAR, 9, kindWidth).fit(pen.faces(), words.say("card.kind"));
+        double height = Math.max(laboratory.height(), kind.height()) + 1;
+        return new Block(height + 2, top -> {
+            pen.text(laboratory, MARGIN, top, nameWidth, Align.LEFT);
+            pen.text(kind, MARGIN + width - kindWidth, top, kindWidth, Align.RIGHT);
+            pen.line(MARGIN, top + height, MARGIN + width, top + height, 1);
+        });
+    }
+
+    /** Names as many sources as fit, and says how many do not. */
+    private Block sources(TextFit place) throws IOException {
+        List<String> names = card.sources();
+        for (int shown = names.size(); shown > 1; shown--) {
+            String list = String.join("; ", names.subList(0, shown));
+            int others = names.size() - shown;
+            String text = others == 0
+                    ? words.say("card.sources", list)
+                    : words.say("card.sources.more", list, Integer.toString(others));
+            if (!place.fit(pen.faces(), text).cut()) {
+                return words(place, text);
+            }
+        }
+        return words(place, words.say("card.sources", String.join("; ", names)));
+    }
+
+    private Block facts(double size) throws IOException {
+        Facts facts = new Facts(
+                pen,
+                size,
+                width,
+                List.of(
+                        new Facts.Fact(words.say("card.revision"), Integer.toString(issue.revision()), 0.8),
+                        new Facts.Fact(words.say("card.in-force-from"), words.date(issue.inForceFrom()), 1.35),
+                        new Facts.Fact(words.say("card.recheck-by"), words.date(issue.recheckBy()), 1.35),
+                        new Facts.Fact(words.say("card.meter-type"), words.say("meter." + issue.meterType()), 1)));
+        return new Block(facts.height(), top -> facts.draw(MARGIN, top));
+    }
+
+    private String passes() {
+        return card.window()
+                .lowestPassing()
+                .flatMap(low -> card.window()
+                        .highestPassing()
+                        .map(high -> low.compareTo(high) == 0
+                                ? words.say("card.passes.one", words.number(low))
+                                : words.say("card.passes", words.number(low), words.number(high))))
+                .orElseGet(() -> words.say("card.passes.none"));
+    }
+
+    private String target() {
+        return words.say(
+                "card.target",
+                words.number(card.targetAirPercent()),
+                words.number(card.airTolerancePercent()),
+                words.number(card.divisionPercent()));
+    }
+
+    private List<Block> below() throws IOException {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block(1, top -> pen.line(MARGIN, top, MARGIN + width, top, 0.75)));
+        for (String key : List.of("caution.pressure", "caution.caustic-heavy", "caution.local-rules")) {
+            blocks.add(caution(words.say(key)));
+        }
+        blocks.add(words(
+                new TextFit(Weight.BOLD, 7.5, 6, width, 2),
+                words.say("card.valid-only", Integer.toString(issue.revision()))));
+        blocks.add(gap());
+        Facts signatures = new Facts(
+                pen,
+                8.5,
+                width,
+                List.of(
+                        new Facts.Fact(words.say("card.issued-by"), issue.issuedBy(), 1.2),
+                        new Facts.Fact(
+                                words.say("card.approved-by"),
+                                issue.approvedBy().isBlank() ? "\u2013" : issue.approvedBy(),
+                                1.2),
+                        new Facts.Fact(imprint.program(), words.say("card.printed", words.date(imprint.date())), 1)));
+        blocks.add(new Block(signatures.height(), top -> signatures.draw(MARGIN, top)));
+        return blocks;
+    }
+
+    private Block caution(String text) throws IOException {
+        double sign = 11;
+        FittedText fitted = new TextFit(Weight.REGULAR, 7.5, 6.5, width - sign, 2).fit(pen.faces(), text);
+        return new Block(fitted.height(), top -> {
+            pen.cautionSign(MARGIN, top + 0.5, 8);
+            pen.text(fitted, MARGIN + sign, top, width - sign, Align.LEFT);
+        });
+    }
+}

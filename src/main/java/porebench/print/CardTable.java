@@ -1,0 +1,128 @@
+package porebench.print;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.function.Function;
+import porebench.method.air.PassWindow;
+
+/** Draws the table of a factor card: gauge reading, air content, and a tick where the load passes. */
+final class CardTable {
+    private static final double HEADING = 7.5;
+    private static final double HEADING_HEIGHT = HEADING * FittedText.LEADING + 1.5;
+    // All of these over the size of the type.
+    private static final double MARGIN = 0.25;
+    private static final double BETWEEN = 0.6;
+    private static final double TICK_GAP = 0.2;
+    private static final double TICK = 0.72;
+
+    private final Pen pen;
+    private final Words words;
+
+    CardTable(Pen pen, Words words) {
+        this.pen = pen;
+        this.words = words;
+    }
+
+    /** Returns the place that a width and a height, headings included, leave for readings. */
+    ReadingGrid.Place place(double width, double height) {
+        return new ReadingGrid.Place(width, height - HEADING_HEIGHT, this::cellWidth);
+    }
+
+    private double cellWidth(List<PassWindow.Row> rows) throws IOException {
+        return 2 * MARGIN
+                + Numbers.of(this, rows, PassWindow.Row::reading).width()
+                + BETWEEN
+                + Numbers.of(this, rows, PassWindow.Row::air).width()
+                + TICK_GAP
+                + TICK;
+    }
+
+    void draw(ReadingGrid grid, double left, double top, double width) throws IOException {
+        double column = width / grid.columns();
+        double bottom = top + HEADING_HEIGHT + grid.lines() * ReadingGrid.LINE * grid.size();
+        double x = left;
+        for (int from = 0; from < grid.rows().size(); from += grid.lines()) {
+            drawColumn(grid, from, x, top, column);
+            if (from > 0) {
+                pen.line(x, top, x, bottom, 0.5);
+            }
+            x += column;
+        }
+        pen.line(left, top + HEADING_HEIGHT - 1, x, top + HEADING_HEIGHT - 1, 0.75);
+    }
+
+    private void drawColumn(ReadingGrid grid, int from, double left, double top, double width) throws IOException {
+        double size = grid.size();
+        Numbers readings = Numbers.of(this, grid.rows(), PassWindow.Row::reading);
+        Numbers airs = Numbers.of(this, grid.rows(), PassWindow.Row::air);
+        double spare = (width - size * cellWidth(grid.rows())) / 3;
+        double readingLeft = left + size * MARGIN + spare;
+        double airLeft = readingLeft + size * (readings.width() + BETWEEN) + spare;
+        double split = airLeft - (size * BETWEEN + spare) / 2;
+        headings(left + 1, split, airLeft + size * airs.width() / 2, top);
+        double lineTop = top + HEADING_HEIGHT;
+        for (PassWindow.Row row : grid.rows().subList(from, Math.min(grid.rows().size(), from + grid.lines()))) {
+            double height = ReadingGrid.LINE * size;
+            Weight weight = row.passes() ? Weight.BOLD : Weight.REGULAR;
+            if (row.passes()) {
+                pen.shade(left + 1, lineTop + 0.3, width - 2, height - 0.6, 0.87);
+                pen.tick(airLeft + size * (airs.width() + TICK_GAP), lineTop + 0.27 * size, TICK * size);
+            }
+            number(words.number(row.reading()), readings, weight, size, readingLeft, lineTop);
+            number(words.number(row.air()), airs, weight, size, airLeft, lineTop);
+            lineTop += height;
+        }
+    }
+
+    /** Draws a number with its decimal sign below those of the others. */
+    private void number(String number, Numbers among, Weight weight, double size, double left, double top)
+            throws IOException {
+        FittedText text = new FittedText(List.of(number), weight, size, false);
+        double whole = pen.faces().width(wholePart(number), weight, size);
+        pen.text(text, left + size * among.whole() - whole, top, 0, Align.LEFT);
+    }
+
+    private static String wholePart(String number) {
+        int end = 0;
+        while (end < number.length() && (end == 0 || Character.isDigit(number.charAt(end)))) {
+            end++;
+        }
+        return number.substring(0, end);
+    }
+
+    /** Sets both headings in one size: the first between two edges, the second about its middle. */
+    private void headings(double left, double split, double airMiddle, double top) throws IOException {
+        FittedText reading =
+                new TextFit(Weight.BOLD, HEADING, 5, split - left, 1).fit(pen.faces(), words.say("card.table.reading"));
+        FittedText air = new TextFit(Weight.BOLD, reading.size(), 5, 2 * (airMiddle - split), 1)
+                .fit(pen.faces(), words.say("card.table.air"));
+        double lift = FittedText.BASELINE * (HEADING - reading.size());
+        pen.text(reading, left, top + lift, split - left, Align.CENTRE);
+        pen.text(air, airMiddle, top + lift, 0, Align.CENTRE);
+    }
+
+    /**
+     * How wide some numbers are before and from their decimal sign on, over the size of the type.
+     *
+     * @param whole the widest part before the sign, a minus included
+     * @param rest the widest part from the sign on
+     */
+    private record Numbers(double whole, double rest) {
+        static Numbers of(CardTable table, List<PassWindow.Row> rows, Function<PassWindow.Row, java.math.BigDecimal> which)
+                throws IOException {
+            double whole = 0;
+            double rest = 0;
+            for (PassWindow.Row row : rows) {
+                String number = table.words.number(which.apply(row));
+                String before = wholePart(number);
+                whole = Math.max(whole, table.pen.faces().width(before, Weight.BOLD, 1));
+                rest = Math.max(rest, table.pen.faces().width(number.substring(before.length()), Weight.BOLD, 1));
+            }
+            return new Numbers(whole, rest);
+        }
+
+        double width() {
+            return whole + rest;
+        }
+    }
+}

@@ -1,0 +1,29 @@
+package porebench.print;
+
+import java.io.IOException;
+
+/** Draws a caution on a sheet: the sign, bold words, a grey ground. */
+final class Cautions {
+    private static final double SIZE = 9;
+    private static final double SIGN = 16;
+
+    private Cautions() {}
+
+    static void draw(Flow flow, String text, double indent) throws IOException {
+        Block block = block(flow, text, indent);
+        flow.need(block.height());
+        block.drawing().draw(flow.top());
+        flow.down(block.height());
+    }
+
+    static Block block(Flow flow, String text, double indent) throws IOException {
+        double width = flow.width() - indent - SIGN;
+        FittedText fitted = new TextFit(Weight.BOLD, SIZE, 7, width - 4, 3).fit(flow.faces(), text);
+        double height = fitted.height() + 4;
+        return new Block(height + 4, top -> {
+            flow.pen().shade(flow.left() + indent - 4, top, width + SIGN + 4, height, 0.88);
+            flow.pen().cautionSign(flow.left() + indent, top + 2, 10.5);
+            flow.pen().text(fitted, flow.left() + indent + SIGN, top + 2, width - 4, Align.LEFT);
+        });
+    }
+}

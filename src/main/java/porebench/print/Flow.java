@@ -1,0 +1,105 @@
+package porebench.print;
+
+import java.io.IOException;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+
+/** Pages filled from the top: what does not fit any more begins a new page under a short heading. */
+final class Flow {
+    /** 14 mm, with room to punch and to hold. */
+    private static final double MARGIN = 14 * 72 / 25.4;
+
+    private static final double UNDER_RUNNING_HEAD = MARGIN + 20;
+    private static final double FOOT = 9;
+
+    private final Leaves leaves;
+    private final Words words;
+    private final String runningHead;
+    private final double width;
+    private final double bottom;
+    private Pen pen;
+    private double top = MARGIN;
+
+    /**
+     * Begins the first page.
+     *
+     * @param runningHead what stands on top of the pages after the first
+     */
+    Flow(Leaves leaves, Words words, String runningHead) throws IOException {
+        this.leaves = leaves;
+        this.words = words;
+        this.runningHead = runningHead;
+        PDRectangle page = leaves.size();
+        this.width = page.getWidth() - 2 * MARGIN;
+        this.bottom = page.getHeight() - MARGIN - 2 * FOOT;
+        this.pen = leaves.next();
+    }
+
+    Pen pen() {
+        return pen;
+    }
+
+    Faces faces() {
+        return pen.faces();
+    }
+
+    double left() {
+        return MARGIN;
+    }
+
+    double width() {
+        return width;
+    }
+
+    double top() {
+        return top;
+    }
+
+    /** Makes sure of a height on one page, and returns whether a new page had to begin. */
+    boolean need(double height) throws IOException {
+        if (top + height <= bottom) {
+            return false;
+        }
+        pen = leaves.next();
+        FittedText head = TextFit.line(Weight.REGULAR, 9, width).fit(faces(), runningHead);
+        pen.text(head, MARGIN, MARGIN, width, Align.LEFT);
+        pen.line(MARGIN, MARGIN + 12, MARGIN + width, MARGIN + 12, 0.75);
+        top = UNDER_RUNNING_HEAD;
+        return true;
+    }
+
+    /** Makes sure that a height is on one page where it fits on any; what is higher begins where it may. */
+    void keepTogether(double height) throws IOException {
+        if (UNDER_RUNNING_HEAD + height <= bottom) {
+            need(height);
+        }
+    }
+
+    /** Goes down the page. */
+    void down(double height) {
+        top += height;
+    }
+
+    /** Draws a text over the full width, all of its lines on one page. */
+    void text(TextFit place, String text) throws IOException {
+        FittedText fitted = place.fit(faces(), text);
+        need(fitted.height());
+        pen.text(fitted, MARGIN, top, width, Align.LEFT);
+        down(fitted.height());
+    }
+
+    /** Draws the foot of every page. */
+    void finish(Imprint imprint) throws IOException {
+        List<Pen> pages = leaves.all();
+        String made = words.say("imprint", words.date(imprint.date()), imprint.program());
+        for (int index = 0; index < pages.size(); index++) {
+            Pen page = pages.get(index);
+            double y = bottom + FOOT;
+            String number = words.say("page", Integer.toString(index + 1), Integer.toString(pages.size()));
+            FittedText left = TextFit.line(Weight.REGULAR, 7.5, width * 0.7).fit(page.faces(), made);
+            FittedText right = TextFit.line(Weight.REGULAR, 7.5, width * 0.28).fit(page.faces(), number);
+            page.text(left, MARGIN, y, width * 0.7, Align.LEFT);
+            page.text(right, MARGIN + width * 0.72, y, width * 0.28, Align.RIGHT);
+        }
+    }
+}

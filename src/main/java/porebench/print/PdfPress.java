@@ -1,0 +1,175 @@
+package porebench.print;
+
+import java.awt.HeadlessException;
+import java.awt.image.BufferedImage;
+import java.awt.print.PrinterException;
+import java.awt.print.PrinterJob;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.GregorianCalendar;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.printing.PDFPageable;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import porebench.quantity.Require;
+import porebench.record.FactorCard;
+import porebench.record.Printed;
+import porebench.record.TrialSheet;
+import porebench.record.port.Paper;
+import porebench.record.port.Press;
+
+/**
+ * Puts cards and sheets into PDF files, on the screen and on paper; all three come from the same PDF.
+ *
+ * <p>The same content, clock and program give the same bytes. May be used from several threads; pages are laid out one at a
+ * time, because all documents share the typeface read once.
+ */
+public final class PdfPress implements Press {
+    private static final double POINTS_PER_MILLIMETRE = 72 / 25.4;
+    private static final Set<Paper> CARD_PAPER = Set.of(Paper.A6, Paper.CARD_4X6);
+
+    private final String program;
+    private final Clock clock;
+    private final Supplier<PrinterJob> printer;
+    private Optional<Typefaces> typefaces = Optional.empty();
+
+    /**
+     * Sets up a press.
+     *
+     * @param program name and version of the program, printed small on every page
+     * @param clock gives the date that is printed, in its zone
+     */
+    public PdfPress(String program, Clock clock) {
+        this(program, clock, PrinterJob::getPrinterJob);
+    }
+
+    PdfPress(String program, Clock clock, Supplier<PrinterJob> printer) {
+        this.program = Require.notBlank("program", program);
+        this.clock = clock;
+        this.printer = printer;
+    }
+
+    @Override
+    public void write(Printed what, Paper paper, Locale locale, Path file) {
+        byte[] pdf = compose(what, paper, locale);
+        try {
+            WholeFile.write(file, pdf);
+        } catch (IOException failure) {
+            Words words = Words.in(locale);
+            throw new PrintException(words.say("failed.write", name(what, words), file.toString()), failure);
+        }
+    }
+
+    @Override
+    public List<BufferedImage> preview(Printed what, Paper paper, Locale locale, int dotsPerInch) {
+        Require.within("dotsPerInch", dotsPerInch, 20, 600);
+        byte[] pdf = compose(what, paper, locale);
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PDFRenderer renderer = new PDFRenderer(document);
+            List<BufferedImage> pages = new ArrayList<>();
+            for (int page = 0; page < document.getNumberOfPages(); page++) {
+                pages.add(renderer.renderImageWithDPI(page, dotsPerInch, ImageType.RGB));
+            }
+            return pages;
+        } catch (IOException failure) {
+            throw failed("failed.preview", what, locale, failure);
+        }
+    }
+
+    @Override
+    public boolean print(Printed what, Paper paper, Locale locale) {
+        byte[] pdf = compose(what, paper, locale);
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PrinterJob job = printer.get();
+            job.setJobName(name(what, Words.in(locale)));
+            job.setPageable(new PDFPageable(document));
+            if (!job.printDialog()) {
+                return false;
+            }
+            job.print();
+            return true;
+        } catch (IOException | PrinterException | HeadlessException failure) {
+            throw failed("failed.print", what, locale, failure);
+        }
+    }
+
+    private synchronized byte[] compose(Printed what, Paper paper, Locale locale) {
+        requireFits(what, paper);
+        Words words = Words.in(locale);
+        try (PDDocument document = new PDDocument()) {
+            Faces faces = typefaces().in(document);
+            PDRectangle page = new PDRectangle(
+                    (float) (paper.widthMillimetres() * POINTS_PER_MILLIMETRE),
+                    (float) (paper.heightMillimetres() * POINTS_PER_MILLIMETRE));
+            describe(document, name(what, words), locale);
+            try (Leaves leaves = new Leaves(document, page, faces)) {
+                draw(what, leaves, words);
+            }
+            ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+            document.save(pdf);
+            return pdf.toByteArray();
+        } catch (IOException failure) {
+            throw failed("failed.compose", what, locale, failure);
+        }
+    }
+
+    private void draw(Printed what, Leaves leaves, Words words) throws IOException {
+        Imprint imprint = new Imprint(program, LocalDate.now(clock));
+        if (what instanceof FactorCard card) {
+            new CardPage(card, leaves.next(), words, imprint, leaves.size()).draw();
+        } else if (what instanceof TrialSheet sheet) {
+            new SheetPages(sheet, leaves, words, imprint).draw();
+        }
+    }
+
+    private Typefaces typefaces() throws IOException {
+        Typefaces read = typefaces.isPresent() ? typefaces.get() : Typefaces.read();
+        typefaces = Optional.of(read);
+        return read;
+    }
+
+    private void describe(PDDocument document, String title, Locale locale) {
+        PDDocumentInformation information = document.getDocumentInformation();
+        information.setTitle(title);
+        information.setCreator(program);
+        information.setCreationDate(GregorianCalendar.from(clock.instant().atZone(clock.getZone())));
+        document.getDocumentCatalog().setLanguage(locale.toLanguageTag());
+        document.setDocumentId(clock.millis());
+    }
+
+    private static void requireFits(Printed what, Paper paper) {
+        boolean card = what instanceof FactorCard;
+        if (card != CARD_PAPER.contains(paper)) {
+            String rule = card ? "be A6 or 4x6in for a card" : "be A4 or letter for a sheet";
+            throw new IllegalArgumentException("paper must " + rule + ", but is " + paper.symbol());
+        }
+        if (what instanceof FactorCard withdrawn && !withdrawn.issue().isIssue()) {
+            throw new IllegalArgumentException("issue must hand out a factor, but is "
+                    + withdrawn.issue().recordId() + " " + withdrawn.issue().action().symbol());
+        }
+    }
+
+    private static PrintException failed(String key, Printed what, Locale locale, Throwable cause) {
+        Words words = Words.in(locale);
+        return new PrintException(words.say(key, name(what, words)), cause);
+    }
+
+    private static String name(Printed what, Words words) {
+        if (what instanceof FactorCard card) {
+            return words.say("what.card", card.mixId().text());
+        }
+        return words.say("what.sheet", ((TrialSheet) what).mix().id().text());
+    }
+}

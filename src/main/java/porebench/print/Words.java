@@ -1,0 +1,65 @@
+package porebench.print;
+
+import java.math.BigDecimal;
+import java.text.MessageFormat;
+import java.text.NumberFormat;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.ResourceBundle;
+
+/**
+ * The words, numbers and dates of cards and sheets in one language, English where there is no translation.
+ *
+ * <p>Numbers have the decimal sign of the locale but always the digits 0 to 9, and month names are in the language of the
+ * words, so that nothing on a page is outside the typeface.
+ */
+final class Words {
+    private static final char MINUS = '\u2212';
+
+    private final ResourceBundle words;
+    private final Locale locale;
+
+    private Words(Locale locale) {
+        this.locale = locale;
+        this.words = ResourceBundle.getBundle(
+                "porebench.print.print",
+                locale,
+                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+    }
+
+    static Words in(Locale locale) {
+        return new Words(new Locale.Builder()
+                .setLocale(locale.stripExtensions())
+                .setUnicodeLocaleKeyword("nu", "latn")
+                .build());
+    }
+
+    /** Returns a text of the bundle with its places filled. */
+    String say(String key, Object... filled) {
+        return new MessageFormat(words.getString(key), locale).format(filled);
+    }
+
+    /** Returns a number with all its decimals, and a true minus sign where it is negative. */
+    String number(BigDecimal number) {
+        NumberFormat format = NumberFormat.getNumberInstance(locale);
+        format.setGroupingUsed(false);
+        format.setMinimumFractionDigits(Math.max(0, number.scale()));
+        format.setMaximumFractionDigits(Math.max(0, number.scale()));
+        String digits = format.format(number.abs());
+        return number.signum() < 0 ? MINUS + digits : digits;
+    }
+
+    /** Returns a number with its sign: plus, minus, or none for 0. */
+    String signed(BigDecimal number) {
+        return number.signum() > 0 ? "+" + number(number) : number(number);
+    }
+
+    String date(LocalDate date) {
+        return DateTimeFormatter.ofPattern(words.getString("date"), language()).format(date);
+    }
+
+    private Locale language() {
+        return words.getLocale().getLanguage().isEmpty() ? Locale.ENGLISH : words.getLocale();
+    }
+}

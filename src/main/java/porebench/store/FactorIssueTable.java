@@ -1,0 +1,80 @@
+package porebench.store;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import porebench.method.MeterType;
+import porebench.record.DeterminationId;
+import porebench.record.FactorIssue;
+import porebench.record.MixId;
+import porebench.record.RecordKind;
+import porebench.record.SourceId;
+
+/** The tables {@code factor_issue} and {@code factor_issue_source}. */
+final class FactorIssueTable implements RecordTable<FactorIssue> {
+    private static final String SOURCE = "factor_issue_source";
+
+    @Override
+    public RecordKind kind() {
+        return RecordKind.FACTOR_ISSUE;
+    }
+
+    @Override
+    public String name() {
+        return "factor_issue";
+    }
+
+    @Override
+    public Optional<String> partTable() {
+        return Optional.of(SOURCE);
+    }
+
+    @Override
+    public StoredRecord rows(FactorIssue issue) {
+        StoredRow row = new StoredRow(name())
+                .cell("mix_id", issue.mixId().text())
+                .cell("revision", issue.revision())
+                .cell("action", issue.action().symbol())
+                .number("factor_pct", issue.factorPercent())
+                .cell("determination_id", issue.determinationId().text())
+                .cell("meter_type", issue.meterType().name())
+                .cell("in_force_from", issue.inForceFrom().toString())
+                .cell("recheck_by", issue.recheckBy().toString())
+                .cell("issued_by", issue.issuedBy())
+                .cell("approved_by", issue.approvedBy())
+                .cell("reason", issue.reason())
+                .cell("mix_version", issue.mixVersion())
+                .cell("profile_id", issue.profileId());
+        List<StoredRow> sources = issue.sourceVersions().entrySet().stream()
+                .map(entry -> new StoredRow(SOURCE)
+                        .cell("source_id", entry.getKey().text())
+                        .cell("source_version", entry.getValue()))
+                .toList();
+        return new StoredRecord(row, sources);
+    }
+
+    @Override
+    public FactorIssue value(StoredRecord rows) {
+        StoredRow row = rows.row();
+        Map<SourceId, Integer> sources = rows.parts().stream()
+                .collect(Collectors.toMap(
+                        part -> new SourceId(part.text("source_id")), part -> part.count("source_version")));
+        return new FactorIssue(
+                new MixId(row.text("mix_id")),
+                row.count("revision"),
+                row.word("action", FactorIssue.Action.values(), FactorIssue.Action::symbol),
+                row.number("factor_pct"),
+                new DeterminationId(row.text("determination_id")),
+                row.word("meter_type", MeterType.values(), MeterType::name),
+                LocalDate.parse(row.text("in_force_from")),
+                LocalDate.parse(row.text("recheck_by")),
+                row.text("issued_by"),
+                row.text("approved_by"),
+                row.text("reason"),
+                row.count("mix_version"),
+                sources,
+                row.text("profile_id"));
+    }
+}

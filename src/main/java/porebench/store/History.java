@@ -1,0 +1,72 @@
+package porebench.store;
+
+import java.util.List;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
+import org.jdbi.v3.core.statement.Update;
+import porebench.record.RecordKind;
+
+/** The table {@code entry}: the append-only history of a lab book. */
+final class History {
+    private static final String APPEND = """
+            INSERT INTO entry
+                (entry_no, kind, record_id, version, who, at_utc, why, content_hash, previous_hash, hash)
+            VALUES
+                (:number, :kind, :record_id, :version, :who, :at_utc, :why, :content_hash, :previous_hash, :hash)
+            """;
+
+    private final Handle handle;
+
+    History(Handle handle) {
+        this.handle = handle;
+    }
+
+    /** Returns the last entry, or the one before the first. */
+    Entry last() {
+        try (Query query = handle.createQuery("SELECT * FROM entry ORDER BY entry_no DESC LIMIT 1")) {
+            return query.map((row, context) -> Entry.of(row)).findFirst().orElse(Entry.BEFORE_THE_FIRST);
+        }
+    }
+
+    /** Returns all entries, the oldest first. */
+    List<Entry> all() {
+        try (Query query = handle.createQuery("SELECT * FROM entry ORDER BY entry_no")) {
+            return query.map((row, context) -> Entry.of(row)).list();
+        }
+    }
+
+    /** Returns the number of the last entry, 0 when there is none. */
+    long lastNumber() {
+        try (Query query = handle.createQuery("SELECT coalesce(max(entry_no), 0) FROM entry")) {
+            return query.mapTo(Long.class).one();
+        }
+    }
+
+    /** Returns the newest version of a record, 0 when there is no such record. */
+    int newestVersion(RecordKind kind, String recordId) {
+        try (Query query = handle.createQuery(
+                "SELECT coalesce(max(version), 0) FROM entry WHERE kind = :kind AND record_id = :record_id")) {
+            return query.bind("kind", kind.symbol())
+                    .bind("record_id", recordId)
+                    .mapTo(Integer.class)
+                    .one();
+        }
+    }
+
+    void append(Entry entry) {
+        try (Update insertion = handle.createUpdate(APPEND)) {
+            insertion
+                    .bind("number", entry.number())
+                    .bind("kind", entry.kind())
+                    .bind("record_id", entry.recordId())
+                    .bind("version", entry.version())
+                    .bind("who", entry.who())
+                    .bind("at_utc", entry.atUtc())
+                    .bind("why", entry.why())
+                    .bind("content_hash", entry.contentHash())
+                    .bind("previous_hash", entry.previousHash())
+                    .bind("hash", entry.hash())
+                    .execute();
+        }
+    }
+}

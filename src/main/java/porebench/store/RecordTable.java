@@ -1,0 +1,47 @@
+package porebench.store;
+
+import java.util.List;
+import java.util.Optional;
+import porebench.record.Kept;
+import porebench.record.RecordKind;
+
+/**
+ * The table of one kind of record, and how a record becomes rows and rows become the record again.
+ *
+ * @param <T> the kind of record
+ */
+interface RecordTable<T extends Kept> {
+    RecordKind kind();
+
+    /** Returns the name of the table. */
+    String name();
+
+    /** Returns the name of the table that holds the parts of a record, if it has any. */
+    default Optional<String> partTable() {
+        return Optional.empty();
+    }
+
+    /** Returns the rows of a record. */
+    StoredRecord rows(T value);
+
+    /**
+     * Returns the record of some rows.
+     *
+     * @throws RuntimeException if they are no such record
+     */
+    T value(StoredRecord rows);
+
+    /** Returns the tables of all kinds, in the order of the kinds. */
+    static List<RecordTable<? extends Kept>> all() {
+        return List.of(
+                new LaboratoryTable(),
+                new ProfileTable(),
+                new SourceTable(),
+                new MeterTable(),
+                new MixTable(),
+                new DeterminationTable(),
+                new TrialTable(),
+                new FactorIssueTable(),
+                new CardPrintTable());
+    }
+}

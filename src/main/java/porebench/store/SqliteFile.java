@@ -1,0 +1,100 @@
+package porebench.store;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.List;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+import org.sqlite.SQLiteOpenMode;
+
+/** A SQLite file: how it is reached, and how it is copied whole. */
+final class SqliteFile {
+    /** How long one window waits while another one writes, in ms. */
+    private static final int PATIENCE_MILLISECONDS = 5000;
+
+    private static final List<String> COMPANIONS = List.of("-wal", "-shm", "-journal");
+
+    private SqliteFile() {}
+
+    /** Returns a way to a file that is there, with write-ahead log, full synchronous commits and foreign keys. */
+    static SQLiteDataSource existing(Path file) {
+        SQLiteConfig config = safely();
+        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        config.resetOpenMode(SQLiteOpenMode.CREATE);
+        return source(file, config);
+    }
+
+    /** Returns a way to a file that may not be there yet, without write-ahead log: all that is written is in the file. */
+    static SQLiteDataSource fresh(Path file) {
+        return source(file, safely());
+    }
+
+    private static SQLiteConfig safely() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.enforceForeignKeys(true);
+        config.setBusyTimeout(PATIENCE_MILLISECONDS);
+        return config;
+    }
+
+    /** A URI, because in a plain name the driver would take what follows a question mark for settings. */
+    private static SQLiteDataSource source(Path file, SQLiteConfig config) {
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + file.toAbsolutePath().toUri().toASCIIString());
+        return source;
+    }
+
+    /** Returns the number of the last schema step that was taken, the write-ahead log included. */
+    static int version(Connection connection) throws SQLException {
+        try (Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery("PRAGMA user_version")) {
+            return row.getInt(1);
+        }
+    }
+
+    /** Writes everything that is in a database to a file, whole or not at all; what is there already stays. */
+    static void copy(Connection connection, Path file) throws SQLException, IOException {
+        Path part = partOf(file);
+        try {
+            try (PreparedStatement statement = connection.prepareStatement("VACUUM INTO ?")) {
+                statement.setString(1, part.toAbsolutePath().toString());
+                statement.execute();
+            }
+            moveIntoPlace(part, file);
+        } finally {
+            delete(part);
+        }
+    }
+
+    /** Returns the name under which a file is written before it gets its own. */
+    static Path partOf(Path file) throws IOException {
+        Path folder = file.toAbsolutePath().getParent();
+        Path part = Files.createTempFile(folder, file.getFileName() + ".", ".part");
+        Files.delete(part);
+        return part;
+    }
+
+    /** Gives a finished file its name once it is safely on the disk. */
+    static void moveIntoPlace(Path part, Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
+            channel.force(true);
+        }
+        Files.move(part, file);
+    }
+
+    /** Removes an unfinished file and what SQLite put beside it. */
+    static void delete(Path part) throws IOException {
+        Files.deleteIfExists(part);
+        for (String companion : COMPANIONS) {
+            Files.deleteIfExists(part.resolveSibling(part.getFileName() + companion));
+        }
+    }
+}

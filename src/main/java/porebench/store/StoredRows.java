@@ -1,0 +1,95 @@
+package porebench.store;
+
+import java.sql.ResultSet;
+import java.sql.ResultSetMetaData;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
+import org.jdbi.v3.core.statement.Update;
+
+/** The rows of one kind of record by their entry, read in bulk: one query a table, however many records there are. */
+final class StoredRows {
+    private static final String ENTRY_NO = "entry_no";
+
+    private final Map<Long, List<StoredRow>> rows;
+    private final Map<Long, List<StoredRow>> parts;
+
+    private StoredRows(Map<Long, List<StoredRow>> rows, Map<Long, List<StoredRow>> parts) {
+        this.rows = rows;
+        this.parts = parts;
+    }
+
+    /** Reads the rows of some entries. */
+    static StoredRows read(Handle handle, RecordTable<?> table, Selection selection) {
+        return read(table, name -> selection.rows(handle, name));
+    }
+
+    /** Reads all rows, of whatever entry. */
+    static StoredRows readAll(Handle handle, RecordTable<?> table) {
+        return read(table, name -> handle.createQuery("SELECT * FROM " + name));
+    }
+
+    private static StoredRows read(RecordTable<?> table, Function<String, Query> query) {
+        return new StoredRows(
+                byEntry(table.name(), query),
+                table.partTable().map(parts -> byEntry(parts, query)).orElse(Map.of()));
+    }
+
+    private static Map<Long, List<StoredRow>> byEntry(String table, Function<String, Query> query) {
+        Map<Long, List<StoredRow>> byEntry = new HashMap<>();
+        try (Query rows = query.apply(table)) {
+            rows.map((row, context) -> Map.entry(row.getLong(ENTRY_NO), row(table, row)))
+                    .forEach(numbered -> byEntry.computeIfAbsent(numbered.getKey(), entry -> new ArrayList<>())
+                            .add(numbered.getValue()));
+        }
+        return byEntry;
+    }
+
+    private static StoredRow row(String table, ResultSet from) throws SQLException {
+        StoredRow row = new StoredRow(table);
+        ResultSetMetaData columns = from.getMetaData();
+        for (int column = 1; column <= columns.getColumnCount(); column++) {
+            Object content = from.getObject(column);
+            if (content != null && !columns.getColumnName(column).equals(ENTRY_NO)) {
+                row.cell(columns.getColumnName(column), content);
+            }
+        }
+        return row;
+    }
+
+    /** Returns the entries to which the rows belong. */
+    Set<Long> entries() {
+        Set<Long> entries = new TreeSet<>(rows.keySet());
+        entries.addAll(parts.keySet());
+        return entries;
+    }
+
+    /** Returns the record of an entry; empty when its row is missing. */
+    Optional<StoredRecord> of(long entryNo) {
+        return Optional.ofNullable(rows.get(entryNo))
+                .map(own -> new StoredRecord(own.get(0), parts.getOrDefault(entryNo, List.of())));
+    }
+
+    /** Writes the rows of a record. */
+    static void insert(Handle handle, long entryNo, StoredRecord stored) {
+        insert(handle, entryNo, stored.row());
+        stored.parts().forEach(part -> insert(handle, entryNo, part));
+    }
+
+    private static void insert(Handle handle, long entryNo, StoredRow row) {
+        String columns = String.join(", ", row.cells().keySet());
+        String values = String.join(", :", row.cells().keySet());
+        try (Update insertion = handle.createUpdate(
+                "INSERT INTO " + row.table() + " (entry_no, " + columns + ") VALUES (:entry_no, :" + values + ")")) {
+            insertion.bind(ENTRY_NO, entryNo).bindMap(row.cells()).execute();
+        }
+    }
+}

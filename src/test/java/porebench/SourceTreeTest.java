@@ -1,0 +1,126 @@
+package porebench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/** Keeps what can be read from the source files only. */
+class SourceTreeTest {
+    private static final Path MAIN = Path.of("src/main/java");
+    private static final Path TEST = Path.of("src/test/java");
+    private static final int LONGEST_FILE_LINES = 400;
+
+    /** The packages of the map that are written; add one here in the commit that brings it. */
+    private static final List<String> WRITTEN = List.of(
+            "porebench.app",
+            "porebench.chart",
+            "porebench.desk.trial",
+            "porebench.desk.variability",
+            "porebench.desk",
+            "porebench.desk.form",
+            "porebench.desk.frame",
+            "porebench.command",
+            "porebench.desk.factor",
+            "porebench.desk.mix",
+            "porebench.desk.register",
+            "porebench.desk.sample",
+            "porebench.exchange",
+            "porebench.method",
+            "porebench.method.air",
+            "porebench.method.meter",
+            "porebench.method.profile",
+            "porebench.method.sample",
+            "porebench.method.trial",
+            "porebench.print",
+            "porebench.quantity",
+            "porebench.record",
+            "porebench.record.port",
+            "porebench.statistics",
+            "porebench.store");
+
+    @Test
+    void everyPackageSaysWhatItIsForAndIsNullMarked() throws IOException {
+        assertThat(packageFolders()).isNotEmpty().allSatisfy(folder -> {
+            Path info = folder.resolve("package-info.java");
+            assertThat(info).exists();
+            assertThat(Files.readString(info, StandardCharsets.UTF_8))
+                    .startsWith("/**")
+                    .containsPattern("(?m)^@NullMarked$")
+                    .contains("import org.jspecify.annotations.NullMarked;");
+        });
+    }
+
+    @Test
+    void everyPackageThatIsWrittenIsStillThere() throws IOException {
+        List<String> found = packageFolders().stream()
+                .map(folder ->
+                        MAIN.relativize(folder).toString().replace('/', '.').replace('\\', '.'))
+                .toList();
+        assertThat(found).containsAll(WRITTEN);
+    }
+
+    @Test
+    void noSourceFileIsLongerThanAReaderCanHold() throws IOException {
+        List<Path> sources = Stream.concat(javaFiles(MAIN).stream(), javaFiles(TEST).stream())
+                .toList();
+        assertThat(sources)
+                .isNotEmpty()
+                .allSatisfy(source -> assertThat(Files.readAllLines(source, StandardCharsets.UTF_8)
+                                .size())
+                        .as("lines of %s", source)
+                        .isLessThanOrEqualTo(LONGEST_FILE_LINES));
+    }
+
+    @Test
+    void everyLibraryOfThePomHasItsLineWithItsVersion() throws Exception {
+        List<String> lines = Files.readAllLines(Path.of("DEVELOPERS.md"), StandardCharsets.UTF_8);
+        Document pom = DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(Path.of("pom.xml").toFile());
+        List<Element> pinned = Stream.of("dependency", "path", "plugin")
+                .flatMap(tag -> elements(pom.getElementsByTagName(tag)))
+                .toList();
+        assertThat(pinned).hasSizeGreaterThan(20).allSatisfy(library -> {
+            String artifact = text(library, "artifactId");
+            String version = text(library, "version");
+            if (version.startsWith("${")) {
+                version = text(pom.getDocumentElement(), version.substring(2, version.length() - 1));
+            }
+            String written = version;
+            assertThat(lines)
+                    .as("a line of DEVELOPERS.md on %s %s", artifact, version)
+                    .anyMatch(line -> line.startsWith("|")
+                            && (line.contains(":" + artifact + "`") || line.contains("`" + artifact + "`"))
+                            && line.contains(" " + written + " "));
+        });
+    }
+
+    private static Stream<Element> elements(NodeList nodes) {
+        return IntStream.range(0, nodes.getLength()).mapToObj(each -> (Element) nodes.item(each));
+    }
+
+    private static String text(Element parent, String tag) {
+        return parent.getElementsByTagName(tag).item(0).getTextContent().strip();
+    }
+
+    private static List<Path> packageFolders() throws IOException {
+        return javaFiles(MAIN).stream().map(Path::getParent).distinct().sorted().toList();
+    }
+
+    private static List<Path> javaFiles(Path root) throws IOException {
+        try (Stream<Path> files = Files.walk(root)) {
+            return files.filter(file -> file.toString().endsWith(".java")).toList();
+        }
+    }
+}

@@ -1,0 +1,59 @@
+package porebench.chart;
+
+import java.awt.Color;
+import java.awt.Font;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Invented trials for tests of plots. */
+final class PlotData {
+    static final ChartLook LOOK = new ChartLook(
+            Color.WHITE,
+            Color.BLACK,
+            Color.LIGHT_GRAY,
+            Color.BLUE,
+            Color.GRAY,
+            Color.RED,
+            Color.GREEN,
+            new Font(Font.SANS_SERIF, Font.PLAIN, 12),
+            1);
+
+    private PlotData() {}
+
+    static TrialPoint counted(String id, double factor) {
+        return trial(id, OptionalDouble.of(factor), TrialPoint.State.COUNTED, "");
+    }
+
+    static TrialPoint trial(String id, OptionalDouble factor, TrialPoint.State state, String reason) {
+        return new TrialPoint(
+                id, LocalDateTime.of(2026, 3, 2, 10, 30), "R. Vane", "meter-2", factor, state, reason);
+    }
+
+    static FactorByTrial mixed() {
+        return new FactorByTrial(
+                List.of(
+                        counted("K7-1", 0.4),
+                        counted("K7-2", 0.5),
+                        trial("K7-3", OptionalDouble.of(1.4), TrialPoint.State.STRUCK, "spilled <half> the water"),
+                        trial("K7-4", OptionalDouble.empty(), TrialPoint.State.VOID, "the meter leaked")),
+                OptionalDouble.of(0.45),
+                Optional.of(new FactorByTrial.Interval(-0.1853, 1.0853)),
+                OptionalDouble.of(0.4));
+    }
+
+    static FactorOverTime overTime() {
+        return new FactorOverTime(
+                mixed().trials(),
+                List.of(
+                        new FactorOverTime.Step(1, LocalDate.of(2026, 1, 10), OptionalDouble.of(0.3)),
+                        new FactorOverTime.Step(2, LocalDate.of(2026, 3, 1), OptionalDouble.empty()),
+                        new FactorOverTime.Step(3, LocalDate.of(2026, 3, 5), OptionalDouble.of(0.4))),
+                List.of(
+                        new FactorOverTime.Begun("K7/1", LocalDate.of(2026, 1, 5)),
+                        new FactorOverTime.Begun("K7/2", LocalDate.of(2026, 3, 2))),
+                LocalDate.of(2026, 4, 1));
+    }
+}

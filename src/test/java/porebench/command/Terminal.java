@@ -1,0 +1,88 @@
+package porebench.command;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import picocli.CommandLine;
+import porebench.exchange.CsvSheets;
+import porebench.exchange.DemoLaboratory;
+import porebench.print.PdfPress;
+import porebench.store.SqliteShelf;
+
+/** A terminal in a folder, on 1 July 2026, with the real lab books, sheets and paper behind the commands. */
+final class Terminal {
+    static final Clock CLOCK = Clock.fixed(Instant.parse("2026-07-01T09:30:00Z"), ZoneOffset.UTC);
+
+    private final Path folder;
+
+    Terminal(Path folder) {
+        this.folder = folder;
+    }
+
+    /** What a command said, and its exit status. */
+    record Said(int status, String out, String err) {
+        Map<String, Object> json() {
+            return JsonReading.object(out);
+        }
+
+        @SuppressWarnings("unchecked")
+        List<Map<String, Object>> list(String name) {
+            return (List<Map<String, Object>>) json().get(name);
+        }
+
+        List<Object> codes() {
+            return list("problems").stream().map(problem -> problem.get("code")).toList();
+        }
+    }
+
+    Said run(String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int status = new PorebenchCommands(surroundings(out, err), ports()).run(arguments);
+        return new Said(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    Said json(String... arguments) {
+        return run(Stream.concat(Arrays.stream(arguments), Stream.of("--json")).toArray(String[]::new));
+    }
+
+    Said demoRun(Path book, Path cards) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int status = new DemoRun(surroundings(out, err), ports()).run(book, cards);
+        return new Said(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    CommandLine commandLine() {
+        return new PorebenchCommands(surroundings(new ByteArrayOutputStream(), new ByteArrayOutputStream()), ports())
+                .commandLine();
+    }
+
+    private Surroundings surroundings(ByteArrayOutputStream out, ByteArrayOutputStream err) {
+        return new Surroundings(
+                CLOCK,
+                ZoneOffset.UTC,
+                Locale.ENGLISH,
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                folder,
+                "Ada Test");
+    }
+
+    private static Ports ports() {
+        return new Ports(
+                CsvSheets::new,
+                () -> new SqliteShelf(CLOCK),
+                () -> new PdfPress("Porebench", CLOCK),
+                DemoLaboratory::new);
+    }
+}

@@ -1,0 +1,105 @@
+package porebench.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import porebench.method.Role;
+import porebench.record.FactorState;
+import porebench.record.RecordKind;
+
+/** Every text is used, and every text used is there. */
+class TextsTest {
+    private static final Path SOURCES = Path.of("src/main/java/porebench/command");
+
+    @TempDir
+    Path folder;
+
+    private static String sources() throws IOException {
+        StringBuilder all = new StringBuilder();
+        try (Stream<Path> files = Files.walk(SOURCES)) {
+            for (Path file : files.filter(each -> each.toString().endsWith(".java")).toList()) {
+                all.append(Files.readString(file, StandardCharsets.UTF_8));
+            }
+        }
+        return all.toString();
+    }
+
+    private static Set<String> keys(String bundle) {
+        return ResourceBundle.getBundle(bundle, Locale.ROOT).keySet();
+    }
+
+    @Test
+    void everyAnswerUsesTextsThatAreThere() throws IOException {
+        Set<String> keys = keys("porebench.command.command");
+        Set<String> used = new HashSet<>();
+        for (RecordKind kind : RecordKind.values()) {
+            used.add("kind." + kind.symbol());
+        }
+        for (FactorState state : FactorState.values()) {
+            used.add("state." + state.symbol().replace(' ', '-'));
+        }
+        Stream.of(Role.values()).filter(Role::isAggregate).forEach(role -> used.add("role." + role.symbol()));
+        String families = "problem|usage|unit|sample|factor|air|bowl|stats|card|register|import|export|verify|demo";
+        Matcher literals = Pattern.compile("\"((?:" + families + ")\\.[a-z0-9-]+)\"").matcher(sources());
+        Set<String> problems = keys("porebench.method.problems");
+        while (literals.find()) {
+            if (!problems.contains(literals.group(1))) {
+                used.add(literals.group(1));
+            }
+        }
+        assertThat(used).hasSizeGreaterThan(60).isEqualTo(keys);
+    }
+
+    @Test
+    void everyProblemOfTheCommandLineHasItsText() throws IOException {
+        Set<String> used = new HashSet<>();
+        Matcher literals = Pattern.compile("\"(command\\.[a-z0-9-]+)\"").matcher(sources());
+        while (literals.find()) {
+            used.add(literals.group(1));
+        }
+        assertThat(used)
+                .isEqualTo(Set.copyOf(keys("porebench.method.problems").stream()
+                        .filter(key -> key.startsWith("command."))
+                        .toList()));
+    }
+
+    @Test
+    void everyCommandAndOptionIsExplainedAndEveryExplanationIsShown() {
+        CommandLine root = new Terminal(folder).commandLine();
+        Set<String> own = new HashSet<>();
+        for (CommandLine command : root.getSubcommands().values()) {
+            String name = command.getCommandName();
+            assertThat(command.getCommandSpec().usageMessage().header())
+                    .as("header of %s", name)
+                    .isNotEmpty();
+            for (ArgSpec argument : command.getCommandSpec().args()) {
+                assertThat(String.join("", argument.description()))
+                        .as("%s of %s", argument, name)
+                        .isNotBlank();
+                own.add("porebench." + name + "."
+                        + (argument instanceof OptionSpec option
+                                ? option.longestName().substring(2)
+                                : argument.descriptionKey()));
+            }
+        }
+        assertThat(keys("porebench.command.help").stream()
+                        .filter(key -> key.startsWith("porebench.") && !key.contains(".usage.")))
+                .hasSizeGreaterThan(25)
+                .allSatisfy(key -> assertThat(own).contains(key));
+    }
+}

@@ -1,0 +1,106 @@
+package porebench.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import porebench.command.Terminal.Said;
+
+class UsageTest {
+    @TempDir
+    Path folder;
+
+    private void assertWrongUsage(Said said, String message) {
+        assertThat(said.status()).isEqualTo(2);
+        assertThat(said.out()).isEmpty();
+        assertThat(said.err()).contains(message).contains("--help");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"7", "7,05 L", "seven L", "7 litres", "7 kg", "L", "", "NaN L", "1e400 L", "7 L x"})
+    void aVolumeIsANumberAndAUnit(String bowl) {
+        assertWrongUsage(
+                new Terminal(folder).json("sample", "--mix", "m.csv", "--mix-id", "M-1", "--bowl", bowl),
+                "'--bowl': \"" + bowl
+                        + "\" must be a number and a unit in one argument; units are m3, L, mL, ft3, yd3, in3, gal");
+    }
+
+    @Test
+    void massesAndTemperaturesNameTheirUnits() {
+        assertWrongUsage(
+                new Terminal(folder)
+                        .run("bowl", "--empty", "3 L", "--plate", "0 g", "--full", "9 kg", "--water-temp", "20 C"),
+                "'--empty': \"3 L\" must be a number and a unit in one argument; units are kg, g, lb, oz");
+        assertWrongUsage(
+                new Terminal(folder)
+                        .run("bowl", "--empty", "3 kg", "--plate", "0 g", "--full", "9 kg", "--water-temp", "20 K"),
+                "units are C, F");
+    }
+
+    @Test
+    void aNumberHasADecimalPoint() {
+        assertWrongUsage(
+                new Terminal(folder).run("air", "--reading", "5,4", "--factor", "0.4"),
+                "\"5,4\" must be a number with a decimal point");
+    }
+
+    @Test
+    void saysWhatIsMissingOrUnknown() {
+        Terminal terminal = new Terminal(folder);
+        assertWrongUsage(terminal.json("bowl", "--plate", "0 g"), "Missing required options");
+        assertWrongUsage(terminal.json("air", "--reading", "5"), "--factor");
+        assertWrongUsage(terminal.json("air"), "--reading");
+        assertWrongUsage(terminal.json("air", "--reading", "5", "--factor", "0", "--colour", "red"), "--colour");
+        assertWrongUsage(terminal.json("weigh"), "weigh");
+        assertWrongUsage(terminal.run("stats"), "--values");
+        assertWrongUsage(terminal.run("import", "--book", "b"), "<file>");
+        assertWrongUsage(terminal.run("register", "--book", "b", "--on", "1.7.2026"), "must be a date");
+        assertWrongUsage(terminal.run("card", "--book", "b", "--mix-id", " ", "--out", "f.pdf"), "must not be blank");
+        assertWrongUsage(
+                terminal.run("card", "--book", "b", "--mix-id", "M", "--out", "f.pdf", "--paper", "A4"),
+                "\"A4\" must be one of A6, 4x6in");
+        assertWrongUsage(terminal.run("stats", "--values", "a\0b"), "cannot be a path");
+    }
+
+    @Test
+    void readingAndFullMixtureExcludeEachOther() {
+        assertWrongUsage(
+                new Terminal(folder)
+                        .run(
+                                "air", "--reading", "5", "--factor", "0.4", "--full-mixture", "--air", "6", "--vc", "1 L",
+                                "--vt", "1 L", "--va", "0 L", "--vm", "1 L"),
+                "mutually exclusive");
+    }
+
+    @Test
+    void theCommandsAreThoseOfTheContract() {
+        assertThat(commands())
+                .containsExactly(
+                        "sample", "factor", "air", "bowl", "stats", "card", "register", "import", "export", "verify", "demo");
+    }
+
+    private List<String> commands() {
+        return List.copyOf(
+                new Terminal(folder).commandLine().getSubcommands().keySet());
+    }
+
+    @Test
+    void everyCommandHelps() {
+        Said whole = new Terminal(folder).run("--help");
+        assertThat(whole.status()).isZero();
+        assertThat(commands()).allSatisfy(name -> {
+            assertThat(whole.out()).contains("\n  " + name + " ");
+            Said said = new Terminal(folder).run(name, "--help");
+            assertThat(said.status()).isZero();
+            assertThat(said.err()).isEmpty();
+            assertThat(said.out())
+                    .contains("Usage: porebench " + name)
+                    .contains("--json")
+                    .contains("0   done", "1   refused", "2   wrong usage");
+        });
+    }
+}

@@ -1,0 +1,103 @@
+package porebench.desk;
+
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import org.jspecify.annotations.Nullable;
+import porebench.method.Problem;
+
+/**
+ * Answers from a script and writes down what was asked and told. A question without an answer in the script is taken
+ * back by the person: empty, no, keep editing.
+ */
+public final class ScriptedAsker implements Asker {
+    public final Deque<String> reasons = new ArrayDeque<>();
+    public final Deque<Boolean> confirmations = new ArrayDeque<>();
+    public final Deque<Path> filesToOpen = new ArrayDeque<>();
+    public final Deque<Path> filesToWrite = new ArrayDeque<>();
+    public final Deque<Path> newFiles = new ArrayDeque<>();
+    public final Deque<Path> folders = new ArrayDeque<>();
+    public final List<String> told = new ArrayList<>();
+    public final Deque<DraftAnswer> drafts = new ArrayDeque<>();
+    public final List<String> asked = new ArrayList<>();
+    public final List<Problem> problemsShown = new ArrayList<>();
+    public final List<Exception> failures = new ArrayList<>();
+    public @Nullable String person = "Test Person";
+    private @Nullable DeskModel desk;
+
+    /** Writes the person's name into a desk, as the real one does. */
+    public void serve(DeskModel served) {
+        desk = served;
+    }
+
+    @Override
+    public Optional<String> reason(JComponent over, String title, String question) {
+        asked.add(title);
+        return Optional.ofNullable(reasons.poll());
+    }
+
+    @Override
+    public boolean confirm(JComponent over, String title, String question, String actionName) {
+        asked.add(title);
+        return Boolean.TRUE.equals(confirmations.poll());
+    }
+
+    @Override
+    public Optional<Path> fileToOpen(JComponent over, String title, String extension) {
+        asked.add(title);
+        return Optional.ofNullable(filesToOpen.poll());
+    }
+
+    @Override
+    public Optional<Path> fileToWrite(JComponent over, String title, String suggestedName) {
+        asked.add(title);
+        return Optional.ofNullable(filesToWrite.poll());
+    }
+
+    @Override
+    public Optional<Path> newFile(JComponent over, String title, String suggestedName) {
+        asked.add(title);
+        return Optional.ofNullable(newFiles.poll());
+    }
+
+    @Override
+    public Optional<Path> folder(JComponent over, String title) {
+        asked.add(title);
+        return Optional.ofNullable(folders.poll());
+    }
+
+    @Override
+    public void tell(JComponent over, String title, String words) {
+        told.add(words);
+    }
+
+    @Override
+    public void problems(JComponent over, String title, List<Problem> problems) {
+        asked.add(title);
+        problemsShown.addAll(problems);
+    }
+
+    @Override
+    public void failure(JComponent over, String doing, Exception cause) {
+        asked.add(doing);
+        failures.add(cause);
+    }
+
+    @Override
+    public Optional<String> person(JComponent over) {
+        if (desk != null && desk.person().isBlank() && person != null) {
+            desk.setPerson(person);
+        }
+        return Optional.ofNullable(person);
+    }
+
+    @Override
+    public DraftAnswer draft(JComponent over, String pageTitle) {
+        asked.add(pageTitle);
+        return Optional.ofNullable(drafts.poll()).orElse(DraftAnswer.KEEP_EDITING);
+    }
+}

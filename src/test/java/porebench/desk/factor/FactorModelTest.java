@@ -1,0 +1,179 @@
+package porebench.desk.factor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.desk.DeskModel;
+import porebench.desk.ScriptedAsker;
+import porebench.desk.Tools;
+import porebench.desk.form.Tasks;
+import porebench.exchange.CsvSheets;
+import porebench.method.MeterType;
+import porebench.method.Problem;
+import porebench.method.Role;
+import porebench.print.PdfPress;
+import porebench.record.FactorIssue;
+import porebench.record.FactorState;
+import porebench.record.LabBook;
+import porebench.record.MixId;
+import porebench.record.Samples;
+import porebench.record.port.Paper;
+import porebench.store.Books;
+
+/** Issues, replaces and withdraws factors through the model of the page, on a real lab book; today is 2026-03-02. */
+class FactorModelTest {
+    private static final MixId MIX = new MixId("M-1");
+
+    @TempDir
+    Path folder;
+
+    private LabBook book;
+    private DeskModel desk;
+    private FactorModel model;
+
+    @BeforeEach
+    void open() {
+        book = Books.SHELF.create(folder.resolve("book.porebench"));
+        Books.keep(
+                book,
+                Samples.source("S-1", Role.FINE, "1"),
+                Samples.source("S-2", Role.COARSE, "1"),
+                Samples.meter("B-1", MeterType.B),
+                Samples.mix("M-1", "S-1", "S-2"),
+                Samples.mix("M-2", "S-1", "S-2"),
+                Samples.determination("M-1/1", "M-1"));
+        desk = new DeskModel(
+                new Tools(
+                        Books.SHELF,
+                        new CsvSheets(),
+                        new PdfPress("Porebench test", Books.CLOCK),
+                        Tasks.direct(),
+                        new ScriptedAsker(),
+                        Books.CLOCK,
+                        ZoneOffset.UTC,
+                        Locale.ENGLISH),
+                book);
+        desk.setPerson("R. Vale");
+        desk.select(MIX);
+        model = new FactorModel(desk);
+        desk.onChange(model::follow);
+    }
+
+    @AfterEach
+    void close() {
+        book.close();
+    }
+
+    private void trials(String... gauges) {
+        for (int i = 0; i < gauges.length; i++) {
+            Books.keep(book, Samples.trial("T-" + i, "M-1", "M-1/1", gauges[i]));
+        }
+        desk.refresh();
+    }
+
+    private void reason(String text) {
+        model.history().update("reason", model.history().draft().withReason(text));
+    }
+
+    private static List<String> codes(List<Problem> problems) {
+        return problems.stream().map(Problem::code).toList();
+    }
+
+    @Test
+    void cannotIssueBeforeATrialCounts() {
+        assertThat(model.canIssue()).isFalse();
+        assertThat(codes(model.problems())).contains("issue.no-trial-counts");
+        trials("5.4", "5.4", "5.4");
+        assertThat(model.canIssue()).isTrue();
+    }
+
+    @Test
+    void asksForAReasonOnlyOnceItWasTried() {
+        trials("5.4", "5.4", "5.4");
+        assertThat(codes(model.problems())).doesNotContain("form.required");
+        assertThat(codes(model.issue())).containsExactly("form.required");
+        assertThat(codes(model.problems())).contains("form.required");
+        assertThat(model.revisions()).isEmpty();
+    }
+
+    @Test
+    void issuesAFactorThatIsInForceTodayAndHasACard() {
+        trials("5.4", "5.4", "5.4");
+        assertThat(model.history().draft().inForceFrom()).isEqualTo("2026-03-02");
+        assertThat(model.history().draft().recheckBy()).isEqualTo("2027-03-02");
+        reason("first factor");
+        assertThat(model.issue()).isEmpty();
+        assertThat(model.state()).contains(FactorState.IN_FORCE);
+        FactorIssue issue = model.inForce().orElseThrow();
+        assertThat(issue.revision()).isEqualTo(1);
+        assertThat(issue.issuedBy()).isEqualTo("R. Vale");
+        assertThat(model.looked()).contains(issue);
+        assertThat(model.isCardCurrent()).isTrue();
+        assertThat(model.card().orElseThrow().issue()).isEqualTo(issue);
+        assertThat(model.history().isChanged()).isFalse();
+        assertThat(model.history().draft().reason()).isEmpty();
+    }
+
+    @Test
+    void refusesADateThatIsNone() {
+        trials("5.4", "5.4", "5.4");
+        model.history().update("date", model.history().draft().withInForceFrom("31.3.2026"));
+        assertThat(model.problems()).anySatisfy(problem -> {
+            assertThat(problem.field()).isEqualTo("inForceFrom");
+            assertThat(problem.code()).isEqualTo("form.not-a-date");
+        });
+        assertThat(model.canIssue()).isFalse();
+        model.history().undo();
+        assertThat(model.canIssue()).isTrue();
+    }
+
+    @Test
+    void withdrawsFromTodayOn() {
+        trials("5.4", "5.4", "5.4");
+        assertThat(model.canWithdraw()).isFalse();
+        reason("first factor");
+        model.issue();
+        assertThat(model.withdraw("quarry closed")).isEmpty();
+        assertThat(model.state()).contains(FactorState.WITHDRAWN);
+        assertThat(model.inForce()).isEmpty();
+        assertThat(model.card()).as("a withdrawal has no card").isEmpty();
+        model.look(1);
+        assertThat(model.card()).isPresent();
+        assertThat(model.isCardCurrent()).isFalse();
+        assertThat(model.canWithdraw()).isFalse();
+    }
+
+    @Test
+    void numbersTheCardsOfARevisionThatLeftTheLaboratory() {
+        trials("5.4", "5.4", "5.4");
+        reason("first factor");
+        model.issue();
+        assertThat(model.keepPrint(model.card().orElseThrow(), Paper.A6, "printer", "handed out"))
+                .isEmpty();
+        assertThat(model.keepPrint(model.card().orElseThrow(), Paper.CARD_4X6, "card.pdf", "handed out"))
+                .isEmpty();
+        assertThat(model.prints()).extracting(print -> print.value().number()).containsExactly(1, 2);
+        assertThat(model.prints()).extracting(print -> print.value().paper()).containsExactly("A6", "4x6in");
+    }
+
+    @Test
+    void keepsAChangedDraftWhenTheLabBookGrowsButNotWhenTheMixChanges() {
+        trials("5.4", "5.4", "5.4");
+        reason("half a reason");
+        Books.keep(book, Samples.trial("T-9", "M-1", "M-1/1", "5.5"));
+        desk.refresh();
+        assertThat(model.history().draft().reason()).isEqualTo("half a reason");
+        desk.select(new MixId("M-2"));
+        assertThat(model.history().draft().reason()).isEmpty();
+        assertThat(model.determinations()).isEmpty();
+        assertThat(model.history().draft().recheckBy()).isEqualTo(LocalDate.of(2027, 3, 2).toString());
+    }
+}

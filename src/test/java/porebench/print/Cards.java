@@ -1,0 +1,122 @@
+package porebench.print;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import porebench.method.MeterType;
+import porebench.method.air.PassWindow;
+import porebench.method.profile.Profiles;
+import porebench.record.DeterminationId;
+import porebench.record.FactorCard;
+import porebench.record.FactorIssue;
+import porebench.record.Laboratory;
+import porebench.record.MixId;
+import porebench.record.SourceId;
+
+/** Factor cards for tests, of an invented laboratory. */
+final class Cards {
+    static final String LONG_TITLE = "Bridge deck and barrier concrete, air-entrained, 35 MPa, 20 mm crushed stone with two"
+            + " sands, retarded for summer placing, pumped, second revision of the autumn proportions";
+
+    private Cards() {}
+
+    static FactorCard usual() {
+        return card("0.3", "6.0", "1.5", "0.1", "10");
+    }
+
+    static FactorCard card(String factor, String target, String tolerance, String division, String top) {
+        return card(
+                new Laboratory("Tarnwick Materials Laboratory", "4 Kiln Road, Tarnwick"),
+                "TW-214",
+                "Bridge deck, 35 MPa, 20 mm stone",
+                List.of("Orrin Pit sand", "Fell Quarry 5-20 mm"),
+                false,
+                new String[] {factor, target, tolerance, division, top});
+    }
+
+    static FactorCard everythingLong(String factor, boolean wetSieved) {
+        return card(
+                new Laboratory(
+                        "Tarnwick and Lower Ebber Valley Joint Materials Testing Laboratory, Concrete and Aggregates Section",
+                        "4 Kiln Road"),
+                "TW-214/2026-REV-C/BRIDGE-DECK-SUMMER-PUMPED-TWO-SANDS",
+                LONG_TITLE,
+                IntStream.rangeClosed(1, 8)
+                        .mapToObj(n -> "Upper Fellside Quarry, working face " + n + ", washed 5-20 mm")
+                        .toList(),
+                wetSieved,
+                new String[] {factor, "6.0", "1.5", "0.05", "10"});
+    }
+
+    /** Returns a card with these names, and as many sources of the same name as asked for. */
+    static FactorCard named(String laboratory, String mixId, String title, String source, int sources) {
+        return card(
+                new Laboratory(laboratory, ""),
+                mixId,
+                title,
+                IntStream.range(0, sources).mapToObj(n -> source).toList(),
+                sources % 2 == 0,
+                new String[] {sources % 3 == 0 ? "-0.2" : "0.3", "6.0", "1.5", "0.1", "10"});
+    }
+
+    static FactorCard wetSieved(FactorCard card) {
+        return new FactorCard(
+                card.laboratory(),
+                card.mixId(),
+                card.mixTitle(),
+                card.sources(),
+                card.issue(),
+                true,
+                card.targetAirPercent(),
+                card.airTolerancePercent(),
+                card.divisionPercent(),
+                card.window(),
+                card.rule());
+    }
+
+    private static FactorCard card(
+            Laboratory laboratory,
+            String mixId,
+            String title,
+            List<String> sources,
+            boolean wetSieved,
+            String[] figures) {
+        BigDecimal factor = new BigDecimal(figures[0]);
+        BigDecimal target = new BigDecimal(figures[1]);
+        BigDecimal tolerance = new BigDecimal(figures[2]);
+        BigDecimal division = new BigDecimal(figures[3]);
+        return new FactorCard(
+                Optional.of(laboratory),
+                new MixId(mixId),
+                title,
+                sources,
+                issue(mixId, factor, FactorIssue.Action.ISSUED, title.length() > 60),
+                wetSieved,
+                target,
+                tolerance,
+                division,
+                PassWindow.of(factor, target, tolerance, division, new BigDecimal(figures[4]), Profiles.standard()),
+                Profiles.standard().title());
+    }
+
+    static FactorIssue issue(String mixId, BigDecimal factor, FactorIssue.Action action, boolean longNames) {
+        return new FactorIssue(
+                new MixId(mixId),
+                3,
+                action,
+                factor,
+                new DeterminationId("D-17"),
+                MeterType.B,
+                LocalDate.of(2026, 11, 25),
+                LocalDate.of(2027, 11, 24),
+                longNames ? "Wilhelmina Oakenthwaite-Featherstonehaugh, senior technician (concrete)" : "R. Alder",
+                longNames ? "Bartholomew Quillfeather-Winterbourne, quality manager" : "M. Thorne",
+                "new ledge",
+                4,
+                Map.of(new SourceId("orrin"), 1),
+                Profiles.DEFAULT_ID);
+    }
+}

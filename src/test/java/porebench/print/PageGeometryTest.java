@@ -1,0 +1,162 @@
+package porebench.print;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.cos.COSName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import porebench.record.Printed;
+import porebench.record.TrialSheet;
+import porebench.record.port.Paper;
+
+/** Nothing on a page is cut off or overprinted, whatever the names and figures are. */
+class PageGeometryTest {
+    private static final double POINTS_PER_MILLIMETRE = 72 / 25.4;
+
+    static Stream<Arguments> pages() {
+        List<Arguments> pages = new ArrayList<>();
+        for (Paper paper : List.of(Paper.A6, Paper.CARD_4X6)) {
+            cards().forEach(card -> pages.add(Arguments.of(card, paper, 6 * POINTS_PER_MILLIMETRE)));
+        }
+        for (Paper paper : List.of(Paper.A4, Paper.LETTER)) {
+            sheets().forEach(sheet -> pages.add(Arguments.of(sheet, paper, 14 * POINTS_PER_MILLIMETRE)));
+        }
+        return pages.stream();
+    }
+
+    private static Stream<Printed> cards() {
+        return Stream.of(
+                Cards.usual(),
+                Cards.wetSieved(Cards.usual()),
+                Cards.card("-0.2", "6.0", "1.5", "0.1", "10"),
+                Cards.card("-12.25", "6.00", "1.50", "0.125", "30"),
+                Cards.card("0.3", "6.0", "0.0", "0.25", "10"),
+                Cards.card("0.3", "20", "1.0", "0.1", "10"),
+                Cards.card("0.45", "5.5", "2.0", "0.02", "12"),
+                Cards.card("0.3", "6.5", "1.5", "0.01", "100"),
+                Cards.card("0.3", "6.5", "1.5", "5", "3"),
+                Cards.card("1.25", "8.0", "7.5", "0.1", "15"),
+                Cards.everythingLong("0.3", false),
+                Cards.everythingLong("-0.35", true));
+    }
+
+    private static Stream<Printed> sheets() {
+        return Stream.of(
+                Sheets.usual(1),
+                Sheets.usual(3),
+                Sheets.typeA(6),
+                Sheets.us(4),
+                Sheets.us(19),
+                Sheets.everythingLong(3),
+                Sheets.everythingLong(100));
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void everythingStandsInsideTheMargins(Printed what, Paper paper, double margin) {
+        assertInside(Presses.pdf(what, paper, Locale.ENGLISH), paper, margin);
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void noTwoTextsOverlap(Printed what, Paper paper) {
+        assertApart(Presses.pdf(what, paper, Locale.GERMANY));
+    }
+
+    @Test
+    void namesOfAnyLengthFit() {
+        Random random = new Random(214);
+        for (int round = 0; round < 40; round++) {
+            Printed card = Cards.named(
+                    words(random, 130), words(random, 70), words(random, 400), words(random, 90), random.nextInt(12));
+            byte[] pdf = Presses.pdf(card, Paper.CARD_4X6, Locale.ENGLISH);
+            assertInside(pdf, Paper.CARD_4X6, 6 * POINTS_PER_MILLIMETRE);
+            assertApart(pdf);
+        }
+    }
+
+    /** Words of 1 to 40 letters, up to a number of characters, with accents and characters the typeface lacks. */
+    private static String words(Random random, int most) {
+        String letters = "aeiounrstlmWMQ\u00c4\u00e7\u0158\u0416\u4e2d\u0627-/.";
+        StringBuilder text = new StringBuilder("x");
+        int length = 1 + random.nextInt(most);
+        int word = 1 + random.nextInt(40);
+        while (text.length() < length) {
+            text.append(word-- == 0 ? ' ' : letters.charAt(random.nextInt(letters.length())));
+            word = word < 0 ? 1 + random.nextInt(40) : word;
+        }
+        return text.toString();
+    }
+
+    private static void assertInside(byte[] pdf, Paper paper, double margin) {
+        double width = paper.widthMillimetres() * POINTS_PER_MILLIMETRE;
+        double height = paper.heightMillimetres() * POINTS_PER_MILLIMETRE;
+        assertThat(PageText.runs(pdf)).isNotEmpty().allSatisfy(run -> {
+            assertThat(run.left()).isGreaterThan(margin - 0.1);
+            assertThat(run.right()).isLessThan(width - margin + 0.1);
+            assertThat(run.top()).isGreaterThan(margin - 0.1);
+            assertThat(run.bottom()).isLessThan(height - margin + 0.1);
+        });
+    }
+
+    private static void assertApart(byte[] pdf) {
+        List<PageText.Run> runs = PageText.runs(pdf).stream()
+                .filter(run -> !run.text().isBlank())
+                .toList();
+        for (int one = 0; one < runs.size(); one++) {
+            for (int two = one + 1; two < runs.size(); two++) {
+                assertThat(runs.get(one).overlaps(runs.get(two)))
+                        .as("%s over %s", runs.get(one), runs.get(two))
+                        .isFalse();
+            }
+        }
+    }
+
+    // A6 and A4 of ISO 216 in millimetres, the others in inches; an inch is 25.4 mm and 72 points.
+    @ParameterizedTest
+    @CsvSource({"A6,297.6378,419.5276", "CARD_4X6,288,432", "A4,595.2756,841.8898", "LETTER,612,792"})
+    void pagesHaveTheExactSizeOfThePaper(Paper paper, double width, double height) throws IOException {
+        Printed what = paper == Paper.A6 || paper == Paper.CARD_4X6 ? Cards.usual() : Sheets.usual(3);
+        try (PDDocument document = Loader.loadPDF(Presses.pdf(what, paper, Locale.ENGLISH))) {
+            for (PDPage page : document.getPages()) {
+                PDRectangle box = page.getMediaBox();
+                assertThat((double) box.getWidth()).isEqualTo(width, within());
+                assertThat((double) box.getHeight()).isEqualTo(height, within());
+            }
+            assertThat(document.getNumberOfPages()).isEqualTo(what instanceof TrialSheet ? 2 : 1);
+        }
+    }
+
+    private static org.assertj.core.data.Offset<Double> within() {
+        return org.assertj.core.data.Offset.offset(1e-3);
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void allFontsAreEmbeddedAsSubsets(Printed what, Paper paper) throws IOException {
+        try (PDDocument document = Loader.loadPDF(Presses.pdf(what, paper, Locale.ENGLISH))) {
+            for (PDPage page : document.getPages()) {
+                assertThat(page.getResources().getFontNames()).isNotEmpty();
+                for (COSName name : page.getResources().getFontNames()) {
+                    PDFont font = page.getResources().getFont(name);
+                    assertThat(font.isEmbedded()).isTrue();
+                    assertThat(font.getName()).matches("[A-Z]{6}\\+Roboto-(Regular|Bold)");
+                }
+            }
+        }
+    }
+}

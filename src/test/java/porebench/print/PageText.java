@@ -1,0 +1,82 @@
+package porebench.print;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+
+/** Where every piece of text stands on the pages of a PDF, found by reading the PDF back. */
+final class PageText extends PDFTextStripper {
+    /** Reach of Roboto above and below the baseline, over the size of the type: 1900 and 500 of 2048 units. */
+    private static final double ASCENT = 1900 / 2048.0;
+
+    private static final double DESCENT = 500 / 2048.0;
+
+    private final List<Run> runs = new ArrayList<>();
+
+    /** Glyphs that follow each other on one line. */
+    record Run(int page, String text, double left, double right, double baseline, double size) {
+        double top() {
+            return baseline - ASCENT * size;
+        }
+
+        double bottom() {
+            return baseline + DESCENT * size;
+        }
+
+        boolean overlaps(Run other) {
+            double slack = 0.05;
+            return page == other.page
+                    && left < other.right - slack
+                    && other.left < right - slack
+                    && top() < other.bottom() - slack
+                    && other.top() < bottom() - slack;
+        }
+    }
+
+    static List<Run> runs(byte[] pdf) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PageText text = new PageText();
+            text.getText(document);
+            return text.runs;
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    /** Returns the text as it stands on the pages, line by line. */
+    static String of(byte[] pdf) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setSortByPosition(true);
+            stripper.setLineSeparator("\n");
+            return stripper.getText(document);
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    @Override
+    protected void processTextPosition(TextPosition glyph) {
+        double left = glyph.getXDirAdj();
+        double right = left + glyph.getWidthDirAdj();
+        double size = glyph.getFontSizeInPt();
+        Run last = runs.isEmpty() ? null : runs.get(runs.size() - 1);
+        boolean goesOn = last != null
+                && last.page == getCurrentPageNo()
+                && Math.abs(last.baseline - glyph.getYDirAdj()) < 0.01
+                && Math.abs(last.right - left) < 0.01 * size;
+        if (goesOn) {
+            runs.set(
+                    runs.size() - 1,
+                    new Run(last.page, last.text + glyph.getUnicode(), last.left, right, last.baseline, size));
+        } else {
+            runs.add(new Run(getCurrentPageNo(), glyph.getUnicode(), left, right, glyph.getYDirAdj(), size));
+        }
+        super.processTextPosition(glyph);
+    }
+}

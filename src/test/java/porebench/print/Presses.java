@@ -1,0 +1,38 @@
+package porebench.print;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Locale;
+import porebench.record.Printed;
+import porebench.record.port.Paper;
+
+/** A press on a fixed day, and the bytes it writes. */
+final class Presses {
+    static final Clock NOON = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
+    static final PdfPress PRESS = new PdfPress("Porebench 0.1.0", NOON);
+
+    private Presses() {}
+
+    static byte[] pdf(Printed what, Paper paper, Locale locale) {
+        try {
+            Path file = Files.createTempFile("press", ".pdf");
+            try {
+                PRESS.write(what, paper, locale, file);
+                return Files.readAllBytes(file);
+            } finally {
+                Files.delete(file);
+            }
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    static String text(Printed what, Paper paper, Locale locale) {
+        return PageText.of(pdf(what, paper, locale));
+    }
+}

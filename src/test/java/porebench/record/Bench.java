@@ -1,0 +1,75 @@
+package porebench.record;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import porebench.method.Answer;
+import porebench.method.MeterType;
+import porebench.method.Role;
+import porebench.store.Books;
+
+/** A real lab book with one mix of two known sources, one meter, and a determination of three trials: G 0.4, 0.4, 0.5. */
+final class Bench implements AutoCloseable {
+    static final MixId MIX = new MixId("M-1");
+    static final DeterminationId FIRST = new DeterminationId("M-1/1");
+    /** The first day of revision 1. */
+    static final LocalDate START = LocalDate.of(2026, 3, 9);
+
+    final LabBook book;
+
+    Bench(Path folder) {
+        book = Books.SHELF.create(folder.resolve("book.porebench"));
+        Books.keep(
+                book,
+                Samples.source("S-1", Role.FINE, "Ledge 1"),
+                Samples.source("S-2", Role.COARSE, "Ledge 1"),
+                Samples.meter("B-1", MeterType.B),
+                Samples.mix("M-1", "S-1", "S-2"),
+                Samples.determination("M-1/1", "M-1"),
+                Samples.trial("T-1", "M-1", "M-1/1", "5.4"),
+                Samples.trial("T-2", "M-1", "M-1/1", "5.4"),
+                Samples.trial("T-3", "M-1", "M-1/1", "5.5"));
+    }
+
+    Evidence evidence() {
+        return Evidence.of(book, MIX).orElseThrow();
+    }
+
+    static Issuing.Decision decision(DeterminationId determination, LocalDate from) {
+        return new Issuing.Decision(determination, from, Optional.empty(), "R. Vale", "M. Ash", "first factor");
+    }
+
+    /** Issues a factor from the first determination, which must succeed. */
+    FactorIssue issue(LocalDate from) {
+        return keep(Issuing.issue(evidence(), decision(FIRST, from)));
+    }
+
+    FactorIssue withdraw(LocalDate from) {
+        return keep(Issuing.withdraw(evidence(), from, "R. Vale", "pit closed"));
+    }
+
+    FactorIssue keep(Answer<FactorIssue> answer) {
+        FactorIssue issue = answer.value().orElseThrow();
+        Books.keep(book, issue);
+        return issue;
+    }
+
+    <T extends Kept> T newest(Class<T> kind, String id) {
+        return book.latest(kind, id).orElseThrow().value();
+    }
+
+    MixDesign mix() {
+        return newest(MixDesign.class, "M-1");
+    }
+
+    /** Strikes trials of the first determination. */
+    void strike(List<String> trials) {
+        trials.forEach(id -> Books.correct(book, newest(Trial.class, id).struck("spilled")));
+    }
+
+    @Override
+    public void close() {
+        book.close();
+    }
+}

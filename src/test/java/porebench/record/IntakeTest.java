@@ -1,0 +1,263 @@
+package porebench.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.method.MeterType;
+import porebench.method.Place;
+import porebench.method.Problem;
+import porebench.method.Role;
+import porebench.store.Books;
+
+class IntakeTest {
+    @TempDir
+    Path folder;
+
+    private Bench bench;
+
+    @BeforeEach
+    void begin() {
+        bench = new Bench(folder);
+    }
+
+    @AfterEach
+    void end() {
+        bench.close();
+    }
+
+    private static Place line(int number) {
+        return new Place("file.csv", number, 0);
+    }
+
+    /** Checks records that stand on lines 2, 3, 4... of a file. */
+    private Intake.Result check(Kept... values) {
+        return Intake.check(
+                bench.book,
+                IntStream.range(0, values.length)
+                        .mapToObj(index -> new Incoming(line(index + 2), values[index]))
+                        .toList());
+    }
+
+    private static List<Kept> values(Intake.Result result) {
+        return result.drafts().stream().map(Draft::value).toList();
+    }
+
+    private void keep(Intake.Result result) {
+        assertThat(bench.book.keep(result.drafts(), "R. Vale", "imported")).isEmpty();
+    }
+
+    private static Trial unassigned(String id, String mix, String gauge) {
+        return Samples.trial(id, mix, mix, gauge);
+    }
+
+    @Test
+    void aFullSetOfFilesInAnyOrderCanBeKeptInOneGo() {
+        Kept[] backwards = {
+            new CardPrint(new MixId("M-7"), 1, 1, "A6", "printer"),
+            Samples.issue("M-7", 1, "M-7/1", Bench.START),
+            Samples.trial("T-7", "M-7", "M-7/1", "5.4"),
+            Samples.determination("M-7/1", "M-7"),
+            Samples.mix("M-7", "S-7", "S-2"),
+            Samples.meter("B-7", MeterType.B),
+            Samples.source("S-7", Role.FINE, "Ledge"),
+        };
+        Intake.Result result = check(backwards);
+        assertThat(result.problems()).isEmpty();
+        assertThat(result.alreadyThere()).isZero();
+        keep(result);
+        assertThat(bench.newest(CardPrint.class, "M-7/r1/1").paper()).isEqualTo("A6");
+        Intake.Result again = check(backwards);
+        assertThat(again.problems()).isEmpty();
+        assertThat(again.drafts()).isEmpty();
+        assertThat(again.alreadyThere()).isEqualTo(7);
+    }
+
+    @Test
+    void theSameIdTwiceIsSaidWithThePlaceOfTheFirst() {
+        Intake.Result result = check(
+                Samples.source("S-5", Role.FINE, "Ledge 1"),
+                Samples.source("S-5", Role.FINE, "Ledge 2"),
+                Samples.source("S-5", Role.FINE, "Ledge 1"));
+        assertThat(result.problems())
+                .containsExactly(
+                        Problem.error("id", "import.duplicate", "source", "S-5", "file.csv", 2)
+                                .at(line(3)),
+                        Problem.error("id", "import.duplicate", "source", "S-5", "file.csv", 2)
+                                .at(line(4)));
+        assertThat(result.drafts()).hasSize(1);
+    }
+
+    @Test
+    void aChangedSourceMeterMixOrDeterminationBecomesANewVersion() {
+        Source source = Samples.source("S-1", Role.FINE, "Ledge 2");
+        MixDesign mix = Samples.mix("M-1", "S-1", "S-1");
+        Determination determination =
+                new Determination(Bench.FIRST, Bench.MIX, 1, LocalDate.of(2026, 3, 2), "another purpose");
+        Intake.Result result = check(source, Samples.meter("B-1", MeterType.A), mix, determination);
+        assertThat(result.drafts()).extracting(Draft::basedOn).containsExactly(1, 1, 1, 1);
+        assertThat(Books.codes(result.problems()))
+                .containsOnly("import.new-version")
+                .hasSize(4);
+        assertThat(result.problems()).noneMatch(Problem::isError);
+        assertThat(result.problems().get(0).values()).containsExactly("source", "S-1", 2);
+        keep(result);
+        assertThat(bench.book.history(Source.class, "S-1")).hasSize(2);
+    }
+
+    @Test
+    void whatIsThereUnchangedIsPassedOver() {
+        Intake.Result result = check(bench.mix(), bench.newest(Trial.class, "T-1"));
+        assertThat(result.drafts()).isEmpty();
+        assertThat(result.problems()).isEmpty();
+        assertThat(result.alreadyThere()).isEqualTo(2);
+    }
+
+    @Test
+    void aTrialIssueOrPrintThatDiffersIsRefused() {
+        bench.issue(Bench.START);
+        Books.keep(bench.book, new CardPrint(Bench.MIX, 1, 1, "A6", "printer"));
+        Intake.Result result = check(
+                Samples.trial("T-1", "M-1", "M-1/1", "5.40"),
+                Samples.issue("M-1", 1, "M-1/1", Bench.START),
+                new CardPrint(Bench.MIX, 1, 1, "A4", "printer"));
+        assertThat(result.drafts()).isEmpty();
+        assertThat(result.problems())
+                .containsExactly(
+                        Problem.error("id", "import.differs", "trial", "T-1").at(line(2)),
+                        Problem.error("id", "import.differs", "factor_issue", "M-1/r1")
+                                .at(line(3)),
+                        Problem.error("id", "import.differs", "card_print", "M-1/r1/1")
+                                .at(line(4)));
+    }
+
+    @Test
+    void anUnknownMixIsAnErrorForAllThatNameIt() {
+        Intake.Result result = check(
+                Samples.determination("X/1", "X"),
+                Samples.trial("T-8", "X", "X/1", "5.4"),
+                Samples.issue("X", 1, "M-1/1", Bench.START));
+        assertThat(result.drafts()).isEmpty();
+        assertThat(result.problems())
+                .containsExactly(
+                        Problem.error("id", "import.unknown-mix", "determination", "X/1", "X")
+                                .at(line(2)),
+                        Problem.error("id", "import.unknown-mix", "trial", "T-8", "X")
+                                .at(line(3)),
+                        Problem.error("id", "import.unknown-mix", "factor_issue", "X/r1", "X")
+                                .at(line(4)));
+    }
+
+    @Test
+    void anUnknownMeterOrSourceIsADoubt() {
+        Trial trial = Samples.trial("T-8", "M-8", "M-8/1", "5.4");
+        Trial elsewhere = new Trial(
+                trial.id(),
+                trial.mixId(),
+                trial.determinationId(),
+                trial.testedAt(),
+                trial.operator(),
+                new MeterId("Z-1"),
+                trial.readings(),
+                "",
+                trial.keptBecause(),
+                trial.struckBecause());
+        Intake.Result result = check(Samples.mix("M-8", "S-1", "S-8"), elsewhere);
+        assertThat(result.problems())
+                .containsExactly(
+                        Problem.warning("source_id", "import.unknown-source", "M-8", "S-8")
+                                .at(line(2)),
+                        Problem.warning("meter_id", "import.unknown-meter", "T-8", "Z-1")
+                                .at(line(3)));
+        keep(result);
+    }
+
+    @Test
+    void unknownDeterminationsAndIssuesAreErrors() {
+        Intake.Result result =
+                check(Samples.issue("M-1", 1, "M-1/9", Bench.START), new CardPrint(Bench.MIX, 4, 1, "A6", "printer"));
+        assertThat(result.drafts()).isEmpty();
+        assertThat(result.problems())
+                .containsExactly(
+                        Problem.error("id", "import.unknown-determination", "M-1/r1", "M-1/9")
+                                .at(line(2)),
+                        Problem.error("id", "import.unknown-issue", "M-1/r4/1", "M-1/r4")
+                                .at(line(3)));
+    }
+
+    @Test
+    void aTrialDoesNotJoinTheDeterminationOfAnotherMix() {
+        Intake.Result result = check(Samples.mix("M-8"), Samples.trial("T-8", "M-8", "M-1/1", "5.4"));
+        assertThat(values(result)).containsExactly(Samples.mix("M-8"));
+        assertThat(result.problems())
+                .containsExactly(Problem.error("id", "import.determination-of-another-mix", "T-8", "M-1/1", "M-1")
+                        .at(line(3)));
+    }
+
+    @Test
+    void aTrialOfNoDeterminationJoinsTheOpenOne() {
+        Intake.Result result = check(unassigned("T-8", "M-1", "5.4"), unassigned("T-9", "M-1", "5.4"));
+        assertThat(result.problems()).isEmpty();
+        assertThat(values(result))
+                .containsExactly(
+                        Samples.trial("T-8", "M-1", "M-1/1", "5.4"), Samples.trial("T-9", "M-1", "M-1/1", "5.4"));
+    }
+
+    @Test
+    void afterAnIssueATrialOfNoDeterminationBeginsTheNext() {
+        bench.issue(Bench.START);
+        Books.correct(bench.book, Samples.mix("M-1", "S-1", "S-1"));
+        Intake.Result result = check(unassigned("T-8", "M-1", "5.4"), unassigned("T-9", "M-1", "5.4"));
+        assertThat(result.problems()).isEmpty();
+        assertThat(values(result))
+                .containsExactly(
+                        new Determination(new DeterminationId("M-1/2"), Bench.MIX, 2, LocalDate.of(2026, 3, 2), ""),
+                        Samples.trial("T-8", "M-1", "M-1/2", "5.4"),
+                        Samples.trial("T-9", "M-1", "M-1/2", "5.4"));
+        keep(result);
+        // The same file again: the trials are found where they are.
+        assertThat(check(unassigned("T-8", "M-1", "5.4"), unassigned("T-9", "M-1", "5.4")))
+                .isEqualTo(new Intake.Result(List.of(), 2, List.of()));
+    }
+
+    @Test
+    void aTrialOfNoDeterminationIsFoundWhereItWentEvenAfterTheIssue() {
+        bench.issue(Bench.START);
+        assertThat(check(unassigned("T-1", "M-1", "5.4"))).isEqualTo(new Intake.Result(List.of(), 1, List.of()));
+        assertThat(Books.codes(check(unassigned("T-1", "M-1", "5.9")).problems()))
+                .containsExactly("import.differs");
+    }
+
+    @Test
+    void theFirstTrialOfANewMixBeginsItsFirstDetermination() {
+        Intake.Result result = check(unassigned("T-8", "M-8", "5.4"), Samples.mix("M-8", "S-1", "S-2"));
+        assertThat(result.problems()).isEmpty();
+        assertThat(values(result))
+                .containsExactly(
+                        Samples.mix("M-8", "S-1", "S-2"),
+                        new Determination(
+                                new DeterminationId("M-8/1"), new MixId("M-8"), 1, LocalDate.of(2026, 3, 2), ""),
+                        Samples.trial("T-8", "M-8", "M-8/1", "5.4"));
+        keep(result);
+    }
+
+    @Test
+    void anIssueThatStatesNoVersionsRestsOnThoseOfTheDay() {
+        FactorIssue stated = Samples.issue("M-1", 1, "M-1/1", Bench.START);
+        FactorIssue open = stated.restingOn(0, Map.of());
+        Books.correct(bench.book, Samples.source("S-2", Role.COARSE, "Ledge 2"));
+        Intake.Result result = check(open, Samples.source("S-1", Role.FINE, "Ledge 9"));
+        Map<SourceId, Integer> sources = Map.of(new SourceId("S-1"), 2, new SourceId("S-2"), 2);
+        assertThat(values(result)).contains(stated.restingOn(1, sources));
+        keep(result);
+        Books.correct(bench.book, Samples.source("S-2", Role.COARSE, "Ledge 3"));
+        assertThat(check(open)).isEqualTo(new Intake.Result(List.of(), 1, List.of()));
+    }
+}

@@ -1,0 +1,59 @@
+package porebench.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Arrays;
+import java.util.List;
+import porebench.method.Problem;
+import porebench.record.Draft;
+import porebench.record.Kept;
+import porebench.record.LabBook;
+
+/** What the tests of the lab book share: a fixed clock, a shelf, and a way past the lab book to its file. */
+public final class Books {
+    public static final Instant NOON = Instant.parse("2026-03-02T12:00:00.123Z");
+    public static final Clock CLOCK = Clock.fixed(NOON.plusNanos(456_789), ZoneOffset.UTC);
+    public static final SqliteShelf SHELF = new SqliteShelf(CLOCK);
+
+    private Books() {}
+
+    /** Keeps new records, which must succeed. */
+    public static void keep(LabBook book, Kept... values) {
+        keep(book, Arrays.asList(values));
+    }
+
+    public static void keep(LabBook book, List<Kept> values) {
+        assertThat(book.keep(values.stream().map(Draft::of).toList(), "R. Vale", "entered"))
+                .isEmpty();
+    }
+
+    /** Corrects a record that is there, which must succeed. */
+    @SuppressWarnings("unchecked")
+    public static <T extends Kept> void correct(LabBook book, T corrected) {
+        Class<T> kind = (Class<T>) corrected.getClass();
+        Draft draft = Draft.correcting(book.latest(kind, corrected.recordId()).orElseThrow(), corrected);
+        assertThat(book.keep(List.of(draft), "R. Vale", "corrected")).isEmpty();
+    }
+
+    public static List<String> codes(List<Problem> problems) {
+        return problems.stream().map(Problem::code).toList();
+    }
+
+    /** Runs SQL on the file from outside, as another program would. */
+    static void sql(Path file, String... statements) throws SQLException {
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Statement statement = connection.createStatement()) {
+            for (String sql : statements) {
+                statement.execute(sql);
+            }
+        }
+    }
+}

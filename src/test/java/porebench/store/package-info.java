@@ -1,0 +1,5 @@
+/** Tests of the lab book on real SQLite files. */
+@NullMarked
+package porebench.store;
+
+import org.jspecify.annotations.NullMarked;

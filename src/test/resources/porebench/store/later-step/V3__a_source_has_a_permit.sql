@@ -1,0 +1,2 @@
+-- For tests only: what a step of a later version may look like.
+ALTER TABLE source ADD COLUMN permit TEXT;
