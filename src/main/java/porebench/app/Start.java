@@ -3,8 +3,8 @@ package porebench.app;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import porebench.command.DemoRun;
-import porebench.command.Ports;
 import porebench.command.PorebenchCommands;
+import porebench.command.Ports;
 import porebench.command.Surroundings;
 
 /**

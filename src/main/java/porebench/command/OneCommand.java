@@ -109,7 +109,11 @@ abstract class OneCommand implements Callable<Integer> {
         Optional<Profile> found = Profiles.find(id);
         if (found.isEmpty()) {
             problems.add(Problem.warning(
-                    "profile", "command.profile-of-mix-unknown", id, Profiles.standard().title(), knownProfiles()));
+                    "profile",
+                    "command.profile-of-mix-unknown",
+                    id,
+                    Profiles.standard().title(),
+                    knownProfiles()));
         }
         return found.orElseGet(Profiles::standard);
     }

@@ -43,7 +43,8 @@ final class CsvRows {
     CsvRows(byte[] bytes, Findings findings) {
         this.bytes = bytes;
         this.findings = findings;
-        boolean marked = bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF;
+        boolean marked =
+                bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF;
         this.at = marked ? 3 : 0;
     }
 

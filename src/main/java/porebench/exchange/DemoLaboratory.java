@@ -70,9 +70,8 @@ public final class DemoLaboratory implements DemoBook {
         }
         if (Problem.anyError(problems)) {
             ProblemText text = ProblemText.in(Locale.ROOT);
-            throw new IllegalStateException(
-                    "the demo laboratory must load into an empty lab book, but is refused: "
-                            + problems.stream().map(text::sayWithPlace).toList());
+            throw new IllegalStateException("the demo laboratory must load into an empty lab book, but is refused: "
+                    + problems.stream().map(text::sayWithPlace).toList());
         }
     }
 

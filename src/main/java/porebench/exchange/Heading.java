@@ -25,8 +25,8 @@ record Heading(int line, List<String> names) {
             }
             return Optional.empty();
         }
-        return first.map(raw -> new Heading(
-                raw.line(), raw.fields().stream().map(String::strip).toList()));
+        return first.map(raw ->
+                new Heading(raw.line(), raw.fields().stream().map(String::strip).toList()));
     }
 
     /** Returns how many columns of a format are named here. */
@@ -41,16 +41,18 @@ record Heading(int line, List<String> names) {
 
     /** Returns whether all columns that a format needs are named here, and none of its columns twice. */
     boolean fits(Columns columns) {
-        return hasAllOf(columns) && known(columns) == names.stream().filter(columns::knows).count();
+        return hasAllOf(columns)
+                && known(columns) == names.stream().filter(columns::knows).count();
     }
 
     /** Returns the separator that makes columns of a format out of this row when the comma does not; empty otherwise. */
     Optional<String> otherSeparator(Columns columns) {
         String whole = String.join(",", names);
         return List.of(";", "\t", "|").stream()
-                .filter(separator -> new Heading(line, List.of(whole.split(java.util.regex.Pattern.quote(separator), -1)))
-                                .known(columns)
-                        >= 2)
+                .filter(separator ->
+                        new Heading(line, List.of(whole.split(java.util.regex.Pattern.quote(separator), -1)))
+                                        .known(columns)
+                                >= 2)
                 .findFirst();
     }
 

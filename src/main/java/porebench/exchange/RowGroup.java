@@ -34,7 +34,8 @@ final class RowGroup {
         for (Optional<Entry> next = table.next(); next.isPresent(); next = table.next()) {
             Entry entry = next.get();
             entry.word(nameColumn)
-                    .ifPresent(name -> groups.computeIfAbsent(name, RowGroup::new).add(entry, shared));
+                    .ifPresent(
+                            name -> groups.computeIfAbsent(name, RowGroup::new).add(entry, shared));
         }
         return groups.values();
     }
@@ -60,9 +61,8 @@ final class RowGroup {
     private static boolean isSame(String one, String other) {
         Optional<BigDecimal> first = Typed.parseNumber(one);
         Optional<BigDecimal> second = Typed.parseNumber(other);
-        boolean sameNumber = first.isPresent()
-                && second.isPresent()
-                && first.get().compareTo(second.get()) == 0;
+        boolean sameNumber =
+                first.isPresent() && second.isPresent() && first.get().compareTo(second.get()) == 0;
         return sameNumber || one.strip().equals(other.strip());
     }
 

@@ -47,7 +47,12 @@ final class Values {
         }
         String code = Entry.numberFault(text);
         if (row.fields().size() > 1 && code.equals("csv.not-a-number")) {
-            findings.error(row.line(), 0, "value", "csv.one-number-a-line", row.fields().size());
+            findings.error(
+                    row.line(),
+                    0,
+                    "value",
+                    "csv.one-number-a-line",
+                    row.fields().size());
         } else {
             findings.error(row.line(), 1, "value", code, "value", Findings.quoted(text));
         }

@@ -18,8 +18,9 @@ import porebench.record.SourceId;
 
 /** Factor cards for tests, of an invented laboratory. */
 final class Cards {
-    static final String LONG_TITLE = "Bridge deck and barrier concrete, air-entrained, 35 MPa, 20 mm crushed stone with two"
-            + " sands, retarded for summer placing, pumped, second revision of the autumn proportions";
+    static final String LONG_TITLE =
+            "Bridge deck and barrier concrete, air-entrained, 35 MPa, 20 mm crushed stone with two"
+                    + " sands, retarded for summer placing, pumped, second revision of the autumn proportions";
 
     private Cards() {}
 

@@ -11,8 +11,7 @@ import porebench.desk.form.WrappedText;
 
 /** What stands on the right while no mix is selected: what to do next. */
 final class Welcome {
-    private final JPanel panel =
-            new JPanel(new MigLayout("insets 48, wrap 1, hidemode 3", "[520::640]", "[]10[]20[]"));
+    private final JPanel panel = new JPanel(new MigLayout("insets 48, wrap 1, hidemode 3", "[520::640]", "[]10[]20[]"));
     private final JLabel title = new JLabel();
     private final WrappedText words = new WrappedText("welcome.words", "quiet");
     private final JPanel buttons = new JPanel(new MigLayout("insets 0, gap 10", "[][]"));
