@@ -34,8 +34,8 @@ import porebench.record.RegisterRow;
 final class MixRail {
     private static final String STYLE = "FlatLaf.styleClass";
 
-    private final JPanel panel = new JPanel(new MigLayout(
-            "insets 14 10 12 6, fillx, wrap 1", "[grow,fill]", "[]8[]8[grow,fill]14[]6[]2[]2[]"));
+    private final JPanel panel = new JPanel(
+            new MigLayout("insets 14 10 12 6, fillx, wrap 1", "[grow,fill]", "[]8[]8[grow,fill]14[]6[]2[]2[]"));
     private final DefaultListModel<RegisterRow> shown = new DefaultListModel<>();
     private final JList<RegisterRow> list = new JList<>(shown) {
         private static final long serialVersionUID = 1L;
@@ -119,15 +119,15 @@ final class MixRail {
 
             @Override
             public void actionPerformed(java.awt.event.ActionEvent event) {
-                Optional.ofNullable(list.getSelectedValue()).map(RegisterRow::mixId).ifPresent(openMix);
+                Optional.ofNullable(list.getSelectedValue())
+                        .map(RegisterRow::mixId)
+                        .ifPresent(openMix);
             }
         });
         nothing.putClientProperty(STYLE, "quiet");
         nothing.setVerticalAlignment(SwingConstants.TOP);
         JScrollPane scroll = new JScrollPane(
-                list,
-                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
-                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+                list, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(null);
         scroll.getVerticalScrollBar().setUnitIncrement(16);
         JPanel box = new JPanel(new MigLayout("insets 0, fill, hidemode 3, wrap 1", "[grow,fill]", "[][grow,fill]"));

@@ -77,13 +77,10 @@ final class StepButton extends JToggleButton {
         public void paintIcon(Component over, Graphics graphics, int x, int y) {
             Graphics2D pen = (Graphics2D) graphics.create();
             pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-            pen.setRenderingHint(
-                    RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_LCD_HRGB);
+            pen.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_LCD_HRGB);
             int side = getIconWidth();
             pen.setColor(UIManager.getColor(
-                    !isEnabled()
-                            ? "Component.borderColor"
-                            : next ? "Porebench.step.discDone" : "Porebench.step.disc"));
+                    !isEnabled() ? "Component.borderColor" : next ? "Porebench.step.discDone" : "Porebench.step.disc"));
             pen.fillOval(x, y, side, side);
             Font font = UIManager.getFont("semibold.font");
             pen.setFont(font);

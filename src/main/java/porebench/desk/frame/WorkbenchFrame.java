@@ -65,8 +65,7 @@ public final class WorkbenchFrame {
         pages = Pages.of(desk, this::openMix);
         current = pages.steps().get(0);
         lastStep = current;
-        BookCommands book =
-                new BookCommands(desk, texts, content, this::mayLeave, this::opened, memory::forgetFile);
+        BookCommands book = new BookCommands(desk, texts, content, this::mayLeave, this::opened, memory::forgetFile);
         Command newMix = new Command(texts.get("rail.new"), "ctrl shift N", this::beginMix);
         rail = new MixRail(desk, texts, pages.registers(), newMix, this::openMix, this::turnTo);
         head = new Head(desk, texts, pages.steps(), this::turnTo);
