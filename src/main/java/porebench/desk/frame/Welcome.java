@@ -11,8 +11,8 @@ import porebench.desk.form.WrappedText;
 
 /** What stands on the right in a lab book without a mix: what to do next. */
 final class Welcome {
-    private final JPanel panel =
-            new JPanel(new MigLayout("insets 48, wrap 1, hidemode 3", "[520::640]", "[]10[]20[]"));
+    private final JPanel panel = new JPanel(new MigLayout("insets 48, wrap 1, hidemode 3", "[520::640]", "[]10[]20[]"));
+
     Welcome(Texts texts, Action newMix, Action importCsv) {
         JLabel title = new JLabel(texts.get("welcome.empty"));
         WrappedText words = new WrappedText("welcome.words", "quiet");

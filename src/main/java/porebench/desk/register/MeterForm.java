@@ -39,8 +39,11 @@ final class MeterForm implements RecordForm {
         this.texts = model.texts();
         this.form = new Form(model.desk().tools().problemText());
         id = text("id", new JLabel(), MeterDraft::id, MeterDraft::withId);
-        type = Choices.of("type", List.of(MeterType.values()), model::typeWords, chosen -> update(
-                "type", model.draft().withType(chosen)));
+        type = Choices.of(
+                "type",
+                List.of(MeterType.values()),
+                model::typeWords,
+                chosen -> update("type", model.draft().withType(chosen)));
         form.add("type", texts.get("meter.type"), type, "");
         text("serial", new JLabel(), MeterDraft::serial, MeterDraft::withSerial);
         bowlUnit = Choices.ofUnits(
@@ -50,8 +53,7 @@ final class MeterForm implements RecordForm {
         text("division", percent(), MeterDraft::division, MeterDraft::withDivision);
         text("scaleTop", percent(), MeterDraft::scaleTop, MeterDraft::withScaleTop);
         inService.setText(texts.get("meter.service.tick"));
-        inService.addActionListener(
-                event -> update("inService", model.draft().withInService(inService.isSelected())));
+        inService.addActionListener(event -> update("inService", model.draft().withInService(inService.isSelected())));
         form.add("inService", texts.get("meter.inService"), inService, "");
         text("remarks", new JLabel(), MeterDraft::remarks, MeterDraft::withRemarks);
     }

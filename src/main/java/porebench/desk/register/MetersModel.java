@@ -74,10 +74,10 @@ final class MetersModel extends RecordModel<Meter, MeterDraft> {
                 draft.bowl(),
                 limit(LEAST_BOWL_LITRES, unit),
                 limit(MOST_BOWL_LITRES, unit));
-        Optional<BigDecimal> division = typed.required(
-                "division", texts().get("meter.division.plain"), draft.division(), SMALLEST, "10");
-        Optional<BigDecimal> scaleTop = typed.required(
-                "scaleTop", texts().get("meter.scaleTop.plain"), draft.scaleTop(), SMALLEST, "100");
+        Optional<BigDecimal> division =
+                typed.required("division", texts().get("meter.division.plain"), draft.division(), SMALLEST, "10");
+        Optional<BigDecimal> scaleTop =
+                typed.required("scaleTop", texts().get("meter.scaleTop.plain"), draft.scaleTop(), SMALLEST, "100");
         checkId(draft, problems);
         if (Problem.anyError(problems)) {
             return Answer.refused(problems);
@@ -98,9 +98,7 @@ final class MetersModel extends RecordModel<Meter, MeterDraft> {
     /** Returns a limit in a unit, to three digits, so that the message can name it. */
     private static String limit(double litres, VolumeUnit unit) {
         double number = unit.in(VolumeUnit.LITRE.of(litres));
-        return new BigDecimal(number)
-                .round(new MathContext(3))
-                .toPlainString();
+        return new BigDecimal(number).round(new MathContext(3)).toPlainString();
     }
 
     private void checkId(MeterDraft draft, List<Problem> problems) {
@@ -108,7 +106,10 @@ final class MetersModel extends RecordModel<Meter, MeterDraft> {
                 .anyMatch(row -> row.value().recordId().equals(draft.id().strip()));
         if (isNew() && taken) {
             problems.add(Problem.error(
-                    "id", "book.already-there", texts().get("meter.word"), draft.id().strip()));
+                    "id",
+                    "book.already-there",
+                    texts().get("meter.word"),
+                    draft.id().strip()));
         }
     }
 
@@ -117,7 +118,11 @@ final class MetersModel extends RecordModel<Meter, MeterDraft> {
         double least = Profiles.standard().number(FigureName.LEAST_BOWL);
         if (litres < least) {
             problems.add(Problem.warning(
-                    "bowl", "trial.bowl-small", litres, least, Profiles.standard().title()));
+                    "bowl",
+                    "trial.bowl-small",
+                    litres,
+                    least,
+                    Profiles.standard().title()));
         }
     }
 

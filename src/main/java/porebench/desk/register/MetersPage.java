@@ -25,8 +25,7 @@ public final class MetersPage implements Page {
                 new Column<>(texts.get("meter.type.plain"), 75, meter -> model.typeWords(meter.type())),
                 new Column<>(texts.get("meter.serial.plain"), 115, Meter::serial),
                 new Column<>(texts.get("meter.bowl.short"), 95, model::bowlWords),
-                new Column<>(texts.get("meter.service.heading"), 110, meter -> model.serviceWords(
-                        meter.inService())));
+                new Column<>(texts.get("meter.service.heading"), 110, meter -> model.serviceWords(meter.inService())));
     }
 
     private String note(MetersModel model) {

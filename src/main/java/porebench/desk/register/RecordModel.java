@@ -121,7 +121,8 @@ abstract class RecordModel<T extends Kept, D> {
             rows().stream().findFirst().ifPresent(first -> show(first.value().recordId()));
             return;
         }
-        Optional<Version<T>> newest = desk.book().latest(kind, base.get().value().recordId());
+        Optional<Version<T>> newest =
+                desk.book().latest(kind, base.get().value().recordId());
         if (newest.isEmpty()) {
             base = Optional.empty();
             history.restart(blank());
@@ -138,8 +139,7 @@ abstract class RecordModel<T extends Kept, D> {
     /** Returns what to say about the draft: of a new one that nobody tried to save not yet what is not filled in. */
     final List<Problem> problems() {
         return read(draft()).problems().stream()
-                .filter(problem ->
-                        triedSaving || !isNew() || !problem.code().equals("form.required"))
+                .filter(problem -> triedSaving || !isNew() || !problem.code().equals("form.required"))
                 .toList();
     }
 

@@ -26,8 +26,8 @@ import porebench.record.Version;
 final class RecordPanel<T extends Kept> {
     private static final String STYLE = "FlatLaf.styleClass";
 
-    private final JPanel panel =
-            new JPanel(new MigLayout("insets 18 22 14 22, fill", "[0:0:,grow 56,fill]24[0:0:,grow 44,fill]", "[][0:0:,grow,fill]"));
+    private final JPanel panel = new JPanel(new MigLayout(
+            "insets 18 22 14 22, fill", "[0:0:,grow 56,fill]24[0:0:,grow 44,fill]", "[][0:0:,grow,fill]"));
     private final RecordModel<T, ?> model;
     private final Texts texts;
     private final String what;
@@ -97,7 +97,8 @@ final class RecordPanel<T extends Kept> {
     }
 
     private JComponent left() {
-        JPanel left = new JPanel(new MigLayout("insets 0, fill, wrap 1, hidemode 3", "[grow,fill,0::]", "[][grow,fill]"));
+        JPanel left =
+                new JPanel(new MigLayout("insets 0, fill, wrap 1, hidemode 3", "[grow,fill,0::]", "[][grow,fill]"));
         empty.setText(texts.get(what + ".empty"));
         left.add(empty, "wmin 0");
         left.add(new JScrollPane(table), "cell 0 1, wmin 0, hmin 0, grow, push");
@@ -105,8 +106,8 @@ final class RecordPanel<T extends Kept> {
     }
 
     private JComponent right() {
-        TallPanel right = new TallPanel(
-                new MigLayout("insets 0 0 8 4, fillx, wrap 1, hidemode 3", "[grow,fill,0::]", "[]10[]10[]10[]10[]14[]10[]"));
+        TallPanel right = new TallPanel(new MigLayout(
+                "insets 0 0 8 4, fillx, wrap 1, hidemode 3", "[grow,fill,0::]", "[]10[]10[]10[]10[]14[]10[]"));
         heading.putClientProperty(STYLE, "h2");
         effectsBox.setOpaque(false);
         effectsBox.add(effects, "wmin 0");
@@ -167,8 +168,8 @@ final class RecordPanel<T extends Kept> {
         showing = false;
         empty.setVisible(records.isEmpty());
         heading.setText(model.base()
-                .map(version -> texts.get(
-                        "record.heading", version.value().recordId(), Integer.toString(version.number())))
+                .map(version ->
+                        texts.get("record.heading", version.value().recordId(), Integer.toString(version.number())))
                 .orElse(texts.get(what + ".new.heading")));
         fields.pull();
         problems.show(fields.form().show(model.problems()));

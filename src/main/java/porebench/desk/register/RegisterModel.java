@@ -65,9 +65,8 @@ final class RegisterModel {
                 .filter(state -> all.stream().anyMatch(row -> row.state() == state))
                 .map(state -> texts.get(
                         "register.count",
-                        Long.toString(all.stream()
-                                .filter(row -> row.state() == state)
-                                .count()),
+                        Long.toString(
+                                all.stream().filter(row -> row.state() == state).count()),
                         stateWords(state)))
                 .collect(Collectors.joining(", "));
         return all.isEmpty()
@@ -79,8 +78,6 @@ final class RegisterModel {
     String missingWords(RegisterRow row) {
         return row.missing().isEmpty()
                 ? texts.get("register.complete")
-                : row.missing().stream()
-                        .map(desk.tools().problemText()::say)
-                        .collect(Collectors.joining("  "));
+                : row.missing().stream().map(desk.tools().problemText()::say).collect(Collectors.joining("  "));
     }
 }

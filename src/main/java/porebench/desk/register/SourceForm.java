@@ -27,8 +27,12 @@ final class SourceForm implements RecordForm {
         this.form = new Form(model.desk().tools().problemText());
         id = text("id", "", SourceDraft::id, SourceDraft::withId);
         text("name", "", SourceDraft::name, SourceDraft::withName);
-        role = Choices.of("role", List.of(Role.FINE, Role.COARSE), model::roleWords, chosen -> model.history()
-                .update(texts.get("source.role.plain"), model.draft().withRole(chosen)));
+        role = Choices.of(
+                "role",
+                List.of(Role.FINE, Role.COARSE),
+                model::roleWords,
+                chosen -> model.history()
+                        .update(texts.get("source.role.plain"), model.draft().withRole(chosen)));
         form.add("role", texts.get("source.role"), role, "");
         text("place", "", SourceDraft::place, SourceDraft::withPlace);
         text("ledge", "", SourceDraft::ledge, SourceDraft::withLedge);
@@ -44,8 +48,7 @@ final class SourceForm implements RecordForm {
             BiFunction<SourceDraft, String, SourceDraft> with) {
         JTextField input = new JTextField();
         String words = texts.get("source." + field + ".plain");
-        TextLink link =
-                new TextLink(input, typed -> model.history().update(words, with.apply(model.draft(), typed)));
+        TextLink link = new TextLink(input, typed -> model.history().update(words, with.apply(model.draft(), typed)));
         pulls.add(() -> link.pull(get.apply(model.draft())));
         form.add(field, texts.get("source." + field), input, unit);
         return input;

@@ -69,11 +69,13 @@ final class SourcesModel extends RecordModel<Source, SourceDraft> {
                 "absorption", texts().get("source.absorption.plain"), draft.absorption(), "0", MOST_ABSORPTION);
         if (isNew()
                 && rows().stream()
-                        .anyMatch(row -> row.value()
-                                .recordId()
-                                .equals(draft.id().strip()))) {
+                        .anyMatch(
+                                row -> row.value().recordId().equals(draft.id().strip()))) {
             problems.add(Problem.error(
-                    "id", "book.already-there", texts().get("source.word"), draft.id().strip()));
+                    "id",
+                    "book.already-there",
+                    texts().get("source.word"),
+                    draft.id().strip()));
         }
         if (Problem.anyError(problems)) {
             return Answer.refused(problems);
@@ -123,12 +125,14 @@ final class SourcesModel extends RecordModel<Source, SourceDraft> {
     /** Returns the mixes whose factor would no longer hold if the draft were saved: it makes another stone of it. */
     List<MixId> factorsMadeUntrue() {
         Optional<Source> changed = read(draft()).value();
-        boolean sameStone = base().isEmpty()
-                || changed.isEmpty()
-                || base().get().value().isSameStoneAs(changed.get());
+        boolean sameStone =
+                base().isEmpty() || changed.isEmpty() || base().get().value().isSameStoneAs(changed.get());
         return sameStone
                 ? List.of()
-                : mixesUsing().stream().map(MixDesign::id).filter(this::hasFactor).toList();
+                : mixesUsing().stream()
+                        .map(MixDesign::id)
+                        .filter(this::hasFactor)
+                        .toList();
     }
 
     private boolean hasFactor(MixId mix) {
@@ -146,7 +150,6 @@ final class SourcesModel extends RecordModel<Source, SourceDraft> {
                                 "source.effects",
                                 base().orElseThrow().value().id().text(),
                                 String.join(
-                                        ", ",
-                                        untrue.stream().map(MixId::text).toList())));
+                                        ", ", untrue.stream().map(MixId::text).toList())));
     }
 }

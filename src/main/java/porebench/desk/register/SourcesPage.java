@@ -25,10 +25,10 @@ public final class SourcesPage implements Page {
                 new Column<>(texts.get("source.name.plain"), 165, Source::name),
                 new Column<>(texts.get("source.role.plain"), 65, source -> model.roleWords(source.role())),
                 new Column<>(texts.get("source.ledge.plain"), 100, Source::ledge),
-                new Column<>(texts.get("source.relativeDensity.short"), 65, source -> model.shown(
-                        source.relativeDensity())),
-                new Column<>(texts.get("source.absorption.short"), 75, source -> model.shown(
-                        source.absorptionPercent())));
+                new Column<>(
+                        texts.get("source.relativeDensity.short"), 65, source -> model.shown(source.relativeDensity())),
+                new Column<>(
+                        texts.get("source.absorption.short"), 75, source -> model.shown(source.absorptionPercent())));
     }
 
     private String note(SourcesModel model) {
@@ -37,9 +37,7 @@ public final class SourcesPage implements Page {
         }
         List<String> mixes =
                 model.mixesUsing().stream().map(mix -> mix.id().text()).toList();
-        return mixes.isEmpty()
-                ? texts.get("source.unused")
-                : texts.get("source.used", String.join(", ", mixes));
+        return mixes.isEmpty() ? texts.get("source.unused") : texts.get("source.used", String.join(", ", mixes));
     }
 
     @Override

@@ -23,8 +23,8 @@ record TypedNumber(Numbers numbers, List<Problem> problems) {
             problems.add(Problem.error(field, "form.not-a-number", words, typed.strip()));
             return Optional.empty();
         }
-        boolean fits = number.get().compareTo(new BigDecimal(low)) >= 0
-                && number.get().compareTo(new BigDecimal(high)) <= 0;
+        boolean fits =
+                number.get().compareTo(new BigDecimal(low)) >= 0 && number.get().compareTo(new BigDecimal(high)) <= 0;
         if (!fits) {
             problems.add(Problem.error(
                     field, "form.out-of-range", words, number.get(), new BigDecimal(low), new BigDecimal(high)));
