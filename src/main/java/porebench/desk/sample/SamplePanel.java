@@ -34,7 +34,8 @@ final class SamplePanel {
     private final JPanel cards = new JPanel(new CardLayout());
     private final WrappedText standing = new WrappedText("sample.standing", "quiet");
     private final WrappedText todays = new WrappedText("sample.todays", "fieldWarning");
-    private final WrappedText wetSieved = new WrappedText("sample.wetSieved", "caution");
+    private final WrappedText wetSieved = new WrappedText("sample.wetSieved", "cautionText");
+    private final JPanel wetSievedBox = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill]"));
     private final WrappedText runsOver = new WrappedText("sample.runsOver", "fieldWarning");
     private final WrappedText note = new WrappedText("sample.note", "quiet");
     private final WrappedText elsewhere = new WrappedText("sample.elsewhere", "quiet");
@@ -108,7 +109,9 @@ final class SamplePanel {
         top.add(right);
         page.add(top, "gaptop 8");
         page.add(heading("section.weigh-out", "h2"), "gaptop 16");
-        page.add(wetSieved, "wmin 0");
+        wetSievedBox.putClientProperty("FlatLaf.styleClass", "caution");
+        wetSievedBox.add(wetSieved, "wmin 0");
+        page.add(wetSievedBox);
         page.add(todays, "wmin 0");
         page.add(weighOut.component());
         page.add(note, "wmin 0");
@@ -136,7 +139,7 @@ final class SamplePanel {
         box.putClientProperty("FlatLaf.styleClass", "caution");
         box.add(heading("caution.title", "h2"));
         for (String key : List.of("caution.dust", "caution.bowl", "caution.floor")) {
-            WrappedText text = new WrappedText(key, "plain");
+            WrappedText text = new WrappedText(key, "cautionText");
             text.setText(texts.get(key));
             box.add(text, "wmin 0");
         }
@@ -169,7 +172,10 @@ final class SamplePanel {
         filling = true;
         paper.setSelectedItem(model.paper());
         filling = false;
-        List<Problem> others = moisture.show(bowl.show(reading.problems()));
+        List<Problem> due = reading.problems().stream()
+                .filter(problem -> !problem.code().equals(SampleReader.NO_BOWL_YET))
+                .toList();
+        List<Problem> others = moisture.show(bowl.show(due));
         lines.show(others);
         water.show(
                 reading.sample(),
@@ -179,14 +185,20 @@ final class SamplePanel {
                 desk.units());
         weighOut.show(reading.sample(), reading.weighOut(), model.draft().massUnit());
         say(todays, model.hasMoistureOfToday() ? texts.get("standing.moisture") : "");
-        say(wetSieved, mix.batch().wetSieved() ? texts.get("wet-sieved") : "");
+        wetSieved.setText(texts.get("wet-sieved"));
+        wetSievedBox.setVisible(mix.batch().wetSieved());
         say(runsOver, runsOver(reading.sample()) ? texts.get("first-runs-over") : "");
         say(elsewhere, others.isEmpty() ? "" : texts.get("mix-problems"));
-        note.setText(reading.sample().isPresent() ? toleranceNote() : texts.get("weigh-out.none"));
+        note.setText(note(reading));
         say(told, "");
     }
 
-    private String toleranceNote() {
+    private String note(SampleReading reading) {
+        if (reading.sample().isEmpty()) {
+            boolean noBowl = reading.problems().stream()
+                    .anyMatch(problem -> problem.code().equals(SampleReader.NO_BOWL_YET));
+            return texts.get(noBowl ? "weigh-out.no-bowl" : "weigh-out.none");
+        }
         String tolerance = desk.evidence()
                 .orElseThrow()
                 .profile()

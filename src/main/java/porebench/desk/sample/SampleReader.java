@@ -24,6 +24,9 @@ import porebench.record.Version;
 
 /** Reads what is typed on the correction sample page and computes the sample from it. */
 final class SampleReader {
+    /** The code of the problem that neither a meter is chosen nor a bowl volume typed. */
+    static final String NO_BOWL_YET = "form.required";
+
     private static final int MOST_TRIALS = 20;
     private static final BigDecimal GREATEST_SPARE = BigDecimal.valueOf(200);
 
@@ -67,7 +70,7 @@ final class SampleReader {
         Optional<Volume> bowl = meter.map(chosen -> chosen.bowl().value());
         if (bowl.isEmpty()) {
             if (draft.bowl().isBlank()) {
-                problems.add(Problem.error("bowl", "form.required", texts.get("name.bowl")));
+                problems.add(Problem.error("bowl", NO_BOWL_YET, texts.get("name.bowl")));
                 return Optional.empty();
             }
             bowl = number("bowl", texts.get("name.bowl"), draft.bowl())

@@ -1,6 +1,5 @@
 package porebench.desk.sample;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +18,7 @@ import porebench.quantity.MassUnit;
 
 /** What to weigh: a line an aggregate, then all fine and all coarse. */
 final class WeighOutTable {
-    private static final int[] WIDTHS = {230, 140, 80, 110, 110, 110, 120, 150};
+    private static final int[] WIDTHS = {200, 96, 74, 96, 96, 96, 108, 154};
     private static final int FIRST_NUMBER = 3;
 
     private final Texts texts;
@@ -42,7 +41,7 @@ final class WeighOutTable {
         DefaultTableCellRenderer number = new DefaultTableCellRenderer();
         number.setHorizontalAlignment(SwingConstants.TRAILING);
         for (int column = 0; column < WIDTHS.length; column++) {
-            table.getColumnModel().getColumn(column).setPreferredWidth(UIScale.scale(WIDTHS[column]));
+            table.setColumn(column, WIDTHS[column], column >= FIRST_NUMBER);
             if (column >= FIRST_NUMBER) {
                 table.getColumnModel().getColumn(column).setCellRenderer(number);
             }
