@@ -1,16 +1,13 @@
 package porebench.desk;
 
-import porebench.record.Kept;
-import porebench.record.LabBook;
-import porebench.record.Printed;
 import java.awt.image.BufferedImage;
-import java.time.LocalTime;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,11 +31,14 @@ import porebench.record.Determination;
 import porebench.record.DeterminationId;
 import porebench.record.Draft;
 import porebench.record.FactorIssue;
+import porebench.record.Kept;
+import porebench.record.LabBook;
 import porebench.record.MemoryLabBook;
 import porebench.record.Meter;
 import porebench.record.MeterId;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
+import porebench.record.Printed;
 import porebench.record.Trial;
 import porebench.record.TrialId;
 import porebench.record.port.LabBookShelf;
@@ -68,8 +68,7 @@ public final class BenchBook {
     public BenchBook(Locale locale) {
         keep(mix(), meter("B-1", MeterType.B), meter("E-1", MeterType.A));
         desk = new DeskModel(
-                new Tools(
-                        noShelf(), new CsvSheets(), noPress(), Tasks.direct(), asker, CLOCK, ZoneOffset.UTC, locale),
+                new Tools(noShelf(), new CsvSheets(), noPress(), Tasks.direct(), asker, CLOCK, ZoneOffset.UTC, locale),
                 book);
         asker.serve(desk);
         desk.setPerson("R. Vane");
@@ -221,8 +220,7 @@ public final class BenchBook {
             }
 
             @Override
-            public List<BufferedImage> preview(
-                    Printed what, Paper paper, Locale locale, int dotsPerInch) {
+            public List<BufferedImage> preview(Printed what, Paper paper, Locale locale, int dotsPerInch) {
                 throw new UnsupportedOperationException("these pages print nothing");
             }
 

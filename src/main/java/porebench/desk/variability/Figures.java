@@ -78,9 +78,7 @@ final class Figures {
         return new Line(
                 texts.get("figure.count"),
                 Integer.toString(summary.count()),
-                left == 0
-                        ? texts.get("figure.count.all")
-                        : texts.get("figure.count.left", Integer.toString(left)));
+                left == 0 ? texts.get("figure.count.all") : texts.get("figure.count.left", Integer.toString(left)));
     }
 
     private Line deviation() {
@@ -106,8 +104,7 @@ final class Figures {
         Figure repeatability = profile.figure(FigureName.REPEATABILITY);
         Optional<CriticalRange.Verdict> check = determination.rangeCheck();
         if (check.isEmpty()) {
-            return new Line(
-                    texts.get("figure.check"), texts.get("value.none"), texts.get("figure.one-trial"));
+            return new Line(texts.get("figure.check"), texts.get("value.none"), texts.get("figure.one-trial"));
         }
         String key = check.get().passes() ? "figure.check.passes" : "figure.check.fails";
         return new Line(
@@ -125,8 +122,7 @@ final class Figures {
     private Line interval() {
         Optional<MeanInterval> interval = determination.interval();
         if (interval.isEmpty()) {
-            return new Line(
-                    texts.get("figure.interval"), texts.get("value.none"), texts.get("figure.one-trial"));
+            return new Line(texts.get("figure.interval"), texts.get("value.none"), texts.get("figure.one-trial"));
         }
         String degrees = Integer.toString(summary.count() - 1);
         return new Line(
@@ -142,8 +138,7 @@ final class Figures {
 
     private Line uncertainty() {
         if (determination.expandedUncertaintyPercent().isEmpty()) {
-            return new Line(
-                    texts.get("figure.uncertainty"), texts.get("value.none"), texts.get("figure.one-trial"));
+            return new Line(texts.get("figure.uncertainty"), texts.get("value.none"), texts.get("figure.one-trial"));
         }
         boolean typeA = judged.meterType() == MeterType.A;
         double reading = UncertaintySum.resolutionUncertainty(division) * (typeA ? Math.sqrt(2) : 1);
@@ -173,9 +168,7 @@ final class Figures {
     Optional<String> resolutionRemark() {
         return summary.count() > 1 && summary.range() == 0
                 ? Optional.of(texts.get(
-                        "remark.resolution",
-                        Integer.toString(summary.count()),
-                        numbers.show(division, DECIMALS)))
+                        "remark.resolution", Integer.toString(summary.count()), numbers.show(division, DECIMALS)))
                 : Optional.empty();
     }
 }

@@ -9,8 +9,8 @@ import porebench.desk.form.WrappedText;
 
 /** The numbers below one another: what it is, the number with its unit, what it rests on. */
 final class FiguresPanel {
-    private final JPanel panel = new JPanel(
-            new MigLayout("insets 0, fillx, wrap 3, hidemode 3, gapy 7", "[]18[]18[grow,fill]", "[top]"));
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 0, fillx, wrap 3, hidemode 3, gapy 7", "[]18[]18[grow,fill]", "[top]"));
     private List<Figures.Line> shown = List.of();
 
     FiguresPanel() {

@@ -22,8 +22,7 @@ final class PlotPanel {
     private final VariabilityModel model;
     private final String name;
     private final PlotView view;
-    private final JPanel panel =
-            new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[grow,fill][][]", "[]8[]"));
+    private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[grow,fill][][]", "[]8[]"));
 
     PlotPanel(VariabilityModel model, String name, String titleKey) {
         this.model = model;

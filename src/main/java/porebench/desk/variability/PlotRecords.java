@@ -34,8 +34,7 @@ final class PlotRecords {
                 summary.map(known -> OptionalDouble.of(known.summary().mean())).orElse(OptionalDouble.empty()),
                 summary.flatMap(DeterminationSummary::interval)
                         .map(interval -> new FactorByTrial.Interval(interval.low(), interval.high())),
-                summary.map(known ->
-                                OptionalDouble.of(known.reportedPercent().doubleValue()))
+                summary.map(known -> OptionalDouble.of(known.reportedPercent().doubleValue()))
                         .orElse(OptionalDouble.empty()));
     }
 
@@ -59,9 +58,7 @@ final class PlotRecords {
         return new FactorOverTime.Step(
                 issue.revision(),
                 issue.inForceFrom(),
-                issue.isIssue()
-                        ? OptionalDouble.of(issue.factorPercent().doubleValue())
-                        : OptionalDouble.empty());
+                issue.isIssue() ? OptionalDouble.of(issue.factorPercent().doubleValue()) : OptionalDouble.empty());
     }
 
     private static FactorOverTime.Begun begun(Determination determination) {

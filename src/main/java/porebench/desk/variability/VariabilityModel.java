@@ -120,15 +120,14 @@ final class VariabilityModel {
     }
 
     private Optional<Figures> figures() {
-        return judged()
-                .flatMap(judged -> judged.summary()
-                        .map(summary -> new Figures(
-                                judged,
-                                summary,
-                                desk.evidence().map(Evidence::profile).orElseGet(Profiles::standard),
-                                division(judged),
-                                desk.tools().numbers(),
-                                texts)));
+        return judged().flatMap(judged -> judged.summary()
+                .map(summary -> new Figures(
+                        judged,
+                        summary,
+                        desk.evidence().map(Evidence::profile).orElseGet(Profiles::standard),
+                        division(judged),
+                        desk.tools().numbers(),
+                        texts)));
     }
 
     /** Returns the numbers; none when no trial counts. */
@@ -158,18 +157,13 @@ final class VariabilityModel {
         figures().flatMap(Figures::resolutionRemark).ifPresent(remarks::add);
         judged().filter(judged -> judged.counted() > 0)
                 .ifPresent(judged -> remarks.add(new OutlierWords(desk.tools().numbers(), texts)
-                        .of(
-                                judged.trials().stream()
-                                        .filter(JudgedTrial::counts)
-                                        .toList(),
-                                division(judged))));
+                        .of(judged.trials().stream().filter(JudgedTrial::counts).toList(), division(judged))));
         return remarks;
     }
 
     /** Returns what a person should look at before a factor is issued. */
     List<Problem> doubts() {
-        return judged()
-                .flatMap(JudgedDetermination::summary)
+        return judged().flatMap(JudgedDetermination::summary)
                 .map(summary -> summary.doubts())
                 .orElse(List.of());
     }

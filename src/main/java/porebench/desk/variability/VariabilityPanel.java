@@ -24,8 +24,8 @@ final class VariabilityPanel {
 
     private final VariabilityModel model;
     private final Texts texts;
-    private final TallPanel panel = new TallPanel(
-            new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]12[]12[]"));
+    private final TallPanel panel =
+            new TallPanel(new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]12[]12[]"));
     private final WrappedText noMix = new WrappedText("noMix", "quiet");
     private final JPanel content = new JPanel(
             new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]10[]14[]20[]8[]12[]20[]8[]20[]"));
@@ -124,8 +124,9 @@ final class VariabilityPanel {
         List<VariabilityModel.Choice> choices = model.choices();
         chooser.removeAllItems();
         choices.forEach(chooser::addItem);
-        Optional<DeterminationId> chosen =
-                model.judged().map(JudgedDetermination::determination).map(one -> one.value().id());
+        Optional<DeterminationId> chosen = model.judged()
+                .map(JudgedDetermination::determination)
+                .map(one -> one.value().id());
         choices.stream()
                 .filter(choice -> chosen.filter(choice.id()::equals).isPresent())
                 .findFirst()
