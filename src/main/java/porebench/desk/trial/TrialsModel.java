@@ -114,7 +114,11 @@ final class TrialsModel {
                                 desk.book()
                                         .history(
                                                 Trial.class,
-                                                row.judged().trial().value().id().text())))
+                                                row.judged()
+                                                        .trial()
+                                                        .value()
+                                                        .id()
+                                                        .text())))
                 .orElse(List.of());
     }
 

@@ -25,11 +25,11 @@ final class TrialsPanel {
     private final TrialsModel model;
     private final Texts texts;
     private final TrialsActions actions;
-    private final TallPanel panel =
-            new TallPanel(new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]12[]4[]12[]"));
+    private final TallPanel panel = new TallPanel(
+            new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]12[]4[]12[]"));
     private final WrappedText noMix = new WrappedText("noMix", "quiet");
-    private final JPanel content = new JPanel(
-            new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]4[]10[]8[]16[]16[]"));
+    private final JPanel content =
+            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]4[]10[]8[]16[]16[]"));
     private final JComboBox<DeterminationsModel.Choice> chooser = new JComboBox<>();
     private final WrappedText purpose = new WrappedText("purpose", "quiet");
     private final WrappedText closed = new WrappedText("closed", "fieldWarning");
@@ -134,8 +134,8 @@ final class TrialsPanel {
     }
 
     private JPanel bench() {
-        JPanel both = new JPanel(
-                new MigLayout("insets 0, fillx, hidemode 3", "[grow 58,fill]24[grow 42,fill]", "[top]"));
+        JPanel both =
+                new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[grow 58,fill]24[grow 42,fill]", "[top]"));
         JPanel side = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]20[]"));
         side.add(live.component(), "wmin 0");
         side.add(Cautions.panel(texts), "wmin 0");

@@ -262,8 +262,7 @@ class EntryModelTest {
         assertThat(after.readings().gaugePercent().orElseThrow().toPlainString())
                 .isEqualTo("6.30");
         assertThat(after.readings().fine()).isEqualTo(before.readings().fine());
-        assertThat(after.readings().waterCelsius())
-                .isEqualTo(before.readings().waterCelsius());
+        assertThat(after.readings().waterCelsius()).isEqualTo(before.readings().waterCelsius());
         assertThat(after.testedAt()).isEqualTo(before.testedAt());
         assertThat(entry.correcting()).isEmpty();
         assertThat(model.story())

@@ -82,7 +82,10 @@ class TrialImportTest {
         model.begin("new source");
         model.show(Optional.of(check(model, "K7-T1,K7" + REST + "6.4,,,no,")));
         assertThat(model.keepImport()).isEmpty();
-        assertThat(bench.book.latest(Determination.class, "K7/2").map(Version::value).map(Determination::purpose))
+        assertThat(bench.book
+                        .latest(Determination.class, "K7/2")
+                        .map(Version::value)
+                        .map(Determination::purpose))
                 .contains("new source");
         assertThat(model.rows()).hasSize(1);
     }

@@ -47,10 +47,7 @@ class TrialsModelTest {
                         row -> row.cell(TrialRow.Column.FACTOR),
                         row -> row.cell(TrialRow.Column.STATE),
                         row -> row.cell(TrialRow.Column.DOUBTS))
-                .containsExactly(
-                        tuple("0.40", "counts", "-"),
-                        tuple("1.40", "counts", "1"),
-                        tuple("-", "void", "-"));
+                .containsExactly(tuple("0.40", "counts", "-"), tuple("1.40", "counts", "1"), tuple("-", "void", "-"));
     }
 
     @Test

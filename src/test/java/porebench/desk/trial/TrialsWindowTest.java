@@ -181,7 +181,10 @@ class TrialsWindowTest {
         });
         // Strike and take back share theirs: only one of them can be done at a time.
         assertThat(keys).filteredOn(key -> key.equals("K")).hasSize(2);
-        assertThat(keys).filteredOn(key -> !key.equals("K")).doesNotHaveDuplicates().hasSizeGreaterThan(15);
+        assertThat(keys)
+                .filteredOn(key -> !key.equals("K"))
+                .doesNotHaveDuplicates()
+                .hasSizeGreaterThan(15);
     }
 
     private static void collect(Container container, List<String> found) {

@@ -139,8 +139,9 @@ class VariabilityModelTest {
     @Test
     void oneDivisionIsNoDistance() {
         assertThat(model("6.4", "6.4", "6.4", "6.5").remarks())
-                .containsExactly("No test for an outlier: the farthest trial, T4, lies 0.08 % from the mean, no more than"
-                        + " one division of the scale (0.10 %).");
+                .containsExactly(
+                        "No test for an outlier: the farthest trial, T4, lies 0.08 % from the mean, no more than"
+                                + " one division of the scale (0.10 %).");
     }
 
     @Test
@@ -159,13 +160,13 @@ class VariabilityModelTest {
     void struckAndVoidTrialsAreListedWithTheirReasons() {
         bench.keep(BenchBook.determination(1, DAY));
         Trial struck = BenchBook.trial("T1", 1, DAY, "7.4").struck("spilled water");
-        bench.keep(struck, BenchBook.leaked("T2", 1, DAY.plusDays(1)), BenchBook.trial("T3", 1, DAY.plusDays(2), "6.4"));
+        bench.keep(
+                struck, BenchBook.leaked("T2", 1, DAY.plusDays(1)), BenchBook.trial("T3", 1, DAY.plusDays(2), "6.4"));
         VariabilityModel model = new VariabilityModel(bench.select().desk);
         assertThat(model.leftOut())
                 .extracting(VariabilityModel.LeftOut::state)
                 .containsExactly(TrialPoint.State.STRUCK, TrialPoint.State.VOID);
-        assertThat(model.leftOut().get(0).sentence())
-                .isEqualTo("Trial T1, 1.40 %, struck by a person: spilled water");
+        assertThat(model.leftOut().get(0).sentence()).isEqualTo("Trial T1, 1.40 %, struck by a person: spilled water");
         assertThat(model.leftOut().get(1).sentence()).startsWith("Trial T2, no factor, void: The meter leaked");
         FactorByTrial plot = model.byTrial().orElseThrow();
         assertThat(plot.trials()).extracting(TrialPoint::id).containsExactly("T1", "T2", "T3");
