@@ -24,14 +24,16 @@ record DataFolder(Path folder) {
     static DataFolder of(Map<String, String> environment, String system, Path home) {
         String lower = system.toLowerCase(Locale.ROOT);
         if (lower.startsWith("windows")) {
-            Path roaming = absolute(environment.get("APPDATA"), home.resolve("AppData").resolve("Roaming"));
+            Path roaming =
+                    absolute(environment.get("APPDATA"), home.resolve("AppData").resolve("Roaming"));
             return new DataFolder(roaming.resolve(NAME));
         }
         if (lower.startsWith("mac")) {
             return new DataFolder(
                     home.resolve("Library").resolve("Application Support").resolve(NAME));
         }
-        Path data = absolute(environment.get("XDG_DATA_HOME"), home.resolve(".local").resolve("share"));
+        Path data = absolute(
+                environment.get("XDG_DATA_HOME"), home.resolve(".local").resolve("share"));
         return new DataFolder(data.resolve(NAME.toLowerCase(Locale.ROOT)));
     }
 

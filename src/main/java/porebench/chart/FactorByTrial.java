@@ -13,7 +13,10 @@ import java.util.OptionalDouble;
  * @param reportedPercent the factor as reported, in % air; empty when none counts
  */
 public record FactorByTrial(
-        List<TrialPoint> trials, OptionalDouble meanPercent, Optional<Interval> interval, OptionalDouble reportedPercent) {
+        List<TrialPoint> trials,
+        OptionalDouble meanPercent,
+        Optional<Interval> interval,
+        OptionalDouble reportedPercent) {
     public FactorByTrial {
         trials = List.copyOf(trials);
     }

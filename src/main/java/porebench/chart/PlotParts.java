@@ -98,14 +98,22 @@ final class PlotParts {
 
     BasicStroke dashes() {
         return new BasicStroke(
-                look.width(1.8), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {look.width(7), look.width(4)
-                }, 0);
+                look.width(1.8),
+                BasicStroke.CAP_BUTT,
+                BasicStroke.JOIN_MITER,
+                10,
+                new float[] {look.width(7), look.width(4)},
+                0);
     }
 
     BasicStroke dots() {
         return new BasicStroke(
-                look.width(1.2), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {look.width(2), look.width(3)
-                }, 0);
+                look.width(1.2),
+                BasicStroke.CAP_BUTT,
+                BasicStroke.JOIN_MITER,
+                10,
+                new float[] {look.width(2), look.width(3)},
+                0);
     }
 
     private LegendItem shapeItem(State state) {
@@ -123,7 +131,8 @@ final class PlotParts {
 
     void addLegendLine(String word, BasicStroke stroke, Paint paint) {
         double length = 24 * look.scale();
-        legend.add(new LegendItem(word, null, null, null, new Line2D.Double(-length / 2, 0, length / 2, 0), stroke, paint));
+        legend.add(new LegendItem(
+                word, null, null, null, new Line2D.Double(-length / 2, 0, length / 2, 0), stroke, paint));
     }
 
     void addLegendBand(String word, Paint paint) {

@@ -67,8 +67,10 @@ final class TrialOrderChart {
 
     /** Returns the names by position; the axis counts from 0 and trials from 1. */
     private String[] names() {
-        List<String> names =
-                data.trials().stream().map(TrialPoint::id).map(TrialOrderChart::shortened).toList();
+        List<String> names = data.trials().stream()
+                .map(TrialPoint::id)
+                .map(TrialOrderChart::shortened)
+                .toList();
         String[] fromZero = new String[names.size() + 1];
         fromZero[0] = "";
         for (int i = 0; i < names.size(); i++) {
@@ -117,7 +119,6 @@ final class TrialOrderChart {
         Color counted = look.counted();
         parts.addLegendBand(
                 words.get("legend.interval"),
-                new Color(
-                        counted.getRed(), counted.getGreen(), counted.getBlue(), Math.round(255 * BAND_STRENGTH)));
+                new Color(counted.getRed(), counted.getGreen(), counted.getBlue(), Math.round(255 * BAND_STRENGTH)));
     }
 }

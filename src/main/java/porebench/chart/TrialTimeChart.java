@@ -85,7 +85,8 @@ final class TrialTimeChart {
         XYSeries inForce = new XYSeries("in force", false, true);
         for (int i = 0; i < data.steps().size(); i++) {
             FactorOverTime.Step step = data.steps().get(i);
-            LocalDate end = i + 1 < data.steps().size() ? data.steps().get(i + 1).from() : later(step.from());
+            LocalDate end =
+                    i + 1 < data.steps().size() ? data.steps().get(i + 1).from() : later(step.from());
             double from = millis(step.from().atStartOfDay());
             if (step.factorPercent().isPresent()) {
                 inForce.add(from, step.factorPercent().getAsDouble());

@@ -13,8 +13,8 @@ final class TrialTip {
 
     /** Returns the trial's name, when, who and on what, its factor, and whether it counts: one line each, as HTML. */
     String of(TrialPoint trial) {
-        String made = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", words.locale())
-                .format(trial.testedAt());
+        String made =
+                DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", words.locale()).format(trial.testedAt());
         String factor = trial.factorPercent().isPresent()
                 ? words.get("tip.factor", words.percent(trial.factorPercent().getAsDouble()))
                 : words.get("tip.no-factor");

@@ -38,8 +38,7 @@ final class CardCommand extends BookCommand {
         try (LabBook book = open()) {
             Optional<Evidence> evidence = Evidence.of(book, mixId);
             if (evidence.isEmpty()) {
-                return Outcome.refused(
-                        Problem.error("mixId", "book.not-there", RecordKind.MIX.symbol(), mixId.text()));
+                return Outcome.refused(Problem.error("mixId", "book.not-there", RecordKind.MIX.symbol(), mixId.text()));
             }
             Optional<Problem> refusal = CardHandout.refusal(evidence.get(), here().today());
             if (refusal.isPresent()) {
@@ -75,10 +74,11 @@ final class CardCommand extends BookCommand {
         public void text(TextPage page) {
             page.line(words().say("card.written", handed.file().toString()));
             page.row(
-                    words().say("card.factor"),
-                    shown().exact(handed.issue().factorPercent()),
-                    words().say("unit.air"));
-            page.row(words().say("card.revision"), Integer.toString(handed.issue().revision()), "");
+                    words().say("card.factor"), shown().exact(handed.issue().factorPercent()), words().say("unit.air"));
+            page.row(
+                    words().say("card.revision"),
+                    Integer.toString(handed.issue().revision()),
+                    "");
         }
     }
 }

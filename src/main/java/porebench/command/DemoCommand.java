@@ -15,7 +15,8 @@ final class DemoCommand extends BookCommand {
 
     @Override
     Outcome carryOut() {
-        try (LabBook book = NewBook.begin(ports().shelf().get(), bookFile(), ports().demo().get()::fill)) {
+        try (LabBook book =
+                NewBook.begin(ports().shelf().get(), bookFile(), ports().demo().get()::fill)) {
             return Outcome.done(new DemoReport(counts(book)), List.of());
         }
     }

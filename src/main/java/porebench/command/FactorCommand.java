@@ -114,9 +114,9 @@ final class FactorCommand extends OneCommand {
     /** Adds what is wrong with the mix: without its sample the trials could not be checked against it. */
     private static void checkSample(MixDesign design, Trial trial, List<Problem> problems) {
         if (trial.readings().bowl().value().cubicMetres() > 0) {
-            problems.addAll(CorrectionSample.of(
-                            design.batch(), trial.readings().bowl().value())
-                    .problems());
+            problems.addAll(
+                    CorrectionSample.of(design.batch(), trial.readings().bowl().value())
+                            .problems());
         }
     }
 
@@ -130,13 +130,9 @@ final class FactorCommand extends OneCommand {
                 .map(trial -> JudgedTrial.of(new Version<>(trial, 1, stamp), design, Optional.empty(), profile))
                 .toList();
         Determination determination = new Determination(
-                new DeterminationId(id.text()),
-                id,
-                1,
-                trials.get(0).testedAt().toLocalDate(),
-                "");
-        JudgedDetermination result = JudgedDetermination.of(
-                new Version<>(determination, 1, stamp), judged, division.doubleValue(), profile);
+                new DeterminationId(id.text()), id, 1, trials.get(0).testedAt().toLocalDate(), "");
+        JudgedDetermination result =
+                JudgedDetermination.of(new Version<>(determination, 1, stamp), judged, division.doubleValue(), profile);
         if (result.summary().isEmpty()) {
             problems.add(Problem.warning("trials", "issue.no-trial-counts", id.text()));
         }

@@ -62,8 +62,7 @@ final class FactorReport implements Report {
         json.number(
                 "expandedUncertaintyPercent",
                 summary.map(DeterminationSummary::expandedUncertaintyPercent).orElse(OptionalDouble.empty()));
-        Reply.problems(
-                json, "doubts", summary.map(DeterminationSummary::doubts).orElse(List.of()), problemText);
+        Reply.problems(json, "doubts", summary.map(DeterminationSummary::doubts).orElse(List.of()), problemText);
     }
 
     private static OptionalDouble number(Optional<Double> number) {
@@ -74,7 +73,8 @@ final class FactorReport implements Report {
     public void text(TextPage page) {
         determinations.forEach(one -> {
             page.gap();
-            page.line(words.say("factor.title", one.determination().value().mixId().text()));
+            page.line(words.say(
+                    "factor.title", one.determination().value().mixId().text()));
             trials(page, one);
             one.summary().ifPresent(summary -> {
                 page.gap();
@@ -130,8 +130,7 @@ final class FactorReport implements Report {
             page.row(words.say("factor.confidence-low"), shown.fixed(interval.low(), 3), unit);
             page.row(words.say("factor.confidence-high"), shown.fixed(interval.high(), 3), unit);
         });
-        page.row(
-                words.say("factor.uncertainty"), shown.fixed(summary.expandedUncertaintyPercent(), 3), unit);
+        page.row(words.say("factor.uncertainty"), shown.fixed(summary.expandedUncertaintyPercent(), 3), unit);
         page.row(words.say("factor.reported"), shown.exact(summary.reportedPercent()), unit);
         summary.doubts().forEach(doubt -> page.line(words.say("problem.warning", problemText.say(doubt))));
     }

@@ -91,9 +91,7 @@ final class ImportCommand extends BookCommand {
     private String fileNames() {
         return String.join(
                 ", ",
-                files.stream()
-                        .map(file -> String.valueOf(file.getFileName()))
-                        .toList());
+                files.stream().map(file -> String.valueOf(file.getFileName())).toList());
     }
 
     private final class ImportReport implements Report {

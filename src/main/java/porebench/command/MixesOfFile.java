@@ -23,9 +23,8 @@ record MixesOfFile(Path file, Sheet<MixDesign> sheet) {
 
     /** Returns a mix, or adds the problem that it is not among the usable ones. */
     Optional<MixDesign> find(MixId id, String field, List<Problem> problems) {
-        Optional<MixDesign> mix = sheet.values().stream()
-                .filter(design -> design.id().equals(id))
-                .findFirst();
+        Optional<MixDesign> mix =
+                sheet.values().stream().filter(design -> design.id().equals(id)).findFirst();
         if (mix.isEmpty()) {
             problems.add(Problem.error(field, "command.mix-not-in-file", id.text(), file.toString()));
         }

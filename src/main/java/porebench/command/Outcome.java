@@ -31,8 +31,6 @@ record Outcome(boolean isRefused, Optional<Report> report, List<Problem> problem
 
     /** Returns the outcome of a computation: its result, or the refusal it gave. */
     static Outcome of(Answer<? extends Report> answer) {
-        return answer.value().isPresent()
-                ? done(answer.value().get(), answer.problems())
-                : refused(answer.problems());
+        return answer.value().isPresent() ? done(answer.value().get(), answer.problems()) : refused(answer.problems());
     }
 }

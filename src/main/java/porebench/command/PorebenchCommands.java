@@ -68,13 +68,16 @@ public final class PorebenchCommands {
         line.registerConverter(Volume.class, quantity(VolumeUnit.values()));
         line.registerConverter(Mass.class, quantity(MassUnit.values()));
         line.registerConverter(Temperature.class, quantity(TemperatureUnit.values()));
-        line.registerConverter(BigDecimal.class, text -> Typed.parseNumber(text).orElseThrow(wrong("usage.number", text)));
+        line.registerConverter(
+                BigDecimal.class, text -> Typed.parseNumber(text).orElseThrow(wrong("usage.number", text)));
         line.registerConverter(Path.class, this::path);
         line.registerConverter(LocalDate.class, this::date);
-        line.registerConverter(MixId.class, text -> Optional.of(text)
-                .filter(id -> !id.isBlank())
-                .map(MixId::new)
-                .orElseThrow(wrong("usage.blank", text)));
+        line.registerConverter(
+                MixId.class,
+                text -> Optional.of(text)
+                        .filter(id -> !id.isBlank())
+                        .map(MixId::new)
+                        .orElseThrow(wrong("usage.blank", text)));
         line.registerConverter(Paper.class, this::paper);
         line.setResourceBundle(Words.help(here.locale()));
         line.setOut(writer(here.out()));
@@ -100,8 +103,10 @@ public final class PorebenchCommands {
 
     private int wrongUsage(ParameterException failure, String[] arguments) {
         here.err().println(failure.getMessage());
-        here.err().println(words.say(
-                "usage.see-help", failure.getCommandLine().getCommandSpec().qualifiedName()));
+        here.err()
+                .println(words.say(
+                        "usage.see-help",
+                        failure.getCommandLine().getCommandSpec().qualifiedName()));
         here.err().flush();
         return Reply.WRONG_USAGE;
     }
@@ -136,7 +141,8 @@ public final class PorebenchCommands {
                 .orElseThrow(wrong(
                         "usage.paper",
                         text,
-                        String.join(", ", CARD_PAPERS.stream().map(Paper::symbol).toList())));
+                        String.join(
+                                ", ", CARD_PAPERS.stream().map(Paper::symbol).toList())));
     }
 
     /** Hands picocli's text on to a stream, which knows the machine's charset. */

@@ -16,10 +16,10 @@ final class TextPage {
         lines.add(text);
     }
 
-    /** Adds an empty line, unless the page begins here. */
+    /** Adds an empty line, unless the page begins here or there is one already. */
     void gap() {
         endRows();
-        if (!lines.isEmpty()) {
+        if (!lines.isEmpty() && !lines.get(lines.size() - 1).isEmpty()) {
             lines.add("");
         }
     }
@@ -38,8 +38,7 @@ final class TextPage {
         boolean[] numbers = new boolean[heads.size()];
         for (int column = 0; column < numbers.length; column++) {
             int c = column;
-            numbers[column] =
-                    !cells.isEmpty() && cells.stream().allMatch(row -> isNumber(row.get(c)));
+            numbers[column] = !cells.isEmpty() && cells.stream().allMatch(row -> isNumber(row.get(c)));
         }
         align(all, numbers);
     }
@@ -66,14 +65,19 @@ final class TextPage {
         }
         for (int row = 0; row < cells.size(); row++) {
             int r = row;
-            String line = String.join(GAP, columns.stream().map(column -> column.get(r)).toList());
+            String line = String.join(
+                    GAP, columns.stream().map(column -> column.get(r)).toList());
             lines.add(line.stripTrailing());
         }
     }
 
     /** Brings the decimal points of numbers under each other; a heading stays as it is. */
     private static List<String> underOnePoint(List<String> texts) {
-        int most = texts.stream().filter(TextPage::isNumber).mapToInt(TextPage::decimals).max().orElse(0);
+        int most = texts.stream()
+                .filter(TextPage::isNumber)
+                .mapToInt(TextPage::decimals)
+                .max()
+                .orElse(0);
         return texts.stream()
                 .map(text -> isNumber(text) ? text + " ".repeat(most - decimals(text)) : text)
                 .toList();
@@ -87,12 +91,16 @@ final class TextPage {
 
     private static List<String> toTheRight(List<String> texts) {
         int width = width(texts);
-        return texts.stream().map(text -> " ".repeat(width - text.length()) + text).toList();
+        return texts.stream()
+                .map(text -> " ".repeat(width - text.length()) + text)
+                .toList();
     }
 
     private static List<String> toTheLeft(List<String> texts) {
         int width = width(texts);
-        return texts.stream().map(text -> text + " ".repeat(width - text.length())).toList();
+        return texts.stream()
+                .map(text -> text + " ".repeat(width - text.length()))
+                .toList();
     }
 
     private static int width(List<String> texts) {

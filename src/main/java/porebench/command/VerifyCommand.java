@@ -41,7 +41,9 @@ final class VerifyCommand extends BookCommand {
 
         @Override
         public void text(TextPage page) {
-            page.line(words().say(intact ? "verify.intact" : "verify.broken", bookFile().toString()));
+            page.line(words().say(
+                            intact ? "verify.intact" : "verify.broken",
+                            bookFile().toString()));
             VerifyCommand.this.text(page, counts);
         }
     }

@@ -16,8 +16,8 @@ final class Bowls {
     private Bowls() {}
 
     static Optional<Typed<Volume>> read(Entry entry) {
-        Optional<Typed<Volume>> bowl = entry.quantity(
-                "bowl_volume", Bounds.NOT_NEGATIVE, "bowl_volume_unit", List.of(VolumeUnit.values()));
+        Optional<Typed<Volume>> bowl =
+                entry.quantity("bowl_volume", Bounds.NOT_NEGATIVE, "bowl_volume_unit", List.of(VolumeUnit.values()));
         return bowl.filter(volume -> {
             double litres = volume.value().in(VolumeUnit.LITRE);
             boolean possible = litres >= LEAST_LITRES && litres <= MOST_LITRES;

@@ -85,7 +85,8 @@ public final class CsvSheets implements LabSheets {
     }
 
     static Sheet<Double> values(String name, byte[] bytes) {
-        return RawFile.refusal(bytes).<Sheet<Double>>map(code -> refused(name, code, LARGEST_FILE / 1_000_000))
+        return RawFile.refusal(bytes)
+                .<Sheet<Double>>map(code -> refused(name, code, LARGEST_FILE / 1_000_000))
                 .orElseGet(() -> {
                     Findings findings = new Findings(name);
                     List<Sheet.Row<Double>> rows = Values.read(new CsvRows(bytes, findings), findings);
@@ -118,7 +119,8 @@ public final class CsvSheets implements LabSheets {
             return new Sheet<>(name, List.of(), findings.all());
         }
         Format<? extends Kept> format = closest(heading.get());
-        if (3 * heading.get().known(format.columns()) < format.columns().needed().size()) {
+        if (3 * heading.get().known(format.columns())
+                < format.columns().needed().size()) {
             if (!noteSeparator(heading.get(), findings)) {
                 findings.error(heading.get().line(), 0, "", "csv.kind-unknown", fileNames());
             }
@@ -136,8 +138,7 @@ public final class CsvSheets implements LabSheets {
         Comparator<Format<? extends Kept>> byShare = Comparator.comparing(
                         (Format<? extends Kept> format) -> heading.hasAllOf(format.columns()))
                 .thenComparing(format -> heading.known(format.columns()))
-                .thenComparing(format ->
-                        -format.columns().needed().size());
+                .thenComparing(format -> -format.columns().needed().size());
         return FORMATS.stream().max(byShare).orElseThrow();
     }
 

@@ -2,6 +2,7 @@ package porebench.exchange;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -70,9 +71,8 @@ public final class DemoLaboratory implements DemoBook {
         }
         if (Problem.anyError(problems)) {
             ProblemText text = ProblemText.in(Locale.ROOT);
-            throw new IllegalStateException(
-                    "the demo laboratory must load into an empty lab book, but is refused: "
-                            + problems.stream().map(text::sayWithPlace).toList());
+            throw new IllegalStateException("the demo laboratory must load into an empty lab book, but is refused: "
+                    + problems.stream().map(text::sayWithPlace).toList());
         }
     }
 
@@ -84,7 +84,7 @@ public final class DemoLaboratory implements DemoBook {
             }
             return CsvSheets.records(file, stream.readAllBytes());
         } catch (IOException failure) {
-            throw new ExchangeException("reading the demo's file " + file, failure);
+            throw new UncheckedIOException("reading the demo's file " + file, failure);
         }
     }
 }

@@ -23,8 +23,8 @@ import porebench.record.SourceId;
  * {@code %25} or {@code %3B}. Empty versions leave it to the lab book to say which they are.
  */
 final class FactorIssueFormat implements Format.RowByRow<FactorIssue> {
-    private static final Columns COLUMNS =
-            Columns.of("mix_id,revision,action,factor_pct,determination_id,meter_type,in_force_from,recheck_by,issued_by,"
+    private static final Columns COLUMNS = Columns.of(
+            "mix_id,revision,action,factor_pct,determination_id,meter_type,in_force_from,recheck_by,issued_by,"
                     + "approved_by,reason,mix_version,source_versions,profile_id");
 
     private static final Pattern SOURCE_VERSION = Pattern.compile("(.*\\S.*):(\\d{1,9})", Pattern.DOTALL);
@@ -99,7 +99,8 @@ final class FactorIssueFormat implements Format.RowByRow<FactorIssue> {
             boolean good = matcher.matches()
                     && Integer.parseInt(matcher.group(2)) >= 1
                     && versions.put(
-                                    new SourceId(matcher.group(1).replace("%3B", ";").replace("%25", "%")),
+                                    new SourceId(
+                                            matcher.group(1).replace("%3B", ";").replace("%25", "%")),
                                     Integer.valueOf(matcher.group(2)))
                             == null;
             if (!good) {

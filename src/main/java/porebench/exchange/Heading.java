@@ -20,13 +20,13 @@ record Heading(int line, List<String> names) {
     static Optional<Heading> read(CsvRows rows, Findings findings) {
         Optional<CsvRows.Raw> first = rows.next();
         if (first.isEmpty()) {
-            if (findings.all().isEmpty()) {
+            if (findings.isEmpty()) {
                 findings.error(0, 0, "", "csv.empty");
             }
             return Optional.empty();
         }
-        return first.map(raw -> new Heading(
-                raw.line(), raw.fields().stream().map(String::strip).toList()));
+        return first.map(raw ->
+                new Heading(raw.line(), raw.fields().stream().map(String::strip).toList()));
     }
 
     /** Returns how many columns of a format are named here. */
@@ -41,16 +41,18 @@ record Heading(int line, List<String> names) {
 
     /** Returns whether all columns that a format needs are named here, and none of its columns twice. */
     boolean fits(Columns columns) {
-        return hasAllOf(columns) && known(columns) == names.stream().filter(columns::knows).count();
+        return hasAllOf(columns)
+                && known(columns) == names.stream().filter(columns::knows).count();
     }
 
     /** Returns the separator that makes columns of a format out of this row when the comma does not; empty otherwise. */
     Optional<String> otherSeparator(Columns columns) {
         String whole = String.join(",", names);
         return List.of(";", "\t", "|").stream()
-                .filter(separator -> new Heading(line, List.of(whole.split(java.util.regex.Pattern.quote(separator), -1)))
-                                .known(columns)
-                        >= 2)
+                .filter(separator ->
+                        new Heading(line, List.of(whole.split(java.util.regex.Pattern.quote(separator), -1)))
+                                        .known(columns)
+                                >= 2)
                 .findFirst();
     }
 

@@ -62,20 +62,19 @@ final class MixDesignFormat implements Format<MixDesign> {
         for (RowGroup group : RowGroup.readAll(table, "mix_id", SHARED)) {
             Optional<MixDesign> mix = read(group);
             if (group.checkGood(table, "mix_id")) {
-                mix.ifPresent(
-                        design -> good.add(new Sheet.Row<>(group.first().line(), design)));
+                mix.ifPresent(design -> good.add(new Sheet.Row<>(group.first().line(), design)));
             }
         }
         return good;
     }
 
     private static Optional<MixDesign> read(RowGroup group) {
-        Optional<BigDecimal> air =
-                group.stating("target_air_pct").number("target_air_pct", Bounds.of("0", "100"));
+        Optional<BigDecimal> air = group.stating("target_air_pct").number("target_air_pct", Bounds.of("0", "100"));
         BatchVolume volume = volume(group);
-        Optional<Boolean> wetSieved = group.stating("wet_sieved").optionalWord("wet_sieved").isEmpty()
-                ? Optional.of(false)
-                : group.stating("wet_sieved").yesNo("wet_sieved");
+        Optional<Boolean> wetSieved =
+                group.stating("wet_sieved").optionalWord("wet_sieved").isEmpty()
+                        ? Optional.of(false)
+                        : group.stating("wet_sieved").yesNo("wet_sieved");
         Optional<BigDecimal> soak =
                 group.stating("soak_minutes").optionalNumber("soak_minutes", Bounds.of("0", "100000"));
         Optional<BigDecimal> tolerance =

@@ -58,7 +58,8 @@ final class TrialFormat implements Format.RowByRow<Trial> {
         if (id.isEmpty() || mixId.isEmpty() || testedAt.isEmpty() || meterId.isEmpty() || readings.isEmpty()) {
             return Optional.empty();
         }
-        String determination = entry.optionalWord("determination_id").orElse(mixId.get().text());
+        String determination =
+                entry.optionalWord("determination_id").orElse(mixId.get().text());
         return Optional.of(new Trial(
                 id.get(),
                 mixId.get(),
@@ -77,11 +78,12 @@ final class TrialFormat implements Format.RowByRow<Trial> {
         Optional<Typed<Volume>> bowl = Bowls.read(entry);
         Optional<Typed<Mass>> fine = Optional.empty();
         Optional<Typed<Mass>> coarse = Optional.empty();
-        if (entry.optionalWord("fine_mass").or(() -> entry.optionalWord("coarse_mass")).isPresent()) {
+        if (entry.optionalWord("fine_mass")
+                .or(() -> entry.optionalWord("coarse_mass"))
+                .isPresent()) {
             Optional<MassUnit> unit = massUnit(entry, "mass_unit");
-            Optional<MassUnit> coarseUnit = entry.optionalWord("coarse_mass_unit").isPresent()
-                    ? massUnit(entry, "coarse_mass_unit")
-                    : unit;
+            Optional<MassUnit> coarseUnit =
+                    entry.optionalWord("coarse_mass_unit").isPresent() ? massUnit(entry, "coarse_mass_unit") : unit;
             fine = mass(entry, "fine_mass", unit);
             coarse = mass(entry, "coarse_mass", coarseUnit);
         }
@@ -95,8 +97,8 @@ final class TrialFormat implements Format.RowByRow<Trial> {
         if (type.isEmpty() || bowl.isEmpty() || leak.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Readings(
-                type.get(), bowl.get(), fine, coarse, soak, water, withdrawal, gauge, h1, h2, leak.get()));
+        return Optional.of(
+                new Readings(type.get(), bowl.get(), fine, coarse, soak, water, withdrawal, gauge, h1, h2, leak.get()));
     }
 
     private static Optional<MassUnit> massUnit(Entry entry, String column) {
@@ -115,8 +117,8 @@ final class TrialFormat implements Format.RowByRow<Trial> {
             return Optional.empty();
         }
         Optional<BigDecimal> number = entry.number("withdrawn", Bounds.NOT_NEGATIVE);
-        Optional<Withdrawal.Unit> unit = entry.choice(
-                "withdrawn_unit", Arrays.asList(Withdrawal.Unit.values()), Withdrawal.Unit::symbol);
+        Optional<Withdrawal.Unit> unit =
+                entry.choice("withdrawn_unit", Arrays.asList(Withdrawal.Unit.values()), Withdrawal.Unit::symbol);
         return number.isPresent() && unit.isPresent()
                 ? Optional.of(new Withdrawal(number.get(), unit.get()))
                 : Optional.empty();
@@ -125,7 +127,8 @@ final class TrialFormat implements Format.RowByRow<Trial> {
     @Override
     public List<String> row(Trial value) {
         Readings read = value.readings();
-        Optional<String> unit = read.fine().or(read::coarse).map(mass -> mass.unit().symbol());
+        Optional<String> unit =
+                read.fine().or(read::coarse).map(mass -> mass.unit().symbol());
         Optional<String> coarseUnit = read.coarse().map(mass -> mass.unit().symbol());
         return List.of(
                 value.id().text(),

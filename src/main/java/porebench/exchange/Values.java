@@ -30,7 +30,7 @@ final class Values {
             }
             atTop = false;
         }
-        if (!any && findings.all().isEmpty()) {
+        if (!any && findings.isEmpty()) {
             findings.error(0, 0, "", "csv.empty");
         }
         return values;
@@ -47,7 +47,12 @@ final class Values {
         }
         String code = Entry.numberFault(text);
         if (row.fields().size() > 1 && code.equals("csv.not-a-number")) {
-            findings.error(row.line(), 0, "value", "csv.one-number-a-line", row.fields().size());
+            findings.error(
+                    row.line(),
+                    0,
+                    "value",
+                    "csv.one-number-a-line",
+                    row.fields().size());
         } else {
             findings.error(row.line(), 1, "value", code, "value", Findings.quoted(text));
         }

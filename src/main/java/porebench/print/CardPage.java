@@ -82,7 +82,10 @@ final class CardPage {
         blocks.add(gap());
         TextFit note = new TextFit(Weight.BOLD, tight ? 7.5 : 9, 6.5, width, 2);
         if (issue.factorPercent().signum() < 0) {
-            blocks.add(words(note, words.say("card.negative", words.number(issue.factorPercent().abs()))));
+            blocks.add(words(
+                    note,
+                    words.say(
+                            "card.negative", words.number(issue.factorPercent().abs()))));
         }
         if (card.wetSieved()) {
             blocks.add(words(note, words.say("card.wet-sieved")));

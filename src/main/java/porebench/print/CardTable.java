@@ -108,7 +108,8 @@ final class CardTable {
      * @param rest the widest part from the sign on
      */
     private record Numbers(double whole, double rest) {
-        static Numbers of(CardTable table, List<PassWindow.Row> rows, Function<PassWindow.Row, java.math.BigDecimal> which)
+        static Numbers of(
+                CardTable table, List<PassWindow.Row> rows, Function<PassWindow.Row, java.math.BigDecimal> which)
                 throws IOException {
             double whole = 0;
             double rest = 0;

@@ -20,10 +20,12 @@ record FactorBox(Pen pen, Words words, BigDecimal factor, double height) {
         double say = inner * 0.44;
         double unit = inner * 0.17;
         double digits = inner - say - unit - 8;
-        FittedText subtract = new TextFit(Weight.BOLD, height * 0.38, 9, say, 1).fit(pen.faces(), words.say("card.subtract"));
+        FittedText subtract =
+                new TextFit(Weight.BOLD, height * 0.38, 9, say, 1).fit(pen.faces(), words.say("card.subtract"));
         FittedText from = text(height * 0.17, say, "card.from-the-reading");
         FittedText formula = text(height * 0.145, say, "card.formula", words.signed(factor));
-        FittedText number = new TextFit(Weight.BOLD, height * 0.82, 12, digits, 1).fit(pen.faces(), words.number(factor));
+        FittedText number =
+                new TextFit(Weight.BOLD, height * 0.82, 12, digits, 1).fit(pen.faces(), words.number(factor));
         FittedText percent = TextFit.line(Weight.BOLD, 15, unit).fit(pen.faces(), words.say("card.unit"));
         double words = subtract.height() + from.height() + formula.height();
         return new Block(height, top -> {

@@ -41,7 +41,8 @@ final class Facts {
         for (Fact fact : facts) {
             double place = fact.share() * unit;
             FittedText value = value(fact.value(), size, place);
-            places.add(new Place(TextFit.line(Weight.REGULAR, LABEL, place).fit(pen.faces(), fact.label()), value, place));
+            places.add(
+                    new Place(TextFit.line(Weight.REGULAR, LABEL, place).fit(pen.faces(), fact.label()), value, place));
             valueHeight = Math.max(valueHeight, value.height());
         }
     }

@@ -110,9 +110,8 @@ public final class PdfPress implements Press {
         Words words = Words.in(locale);
         try (PDDocument document = new PDDocument()) {
             Faces faces = typefaces().in(document);
-            PDRectangle page = new PDRectangle(
-                    (float) (paper.widthMillimetres() * POINTS_PER_MILLIMETRE),
-                    (float) (paper.heightMillimetres() * POINTS_PER_MILLIMETRE));
+            PDRectangle page = new PDRectangle((float) (paper.widthMillimetres() * POINTS_PER_MILLIMETRE), (float)
+                    (paper.heightMillimetres() * POINTS_PER_MILLIMETRE));
             describe(document, name(what, words), locale);
             try (Leaves leaves = new Leaves(document, page, faces)) {
                 draw(what, leaves, words);
@@ -156,8 +155,9 @@ public final class PdfPress implements Press {
             throw new IllegalArgumentException("paper must " + rule + ", but is " + paper.symbol());
         }
         if (what instanceof FactorCard withdrawn && !withdrawn.issue().isIssue()) {
-            throw new IllegalArgumentException("issue must hand out a factor, but is "
-                    + withdrawn.issue().recordId() + " " + withdrawn.issue().action().symbol());
+            throw new IllegalArgumentException(
+                    "issue must hand out a factor, but is " + withdrawn.issue().recordId() + " "
+                            + withdrawn.issue().action().symbol());
         }
     }
 

@@ -24,12 +24,11 @@ final class Pen implements AutoCloseable {
         double baseline = top + FittedText.BASELINE * text.size();
         for (String line : text.lines()) {
             double spare = width - faces.width(line, text.weight(), text.size());
-            double shift =
-                    switch (align) {
-                        case LEFT -> 0;
-                        case CENTRE -> spare / 2;
-                        case RIGHT -> spare;
-                    };
+            double shift = switch (align) {
+                case LEFT -> 0;
+                case CENTRE -> spare / 2;
+                case RIGHT -> spare;
+            };
             show(line, text.weight(), text.size(), left + shift, baseline);
             baseline += text.lineHeight();
         }

@@ -27,7 +27,10 @@ final class SheetPages {
         this.flow = new Flow(
                 leaves,
                 words,
-                words.say("sheet.running-head", sheet.mix().id().text(), sheet.mix().title()));
+                words.say(
+                        "sheet.running-head",
+                        sheet.mix().id().text(),
+                        sheet.mix().title()));
     }
 
     void draw() throws IOException {
@@ -67,12 +70,18 @@ final class SheetPages {
         flow.down(Math.max(laboratory.height(), kind.height()) + 1);
         flow.pen().line(flow.left(), flow.top(), flow.left() + flow.width(), flow.top(), 1);
         flow.down(3);
-        flow.text(new TextFit(Weight.BOLD, 20, 10, flow.width(), 2), sheet.mix().id().text());
+        flow.text(
+                new TextFit(Weight.BOLD, 20, 10, flow.width(), 2),
+                sheet.mix().id().text());
         if (!sheet.mix().title().isBlank()) {
-            flow.text(new TextFit(Weight.REGULAR, 12, 9, flow.width(), 2), sheet.mix().title());
+            flow.text(
+                    new TextFit(Weight.REGULAR, 12, 9, flow.width(), 2),
+                    sheet.mix().title());
         }
         if (!sheet.mix().remarks().isBlank()) {
-            flow.text(new TextFit(Weight.REGULAR, 9, 7, flow.width(), 2), sheet.mix().remarks());
+            flow.text(
+                    new TextFit(Weight.REGULAR, 9, 7, flow.width(), 2),
+                    sheet.mix().remarks());
         }
         flow.down(3);
     }
@@ -84,13 +93,18 @@ final class SheetPages {
                 .orElseGet(() -> words.say("sheet.not-stated"));
         facts(List.of(
                 fact("sheet.meter-type", words.say("meter." + sheet.meterType()), 1),
-                fact("sheet.meter", sheet.meter().map(meter -> meter.id().text()).orElse(""), 1.4),
+                fact(
+                        "sheet.meter",
+                        sheet.meter().map(meter -> meter.id().text()).orElse(""),
+                        1.4),
                 fact("sheet.serial", sheet.meter().map(this::serial).orElse(""), 1.2),
                 fact("sheet.bowl", bowl(), 1.6)));
         facts(List.of(
                 fact(
                         "sheet.target",
-                        words.say("sheet.percent", words.number(sheet.mix().batch().targetAirPercent())),
+                        words.say(
+                                "sheet.percent",
+                                words.number(sheet.mix().batch().targetAirPercent())),
                         1),
                 fact("sheet.soak", soak, 1.4),
                 fact("sheet.trials", Integer.toString(sheet.weighOut().trials()), 1.2),
@@ -151,6 +165,8 @@ final class SheetPages {
         flow.text(
                 small,
                 words.say(
-                        "sheet.authority", sheet.profile().title(), sheet.profile().edition()));
+                        "sheet.authority",
+                        sheet.profile().title(),
+                        sheet.profile().edition()));
     }
 }

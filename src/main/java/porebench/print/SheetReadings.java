@@ -29,7 +29,10 @@ final class SheetReadings {
     void draw() throws IOException {
         flow.text(
                 new TextFit(Weight.REGULAR, 8, 6.5, flow.width(), 2),
-                words.say("sheet.readings-note", sheet.mix().id().text(), sheet.massUnit().symbol()));
+                words.say(
+                        "sheet.readings-note",
+                        sheet.mix().id().text(),
+                        sheet.massUnit().symbol()));
         flow.down(2);
         Table table = new Table(flow, trialColumns());
         table.heading(ROW);

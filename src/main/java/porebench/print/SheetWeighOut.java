@@ -75,7 +75,8 @@ final class SheetWeighOut {
     }
 
     private String spare() {
-        return words.number(RoundingRule.withoutNoise(sheet.weighOut().sparePercent()).stripTrailingZeros());
+        return words.number(
+                RoundingRule.withoutNoise(sheet.weighOut().sparePercent()).stripTrailingZeros());
     }
 
     private Table.Column column(String key, double share, Align align, Weight weight, Object... filled) {

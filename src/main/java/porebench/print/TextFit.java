@@ -21,6 +21,7 @@ record TextFit(Weight weight, double largest, double smallest, double width, int
     private static final double STEP = 0.25;
     /** After a space, and after a hyphen or stroke between letters. */
     private static final Pattern AT_BREAKS = Pattern.compile("(?<= )|(?<=\\p{L}[-/])(?=\\p{L})");
+
     private static final String ELLIPSIS = "\u2026";
 
     /** Returns the place for one line of one size. */
@@ -85,7 +86,9 @@ record TextFit(Weight weight, double largest, double smallest, double width, int
                 done.add(line.stripTrailing());
             }
             line = word;
-            while (breakWords && faces.width(line.stripTrailing(), weight, size) > width && line.codePointCount(0, line.length()) > 1) {
+            while (breakWords
+                    && faces.width(line.stripTrailing(), weight, size) > width
+                    && line.codePointCount(0, line.length()) > 1) {
                 String head = head(faces, line, size);
                 done.add(head);
                 line = line.substring(head.length());

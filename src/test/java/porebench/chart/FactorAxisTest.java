@@ -16,7 +16,8 @@ class FactorAxisTest {
         List<TrialPoint> trials = Arrays.stream(factors)
                 .mapToObj(factor -> PlotData.counted("t", factor))
                 .toList();
-        return FactorAxis.of(new FactorByTrial(trials, OptionalDouble.empty(), Optional.empty(), OptionalDouble.empty()));
+        return FactorAxis.of(
+                new FactorByTrial(trials, OptionalDouble.empty(), Optional.empty(), OptionalDouble.empty()));
     }
 
     @ParameterizedTest

@@ -28,8 +28,7 @@ final class PlotData {
     }
 
     static TrialPoint trial(String id, OptionalDouble factor, TrialPoint.State state, String reason) {
-        return new TrialPoint(
-                id, LocalDateTime.of(2026, 3, 2, 10, 30), "R. Vane", "meter-2", factor, state, reason);
+        return new TrialPoint(id, LocalDateTime.of(2026, 3, 2, 10, 30), "R. Vane", "meter-2", factor, state, reason);
     }
 
     static FactorByTrial mixed() {

@@ -166,8 +166,7 @@ class TrialOrderChartTest {
                 OptionalDouble.empty(),
                 Optional.empty(),
                 OptionalDouble.empty());
-        SymbolAxis axis =
-                (SymbolAxis) plot(data).getDomainAxis();
+        SymbolAxis axis = (SymbolAxis) plot(data).getDomainAxis();
         assertThat(axis.getSymbols()[1]).hasSize(16).startsWith("\u2026").endsWith("trial-12");
     }
 }

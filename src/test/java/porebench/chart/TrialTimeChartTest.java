@@ -48,9 +48,7 @@ class TrialTimeChartTest {
     void determinationsBeginAtNamedLines() {
         assertThat(plot(PlotData.overTime()).getDomainMarkers(Layer.BACKGROUND))
                 .extracting(marker -> ((Marker) marker).getLabel(), marker -> ((ValueMarker) marker).getValue())
-                .containsExactly(
-                        tuple("K7/1", at("2026-01-05T00:00:00Z")),
-                        tuple("K7/2", at("2026-03-02T00:00:00Z")));
+                .containsExactly(tuple("K7/1", at("2026-01-05T00:00:00Z")), tuple("K7/2", at("2026-03-02T00:00:00Z")));
     }
 
     @Test

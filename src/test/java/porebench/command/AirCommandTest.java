@@ -49,16 +49,7 @@ class AirCommandTest {
     void roundsByTheProfile(
             String reading, String factor, String division, String profile, BigDecimal air, BigDecimal reported) {
         Said said = new Terminal(folder)
-                .json(
-                        "air",
-                        "--reading",
-                        reading,
-                        "--factor",
-                        factor,
-                        "--division",
-                        division,
-                        "--profile",
-                        profile);
+                .json("air", "--reading", reading, "--factor", factor, "--division", division, "--profile", profile);
         assertThat(said.json()).containsEntry("airPercent", air).containsEntry("reportedAirPercent", reported);
     }
 
@@ -72,10 +63,24 @@ class AirCommandTest {
     @Test
     void nothingHeldLeavesTheAirAsItIs() {
         Said said = new Terminal(folder)
-                .json("air", "--full-mixture", "--air", "6.2", "--vc", "0.7 m3", "--vt", "700 L", "--va", "0 L", "--vm", "0.7 m3");
+                .json(
+                        "air",
+                        "--full-mixture",
+                        "--air",
+                        "6.2",
+                        "--vc",
+                        "0.7 m3",
+                        "--vt",
+                        "700 L",
+                        "--va",
+                        "0 L",
+                        "--vm",
+                        "0.7 m3");
         assertThat(said.json()).containsOnlyKeys("fullMixturePercent", "mortarPercent", "problems");
-        assertThat(((BigDecimal) said.json().get("fullMixturePercent")).doubleValue()).isEqualTo(6.2, within(1e-12));
-        assertThat(((BigDecimal) said.json().get("mortarPercent")).doubleValue()).isEqualTo(6.2, within(1e-12));
+        assertThat(((BigDecimal) said.json().get("fullMixturePercent")).doubleValue())
+                .isEqualTo(6.2, within(1e-12));
+        assertThat(((BigDecimal) said.json().get("mortarPercent")).doubleValue())
+                .isEqualTo(6.2, within(1e-12));
     }
 
     /**
@@ -85,7 +90,19 @@ class AirCommandTest {
     @Test
     void saysTheAirOfFullMixtureAndMortarInText() {
         Said said = new Terminal(folder)
-                .run("air", "--full-mixture", "--air", "6", "--vc", "20 ft3", "--vt", "25 ft3", "--va", "5 ft3", "--vm", "12 ft3");
+                .run(
+                        "air",
+                        "--full-mixture",
+                        "--air",
+                        "6",
+                        "--vc",
+                        "20 ft3",
+                        "--vt",
+                        "25 ft3",
+                        "--va",
+                        "5 ft3",
+                        "--vm",
+                        "12 ft3");
         assertThat(said.status()).isZero();
         assertThat(said.out().lines())
                 .containsExactly("Air of the full mixture  4.86  % air", "Air of the mortar        9.62  % air");
@@ -142,7 +159,19 @@ class AirCommandTest {
     @Test
     void refusesVolumesThatContradict() {
         Said said = new Terminal(folder)
-                .json("air", "--full-mixture", "--air", "6", "--vc", "20 ft3", "--vt", "20 ft3", "--va", "5 ft3", "--vm", "12 ft3");
+                .json(
+                        "air",
+                        "--full-mixture",
+                        "--air",
+                        "6",
+                        "--vc",
+                        "20 ft3",
+                        "--vt",
+                        "20 ft3",
+                        "--va",
+                        "5 ft3",
+                        "--vm",
+                        "12 ft3");
         assertThat(said.status()).isEqualTo(1);
         assertThat(said.codes()).containsExactly("air.volumes-contradict");
     }

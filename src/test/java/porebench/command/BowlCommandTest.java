@@ -27,7 +27,16 @@ class BowlCommandTest {
     @CsvSource({"15.6 C, 999.01", "21.1 C, 997.97", "29.4 C, 995.83", "60 F, 999.01"})
     void dividesTheWaterByItsDensity(String temperature, double density) {
         Said said = new Terminal(folder)
-                .json("bowl", "--empty", "3.500 kg", "--plate", "1200 g", "--full", "11.700 kg", "--water-temp", temperature);
+                .json(
+                        "bowl",
+                        "--empty",
+                        "3.500 kg",
+                        "--plate",
+                        "1200 g",
+                        "--full",
+                        "11.700 kg",
+                        "--water-temp",
+                        temperature);
         assertThat(said.status()).isZero();
         assertThat(said.json()).containsOnlyKeys("bowlLitres", "waterDensity", "problems");
         assertThat(number(said, "waterDensity")).isEqualTo(density, within(0.03));

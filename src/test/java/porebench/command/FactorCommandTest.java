@@ -82,8 +82,9 @@ class FactorCommandTest {
 
     @Test
     void aVoidTrialStaysVisibleWithItsReason() {
-        Map<String, Object> leak =
-                list(factor(FOUR_TRIALS).list("determinations").get(0), "trials").get(3);
+        Map<String, Object> leak = list(
+                        factor(FOUR_TRIALS).list("determinations").get(0), "trials")
+                .get(3);
         assertThat(leak).containsEntry("trialId", "T-4").containsEntry("accepted", false);
         assertThat(list(leak, "doubts"))
                 .extracting(doubt -> doubt.get("code"))

@@ -23,8 +23,8 @@ class SampleCommandTest {
 
     private Said sample(String mixes, String mixId, String... more) {
         LabFiles.write(folder, "mix.csv", mixes);
-        List<String> arguments = new java.util.ArrayList<>(
-                List.of("sample", "--mix", "mix.csv", "--mix-id", mixId, "--bowl", "7.00 L"));
+        List<String> arguments =
+                new java.util.ArrayList<>(List.of("sample", "--mix", "mix.csv", "--mix-id", mixId, "--bowl", "7.00 L"));
         arguments.addAll(List.of(more));
         return new Terminal(folder).json(arguments.toArray(String[]::new));
     }
@@ -64,8 +64,7 @@ class SampleCommandTest {
     @Test
     void withdrawsTheVesselOfTheInstructionMemorandum() {
         LabFiles.write(folder, "mix.csv", LabFiles.PLAIN_MIX.replace(",1,m3,5,", ",1,m3,5.102,"));
-        Said said =
-                new Terminal(folder).json("sample", "--mix", "mix.csv", "--mix-id", "M-1", "--bowl", "0.245 ft3");
+        Said said = new Terminal(folder).json("sample", "--mix", "mix.csv", "--mix-id", "M-1", "--bowl", "0.245 ft3");
         assertThat(number(said.json(), "withdrawMillilitres")).isEqualTo(354, within(0.5));
     }
 
@@ -154,7 +153,9 @@ class SampleCommandTest {
         Said said = sample(LabFiles.PLAIN_MIX + "M-2,Bad,1,m3,5,sand,fine,S-1,seven,kg,ssd,1.0,,2.65,\n", "M-1");
         assertThat(said.status()).isZero();
         assertThat(said.json()).containsKey("fineKilograms");
-        assertThat(said.list("problems").get(0)).containsEntry("severity", "error").containsEntry("line", 6);
+        assertThat(said.list("problems").get(0))
+                .containsEntry("severity", "error")
+                .containsEntry("line", 6);
     }
 
     @Test
@@ -169,8 +170,19 @@ class SampleCommandTest {
         LabFiles.write(folder, "mix.csv", LabFiles.PLAIN_MIX);
         Said said = new Terminal(folder)
                 .json(
-                        "sample", "--mix", "mix.csv", "--mix-id", "M-1", "--bowl", "-7 L", "--trials", "0", "--spare", "-1",
-                        "--profile", "x");
+                        "sample",
+                        "--mix",
+                        "mix.csv",
+                        "--mix-id",
+                        "M-1",
+                        "--bowl",
+                        "-7 L",
+                        "--trials",
+                        "0",
+                        "--spare",
+                        "-1",
+                        "--profile",
+                        "x");
         assertThat(said.status()).isEqualTo(1);
         assertThat(said.codes())
                 .containsExactly(

@@ -60,7 +60,10 @@ class StatsCommandTest {
         assertThat(stats("5\n5\n5\n").json())
                 .containsEntry("lag1Autocorrelation", null)
                 .containsEntry("grubbs", null);
-        assertThat(new Terminal(folder).run("stats", "--values", "values.csv").out().lines())
+        assertThat(new Terminal(folder)
+                        .run("stats", "--values", "values.csv")
+                        .out()
+                        .lines())
                 .containsExactly(
                         "Count                  3",
                         "Mean                   5",
@@ -73,7 +76,9 @@ class StatsCommandTest {
     void refusesWhatIsNoNumber() {
         Said said = stats("1\n2,5\nx\n");
         assertThat(said.status()).isEqualTo(1);
-        assertThat(said.list("problems")).extracting(problem -> problem.get("line")).contains(2, 3);
+        assertThat(said.list("problems"))
+                .extracting(problem -> problem.get("line"))
+                .contains(2, 3);
     }
 
     @Test

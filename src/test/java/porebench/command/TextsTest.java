@@ -32,7 +32,8 @@ class TextsTest {
     private static String sources() throws IOException {
         StringBuilder all = new StringBuilder();
         try (Stream<Path> files = Files.walk(SOURCES)) {
-            for (Path file : files.filter(each -> each.toString().endsWith(".java")).toList()) {
+            for (Path file :
+                    files.filter(each -> each.toString().endsWith(".java")).toList()) {
                 all.append(Files.readString(file, StandardCharsets.UTF_8));
             }
         }
@@ -55,7 +56,8 @@ class TextsTest {
         }
         Stream.of(Role.values()).filter(Role::isAggregate).forEach(role -> used.add("role." + role.symbol()));
         String families = "problem|usage|unit|sample|factor|air|bowl|stats|card|register|import|export|verify|demo";
-        Matcher literals = Pattern.compile("\"((?:" + families + ")\\.[a-z0-9-]+)\"").matcher(sources());
+        Matcher literals =
+                Pattern.compile("\"((?:" + families + ")\\.[a-z0-9-]+)\"").matcher(sources());
         Set<String> problems = keys("porebench.method.problems");
         while (literals.find()) {
             if (!problems.contains(literals.group(1))) {

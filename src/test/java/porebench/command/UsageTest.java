@@ -71,8 +71,22 @@ class UsageTest {
         assertWrongUsage(
                 new Terminal(folder)
                         .run(
-                                "air", "--reading", "5", "--factor", "0.4", "--full-mixture", "--air", "6", "--vc", "1 L",
-                                "--vt", "1 L", "--va", "0 L", "--vm", "1 L"),
+                                "air",
+                                "--reading",
+                                "5",
+                                "--factor",
+                                "0.4",
+                                "--full-mixture",
+                                "--air",
+                                "6",
+                                "--vc",
+                                "1 L",
+                                "--vt",
+                                "1 L",
+                                "--va",
+                                "0 L",
+                                "--vm",
+                                "1 L"),
                 "mutually exclusive");
     }
 
@@ -80,12 +94,21 @@ class UsageTest {
     void theCommandsAreThoseOfTheContract() {
         assertThat(commands())
                 .containsExactly(
-                        "sample", "factor", "air", "bowl", "stats", "card", "register", "import", "export", "verify", "demo");
+                        "sample",
+                        "factor",
+                        "air",
+                        "bowl",
+                        "stats",
+                        "card",
+                        "register",
+                        "import",
+                        "export",
+                        "verify",
+                        "demo");
     }
 
     private List<String> commands() {
-        return List.copyOf(
-                new Terminal(folder).commandLine().getSubcommands().keySet());
+        return List.copyOf(new Terminal(folder).commandLine().getSubcommands().keySet());
     }
 
     @Test

@@ -49,8 +49,7 @@ class BadFileTest {
     void readsColumnsInAnyOrderWithWhiteSpaceAroundTheirNames() {
         Sheet<Double> none = CsvSheets.values("v.csv", bytes("value"));
         assertThat(none.rows()).isEmpty();
-        String heading = String.join(
-                " , ", reversed(TRIAL_HEADING.split(",", -1)));
+        String heading = String.join(" , ", reversed(TRIAL_HEADING.split(",", -1)));
         String row = String.join(",", reversed(TRIAL.split(",", -1)));
         Sheet<Trial> sheet = trials(bytes(heading, row));
         assertThat(sheet.problems()).isEmpty();
@@ -93,7 +92,8 @@ class BadFileTest {
 
     @Test
     void namesEveryBadCellAtOnceAndKeepsTheGoodRows() {
-        String bad = "T-2,,04.03.2026,R. Vane,B-1,C,\"7,05\",liter,\"4,500.5\",-1,stone,15 min,200,352,cups,5.4%,-3,,maybe,";
+        String bad =
+                "T-2,,04.03.2026,R. Vane,B-1,C,\"7,05\",liter,\"4,500.5\",-1,stone,15 min,200,352,cups,5.4%,-3,,maybe,";
         Sheet<Trial> sheet = trials(bytes(TRIAL_HEADING, bad, TRIAL));
         assertThat(found(sheet))
                 .containsExactly(
@@ -155,7 +155,8 @@ class BadFileTest {
     @Test
     void countsLinesThroughQuotedLineBreaks() {
         String talkative = TRIAL + "\"first\r\nsecond, with \"\"quotes\"\"\nthird\"";
-        Sheet<Trial> sheet = trials(bytes(TRIAL_HEADING, talkative, TRIAL.replace("T-1", "T-2").replace("5.4", "x")));
+        Sheet<Trial> sheet = trials(
+                bytes(TRIAL_HEADING, talkative, TRIAL.replace("T-1", "T-2").replace("5.4", "x")));
         assertThat(found(sheet)).containsExactly("5:16 gauge_pct csv.not-a-number");
         assertThat(sheet.values().get(0).remarks()).isEqualTo("first\r\nsecond, with \"quotes\"\nthird");
     }
@@ -265,7 +266,8 @@ class BadFileTest {
     void saysThatAFileIsEmptyMissingOrUnreadable() throws IOException {
         CsvSheets sheets = new CsvSheets();
         Path empty = Files.createFile(folder.resolve("empty.csv"));
-        Path marked = Files.write(folder.resolve("marked.csv"), new byte[] {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF, '\n'});
+        Path marked =
+                Files.write(folder.resolve("marked.csv"), new byte[] {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF, '\n'});
         assertThat(found(sheets.trials(empty))).containsExactly("0:0  csv.empty");
         assertThat(found(sheets.mixDesigns(marked))).containsExactly("0:0  csv.empty");
         assertThat(found(sheets.values(empty))).containsExactly("0:0  csv.empty");

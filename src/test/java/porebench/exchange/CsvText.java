@@ -16,8 +16,7 @@ final class CsvText {
             + "bowl_volume_unit,fine_mass,coarse_mass,mass_unit,soak_minutes,water_temp_c,withdrawn,withdrawn_unit,"
             + "gauge_pct,h1_pct,h2_pct,leak,remarks";
 
-    static final String TRIAL =
-            "T-1,M-1,2026-03-04T09:30,R. Vane,B-1,B,7.05,L,4500,6800,g,15,21.0,352,mL,5.4,,,no,";
+    static final String TRIAL = "T-1,M-1,2026-03-04T09:30,R. Vane,B-1,B,7.05,L,4500,6800,g,15,21.0,352,mL,5.4,,,no,";
 
     private CsvText() {}
 

@@ -33,8 +33,7 @@ class MixDesignFormatTest {
         assertThat(mix.title()).isEqualTo("House mix");
         assertThat(mix.profileId()).isEqualTo("astm-c231");
         assertThat(mix.batch().wetSieved()).isFalse();
-        assertThat(mix.batch().volume())
-                .isEqualTo(new BatchVolume.Stated(Typed.of("1.00", VolumeUnit.CUBIC_METRE)));
+        assertThat(mix.batch().volume()).isEqualTo(new BatchVolume.Stated(Typed.of("1.00", VolumeUnit.CUBIC_METRE)));
         assertThat(mix.batch().constituents()).hasSize(3);
         assertThat(mix.batch().constituents().get(0).mass()).hasToString("720.0 kg");
         assertThat(mix.batch().constituents().get(1).moisturePercent()).isEmpty();
@@ -73,14 +72,13 @@ class MixDesignFormatTest {
     void refusesAVolumeThatIsStatedTwice() {
         Sheet<MixDesign> sheet =
                 mixes(MIX_HEADING + ",measured_density,measured_density_unit", SAND + ",2300,kg/m3", STONE + ",,");
-        assertThat(found(sheet))
-                .containsExactly("2:0 mix_id csv.left-out", "2:16 measured_density csv.volume-twice");
+        assertThat(found(sheet)).containsExactly("2:0 mix_id csv.left-out", "2:16 measured_density csv.volume-twice");
     }
 
     @Test
     void leavesAMixOutWholeForOneBadRowAndKeepsTheOthers() {
-        Sheet<MixDesign> sheet = mixes(
-                MIX_HEADING, SAND, STONE.replace("1050", "-1050"), CEMENT, SAND.replace("M-1", "M-2"));
+        Sheet<MixDesign> sheet =
+                mixes(MIX_HEADING, SAND, STONE.replace("1050", "-1050"), CEMENT, SAND.replace("M-1", "M-2"));
         assertThat(said(sheet))
                 .containsExactly(
                         "m.csv, line 2: M-1 is left out because of problems in 1 of its 3 rows.",
@@ -123,7 +121,9 @@ class MixDesignFormatTest {
     @Test
     void namesTheConstituentOfEveryBadCell() {
         Sheet<MixDesign> sheet = mixes(
-                MIX_HEADING, "M-1,t,0,m3,\"5,5\",Sand,fines,S-1,,tons,damp,-1,\"1,2\",heavy,150", SAND.replace("M-1", ""));
+                MIX_HEADING,
+                "M-1,t,0,m3,\"5,5\",Sand,fines,S-1,,tons,damp,-1,\"1,2\",heavy,150",
+                SAND.replace("M-1", ""));
         assertThat(found(sheet))
                 .containsExactly(
                         "2:3 batch_volume csv.batch-impossible",
@@ -145,5 +145,26 @@ class MixDesignFormatTest {
     void asksForTheStateOfAggregateOnly() {
         assertThat(found(mixes(MIX_HEADING, CEMENT.replace(",,,,,", ",,1,m3,5,"), STONE.replace("oven-dry", ""))))
                 .containsExactly("2:0 mix_id csv.left-out", "3:11 mass_state csv.required");
+    }
+
+    @Test
+    void leavesOutTheMixesBesideARowThatCannotBeRead() {
+        String[] ids = {"M-1", "M-2", "M-3", "M-4"};
+        String[] lines = new String[10];
+        lines[0] = MIX_HEADING;
+        for (int mix = 0; mix < 4; mix++) {
+            lines[1 + 2 * mix] = SAND.replace("M-1", ids[mix]);
+            lines[2 + 2 * mix] = STONE.replace("M-1,,,,", ids[mix] + ",House mix,1.00,m3,5.5");
+        }
+        lines[9] = "";
+        for (String bad : new String[] {"M-3,too,short", SAND.replace("M-1", ""), SAND + "\"", "\"x\"y," + SAND}) {
+            String[] broken = lines.clone();
+            broken[5] = bad;
+            Sheet<MixDesign> sheet = mixes(broken);
+            assertThat(found(sheet)).contains("4:0 mix_id csv.left-out-beside", "7:0 mix_id csv.left-out-beside");
+            assertThat(sheet.values()).extracting(mix -> mix.id().text()).containsExactly("M-1", "M-4");
+        }
+        lines[9] = "M-4,too,short";
+        assertThat(mixes(lines).values()).extracting(mix -> mix.id().text()).containsExactly("M-1", "M-2", "M-3");
     }
 }

@@ -33,8 +33,9 @@ class FigureNameTest {
             value = FigureName.class,
             names = {"FACTOR_TIES", "AIR_TIES", "HIGH_AIR_LOOKS_AT", "CARRY_ROUNDED_FACTOR"})
     void takesEachOfItsWordsAndNoOther(FigureName name) {
-        assertThat(name.words()).hasSizeGreaterThan(1).allMatch(word -> name.check(word)
-                .isEmpty());
+        assertThat(name.words())
+                .hasSizeGreaterThan(1)
+                .allMatch(word -> name.check(word).isEmpty());
         Problem problem = name.check("sometimes").orElseThrow();
         assertThat(problem.isError()).isTrue();
         assertThat(Said.text(problem))

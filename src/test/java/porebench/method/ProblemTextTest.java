@@ -74,8 +74,7 @@ class ProblemTextTest {
                 .isEqualTo("mix.csv, line 1200, column 9: " + words);
         assertThat(ENGLISH.sayWithPlace(problem.at(new Place("mix.csv", 12, 0))))
                 .isEqualTo("mix.csv, line 12: " + words);
-        assertThat(ENGLISH.sayWithPlace(problem.at(new Place("mix.csv", 0, 0))))
-                .isEqualTo("mix.csv: " + words);
+        assertThat(ENGLISH.sayWithPlace(problem.at(new Place("mix.csv", 0, 0)))).isEqualTo("mix.csv: " + words);
     }
 
     @Test

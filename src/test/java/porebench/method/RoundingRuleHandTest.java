@@ -55,14 +55,18 @@ class RoundingRuleHandTest {
                 .isEqualTo(new BigDecimal(away));
     }
 
-    /** On paper 5.35 - 0.3 is 5.05, a tie; in binary it is 5.049999999999999 7. */
+    /** On paper 5.35 - 0.3 is 5.05 and 5.35 - 5 is 0.35: both ties. In binary the second is 0.349 999 999 999 999 64. */
     @Test
     void readsADifferenceAsItStandsOnPaper() {
-        double computed = 5.35 - 0.3;
-        assertThat(computed).isLessThan(5.05);
-        assertThat(RoundingRule.withoutNoise(computed)).isEqualByComparingTo("5.05");
-        assertThat(rule("0.1", Ties.TO_EVEN).round(computed)).isEqualTo(new BigDecimal("5.0"));
-        assertThat(rule("0.1", Ties.AWAY_FROM_ZERO).round(computed)).isEqualTo(new BigDecimal("5.1"));
+        double air = 5.35 - 0.3;
+        assertThat(RoundingRule.withoutNoise(air)).isEqualByComparingTo("5.05");
+        assertThat(rule("0.1", Ties.TO_EVEN).round(air)).isEqualTo(new BigDecimal("5.0"));
+        assertThat(rule("0.1", Ties.AWAY_FROM_ZERO).round(air)).isEqualTo(new BigDecimal("5.1"));
+        double factor = 5.35 - 5;
+        assertThat(factor).isLessThan(0.35);
+        assertThat(RoundingRule.withoutNoise(factor)).isEqualByComparingTo("0.35");
+        assertThat(rule("0.1", Ties.TO_EVEN).round(factor)).isEqualTo(new BigDecimal("0.4"));
+        assertThat(rule("0.1", Ties.AWAY_FROM_ZERO).round(factor)).isEqualTo(new BigDecimal("0.4"));
     }
 
     /** An exact value is a tie only when it is one to its last digit: 0.05 and a bit is nearer to 0.1. */

@@ -9,11 +9,11 @@ import java.util.Locale;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.cos.COSName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -114,9 +114,8 @@ class PageGeometryTest {
     }
 
     private static void assertApart(byte[] pdf) {
-        List<PageText.Run> runs = PageText.runs(pdf).stream()
-                .filter(run -> !run.text().isBlank())
-                .toList();
+        List<PageText.Run> runs =
+                PageText.runs(pdf).stream().filter(run -> !run.text().isBlank()).toList();
         for (int one = 0; one < runs.size(); one++) {
             for (int two = one + 1; two < runs.size(); two++) {
                 assertThat(runs.get(one).overlaps(runs.get(two)))

@@ -31,7 +31,8 @@ final class Sheets {
     /** A cubic metre with 700 kg of sand and 1050 kg of stone, a bowl of 7.00 L: 4.9 kg and 7.35 kg. */
     static TrialSheet usual(int trials) {
         Batch batch = batch(Typed.of("1", VolumeUnit.CUBIC_METRE), MassUnit.KILOGRAM, "700", "1050", false);
-        return sheet(mix("TW-214", "Bridge deck, 35 MPa, 20 mm stone", batch), MassUnit.GRAM, trials, MeterType.B, true);
+        return sheet(
+                mix("TW-214", "Bridge deck, 35 MPa, 20 mm stone", batch), MassUnit.GRAM, trials, MeterType.B, true);
     }
 
     static TrialSheet typeA(int trials) {
@@ -75,8 +76,8 @@ final class Sheets {
         Typed<Volume> bowl = us ? Typed.of("0.250", VolumeUnit.CUBIC_FOOT) : Typed.of("7.00", VolumeUnit.LITRE);
         CorrectionSample sample =
                 CorrectionSample.of(mix.batch(), bowl.value()).value().orElseThrow();
-        Meter meter = new Meter(
-                new MeterId("PM-2"), type, "K-1182", bowl, new BigDecimal("0.1"), BigDecimal.TEN, true, "");
+        Meter meter =
+                new Meter(new MeterId("PM-2"), type, "K-1182", bowl, new BigDecimal("0.1"), BigDecimal.TEN, true, "");
         return new TrialSheet(
                 Optional.of(new Laboratory("Tarnwick Materials Laboratory", "4 Kiln Road, Tarnwick")),
                 mix,

@@ -59,8 +59,7 @@ public final class ProblemLines {
 
     private void add(Problem problem) {
         WrappedText sentence = new WrappedText(
-                panel.getName() + "." + panel.getComponentCount(),
-                problem.isError() ? "fieldError" : "fieldWarning");
+                panel.getName() + "." + panel.getComponentCount(), problem.isError() ? "fieldError" : "fieldWarning");
         sentence.setText((problem.isError() ? ERROR_SIGN : DOUBT_SIGN) + problemText.say(problem));
         panel.add(sentence, "wmin 0");
     }

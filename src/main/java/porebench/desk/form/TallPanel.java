@@ -21,9 +21,7 @@ public final class TallPanel extends JPanel implements Scrollable {
     /** Returns this panel in its scroll bar. */
     public JScrollPane scrolled() {
         JScrollPane scroll = new JScrollPane(
-                this,
-                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
-                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+                this, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.getVerticalScrollBar().setUnitIncrement(STEP);
         return scroll;

@@ -31,9 +31,8 @@ final class AskDialog {
     private int chosen = -1;
 
     AskDialog(@Nullable Component over, String title, JComponent content) {
-        Window owner = over == null
-                ? null
-                : over instanceof Window window ? window : SwingUtilities.getWindowAncestor(over);
+        Window owner =
+                over == null ? null : over instanceof Window window ? window : SwingUtilities.getWindowAncestor(over);
         dialog = new JDialog(owner, title, Dialog.ModalityType.APPLICATION_MODAL);
         dialog.setName("ask");
         dialog.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);

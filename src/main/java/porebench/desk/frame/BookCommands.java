@@ -171,8 +171,7 @@ final class BookCommands {
     }
 
     private <T> void work(String doing, Callable<T> work, Consumer<T> done) {
-        tools.tasks()
-                .run(doing, work, done, failure -> tools.asker().failure(over, doing, failure));
+        tools.tasks().run(doing, work, done, failure -> tools.asker().failure(over, doing, failure));
     }
 
     private String plainName() {

@@ -58,9 +58,10 @@ final class FigureTable extends AbstractTableModel {
         return switch (COLUMNS.get(column)) {
             case "what" -> texts.get(ProfileModel.wordsOf(name(row)));
             case "value" -> figure.value();
-            case "unit" -> name(row).words().isEmpty()
-                    ? name(row).unit()
-                    : String.join(" / ", name(row).words());
+            case "unit" ->
+                name(row).words().isEmpty()
+                        ? name(row).unit()
+                        : String.join(" / ", name(row).words());
             case "mark" -> texts.get("mark." + figure.mark().symbol());
             default -> figure.clause();
         };

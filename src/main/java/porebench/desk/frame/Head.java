@@ -137,11 +137,11 @@ final class Head {
         NextStep step = NextStep.of(evidence, day);
         next.setText(texts.get(step.key(), step.values().toArray()));
         Optional<FactorIssue> inForce = evidence.inForceOn(day);
-        factor.setText(inForce.map(issue -> texts.get(
-                        "head.factor", desk.tools().numbers().show(issue.factorPercent())))
+        factor.setText(inForce.map(
+                        issue -> texts.get("head.factor", desk.tools().numbers().show(issue.factorPercent())))
                 .orElse(texts.get("head.no-factor")));
-        factorNote.setText(inForce.map(issue -> texts.get(
-                        "head.issue", Integer.toString(issue.revision()), Days.show(issue.inForceFrom())))
+        factorNote.setText(inForce.map(issue ->
+                        texts.get("head.issue", Integer.toString(issue.revision()), Days.show(issue.inForceFrom())))
                 .orElse(""));
         for (int index = 0; index < buttons.size(); index++) {
             boolean isNext = step.step() == index + 1;
@@ -149,9 +149,8 @@ final class Head {
             buttons.get(index).show(words, isNext);
         }
         int trials = 2;
-        int counted = evidence.openDetermination()
-                .map(JudgedDetermination::counted)
-                .orElse(0);
+        int counted =
+                evidence.openDetermination().map(JudgedDetermination::counted).orElse(0);
         if (counted > 0 && buttons.size() > trials) {
             buttons.get(trials).show(texts.get("step.counted", Integer.toString(counted)), step.step() == trials + 1);
         }

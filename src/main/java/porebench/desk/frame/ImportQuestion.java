@@ -54,12 +54,9 @@ final class ImportQuestion {
                 ? texts.get("import.good", countsInWords(texts, incoming))
                 : texts.get("import.none");
         String already = incoming.result().alreadyThere() > 0 ? " " + texts.get("import.there", there) : "";
-        String wrong = incoming.errors() > 0
-                ? " " + texts.get("import.wrong", Long.toString(incoming.errors()))
-                : "";
-        String doubtful = incoming.warnings() > 0
-                ? " " + texts.get("import.doubtful", Long.toString(incoming.warnings()))
-                : "";
+        String wrong = incoming.errors() > 0 ? " " + texts.get("import.wrong", Long.toString(incoming.errors())) : "";
+        String doubtful =
+                incoming.warnings() > 0 ? " " + texts.get("import.doubtful", Long.toString(incoming.warnings())) : "";
         return texts.get("import.file", incoming.file()) + " " + good + already + wrong + doubtful;
     }
 

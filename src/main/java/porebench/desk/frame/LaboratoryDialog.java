@@ -26,8 +26,7 @@ final class LaboratoryDialog {
     void ask(JComponent over) {
         Optional<Version<Laboratory>> before = desk.book().latest(Laboratory.class, Laboratory.ID);
         JTextField name = new JTextField(before.map(v -> v.value().name()).orElse(""), 36);
-        JTextField address =
-                new JTextField(before.map(v -> v.value().address()).orElse(""), 36);
+        JTextField address = new JTextField(before.map(v -> v.value().address()).orElse(""), 36);
         Form form = new Form(desk.tools().problemText());
         form.add("name", texts.get("laboratory.name"), name, "");
         form.add("address", texts.get("laboratory.address"), address, "");
@@ -60,8 +59,8 @@ final class LaboratoryDialog {
         if (why.isEmpty() || desk.tools().asker().person(over).isEmpty()) {
             return;
         }
-        Draft draft = before.map(version -> Draft.correcting(version, laboratory))
-                .orElseGet(() -> Draft.of(laboratory));
+        Draft draft =
+                before.map(version -> Draft.correcting(version, laboratory)).orElseGet(() -> Draft.of(laboratory));
         List<Problem> problems = desk.keep(List.of(draft), why.get());
         if (!problems.isEmpty()) {
             desk.tools().asker().problems(over, title, problems);

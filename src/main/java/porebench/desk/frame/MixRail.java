@@ -34,10 +34,17 @@ import porebench.record.RegisterRow;
 final class MixRail {
     private static final String STYLE = "FlatLaf.styleClass";
 
-    private final JPanel panel = new JPanel(new MigLayout(
-            "insets 14 10 12 6, fillx, wrap 1", "[grow,fill]", "[]8[]8[grow,fill]14[]6[]2[]2[]"));
+    private final JPanel panel = new JPanel(
+            new MigLayout("insets 14 10 12 6, fillx, wrap 1", "[grow,fill]", "[]8[]8[grow,fill]14[]6[]2[]2[]"));
     private final DefaultListModel<RegisterRow> shown = new DefaultListModel<>();
-    private final JList<RegisterRow> list = new JList<>(shown);
+    private final JList<RegisterRow> list = new JList<>(shown) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+            return true;
+        }
+    };
     private final JTextField search = new JTextField();
     private final JLabel nothing = new JLabel();
     private final List<JToggleButton> entries = new ArrayList<>();
@@ -112,15 +119,15 @@ final class MixRail {
 
             @Override
             public void actionPerformed(java.awt.event.ActionEvent event) {
-                Optional.ofNullable(list.getSelectedValue()).map(RegisterRow::mixId).ifPresent(openMix);
+                Optional.ofNullable(list.getSelectedValue())
+                        .map(RegisterRow::mixId)
+                        .ifPresent(openMix);
             }
         });
         nothing.putClientProperty(STYLE, "quiet");
         nothing.setVerticalAlignment(SwingConstants.TOP);
         JScrollPane scroll = new JScrollPane(
-                list,
-                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
-                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+                list, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(null);
         scroll.getVerticalScrollBar().setUnitIncrement(16);
         JPanel box = new JPanel(new MigLayout("insets 0, fill, hidemode 3, wrap 1", "[grow,fill]", "[][grow,fill]"));
@@ -174,6 +181,11 @@ final class MixRail {
         if (index >= 0) {
             entries.get(index).setSelected(true);
         }
+    }
+
+    /** Puts the keyboard on the list of mixes. */
+    void focusMixes() {
+        list.requestFocusInWindow();
     }
 
     void find() {

@@ -52,8 +52,7 @@ record NextStep(String key, List<String> values, int step) {
             case RECHECK_DUE -> "recheck-due";
             case LAPSED -> "lapsed";
             case WITHDRAWN -> "withdrawn";
-            case SOURCE_CHANGED ->
-                changedSources(evidence, begun).isEmpty() ? "mix-changed" : "source-changed";
+            case SOURCE_CHANGED -> changedSources(evidence, begun).isEmpty() ? "mix-changed" : "source-changed";
             default -> evidence.newestIssue().isPresent() ? "not-yet" : "no-factor";
         };
     }
@@ -94,9 +93,7 @@ record NextStep(String key, List<String> values, int step) {
         }
         if (counted < least) {
             return new NextStep(
-                    reasonKey + ".go-on",
-                    List.of(first, Integer.toString(counted), Integer.toString(least)),
-                    TRIALS);
+                    reasonKey + ".go-on", List.of(first, Integer.toString(counted), Integer.toString(least)), TRIALS);
         }
         return new NextStep(reasonKey + ".issue", List.of(first, Integer.toString(counted)), VARIABILITY);
     }

@@ -71,8 +71,8 @@ final class ProfileDialog {
     }
 
     private JComponent content(JComponent over) {
-        JPanel content = new JPanel(new MigLayout(
-                "insets 0, wrap 1, hidemode 3", "[grow,fill]", "[]6[]10[]10[grow,fill]8[]8[]"));
+        JPanel content = new JPanel(
+                new MigLayout("insets 0, wrap 1, hidemode 3", "[grow,fill]", "[]6[]10[]10[grow,fill]8[]8[]"));
         JPanel top = new JPanel(new MigLayout("insets 0", "[]8[grow,fill]", "[]"));
         top.add(Form.label(texts.get("profile.choose"), choice));
         top.add(choice);

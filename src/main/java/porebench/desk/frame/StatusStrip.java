@@ -50,8 +50,7 @@ final class StatusStrip {
                 .orElse(texts.get("strip.no-laboratory"));
         book.setText(texts.get("strip.book", laboratory, file));
         book.setToolTipText(file);
-        person.setText(
-                desk.person().isBlank() ? texts.get("strip.nobody") : texts.get("strip.person", desk.person()));
+        person.setText(desk.person().isBlank() ? texts.get("strip.nobody") : texts.get("strip.person", desk.person()));
         units.setText(texts.get("strip.units", texts.get(unitsKey())));
     }
 

@@ -104,8 +104,8 @@ public final class SwingAsker implements Asker {
 
     @Override
     public DraftAnswer draft(JComponent over, String pageTitle) {
-        AskDialog dialog = new AskDialog(
-                over, texts.get("ask.draft.title"), AskDialog.text(texts.get("ask.draft", pageTitle)));
+        AskDialog dialog =
+                new AskDialog(over, texts.get("ask.draft.title"), AskDialog.text(texts.get("ask.draft", pageTitle)));
         dialog.button("save", texts.get("ask.draft.save"));
         dialog.button("drop", texts.get("ask.draft.drop"));
         dialog.button("stay", texts.get("ask.draft.stay"));

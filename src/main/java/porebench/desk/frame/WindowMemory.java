@@ -113,7 +113,8 @@ final class WindowMemory {
         List<Path> files = new ArrayList<>(recentFiles());
         files.remove(whole);
         files.add(0, whole);
-        settings.put("recent", files.stream().limit(KEPT_FILES).map(Path::toString).collect(Collectors.joining("\n")));
+        settings.put(
+                "recent", files.stream().limit(KEPT_FILES).map(Path::toString).collect(Collectors.joining("\n")));
     }
 
     void forgetFile(Path file) {

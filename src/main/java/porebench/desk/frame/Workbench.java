@@ -57,7 +57,14 @@ public final class Workbench {
             SwingAsker asker = new SwingAsker(locale, settings);
             AtomicReference<JComponent> over = new AtomicReference<>(new JPanel());
             Tools tools = new Tools(
-                    shelf, sheets, press, Tasks.inBackground(over::get, locale), asker, clock, zone, locale);
+                    GuardedBook.shelf(shelf),
+                    sheets,
+                    press,
+                    Tasks.inBackground(over::get, locale),
+                    asker,
+                    clock,
+                    zone,
+                    locale);
             Toolkit.getDefaultToolkit()
                     .getSystemEventQueue()
                     .push(new WatchedEvents(asker, FrameTexts.in(locale), over::get));
@@ -97,8 +104,8 @@ public final class Workbench {
                     String why = ProblemText.in(tools.locale()).say(refused.problem());
                     begin = false;
                     switch (asker.anotherBook(why)) {
-                        case 0 -> file = asker.fileToOpen(
-                                new JPanel(), texts.get("book.open.title"), BookCommands.EXTENSION);
+                        case 0 ->
+                            file = asker.fileToOpen(new JPanel(), texts.get("book.open.title"), BookCommands.EXTENSION);
                         case 1 -> {
                             file = asker.newFile(
                                     new JPanel(),

@@ -64,8 +64,8 @@ final class FiguresPanel {
     }
 
     private <Q> void show(String key, Optional<Q> quantity, Unit<Q> unit, int decimals) {
-        OptionalDouble number = quantity.map(value -> OptionalDouble.of(unit.in(value)))
-                .orElseGet(OptionalDouble::empty);
+        OptionalDouble number =
+                quantity.map(value -> OptionalDouble.of(unit.in(value))).orElseGet(OptionalDouble::empty);
         show(key, number, decimals, unit.symbol());
     }
 

@@ -29,8 +29,8 @@ final class MixActions {
         begin = Commands.of(texts.get("action.new"), page::begin);
         save = Commands.of(texts.get("action.save.new"), page::save);
         revert = Commands.of(texts.get("action.revert"), page::dropDraft);
-        addRow = Commands.of(texts.get("action.add-row"), () -> rows.select(
-                model.steps().addRow(rows.selected())));
+        addRow = Commands.of(
+                texts.get("action.add-row"), () -> rows.select(model.steps().addRow(rows.selected())));
         removeRow = Commands.of(texts.get("action.remove-row"), () -> {
             int row = rows.selected();
             model.steps().removeRow(row);

@@ -64,7 +64,8 @@ record MixDraft(
         BatchVolume volume = mix.batch().volume();
         if (volume instanceof BatchVolume.Stated stated) {
             VolumeUnit unit = stated.volume().unit() instanceof VolumeUnit typed ? typed : VolumeUnit.CUBIC_METRE;
-            return draft.with(MixField.BATCH_VOLUME, numbers.show(stated.volume().number()))
+            return draft.with(
+                            MixField.BATCH_VOLUME, numbers.show(stated.volume().number()))
                     .with(VolumeFrom.STATED)
                     .with(unit);
         }

@@ -199,7 +199,9 @@ final class MixModel {
 
     /** Returns how many errors kept a tried saving from being done; 0 when saving was not tried. */
     int errorsInTheWay() {
-        return saveTried ? (int) reading.problems().stream().filter(Problem::isError).count() : 0;
+        return saveTried
+                ? (int) reading.problems().stream().filter(Problem::isError).count()
+                : 0;
     }
 
     /** Notes that saving was tried: from now on everything missing is said. */

@@ -117,8 +117,7 @@ public final class MixPage implements Page {
         String id = model.reading().mix().orElseThrow().id().text();
         Optional<String> why = model.base().isEmpty()
                 ? Optional.of(texts.get("save.new.why"))
-                : asker.reason(
-                        component(), texts.get("save.reason.title", id), texts.get("save.reason.question"));
+                : asker.reason(component(), texts.get("save.reason.title", id), texts.get("save.reason.question"));
         why.ifPresent(reason -> keep(asker, id, reason));
     }
 

@@ -77,8 +77,8 @@ final class MixPanel implements MixActions.Rows {
     }
 
     private JScrollPane design() {
-        TallPanel page = new TallPanel(new MigLayout(
-                "insets 20 24 24 24, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill]"));
+        TallPanel page =
+                new TallPanel(new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill]"));
         JPanel head = new JPanel(new MigLayout("insets 0, fillx, wrap 3, gapy 4", "[grow,fill]16[]8[]"));
         head.add(heading, "wmin 0");
         head.add(Commands.button("mix.revert", actions.revert), "aligny top");

@@ -86,10 +86,12 @@ final class MixReader {
     private Optional<BatchVolume> volume() {
         return switch (draft.volumeFrom()) {
             case CONSTITUENTS -> Optional.of(new BatchVolume.FromConstituents());
-            case STATED -> required(MixField.BATCH_VOLUME)
-                    .map(number -> new BatchVolume.Stated(new Typed<>(number, draft.volumeUnit())));
-            case DENSITY -> required(MixField.DENSITY)
-                    .map(number -> new BatchVolume.FromDensity(new Typed<>(number, draft.densityUnit())));
+            case STATED ->
+                required(MixField.BATCH_VOLUME)
+                        .map(number -> new BatchVolume.Stated(new Typed<>(number, draft.volumeUnit())));
+            case DENSITY ->
+                required(MixField.DENSITY)
+                        .map(number -> new BatchVolume.FromDensity(new Typed<>(number, draft.densityUnit())));
         };
     }
 

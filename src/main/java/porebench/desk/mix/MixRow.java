@@ -30,7 +30,11 @@ record MixRow(Map<MixColumn, String> texts, Role role, MassUnit massUnit, Moistu
 
     /** Returns a saved constituent as it was typed. */
     static MixRow of(Constituent saved, Numbers numbers) {
-        return new MixRow(Map.of(), saved.role(), saved.mass().unit() instanceof MassUnit unit ? unit : MassUnit.KILOGRAM, saved.state())
+        return new MixRow(
+                        Map.of(),
+                        saved.role(),
+                        saved.mass().unit() instanceof MassUnit unit ? unit : MassUnit.KILOGRAM,
+                        saved.state())
                 .with(MixColumn.NAME, saved.name())
                 .with(MixColumn.SOURCE, saved.sourceId().orElse(""))
                 .with(MixColumn.MASS, numbers.show(saved.mass().number()))

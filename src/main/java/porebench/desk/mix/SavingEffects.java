@@ -24,10 +24,13 @@ record SavingEffects(Optional<FactorIssue> untrueFactor, Optional<JudgedDetermin
      * @param draft the draft, if it can be saved at all
      */
     static SavingEffects of(DeskModel desk, Optional<Version<MixDesign>> base, Optional<MixDesign> draft) {
-        if (base.isEmpty() || draft.isEmpty() || draft.get().hasSameAggregatesAs(base.get().value())) {
+        if (base.isEmpty()
+                || draft.isEmpty()
+                || draft.get().hasSameAggregatesAs(base.get().value())) {
             return NONE;
         }
-        Optional<Evidence> evidence = Evidence.of(desk.book(), base.get().value().id());
+        Optional<Evidence> evidence =
+                Evidence.of(desk.book(), base.get().value().id());
         return new SavingEffects(
                 evidence.flatMap(known -> known.inForceOn(desk.tools().today())),
                 evidence.flatMap(Evidence::openDetermination)

@@ -47,11 +47,7 @@ final class BowlForm {
         this.numbers = numbers;
         this.form = new Form(problemText);
         List<Optional<Meter>> none = List.of(Optional.empty());
-        meter = Choices.of(
-                "meter",
-                none,
-                this::say,
-                chosen -> ifTyped(() -> model.chooseMeter(chosen.map(Meter::id))));
+        meter = Choices.of("meter", none, this::say, chosen -> ifTyped(() -> model.chooseMeter(chosen.map(Meter::id))));
         bowlUnit = Choices.ofUnits("bowlUnit", VOLUMES, unit -> ifTyped(() -> model.chooseBowlUnit(unit)));
         meterType = Choices.of(
                 "meterType",
@@ -79,7 +75,8 @@ final class BowlForm {
                         "meter.line",
                         known.id().text(),
                         known.type().name(),
-                        numbers.show(known.bowl().number()) + " " + known.bowl().unit().symbol()))
+                        numbers.show(known.bowl().number()) + " "
+                                + known.bowl().unit().symbol()))
                 .orElseGet(() -> texts.get("meter.none"));
     }
 
@@ -102,10 +99,11 @@ final class BowlForm {
             SampleDraft draft = model.draft();
             Optional<Meter> chosen = model.reading().flatMap(SampleReading::meter);
             meter.setSelectedItem(chosen);
-            Typing.show(bowl, chosen.map(known -> numbers.show(known.bowl().number())).orElse(draft.bowl()));
+            Typing.show(
+                    bowl,
+                    chosen.map(known -> numbers.show(known.bowl().number())).orElse(draft.bowl()));
             bowl.setEditable(chosen.isEmpty());
-            bowlUnit.setSelectedItem(
-                    chosen.isPresent() ? chosen.get().bowl().unit() : draft.bowlUnit());
+            bowlUnit.setSelectedItem(chosen.isPresent() ? chosen.get().bowl().unit() : draft.bowlUnit());
             bowlUnit.setEnabled(chosen.isEmpty());
             meterType.setSelectedItem(draft.meterType());
             meterTypeRow.setVisible(chosen.isEmpty());

@@ -91,7 +91,8 @@ final class SampleModel {
     private void read() {
         reading = desk.evidence()
                 .filter(evidence -> Optional.of(evidence.mix()).equals(mix))
-                .map(evidence -> SampleReader.read(evidence, draft(), desk.tools().numbers(), texts));
+                .map(evidence ->
+                        SampleReader.read(evidence, draft(), desk.tools().numbers(), texts));
     }
 
     Texts texts() {

@@ -208,8 +208,7 @@ final class SamplePanel {
     }
 
     private static boolean runsOver(Optional<CorrectionSample> sample) {
-        return sample.flatMap(computed -> computed.inundation()
-                        .map(water -> water.compareTo(computed.oneThird()) < 0))
+        return sample.flatMap(computed -> computed.inundation().map(water -> water.compareTo(computed.oneThird()) < 0))
                 .orElse(false);
     }
 

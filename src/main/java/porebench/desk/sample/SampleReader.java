@@ -49,9 +49,9 @@ final class SampleReader {
     }
 
     private SampleReading read() {
-        Optional<Meter> meter =
-                draft.meter().flatMap(id -> Optional.ofNullable(evidence.meters().get(id)))
-                        .map(Version::value);
+        Optional<Meter> meter = draft.meter()
+                .flatMap(id -> Optional.ofNullable(evidence.meters().get(id)))
+                .map(Version::value);
         Optional<Volume> bowl = bowl(meter);
         List<Optional<BigDecimal>> moistures = moistures();
         boolean isRead = !Problem.anyError(problems);
@@ -91,8 +91,7 @@ final class SampleReader {
     private Optional<Integer> trials() {
         Optional<Integer> trials = numbers.parse(draft.trials())
                 .filter(number -> number.stripTrailingZeros().scale() <= 0)
-                .filter(number ->
-                        number.signum() > 0 && number.compareTo(BigDecimal.valueOf(MOST_TRIALS)) <= 0)
+                .filter(number -> number.signum() > 0 && number.compareTo(BigDecimal.valueOf(MOST_TRIALS)) <= 0)
                 .map(BigDecimal::intValueExact);
         if (trials.isEmpty()) {
             problems.add(Problem.error(
@@ -129,8 +128,7 @@ final class SampleReader {
         List<Optional<BigDecimal>> moistures = new ArrayList<>();
         for (int index = 0; index < draft.moistures().size(); index++) {
             String typed = draft.moistures().get(index);
-            String name =
-                    texts.get("name.moisture", mix.aggregates().get(index).name());
+            String name = texts.get("name.moisture", mix.aggregates().get(index).name());
             moistures.add(typed.isBlank() ? Optional.empty() : number("moisture." + index, name, typed));
         }
         return moistures;

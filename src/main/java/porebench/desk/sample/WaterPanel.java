@@ -54,12 +54,14 @@ final class WaterPanel {
         return panel;
     }
 
-    void show(Optional<CorrectionSample> sample, MeterType type, BigDecimal targetAir, boolean wetSieved, UnitSystem units) {
+    void show(
+            Optional<CorrectionSample> sample,
+            MeterType type,
+            BigDecimal targetAir,
+            boolean wetSieved,
+            UnitSystem units) {
         millilitres("water.first", texts.get("water.first"), sample.map(CorrectionSample::oneThird));
-        millilitres(
-                "water.inundation",
-                texts.get("water.inundation"),
-                sample.flatMap(CorrectionSample::inundation));
+        millilitres("water.inundation", texts.get("water.inundation"), sample.flatMap(CorrectionSample::inundation));
         if (type == MeterType.A) {
             line("water.withdrawal", texts.get("water.withdrawal.none"), "", "");
         } else {
@@ -78,17 +80,16 @@ final class WaterPanel {
         number(
                 "water.ratio",
                 texts.get("water.ratio"),
-                number(sample, computed -> computed.bowl().cubicMetres()
-                        / computed.batchVolume().cubicMetres()),
+                number(
+                        sample,
+                        computed -> computed.bowl().cubicMetres()
+                                / computed.batchVolume().cubicMetres()),
                 6,
                 "");
     }
 
-    private static OptionalDouble number(
-            Optional<CorrectionSample> sample, ToDoubleFunction<CorrectionSample> figure) {
-        return sample.isPresent()
-                ? OptionalDouble.of(figure.applyAsDouble(sample.get()))
-                : OptionalDouble.empty();
+    private static OptionalDouble number(Optional<CorrectionSample> sample, ToDoubleFunction<CorrectionSample> figure) {
+        return sample.isPresent() ? OptionalDouble.of(figure.applyAsDouble(sample.get())) : OptionalDouble.empty();
     }
 
     private void millilitres(String name, String label, Optional<Volume> water) {

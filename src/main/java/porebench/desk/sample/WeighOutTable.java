@@ -117,7 +117,14 @@ final class WeighOutTable {
                 .map(WeighOut.Line::total)
                 .reduce(new Mass(0), Mass::plus));
         return Optional.of(new Object[] {
-            texts.get(key), "", "", text.show(each), "", "", "", total.map(text::show).orElse("")
+            texts.get(key),
+            "",
+            "",
+            text.show(each),
+            "",
+            "",
+            "",
+            total.map(text::show).orElse("")
         });
     }
 }

@@ -62,10 +62,11 @@ final class DeterminationsModel {
     List<Choice> choices() {
         List<Choice> choices = new ArrayList<>();
         desk.evidence()
-                .ifPresent(evidence -> evidence.determinations()
-                        .forEach(judged -> choices.add(choice(evidence, judged))));
+                .ifPresent(
+                        evidence -> evidence.determinations().forEach(judged -> choices.add(choice(evidence, judged))));
         begun.ifPresent(one -> choices.add(new Choice(
-                one.id(), texts.get("determination.begun", one.id().text(), one.openedOn().toString()))));
+                one.id(),
+                texts.get("determination.begun", one.id().text(), one.openedOn().toString()))));
         Collections.reverse(choices);
         return choices;
     }
@@ -100,9 +101,10 @@ final class DeterminationsModel {
 
     /** Returns the determination looked at; empty before the first. */
     Optional<DeterminationId> chosen() {
-        return chosen.or(() -> begun.map(Determination::id)).or(() -> desk.evidence()
-                .flatMap(evidence -> evidence.determinations().stream().reduce((earlier, later) -> later))
-                .map(judged -> judged.determination().value().id()));
+        return chosen.or(() -> begun.map(Determination::id))
+                .or(() -> desk.evidence()
+                        .flatMap(evidence -> evidence.determinations().stream().reduce((earlier, later) -> later))
+                        .map(judged -> judged.determination().value().id()));
     }
 
     /** Looks at another determination. */

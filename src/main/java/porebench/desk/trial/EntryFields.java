@@ -68,15 +68,20 @@ final class EntryFields {
     private JComponent make(TrialField field, String leakWords) {
         return switch (field) {
             case METER -> meterBox();
-            case MASS_UNIT -> Choices.ofUnits(
-                    field.problemField(), Arrays.asList(MassUnit.values()), unit -> typed(field, unit.name()));
-            case WATER_UNIT -> Choices.ofUnits(
-                    field.problemField(), Arrays.asList(TemperatureUnit.values()), unit -> typed(field, unit.name()));
-            case WITHDRAWN_UNIT -> Choices.of(
-                    field.problemField(),
-                    Arrays.asList(Withdrawal.Unit.values()),
-                    UnitWords::of,
-                    unit -> typed(field, unit.name()));
+            case MASS_UNIT ->
+                Choices.ofUnits(
+                        field.problemField(), Arrays.asList(MassUnit.values()), unit -> typed(field, unit.name()));
+            case WATER_UNIT ->
+                Choices.ofUnits(
+                        field.problemField(),
+                        Arrays.asList(TemperatureUnit.values()),
+                        unit -> typed(field, unit.name()));
+            case WITHDRAWN_UNIT ->
+                Choices.of(
+                        field.problemField(),
+                        Arrays.asList(Withdrawal.Unit.values()),
+                        UnitWords::of,
+                        unit -> typed(field, unit.name()));
             case LEAK -> leakBox(leakWords);
             default -> textField(field);
         };

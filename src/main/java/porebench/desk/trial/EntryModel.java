@@ -125,16 +125,25 @@ final class EntryModel {
         texts.put(
                 TrialField.METER,
                 last.map(trial -> trial.meterId().text())
-                        .filter(id -> meters().stream().anyMatch(meter -> meter.id().text().equals(id)))
-                        .or(() -> meters().stream().findFirst().map(meter -> meter.id().text()))
+                        .filter(id -> meters().stream()
+                                .anyMatch(meter -> meter.id().text().equals(id)))
+                        .or(() -> meters().stream()
+                                .findFirst()
+                                .map(meter -> meter.id().text()))
                         .orElse(""));
         texts.put(
                 TrialField.MASS_UNIT,
-                lastDraft.map(TrialDraft::massUnit).orElse(desk.units().benchMass()).name());
+                lastDraft
+                        .map(TrialDraft::massUnit)
+                        .orElse(desk.units().benchMass())
+                        .name());
         texts.put(TrialField.WATER_UNIT, desk.units().temperature().name());
         texts.put(
                 TrialField.WITHDRAWN_UNIT,
-                lastDraft.map(TrialDraft::withdrawnUnit).orElse(Withdrawal.Unit.MILLILITRE).name());
+                lastDraft
+                        .map(TrialDraft::withdrawnUnit)
+                        .orElse(Withdrawal.Unit.MILLILITRE)
+                        .name());
         return new TrialDraft(texts);
     }
 
@@ -145,8 +154,8 @@ final class EntryModel {
 
     private String proposedId(Optional<Trial> last) {
         return desk.selected()
-                .map(mixId -> NextTrialId.after(
-                        last.map(trial -> trial.id().text()), mixId.text(), name -> isTaken(name)))
+                .map(mixId ->
+                        NextTrialId.after(last.map(trial -> trial.id().text()), mixId.text(), name -> isTaken(name)))
                 .orElse("");
     }
 
@@ -202,8 +211,8 @@ final class EntryModel {
     Optional<Determination> determination() {
         return correcting.isPresent()
                 ? desk.evidence()
-                        .flatMap(evidence -> evidence.determination(
-                                correcting.get().value().determinationId()))
+                        .flatMap(evidence ->
+                                evidence.determination(correcting.get().value().determinationId()))
                         .map(judged -> judged.determination().value())
                 : determinations.joined();
     }
@@ -218,9 +227,8 @@ final class EntryModel {
 
     /** Returns what should be weighed and withdrawn for the chosen meter; empty when it cannot be computed. */
     Optional<CorrectionSample> target() {
-        return design().flatMap(mixDesign -> bowl()
-                .flatMap(bowl ->
-                        CorrectionSample.of(mixDesign.batch(), bowl.value()).value()));
+        return design().flatMap(mixDesign -> bowl().flatMap(bowl ->
+                CorrectionSample.of(mixDesign.batch(), bowl.value()).value()));
     }
 
     /** Returns how long the aggregate should soak, in minutes. */
@@ -257,8 +265,7 @@ final class EntryModel {
 
     private Optional<TrialFactor> judge(Trial trial) {
         return desk.evidence()
-                .map(evidence -> JudgedTrial.of(
-                                Assembly.unkept(trial), design(), meter(), evidence.profile())
+                .map(evidence -> JudgedTrial.of(Assembly.unkept(trial), design(), meter(), evidence.profile())
                         .figures());
     }
 
@@ -276,7 +283,8 @@ final class EntryModel {
 
         /** Returns what forbids keeping it; a leak does not, it only voids the trial. */
         List<Problem> errors() {
-            boolean leaked = problems.stream().anyMatch(problem -> problem.code().equals(LEAK));
+            boolean leaked =
+                    problems.stream().anyMatch(problem -> problem.code().equals(LEAK));
             return problems.stream()
                     .filter(Problem::isError)
                     .filter(problem -> !leaked || !EXCUSED_BY_A_LEAK.contains(problem.code()))
@@ -327,9 +335,9 @@ final class EntryModel {
             return entry.errors();
         }
         Determination joined = determination().orElseThrow();
-        Optional<String> reason =
-                entry.doubts().isEmpty() ? Optional.empty() : keptBecause.or(() -> correcting.flatMap(trial ->
-                        trial.value().keptBecause()));
+        Optional<String> reason = entry.doubts().isEmpty()
+                ? Optional.empty()
+                : keptBecause.or(() -> correcting.flatMap(trial -> trial.value().keptBecause()));
         Trial trial = Assembly.keptBecause(entry.trial().orElseThrow(), reason);
         List<Draft> drafts = new ArrayList<>(determinations.drafts(joined));
         drafts.add(correcting.map(before -> Draft.correcting(before, trial)).orElseGet(() -> Draft.of(trial)));

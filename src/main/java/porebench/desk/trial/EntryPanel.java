@@ -34,7 +34,8 @@ final class EntryPanel {
     private final JLabel title = new JLabel();
     private final JButton save = new JButton();
     private final JButton clear = new JButton();
-    private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]10[]8[]"));
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]10[]8[]"));
 
     EntryPanel(TrialsModel model, TrialsActions actions) {
         this.model = model;
@@ -127,7 +128,8 @@ final class EntryPanel {
         boolean correcting = entry.correcting().isPresent();
         boolean open = entry.determination().isPresent();
         title.setText(entry.correcting()
-                .map(trial -> texts.get("entry.title-correct", trial.value().id().text()))
+                .map(trial ->
+                        texts.get("entry.title-correct", trial.value().id().text()))
                 .orElseGet(() -> texts.get("entry.title-new")));
         fields.show(entry.meters(), entry.meters().stream().map(this::words).toList());
         boolean typeA = entry.type() == MeterType.A;
@@ -165,9 +167,11 @@ final class EntryPanel {
         String unit = entry.massUnit().symbol();
         target(TrialField.FINE, sample.map(s -> texts.get("target.mass", mass(s, true), unit)));
         target(TrialField.COARSE, sample.map(s -> texts.get("target.mass", mass(s, false), unit)));
-        target(TrialField.SOAK, Optional.of(entry.soakTarget()
-                .map(minutes -> texts.get("target.soak", minutes))
-                .orElseGet(() -> texts.get("unit.minutes"))));
+        target(
+                TrialField.SOAK,
+                Optional.of(entry.soakTarget()
+                        .map(minutes -> texts.get("target.soak", minutes))
+                        .orElseGet(() -> texts.get("unit.minutes"))));
         target(
                 TrialField.WITHDRAWN,
                 sample.map(s -> texts.get(

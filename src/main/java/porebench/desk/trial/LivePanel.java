@@ -23,7 +23,8 @@ final class LivePanel {
     private final JLabel number = new JLabel();
     private final WrappedText words = new WrappedText("liveWords", "quiet");
     private final ProblemLines doubts;
-    private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]6[]4[]4[]"));
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]6[]4[]4[]"));
 
     LivePanel(TrialsModel model) {
         this.model = model;
@@ -50,9 +51,7 @@ final class LivePanel {
         OptionalDouble factor = figures.map(TrialFactor::factorPercent).orElse(OptionalDouble.empty());
         number.setText(
                 factor.isPresent()
-                        ? texts.get(
-                                "live.value",
-                                model.desk().tools().numbers().show(factor.getAsDouble(), DECIMALS))
+                        ? texts.get("live.value", model.desk().tools().numbers().show(factor.getAsDouble(), DECIMALS))
                         : texts.get("live.none"));
         words.setText(said(entry, factor));
         doubts.show(underNoField);

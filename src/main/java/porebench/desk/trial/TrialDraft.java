@@ -69,20 +69,37 @@ record TrialDraft(Map<TrialField, String> texts) {
                 .with(TrialField.OPERATOR, trial.operator())
                 .with(TrialField.METER, trial.meterId().text())
                 .with(TrialField.MASS_UNIT, massUnit.name())
-                .with(TrialField.FINE, readings.fine().map(m -> Masses.typedIn(m, massUnit, numbers)).orElse(""))
-                .with(TrialField.COARSE, readings.coarse().map(m -> Masses.typedIn(m, massUnit, numbers)).orElse(""))
+                .with(
+                        TrialField.FINE,
+                        readings.fine()
+                                .map(m -> Masses.typedIn(m, massUnit, numbers))
+                                .orElse(""))
+                .with(
+                        TrialField.COARSE,
+                        readings.coarse()
+                                .map(m -> Masses.typedIn(m, massUnit, numbers))
+                                .orElse(""))
                 .with(TrialField.WATER_UNIT, TemperatureUnit.CELSIUS.name())
                 .with(TrialField.LEAK, readings.leak() ? LEAKED : "")
                 .with(TrialField.REMARKS, trial.remarks())
                 .with(
                         TrialField.WITHDRAWN_UNIT,
-                        readings.withdrawal().map(Withdrawal::unit).orElse(Withdrawal.Unit.MILLILITRE).name());
-        draft = draft.with(TrialField.SOAK, readings.soakMinutes().map(numbers::show).orElse(""))
-                .with(TrialField.WATER, readings.waterCelsius().map(numbers::show).orElse(""))
+                        readings.withdrawal()
+                                .map(Withdrawal::unit)
+                                .orElse(Withdrawal.Unit.MILLILITRE)
+                                .name());
+        draft = draft.with(
+                        TrialField.SOAK,
+                        readings.soakMinutes().map(numbers::show).orElse(""))
+                .with(
+                        TrialField.WATER,
+                        readings.waterCelsius().map(numbers::show).orElse(""))
                 .with(
                         TrialField.WITHDRAWN,
                         readings.withdrawal().map(w -> numbers.show(w.number())).orElse(""));
-        return draft.with(TrialField.GAUGE, readings.gaugePercent().map(numbers::show).orElse(""))
+        return draft.with(
+                        TrialField.GAUGE,
+                        readings.gaugePercent().map(numbers::show).orElse(""))
                 .with(TrialField.H1, readings.h1Percent().map(numbers::show).orElse(""))
                 .with(TrialField.H2, readings.h2Percent().map(numbers::show).orElse(""));
     }

@@ -59,13 +59,13 @@ record TrialImport(String file, List<Draft> drafts, int trials, int alreadyThere
         Intake.Result result = Intake.check(book, incoming);
         problems.addAll(result.problems());
         List<Draft> drafts = result.drafts().stream()
-                .map(draft -> begun.filter(one -> one.recordId().equals(draft.value().recordId()))
+                .map(draft -> begun.filter(
+                                one -> one.recordId().equals(draft.value().recordId()))
                         .map(Draft::of)
                         .orElse(draft))
                 .toList();
-        int trials = (int) drafts.stream()
-                .filter(draft -> draft.value() instanceof Trial)
-                .count();
+        int trials = (int)
+                drafts.stream().filter(draft -> draft.value() instanceof Trial).count();
         return new TrialImport(sheet.file(), drafts, trials, result.alreadyThere(), problems);
     }
 

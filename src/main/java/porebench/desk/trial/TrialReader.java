@@ -89,8 +89,9 @@ final class TrialReader {
         return number(TrialField.WATER)
                 .map(typed -> draft.waterUnit() == TemperatureUnit.CELSIUS
                         ? typed
-                        : BigDecimal.valueOf(
-                                        draft.waterUnit().of(typed.doubleValue()).celsius())
+                        : BigDecimal.valueOf(draft.waterUnit()
+                                        .of(typed.doubleValue())
+                                        .celsius())
                                 .setScale(CELSIUS_DECIMALS, RoundingMode.HALF_EVEN));
     }
 

@@ -94,20 +94,23 @@ record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts tex
             case TRIAL -> judged.trial().value().id().text();
             case FACTOR -> factor();
             case STATE -> stateWord();
-            case DOUBTS -> judged.doubts().isEmpty()
-                    ? texts.get("cell.none")
-                    : Integer.toString(judged.doubts().size());
+            case DOUBTS ->
+                judged.doubts().isEmpty()
+                        ? texts.get("cell.none")
+                        : Integer.toString(judged.doubts().size());
             case TESTED_AT -> Moments.show(judged.trial().value().testedAt());
             case OPERATOR -> judged.trial().value().operator();
             case METER -> judged.trial().value().meterId().text();
             case READING -> reading(readings);
             case WITHDRAWN -> readings.withdrawal().map(this::withdrawn).orElseGet(this::none);
-            case FINE -> readings.fine()
-                    .map(mass -> Masses.typedIn(mass, units.benchMass(), numbers))
-                    .orElseGet(this::none);
-            case COARSE -> readings.coarse()
-                    .map(mass -> Masses.typedIn(mass, units.benchMass(), numbers))
-                    .orElseGet(this::none);
+            case FINE ->
+                readings.fine()
+                        .map(mass -> Masses.typedIn(mass, units.benchMass(), numbers))
+                        .orElseGet(this::none);
+            case COARSE ->
+                readings.coarse()
+                        .map(mass -> Masses.typedIn(mass, units.benchMass(), numbers))
+                        .orElseGet(this::none);
             case SOAK -> readings.soakMinutes().map(numbers::show).orElseGet(this::none);
             case WATER -> water(readings);
             case LEAK -> readings.leak() ? texts.get("cell.leak") : texts.get("cell.no-leak");

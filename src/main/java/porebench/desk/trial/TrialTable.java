@@ -63,8 +63,7 @@ final class TrialTable {
 
     private void sizeToRows() {
         table.setRowHeight(Math.max(table.getRowHeight(), UIScale.scale(26)));
-        table.setPreferredScrollableViewportSize(
-                new Dimension(UIScale.scale(200), table.getRowHeight() * SHOWN_ROWS));
+        table.setPreferredScrollableViewportSize(new Dimension(UIScale.scale(200), table.getRowHeight() * SHOWN_ROWS));
     }
 
     /** Shows the trials as they are, the selection staying on its trial. */

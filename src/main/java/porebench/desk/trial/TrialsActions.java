@@ -100,7 +100,9 @@ final class TrialsActions {
         Optional<String> id =
                 model.selected().map(row -> row.judged().trial().value().id().text());
         if (id.isPresent() && asker().person(over).isPresent()) {
-            asker().reason(over, texts.get(title, id.get()), texts.get(question)).map(change).ifPresent(this::tell);
+            asker().reason(over, texts.get(title, id.get()), texts.get(question))
+                    .map(change)
+                    .ifPresent(this::tell);
         }
     }
 

@@ -100,8 +100,7 @@ final class TrialsModel {
     /** Returns the trial selected in the table. */
     Optional<TrialRow> selected() {
         return rows().stream()
-                .filter(row -> selected.filter(
-                                row.judged().trial().value().id()::equals)
+                .filter(row -> selected.filter(row.judged().trial().value().id()::equals)
                         .isPresent())
                 .findFirst();
     }

@@ -24,11 +24,11 @@ final class TrialsPanel {
     private final TrialsModel model;
     private final Texts texts;
     private final TrialsActions actions;
-    private final TallPanel panel =
-            new TallPanel(new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]12[]4[]12[]"));
+    private final TallPanel panel = new TallPanel(
+            new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]12[]4[]12[]"));
     private final WrappedText noMix = new WrappedText("noMix", "quiet");
-    private final JPanel content = new JPanel(
-            new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]4[]10[]8[]16[]16[]16[]"));
+    private final JPanel content =
+            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]4[]10[]8[]16[]16[]16[]"));
     private final JComboBox<DeterminationsModel.Choice> chooser = new JComboBox<>();
     private final WrappedText purpose = new WrappedText("purpose", "quiet");
     private final WrappedText closed = new WrappedText("closed", "fieldWarning");
@@ -132,8 +132,7 @@ final class TrialsPanel {
     private JPanel bench() {
         JPanel both = new JPanel(
                 new MigLayout("insets 0, fillx, hidemode 3", "[grow 60,fill,sg][24!][grow 40,fill,sg]", "[top]"));
-        JPanel side = new JPanel(
-                new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]24[]6[]"));
+        JPanel side = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]24[]6[]"));
         storyTitle.putClientProperty("FlatLaf.styleClass", "h2");
         story.setFocusable(true);
         side.add(live.component(), "wmin 0");
@@ -215,7 +214,8 @@ final class TrialsPanel {
 
     private void showStory() {
         storyTitle.setText(model.selected()
-                .map(row -> texts.get("story.title", row.judged().trial().value().id().text()))
+                .map(row -> texts.get(
+                        "story.title", row.judged().trial().value().id().text()))
                 .orElseGet(() -> texts.get("story.title-none")));
         String sentences = String.join("\n\n", model.story());
         if (!story.getText().equals(sentences)) {

@@ -36,8 +36,7 @@ public record BowlVolume(Volume volume, Density waterDensity) {
         checkPositive(problems, "empty", "empty-bowl", empty);
         checkPositive(problems, "full", "full-bowl", full);
         if (plate.kilograms() < 0) {
-            problems.add(Problem.error(
-                    "plate", "bowl.mass-negative", new Problem.Word("plate"), plate.kilograms()));
+            problems.add(Problem.error("plate", "bowl.mass-negative", new Problem.Word("plate"), plate.kilograms()));
         }
         if (!WaterDensity.covers(water)) {
             problems.add(Problem.error(
@@ -64,8 +63,7 @@ public record BowlVolume(Volume volume, Density waterDensity) {
 
     private static void checkPositive(List<Problem> problems, String field, String word, Mass mass) {
         if (mass.kilograms() <= 0) {
-            problems.add(
-                    Problem.error(field, "bowl.mass-not-positive", new Problem.Word(word), mass.kilograms()));
+            problems.add(Problem.error(field, "bowl.mass-not-positive", new Problem.Word(word), mass.kilograms()));
         }
     }
 }

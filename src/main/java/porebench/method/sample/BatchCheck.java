@@ -77,8 +77,8 @@ final class BatchCheck {
         if (batch.volume() instanceof BatchVolume.FromDensity measured) {
             double density = measured.density().value().kilogramsPerCubicMetre();
             if (density < LOWEST_DENSITY || density > HIGHEST_DENSITY) {
-                problems.add(Problem.error(
-                        "density", "mix.density-out-of-range", density, LOWEST_DENSITY, HIGHEST_DENSITY));
+                problems.add(
+                        Problem.error("density", "mix.density-out-of-range", density, LOWEST_DENSITY, HIGHEST_DENSITY));
             }
         }
     }
@@ -121,8 +121,8 @@ final class BatchCheck {
                     LOWEST_RELATIVE_DENSITY,
                     HIGHEST_RELATIVE_DENSITY));
         } else if (c.role().isAggregate() && density.compareTo(LIGHT_BELOW) < 0) {
-            problems.add(Problem.warning(
-                    field + "relativeDensity", "mix.light-aggregate", c.name(), density, LIGHT_BELOW));
+            problems.add(
+                    Problem.warning(field + "relativeDensity", "mix.light-aggregate", c.name(), density, LIGHT_BELOW));
         }
     }
 
@@ -171,21 +171,19 @@ final class BatchCheck {
     /** Returns what the absence of the absorption means for this mass and this batch. */
     private Problem absorptionMissing(Constituent c, String field) {
         boolean moistureGiven = c.moisturePercent().isPresent();
-        boolean needsMass =
-                switch (c.state()) {
-                    case SSD -> moistureGiven;
-                    case OVEN_DRY -> !moistureGiven;
-                    case STOCK -> false;
-                };
+        boolean needsMass = switch (c.state()) {
+            case SSD -> moistureGiven;
+            case OVEN_DRY -> !moistureGiven;
+            case STOCK -> false;
+        };
         if (needsMass) {
             return Problem.error(field, "mix.absorption-missing", c.name());
         }
-        boolean needsVolume =
-                switch (c.state()) {
-                    case SSD -> false;
-                    case OVEN_DRY -> batch.volume() instanceof BatchVolume.FromDensity;
-                    case STOCK -> volumeIsComputed;
-                };
+        boolean needsVolume = switch (c.state()) {
+            case SSD -> false;
+            case OVEN_DRY -> batch.volume() instanceof BatchVolume.FromDensity;
+            case STOCK -> volumeIsComputed;
+        };
         if (needsVolume) {
             return Problem.error(field, "mix.absorption-missing-for-volume", c.name());
         }

@@ -101,8 +101,8 @@ public record CorrectionSample(
     private static Optional<Volume> inundation(Volume bowl, double solids, double freeWater, List<Problem> problems) {
         double room = bowl.cubicMetres() - solids;
         if (room <= 0) {
-            problems.add(Problem.error(
-                    "bowl", "sample.aggregate-exceeds-bowl", litres(solids), bowl.in(VolumeUnit.LITRE)));
+            problems.add(
+                    Problem.error("bowl", "sample.aggregate-exceeds-bowl", litres(solids), bowl.in(VolumeUnit.LITRE)));
         } else if (freeWater > room) {
             problems.add(Problem.warning("bowl", "sample.too-wet-for-bowl", litres(freeWater), litres(room)));
         }

@@ -28,8 +28,7 @@ public final class TodaysMoisture {
      * @return the sample of today, or a problem for each component under {@code moisture.<index>}
      * @throws IllegalArgumentException if there is not one entry a component
      */
-    public static Answer<CorrectionSample> of(
-            CorrectionSample designed, List<Optional<BigDecimal>> moisturePercent) {
+    public static Answer<CorrectionSample> of(CorrectionSample designed, List<Optional<BigDecimal>> moisturePercent) {
         if (moisturePercent.size() != designed.components().size()) {
             throw new IllegalArgumentException("moisturePercent must have an entry a component, but is "
                     + moisturePercent + " for " + designed.components().size());

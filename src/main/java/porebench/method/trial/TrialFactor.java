@@ -42,8 +42,7 @@ public record TrialFactor(OptionalDouble factorPercent, OptionalDouble withdrawn
     public static TrialFactor of(Readings readings, Expected expected, Profile profile) {
         List<Problem> problems = new ArrayList<>();
         if (readings.bowl().value().cubicMetres() <= 0) {
-            problems.add(Problem.error(
-                    "bowl", "trial.bowl-not-positive", readings.bowl()));
+            problems.add(Problem.error("bowl", "trial.bowl-not-positive", readings.bowl()));
         }
         if (readings.leak()) {
             problems.add(Problem.error("leak", "trial.leak"));
@@ -95,8 +94,8 @@ public record TrialFactor(OptionalDouble factorPercent, OptionalDouble withdrawn
 
     private static void checkNotNegative(List<Problem> problems, String field, Optional<BigDecimal> number) {
         number.filter(value -> value.signum() < 0)
-                .ifPresent(value ->
-                        problems.add(Problem.error(field, "trial.negative", new Problem.Word(field), value)));
+                .ifPresent(
+                        value -> problems.add(Problem.error(field, "trial.negative", new Problem.Word(field), value)));
     }
 
     private static OptionalDouble withdrawnPercent(Readings readings, List<Problem> problems) {

@@ -174,6 +174,7 @@ class FactorModelTest {
         desk.select(new MixId("M-2"));
         assertThat(model.history().draft().reason()).isEmpty();
         assertThat(model.determinations()).isEmpty();
-        assertThat(model.history().draft().recheckBy()).isEqualTo(LocalDate.of(2027, 3, 2).toString());
+        assertThat(model.history().draft().recheckBy())
+                .isEqualTo(LocalDate.of(2027, 3, 2).toString());
     }
 }

@@ -102,7 +102,8 @@ class ProfilesTest {
      */
     @Test
     void keepsTheStandardsApart() {
-        for (Profile american : List.of(Profiles.named().get(0), Profiles.named().get(1))) {
+        for (Profile american :
+                List.of(Profiles.named().get(0), Profiles.named().get(1))) {
             assertThat(american.figure(FigureName.HIGH_AIR_LOOKS_AT).value()).isEqualTo("reading");
             assertThat(american.number(FigureName.HIGH_AIR_ABOVE)).isEqualTo(8);
             assertThat(american.number(FigureName.LEAST_BOWL)).isEqualTo(6);
@@ -153,8 +154,10 @@ class ProfilesTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Profiles.standard().copyAs("astm-c231", "Ours"))
                 .withMessage("ownId must differ from the profile it is copied from, but is astm-c231");
-        assertThatIllegalArgumentException().isThrownBy(() -> Profiles.standard().copyAs(" ", "Ours"));
-        assertThatIllegalArgumentException().isThrownBy(() -> Profiles.standard().copyAs("ours", ""));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Profiles.standard().copyAs(" ", "Ours"));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Profiles.standard().copyAs("ours", ""));
     }
 
     @Test
