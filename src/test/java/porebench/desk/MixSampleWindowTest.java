@@ -129,14 +129,16 @@ class MixSampleWindowTest {
         cell(3, SOURCE, "S-2");
         press("mix.save");
         assertThat(mixDesk.book.latest(MixDesign.class, "N-7")).isEmpty();
-        assertThat(EventThread.call(() -> find(JTextComponent.class, "mix.refusal").getText()))
+        assertThat(EventThread.call(
+                        () -> find(JTextComponent.class, "mix.refusal").getText()))
                 .isEqualTo("One thing must be corrected before it can be saved.");
         assertThat(EventThread.call(() ->
                         find(JTextComponent.class, "constituents.problems.0").getText()))
                 .endsWith("Coarse aggregate, mass must be filled in.");
         cell(3, MASS, "1050");
         press("mix.save");
-        MixDesign kept = mixDesk.book.latest(MixDesign.class, "N-7").orElseThrow().value();
+        MixDesign kept =
+                mixDesk.book.latest(MixDesign.class, "N-7").orElseThrow().value();
         assertThat(kept.batch().constituents().get(3).mass()).hasToString("1050 kg");
         assertThat(kept.batch().constituents().get(3).relativeDensity()).isEqualTo(Samples.some("2.650"));
         assertThat(EventThread.call(mix::hasUnsavedDraft)).isFalse();
@@ -164,7 +166,9 @@ class MixSampleWindowTest {
             frame.toFront();
             table.requestFocus();
         });
-        assertThat(focused.await(30, TimeUnit.SECONDS)).as("the table has the focus").isTrue();
+        assertThat(focused.await(30, TimeUnit.SECONDS))
+                .as("the table has the focus")
+                .isTrue();
         Robot robot = new Robot();
         robot.setAutoWaitForIdle(true);
         for (int key : new int[] {KeyEvent.VK_7, KeyEvent.VK_2, KeyEvent.VK_5, KeyEvent.VK_TAB}) {

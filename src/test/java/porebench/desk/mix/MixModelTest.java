@@ -64,12 +64,14 @@ class MixModelTest {
         fillNewMix();
         assertThat(model.reading().problems().stream().filter(Problem::isError)).isEmpty();
         assertThat(model.save("entered")).isEmpty();
-        MixDesign kept = mixDesk.book.latest(MixDesign.class, "N-7").orElseThrow().value();
+        MixDesign kept =
+                mixDesk.book.latest(MixDesign.class, "N-7").orElseThrow().value();
         assertThat(kept.batch().constituents().get(1).mass()).hasToString("160.50 kg");
         assertThat(kept.batch().constituents().get(3).mass()).hasToString("1735 lb");
         assertThat(kept.batch().constituents().get(3).mass().unit()).isEqualTo(MassUnit.POUND);
         assertThat(kept.batch().targetAirPercent()).isEqualTo(new BigDecimal("6.0"));
-        assertThat(mixDesk.desk.selected()).hasValueSatisfying(id -> assertThat(id.text()).isEqualTo("N-7"));
+        assertThat(mixDesk.desk.selected())
+                .hasValueSatisfying(id -> assertThat(id.text()).isEqualTo("N-7"));
         assertThat(model.history().isChanged()).isFalse();
         assertThat(model.draft().rows().get(1).text(MixColumn.MASS)).isEqualTo("160.50");
     }
@@ -108,8 +110,7 @@ class MixModelTest {
         model.steps().type(0, MixColumn.RELATIVE_DENSITY, "");
         model.steps().type(MixField.SOAK_MINUTES, "9999");
         assertThat(fields(model.shownProblems()))
-                .containsExactlyInAnyOrder(
-                        "constituents.3.mass", "constituents.0.relativeDensity", "soakMinutes");
+                .containsExactlyInAnyOrder("constituents.3.mass", "constituents.0.relativeDensity", "soakMinutes");
         Problem typed = model.shownProblems().stream()
                 .filter(problem -> problem.code().equals("form.not-a-number"))
                 .findFirst()
@@ -128,7 +129,8 @@ class MixModelTest {
         assertThat(model.errorsInTheWay()).isZero();
         model.trySaving();
         assertThat(fields(model.shownProblems())).contains("id", "targetAir", "constituents.0.mass");
-        assertThat(model.errorsInTheWay()).isEqualTo(fields(model.shownProblems()).size());
+        assertThat(model.errorsInTheWay())
+                .isEqualTo(fields(model.shownProblems()).size());
     }
 
     @Test
@@ -240,8 +242,7 @@ class MixModelTest {
     void aDraftSurvivesACorrectionMadeElsewhereAndIsThenRefused() {
         opened();
         model.steps().type(MixField.TITLE, "Mine");
-        Version<MixDesign> version =
-                mixDesk.book.latest(MixDesign.class, "M-1").orElseThrow();
+        Version<MixDesign> version = mixDesk.book.latest(MixDesign.class, "M-1").orElseThrow();
         mixDesk.keepElsewhere(Draft.correcting(version, Samples.mix("M-1", "S-2", "S-2")));
         mixDesk.desk.refresh();
         model.followDesk();
@@ -258,7 +259,8 @@ class MixModelTest {
         MixModel page = new MixModel(german.desk);
         assertThat(page.draft().rows().get(0).text(MixColumn.RELATIVE_DENSITY)).isEqualTo("2,650");
         page.steps().type(MixField.TARGET_AIR, "5,5");
-        assertThat(page.reading().mix().orElseThrow().batch().targetAirPercent()).isEqualTo(new BigDecimal("5.5"));
+        assertThat(page.reading().mix().orElseThrow().batch().targetAirPercent())
+                .isEqualTo(new BigDecimal("5.5"));
         page.steps().type(MixField.TARGET_AIR, "5.5");
         assertThat(fields(page.shownProblems())).containsExactly("targetAir");
     }

@@ -108,8 +108,8 @@ class SampleModelTest {
     @Test
     void theLaboratorysOnlyMeterIsChosenAndItsBowlUsed() {
         open("M-1");
-        assertThat(reading().meter()).hasValueSatisfying(meter -> assertThat(meter.id())
-                .isEqualTo(new MeterId("B-1")));
+        assertThat(reading().meter())
+                .hasValueSatisfying(meter -> assertThat(meter.id()).isEqualTo(new MeterId("B-1")));
         // 7.050 L of 1.00 m3: 700 x 0.00705 = 4.935 kg and 1050 x 0.00705 = 7.4025 kg.
         assertThat(sample().fine().kilograms()).isCloseTo(4.935, within(1e-9));
         assertThat(sample().coarse().kilograms()).isCloseTo(7.4025, within(1e-9));
@@ -204,10 +204,7 @@ class SampleModelTest {
         open("M-1");
         assertThat(model.sheetFileName()).isEqualTo("trial-sheet-M-1.pdf");
         Path file = folder.resolve(model.sheetFileName());
-        mixDesk.desk
-                .tools()
-                .press()
-                .write(model.sheet().orElseThrow(), model.paper(), Locale.ENGLISH, file);
+        mixDesk.desk.tools().press().write(model.sheet().orElseThrow(), model.paper(), Locale.ENGLISH, file);
         assertThat(Files.size(file)).isPositive();
     }
 }
