@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Locale;
-import java.util.Optional;
 import porebench.command.Ports;
 import porebench.command.Surroundings;
 import porebench.exchange.CsvSheets;
@@ -37,8 +36,13 @@ public final class Porebench {
                 user());
         DataFolder data = DataFolder.of(
                 System.getenv(), System.getProperty("os.name", ""), Path.of(System.getProperty("user.home", "")));
-        // Not a method reference: that would load the classes of the display for a command that needs none.
-        return new Start(here, ports(clock), data, () -> Display.isThere(), Optional.empty());
+        // Not method references: those would load the classes of the window for a command that needs none.
+        return new Start(
+                here,
+                ports(clock),
+                data,
+                () -> Display.isThere(),
+                (where, ports, book) -> WorkbenchWindow.open(where, ports, book));
     }
 
     private static Ports ports(Clock clock) {

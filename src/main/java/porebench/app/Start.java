@@ -1,6 +1,5 @@
 package porebench.app;
 
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import porebench.command.DemoRun;
 import porebench.command.PorebenchCommands;
@@ -14,19 +13,23 @@ import porebench.command.Surroundings;
  * @param ports the outer rooms
  * @param data the user's data folder
  * @param display asks whether a window can be shown; asked only when there is no command
- * @param window opens the workbench; empty in a build without one
+ * @param window opens the workbench
  */
-record Start(Surroundings here, Ports ports, DataFolder data, BooleanSupplier display, Optional<Window> window) {
+record Start(Surroundings here, Ports ports, DataFolder data, BooleanSupplier display, Window window) {
 
     /** Starts and returns the exit status. */
     int run(String... arguments) {
         if (arguments.length > 0) {
             return new PorebenchCommands(here, ports).run(arguments);
         }
-        if (window.isPresent() && display.getAsBoolean()) {
-            window.get().open(here, ports, data.demoBook());
-            return 0;
+        DemoRun demo = new DemoRun(here, ports);
+        if (!display.getAsBoolean()) {
+            return demo.run(data.demoBook(), data.cards());
         }
-        return new DemoRun(here, ports).run(data.demoBook(), data.cards());
+        int status = demo.makeBook(data.demoBook());
+        if (status == 0) {
+            window.open(here, ports, data.demoBook());
+        }
+        return status;
     }
 }

@@ -7,6 +7,6 @@ import porebench.command.Surroundings;
 /** Opens the workbench. */
 @FunctionalInterface
 interface Window {
-    /** Opens the window on a lab book, which is begun with the demo laboratory when it is not there, and returns at once. */
-    void open(Surroundings here, Ports ports, Path demoBook);
+    /** Opens the window on a lab book and returns at once; the program goes on until the window is closed. */
+    void open(Surroundings here, Ports ports, Path book);
 }

@@ -59,31 +59,55 @@ public final class DemoRun {
     public int run(Path file, Path cards) {
         List<Problem> problems = new ArrayList<>();
         page.line(words.say("demo.no-display"));
-        try (LabBook book = openOrBegin(ports.shelf().get(), ports, file)) {
-            page.row(words.say("demo.book"), file.toString(), "");
-            newcomersMix(book, here.today())
-                    .ifPresentOrElse(
-                            evidence -> work(book, evidence, cards, problems),
-                            () -> problems.add(Problem.error("mix", "command.no-demo-mix", file.toString())));
+        trying(
+                () -> {
+                    try (LabBook book = openOrBegin(file)) {
+                        fromDesignToCard(book, file, cards, problems);
+                    }
+                },
+                problems);
+        return say(problems);
+    }
+
+    /**
+     * Makes the demo lab book when it is not there, and says on standard error why it could not.
+     *
+     * @return the exit status: 0 done, 1 refused
+     */
+    public int makeBook(Path file) {
+        if (Files.exists(file)) {
+            return Reply.DONE;
+        }
+        List<Problem> problems = new ArrayList<>();
+        trying(() -> openOrBegin(file).close(), problems);
+        return say(problems);
+    }
+
+    private LabBook openOrBegin(Path file) {
+        LabBookShelf shelf = ports.shelf().get();
+        if (Files.exists(file)) {
+            return shelf.open(file);
+        }
+        makeFolder(file.resolveSibling(""));
+        return NewBook.begin(shelf, file, ports.demo().get()::fill);
+    }
+
+    private static void trying(Runnable work, List<Problem> problems) {
+        try {
+            work.run();
         } catch (OpeningRefused refused) {
             problems.add(refused.problem());
         } catch (RuntimeException failure) {
             problems.add(OneCommand.failed(failure));
         }
+    }
+
+    private int say(List<Problem> problems) {
         page.lines().forEach(here.out()::println);
         here.out().flush();
         problems.forEach(problem -> here.err().println(Reply.line(problem, words, problemText)));
         here.err().flush();
         return Problem.anyError(problems) ? Reply.REFUSED : Reply.DONE;
-    }
-
-    /** Opens the demo lab book, which is made on the first start. */
-    public static LabBook openOrBegin(LabBookShelf shelf, Ports ports, Path file) {
-        if (Files.exists(file)) {
-            return shelf.open(file);
-        }
-        makeFolder(file.toAbsolutePath().getParent());
-        return NewBook.begin(shelf, file, ports.demo().get()::fill);
     }
 
     private static void makeFolder(Path folder) {
@@ -113,6 +137,14 @@ public final class DemoRun {
                 && evidence.openDetermination()
                         .filter(open -> open.counted() >= evidence.profile().count(FigureName.LEAST_TRIALS))
                         .isPresent();
+    }
+
+    private void fromDesignToCard(LabBook book, Path file, Path cards, List<Problem> problems) {
+        page.row(words.say("demo.book"), file.toString(), "");
+        newcomersMix(book, here.today())
+                .ifPresentOrElse(
+                        evidence -> work(book, evidence, cards, problems),
+                        () -> problems.add(Problem.error("mix", "command.no-demo-mix", file.toString())));
     }
 
     private void work(LabBook book, Evidence evidence, Path cards, List<Problem> problems) {

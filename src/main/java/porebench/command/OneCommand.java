@@ -68,11 +68,13 @@ abstract class OneCommand implements Callable<Integer> {
     }
 
     private static String textOf(Throwable failure) {
-        String message = failure.getMessage();
-        boolean told = message != null && !message.isBlank();
         String name = failure.getClass().getSimpleName();
-        boolean isFileSystem = failure instanceof FileSystemException;
-        return !told ? name : isFileSystem ? name + " " + message.strip() : message.strip();
+        String message = failure.getMessage();
+        if (message == null || message.isBlank()) {
+            return name;
+        }
+        // A file system says only the path; what is wrong with it is in the name of the exception.
+        return failure instanceof FileSystemException ? name + " " + message.strip() : message.strip();
     }
 
     final Surroundings here() {

@@ -16,10 +16,10 @@ final class TextPage {
         lines.add(text);
     }
 
-    /** Adds an empty line, unless the page begins here. */
+    /** Adds an empty line, unless the page begins here or there is one already. */
     void gap() {
         endRows();
-        if (!lines.isEmpty()) {
+        if (!lines.isEmpty() && !lines.get(lines.size() - 1).isEmpty()) {
             lines.add("");
         }
     }

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
@@ -32,6 +31,12 @@ final class CsvRows {
 
     private static final Charset LIKELY = Charset.forName("windows-1252");
 
+    private final CharsetDecoder strict = StandardCharsets.UTF_8.newDecoder();
+    private final CharsetDecoder replacing = StandardCharsets.UTF_8
+            .newDecoder()
+            .onMalformedInput(CodingErrorAction.REPLACE)
+            .replaceWith(String.valueOf(UNREADABLE));
+    private ICSVParser parser = new RFC4180ParserBuilder().build();
     private final byte[] bytes;
     private final Findings findings;
     private List<String> names = List.of();
@@ -39,6 +44,7 @@ final class CsvRows {
     private int line;
     private int secondLineAt;
     private int firstLine;
+    private int lost;
 
     CsvRows(byte[] bytes, Findings findings) {
         this.bytes = bytes;
@@ -62,7 +68,12 @@ final class CsvRows {
         }
 
         boolean isBlank() {
-            return fields.stream().allMatch(String::isBlank);
+            for (String field : fields) {
+                if (!field.isBlank()) {
+                    return false;
+                }
+            }
+            return true;
         }
     }
 
@@ -85,8 +96,24 @@ final class CsvRows {
         return Optional.empty();
     }
 
+    /** Returns whether bytes of a text could not be decoded. */
+    static boolean isUnreadable(String text) {
+        return text.indexOf(UNREADABLE) >= 0;
+    }
+
+    /** Returns how many rows so far gave no fields at all; their problems are noted. */
+    int lost() {
+        return lost;
+    }
+
+    /** Counts the last row as lost, too: its fields cannot be told apart. */
+    void lose() {
+        lost++;
+    }
+
     /** Notes that a quote of the last row ran on over lines it should not have, and goes back to its second line. */
     void rejectRunOn(Raw row) {
+        lose();
         findings.error(row.line(), 0, "", "csv.quote-runs-on", row.lastLine());
         at = secondLineAt;
         line = row.line();
@@ -107,7 +134,7 @@ final class CsvRows {
                 secondLineAt = at;
             }
             String piece = decode(from, end, malformed);
-            open ^= piece.chars().filter(c -> c == '"').count() % 2 == 1;
+            open ^= hasOddQuotes(piece);
             if (piece.length() > LONGEST_LINE) {
                 tooLong = true;
                 findings.error(line, 0, "", "csv.line-too-long", LONGEST_LINE);
@@ -119,12 +146,25 @@ final class CsvRows {
             }
         } while (open && at < bytes.length);
         if (open) {
+            lose();
             findings.error(firstLine, 0, "", "csv.quote-never-closed");
             at = secondLineAt;
             line = firstLine;
             return Optional.empty();
         }
-        return tooLong ? Optional.empty() : split(text.toString(), malformed);
+        if (tooLong) {
+            lose();
+            return Optional.empty();
+        }
+        return split(text.toString(), malformed);
+    }
+
+    private static boolean hasOddQuotes(String piece) {
+        boolean odd = false;
+        for (int quote = piece.indexOf('"'); quote >= 0; quote = piece.indexOf('"', quote + 1)) {
+            odd = !odd;
+        }
+        return odd;
     }
 
     private int endOfLine(int from) {
@@ -145,28 +185,19 @@ final class CsvRows {
 
     private String decode(int from, int end, List<Malformed> malformed) {
         ByteBuffer slice = ByteBuffer.wrap(bytes, from, end - from);
-        CharsetDecoder strict = StandardCharsets.UTF_8.newDecoder();
         CharBuffer decoded = CharBuffer.allocate(end - from);
-        CoderResult result = strict.decode(slice, decoded, true);
+        CoderResult result = strict.reset().decode(slice, decoded, true);
         if (!result.isError()) {
             return decoded.flip().toString();
         }
         malformed.add(new Malformed(line, bytes[slice.position()]));
         slice.position(from);
-        try {
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .onMalformedInput(CodingErrorAction.REPLACE)
-                    .replaceWith(String.valueOf(UNREADABLE))
-                    .decode(slice)
-                    .toString();
-        } catch (CharacterCodingException impossible) {
-            throw new UncheckedIOException("decoding with replacement", impossible);
-        }
+        decoded.clear();
+        replacing.reset().decode(slice, decoded, true);
+        return decoded.flip().toString();
     }
 
     private Optional<Raw> split(String text, List<Malformed> malformed) {
-        ICSVParser parser = new RFC4180ParserBuilder().build();
         List<String> fields;
         try {
             fields = List.of(parser.parseLineMulti(text));
@@ -174,12 +205,14 @@ final class CsvRows {
             throw new UncheckedIOException("splitting a text in memory", impossible);
         }
         Raw row = new Raw(firstLine, line, fields, !malformed.isEmpty());
-        if (parser.isPending() && row.lastLine() > row.line()) {
-            rejectRunOn(row);
-            return Optional.empty();
-        }
         if (parser.isPending()) {
-            findings.error(row.line(), 0, "", "csv.quote-misplaced");
+            parser = new RFC4180ParserBuilder().build();
+            if (row.lastLine() > row.line()) {
+                rejectRunOn(row);
+            } else {
+                lose();
+                findings.error(row.line(), 0, "", "csv.quote-misplaced");
+            }
             return Optional.empty();
         }
         noteMalformed(fields, malformed);
@@ -190,7 +223,7 @@ final class CsvRows {
         int column = 0;
         for (Malformed one : malformed) {
             int next = column + 1;
-            while (next <= fields.size() && fields.get(next - 1).indexOf(UNREADABLE) < 0) {
+            while (next <= fields.size() && !isUnreadable(fields.get(next - 1))) {
                 next++;
             }
             column = next <= fields.size() ? next : column;

@@ -2,6 +2,7 @@ package porebench.exchange;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -83,7 +84,7 @@ public final class DemoLaboratory implements DemoBook {
             }
             return CsvSheets.records(file, stream.readAllBytes());
         } catch (IOException failure) {
-            throw new ExchangeException("reading the demo's file " + file, failure);
+            throw new UncheckedIOException("reading the demo's file " + file, failure);
         }
     }
 }

@@ -22,7 +22,6 @@ import porebench.quantity.Unit;
 final class Entry {
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?[\\d.]*\\d,\\d+");
     private static final Pattern THOUSANDS = Pattern.compile("[+-]?\\d{1,3}([,' \\u00A0\\u202F]\\d{3})+(\\.\\d*)?");
-    private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\\t\\r\\n]]|\\uFFFF");
 
     private static final DateTimeFormatter DATE =
             DateTimeFormatter.ISO_LOCAL_DATE.withResolverStyle(ResolverStyle.STRICT);
@@ -47,13 +46,21 @@ final class Entry {
         this.places = places;
         this.findings = findings;
         this.good = !raw.damaged();
-        if (good) {
-            places.forEach((column, place) -> {
-                if (CONTROL.matcher(raw.fields().get(place - 1)).find()) {
-                    error(column, "csv.control-character", column);
-                }
-            });
+        places.forEach((column, place) -> {
+            if (good && hasControlCharacter(raw.fields().get(place - 1))) {
+                error(column, "csv.control-character", column);
+            }
+        });
+    }
+
+    private static boolean hasControlCharacter(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' && c != '\t' && c != '\n' && c != '\r' || c == '\u007F' || c == '\uFFFF') {
+                return true;
+            }
         }
+        return false;
     }
 
     int line() {
@@ -197,14 +204,16 @@ final class Entry {
     /** Returns the one of some choices whose word stands in a cell, letter case not mattering; it must be there. */
     <T> Optional<T> choice(String column, List<T> choices, Function<T, String> word) {
         Optional<String> typed = word(column);
-        Optional<T> chosen = typed.flatMap(text -> choices.stream()
-                .filter(choice -> word.apply(choice).equalsIgnoreCase(text))
-                .findFirst());
-        if (typed.isPresent() && chosen.isEmpty()) {
-            String known = String.join(", ", choices.stream().map(word).toList());
-            error(column, "csv.not-a-choice", named(column), Findings.quoted(typed.get()), known);
+        for (T choice : choices) {
+            if (typed.isPresent() && word.apply(choice).equalsIgnoreCase(typed.get())) {
+                return Optional.of(choice);
+            }
         }
-        return chosen;
+        typed.ifPresent(text -> {
+            String known = String.join(", ", choices.stream().map(word).toList());
+            error(column, "csv.not-a-choice", named(column), Findings.quoted(text), known);
+        });
+        return Optional.empty();
     }
 
     /** Returns whether a cell says yes rather than no; it must say one of them. */

@@ -26,20 +26,22 @@ final class Findings {
 
     /** Notes an error; line and column are counted from 1, and 0 where it is about the whole. */
     void error(int line, int column, String field, String code, Object... values) {
-        add(Problem.error(field, code, values).at(new Place(file, line, column)));
+        if (problems.size() < MOST_LISTED) {
+            problems.add(Problem.error(field, code, values).at(new Place(file, line, column)));
+        } else {
+            unlisted++;
+        }
     }
 
     /** Notes a doubt; line and column are counted from 1, and 0 where it is about the whole. */
     void warning(int line, int column, String field, String code, Object... values) {
-        add(Problem.warning(field, code, values).at(new Place(file, line, column)));
+        if (problems.size() < MOST_LISTED) {
+            problems.add(Problem.warning(field, code, values).at(new Place(file, line, column)));
+        }
     }
 
-    void add(Problem problem) {
-        if (problems.size() < MOST_LISTED) {
-            problems.add(problem);
-        } else {
-            unlisted++;
-        }
+    boolean isEmpty() {
+        return problems.isEmpty();
     }
 
     /** Returns all problems in the order of the file, and how many more there are. */

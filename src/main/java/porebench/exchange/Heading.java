@@ -20,7 +20,7 @@ record Heading(int line, List<String> names) {
     static Optional<Heading> read(CsvRows rows, Findings findings) {
         Optional<CsvRows.Raw> first = rows.next();
         if (first.isEmpty()) {
-            if (findings.all().isEmpty()) {
+            if (findings.isEmpty()) {
                 findings.error(0, 0, "", "csv.empty");
             }
             return Optional.empty();

@@ -18,25 +18,41 @@ final class RowGroup {
     private final String name;
     private final List<Entry> rows = new ArrayList<>();
     private final Map<String, Entry> stating = new HashMap<>();
+    private boolean besideLost;
 
     private RowGroup(String name) {
         this.name = name;
     }
 
     /**
-     * Reads all rows of a table into groups.
+     * Reads all rows of a table into groups. A row of which nothing is known may belong to the record before it or after it,
+     * and spoils both.
      *
      * @param nameColumn the column that says which group a row belongs to
      * @param shared the columns that are about the whole group
      */
     static Collection<RowGroup> readAll(Table table, String nameColumn, List<String> shared) {
         Map<String, RowGroup> groups = new LinkedHashMap<>();
+        RowGroup before = new RowGroup("");
+        int lost = 0;
+        boolean lostBefore = false;
         for (Optional<Entry> next = table.next(); next.isPresent(); next = table.next()) {
             Entry entry = next.get();
-            entry.word(nameColumn)
-                    .ifPresent(
-                            name -> groups.computeIfAbsent(name, RowGroup::new).add(entry, shared));
+            Optional<String> name = entry.word(nameColumn);
+            lostBefore |= table.lost() > lost;
+            lost = table.lost();
+            if (name.isEmpty() || CsvRows.isUnreadable(name.get())) {
+                lostBefore = true;
+                continue;
+            }
+            RowGroup group = groups.computeIfAbsent(name.get(), RowGroup::new);
+            before.besideLost |= lostBefore;
+            group.besideLost |= lostBefore;
+            group.add(entry, shared);
+            before = group;
+            lostBefore = false;
         }
+        before.besideLost |= lostBefore || table.lost() > lost;
         return groups.values();
     }
 
@@ -89,8 +105,14 @@ final class RowGroup {
 
     /** Notes that a bad row takes the whole record with it, and returns whether the record is good. */
     boolean checkGood(Table table, String nameColumn) {
-        if (isGood()) {
+        if (isGood() && !besideLost) {
             return table.isWhole();
+        }
+        if (isGood()) {
+            if (table.isWhole()) {
+                table.findings().error(first().line(), 0, nameColumn, "csv.left-out-beside", Findings.quoted(name));
+            }
+            return false;
         }
         long bad = rows.stream().filter(row -> !row.isGood()).count();
         if (table.isWhole() && rows.size() > bad) {

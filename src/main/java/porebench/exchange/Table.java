@@ -35,6 +35,11 @@ final class Table {
         return findings;
     }
 
+    /** Returns how many rows so far could not be told apart into cells; it is not known what they belong to. */
+    int lost() {
+        return rows.lost();
+    }
+
     /** Returns the next entry with the right number of fields; empty at the end. */
     Optional<Entry> next() {
         Optional<CsvRows.Raw> row = rows.next();
@@ -46,6 +51,7 @@ final class Table {
             if (raw.lastLine() > raw.line()) {
                 rows.rejectRunOn(raw);
             } else {
+                rows.lose();
                 findings.error(
                         raw.line(),
                         0,

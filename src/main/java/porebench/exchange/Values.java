@@ -30,7 +30,7 @@ final class Values {
             }
             atTop = false;
         }
-        if (!any && findings.all().isEmpty()) {
+        if (!any && findings.isEmpty()) {
             findings.error(0, 0, "", "csv.empty");
         }
         return values;

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 
 /** Small CSV files that tests of the command line write. */
 final class LabFiles {
@@ -22,7 +23,40 @@ final class LabFiles {
             + "M-1,Plain,1,m3,5,sand,fine,S-1,700,kg,ssd,1.0,,2.65,\n"
             + "M-1,Plain,1,m3,5,stone,coarse,S-2,1050,kg,ssd,0.5,,2.70,\n";
 
+    static final String SOURCES = "source_id,name,role,place,ledge,relative_density,absorption_pct,remarks\n"
+            + "S-1,River sand,fine,Low Pit,lot 1,2.65,1.0,\nS-2,Grey stone,coarse,High Quarry,bench 1,2.70,0.5,\n";
+
+    static final String METERS = "meter_id,meter_type,serial,bowl_volume,bowl_volume_unit,division_pct,scale_top_pct,"
+            + "in_service,remarks\nPM-1,B,77,7.00,L,0.1,10,yes,\n";
+
+    static final String THREE_TRIALS = TRIAL_COLUMNS
+            + trial("T-1", "M-1", 1, "5.3", "no")
+            + trial("T-2", "M-1", 2, "5.4", "no")
+            + trial("T-3", "M-1", 3, "5.5", "no");
+
+    private static final String ISSUE_COLUMNS = "mix_id,revision,action,factor_pct,determination_id,meter_type,"
+            + "in_force_from,recheck_by,issued_by,approved_by,reason,mix_version,source_versions,profile_id\n";
+
     private LabFiles() {}
+
+    /** A factor of 0.4 % for the plain mix. */
+    static String issue(String inForceFrom, String recheckBy) {
+        return ISSUE_COLUMNS + "M-1,1,issued,0.4,M-1/1,B," + inForceFrom + "," + recheckBy
+                + ",Ada Test,Bo Check,First factor,,,astm-c231\n";
+    }
+
+    /** Writes sources, a meter, the plain mix and three trials, and begins the lab book {@code lab.book} with them. */
+    static void beginBook(Path folder, Terminal terminal) {
+        write(folder, "sources.csv", SOURCES);
+        write(folder, "meters.csv", METERS);
+        write(folder, "mix.csv", PLAIN_MIX);
+        write(folder, "trials.csv", THREE_TRIALS);
+        Terminal.Said said = terminal.json(
+                "import", "--book", "lab.book", "--new", "sources.csv", "meters.csv", "mix.csv", "trials.csv");
+        if (said.status() != 0) {
+            throw new AssertionError(said);
+        }
+    }
 
     static Path write(Path folder, String name, String text) {
         try {
@@ -34,7 +68,7 @@ final class LabFiles {
 
     /** A Type B trial in a bowl of 7 L with 350 mL, 5 % of the bowl, withdrawn: G is the reading less 5. */
     static String trial(String id, String mix, int day, String reading, String leak) {
-        return "\n" + id + "," + mix + ",2026-06-" + String.format(java.util.Locale.ROOT, "%02d", day)
+        return "\n" + id + "," + mix + ",2026-06-" + String.format(Locale.ROOT, "%02d", day)
                 + "T10:00,Ada Test,PM-1,B,7.00,L,4.9,7.35,kg,,22,350,mL," + reading + ",,," + leak + ",";
     }
 }

@@ -18,14 +18,25 @@ import porebench.exchange.DemoLaboratory;
 import porebench.print.PdfPress;
 import porebench.store.SqliteShelf;
 
-/** A terminal in a folder, on 1 July 2026, with the real lab books, sheets and paper behind the commands. */
+/** A terminal in a folder, on 1 July 2026 unless another day is given, with the real lab books, sheets and paper behind the commands. */
 final class Terminal {
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-07-01T09:30:00Z"), ZoneOffset.UTC);
 
     private final Path folder;
+    private final Clock clock;
 
     Terminal(Path folder) {
+        this(folder, CLOCK);
+    }
+
+    Terminal(Path folder, Clock clock) {
         this.folder = folder;
+        this.clock = clock;
+    }
+
+    /** Returns a terminal on another day. */
+    Terminal on(String day) {
+        return new Terminal(folder, Clock.fixed(Instant.parse(day + "T09:30:00Z"), ZoneOffset.UTC));
     }
 
     /** What a command said, and its exit status. */
@@ -69,7 +80,7 @@ final class Terminal {
 
     private Surroundings surroundings(ByteArrayOutputStream out, ByteArrayOutputStream err) {
         return new Surroundings(
-                CLOCK,
+                clock,
                 ZoneOffset.UTC,
                 Locale.ENGLISH,
                 new PrintStream(out, true, StandardCharsets.UTF_8),
@@ -78,11 +89,11 @@ final class Terminal {
                 "Ada Test");
     }
 
-    private static Ports ports() {
+    private Ports ports() {
         return new Ports(
                 CsvSheets::new,
-                () -> new SqliteShelf(CLOCK),
-                () -> new PdfPress("Porebench", CLOCK),
+                () -> new SqliteShelf(clock),
+                () -> new PdfPress("Porebench", clock),
                 DemoLaboratory::new);
     }
 }

@@ -146,4 +146,25 @@ class MixDesignFormatTest {
         assertThat(found(mixes(MIX_HEADING, CEMENT.replace(",,,,,", ",,1,m3,5,"), STONE.replace("oven-dry", ""))))
                 .containsExactly("2:0 mix_id csv.left-out", "3:11 mass_state csv.required");
     }
+
+    @Test
+    void leavesOutTheMixesBesideARowThatCannotBeRead() {
+        String[] ids = {"M-1", "M-2", "M-3", "M-4"};
+        String[] lines = new String[10];
+        lines[0] = MIX_HEADING;
+        for (int mix = 0; mix < 4; mix++) {
+            lines[1 + 2 * mix] = SAND.replace("M-1", ids[mix]);
+            lines[2 + 2 * mix] = STONE.replace("M-1,,,,", ids[mix] + ",House mix,1.00,m3,5.5");
+        }
+        lines[9] = "";
+        for (String bad : new String[] {"M-3,too,short", SAND.replace("M-1", ""), SAND + "\"", "\"x\"y," + SAND}) {
+            String[] broken = lines.clone();
+            broken[5] = bad;
+            Sheet<MixDesign> sheet = mixes(broken);
+            assertThat(found(sheet)).contains("4:0 mix_id csv.left-out-beside", "7:0 mix_id csv.left-out-beside");
+            assertThat(sheet.values()).extracting(mix -> mix.id().text()).containsExactly("M-1", "M-4");
+        }
+        lines[9] = "M-4,too,short";
+        assertThat(mixes(lines).values()).extracting(mix -> mix.id().text()).containsExactly("M-1", "M-2", "M-3");
+    }
 }

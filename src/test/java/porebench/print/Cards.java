@@ -64,13 +64,37 @@ final class Cards {
     }
 
     static FactorCard wetSieved(FactorCard card) {
+        return with(card, card.issue(), true);
+    }
+
+    static FactorCard withIssue(FactorCard card, FactorIssue.Action action, String approvedBy) {
+        FactorIssue old = card.issue();
+        FactorIssue issue = new FactorIssue(
+                old.mixId(),
+                old.revision(),
+                action,
+                old.factorPercent(),
+                old.determinationId(),
+                old.meterType(),
+                old.inForceFrom(),
+                old.recheckBy(),
+                old.issuedBy(),
+                approvedBy,
+                old.reason(),
+                old.mixVersion(),
+                old.sourceVersions(),
+                old.profileId());
+        return with(card, issue, card.wetSieved());
+    }
+
+    private static FactorCard with(FactorCard card, FactorIssue issue, boolean wetSieved) {
         return new FactorCard(
                 card.laboratory(),
                 card.mixId(),
                 card.mixTitle(),
                 card.sources(),
-                card.issue(),
-                true,
+                issue,
+                wetSieved,
                 card.targetAirPercent(),
                 card.airTolerancePercent(),
                 card.divisionPercent(),
@@ -94,7 +118,7 @@ final class Cards {
                 new MixId(mixId),
                 title,
                 sources,
-                issue(mixId, factor, FactorIssue.Action.ISSUED, title.length() > 60),
+                issue(mixId, factor, title.length() > 60),
                 wetSieved,
                 target,
                 tolerance,
@@ -103,11 +127,11 @@ final class Cards {
                 Profiles.standard().title());
     }
 
-    static FactorIssue issue(String mixId, BigDecimal factor, FactorIssue.Action action, boolean longNames) {
+    private static FactorIssue issue(String mixId, BigDecimal factor, boolean longNames) {
         return new FactorIssue(
                 new MixId(mixId),
                 3,
-                action,
+                FactorIssue.Action.ISSUED,
                 factor,
                 new DeterminationId("D-17"),
                 MeterType.B,

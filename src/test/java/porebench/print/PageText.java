@@ -64,7 +64,7 @@ final class PageText extends PDFTextStripper {
     protected void processTextPosition(TextPosition glyph) {
         double left = glyph.getXDirAdj();
         double right = left + glyph.getWidthDirAdj();
-        double size = glyph.getFontSizeInPt();
+        double size = glyph.getYScale();
         Run last = runs.isEmpty() ? null : runs.get(runs.size() - 1);
         boolean goesOn = last != null
                 && last.page == getCurrentPageNo()

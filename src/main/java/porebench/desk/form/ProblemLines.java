@@ -1,6 +1,9 @@
 package porebench.desk.form;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.method.Problem;
@@ -36,15 +39,19 @@ public final class ProblemLines {
         return panel;
     }
 
-    /** Shows some problems in place of those before. */
+    /** Shows some problems in place of those before, what is said of several things once. */
     public void show(List<Problem> problems) {
         if (problems.equals(shown)) {
             return;
         }
         shown = List.copyOf(problems);
         panel.removeAll();
-        problems.stream().filter(Problem::isError).forEach(this::add);
-        problems.stream().filter(problem -> !problem.isError()).forEach(this::add);
+        Set<String> said = new HashSet<>();
+        Stream.concat(
+                        problems.stream().filter(Problem::isError),
+                        problems.stream().filter(problem -> !problem.isError()))
+                .filter(problem -> said.add(problemText.say(problem)))
+                .forEach(this::add);
         panel.setVisible(!problems.isEmpty());
         panel.revalidate();
         panel.repaint();

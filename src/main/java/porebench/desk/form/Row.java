@@ -1,5 +1,6 @@
 package porebench.desk.form;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +16,9 @@ import porebench.method.ProblemText;
  * <p>Stands in a panel of MigLayout with three columns, see {@link Form}.
  */
 public final class Row {
+    /** In pixels at 100 %; a longer label, as with the names that people give, ends in dots and says all when pointed at. */
+    private static final int WIDEST_LABEL = 340;
+
     private final JComponent field;
     private final JLabel message = new JLabel();
     private final ProblemText problemText;
@@ -30,7 +34,10 @@ public final class Row {
 
     void addTo(JPanel panel, JLabel label, Component unit) {
         besides.addAll(List.of(label, unit));
-        panel.add(label);
+        panel.add(label, "wmin 0, wmax " + WIDEST_LABEL);
+        if (label.getPreferredSize().width > UIScale.scale(WIDEST_LABEL)) {
+            label.setToolTipText(label.getText());
+        }
         panel.add(field, "growx");
         panel.add(unit, "wrap");
         panel.add(message, "skip 1, span 2, growx, hidemode 3, wrap");

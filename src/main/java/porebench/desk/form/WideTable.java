@@ -1,15 +1,21 @@
 package porebench.desk.form;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
+import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
+import javax.swing.JLabel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
 import javax.swing.table.TableCellEditor;
+import javax.swing.table.TableColumn;
 import javax.swing.table.TableModel;
 import javax.swing.text.JTextComponent;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A table as high as its rows, within a page that scrolls up and down: it fills the width when there is room and scrolls
@@ -28,6 +34,41 @@ public class WideTable extends JTable {
         setFillsViewportHeight(true);
         getTableHeader().setReorderingAllowed(false);
         putClientProperty("terminateEditOnFocusLost", true);
+    }
+
+    /**
+     * Sets out a column.
+     *
+     * @param widthPixels its preferred width at 100 %
+     * @param isNumber whether its heading stands above digits, at the right
+     */
+    public void setColumn(int index, int widthPixels, boolean isNumber) {
+        TableColumn column = getColumnModel().getColumn(index);
+        column.setPreferredWidth(UIScale.scale(widthPixels));
+        int alignment = isNumber ? SwingConstants.TRAILING : SwingConstants.LEADING;
+        column.setHeaderRenderer((table, value, isSelected, hasFocus, row, shown) -> {
+            Component heading = table.getTableHeader()
+                    .getDefaultRenderer()
+                    .getTableCellRendererComponent(table, value, isSelected, hasFocus, row, shown);
+            if (heading instanceof JLabel label) {
+                label.setHorizontalAlignment(alignment);
+            }
+            return heading;
+        });
+    }
+
+    /** Returns the whole text of a cell too narrow for it, where the cell has no tip of its own. */
+    @Override
+    public @Nullable String getToolTipText(MouseEvent event) {
+        @Nullable String tip = super.getToolTipText(event);
+        int row = rowAtPoint(event.getPoint());
+        int column = columnAtPoint(event.getPoint());
+        if (tip != null || row < 0 || column < 0) {
+            return tip;
+        }
+        Component shown = prepareRenderer(getCellRenderer(row, column), row, column);
+        boolean isCut = shown.getPreferredSize().width > getCellRect(row, column, false).width;
+        return isCut && shown instanceof JLabel label ? label.getText() : null;
     }
 
     /** Returns the table in its sideways scroll bar; turning the wheel goes on to the page. */

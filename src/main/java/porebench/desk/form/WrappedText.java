@@ -2,6 +2,7 @@ package porebench.desk.form;
 
 import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
 
 /** Text to read that breaks its lines at the width it is given; its layout constraint must let it shrink, {@code wmin 0}. */
 public final class WrappedText extends JTextArea {
@@ -28,5 +29,9 @@ public final class WrappedText extends JTextArea {
     public void updateUI() {
         super.updateUI();
         setBorder(BorderFactory.createEmptyBorder());
+        // Otherwise a new text would scroll the page to where it stands.
+        if (getCaret() instanceof DefaultCaret caret) {
+            caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        }
     }
 }

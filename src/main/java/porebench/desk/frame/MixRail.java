@@ -37,7 +37,14 @@ final class MixRail {
     private final JPanel panel = new JPanel(
             new MigLayout("insets 14 10 12 6, fillx, wrap 1", "[grow,fill]", "[]8[]8[grow,fill]14[]6[]2[]2[]"));
     private final DefaultListModel<RegisterRow> shown = new DefaultListModel<>();
-    private final JList<RegisterRow> list = new JList<>(shown);
+    private final JList<RegisterRow> list = new JList<>(shown) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+            return true;
+        }
+    };
     private final JTextField search = new JTextField();
     private final JLabel nothing = new JLabel();
     private final List<JToggleButton> entries = new ArrayList<>();
@@ -174,6 +181,11 @@ final class MixRail {
         if (index >= 0) {
             entries.get(index).setSelected(true);
         }
+    }
+
+    /** Puts the keyboard on the list of mixes. */
+    void focusMixes() {
+        list.requestFocusInWindow();
     }
 
     void find() {

@@ -6,6 +6,14 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.factor.FactorPage;
+import porebench.desk.mix.MixPage;
+import porebench.desk.register.MetersPage;
+import porebench.desk.register.RegisterPage;
+import porebench.desk.register.SourcesPage;
+import porebench.desk.sample.SamplePage;
+import porebench.desk.trial.TrialsPage;
+import porebench.desk.variability.VariabilityPage;
 import porebench.record.MixId;
 
 /**
@@ -27,7 +35,16 @@ record Pages(List<Page> steps, List<Page> registers, Runnable beginMix) {
      * @param openMix turns the window to a mix
      */
     static Pages of(DeskModel desk, Consumer<MixId> openMix) {
-        return new Pages(List.of(), List.of(), () -> {});
+        MixPage mix = new MixPage(desk);
+        return new Pages(
+                List.of(
+                        mix,
+                        new SamplePage(desk),
+                        new TrialsPage(desk),
+                        new VariabilityPage(desk),
+                        new FactorPage(desk)),
+                List.of(new SourcesPage(desk), new MetersPage(desk), new RegisterPage(desk, openMix)),
+                mix::begin);
     }
 
     /** Returns all pages. */

@@ -7,6 +7,7 @@ import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Insets;
 import java.awt.RenderingHints;
 import javax.swing.Icon;
 import javax.swing.JLabel;
@@ -22,8 +23,9 @@ final class StepButton extends JToggleButton {
     private boolean next;
 
     StepButton(int number, String title) {
-        setLayout(new MigLayout("insets 7 10 7 8, fillx, novisualpadding", "[]9[grow,fill,0::]", "[]0[]"));
+        setLayout(new MigLayout("insets 7 12 7 6, fillx, novisualpadding", "[]9[grow,fill,0::]", "[]0[]"));
         putClientProperty("FlatLaf.styleClass", "step");
+        setMargin(new Insets(0, 0, 0, 0));
         getAccessibleContext().setAccessibleName(number + " " + title);
         add(new JLabel(new Disc(number)), "spany 2");
         JLabel heading = new JLabel(title);

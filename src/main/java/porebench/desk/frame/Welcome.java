@@ -9,16 +9,15 @@ import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
 
-/** What stands on the right while no mix is selected: what to do next. */
+/** What stands on the right in a lab book without a mix: what to do next. */
 final class Welcome {
     private final JPanel panel = new JPanel(new MigLayout("insets 48, wrap 1, hidemode 3", "[520::640]", "[]10[]20[]"));
-    private final JLabel title = new JLabel();
-    private final WrappedText words = new WrappedText("welcome.words", "quiet");
-    private final JPanel buttons = new JPanel(new MigLayout("insets 0, gap 10", "[][]"));
-    private final Texts texts;
 
     Welcome(Texts texts, Action newMix, Action importCsv) {
-        this.texts = texts;
+        JLabel title = new JLabel(texts.get("welcome.empty"));
+        WrappedText words = new WrappedText("welcome.words", "quiet");
+        words.setText(texts.get("welcome.empty.words"));
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 10", "[][]"));
         panel.setName("welcome");
         title.putClientProperty("FlatLaf.styleClass", "h1");
         buttons.add(button(newMix, "welcome.newMix"));
@@ -36,12 +35,5 @@ final class Welcome {
 
     JComponent component() {
         return panel;
-    }
-
-    /** Says what to do in a lab book without a mix, or with some of which none is selected. */
-    void show(boolean noMixAtAll) {
-        title.setText(texts.get(noMixAtAll ? "welcome.empty" : "welcome.choose"));
-        words.setText(texts.get(noMixAtAll ? "welcome.empty.words" : "welcome.choose.words"));
-        buttons.setVisible(noMixAtAll);
     }
 }

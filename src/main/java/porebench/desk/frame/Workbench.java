@@ -56,8 +56,15 @@ public final class Workbench {
             memory.theme().apply();
             SwingAsker asker = new SwingAsker(locale, settings);
             AtomicReference<JComponent> over = new AtomicReference<>(new JPanel());
-            Tools tools =
-                    new Tools(shelf, sheets, press, Tasks.inBackground(over::get, locale), asker, clock, zone, locale);
+            Tools tools = new Tools(
+                    GuardedBook.shelf(shelf),
+                    sheets,
+                    press,
+                    Tasks.inBackground(over::get, locale),
+                    asker,
+                    clock,
+                    zone,
+                    locale);
             Toolkit.getDefaultToolkit()
                     .getSystemEventQueue()
                     .push(new WatchedEvents(asker, FrameTexts.in(locale), over::get));

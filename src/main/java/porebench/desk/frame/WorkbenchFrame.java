@@ -120,6 +120,7 @@ public final class WorkbenchFrame {
         refresh();
         pages.named(memory.page()).ifPresent(this::turnTo);
         frame.setVisible(true);
+        rail.focusMixes();
         lookout.start();
     }
 
@@ -141,6 +142,10 @@ public final class WorkbenchFrame {
 
     WindowMemory memory() {
         return memory;
+    }
+
+    Pages pages() {
+        return pages;
     }
 
     Page current() {
@@ -239,11 +244,14 @@ public final class WorkbenchFrame {
         rail.refresh();
         head.refresh();
         boolean onSteps = pages.isStep(current);
-        boolean empty = onSteps && desk.selected().isEmpty() && !beginning && !current.hasUnsavedDraft();
+        boolean empty = onSteps && desk.rows().isEmpty() && !beginning;
+        if (onSteps && desk.selected().isEmpty()) {
+            // Without a mix only its design can be written; the other steps follow from it.
+            current = pages.steps().get(0);
+        }
         head.component().setVisible(onSteps && !empty);
         head.mark(current);
         rail.mark(current);
-        welcome.show(desk.rows().isEmpty());
         cards.show(pageArea, empty ? WELCOME : current.name());
         strip.refresh();
         frame.setTitle(texts.get("frame.title", desk.book().name()));

@@ -2,8 +2,10 @@ package porebench.desk.mix;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import porebench.method.MoistureState;
 import porebench.method.sample.Batch;
 import porebench.method.sample.BatchVolume;
+import porebench.method.sample.Constituent;
 import porebench.method.sample.CorrectionSample;
 import porebench.quantity.Density;
 import porebench.quantity.Mass;
@@ -12,7 +14,7 @@ import porebench.quantity.Volume;
 /**
  * The figures of a batch shown beside its mix design.
  *
- * @param totalMass the sum of all masses as stated
+ * @param totalMass the sum of all masses, oven-dry aggregate with the water in its pores
  * @param airFree the absolute volume of all constituents; empty when one of them is not known
  * @param concrete the volume of concrete of the whole batch; empty when it cannot be known
  * @param passing the volume of concrete that passes wet sieving; empty when it is not wet-sieved or cannot be known
@@ -36,26 +38,59 @@ record BatchFigures(
      *     from them is given
      */
     static BatchFigures of(Batch batch, boolean volumeKnown) {
+        double air = batch.targetAirPercent().doubleValue() / 100;
         Mass total = new Mass(batch.constituents().stream()
-                .mapToDouble(constituent -> constituent.mass().value().kilograms())
+                .mapToDouble(BatchFigures::batchKilograms)
                 .sum());
-        double solidShare = 1 - batch.targetAirPercent().doubleValue() / 100;
-        Batch whole = batch.withWetSieved(false);
         Optional<Volume> airFree = volume(new Batch(
-                        whole.constituents(), new BatchVolume.FromConstituents(), whole.targetAirPercent(), false))
-                .map(volume -> volume.times(solidShare));
-        Optional<Volume> concrete = volumeKnown ? volume(whole) : Optional.empty();
+                        batch.constituents(), new BatchVolume.FromConstituents(), batch.targetAirPercent(), false))
+                .map(volume -> volume.times(1 - air));
+        Optional<Volume> passing = batch.wetSieved() && volumeKnown ? volume(batch) : Optional.empty();
+        Optional<Volume> concrete = volumeKnown ? concrete(batch, airFree, passing, air) : Optional.empty();
+        boolean massKnown = batch.constituents().stream().noneMatch(BatchFigures::lacksPoreWater);
         return new BatchFigures(
                 total,
                 airFree,
                 concrete,
-                batch.wetSieved() && volumeKnown ? volume(batch) : Optional.empty(),
-                concrete.map(volume -> new Density(total.kilograms() / volume.cubicMetres())),
+                passing,
+                concrete.filter(volume -> massKnown)
+                        .map(volume -> new Density(total.kilograms() / volume.cubicMetres())),
                 airFree.isPresent() && concrete.isPresent()
                         ? OptionalDouble.of(100
                                 * airFree.get().cubicMetres()
                                 / concrete.get().cubicMetres())
                         : OptionalDouble.empty());
+    }
+
+    /** The target air of a wet-sieved batch is that of what passes the sieve; the stone left out has none. */
+    private static Optional<Volume> concrete(
+            Batch batch, Optional<Volume> airFree, Optional<Volume> passing, double air) {
+        if (batch.wetSieved() && batch.volume() instanceof BatchVolume.FromConstituents) {
+            return airFree.flatMap(solid -> passing.map(volume -> solid.plus(volume.times(air))));
+        }
+        return volume(batch.withWetSieved(false));
+    }
+
+    /** Oven-dry material goes into the batch with the water in its pores. */
+    private static double batchKilograms(Constituent constituent) {
+        double stated = constituent.mass().value().kilograms();
+        return isOvenDry(constituent)
+                ? stated
+                        * (1
+                                + constituent
+                                                .absorptionPercent()
+                                                .map(Number::doubleValue)
+                                                .orElse(0.0)
+                                        / 100)
+                : stated;
+    }
+
+    private static boolean lacksPoreWater(Constituent constituent) {
+        return isOvenDry(constituent) && constituent.absorptionPercent().isEmpty();
+    }
+
+    private static boolean isOvenDry(Constituent constituent) {
+        return constituent.role().isAggregate() && constituent.state() == MoistureState.OVEN_DRY;
     }
 
     private static Optional<Volume> volume(Batch batch) {

@@ -1,6 +1,5 @@
 package porebench.desk.mix;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.event.MouseEvent;
 import java.util.List;
@@ -9,7 +8,6 @@ import javax.swing.JComboBox;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.table.JTableHeader;
-import javax.swing.table.TableColumn;
 import porebench.desk.form.Choices;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WideTable;
@@ -21,7 +19,7 @@ import porebench.quantity.MassUnit;
 /** The table of constituents: typed in place, its choices by boxes, its problems marked in their cells. */
 final class ConstituentTable extends WideTable {
     private static final long serialVersionUID = 1L;
-    private static final int[] WIDTHS = {176, 104, 138, 84, 56, 98, 108, 98, 98, 118};
+    private static final int[] WIDTHS = {150, 104, 88, 74, 50, 86, 112, 92, 96, 114};
 
     private final transient MixModel model;
     private final transient Texts texts;
@@ -35,9 +33,8 @@ final class ConstituentTable extends WideTable {
         getAccessibleContext().setAccessibleName(texts.get("section.constituents"));
         ConstituentCell cell = new ConstituentCell(model, problemText);
         for (MixColumn column : MixColumn.values()) {
-            TableColumn shown = getColumnModel().getColumn(column.ordinal());
-            shown.setPreferredWidth(UIScale.scale(WIDTHS[column.ordinal()]));
-            shown.setCellRenderer(cell);
+            setColumn(column.ordinal(), WIDTHS[column.ordinal()], column.isNumber());
+            getColumnModel().getColumn(column.ordinal()).setCellRenderer(cell);
         }
         chooseBy(MixColumn.ROLE, Choices.of("role", List.of(Role.values()), this::say, role -> {}));
         chooseBy(MixColumn.MASS_UNIT, Choices.ofUnits("massUnit", List.of(MassUnit.values()), unit -> {}));

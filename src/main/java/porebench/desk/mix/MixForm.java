@@ -85,6 +85,10 @@ final class MixForm {
         form.add("remarks", texts.get("label.remarks"), text(MixField.REMARKS), "");
     }
 
+    void focusFirst() {
+        id.requestFocusInWindow();
+    }
+
     JPanel panel() {
         return form.panel();
     }

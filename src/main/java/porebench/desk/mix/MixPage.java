@@ -49,6 +49,7 @@ public final class MixPage implements Page {
         panel.finishTyping();
         model.begin();
         desk.selectNone();
+        panel.focusFirst();
     }
 
     @Override

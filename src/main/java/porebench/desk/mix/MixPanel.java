@@ -128,6 +128,11 @@ final class MixPanel implements MixActions.Rows {
         }
     }
 
+    /** Puts the cursor where a new mix design begins. */
+    void focusFirst() {
+        form.focusFirst();
+    }
+
     @Override
     public int selected() {
         return table.getSelectedRow();

@@ -1,6 +1,5 @@
 package porebench.desk.mix;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.time.ZoneId;
 import java.util.List;
 import javax.swing.JScrollPane;
@@ -13,7 +12,7 @@ import porebench.record.Version;
 
 /** All versions of a mix design: when, who, why, and what changed. */
 final class VersionsTable {
-    private static final int[] WIDTHS = {70, 150, 150, 340, 300};
+    private static final int[] WIDTHS = {64, 130, 130, 310, 310};
 
     private final MixModel model;
     private final Texts texts;
@@ -39,7 +38,7 @@ final class VersionsTable {
         WideTable table = new WideTable("versions", rows);
         table.getAccessibleContext().setAccessibleName(texts.get("section.versions"));
         for (int column = 0; column < WIDTHS.length; column++) {
-            table.getColumnModel().getColumn(column).setPreferredWidth(UIScale.scale(WIDTHS[column]));
+            table.setColumn(column, WIDTHS[column], false);
         }
         scrolled = table.scrolled();
     }

@@ -11,9 +11,9 @@ final class StateColours {
     static Color of(TrialPoint.State state) {
         Color named = UIManager.getColor(
                 switch (state) {
-                    case COUNTED -> "Actions.Blue";
-                    case STRUCK -> "Label.disabledForeground";
-                    case VOID -> "Actions.Red";
+                    case COUNTED -> "Porebench.good";
+                    case STRUCK -> "Porebench.quiet";
+                    case VOID -> "Porebench.error";
                 });
         return named == null ? UIManager.getColor("Label.foreground") : named;
     }

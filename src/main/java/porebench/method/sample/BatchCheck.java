@@ -29,7 +29,7 @@ final class BatchCheck {
     /** Light aggregate for structural concrete takes up less than this, in %. */
     private static final BigDecimal HIGHEST_ABSORPTION = BigDecimal.valueOf(40);
     /** No aggregate on a bench holds more water than this, in %. */
-    private static final BigDecimal HIGHEST_MOISTURE = BigDecimal.valueOf(60);
+    static final BigDecimal HIGHEST_MOISTURE = BigDecimal.valueOf(60);
 
     private final Batch batch;
     private final boolean volumeIsComputed;

@@ -1,0 +1,84 @@
+package porebench.desk.frame;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import porebench.method.Problem;
+import porebench.record.Draft;
+import porebench.record.Kept;
+import porebench.record.LabBook;
+import porebench.record.Version;
+import porebench.record.port.LabBookShelf;
+
+/**
+ * A lab book that lets one thread in at a time.
+ *
+ * <p>The window reads on the event thread while a copy, an export or a check goes on beside it.
+ */
+final class GuardedBook implements LabBook {
+    private final LabBook book;
+
+    GuardedBook(LabBook book) {
+        this.book = book;
+    }
+
+    /** Returns a shelf whose lab books let one thread in at a time. */
+    static LabBookShelf shelf(LabBookShelf shelf) {
+        return new LabBookShelf() {
+            @Override
+            public LabBook open(Path file) {
+                return new GuardedBook(shelf.open(file));
+            }
+
+            @Override
+            public LabBook create(Path file) {
+                return new GuardedBook(shelf.create(file));
+            }
+        };
+    }
+
+    @Override
+    public synchronized String name() {
+        return book.name();
+    }
+
+    @Override
+    public synchronized <T extends Kept> List<Version<T>> latest(Class<T> kind) {
+        return book.latest(kind);
+    }
+
+    @Override
+    public synchronized <T extends Kept> Optional<Version<T>> latest(Class<T> kind, String recordId) {
+        return book.latest(kind, recordId);
+    }
+
+    @Override
+    public synchronized <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId) {
+        return book.history(kind, recordId);
+    }
+
+    @Override
+    public synchronized List<Problem> keep(List<Draft> drafts, String who, String why) {
+        return book.keep(drafts, who, why);
+    }
+
+    @Override
+    public synchronized long changeNumber() {
+        return book.changeNumber();
+    }
+
+    @Override
+    public synchronized List<Problem> verify() {
+        return book.verify();
+    }
+
+    @Override
+    public synchronized void saveCopy(Path file) {
+        book.saveCopy(file);
+    }
+
+    @Override
+    public synchronized void close() {
+        book.close();
+    }
+}

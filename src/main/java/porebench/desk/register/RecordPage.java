@@ -1,0 +1,79 @@
+package porebench.desk.register;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.swing.JComponent;
+import porebench.desk.DeskModel;
+import porebench.desk.form.Texts;
+import porebench.record.Kept;
+
+/** One register with the record on view: what the pages of sources and of meters share. */
+final class RecordPage<T extends Kept> {
+    private final RecordModel<T, ?> model;
+    private final RecordActions actions;
+    private final RecordPanel<T> panel;
+
+    RecordPage(
+            RecordModel<T, ?> model, String what, List<Column<T>> columns, RecordForm fields, Supplier<String> note) {
+        this.model = model;
+        this.actions = new RecordActions(model, what, this::component, this::refresh);
+        this.panel = new RecordPanel<>(model, what, columns, fields, note, actions, this::choose);
+        model.history().onChange(this::refresh);
+        model.desk().onChange(() -> {
+            model.follow();
+            refresh();
+        });
+        refresh();
+    }
+
+    static Texts texts(DeskModel desk) {
+        return Texts.of("porebench.desk.register.register", desk.tools().locale());
+    }
+
+    private void refresh() {
+        panel.refresh();
+    }
+
+    private void choose(String recordId) {
+        boolean isShown = model.base()
+                .filter(version -> version.value().recordId().equals(recordId))
+                .isPresent();
+        if (!isShown && actions.mayLeave()) {
+            model.show(recordId);
+        }
+    }
+
+    JComponent component() {
+        return panel.component();
+    }
+
+    boolean hasUnsavedDraft() {
+        return model.history().isChanged();
+    }
+
+    void dropDraft() {
+        model.dropDraft();
+        refresh();
+    }
+
+    void undo() {
+        model.history().undo();
+    }
+
+    void redo() {
+        model.history().redo();
+    }
+
+    Optional<String> undoLabel() {
+        return model.history().undoLabel();
+    }
+
+    Optional<String> redoLabel() {
+        return model.history().redoLabel();
+    }
+
+    void save() {
+        actions.saveDraft();
+    }
+}

@@ -1,0 +1,184 @@
+package porebench.desk.register;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.ListSelectionModel;
+import net.miginfocom.swing.MigLayout;
+import porebench.desk.form.Commands;
+import porebench.desk.form.ProblemLines;
+import porebench.desk.form.TallPanel;
+import porebench.desk.form.Texts;
+import porebench.desk.form.WideTable;
+import porebench.desk.form.WrappedText;
+import porebench.record.Kept;
+import porebench.record.Version;
+
+/** A register on the left and the record on view on the right: form, what it would change, versions. */
+final class RecordPanel<T extends Kept> {
+    private static final String STYLE = "FlatLaf.styleClass";
+
+    private final JPanel panel = new JPanel(new MigLayout(
+            "insets 18 22 14 22, fill", "[0:0:,grow 56,fill]24[0:0:,grow 44,fill]", "[][0:0:,grow,fill]"));
+    private final RecordModel<T, ?> model;
+    private final Texts texts;
+    private final String what;
+    private final RecordForm fields;
+    private final Supplier<String> note;
+    private final Rows<T> rows;
+    private final JTable table;
+    private final JLabel heading = new JLabel();
+    private final WrappedText empty;
+    private final WrappedText noteText;
+    private final JPanel effectsBox = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill]"));
+    private final WrappedText effects;
+    private final ProblemLines problems;
+    private final VersionsPanel<T> versions;
+    private final RecordActions actions;
+    private boolean showing;
+
+    /**
+     * Makes the panel.
+     *
+     * @param what the word that leads the keys of its texts, such as {@code source}
+     * @param note what is said of the record on view besides its fields; may be blank
+     * @param choose takes the id of the record that a person chose
+     */
+    RecordPanel(
+            RecordModel<T, ?> model,
+            String what,
+            List<Column<T>> columns,
+            RecordForm fields,
+            Supplier<String> note,
+            RecordActions actions,
+            Consumer<String> choose) {
+        this.model = model;
+        this.texts = model.texts();
+        this.what = what;
+        this.fields = fields;
+        this.note = note;
+        this.actions = actions;
+        rows = new Rows<>(columns);
+        table = new WideTable(what + ".table", rows);
+        empty = new WrappedText(what + ".empty", "quiet");
+        noteText = new WrappedText(what + ".note", "quiet");
+        effects = new WrappedText(what + ".effects", "caution");
+        problems = new ProblemLines(what + ".problems", model.desk().tools().problemText());
+        versions = new VersionsPanel<>(model, what);
+        setUpTable(columns, choose);
+        panel.setName(what + ".register");
+        panel.add(head(), "spanx 2, growx, wrap");
+        panel.add(left());
+        panel.add(right());
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    private JComponent head() {
+        JPanel head = new JPanel(new MigLayout("insets 0 0 12 0, fillx", "[grow,fill,0::]16[]", "[]4[]"));
+        JLabel title = new JLabel(texts.get(what + ".title"));
+        title.putClientProperty(STYLE, "h1");
+        WrappedText sentence = new WrappedText(what + ".sentence", "quiet");
+        sentence.setText(texts.get(what + ".sentence"));
+        head.add(title);
+        head.add(Commands.button(what + ".new", actions.begin()), "spany 2, aligny top, wrap");
+        head.add(sentence, "wmin 0");
+        return head;
+    }
+
+    private JComponent left() {
+        JPanel left =
+                new JPanel(new MigLayout("insets 0, fill, wrap 1, hidemode 3", "[grow,fill,0::]", "[][grow,fill]"));
+        empty.setText(texts.get(what + ".empty"));
+        left.add(empty, "wmin 0");
+        left.add(new JScrollPane(table), "cell 0 1, wmin 0, hmin 0, grow, push");
+        return left;
+    }
+
+    private JComponent right() {
+        TallPanel right = new TallPanel(new MigLayout(
+                "insets 0 0 8 4, fillx, wrap 1, hidemode 3", "[grow,fill,0::]", "[]10[]10[]10[]10[]14[]10[]"));
+        heading.putClientProperty(STYLE, "h2");
+        effectsBox.setOpaque(false);
+        effectsBox.add(effects, "wmin 0");
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 10", "[][]"));
+        buttons.add(Commands.button(what + ".save", actions.save()));
+        buttons.add(Commands.button(what + ".drop", actions.drop()));
+        right.add(heading, "wmin 0");
+        right.add(fields.form().panel());
+        right.add(problems.panel(), "wmin 0");
+        right.add(effectsBox, "wmin 0");
+        right.add(buttons);
+        right.add(noteText, "wmin 0");
+        right.add(versions.component(), "wmin 0");
+        JScrollPane scroll = right.scrolled();
+        scroll.setName(what + ".record");
+        return scroll;
+    }
+
+    private void setUpTable(List<Column<T>> columns, Consumer<String> choose) {
+        table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        table.getAccessibleContext().setAccessibleName(texts.get(what + ".title"));
+        Rows.alignHeadings(table);
+        for (int column = 0; column < columns.size(); column++) {
+            table.getColumnModel()
+                    .getColumn(column)
+                    .setPreferredWidth(UIScale.scale(columns.get(column).width()));
+        }
+        table.getSelectionModel().addListSelectionListener(event -> {
+            int row = table.getSelectedRow();
+            if (!showing && !event.getValueIsAdjusting() && row >= 0) {
+                choose.accept(rows.at(row).recordId());
+                refresh();
+            }
+        });
+    }
+
+    /** Shows the register and the draft as they are. */
+    void refresh() {
+        showing = true;
+        List<T> records = model.rows().stream().map(Version::value).toList();
+        if (!records.equals(rows.shown())) {
+            rows.show(records);
+        } else {
+            table.repaint();
+        }
+        Optional<Integer> selected = model.base()
+                .flatMap(version -> IntStream.range(0, records.size())
+                        .filter(row -> records.get(row)
+                                .recordId()
+                                .equals(version.value().recordId()))
+                        .boxed()
+                        .findFirst());
+        if (selected.isEmpty()) {
+            table.clearSelection();
+        } else if (table.getSelectedRow() != selected.get()) {
+            table.setRowSelectionInterval(selected.get(), selected.get());
+        }
+        showing = false;
+        empty.setVisible(records.isEmpty());
+        heading.setText(model.base()
+                .map(version ->
+                        texts.get("record.heading", version.value().recordId(), Integer.toString(version.number())))
+                .orElse(texts.get(what + ".new.heading")));
+        fields.pull();
+        problems.show(fields.form().show(model.problems()));
+        Optional<String> untrue = model.effects();
+        effects.setText(untrue.orElse(""));
+        effectsBox.setVisible(untrue.isPresent());
+        noteText.setText(note.get());
+        noteText.setVisible(!noteText.getText().isBlank());
+        versions.refresh();
+        actions.refresh();
+    }
+}

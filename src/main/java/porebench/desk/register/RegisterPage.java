@@ -1,0 +1,41 @@
+package porebench.desk.register;
+
+import java.util.function.Consumer;
+import javax.swing.JComponent;
+import porebench.desk.DeskModel;
+import porebench.desk.Page;
+import porebench.desk.form.Texts;
+import porebench.record.MixId;
+
+/** The factor register: what is in force for every mix, what is due and what is missing. */
+public final class RegisterPage implements Page {
+    private final Texts texts;
+    private final RegisterPanel panel;
+
+    /**
+     * Makes the page.
+     *
+     * @param openMix turns the window to a mix
+     */
+    public RegisterPage(DeskModel desk, Consumer<MixId> openMix) {
+        texts = RecordPage.texts(desk);
+        panel = new RegisterPanel(desk, new RegisterModel(desk, texts), texts, openMix);
+        desk.onChange(panel::refresh);
+        panel.refresh();
+    }
+
+    @Override
+    public String name() {
+        return "register";
+    }
+
+    @Override
+    public String title() {
+        return texts.get("register.title");
+    }
+
+    @Override
+    public JComponent component() {
+        return panel.component();
+    }
+}

@@ -1,0 +1,92 @@
+package porebench.desk.register;
+
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import porebench.desk.DeskModel;
+import porebench.desk.Page;
+import porebench.desk.form.Texts;
+import porebench.record.Source;
+
+/** The register of sources. */
+public final class SourcesPage implements Page {
+    private final Texts texts;
+    private final RecordPage<Source> page;
+
+    public SourcesPage(DeskModel desk) {
+        texts = RecordPage.texts(desk);
+        SourcesModel model = new SourcesModel(desk, texts);
+        page = new RecordPage<>(model, "source", columns(model), new SourceForm(model), () -> note(model));
+    }
+
+    private List<Column<Source>> columns(SourcesModel model) {
+        return List.of(
+                new Column<>(texts.get("source.id.plain"), 60, Source::recordId),
+                new Column<>(texts.get("source.name.plain"), 165, Source::name),
+                new Column<>(texts.get("source.role.plain"), 65, source -> model.roleWords(source.role())),
+                new Column<>(texts.get("source.ledge.plain"), 100, Source::ledge),
+                new Column<>(
+                        texts.get("source.relativeDensity.short"), 65, source -> model.shown(source.relativeDensity())),
+                new Column<>(
+                        texts.get("source.absorption.short"), 75, source -> model.shown(source.absorptionPercent())));
+    }
+
+    private String note(SourcesModel model) {
+        if (model.isNew()) {
+            return "";
+        }
+        List<String> mixes =
+                model.mixesUsing().stream().map(mix -> mix.id().text()).toList();
+        return mixes.isEmpty() ? texts.get("source.unused") : texts.get("source.used", String.join(", ", mixes));
+    }
+
+    @Override
+    public String name() {
+        return "sources";
+    }
+
+    @Override
+    public String title() {
+        return texts.get("source.title");
+    }
+
+    @Override
+    public JComponent component() {
+        return page.component();
+    }
+
+    @Override
+    public boolean hasUnsavedDraft() {
+        return page.hasUnsavedDraft();
+    }
+
+    @Override
+    public void dropDraft() {
+        page.dropDraft();
+    }
+
+    @Override
+    public void undo() {
+        page.undo();
+    }
+
+    @Override
+    public void redo() {
+        page.redo();
+    }
+
+    @Override
+    public Optional<String> undoLabel() {
+        return page.undoLabel();
+    }
+
+    @Override
+    public Optional<String> redoLabel() {
+        return page.redoLabel();
+    }
+
+    @Override
+    public void save() {
+        page.save();
+    }
+}

@@ -1,0 +1,9 @@
+/**
+ * The registers of the whole laboratory: sources, meters, and the factors of all mixes.
+ *
+ * <p>Imports {@code desk} and {@code desk.form}; imported by {@code desk.frame} only.
+ */
+@NullMarked
+package porebench.desk.register;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,130 @@
+package porebench.desk.sample;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JScrollPane;
+import javax.swing.SwingConstants;
+import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.DefaultTableModel;
+import porebench.desk.form.Numbers;
+import porebench.desk.form.Texts;
+import porebench.desk.form.WideTable;
+import porebench.method.Role;
+import porebench.method.sample.CorrectionSample;
+import porebench.method.sample.WeighOut;
+import porebench.quantity.Mass;
+import porebench.quantity.MassUnit;
+
+/** What to weigh: a line an aggregate, then all fine and all coarse. */
+final class WeighOutTable {
+    private static final int[] WIDTHS = {200, 96, 74, 96, 96, 96, 108, 154};
+    private static final int FIRST_NUMBER = 3;
+
+    private final Texts texts;
+    private final Numbers numbers;
+    private final DefaultTableModel rows = new DefaultTableModel(0, WIDTHS.length) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public boolean isCellEditable(int row, int column) {
+            return false;
+        }
+    };
+    private final WideTable table = new WideTable("weighOut", rows);
+    private final JScrollPane scrolled = table.scrolled();
+
+    WeighOutTable(Texts texts, Numbers numbers) {
+        this.texts = texts;
+        this.numbers = numbers;
+        table.getAccessibleContext().setAccessibleName(texts.get("section.weigh-out"));
+        DefaultTableCellRenderer number = new DefaultTableCellRenderer();
+        number.setHorizontalAlignment(SwingConstants.TRAILING);
+        for (int column = 0; column < WIDTHS.length; column++) {
+            table.setColumn(column, WIDTHS[column], column >= FIRST_NUMBER);
+            if (column >= FIRST_NUMBER) {
+                table.getColumnModel().getColumn(column).setCellRenderer(number);
+            }
+        }
+    }
+
+    JScrollPane component() {
+        return scrolled;
+    }
+
+    void show(Optional<CorrectionSample> sample, Optional<WeighOut> weighOut, MassUnit unit) {
+        head(unit, weighOut);
+        List<Object[]> lines = new ArrayList<>();
+        if (sample.isPresent()) {
+            MassText text = new MassText(numbers, unit);
+            for (int index = 0; index < sample.get().components().size(); index++) {
+                int at = index;
+                lines.add(line(
+                        sample.get().components().get(index),
+                        weighOut.map(list -> list.lines().get(at)),
+                        text));
+            }
+            all(Role.FINE, "all.fine", sample.get(), weighOut, text).ifPresent(lines::add);
+            all(Role.COARSE, "all.coarse", sample.get(), weighOut, text).ifPresent(lines::add);
+        }
+        rows.setRowCount(0);
+        lines.forEach(rows::addRow);
+        scrolled.revalidate();
+    }
+
+    private void head(MassUnit unit, Optional<WeighOut> weighOut) {
+        String symbol = unit.symbol();
+        List<String> headings = List.of(
+                texts.get("heading.name"),
+                texts.get("heading.source"),
+                texts.get("heading.role"),
+                texts.get("heading.each", symbol),
+                texts.get("heading.lowest", symbol),
+                texts.get("heading.highest", symbol),
+                texts.get("heading.dry", symbol),
+                weighOut.map(list -> texts.get("heading.total", symbol, list.trials()))
+                        .orElseGet(() -> texts.get("heading.total.unknown", symbol)));
+        for (int column = 0; column < headings.size(); column++) {
+            table.getColumnModel().getColumn(column).setHeaderValue(headings.get(column));
+        }
+        table.getTableHeader().repaint();
+    }
+
+    private Object[] line(CorrectionSample.Component component, Optional<WeighOut.Line> line, MassText text) {
+        boolean hasSource = !component.source().equals(component.name());
+        return new Object[] {
+            component.name(),
+            hasSource ? component.source() : "",
+            texts.get(component.role() == Role.FINE ? "role.fine" : "role.coarse"),
+            text.show(component.mass()),
+            line.map(list -> text.showLowest(list.lowest())).orElse(""),
+            line.map(list -> text.showHighest(list.highest())).orElse(""),
+            component.ovenDryKilograms().isPresent()
+                    ? text.show(new Mass(component.ovenDryKilograms().getAsDouble()))
+                    : texts.get("unknown"),
+            line.map(list -> text.show(list.total())).orElse("")
+        };
+    }
+
+    private Optional<Object[]> all(
+            Role role, String key, CorrectionSample sample, Optional<WeighOut> weighOut, MassText text) {
+        if (sample.components().stream().noneMatch(component -> component.role() == role)) {
+            return Optional.empty();
+        }
+        Mass each = role == Role.FINE ? sample.fine() : sample.coarse();
+        Optional<Mass> total = weighOut.map(list -> list.lines().stream()
+                .filter(line -> line.role() == role)
+                .map(WeighOut.Line::total)
+                .reduce(new Mass(0), Mass::plus));
+        return Optional.of(new Object[] {
+            texts.get(key),
+            "",
+            "",
+            text.show(each),
+            "",
+            "",
+            "",
+            total.map(text::show).orElse("")
+        });
+    }
+}

@@ -1,0 +1,44 @@
+package porebench.desk.variability;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Color;
+import java.awt.Font;
+import javax.swing.UIManager;
+import porebench.chart.ChartLook;
+import porebench.chart.TrialPoint;
+
+/** The look of plots and marks in the theme that is shown now. */
+final class Looks {
+    private Looks() {}
+
+    static ChartLook now() {
+        return new ChartLook(
+                colour("Porebench.box", "Panel.background"),
+                colour("Label.foreground", "Label.foreground"),
+                colour("Component.borderColor", "Label.foreground"),
+                of(TrialPoint.State.COUNTED),
+                of(TrialPoint.State.STRUCK),
+                of(TrialPoint.State.VOID),
+                colour("Porebench.warning", "Label.foreground"),
+                font(),
+                UIScale.getUserScaleFactor());
+    }
+
+    /** Returns the colour of a trial's state; words and shape say the same. */
+    static Color of(TrialPoint.State state) {
+        return switch (state) {
+            case COUNTED -> colour("Porebench.good", "Label.foreground");
+            case STRUCK -> colour("Porebench.quiet", "Label.foreground");
+            case VOID -> colour("Porebench.error", "Label.foreground");
+        };
+    }
+
+    private static Font font() {
+        return UIManager.getFont("Label.font");
+    }
+
+    private static Color colour(String key, String otherwise) {
+        Color named = UIManager.getColor(key);
+        return named == null ? UIManager.getColor(otherwise) : named;
+    }
+}

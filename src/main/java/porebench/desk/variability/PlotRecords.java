@@ -1,0 +1,96 @@
+package porebench.desk.variability;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import porebench.chart.FactorByTrial;
+import porebench.chart.FactorOverTime;
+import porebench.chart.TrialPoint;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+import porebench.method.trial.DeterminationSummary;
+import porebench.record.Determination;
+import porebench.record.Evidence;
+import porebench.record.FactorIssue;
+import porebench.record.JudgedDetermination;
+import porebench.record.JudgedTrial;
+import porebench.record.Trial;
+import porebench.record.Version;
+
+/** Turns evidence into what the plots show. */
+final class PlotRecords {
+    private final ProblemText problemText;
+
+    PlotRecords(ProblemText problemText) {
+        this.problemText = problemText;
+    }
+
+    FactorByTrial byTrial(JudgedDetermination judged) {
+        Optional<DeterminationSummary> summary = judged.summary();
+        return new FactorByTrial(
+                judged.trials().stream().map(this::point).toList(),
+                summary.map(known -> OptionalDouble.of(known.summary().mean())).orElse(OptionalDouble.empty()),
+                summary.flatMap(DeterminationSummary::interval)
+                        .map(interval -> new FactorByTrial.Interval(interval.low(), interval.high())),
+                summary.map(known -> OptionalDouble.of(known.reportedPercent().doubleValue()))
+                        .orElse(OptionalDouble.empty()));
+    }
+
+    FactorOverTime overTime(Evidence evidence, LocalDate today) {
+        List<TrialPoint> trials = evidence.determinations().stream()
+                .flatMap(judged -> judged.trials().stream())
+                .map(this::point)
+                .toList();
+        List<FactorOverTime.Step> steps = evidence.issues().stream()
+                .map(Version::value)
+                .map(PlotRecords::step)
+                .toList();
+        List<FactorOverTime.Begun> begun = evidence.determinations().stream()
+                .map(judged -> judged.determination().value())
+                .map(PlotRecords::begun)
+                .toList();
+        return new FactorOverTime(trials, steps, begun, today);
+    }
+
+    private static FactorOverTime.Step step(FactorIssue issue) {
+        return new FactorOverTime.Step(
+                issue.revision(),
+                issue.inForceFrom(),
+                issue.isIssue() ? OptionalDouble.of(issue.factorPercent().doubleValue()) : OptionalDouble.empty());
+    }
+
+    private static FactorOverTime.Begun begun(Determination determination) {
+        return new FactorOverTime.Begun(determination.id().text(), determination.openedOn());
+    }
+
+    TrialPoint point(JudgedTrial judged) {
+        Trial trial = judged.trial().value();
+        return new TrialPoint(
+                trial.id().text(),
+                trial.testedAt(),
+                trial.operator(),
+                trial.meterId().text(),
+                judged.factorPercent(),
+                state(judged),
+                reason(judged));
+    }
+
+    static TrialPoint.State state(JudgedTrial judged) {
+        return judged.isStruck()
+                ? TrialPoint.State.STRUCK
+                : judged.isVoid() ? TrialPoint.State.VOID : TrialPoint.State.COUNTED;
+    }
+
+    /** Says why a trial does not count: the person's reason, or what is wrong with its readings. */
+    String reason(JudgedTrial judged) {
+        return judged.trial()
+                .value()
+                .struckBecause()
+                .orElseGet(() -> judged.figures().problems().stream()
+                        .filter(Problem::isError)
+                        .map(problemText::say)
+                        .collect(Collectors.joining(" ")));
+    }
+}

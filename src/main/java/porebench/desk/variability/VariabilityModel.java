@@ -1,0 +1,210 @@
+package porebench.desk.variability;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import porebench.chart.FactorByTrial;
+import porebench.chart.FactorOverTime;
+import porebench.chart.TrialPoint;
+import porebench.desk.DeskModel;
+import porebench.desk.form.Texts;
+import porebench.method.Problem;
+import porebench.method.profile.Profiles;
+import porebench.record.Determination;
+import porebench.record.DeterminationId;
+import porebench.record.Evidence;
+import porebench.record.JudgedDetermination;
+import porebench.record.JudgedTrial;
+import porebench.record.Meter;
+import porebench.record.MixId;
+import porebench.record.Version;
+
+/** The Variability page without its window: the verdict, the numbers, what is left out and why, the plots' data. */
+final class VariabilityModel {
+    private static final String BUNDLE = "porebench.desk.variability.variability";
+
+    private final DeskModel desk;
+    private final Texts texts;
+    private final PlotRecords plots;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private Optional<MixId> mix = Optional.empty();
+    private Optional<DeterminationId> chosen = Optional.empty();
+
+    VariabilityModel(DeskModel desk) {
+        this.desk = desk;
+        this.texts = Texts.of(BUNDLE, desk.tools().locale());
+        this.plots = new PlotRecords(desk.tools().problemText());
+        follow();
+        desk.onChange(this::follow);
+    }
+
+    /**
+     * A determination to choose.
+     *
+     * @param id its name
+     * @param words its name, day and number of trials
+     */
+    record Choice(DeterminationId id, String words) {
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
+    /**
+     * A trial that is not in the numbers.
+     *
+     * @param state struck or void
+     * @param sentence which trial, its factor if it has one, and why it does not count
+     */
+    record LeftOut(TrialPoint.State state, String sentence) {}
+
+    DeskModel desk() {
+        return desk;
+    }
+
+    Texts texts() {
+        return texts;
+    }
+
+    private void follow() {
+        if (!mix.equals(desk.selected())) {
+            mix = desk.selected();
+            chosen = Optional.empty();
+        }
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+
+    void choose(DeterminationId id) {
+        chosen = Optional.of(id);
+        follow();
+    }
+
+    /** Returns all determinations of the mix, the newest first. */
+    List<Choice> choices() {
+        List<Choice> choices = new ArrayList<>();
+        determinations().forEach(judged -> choices.add(choice(judged)));
+        Collections.reverse(choices);
+        return choices;
+    }
+
+    private List<JudgedDetermination> determinations() {
+        return desk.evidence().map(Evidence::determinations).orElse(List.of());
+    }
+
+    private Choice choice(JudgedDetermination judged) {
+        Determination one = judged.determination().value();
+        return new Choice(
+                one.id(),
+                texts.get(
+                        "determination.choice",
+                        one.id().text(),
+                        one.openedOn().toString(),
+                        Integer.toString(judged.trials().size()),
+                        Integer.toString(judged.counted())));
+    }
+
+    /** Returns the determination looked at: the one chosen, else the newest. */
+    Optional<JudgedDetermination> judged() {
+        return chosen.flatMap(id -> desk.evidence().flatMap(evidence -> evidence.determination(id)))
+                .or(() -> determinations().stream().reduce((earlier, later) -> later));
+    }
+
+    Verdict verdict() {
+        return Verdict.of(
+                judged(),
+                desk.evidence().map(Evidence::profile).orElseGet(Profiles::standard),
+                desk.tools().numbers(),
+                texts);
+    }
+
+    private Optional<Figures> figures() {
+        return judged().flatMap(judged -> judged.summary()
+                .map(summary -> new Figures(
+                        judged,
+                        summary,
+                        desk.evidence().map(Evidence::profile).orElseGet(Profiles::standard),
+                        division(judged),
+                        desk.tools().numbers(),
+                        texts)));
+    }
+
+    /** Returns the numbers; none when no trial counts. */
+    List<Figures.Line> lines() {
+        return figures().map(Figures::lines).orElse(List.of());
+    }
+
+    /** Returns the coarsest division of the meters its trials were made on, in % air, which its uncertainty rests on. */
+    private double division(JudgedDetermination judged) {
+        return judged.trials().stream()
+                .flatMap(trial -> meter(trial).stream())
+                .mapToDouble(meter -> meter.divisionPercent().doubleValue())
+                .max()
+                .orElse(JudgedDetermination.USUAL_DIVISION_PERCENT);
+    }
+
+    private Optional<Meter> meter(JudgedTrial trial) {
+        return desk.evidence()
+                .map(Evidence::meters)
+                .map(meters -> meters.get(trial.trial().value().meterId()))
+                .map(Version::value);
+    }
+
+    /** Returns sentences that belong beside the numbers: about equal readings and about a trial far out. */
+    List<String> remarks() {
+        List<String> remarks = new ArrayList<>();
+        figures().flatMap(Figures::resolutionRemark).ifPresent(remarks::add);
+        judged().filter(judged -> judged.counted() > 0)
+                .ifPresent(judged -> remarks.add(new OutlierWords(desk.tools().numbers(), texts)
+                        .of(judged.trials().stream().filter(JudgedTrial::counts).toList(), division(judged))));
+        return remarks;
+    }
+
+    /** Returns what a person should look at before a factor is issued. */
+    List<Problem> doubts() {
+        return judged().flatMap(JudgedDetermination::summary)
+                .map(summary -> summary.doubts())
+                .orElse(List.of());
+    }
+
+    /** Returns the trials that are not in the numbers, with their reasons. */
+    List<LeftOut> leftOut() {
+        return judged().map(JudgedDetermination::trials).orElse(List.of()).stream()
+                .filter(trial -> !trial.counts())
+                .map(this::leftOut)
+                .toList();
+    }
+
+    private LeftOut leftOut(JudgedTrial trial) {
+        String key = trial.isStruck() ? "left.struck" : "left.void";
+        String factor = trial.factorPercent().isPresent()
+                ? texts.get(
+                        "left.factor",
+                        desk.tools().numbers().show(trial.factorPercent().getAsDouble(), 2))
+                : texts.get("left.no-factor");
+        return new LeftOut(
+                PlotRecords.state(trial),
+                texts.get(key, trial.trial().value().id().text(), factor, plots.reason(trial)));
+    }
+
+    Optional<FactorByTrial> byTrial() {
+        return judged().map(plots::byTrial);
+    }
+
+    Optional<FactorOverTime> overTime() {
+        return desk.evidence()
+                .map(evidence -> plots.overTime(evidence, desk.tools().today()));
+    }
+
+    /** Returns the name a picture of a plot is saved under unless the person says otherwise. */
+    String pictureName(String kind) {
+        String id = desk.selected().map(MixId::text).orElse("");
+        return id.replaceAll("[^A-Za-z0-9._-]", "-") + "-" + kind + ".png";
+    }
+
+    /** Calls back after every change of what the page shows. */
+    void onChange(Runnable listener) {
+        listeners.add(listener);
+    }
+}

@@ -1,0 +1,32 @@
+package porebench.desk.variability;
+
+import javax.swing.JComponent;
+import javax.swing.JScrollPane;
+import porebench.desk.DeskModel;
+import porebench.desk.Page;
+
+/** The page that says whether the trials of a determination agree. */
+public final class VariabilityPage implements Page {
+    private final VariabilityModel model;
+    private final JScrollPane scroll;
+
+    public VariabilityPage(DeskModel desk) {
+        model = new VariabilityModel(desk);
+        scroll = new VariabilityPanel(model).component().scrolled();
+    }
+
+    @Override
+    public String name() {
+        return "variability";
+    }
+
+    @Override
+    public String title() {
+        return model.texts().get("page.title");
+    }
+
+    @Override
+    public JComponent component() {
+        return scroll;
+    }
+}

@@ -1,0 +1,153 @@
+package porebench.desk.variability;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+import porebench.chart.StateShape;
+import porebench.desk.form.Form;
+import porebench.desk.form.ProblemLines;
+import porebench.desk.form.TallPanel;
+import porebench.desk.form.Texts;
+import porebench.desk.form.WrappedText;
+import porebench.record.DeterminationId;
+import porebench.record.JudgedDetermination;
+
+/** The Variability page: the verdict, the numbers, the plots, and what is not in the numbers. */
+final class VariabilityPanel {
+    private static final int MARK = 13;
+
+    private final VariabilityModel model;
+    private final Texts texts;
+    private final TallPanel panel =
+            new TallPanel(new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]12[]12[]"));
+    private final WrappedText noMix = new WrappedText("noMix", "quiet");
+    private final JPanel content = new JPanel(
+            new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]14[]16[]10[]16[]16[]16[]"));
+    private final JComboBox<VariabilityModel.Choice> chooser = new JComboBox<>();
+    private final WrappedText verdict = new WrappedText("verdict", "h2");
+    private final ProblemLines doubts;
+    private final FiguresPanel figures = new FiguresPanel();
+    private final WrappedText remarks = new WrappedText("remarks", "");
+    private final PlotPanel byTrial;
+    private final PlotPanel overTime;
+    private final JPanel left = new JPanel(new MigLayout("insets 0, fillx, wrap 2", "[][grow,fill]", "[top]"));
+    private boolean showing;
+
+    VariabilityPanel(VariabilityModel model) {
+        this.model = model;
+        this.texts = model.texts();
+        doubts = new ProblemLines("doubts", model.desk().tools().problemText());
+        byTrial = new PlotPanel(model, "by-trial", "section.by-trial");
+        overTime = new PlotPanel(model, "over-time", "section.over-time");
+        left.setName("leftOut");
+        noMix.setText(texts.get("no-mix"));
+        panel.add(title("page.title", "h1"));
+        panel.add(noMix, "wmin 0");
+        panel.add(content, "wmin 0");
+        content.add(verdict, "wmin 0");
+        content.add(doubts.panel(), "wmin 0");
+        content.add(chooserRow(), "wmin 0");
+        content.add(byTrial.component(), "wmin 0");
+        content.add(title("section.numbers", "h2"));
+        content.add(figures.component(), "wmin 0");
+        content.add(remarks, "wmin 0");
+        content.add(title("section.left", "h2"));
+        content.add(left, "wmin 0");
+        content.add(overTime.component(), "wmin 0");
+        model.onChange(this::show);
+        // Plots take their colours and fonts when they are made, so another theme needs them made anew.
+        UIManager.addPropertyChangeListener(change -> {
+            if ("lookAndFeel".equals(change.getPropertyName())) {
+                SwingUtilities.invokeLater(this::show);
+            }
+        });
+        show();
+    }
+
+    TallPanel component() {
+        return panel;
+    }
+
+    private JLabel title(String key, String styleClass) {
+        JLabel title = new JLabel(texts.get(key));
+        title.putClientProperty("FlatLaf.styleClass", styleClass);
+        return title;
+    }
+
+    private JPanel chooserRow() {
+        JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[][grow,fill]"));
+        chooser.setName("determination");
+        chooser.setPrototypeDisplayValue(new VariabilityModel.Choice(new DeterminationId("-"), "-"));
+        chooser.addActionListener(event -> {
+            if (!showing && chooser.getSelectedItem() instanceof VariabilityModel.Choice choice) {
+                model.choose(choice.id());
+            }
+        });
+        row.add(Form.label(texts.get("determination.label"), chooser));
+        row.add(chooser, "wmin 0");
+        return row;
+    }
+
+    void show() {
+        if (showing) {
+            return;
+        }
+        showing = true;
+        boolean hasMix = model.desk().evidence().isPresent();
+        noMix.setVisible(!hasMix);
+        content.setVisible(hasMix);
+        if (hasMix) {
+            Verdict said = model.verdict();
+            verdict.setText(said.sentence());
+            doubts.show(model.doubts());
+            showChooser();
+            figures.show(model.lines());
+            remarks.setText(String.join("\n\n", model.remarks()));
+            remarks.setVisible(!model.remarks().isEmpty());
+            model.byTrial().ifPresent(byTrial::show);
+            byTrial.component().setVisible(model.byTrial().isPresent());
+            model.overTime().ifPresent(overTime::show);
+            showLeftOut();
+        }
+        showing = false;
+        panel.revalidate();
+        panel.repaint();
+    }
+
+    private void showChooser() {
+        List<VariabilityModel.Choice> choices = model.choices();
+        chooser.removeAllItems();
+        choices.forEach(chooser::addItem);
+        Optional<DeterminationId> chosen = model.judged()
+                .map(JudgedDetermination::determination)
+                .map(one -> one.value().id());
+        choices.stream()
+                .filter(choice -> chosen.filter(choice.id()::equals).isPresent())
+                .findFirst()
+                .ifPresent(chooser::setSelectedItem);
+        chooser.setEnabled(!choices.isEmpty());
+    }
+
+    private void showLeftOut() {
+        left.removeAll();
+        List<VariabilityModel.LeftOut> all = model.leftOut();
+        if (all.isEmpty()) {
+            WrappedText none = new WrappedText("leftOut.none", "quiet");
+            none.setText(texts.get("left.none"));
+            left.add(none, "span 2, wmin 0, growx");
+        }
+        for (int i = 0; i < all.size(); i++) {
+            VariabilityModel.LeftOut one = all.get(i);
+            WrappedText sentence = new WrappedText("leftOut." + i, "");
+            sentence.setText(one.sentence());
+            left.add(new JLabel(new StateShape(one.state(), Looks.of(one.state()), UIScale.scale(MARK))), "gaptop 2");
+            left.add(sentence, "wmin 0");
+        }
+    }
+}

@@ -1,0 +1,59 @@
+package porebench.desk.frame;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Locale;
+import porebench.desk.DeskModel;
+import porebench.desk.ScriptedAsker;
+import porebench.desk.Settings;
+import porebench.desk.Tools;
+import porebench.desk.form.Tasks;
+import porebench.exchange.CsvSheets;
+import porebench.exchange.DemoLaboratory;
+import porebench.print.PdfPress;
+import porebench.record.LabBook;
+import porebench.store.SqliteShelf;
+
+/** The demo laboratory on a desk, in a real file, with real outer rooms and scripted answers. */
+final class DemoDesk {
+    /** On this day all states of a factor are to be seen. */
+    static final Clock DAY = Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC);
+
+    final ScriptedAsker asker = new ScriptedAsker();
+    final Path file;
+    final DeskModel desk;
+    final WindowMemory memory = new WindowMemory(Settings.inMemory());
+
+    private DemoDesk(Path file, LabBook book, SqliteShelf shelf) {
+        this.file = file;
+        Tools tools = new Tools(
+                GuardedBook.shelf(shelf),
+                new CsvSheets(),
+                new PdfPress("Porebench", DAY),
+                Tasks.direct(),
+                asker,
+                DAY,
+                ZoneId.of("UTC"),
+                Locale.ENGLISH);
+        desk = new DeskModel(tools, book);
+        asker.serve(desk);
+    }
+
+    /** Makes the demo lab book in a folder. */
+    static DemoDesk filled(Path folder) {
+        DemoDesk demo = empty(folder);
+        new DemoLaboratory().fill(demo.desk.book());
+        demo.desk.refresh();
+        return demo;
+    }
+
+    /** Makes an empty lab book in a folder. */
+    static DemoDesk empty(Path folder) {
+        SqliteShelf shelf = new SqliteShelf(DAY);
+        Path file = folder.resolve("demo.porebench");
+        return new DemoDesk(file, GuardedBook.shelf(shelf).create(file), shelf);
+    }
+}

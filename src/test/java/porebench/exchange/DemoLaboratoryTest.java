@@ -1,0 +1,237 @@
+package porebench.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.entry;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.method.MeterType;
+import porebench.method.Problem;
+import porebench.method.sample.CorrectionSample;
+import porebench.quantity.Volume;
+import porebench.quantity.VolumeUnit;
+import porebench.record.DeterminationId;
+import porebench.record.Evidence;
+import porebench.record.FactorState;
+import porebench.record.Issuing;
+import porebench.record.JudgedTrial;
+import porebench.record.LabBook;
+import porebench.record.Meter;
+import porebench.record.MixDesign;
+import porebench.record.MixId;
+import porebench.record.RecordKind;
+import porebench.record.RegisterRow;
+import porebench.record.Source;
+import porebench.record.SourceId;
+import porebench.record.Trial;
+import porebench.store.SqliteShelf;
+
+/** The demo laboratory in a real lab book: its counts, its honest faults, and how its factors stand on one day. */
+class DemoLaboratoryTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T08:00:00Z"), ZoneOffset.UTC);
+
+    @TempDir
+    private static Path folder;
+
+    private static LabBook book;
+
+    @BeforeAll
+    static void fill() {
+        book = new SqliteShelf(CLOCK).create(folder.resolve("demo.porebench"));
+        new DemoLaboratory().fill(book);
+    }
+
+    @AfterAll
+    static void close() {
+        book.close();
+    }
+
+    @Test
+    void holdsWhatItPromises() {
+        Map<RecordKind, Integer> counts = Arrays.stream(RecordKind.values())
+                .collect(Collectors.toMap(
+                        Function.identity(), kind -> book.latest(kind.type()).size(), (a, b) -> a, TreeMap::new));
+        assertThat(counts)
+                .containsExactly(
+                        entry(RecordKind.LABORATORY, 1),
+                        entry(RecordKind.PROFILE, 0),
+                        entry(RecordKind.SOURCE, 9),
+                        entry(RecordKind.METER, 3),
+                        entry(RecordKind.MIX, 8),
+                        entry(RecordKind.DETERMINATION, 11),
+                        entry(RecordKind.TRIAL, 60),
+                        entry(RecordKind.FACTOR_ISSUE, 9),
+                        entry(RecordKind.CARD_PRINT, 0));
+        assertThat(book.history(Source.class, "S-09")).hasSize(2);
+        assertThat(book.verify()).isEmpty();
+    }
+
+    @Test
+    void showsEveryStateOnTheDay() {
+        Map<String, FactorState> states = RegisterRow.ofAll(book, DAY).stream()
+                .collect(Collectors.toMap(row -> row.mixId().text(), RegisterRow::state));
+        assertThat(states)
+                .containsOnly(
+                        entry("HG-101", FactorState.IN_FORCE),
+                        entry("HG-102", FactorState.RECHECK_DUE),
+                        entry("HG-103", FactorState.LAPSED),
+                        entry("HG-104", FactorState.IN_FORCE),
+                        entry("HG-105", FactorState.WITHDRAWN),
+                        entry("HG-106", FactorState.SOURCE_CHANGED),
+                        entry("HG-107", FactorState.IN_FORCE),
+                        entry("HG-108", FactorState.NO_FACTOR));
+        assertThat(states.values()).contains(FactorState.values());
+    }
+
+    @Test
+    void itsFilesHaveNoProblems() {
+        assertThat(DemoLaboratory.files())
+                .hasSize(8)
+                .allSatisfy(
+                        file -> assertThat(DemoLaboratory.read(file).problems()).isEmpty());
+        assertThatThrownBy(() -> DemoLaboratory.read("other.csv")).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void everyMixGivesASampleAndOnlyThePorousOneAlarms() {
+        for (MixDesign mix : mixes()) {
+            var answer = CorrectionSample.of(mix.batch(), Volume.of(7, VolumeUnit.LITRE));
+            assertThat(answer.value()).isPresent();
+            assertThat(codes(answer.problems()))
+                    .isEqualTo(mix.id().text().equals("HG-105") ? List.of("mix.porous-aggregate") : List.<String>of());
+        }
+        assertThat(mixes().stream().filter(mix -> mix.batch().wetSieved())).hasSize(1);
+    }
+
+    @Test
+    void itsFaultsAreTheHonestOnesAndEachIsAnswered() {
+        Map<String, List<String>> faults = new TreeMap<>();
+        for (JudgedTrial judged : trials()) {
+            Trial trial = judged.trial().value();
+            List<String> codes = codes(judged.figures().problems());
+            if (!codes.isEmpty()) {
+                faults.put(trial.id().text(), codes);
+                assertThat(trial.readings().leak()
+                                || trial.keptBecause().isPresent()
+                                || trial.struckBecause().isPresent())
+                        .as(trial.id().text())
+                        .isTrue();
+            }
+        }
+        List<String> high = List.of("trial.factor-high");
+        List<String> mass = List.of("trial.mass-off-target", "trial.factor-at-right-mass");
+        assertThat(faults)
+                .containsExactly(
+                        entry("T-006", mass),
+                        entry("T-009", List.of("trial.soak-missing")),
+                        entry("T-011", high),
+                        entry("T-012", high),
+                        entry("T-013", high),
+                        entry("T-014", high),
+                        entry("T-015", high),
+                        entry("T-017", List.of("trial.soak-short")),
+                        entry("T-021", mass),
+                        entry("T-025", List.of("trial.leak", "trial.factor-high")),
+                        entry("T-029", List.of("trial.soak-long")),
+                        entry("T-031", high),
+                        entry("T-033", List.of("trial.withdrawal-far")),
+                        entry("T-036", List.of("trial.leak")),
+                        entry("T-044", mass),
+                        entry("T-048", List.of("trial.factor-negative")),
+                        entry("T-052", mass));
+    }
+
+    @Test
+    void usesBothTypesOfMeterOverAYear() {
+        assertThat(trials().stream()
+                        .map(judged -> judged.trial().value().readings().meterType()))
+                .contains(MeterType.A, MeterType.B);
+        assertThat(book.latest(Meter.class).stream().map(meter -> meter.value().type()))
+                .containsExactlyInAnyOrder(MeterType.A, MeterType.B, MeterType.B);
+        List<LocalDate> days = trials().stream()
+                .map(judged -> judged.trial().value().testedAt().toLocalDate())
+                .sorted()
+                .toList();
+        assertThat(days.get(0)).isEqualTo("2025-12-02");
+        assertThat(days.get(days.size() - 1)).isEqualTo("2026-11-20");
+    }
+
+    @Test
+    void everyIssueStatesTheFactorItsTrialsGive() {
+        for (Evidence evidence : Evidence.ofAll(book)) {
+            evidence.issues().stream().map(version -> version.value()).forEach(issue -> {
+                var basis = evidence.determination(issue.determinationId()).orElseThrow();
+                assertThat(issue.factorPercent())
+                        .isEqualTo(basis.summary().orElseThrow().reportedPercent());
+                assertThat(issue.meterType()).isEqualTo(basis.meterType());
+                assertThat(issue.mixVersion()).isEqualTo(1);
+                assertThat(issue.sourceVersions().keySet())
+                        .isEqualTo(evidence.mix().value().sources());
+            });
+        }
+        assertThat(Evidence.of(book, new MixId("HG-106"))
+                        .orElseThrow()
+                        .issues()
+                        .get(0)
+                        .value()
+                        .sourceVersions())
+                .containsEntry(new SourceId("S-09"), 1);
+    }
+
+    @Test
+    void theNewcomersMixIsReadyForItsFirstFactor() {
+        Evidence evidence = Evidence.of(book, new MixId("HG-108")).orElseThrow();
+        var answer = Issuing.issue(
+                evidence,
+                new Issuing.Decision(
+                        new DeterminationId("HG-108/1"), DAY, java.util.Optional.empty(), "A", "B", "First factor"));
+        assertThat(answer.problems()).isEmpty();
+        assertThat(answer.value().orElseThrow().factorPercent()).isEqualByComparingTo("0.3");
+    }
+
+    @Test
+    void refusesABookThatHoldsOtherTrialsUnderItsIds() {
+        try (LabBook other = new SqliteShelf(CLOCK).create(folder.resolve("other.porebench"))) {
+            new DemoLaboratory().fill(other);
+            Trial trial = other.latest(Trial.class, "T-001").orElseThrow().value();
+            other.keep(
+                    List.of(porebench.record.Draft.correcting(
+                            other.latest(Trial.class, "T-001").orElseThrow(), trial.struck("spilt"))),
+                    "A",
+                    "spilt");
+            assertThatThrownBy(() -> new DemoLaboratory().fill(other))
+                    .isInstanceOf(IllegalStateException.class)
+                    .hasMessageContaining("trial-sheet.csv, line 2");
+        }
+    }
+
+    private static List<MixDesign> mixes() {
+        return book.latest(MixDesign.class).stream().map(mix -> mix.value()).toList();
+    }
+
+    private static List<JudgedTrial> trials() {
+        return Evidence.ofAll(book).stream()
+                .flatMap(evidence -> evidence.determinations().stream())
+                .flatMap(determination -> determination.trials().stream())
+                .toList();
+    }
+
+    private static List<String> codes(List<Problem> problems) {
+        return problems.stream().map(Problem::code).toList();
+    }
+}

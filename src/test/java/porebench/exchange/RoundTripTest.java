@@ -1,0 +1,349 @@
+package porebench.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.StringWriter;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import porebench.method.Figure;
+import porebench.method.FigureName;
+import porebench.method.Mark;
+import porebench.method.MeterType;
+import porebench.method.MoistureState;
+import porebench.method.Role;
+import porebench.method.profile.Profiles;
+import porebench.method.sample.Batch;
+import porebench.method.sample.BatchVolume;
+import porebench.method.sample.Constituent;
+import porebench.method.trial.Readings;
+import porebench.method.trial.Withdrawal;
+import porebench.quantity.DensityUnit;
+import porebench.quantity.Mass;
+import porebench.quantity.MassUnit;
+import porebench.quantity.Typed;
+import porebench.quantity.VolumeUnit;
+import porebench.record.CardPrint;
+import porebench.record.Determination;
+import porebench.record.DeterminationId;
+import porebench.record.FactorIssue;
+import porebench.record.Kept;
+import porebench.record.LabBook;
+import porebench.record.Laboratory;
+import porebench.record.LaboratoryProfile;
+import porebench.record.MemoryLabBook;
+import porebench.record.Meter;
+import porebench.record.MeterId;
+import porebench.record.MixDesign;
+import porebench.record.MixId;
+import porebench.record.RecordKind;
+import porebench.record.Source;
+import porebench.record.SourceId;
+import porebench.record.Trial;
+import porebench.record.TrialId;
+import porebench.record.Version;
+import porebench.record.port.Sheet;
+
+/** What is written reads back as the same records, digit for digit and letter for letter. */
+class RoundTripTest {
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T08:00:00Z"), ZoneOffset.UTC);
+
+    @TempDir
+    private Path folder;
+
+    private static LabBook demo() {
+        LabBook book = new MemoryLabBook(CLOCK);
+        new DemoLaboratory().fill(book);
+        return book;
+    }
+
+    @Test
+    void theDemoBookReadsBackAsItWas() throws IOException {
+        LabBook book = demo();
+        List<Path> files = new CsvSheets().export(book, folder.resolve("new/folder"));
+        assertThat(files).hasSize(RecordKind.values().length);
+        for (int i = 0; i < files.size(); i++) {
+            Sheet<Kept> sheet = new CsvSheets().records(files.get(i));
+            assertThat(sheet.problems()).isEmpty();
+            assertThat(sheet.values())
+                    .isEqualTo(book.latest(RecordKind.values()[i].type()).stream()
+                            .map(Version::value)
+                            .toList());
+        }
+        try (Stream<Path> left = Files.list(folder.resolve("new/folder"))) {
+            assertThat(left).containsExactlyInAnyOrderElementsOf(files);
+        }
+    }
+
+    @Test
+    void writesUtf8WithCrlfAndDigitsAsTyped() throws IOException {
+        new CsvSheets().export(demo(), folder);
+        String sources = Files.readString(folder.resolve("sources.csv"), StandardCharsets.UTF_8);
+        assertThat(sources)
+                .startsWith("source_id,name,role,place,ledge,relative_density,absorption_pct,remarks\r\n")
+                .contains("\r\nS-01,Velmar washed sand,fine,Velmar Pit,\"east face, lot 3\",2.62,1.1,\r\n")
+                .endsWith("\r\n");
+        assertThat(Files.readString(folder.resolve("mix-design.csv"), StandardCharsets.UTF_8))
+                .contains("HG-101,\"Bridge deck 40, 20 mm granite\",1.000,m3,5.5,Velmar sand,fine,S-01,670,kg,ssd,");
+    }
+
+    @Test
+    void replacesAnEarlierExportWhole() throws IOException {
+        CsvSheets sheets = new CsvSheets();
+        sheets.export(demo(), folder);
+        sheets.export(new MemoryLabBook(CLOCK), folder);
+        assertThat(folder.resolve("trial-sheet.csv"))
+                .hasContent(String.join(",", CsvSheets.TRIALS.columns().all()));
+    }
+
+    @Test
+    void aFailureLeavesTheEarlierExportAndNothingHalfWritten() throws IOException {
+        Files.writeString(folder.resolve("sources.csv"), "earlier");
+        LabBook book = new MemoryLabBook(CLOCK);
+        book.keep(List.of(porebench.record.Draft.of(trial("\uD800 half a letter", MassUnit.GRAM))), "A", "B");
+        assertThatThrownBy(() -> new CsvSheets().export(book, folder))
+                .isInstanceOf(ExchangeException.class)
+                .hasMessageContaining("the lab book itself is untouched")
+                .hasCauseInstanceOf(IOException.class);
+        assertThat(folder.resolve("sources.csv")).hasContent("earlier");
+        try (Stream<Path> left = Files.list(folder)) {
+            assertThat(left).containsExactly(folder.resolve("sources.csv"));
+        }
+    }
+
+    @Test
+    void aFolderThatIsAFileIsAFailure() throws IOException {
+        Path file = Files.createFile(folder.resolve("file"));
+        assertThatThrownBy(() -> new CsvSheets().export(demo(), file)).isInstanceOf(ExchangeException.class);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "plain",
+                " spaces around ",
+                "comma, semicolon; tab\t",
+                "quote \" and \"\" two",
+                "\"",
+                "line\nbreak, \r\nbreak and \rreturn",
+                "\n",
+                "=1+2",
+                "+49, -3, @x",
+                "'apostrophe",
+                "\\ backslash \\\"",
+                "percent %3B and %",
+                "S:1;S:2",
+                "Würfel 砂 \uD83E\uDEA8",
+                "\uFEFFmark",
+                "{0} '{1}'",
+                "NULL"
+            })
+    void nastyTextSurvives(String text) throws IOException {
+        for (Kept record : all(text)) {
+            assertThat(written(record)).isEqualTo(record);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0", "0.0", "1.50", "007.10", "1E+3", "1.20e-5", "123456789.123456789", "-0.5"})
+    void digitsSurvive(String digits) throws IOException {
+        BigDecimal number = new BigDecimal(digits);
+        FactorIssue issue = issue("a", number.signum() < 0 ? number : number.min(BigDecimal.TEN));
+        assertThat(written(issue)).isEqualTo(issue);
+        if (number.signum() >= 0) {
+            Trial trial = trial("a", MassUnit.OUNCE, number);
+            assertThat(written(trial)).isEqualTo(trial);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(MassUnit.class)
+    void everyMassUnitSurvivesAlsoTwoInOneTrial(MassUnit unit) throws IOException {
+        assertThat(written(trial("a", unit))).isEqualTo(trial("a", unit));
+        assertThat(written(mix("a", unit, MoistureState.SSD))).isEqualTo(mix("a", unit, MoistureState.SSD));
+    }
+
+    @Test
+    void everyOtherChoiceSurvives() throws IOException {
+        for (VolumeUnit unit : VolumeUnit.values()) {
+            Meter meter = meter("a", Typed.of(Double.toString(unit.in(new porebench.quantity.Volume(0.007))), unit));
+            assertThat(written(meter)).isEqualTo(meter);
+        }
+        for (MoistureState state : MoistureState.values()) {
+            assertThat(written(mix("a", MassUnit.GRAM, state))).isEqualTo(mix("a", MassUnit.GRAM, state));
+        }
+        for (DensityUnit unit : DensityUnit.values()) {
+            MixDesign mix = mix("a", MassUnit.GRAM, MoistureState.SSD);
+            MixDesign measured = new MixDesign(
+                    mix.id(),
+                    mix.title(),
+                    new Batch(
+                            mix.batch().constituents(),
+                            new BatchVolume.FromDensity(Typed.of("140.5", unit)),
+                            BigDecimal.ONE,
+                            true),
+                    Optional.empty(),
+                    Optional.empty(),
+                    "en-12350-7",
+                    "");
+            assertThat(written(measured)).isEqualTo(measured);
+        }
+    }
+
+    private static Kept written(Kept record) throws IOException {
+        return written(formatOf(record), record);
+    }
+
+    private static Format<? extends Kept> formatOf(Kept record) {
+        return CsvSheets.FORMATS.stream()
+                .filter(format -> format.type().isInstance(record))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static <T extends Kept> Kept written(Format<T> format, Kept record) throws IOException {
+        StringWriter text = new StringWriter();
+        Export.write(format, List.of(format.type().cast(record)), text);
+        Sheet<Kept> sheet = CsvSheets.records("r.csv", text.toString().getBytes(StandardCharsets.UTF_8));
+        assertThat(sheet.problems()).isEmpty();
+        assertThat(sheet.rows()).hasSize(1);
+        return sheet.values().get(0);
+    }
+
+    private static List<Kept> all(String text) {
+        String id = text.isBlank() ? "id" : text;
+        LocalDate day = LocalDate.of(2026, 3, 4);
+        return List.of(
+                new Laboratory(id, text),
+                new LaboratoryProfile(Profiles.standard()
+                        .copyAs(id.strip(), id)
+                        .with(FigureName.AIR_TOLERANCE, new Figure("1.0", id, Mark.LABORATORY))),
+                new Source(
+                        new SourceId(id),
+                        text,
+                        Role.COARSE,
+                        text,
+                        text,
+                        Optional.of(new BigDecimal("2.700")),
+                        Optional.empty(),
+                        text),
+                meter(id, Typed.of("7.05", VolumeUnit.LITRE)),
+                mix(id, MassUnit.KILOGRAM, MoistureState.STOCK),
+                new Determination(new DeterminationId(id), new MixId(id), 3, day, text),
+                trial(id, MassUnit.GRAM),
+                issue(id, new BigDecimal("0.30")),
+                new CardPrint(new MixId(id), 2, 3, text, text));
+    }
+
+    private static Meter meter(String text, Typed<porebench.quantity.Volume> bowl) {
+        return new Meter(
+                new MeterId(text), MeterType.A, text, bowl, new BigDecimal("0.10"), new BigDecimal("8"), false, text);
+    }
+
+    private static MixDesign mix(String text, MassUnit unit, MoistureState state) {
+        Constituent stone = new Constituent(
+                text,
+                Role.COARSE,
+                Optional.of(text.strip()),
+                Typed.of("1050.0", unit),
+                state,
+                Optional.of(new BigDecimal("0.60")),
+                Optional.empty(),
+                Optional.of(new BigDecimal("2.70")),
+                new BigDecimal("12.5"));
+        Constituent water = new Constituent(
+                "Water",
+                Role.WATER,
+                Optional.empty(),
+                Typed.of("160", MassUnit.KILOGRAM),
+                MoistureState.SSD,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                BigDecimal.ZERO);
+        return new MixDesign(
+                new MixId(text),
+                text,
+                new Batch(
+                        List.of(stone, water),
+                        new BatchVolume.Stated(Typed.of("1.000", VolumeUnit.CUBIC_METRE)),
+                        new BigDecimal("5.50"),
+                        false),
+                Optional.of(new BigDecimal("15")),
+                Optional.of(new BigDecimal("1.50")),
+                "own-profile",
+                text);
+    }
+
+    private static Trial trial(String text, MassUnit unit) {
+        return trial(text, unit, new BigDecimal("4500.10"));
+    }
+
+    private static Trial trial(String text, MassUnit unit, BigDecimal fine) {
+        return new Trial(
+                new TrialId(text),
+                new MixId(text),
+                new DeterminationId(text),
+                LocalDateTime.of(2026, 3, 4, 9, 30, 15),
+                text,
+                new MeterId(text),
+                new Readings(
+                        MeterType.B,
+                        Typed.of("7.050", VolumeUnit.LITRE),
+                        Optional.of(new Typed<Mass>(fine, unit)),
+                        Optional.of(Typed.of("6.80", MassUnit.KILOGRAM)),
+                        Optional.of(new BigDecimal("15")),
+                        Optional.of(new BigDecimal("21.0")),
+                        Optional.of(new Withdrawal(new BigDecimal("5.00"), Withdrawal.Unit.PERCENT)),
+                        Optional.of(new BigDecimal("5.40")),
+                        Optional.empty(),
+                        Optional.of(new BigDecimal("0.0")),
+                        true),
+                text,
+                Optional.of(text).filter(t -> !t.isBlank()),
+                Optional.empty());
+    }
+
+    private static FactorIssue issue(String text, BigDecimal factor) {
+        return new FactorIssue(
+                new MixId(text),
+                2,
+                FactorIssue.Action.WITHDRAWN,
+                factor,
+                new DeterminationId(text),
+                MeterType.A,
+                LocalDate.of(2026, 3, 4),
+                LocalDate.of(2027, 3, 4),
+                text,
+                text,
+                text,
+                1,
+                Map.of(new SourceId(text), 1, new SourceId(text + ";x:9"), 2),
+                "own-profile");
+    }
+
+    @Test
+    void theListOfFormatsFollowsTheListOfKinds() {
+        assertThat(CsvSheets.FORMATS.stream().map(Format::type).toList())
+                .isEqualTo(
+                        Arrays.stream(RecordKind.values()).map(RecordKind::type).toList());
+    }
+}

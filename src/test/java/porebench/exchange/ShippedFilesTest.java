@@ -1,0 +1,76 @@
+package porebench.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import porebench.record.Kept;
+import porebench.record.port.Sheet;
+
+/** Every CSV file that is shipped is read, and every column is described. */
+class ShippedFilesTest {
+    private static final Path FORMS = Path.of("lab-sheets");
+    private static final Path DEMO = Path.of("demo-data");
+    private static final Path DESCRIPTION = Path.of("docs/formats.md");
+
+    private static List<Path> files(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.sorted().toList();
+        }
+    }
+
+    @Test
+    void everyFormatHasABlankFormThatReadsAsNoRows() throws IOException {
+        assertThat(files(FORMS)).hasSize(9);
+        for (Path form : files(FORMS)) {
+            Sheet<Kept> sheet = new CsvSheets().records(form);
+            assertThat(sheet.problems()).as(form.toString()).isEmpty();
+            assertThat(sheet.rows()).isEmpty();
+        }
+        for (Format<?> format : CsvSheets.FORMATS) {
+            assertThat(FORMS.resolve(format.fileName()))
+                    .hasContent(String.join(",", format.columns().all()));
+        }
+    }
+
+    @Test
+    void everyDemoFileIsReadAndLoaded() throws IOException {
+        assertThat(files(DEMO).stream().map(file -> file.getFileName().toString()))
+                .containsExactlyInAnyOrderElementsOf(DemoLaboratory.files());
+        for (Path file : files(DEMO)) {
+            Sheet<Kept> sheet = new CsvSheets().records(file);
+            assertThat(sheet.problems()).as(file.toString()).isEmpty();
+            assertThat(sheet.rows()).isNotEmpty();
+            assertThat(sheet.values())
+                    .isEqualTo(
+                            DemoLaboratory.read(file.getFileName().toString()).values());
+        }
+    }
+
+    @Test
+    void everyColumnIsDescribed() throws IOException {
+        List<String> sections =
+                List.of(Files.readString(DESCRIPTION, StandardCharsets.UTF_8).split("\n## "));
+        for (Format<?> format : CsvSheets.FORMATS) {
+            String section = sections.stream()
+                    .filter(text -> text.startsWith("`" + format.fileName() + "`"))
+                    .findFirst()
+                    .orElseThrow(() -> new AssertionError("no section for " + format.fileName()));
+            List<String> described = section.lines()
+                    .filter(line -> line.startsWith("| `"))
+                    .map(line -> line.substring(3, line.indexOf('`', 3)))
+                    .toList();
+            assertThat(described)
+                    .as(format.fileName())
+                    .containsExactlyElementsOf(format.columns().all());
+            for (String column : format.columns().extra()) {
+                assertThat(section).containsPattern("\\| `" + column + "` \\|[^|]*\\|[^|]*\\| column may be absent");
+            }
+        }
+    }
+}

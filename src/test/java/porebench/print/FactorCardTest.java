@@ -1,0 +1,152 @@
+package porebench.print;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.math.BigDecimal;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import porebench.record.FactorCard;
+import porebench.record.FactorIssue;
+import porebench.record.port.Paper;
+
+class FactorCardTest {
+    private static String english(FactorCard card) {
+        return Presses.text(card, Paper.A6, Locale.ENGLISH);
+    }
+
+    // By pencil: air 4.5 to 7.5 is 6.0 +/- 1.5; plus G 0.3 the readings are 4.8 to 7.8.
+    @ParameterizedTest
+    @EnumSource(
+            value = Paper.class,
+            names = {"A6", "CARD_4X6"})
+    void saysWhatToSubtractAndWhichReadingsPass(Paper paper) {
+        assertThat(Presses.text(Cards.usual(), paper, Locale.ENGLISH))
+                .contains("Tarnwick Materials Laboratory", "TW-214", "Bridge deck, 35 MPa, 20 mm stone")
+                .contains("Sources: Orrin Pit sand; Fell Quarry 5-20 mm")
+                .contains("SUBTRACT", "0.3 % air", "G = +0.3 %")
+                .contains("Load passes at readings 4.8 to 7.8", "for air of 6.0 \u00b1 1.5 %")
+                .contains("one division of the gauge is 0.1 %", "ASTM C231/C231M")
+                .contains("3 25 Nov 2026 24 Nov 2027 Type B")
+                .contains("R. Alder", "M. Thorne", "Printed 25 Nov 2026", "Porebench 0.1.0")
+                .contains("valid only for this mix, these sources and this meter type")
+                .contains("Revision 3", "replaces all earlier cards of this mix")
+                .contains("shield your eyes", "petcocks", "vent", "caustic", "(45 to 55 lb)")
+                .contains("Local rules and licensed practice decide.")
+                .doesNotContain("Wet-sieve", "negative", "One division in");
+    }
+
+    // Every passing reading stands in the table: 4.8, 4.9 ... 7.8 less 0.3, and two on each side.
+    @Test
+    void tabulatesEveryPassingReadingWithItsAir() {
+        String text = english(Cards.usual());
+        for (int tenths = 46; tenths <= 80; tenths++) {
+            assertThat(text)
+                    .containsPattern("\\b" + new BigDecimal(tenths).movePointLeft(1) + " "
+                            + new BigDecimal(tenths - 3).movePointLeft(1) + "\\b");
+        }
+    }
+
+    // source: AASHTO re:source newsletter, April 2015 (seen): reading 4.0, G 0.3, limits 4.0 to 6.0; air 3.7, the load
+    // fails.
+    @Test
+    void agreesWithThePrintedUseOfAFactor() {
+        FactorCard card = Cards.card("0.3", "5.0", "1.0", "0.1", "10");
+        assertThat(english(card)).contains("Load passes at readings 4.3 to 6.3").contains("4.1 3.8");
+        assertThat(card.window().rows().get(40).passes()).isFalse();
+        assertThat(card.window().rows().get(40).air()).isEqualByComparingTo("3.7");
+    }
+
+    @Test
+    void aNegativeFactorHasItsSignAndAWarning() {
+        assertThat(english(Cards.card("-0.2", "6.0", "1.5", "0.1", "10")))
+                .contains("\u22120.2 % air")
+                .contains("G is negative: to subtract it is to add 0.2.")
+                .contains("Load passes at readings 4.3 to 7.3");
+    }
+
+    @Test
+    void saysSoWhenNoReadingOrOnlyOnePasses() {
+        assertThat(english(Cards.card("0.3", "20", "1.0", "0.1", "10")))
+                .contains("No reading passes", "for air of 20 \u00b1 1.0 %")
+                .doesNotContain("Load passes");
+        assertThat(english(Cards.card("0.3", "6.0", "0.01", "0.25", "10")))
+                .contains("Load passes only at reading 6.25");
+    }
+
+    @Test
+    void aFineDivisionIsThinnedOutAndTheCardSaysSo() {
+        assertThat(english(Cards.card("0.45", "5.5", "2.0", "0.02", "12")))
+                .contains("Load passes at readings 3.92 to 7.98")
+                .contains("One division in 10 is shown.")
+                .contains("one division of the gauge is 0.02 %")
+                .contains("4.00 3.6", "7.80 7.4");
+    }
+
+    @Test
+    void aWetSievedMixSaysToSieve() {
+        assertThat(english(Cards.wetSieved(Cards.usual()))).contains("Wet-sieve the concrete over 37.5 mm (1 1/2 in.)");
+    }
+
+    @Test
+    void sourcesThatDoNotFitAreCounted() {
+        assertThat(english(Cards.everythingLong("0.3", true))).contains("; and 4 more");
+    }
+
+    @Test
+    void aMissingApprovalIsADash() {
+        FactorCard card = Cards.withIssue(Cards.usual(), FactorIssue.Action.ISSUED, "");
+        assertThat(english(card)).contains("R. Alder \u2013 Printed");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"de-DE", "fr-FR"})
+    void numbersHaveTheDecimalSignOfTheLocale(String tag) {
+        assertThat(Presses.text(Cards.usual(), Paper.A6, Locale.forLanguageTag(tag)))
+                .contains("0,3 % air", "Load passes at readings 4,8 to 7,8", "4,6 4,3")
+                .doesNotContain("0.3");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ar-EG", "fa-IR", "hi-IN-u-nu-deva", "th-TH-u-nu-thai", "bn-BD", "und"})
+    void digitsStayReadableInEveryLocale(String tag) {
+        assertThat(Presses.text(Cards.usual(), Paper.A6, Locale.forLanguageTag(tag)))
+                .contains("0.3 % air", "Load passes at readings 4.8 to 7.8", "25 Nov 2026")
+                .doesNotContain("\uFFFD");
+    }
+
+    @Test
+    void charactersOutsideTheTypefaceAreSeenToBeMissing() {
+        FactorCard card = Cards.named(
+                "Lab \u6df7\u51dd\u571f \u0645 \ud83d\ude00",
+                "M-\u20291\t2",
+                "two\r\nlines \u200e\u00adand\u202fmore",
+                "\u4e2d",
+                2);
+        assertThat(english(card))
+                .contains("Lab \uFFFD\uFFFD\uFFFD \uFFFD \uFFFD")
+                .contains("M- 1 2")
+                .contains("two lines and more");
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Paper.class,
+            names = {"A4", "LETTER"})
+    void refusesPaperThatIsNoCard(Paper paper) {
+        assertThatThrownBy(() -> Presses.pdf(Cards.usual(), paper, Locale.ENGLISH))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("paper must be A6 or 4x6in for a card, but is " + paper.symbol());
+    }
+
+    @Test
+    void refusesTheCardOfAWithdrawal() {
+        FactorCard card = Cards.withIssue(Cards.usual(), FactorIssue.Action.WITHDRAWN, "M. Thorne");
+        assertThatThrownBy(() -> Presses.pdf(card, Paper.A6, Locale.ENGLISH))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("issue must hand out a factor, but is TW-214/r3 withdrawn");
+    }
+}

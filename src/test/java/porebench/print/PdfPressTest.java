@@ -1,0 +1,266 @@
+package porebench.print;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.awt.image.BufferedImage;
+import java.awt.print.PageFormat;
+import java.awt.print.Pageable;
+import java.awt.print.Printable;
+import java.awt.print.PrinterException;
+import java.awt.print.PrinterJob;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import porebench.record.FactorCard;
+import porebench.record.port.Paper;
+
+class PdfPressTest {
+    @TempDir
+    Path folder;
+
+    private List<String> names() throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    @Test
+    void writesAFileAndReplacesAnOlderOne() throws IOException {
+        Path file = folder.resolve("card.pdf");
+        Files.writeString(file, "older");
+        Presses.PRESS.write(Cards.usual(), Paper.A6, Locale.ENGLISH, file);
+        assertThat(Files.readAllBytes(file)).startsWith("%PDF-".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+        assertThat(names()).containsExactly("card.pdf");
+    }
+
+    @Test
+    void aFolderThatIsNotThereIsNamedAndNothingIsLeft() throws IOException {
+        Path file = folder.resolve("missing").resolve("card.pdf");
+        assertThatThrownBy(() -> Presses.PRESS.write(Cards.usual(), Paper.A6, Locale.ENGLISH, file))
+                .isInstanceOf(PrintException.class)
+                .hasCauseInstanceOf(IOException.class)
+                .hasMessage("Writing the factor card of mix TW-214 to " + file
+                        + " failed. A file that was there before is as it was, and so is the lab book.");
+        assertThat(names()).isEmpty();
+    }
+
+    @Test
+    void aFailedMoveLeavesWhatWasThere() throws IOException {
+        Path taken = Files.createDirectory(folder.resolve("card.pdf"));
+        assertThatThrownBy(() -> Presses.PRESS.write(Cards.usual(), Paper.A6, Locale.ENGLISH, taken))
+                .isInstanceOf(PrintException.class);
+        assertThat(names()).containsExactly("card.pdf");
+        assertThat(taken).isEmptyDirectory();
+    }
+
+    @Test
+    void theSameContentAndDayGiveTheSameBytes() {
+        assertThat(Presses.pdf(Cards.usual(), Paper.A6, Locale.ENGLISH))
+                .isEqualTo(Presses.pdf(Cards.usual(), Paper.A6, Locale.ENGLISH));
+    }
+
+    @Test
+    void theDocumentSaysWhatItIs() throws IOException {
+        try (PDDocument document = Loader.loadPDF(Presses.pdf(Sheets.usual(3), Paper.A4, Locale.UK))) {
+            assertThat(document.getDocumentInformation().getTitle())
+                    .isEqualTo("the weigh-out and trial sheet of mix TW-214");
+            assertThat(document.getDocumentInformation().getCreator()).isEqualTo("Porebench 0.1.0");
+            assertThat(document.getDocumentInformation().getCreationDate().toInstant())
+                    .isEqualTo(Presses.NOON.instant());
+            assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en-GB");
+        }
+    }
+
+    // 105 x 148 mm at 100 dots an inch: 413.4 x 582.7.
+    @Test
+    void previewShowsEveryPageInTheFinenessAskedFor() {
+        List<BufferedImage> card = Presses.PRESS.preview(Cards.usual(), Paper.A6, Locale.ENGLISH, 100);
+        assertThat(card).hasSize(1);
+        assertThat(card.get(0).getWidth()).isEqualTo(413);
+        assertThat(card.get(0).getHeight()).isEqualTo(582);
+        assertThat(dark(card.get(0))).isBetween(0.05, 0.5);
+        assertThat(Presses.PRESS.preview(Sheets.usual(3), Paper.LETTER, Locale.ENGLISH, 20))
+                .hasSize(2);
+    }
+
+    private static double dark(BufferedImage image) {
+        long dark = IntStream.range(0, image.getWidth() * image.getHeight())
+                .filter(dot -> (image.getRGB(dot % image.getWidth(), dot / image.getWidth()) & 0xff) < 128)
+                .count();
+        return (double) dark / (image.getWidth() * image.getHeight());
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {19, 601})
+    void refusesAFinenessThatMakesNoPicture(int dotsPerInch) {
+        assertThatThrownBy(() -> Presses.PRESS.preview(Cards.usual(), Paper.A6, Locale.ENGLISH, dotsPerInch))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith("dotsPerInch must be from 20.0 to 600.0, but is ");
+    }
+
+    @Test
+    void severalThreadsGetTheSamePages() throws Exception {
+        byte[] expected = Presses.pdf(Cards.usual(), Paper.A6, Locale.ENGLISH);
+        ExecutorService threads = Executors.newFixedThreadPool(4);
+        try {
+            Callable<byte[]> task = () -> Presses.pdf(Cards.usual(), Paper.A6, Locale.ENGLISH);
+            for (var pdf : threads.invokeAll(java.util.Collections.nCopies(12, task))) {
+                assertThat(pdf.get()).isEqualTo(expected);
+            }
+        } finally {
+            threads.shutdownNow();
+        }
+    }
+
+    @Test
+    void printsThePagesOnceThePersonAgrees() {
+        DeskPrinter printer = new DeskPrinter(true);
+        assertThat(press(printer).print(Cards.usual(), Paper.A6, Locale.ENGLISH))
+                .isTrue();
+        assertThat(printer.printed).isEqualTo(1);
+        assertThat(printer.jobName).isEqualTo("the factor card of mix TW-214");
+        assertThat(printer.pages.getNumberOfPages()).isEqualTo(1);
+        PageFormat format = printer.format;
+        assertThat(format.getPaper().getWidth()).isBetween(297.63, 297.65);
+        assertThat(format.getPaper().getHeight()).isBetween(419.52, 419.54);
+    }
+
+    @Test
+    void printsNothingWhenThePersonThinksBetterOfIt() {
+        DeskPrinter printer = new DeskPrinter(false);
+        assertThat(press(printer).print(Sheets.usual(3), Paper.A4, Locale.ENGLISH))
+                .isFalse();
+        assertThat(printer.printed).isZero();
+    }
+
+    @Test
+    void aFailingPrinterIsToldWithWhatIsSafe() {
+        DeskPrinter printer = new DeskPrinter(true);
+        printer.broken = true;
+        FactorCard card = Cards.usual();
+        assertThatThrownBy(() -> press(printer).print(card, Paper.A6, Locale.ENGLISH))
+                .isInstanceOf(PrintException.class)
+                .hasCauseInstanceOf(PrinterException.class)
+                .hasMessage("Printing the factor card of mix TW-214 failed. Some pages may be on paper already;"
+                        + " the lab book is as it was.");
+    }
+
+    private static PdfPress press(DeskPrinter printer) {
+        return new PdfPress("Porebench 0.1.0", Presses.NOON, () -> printer);
+    }
+
+    /** A printer that takes the pages and keeps them, its dialog answered beforehand. */
+    private static final class DeskPrinter extends PrinterJob {
+        private final boolean agrees;
+        private boolean broken;
+        private int printed;
+        private String jobName = "";
+        private Pageable pages;
+        private PageFormat format;
+
+        private DeskPrinter(boolean agrees) {
+            this.agrees = agrees;
+        }
+
+        @Override
+        public void setPageable(Pageable document) {
+            pages = document;
+            format = document.getPageFormat(0);
+        }
+
+        @Override
+        public boolean printDialog() {
+            return agrees;
+        }
+
+        @Override
+        public void print() throws PrinterException {
+            if (broken) {
+                throw new PrinterException("out of paper");
+            }
+            for (int page = 0; page < pages.getNumberOfPages(); page++) {
+                BufferedImage image = new BufferedImage(300, 420, BufferedImage.TYPE_INT_RGB);
+                var graphics = image.createGraphics();
+                if (pages.getPrintable(page).print(graphics, pages.getPageFormat(page), page)
+                        == Printable.PAGE_EXISTS) {
+                    printed++;
+                }
+                graphics.dispose();
+            }
+        }
+
+        @Override
+        public void setPrintable(Printable painter) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public void setPrintable(Printable painter, PageFormat pageFormat) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public PageFormat pageDialog(PageFormat page) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public PageFormat defaultPage(PageFormat page) {
+            return page;
+        }
+
+        @Override
+        public PageFormat validatePage(PageFormat page) {
+            return page;
+        }
+
+        @Override
+        public void setCopies(int number) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public int getCopies() {
+            return 1;
+        }
+
+        @Override
+        public String getUserName() {
+            return "";
+        }
+
+        @Override
+        public void setJobName(String name) {
+            jobName = name;
+        }
+
+        @Override
+        public String getJobName() {
+            return jobName;
+        }
+
+        @Override
+        public void cancel() {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public boolean isCancelled() {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,75 @@
+package porebench.print;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class WordsTest {
+    private static final Path SOURCES = Path.of("src/main/java/porebench/print");
+    /** Keys put together from a beginning and a symbol. */
+    private static final List<String> FAMILIES = List.of("meter.", "role.");
+
+    private final Words words = Words.in(Locale.ENGLISH);
+
+    @Test
+    void everyKeyUsedExistsAndEveryKeyThatExistsIsUsed() throws IOException {
+        Set<String> keys = new TreeSet<>(
+                ResourceBundle.getBundle("porebench.print.print", Locale.ROOT).keySet());
+        Set<String> literals = literals();
+        Set<String> used = new TreeSet<>(literals);
+        used.retainAll(keys);
+        keys.stream()
+                .filter(key -> FAMILIES.stream().anyMatch(key::startsWith))
+                .filter(key -> literals.contains(key.substring(0, key.indexOf('.') + 1)))
+                .forEach(used::add);
+        assertThat(used).isEqualTo(keys);
+        // Whatever looks like a key of this bundle is one.
+        assertThat(literals.stream()
+                        .filter(text -> text.matches("(card|sheet|step|trial|caution|failed|what)\\.[a-z0-9.-]+")))
+                .allMatch(keys::contains);
+    }
+
+    private static Set<String> literals() throws IOException {
+        Set<String> literals = new TreeSet<>();
+        try (Stream<Path> files = Files.list(SOURCES)) {
+            for (Path file : files.toList()) {
+                Matcher matcher = Pattern.compile("\"((?:[^\"\\\\\n]|\\\\.)*)\"")
+                        .matcher(Files.readString(file, StandardCharsets.UTF_8));
+                matcher.results().map(found -> found.group(1)).forEach(literals::add);
+            }
+        }
+        return literals;
+    }
+
+    @Test
+    void everyTextIsAPatternAndKeepsNoQuotes() {
+        ResourceBundle bundle = ResourceBundle.getBundle("porebench.print.print", Locale.ROOT);
+        for (String key : bundle.keySet()) {
+            assertThat(words.say(key, "1", "2", "3")).as(key).doesNotContain("{", "}", "'");
+        }
+    }
+
+    @Test
+    void numbersKeepTheirDecimalsAndHaveATrueMinus() {
+        assertThat(words.number(new BigDecimal("0.30"))).isEqualTo("0.30");
+        assertThat(words.number(new BigDecimal("-0.25"))).isEqualTo("\u22120.25");
+        assertThat(words.number(new BigDecimal("12345"))).isEqualTo("12345");
+        assertThat(words.number(new BigDecimal("1E+1"))).isEqualTo("10");
+        assertThat(words.signed(new BigDecimal("0.3"))).isEqualTo("+0.3");
+        assertThat(words.signed(new BigDecimal("-0.3"))).isEqualTo("\u22120.3");
+        assertThat(words.signed(new BigDecimal("0.0"))).isEqualTo("0.0");
+    }
+}
