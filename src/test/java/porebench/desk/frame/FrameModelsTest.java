@@ -56,20 +56,17 @@ class FrameModelsTest {
         "HG-108, next.no-factor.issue, 4",
     })
     void everyStateSaysWhatIsNext(String mix, String key, int step) {
-        Evidence evidence =
-                Evidence.of(demo.desk.book(), new MixId(mix)).orElseThrow();
+        Evidence evidence = Evidence.of(demo.desk.book(), new MixId(mix)).orElseThrow();
         NextStep next = NextStep.of(evidence, DAY);
         assertThat(next.key()).isEqualTo(key);
         assertThat(next.step()).isEqualTo(step);
-        assertThat(FrameTexts.in(Locale.ENGLISH)
-                        .get(next.key(), next.values().toArray()))
+        assertThat(FrameTexts.in(Locale.ENGLISH).get(next.key(), next.values().toArray()))
                 .doesNotContain("{");
     }
 
     @Test
     void theChangedSourceIsNamed() {
-        Evidence evidence =
-                Evidence.of(demo.desk.book(), new MixId("HG-106")).orElseThrow();
+        Evidence evidence = Evidence.of(demo.desk.book(), new MixId("HG-106")).orElseThrow();
         assertThat(NextStep.of(evidence, DAY).values()).first().isEqualTo("S-09");
     }
 
@@ -83,20 +80,21 @@ class FrameModelsTest {
         String bad = rows.get(1).replaceFirst("^[^,]*", "S-91").replaceFirst("fine|coarse", "gravelly");
         Files.write(sheet, List.of(heading, good, bad), StandardCharsets.UTF_8);
         long before = demo.desk.book().changeNumber();
-        ImportModel incoming = ImportModel.of(
-                demo.desk.book(), demo.desk.tools().sheets().records(sheet));
+        ImportModel incoming =
+                ImportModel.of(demo.desk.book(), demo.desk.tools().sheets().records(sheet));
         assertThat(incoming.counts()).isEqualTo(Map.of(RecordKind.SOURCE, 1));
         assertThat(incoming.errors()).isPositive();
-        assertThat(incoming.problems()).filteredOn(Problem::isError).allSatisfy(problem -> assertThat(
-                        problem.place().orElseThrow().line())
-                .isEqualTo(3));
+        assertThat(incoming.problems())
+                .filteredOn(Problem::isError)
+                .allSatisfy(problem ->
+                        assertThat(problem.place().orElseThrow().line()).isEqualTo(3));
         assertThat(demo.desk.book().changeNumber()).isEqualTo(before);
     }
 
     @Test
     void whatIsInTheLabBookUnchangedIsPassedOver() {
-        ImportModel incoming = ImportModel.of(
-                demo.desk.book(), demo.desk.tools().sheets().records(Path.of("demo-data/meters.csv")));
+        ImportModel incoming =
+                ImportModel.of(demo.desk.book(), demo.desk.tools().sheets().records(Path.of("demo-data/meters.csv")));
         assertThat(incoming.hasSomethingToKeep()).isFalse();
         assertThat(incoming.result().alreadyThere()).isEqualTo(3);
         assertThat(incoming.problems()).isEmpty();

@@ -90,8 +90,7 @@ class RegisterModelsTest {
         assertThat(model.problems())
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(
-                        tuple("relativeDensity", "form.not-a-number"),
-                        tuple("absorption", "form.out-of-range"));
+                        tuple("relativeDensity", "form.not-a-number"), tuple("absorption", "form.out-of-range"));
         model.history().undo();
         assertThat(model.problems()).isEmpty();
     }

@@ -105,11 +105,7 @@ class TrialsPageTest {
         assertThat(page.hasUnsavedDraft()).isTrue();
         bench.asker.reasons.add("misread");
         page.save();
-        assertThat(bench.book
-                        .latest(Trial.class, "K7-T1")
-                        .orElseThrow()
-                        .stamp()
-                        .why())
+        assertThat(bench.book.latest(Trial.class, "K7-T1").orElseThrow().stamp().why())
                 .isEqualTo("misread");
         assertThat(page.hasUnsavedDraft()).isFalse();
     }
@@ -170,7 +166,12 @@ class TrialsPageTest {
         bench.asker.person = null;
         TrialsPage page = page();
         for (String[] each : new String[][] {
-            {"operator", "M. Sorrel"}, {"fine", "4900"}, {"coarse", "7350"}, {"soak", "15"}, {"withdrawn", "420"}, {"gauge", "6.4"}
+            {"operator", "M. Sorrel"},
+            {"fine", "4900"},
+            {"coarse", "7350"},
+            {"soak", "15"},
+            {"withdrawn", "420"},
+            {"gauge", "6.4"}
         }) {
             named(page, JTextField.class, each[0]).setText(each[1]);
         }
