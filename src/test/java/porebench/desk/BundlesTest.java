@@ -28,8 +28,8 @@ class BundlesTest {
     private static final String LITERAL = "\"((?:[^\"\\\\]++|\\\\.)*+)\"";
     private static final Pattern ANY = Pattern.compile(LITERAL);
     private static final Pattern ASKED = Pattern.compile("\\btexts(?:\\(\\))?\\s*\\.get\\(\\s*" + LITERAL + "\\s*[,)]");
-    private static final Pattern ASKED_EITHER = Pattern.compile("\\btexts(?:\\(\\))?\\s*\\.get\\(\\s*[^\"?;]*\\?\\s*"
-            + LITERAL + "\\s*:\\s*" + LITERAL + "\\s*[,)]");
+    private static final Pattern ASKED_EITHER = Pattern.compile(
+            "\\btexts(?:\\(\\))?\\s*\\.get\\(\\s*[^\"?;]*\\?\\s*" + LITERAL + "\\s*:\\s*" + LITERAL + "\\s*[,)]");
     /** The beginning of a key that is put together, and the end of one. */
     private static final Pattern BEGINNING = Pattern.compile(LITERAL + "\\s*\\+");
 
@@ -37,7 +37,8 @@ class BundlesTest {
 
     static Stream<Path> bundles() throws IOException {
         try (Stream<Path> files = Files.walk(BUNDLES)) {
-            return files.filter(file -> file.toString().endsWith(".properties"))
+            return files
+                    .filter(file -> file.toString().endsWith(".properties"))
                     .filter(file -> !file.getParent().endsWith("theme"))
                     .sorted()
                     .toList()

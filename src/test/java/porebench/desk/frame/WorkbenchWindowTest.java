@@ -204,8 +204,7 @@ class WorkbenchWindowTest {
     @Test
     void whatAnotherWindowKeptIsSeenHere() throws Exception {
         try (LabBook otherWindow = demo.desk.tools().shelf().open(demo.file)) {
-            Version<Source> source =
-                    otherWindow.latest(Source.class, "S-02").orElseThrow();
+            Version<Source> source = otherWindow.latest(Source.class, "S-02").orElseThrow();
             Source moved = new Source(
                     source.value().id(),
                     source.value().name(),
@@ -226,8 +225,7 @@ class WorkbenchWindowTest {
     @Test
     void theWindowRemembersPageMixUnitsThemeAndPerson() throws Exception {
         EventThread.run(() -> window.openMix(OTHER));
-        EventThread.run(() ->
-                window.turnTo(window.pages().named("variability").orElseThrow()));
+        EventThread.run(() -> window.turnTo(window.pages().named("variability").orElseThrow()));
         EventThread.run(() -> window.show(UnitSystem.US));
         EventThread.run(() -> window.show(Theme.DARK));
         EventThread.run(() -> demo.desk.setPerson("M. Quist"));
@@ -269,8 +267,12 @@ class WorkbenchWindowTest {
 
     /** Returns a component by its name, one that is showing before one that is not. */
     private static Optional<Component> find(Container parent, String name) {
-        List<Component> all = all(parent).filter(each -> name.equals(each.getName())).toList();
-        return all.stream().filter(Component::isShowing).findFirst().or(() -> all.stream().findFirst());
+        List<Component> all =
+                all(parent).filter(each -> name.equals(each.getName())).toList();
+        return all.stream()
+                .filter(Component::isShowing)
+                .findFirst()
+                .or(() -> all.stream().findFirst());
     }
 
     private static Stream<Component> all(Container parent) {
