@@ -40,6 +40,7 @@ final class EvidenceReader {
                 .stream()
                 .sorted(Comparator.comparing((Version<Determination> version) ->
                                 version.value().openedOn())
+                        .thenComparingInt(version -> version.value().id().text().length())
                         .thenComparing(version -> version.value().id()))
                 .map(determination -> judge(determination, mix, profile))
                 .toList();

@@ -45,18 +45,22 @@ public final class Profiles {
         return NAMED.get(0);
     }
 
-    private static Profile read(String id) {
-        Properties data = new Properties();
+    /** Reads the profile that comes with the program under this id. */
+    static Profile read(String id) {
         try (InputStream stream = Profiles.class.getResourceAsStream(id + ".properties")) {
             if (stream == null) {
                 throw new IllegalArgumentException("id must be a profile that comes with the program, but is " + id);
             }
-            try (Reader reader = new InputStreamReader(stream, StandardCharsets.UTF_8)) {
-                data.load(reader);
-            }
+            return parse(id, new InputStreamReader(stream, StandardCharsets.UTF_8));
         } catch (IOException failure) {
             throw new UncheckedIOException("reading the profile " + id, failure);
         }
+    }
+
+    /** Reads the lines of a profile; what is missing or wrong in them is an {@link IllegalArgumentException}. */
+    static Profile parse(String id, Reader lines) throws IOException {
+        Properties data = new Properties();
+        data.load(lines);
         Map<FigureName, Figure> figures = new EnumMap<>(FigureName.class);
         for (FigureName name : FigureName.values()) {
             figures.put(name, figure(id, name.key(), data.getProperty(name.key(), "")));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import java.io.IOException;
 import java.io.Reader;
+import java.io.StringReader;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -20,6 +21,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import porebench.method.Figure;
 import porebench.method.FigureName;
@@ -188,5 +190,38 @@ class ProfilesTest {
     void saysHowSureAFigureIsInAWord() {
         assertThat(Arrays.stream(Mark.values()).map(Mark::symbol))
                 .containsExactly("seen", "recalled", "derived", "laboratory");
+    }
+
+    /** What a slip in a shipped file is called; each starts from a sound file with one line spoilt. */
+    @ParameterizedTest
+    @CsvSource({
+        "'scale-top = 10 | laboratory', 'x: scale-top must be written value | mark | clause, but is \"10 | laboratory\"'",
+        "'scale-top = ', 'x: scale-top must be written value | mark | clause, but is \"\"'",
+        "'scale-top = 10 | guessed | a clause', 'x: the mark of scale-top must be one of the four, but is \"guessed\"'",
+        "'scale-top = 10 | seen | ', 'clause must not be blank, but is \"\"'",
+        "'title = ', 'title must not be blank, but is \"\"'"
+    })
+    void saysWhatIsWrongInAFile(String line, String words) throws IOException {
+        String sound = Files.readString(FOLDER.resolve("jis-a1128.properties"), StandardCharsets.UTF_8);
+        assertThat(Profiles.parse("jis-a1128", new StringReader(sound)))
+                .isEqualTo(Profiles.find("jis-a1128").orElseThrow());
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Profiles.parse("x", new StringReader(sound + "\n" + line)))
+                .withMessage(words);
+    }
+
+    /** A clause may hold the sign that parts the three. */
+    @Test
+    void keepsASeparatorWithinAClause() throws IOException {
+        String sound = Files.readString(FOLDER.resolve("jis-a1128.properties"), StandardCharsets.UTF_8);
+        Profile profile = Profiles.parse("x", new StringReader(sound + "\nscale-top = 9 | seen | clause 3 | note 2"));
+        assertThat(profile.figure(FigureName.SCALE_TOP)).isEqualTo(new Figure("9", "clause 3 | note 2", Mark.SEEN));
+    }
+
+    @Test
+    void refusesAProfileThatDoesNotCome() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Profiles.read("no-such-profile"))
+                .withMessage("id must be a profile that comes with the program, but is no-such-profile");
     }
 }

@@ -28,7 +28,7 @@ import porebench.record.MixDesign;
 import porebench.record.Samples;
 
 /** What must stay true of the store as it grows: its words, the numbers of its steps, and how it reads. */
-class StoreTextTest {
+class StoreHabitsTest {
     @TempDir
     Path folder;
 
@@ -49,7 +49,7 @@ class StoreTextTest {
     void theStepsAreNumberedWithoutGapsUpToTheNewest() throws IOException, URISyntaxException {
         List<Integer> numbers = new ArrayList<>();
         for (String location : Steps.ALL.locations()) {
-            URL resource = StoreTextTest.class.getResource("/" + location.replace("classpath:", ""));
+            URL resource = StoreHabitsTest.class.getResource("/" + location.replace("classpath:", ""));
             assertThat(resource).isNotNull();
             try (Stream<Path> files = Files.list(Path.of(resource.toURI()))) {
                 files.map(file -> file.getFileName().toString())
