@@ -11,7 +11,8 @@ import porebench.record.SourceId;
 
 /** {@code determinations.csv}: one row a determination. */
 final class DeterminationFormat implements Format.RowByRow<Determination> {
-    private static final Columns COLUMNS = Columns.of("determination_id,mix_id,mix_version,opened_on", "purpose,source_versions");
+    private static final Columns COLUMNS =
+            Columns.of("determination_id,mix_id,mix_version,opened_on", "purpose,source_versions");
 
     @Override
     public Class<Determination> type() {
@@ -43,8 +44,8 @@ final class DeterminationFormat implements Format.RowByRow<Determination> {
         if (!entry.isGood() || id.isEmpty() || mixId.isEmpty() || version.isEmpty() || openedOn.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(
-                new Determination(id.get(), mixId.get(), version.get(), sources, openedOn.get(), entry.text("purpose")));
+        return Optional.of(new Determination(
+                id.get(), mixId.get(), version.get(), sources, openedOn.get(), entry.text("purpose")));
     }
 
     @Override

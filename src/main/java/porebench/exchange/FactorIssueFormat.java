@@ -2,13 +2,9 @@ package porebench.exchange;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import porebench.method.MeterType;
 import porebench.method.profile.Profiles;
 import porebench.record.DeterminationId;
@@ -26,7 +22,6 @@ final class FactorIssueFormat implements Format.RowByRow<FactorIssue> {
     private static final Columns COLUMNS = Columns.of(
             "mix_id,revision,action,factor_pct,determination_id,meter_type,in_force_from,recheck_by,issued_by,"
                     + "approved_by,reason,mix_version,source_versions,profile_id");
-
 
     @Override
     public Class<FactorIssue> type() {

@@ -47,10 +47,12 @@ public record Evidence(
      *
      * @param mix the mix design of that day
      * @param sources its sources of that day, those that were in the register
+     * @param lost sources it names in a version that the lab book does not have, as after an import from another book
      */
-    public record Basis(MixDesign mix, List<Source> sources) {
+    public record Basis(MixDesign mix, List<Source> sources, List<SourceId> lost) {
         public Basis {
             sources = List.copyOf(sources);
+            lost = List.copyOf(lost);
         }
     }
 
@@ -117,7 +119,8 @@ public record Evidence(
 
     private List<Change> changesSince(Optional<Basis> basis) {
         if (basis.isEmpty()) {
-            return List.of();
+            // A version of the mix that is not there cannot be vouched for.
+            return List.of(new Change(Optional.empty()));
         }
         Basis then = basis.get();
         List<Change> changes = new ArrayList<>();
@@ -126,6 +129,7 @@ public record Evidence(
         }
         Map<SourceId, Source> now =
                 sources.stream().map(Version::value).collect(Collectors.toMap(Source::id, Function.identity()));
+        then.lost().forEach(source -> changes.add(new Change(Optional.of(source))));
         for (Source source : then.sources()) {
             Source today = now.get(source.id());
             if (today != null && !source.isSameStoneAs(today)) {

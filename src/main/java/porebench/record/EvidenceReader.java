@@ -1,5 +1,6 @@
 package porebench.record;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -68,7 +69,7 @@ final class EvidenceReader {
             FactorIssue issue = version.value();
             if (issue.isIssue()) {
                 then(MixDesign.class, issue.mixId().text(), issue.mixVersion())
-                        .ifPresent(mix -> bases.put(issue.revision(), new Evidence.Basis(mix, sourcesThen(issue.sourceVersions()))));
+                        .ifPresent(mix -> bases.put(issue.revision(), basis(mix, issue.sourceVersions())));
             }
         }
         return bases;
@@ -79,8 +80,7 @@ final class EvidenceReader {
         for (JudgedDetermination one : judged) {
             Determination determination = one.determination().value();
             then(MixDesign.class, determination.mixId().text(), determination.mixVersion())
-                    .ifPresent(mix -> made.put(
-                            determination.id(), new Evidence.Basis(mix, sourcesThen(determination.sourceVersions()))));
+                    .ifPresent(mix -> made.put(determination.id(), basis(mix, determination.sourceVersions())));
         }
         return made;
     }
@@ -105,11 +105,14 @@ final class EvidenceReader {
         return Optional.ofNullable(meters.get(trial.meterId())).map(Version::value);
     }
 
-    private List<Source> sourcesThen(Map<SourceId, Integer> versions) {
-        return versions.entrySet().stream()
+    private Evidence.Basis basis(MixDesign mix, Map<SourceId, Integer> versions) {
+        List<Source> found = new ArrayList<>();
+        List<SourceId> lost = new ArrayList<>();
+        versions.entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
-                .flatMap(entry -> then(Source.class, entry.getKey().text(), entry.getValue()).stream())
-                .toList();
+                .forEach(entry -> then(Source.class, entry.getKey().text(), entry.getValue())
+                        .ifPresentOrElse(found::add, () -> lost.add(entry.getKey())));
+        return new Evidence.Basis(mix, found, lost);
     }
 
     private <T extends Kept> Optional<T> then(Class<T> kind, String recordId, int number) {

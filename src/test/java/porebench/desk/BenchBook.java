@@ -131,7 +131,7 @@ public final class BenchBook {
     }
 
     public static Determination determination(int number, LocalDate on) {
-        return new Determination(new DeterminationId("K7/" + number), MIX, 1, on, "yearly test");
+        return new Determination(new DeterminationId("K7/" + number), MIX, 1, Map.of(), on, "yearly test");
     }
 
     /** A faultless Type B trial with 420 mL, that is 6 %, withdrawn: its factor is the gauge less 6. */

@@ -247,7 +247,7 @@ class RoundTripTest {
                         text),
                 meter(id, Typed.of("7.05", VolumeUnit.LITRE)),
                 mix(id, MassUnit.KILOGRAM, MoistureState.STOCK),
-                new Determination(new DeterminationId(id), new MixId(id), 3, day, text),
+                new Determination(new DeterminationId(id), new MixId(id), 3, Map.of(new SourceId(id), 2), day, text),
                 trial(id, MassUnit.GRAM),
                 issue(id, new BigDecimal("0.30")),
                 new CardPrint(new MixId(id), 2, 3, text, text));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -139,13 +140,42 @@ class EvidenceTest {
     }
 
     @Test
-    void aFactorIssuedAfterTheChangeIsTrueAgain() {
+    void aFactorIssuedAgainFromTheOldTrialsIsStillUntrue() {
         bench.issue(Bench.START);
         Books.correct(bench.book, Samples.source("S-1", Role.FINE, "Ledge 2"));
         assertThat(bench.evidence().stateOn(Bench.START)).isEqualTo(FactorState.SOURCE_CHANGED);
         FactorIssue again = bench.issue(Bench.START);
-        assertThat(again.sourceVersions()).containsEntry(new SourceId("S-1"), 2).containsEntry(new SourceId("S-2"), 1);
+        assertThat(again.sourceVersions()).isEqualTo(Map.of(new SourceId("S-1"), 1, new SourceId("S-2"), 1));
+        assertThat(bench.evidence().stateOn(Bench.START)).isEqualTo(FactorState.SOURCE_CHANGED);
+    }
+
+    @Test
+    void aFactorFromTrialsAfterTheChangeIsTrueAgain() {
+        bench.issue(Bench.START);
+        Books.correct(bench.book, Samples.source("S-1", Role.FINE, "Ledge 2"));
+        DeterminationId second = bench.evidence().nextDeterminationId();
+        Books.keep(
+                bench.book,
+                new Determination(second, Bench.MIX, 1, bench.evidence().sourceVersions(), Bench.START, "new ledge"),
+                Samples.trial("T-4", "M-1", second.text(), "5.4"));
+        bench.keep(Issuing.issue(bench.evidence(), Bench.decision(second, Bench.START)));
         assertThat(bench.evidence().stateOn(Bench.START)).isEqualTo(FactorState.IN_FORCE);
+    }
+
+    @Test
+    void newTrialsDoNotJoinADeterminationOfAnotherStone() {
+        assertThat(bench.evidence().openDetermination()).isPresent();
+        Books.correct(bench.book, Samples.source("S-1", Role.FINE, "Ledge 2"));
+        assertThat(bench.evidence().openDetermination()).isEmpty();
+    }
+
+    @Test
+    void aFactorThatRestsOnAVersionNobodyHasIsNotVouchedFor() {
+        FactorIssue issue = Samples.issue("M-1", 1, "M-1/1", Bench.START);
+        Books.keep(bench.book, issue.restingOn(1, Map.of(new SourceId("S-1"), 7)));
+        assertThat(bench.evidence().stateOn(Bench.START)).isEqualTo(FactorState.SOURCE_CHANGED);
+        Books.keep(bench.book, Samples.issue("M-1", 2, "M-1/1", Bench.START).restingOn(4, Map.of()));
+        assertThat(bench.evidence().stateOn(Bench.START)).isEqualTo(FactorState.SOURCE_CHANGED);
     }
 
     private static MixDesign with(MixDesign mix, UnaryOperator<Batch> change) {

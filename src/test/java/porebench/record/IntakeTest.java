@@ -100,7 +100,7 @@ class IntakeTest {
         Source source = Samples.source("S-1", Role.FINE, "Ledge 2");
         MixDesign mix = Samples.mix("M-1", "S-1", "S-1");
         Determination determination =
-                new Determination(Bench.FIRST, Bench.MIX, 1, LocalDate.of(2026, 3, 2), "another purpose");
+                new Determination(Bench.FIRST, Bench.MIX, 1, Map.of(), LocalDate.of(2026, 3, 2), "another purpose");
         Intake.Result result = check(source, Samples.meter("B-1", MeterType.A), mix, determination);
         assertThat(result.drafts()).extracting(Draft::basedOn).containsExactly(1, 1, 1, 1);
         assertThat(Books.codes(result.problems()))
@@ -218,7 +218,13 @@ class IntakeTest {
         assertThat(result.problems()).isEmpty();
         assertThat(values(result))
                 .containsExactly(
-                        new Determination(new DeterminationId("M-1/2"), Bench.MIX, 2, LocalDate.of(2026, 3, 2), ""),
+                        new Determination(
+                                new DeterminationId("M-1/2"),
+                                Bench.MIX,
+                                2,
+                                Map.of(new SourceId("S-1"), 1),
+                                LocalDate.of(2026, 3, 2),
+                                ""),
                         Samples.trial("T-8", "M-1", "M-1/2", "5.4"),
                         Samples.trial("T-9", "M-1", "M-1/2", "5.4"));
         keep(result);
@@ -243,18 +249,23 @@ class IntakeTest {
                 .containsExactly(
                         Samples.mix("M-8", "S-1", "S-2"),
                         new Determination(
-                                new DeterminationId("M-8/1"), new MixId("M-8"), 1, LocalDate.of(2026, 3, 2), ""),
+                                new DeterminationId("M-8/1"),
+                                new MixId("M-8"),
+                                1,
+                                Map.of(new SourceId("S-1"), 1, new SourceId("S-2"), 1),
+                                LocalDate.of(2026, 3, 2),
+                                ""),
                         Samples.trial("T-8", "M-8", "M-8/1", "5.4"));
         keep(result);
     }
 
     @Test
-    void anIssueThatStatesNoVersionsRestsOnThoseOfTheDay() {
+    void anIssueThatStatesNoVersionsRestsOnThoseOfItsDetermination() {
         FactorIssue stated = Samples.issue("M-1", 1, "M-1/1", Bench.START);
         FactorIssue open = stated.restingOn(0, Map.of());
         Books.correct(bench.book, Samples.source("S-2", Role.COARSE, "Ledge 2"));
         Intake.Result result = check(open, Samples.source("S-1", Role.FINE, "Ledge 9"));
-        Map<SourceId, Integer> sources = Map.of(new SourceId("S-1"), 2, new SourceId("S-2"), 2);
+        Map<SourceId, Integer> sources = Map.of(new SourceId("S-1"), 1, new SourceId("S-2"), 1);
         assertThat(values(result)).contains(stated.restingOn(1, sources));
         keep(result);
         Books.correct(bench.book, Samples.source("S-2", Role.COARSE, "Ledge 3"));

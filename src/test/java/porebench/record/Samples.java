@@ -95,7 +95,13 @@ public final class Samples {
     }
 
     public static Determination determination(String id, String mix) {
-        return new Determination(new DeterminationId(id), new MixId(mix), 1, LocalDate.of(2026, 3, 2), "First factor");
+        return new Determination(
+                new DeterminationId(id),
+                new MixId(mix),
+                1,
+                Map.of(new SourceId("S-1"), 1, new SourceId("S-2"), 1),
+                LocalDate.of(2026, 3, 2),
+                "First factor");
     }
 
     public static Readings typeB(String gauge) {
@@ -185,7 +191,12 @@ public final class Samples {
                         AWKWARD),
                 fullMix(),
                 new Determination(
-                        new DeterminationId("D " + AWKWARD), new MixId("M-2"), 7, LocalDate.of(2024, 2, 29), AWKWARD),
+                        new DeterminationId("D " + AWKWARD),
+                        new MixId("M-2"),
+                        7,
+                        Map.of(new SourceId(AWKWARD), 3),
+                        LocalDate.of(2024, 2, 29),
+                        AWKWARD),
                 fullTrial(),
                 new FactorIssue(
                         new MixId("M-2"),

@@ -74,7 +74,7 @@ class ChainTest {
 
     @Test
     void everyTableRefusesToBeChangedOrToLoseRows() throws SQLException {
-        assertThat(tables()).hasSize(13);
+        assertThat(tables()).hasSize(14);
         for (String table : tables()) {
             assertThat(strings("SELECT count(*) FROM " + table)).isNotEqualTo(List.of("0"));
             assertThatExceptionOfType(SQLException.class)

@@ -74,8 +74,7 @@ final class SampleReader {
                 problems.add(Problem.error("bowl", NO_BOWL_YET, name));
                 return Optional.empty();
             }
-            bowl = number("bowl", name, draft.bowl())
-                    .map(number -> new Typed<>(number, draft.bowlUnit()).value());
+            bowl = number("bowl", name, draft.bowl()).map(number -> new Typed<>(number, draft.bowlUnit()).value());
         }
         double leastLitres = evidence.profile().number(FigureName.LEAST_BOWL);
         bowl.map(volume -> volume.in(VolumeUnit.LITRE))
@@ -114,13 +113,8 @@ final class SampleReader {
         String name = texts.get("name.spare");
         Optional<BigDecimal> spare = number("spare", name, draft.spare());
         if (spare.isPresent() && (spare.get().signum() < 0 || spare.get().compareTo(GREATEST_SPARE) > 0)) {
-            problems.add(Problem.error(
-                    "spare",
-                    "form.out-of-range",
-                    name,
-                    spare.get(),
-                    BigDecimal.ZERO,
-                    GREATEST_SPARE));
+            problems.add(
+                    Problem.error("spare", "form.out-of-range", name, spare.get(), BigDecimal.ZERO, GREATEST_SPARE));
             return Optional.empty();
         }
         return spare;

@@ -5,6 +5,7 @@ import static org.assertj.core.groups.Tuple.tuple;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.chart.TrialPoint;
@@ -120,7 +121,12 @@ class TrialsModelTest {
         assertThat(bench.book.changeNumber()).isEqualTo(before + 2);
         assertThat(bench.book.latest(Determination.class, "K7/2").map(Version::value))
                 .contains(new Determination(
-                        BenchBook.determination(2, DAY).id(), BenchBook.MIX, 1, BenchBook.TODAY, "new source"));
+                        BenchBook.determination(2, DAY).id(),
+                        BenchBook.MIX,
+                        1,
+                        Map.of(),
+                        BenchBook.TODAY,
+                        "new source"));
         assertThat(model.determinations().begun()).isEmpty();
         assertThat(model.rows()).hasSize(1);
     }
