@@ -17,6 +17,7 @@ import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.Range;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 
@@ -29,6 +30,10 @@ final class TrialTimeChart {
     private static final TimeZone AS_WRITTEN = TimeZone.getTimeZone("UTC");
     private static final double AIR = 0.04;
     private static final int LEAST_DAYS = 10;
+    private static final double HEADROOM = 0.12;
+
+    /** From this share of the axis on, a name stands to the left of its line, where it is not cut off. */
+    private static final double FAR_RIGHT = 0.7;
 
     private final FactorOverTime data;
     private final ChartLook look;
@@ -47,18 +52,26 @@ final class TrialTimeChart {
     }
 
     private JFreeChart chart() {
-        FactorAxis range = FactorAxis.of(data);
+        FactorAxis range = withHeadroom(FactorAxis.of(data));
         XYPlot plot = new XYPlot();
-        plot.setDomainAxis(dateAxis());
+        DateAxis dates = dateAxis();
+        plot.setDomainAxis(dates);
         plot.setRangeAxis(parts.factorAxis(range));
         parts.addTrials(
                 plot, data.trials(), index -> millis(data.trials().get(index).testedAt()), range);
         steps(plot);
-        data.begun().forEach(begun -> boundary(plot, begun));
+        data.begun().forEach(begun -> boundary(plot, begun, dates.getRange()));
         if (!data.begun().isEmpty()) {
             parts.addLegendLine(words.get("legend.determination"), parts.dots(), look.text());
         }
         return parts.chart(plot);
+    }
+
+    /** Makes room above the points for the names of determinations. */
+    private FactorAxis withHeadroom(FactorAxis range) {
+        return data.begun().isEmpty()
+                ? range
+                : new FactorAxis(range.low(), range.high() + HEADROOM * (range.high() - range.low()));
     }
 
     private DateAxis dateAxis() {
@@ -109,8 +122,10 @@ final class TrialTimeChart {
         return from.isAfter(data.until()) ? from : data.until();
     }
 
-    private void boundary(XYPlot plot, FactorOverTime.Begun begun) {
-        ValueMarker line = new ValueMarker(millis(begun.on().atStartOfDay()));
+    private void boundary(XYPlot plot, FactorOverTime.Begun begun, Range shown) {
+        double at = millis(begun.on().atStartOfDay());
+        boolean farRight = at > shown.getLowerBound() + FAR_RIGHT * shown.getLength();
+        ValueMarker line = new ValueMarker(at);
         line.setPaint(look.text());
         line.setStroke(parts.dots());
         line.setAlpha(1);
@@ -118,8 +133,8 @@ final class TrialTimeChart {
         line.setLabelFont(look.font());
         line.setLabelPaint(look.text());
         line.setLabelBackgroundColor(look.background());
-        line.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
-        line.setLabelTextAnchor(TextAnchor.TOP_LEFT);
+        line.setLabelAnchor(farRight ? RectangleAnchor.TOP_LEFT : RectangleAnchor.TOP_RIGHT);
+        line.setLabelTextAnchor(farRight ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);
         line.setLabelOffset(new RectangleInsets(4, 4, 4, 4));
         plot.addDomainMarker(line, Layer.BACKGROUND);
     }

@@ -130,7 +130,8 @@ final class FactorCommand extends OneCommand {
                 .map(trial -> JudgedTrial.of(new Version<>(trial, 1, stamp), design, Optional.empty(), profile))
                 .toList();
         Determination determination = new Determination(
-                new DeterminationId(id.text()), id, 1, trials.get(0).testedAt().toLocalDate(), "");
+                new DeterminationId(id.text()), id, 1,
+                Map.of(), trials.get(0).testedAt().toLocalDate(), "");
         JudgedDetermination result =
                 JudgedDetermination.of(new Version<>(determination, 1, stamp), judged, division.doubleValue(), profile);
         if (result.summary().isEmpty()) {

@@ -101,6 +101,10 @@ final class CsvRows {
         return text.indexOf(UNREADABLE) >= 0;
     }
 
+    static boolean isUnreadable(char c) {
+        return c == UNREADABLE;
+    }
+
     /** Returns how many rows so far gave no fields at all; their problems are noted. */
     int lost() {
         return lost;

@@ -2,14 +2,16 @@ package porebench.exchange;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import porebench.record.Determination;
 import porebench.record.DeterminationId;
 import porebench.record.MixId;
+import porebench.record.SourceId;
 
 /** {@code determinations.csv}: one row a determination. */
 final class DeterminationFormat implements Format.RowByRow<Determination> {
-    private static final Columns COLUMNS = Columns.of("determination_id,mix_id,mix_version,opened_on", "purpose");
+    private static final Columns COLUMNS = Columns.of("determination_id,mix_id,mix_version,opened_on", "purpose,source_versions");
 
     @Override
     public Class<Determination> type() {
@@ -37,11 +39,12 @@ final class DeterminationFormat implements Format.RowByRow<Determination> {
         Optional<MixId> mixId = entry.id("mix_id", MixId::new);
         Optional<Integer> version = entry.whole("mix_version", 1);
         Optional<LocalDate> openedOn = entry.date("opened_on");
-        if (id.isEmpty() || mixId.isEmpty() || version.isEmpty() || openedOn.isEmpty()) {
+        Map<SourceId, Integer> sources = SourceVersions.read(entry);
+        if (!entry.isGood() || id.isEmpty() || mixId.isEmpty() || version.isEmpty() || openedOn.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(
-                new Determination(id.get(), mixId.get(), version.get(), openedOn.get(), entry.text("purpose")));
+                new Determination(id.get(), mixId.get(), version.get(), sources, openedOn.get(), entry.text("purpose")));
     }
 
     @Override
@@ -51,6 +54,7 @@ final class DeterminationFormat implements Format.RowByRow<Determination> {
                 value.mixId().text(),
                 Integer.toString(value.mixVersion()),
                 value.openedOn().toString(),
-                value.purpose());
+                value.purpose(),
+                SourceVersions.written(value.sourceVersions()));
     }
 }

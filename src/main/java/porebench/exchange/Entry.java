@@ -56,7 +56,8 @@ final class Entry {
     private static boolean hasControlCharacter(String text) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            if (c < ' ' && c != '\t' && c != '\n' && c != '\r' || c == '\u007F' || c == '\uFFFF') {
+            boolean control = c < ' ' && c != '\t' && c != '\n' && c != '\r';
+            if (control || c == '\u007F' || CsvRows.isUnreadable(c)) {
                 return true;
             }
         }

@@ -27,7 +27,6 @@ final class FactorIssueFormat implements Format.RowByRow<FactorIssue> {
             "mix_id,revision,action,factor_pct,determination_id,meter_type,in_force_from,recheck_by,issued_by,"
                     + "approved_by,reason,mix_version,source_versions,profile_id");
 
-    private static final Pattern SOURCE_VERSION = Pattern.compile("(.*\\S.*):(\\d{1,9})", Pattern.DOTALL);
 
     @Override
     public Class<FactorIssue> type() {
@@ -62,7 +61,7 @@ final class FactorIssueFormat implements Format.RowByRow<FactorIssue> {
         Optional<LocalDate> recheck = entry.date("recheck_by");
         entry.word("issued_by");
         Optional<Integer> mixVersion = entry.optionalWhole("mix_version", 1);
-        Map<SourceId, Integer> sources = sourceVersions(entry);
+        Map<SourceId, Integer> sources = SourceVersions.read(entry);
         if (!entry.isGood()
                 || mixId.isEmpty()
                 || revision.isEmpty()
@@ -91,31 +90,8 @@ final class FactorIssueFormat implements Format.RowByRow<FactorIssue> {
                 entry.optionalWord("profile_id").orElse(Profiles.DEFAULT_ID)));
     }
 
-    private static Map<SourceId, Integer> sourceVersions(Entry entry) {
-        Map<SourceId, Integer> versions = new LinkedHashMap<>();
-        String all = entry.text("source_versions");
-        for (String one : all.isBlank() ? new String[0] : all.split(";", -1)) {
-            Matcher matcher = SOURCE_VERSION.matcher(one.strip());
-            boolean good = matcher.matches()
-                    && Integer.parseInt(matcher.group(2)) >= 1
-                    && versions.put(
-                                    new SourceId(
-                                            matcher.group(1).replace("%3B", ";").replace("%25", "%")),
-                                    Integer.valueOf(matcher.group(2)))
-                            == null;
-            if (!good) {
-                entry.error("source_versions", "csv.not-source-versions", Findings.quoted(one));
-            }
-        }
-        return versions;
-    }
-
     @Override
     public List<String> row(FactorIssue value) {
-        String sources = value.sourceVersions().entrySet().stream()
-                .sorted(Map.Entry.comparingByKey())
-                .map(entry -> entry.getKey().text().replace("%", "%25").replace(";", "%3B") + ":" + entry.getValue())
-                .collect(Collectors.joining(";"));
         return List.of(
                 value.mixId().text(),
                 Integer.toString(value.revision()),
@@ -129,7 +105,7 @@ final class FactorIssueFormat implements Format.RowByRow<FactorIssue> {
                 value.approvedBy(),
                 value.reason(),
                 value.mixVersion() == 0 ? "" : Integer.toString(value.mixVersion()),
-                sources,
+                SourceVersions.written(value.sourceVersions()),
                 value.profileId());
     }
 }

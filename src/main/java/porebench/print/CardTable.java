@@ -58,8 +58,9 @@ final class CardTable {
         double spare = (width - size * cellWidth(grid.rows())) / 3;
         double readingLeft = left + size * MARGIN + spare;
         double airLeft = readingLeft + size * (readings.width() + BETWEEN) + spare;
-        double split = airLeft - (size * BETWEEN + spare) / 2;
-        headings(left + 1, split, airLeft + size * airs.width() / 2, top);
+        double readingMiddle = readingLeft + size * readings.width() / 2;
+        double airMiddle = airLeft + size * airs.width() / 2;
+        headings(left + 2, readingMiddle, airMiddle, left + width - 2, top);
         double lineTop = top + HEADING_HEIGHT;
         for (PassWindow.Row row : grid.rows().subList(from, Math.min(grid.rows().size(), from + grid.lines()))) {
             double height = ReadingGrid.LINE * size;
@@ -90,15 +91,25 @@ final class CardTable {
         return number.substring(0, end);
     }
 
-    /** Sets both headings in one size: the first between two edges, the second about its middle. */
-    private void headings(double left, double split, double airMiddle, double top) throws IOException {
-        FittedText reading =
-                new TextFit(Weight.BOLD, HEADING, 5, split - left, 1).fit(pen.faces(), words.say("card.table.reading"));
-        FittedText air = new TextFit(Weight.BOLD, reading.size(), 5, 2 * (airMiddle - split), 1)
-                .fit(pen.faces(), words.say("card.table.air"));
-        double lift = FittedText.BASELINE * (HEADING - reading.size());
-        pen.text(reading, left, top + lift, split - left, Align.CENTRE);
-        pen.text(air, airMiddle, top + lift, 0, Align.CENTRE);
+    /** Sets both headings in one size, over the middles of their numbers as far as the column has room. */
+    private void headings(double left, double readingMiddle, double airMiddle, double right, double top)
+            throws IOException {
+        String reading = pen.faces().printable(words.say("card.table.reading"));
+        String air = pen.faces().printable(words.say("card.table.air"));
+        double gap = 3;
+        double unit = pen.faces().width(reading + air, Weight.BOLD, 1);
+        double size = Math.min(HEADING, (right - left - gap) / unit);
+        double readingWidth = pen.faces().width(reading, Weight.BOLD, size);
+        double airWidth = pen.faces().width(air, Weight.BOLD, size);
+        double readingLeft = Math.max(left, readingMiddle - readingWidth / 2);
+        double airLeft = Math.max(readingLeft + readingWidth + gap, airMiddle - airWidth / 2);
+        double lift = FittedText.BASELINE * (HEADING - size);
+        heading(reading, size, readingLeft, top + lift);
+        heading(air, size, Math.min(airLeft, right - airWidth), top + lift);
+    }
+
+    private void heading(String text, double size, double left, double top) throws IOException {
+        pen.text(new FittedText(List.of(text), Weight.BOLD, size, false), left, top, 0, Align.LEFT);
     }
 
     /**

@@ -79,8 +79,19 @@ record ReadingGrid(List<PassWindow.Row> rows, int every, int columns, int lines,
         double size = size(place, cell, needed, columns);
         int lines = Math.max(1, (int) (place.height() / (LINE * size) + 1e-9));
         List<PassWindow.Row> shown = middle.around(stepped, columns * lines);
-        double widest = place.width() / columns / place.cellWidth().of(shown);
-        return new ReadingGrid(shown, every, columns, lines, Math.min(size, widest));
+        // Readings added to fill the table are left out again when their longer numbers would make all smaller.
+        while (shown.size() > needed && widest(place, columns, shown) < size) {
+            shown = middle.around(stepped, shown.size() - 1);
+        }
+        int full = shown.size() / columns * columns;
+        shown = full < needed ? shown : middle.around(stepped, full);
+        int used = (shown.size() + columns - 1) / columns;
+        return new ReadingGrid(shown, every, columns, used, Math.min(size, widest(place, columns, shown)));
+    }
+
+    /** Returns the largest type at which readings are no wider than their column, in points. */
+    private static double widest(Place place, int columns, List<PassWindow.Row> rows) throws IOException {
+        return place.width() / columns / place.cellWidth().of(rows);
     }
 
     private static int bestColumns(Place place, double cell, int needed) {

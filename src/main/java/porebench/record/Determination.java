@@ -1,6 +1,7 @@
 package porebench.record;
 
 import java.time.LocalDate;
+import java.util.Map;
 import porebench.quantity.Require;
 
 /**
@@ -11,13 +12,26 @@ import porebench.quantity.Require;
  * @param id its name
  * @param mixId the mix
  * @param mixVersion the version of the mix design its trials are made for
+ * @param sourceVersions the versions of the sources its trials are made with
  * @param openedOn the day it was begun
  * @param purpose why it is made, such as a first factor or a new source; may be empty
  */
-public record Determination(DeterminationId id, MixId mixId, int mixVersion, LocalDate openedOn, String purpose)
+public record Determination(
+        DeterminationId id,
+        MixId mixId,
+        int mixVersion,
+        Map<SourceId, Integer> sourceVersions,
+        LocalDate openedOn,
+        String purpose)
         implements Kept {
     public Determination {
         Require.atLeast("mixVersion", mixVersion, 1);
+        sourceVersions = Map.copyOf(sourceVersions);
+    }
+
+    /** Returns this determination made with other versions of the sources. */
+    public Determination madeWith(Map<SourceId, Integer> otherSourceVersions) {
+        return new Determination(id, mixId, mixVersion, otherSourceVersions, openedOn, purpose);
     }
 
     @Override

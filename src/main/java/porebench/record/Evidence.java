@@ -22,6 +22,7 @@ import porebench.method.profile.Profiles;
  * @param determinations its determinations, the oldest first
  * @param issues its factor issues, the first revision first
  * @param bases what each revision that issued a factor rests on, by revision
+ * @param made what the trials of each determination were made with, by determination
  */
 public record Evidence(
         Version<MixDesign> mix,
@@ -30,17 +31,19 @@ public record Evidence(
         Map<MeterId, Version<Meter>> meters,
         List<JudgedDetermination> determinations,
         List<Version<FactorIssue>> issues,
-        Map<Integer, Basis> bases) {
+        Map<Integer, Basis> bases,
+        Map<DeterminationId, Basis> made) {
     public Evidence {
         sources = List.copyOf(sources);
         meters = Map.copyOf(meters);
         determinations = List.copyOf(determinations);
         issues = List.copyOf(issues);
         bases = Map.copyOf(bases);
+        made = Map.copyOf(made);
     }
 
     /**
-     * What an issued factor rests on: the mix design and the sources as they were.
+     * What trials are made with and a factor rests on: the mix design and the sources as they were.
      *
      * @param mix the mix design of that day
      * @param sources its sources of that day, those that were in the register
@@ -103,10 +106,20 @@ public record Evidence(
 
     /** Returns what changed since a revision issued its factor: the mix's aggregates, or named sources. */
     public List<Change> changesSince(FactorIssue issue) {
-        Basis then = bases.get(issue.revision());
-        if (then == null) {
+        return changesSince(Optional.ofNullable(bases.get(issue.revision())));
+    }
+
+    /** Returns what changed since the trials of a determination: the mix's aggregates, or named sources. */
+    public List<Change> changesSince(JudgedDetermination judged) {
+        return changesSince(
+                Optional.ofNullable(made.get(judged.determination().value().id())));
+    }
+
+    private List<Change> changesSince(Optional<Basis> basis) {
+        if (basis.isEmpty()) {
             return List.of();
         }
+        Basis then = basis.get();
         List<Change> changes = new ArrayList<>();
         if (!then.mix().hasSameAggregatesAs(mix.value())) {
             changes.add(new Change(Optional.empty()));
@@ -129,11 +142,15 @@ public record Evidence(
                 : Optional.of(issues.get(issues.size() - 1).value());
     }
 
-    /** Returns the determination that new trials join: the newest from which no factor was issued. */
+    /**
+     * Returns the determination that new trials join: the newest, as long as no factor was issued from it and its mix and
+     * sources are the same stone today.
+     */
     public Optional<JudgedDetermination> openDetermination() {
         return determinations.isEmpty()
                 ? Optional.empty()
                 : Optional.of(determinations.get(determinations.size() - 1))
+                        .filter(newest -> changesSince(newest).isEmpty())
                         .filter(newest -> issues.stream()
                                 .noneMatch(issue -> issue.value().isIssue()
                                         && issue.value()
@@ -148,6 +165,12 @@ public record Evidence(
         return determinations.stream()
                 .filter(judged -> judged.determination().value().id().equals(id))
                 .findFirst();
+    }
+
+    /** Returns the versions of the sources in the register today, by source. */
+    public Map<SourceId, Integer> sourceVersions() {
+        return sources.stream()
+                .collect(Collectors.toUnmodifiableMap(source -> source.value().id(), Version::number));
     }
 
     /** Returns the id that the next determination of this mix gets. */

@@ -58,7 +58,8 @@ final class EvidenceReader {
                 meters,
                 judged,
                 issued,
-                bases(issued));
+                bases(issued),
+                made(judged));
     }
 
     private Map<Integer, Evidence.Basis> bases(List<Version<FactorIssue>> issued) {
@@ -67,10 +68,21 @@ final class EvidenceReader {
             FactorIssue issue = version.value();
             if (issue.isIssue()) {
                 then(MixDesign.class, issue.mixId().text(), issue.mixVersion())
-                        .ifPresent(mix -> bases.put(issue.revision(), new Evidence.Basis(mix, sourcesThen(issue))));
+                        .ifPresent(mix -> bases.put(issue.revision(), new Evidence.Basis(mix, sourcesThen(issue.sourceVersions()))));
             }
         }
         return bases;
+    }
+
+    private Map<DeterminationId, Evidence.Basis> made(List<JudgedDetermination> judged) {
+        Map<DeterminationId, Evidence.Basis> made = new HashMap<>();
+        for (JudgedDetermination one : judged) {
+            Determination determination = one.determination().value();
+            then(MixDesign.class, determination.mixId().text(), determination.mixVersion())
+                    .ifPresent(mix -> made.put(
+                            determination.id(), new Evidence.Basis(mix, sourcesThen(determination.sourceVersions()))));
+        }
+        return made;
     }
 
     private JudgedDetermination judge(Version<Determination> determination, Version<MixDesign> today, Profile profile) {
@@ -93,8 +105,8 @@ final class EvidenceReader {
         return Optional.ofNullable(meters.get(trial.meterId())).map(Version::value);
     }
 
-    private List<Source> sourcesThen(FactorIssue issue) {
-        return issue.sourceVersions().entrySet().stream()
+    private List<Source> sourcesThen(Map<SourceId, Integer> versions) {
+        return versions.entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
                 .flatMap(entry -> then(Source.class, entry.getKey().text(), entry.getValue()).stream())
                 .toList();

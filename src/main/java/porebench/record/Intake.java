@@ -122,7 +122,16 @@ public final class Intake {
     }
 
     private Optional<Incoming> determination(Incoming one, Determination determination) {
-        return knownMix(one, determination.mixId()) ? Optional.of(one) : Optional.empty();
+        if (!knownMix(one, determination.mixId())) {
+            return Optional.empty();
+        }
+        if (!determination.sourceVersions().isEmpty()) {
+            return Optional.of(one);
+        }
+        Map<SourceId, Integer> sources = book.latest(Determination.class, determination.recordId())
+                .map(there -> there.value().sourceVersions())
+                .orElseGet(() -> sourcesToday(determination.mixId()));
+        return Optional.of(new Incoming(one.place(), determination.madeWith(sources)));
     }
 
     private Optional<Incoming> trial(Incoming one, Trial trial) {
@@ -155,6 +164,7 @@ public final class Intake {
                     placed.determinationId(),
                     trial.mixId(),
                     Math.max(1, versionOf(RecordKind.MIX, trial.mixId().text())),
+                    sourcesToday(trial.mixId()),
                     trial.testedAt().toLocalDate(),
                     "");
             good(RecordKind.DETERMINATION).put(begun.recordId(), new Incoming(one.place(), begun));
@@ -200,24 +210,28 @@ public final class Intake {
         if (issue.mixVersion() > 0) {
             return Optional.of(one);
         }
-        Map<SourceId, Integer> sources = new LinkedHashMap<>();
-        known(RecordKind.MIX, issue.mixId().text())
+        Determination made = (Determination)
+                known(RecordKind.DETERMINATION, issue.determinationId().text()).orElseThrow();
+        FactorIssue resting = book.latest(FactorIssue.class, issue.recordId())
+                .map(there -> issue.restingOn(
+                        there.value().mixVersion(), there.value().sourceVersions()))
+                .orElseGet(() -> issue.restingOn(made.mixVersion(), made.sourceVersions()));
+        return Optional.of(new Incoming(one.place(), resting));
+    }
+
+    /** Returns the versions the sources of a mix will have once these are kept; one not in the register is left out. */
+    private Map<SourceId, Integer> sourcesToday(MixId mixId) {
+        Map<SourceId, Integer> versions = new LinkedHashMap<>();
+        known(RecordKind.MIX, mixId.text())
                 .map(mix -> ((MixDesign) mix).sources())
                 .orElseThrow()
                 .forEach(source -> {
                     int number = versionOf(RecordKind.SOURCE, source.text());
                     if (number > 0) {
-                        sources.put(source, number);
+                        versions.put(source, number);
                     }
                 });
-        int mixVersion = versionOf(RecordKind.MIX, issue.mixId().text());
-        FactorIssue there = book.latest(FactorIssue.class, issue.recordId())
-                .map(Version::value)
-                .orElse(null);
-        FactorIssue resting = there == null
-                ? issue.restingOn(mixVersion, sources)
-                : issue.restingOn(there.mixVersion(), there.sourceVersions());
-        return Optional.of(new Incoming(one.place(), resting));
+        return versions;
     }
 
     private Optional<Incoming> cardPrint(Incoming one, CardPrint print) {

@@ -4,9 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import porebench.method.Answer;
 import porebench.method.FigureName;
 import porebench.method.Problem;
@@ -34,7 +32,8 @@ public final class Issuing {
             String reason) {}
 
     /**
-     * Makes the next revision of a mix's factor out of a determination.
+     * Makes the next revision of a mix's factor out of a determination. It rests on the stone the trials were made with: if
+     * that has changed since, the factor is born untrue and shows as such.
      *
      * @return the issue, with the doubts the person takes on; or why there can be none
      */
@@ -74,8 +73,8 @@ public final class Issuing {
                 decision.issuedBy().strip(),
                 decision.approvedBy().strip(),
                 decision.reason().strip(),
-                evidence.mix().number(),
-                sourceVersions(evidence),
+                basis.orElseThrow().determination().value().mixVersion(),
+                basis.orElseThrow().determination().value().sourceVersions(),
                 evidence.profile().id());
         return Answer.of(issue, problems);
     }
@@ -147,12 +146,15 @@ public final class Issuing {
     }
 
     private static void checkBasis(List<Problem> problems, Evidence evidence, JudgedDetermination basis) {
-        if (basis.determination().value().mixVersion() != evidence.mix().number()) {
-            problems.add(Problem.warning(
-                    "determination",
-                    "issue.mix-changed-since-trials",
-                    basis.determination().value().mixVersion(),
-                    evidence.mix().number()));
+        MixId mixId = evidence.mix().value().id();
+        for (Evidence.Change change : evidence.changesSince(basis)) {
+            problems.add(
+                    change.source().isPresent()
+                            ? Problem.warning(
+                                    "determination",
+                                    "issue.source-changed-since-trials",
+                                    change.source().get().text())
+                            : Problem.warning("determination", "issue.mix-changed-since-trials", mixId.text()));
         }
         long types = basis.trials().stream()
                 .filter(JudgedTrial::counts)
@@ -172,10 +174,5 @@ public final class Issuing {
 
     private static int nextRevision(Evidence evidence) {
         return evidence.newestIssue().map(FactorIssue::revision).orElse(0) + 1;
-    }
-
-    private static Map<SourceId, Integer> sourceVersions(Evidence evidence) {
-        return evidence.sources().stream()
-                .collect(Collectors.toMap(source -> source.value().id(), Version::number));
     }
 }

@@ -1,13 +1,16 @@
 package porebench.store;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import porebench.record.Determination;
 import porebench.record.DeterminationId;
 import porebench.record.MixId;
 import porebench.record.RecordKind;
 
-/** The table {@code determination}. */
+/** The tables {@code determination} and {@code determination_source}. */
 final class DeterminationTable implements RecordTable<Determination> {
+    private static final String SOURCE = "determination_source";
+
     @Override
     public RecordKind kind() {
         return RecordKind.DETERMINATION;
@@ -19,13 +22,19 @@ final class DeterminationTable implements RecordTable<Determination> {
     }
 
     @Override
+    public Optional<String> partTable() {
+        return Optional.of(SOURCE);
+    }
+
+    @Override
     public StoredRecord rows(Determination determination) {
-        return StoredRecord.of(new StoredRow(name())
+        StoredRow row = new StoredRow(name())
                 .cell("determination_id", determination.id().text())
                 .cell("mix_id", determination.mixId().text())
                 .cell("mix_version", determination.mixVersion())
                 .cell("opened_on", determination.openedOn().toString())
-                .cell("purpose", determination.purpose()));
+                .cell("purpose", determination.purpose());
+        return new StoredRecord(row, SourceVersions.rows(SOURCE, determination.sourceVersions()));
     }
 
     @Override
@@ -35,6 +44,7 @@ final class DeterminationTable implements RecordTable<Determination> {
                 new DeterminationId(row.text("determination_id")),
                 new MixId(row.text("mix_id")),
                 row.count("mix_version"),
+                SourceVersions.of(rows.parts()),
                 LocalDate.parse(row.text("opened_on")),
                 row.text("purpose"));
     }

@@ -1,16 +1,12 @@
 package porebench.store;
 
 import java.time.LocalDate;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import porebench.method.MeterType;
 import porebench.record.DeterminationId;
 import porebench.record.FactorIssue;
 import porebench.record.MixId;
 import porebench.record.RecordKind;
-import porebench.record.SourceId;
 
 /** The tables {@code factor_issue} and {@code factor_issue_source}. */
 final class FactorIssueTable implements RecordTable<FactorIssue> {
@@ -47,20 +43,12 @@ final class FactorIssueTable implements RecordTable<FactorIssue> {
                 .cell("reason", issue.reason())
                 .cell("mix_version", issue.mixVersion())
                 .cell("profile_id", issue.profileId());
-        List<StoredRow> sources = issue.sourceVersions().entrySet().stream()
-                .map(entry -> new StoredRow(SOURCE)
-                        .cell("source_id", entry.getKey().text())
-                        .cell("source_version", entry.getValue()))
-                .toList();
-        return new StoredRecord(row, sources);
+        return new StoredRecord(row, SourceVersions.rows(SOURCE, issue.sourceVersions()));
     }
 
     @Override
     public FactorIssue value(StoredRecord rows) {
         StoredRow row = rows.row();
-        Map<SourceId, Integer> sources = rows.parts().stream()
-                .collect(Collectors.toMap(
-                        part -> new SourceId(part.text("source_id")), part -> part.count("source_version")));
         return new FactorIssue(
                 new MixId(row.text("mix_id")),
                 row.count("revision"),
@@ -74,7 +62,7 @@ final class FactorIssueTable implements RecordTable<FactorIssue> {
                 row.text("approved_by"),
                 row.text("reason"),
                 row.count("mix_version"),
-                sources,
+                SourceVersions.of(rows.parts()),
                 row.text("profile_id"));
     }
 }

@@ -67,7 +67,7 @@ class TrialOrderChartTest {
         double high = plot.getRangeAxis().getUpperBound();
         assertThat(trials.getXValue(voided, 0)).isEqualTo(4);
         assertThat(trials.getYValue(voided, 0)).isBetween(low, low + (high - low) / 10);
-        assertThat(legend(plot)).contains("no value: marked at the foot");
+        assertThat(legend(plot)).contains("(at the foot: no value)");
     }
 
     @Test
@@ -98,7 +98,7 @@ class TrialOrderChartTest {
                         "counts",
                         "struck by a person",
                         "void by its readings",
-                        "no value: marked at the foot",
+                        "(at the foot: no value)",
                         "mean of the trials that count",
                         "factor as reported",
                         "95 % interval of the mean");

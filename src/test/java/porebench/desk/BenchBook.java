@@ -66,7 +66,7 @@ public final class BenchBook {
     }
 
     public BenchBook(Locale locale) {
-        keep(mix(), meter("B-1", MeterType.B), meter("A-1", MeterType.A));
+        keep(mix(), meter("B-1", MeterType.B), meter("E-1", MeterType.A));
         desk = new DeskModel(
                 new Tools(noShelf(), new CsvSheets(), noPress(), Tasks.direct(), asker, CLOCK, ZoneOffset.UTC, locale),
                 book);

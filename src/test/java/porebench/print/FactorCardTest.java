@@ -31,12 +31,13 @@ class FactorCardTest {
                 .contains("Load passes at readings 4.8 to 7.8", "for air of 6.0 \u00b1 1.5 %")
                 .contains("one division of the gauge is 0.1 %", "ASTM C231/C231M")
                 .contains("3 25 Nov 2026 24 Nov 2027 Type B")
+                .contains("Reading Air Reading Air", "4.7 4.4")
                 .contains("R. Alder", "M. Thorne", "Printed 25 Nov 2026", "Porebench 0.1.0")
                 .contains("valid only for this mix, these sources and this meter type")
                 .contains("Revision 3", "replaces all earlier cards of this mix")
                 .contains("shield your eyes", "petcocks", "vent", "caustic", "(45 to 55 lb)")
                 .contains("Local rules and licensed practice decide.")
-                .doesNotContain("Wet-sieve", "negative", "One division in");
+                .doesNotContain("Wet-sieve", "negative", "One division in", "\u2026");
     }
 
     // Every passing reading stands in the table: 4.8, 4.9 ... 7.8 less 0.3, and two on each side.

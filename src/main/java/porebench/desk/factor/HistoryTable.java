@@ -28,7 +28,7 @@ final class HistoryTable extends JPanel {
     private final transient FactorModel model;
     private final transient Texts texts;
     private final Rows rows = new Rows();
-    private final JTable table = new JTable(rows);
+    private final JTable table;
     private transient List<FactorIssue> shown = List.of();
     private boolean filling;
 
@@ -36,6 +36,7 @@ final class HistoryTable extends JPanel {
         super(new BorderLayout());
         this.model = model;
         this.texts = texts;
+        table = new JTable(rows);
         table.setName("factor.history");
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.setAutoResizeMode(JTable.AUTO_RESIZE_LAST_COLUMN);

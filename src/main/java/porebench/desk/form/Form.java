@@ -17,7 +17,8 @@ import porebench.method.ProblemText;
  * <p>The label text carries its mnemonic as an ampersand before the letter, as in {@code &Batch volume}.
  */
 public final class Form {
-    private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[][grow,fill][]", ""));
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[pref!][0:pref:,grow,fill][pref!]", ""));
     private final Map<String, Row> rows = new LinkedHashMap<>();
     private final ProblemText problemText;
 

@@ -20,7 +20,7 @@ public final class Row {
     private static final int WIDEST_LABEL = 340;
 
     private final JComponent field;
-    private final JLabel message = new JLabel();
+    private final WrappedText message;
     private final ProblemText problemText;
     private final List<Component> besides = new ArrayList<>();
     private boolean visible = true;
@@ -28,7 +28,7 @@ public final class Row {
     Row(JComponent field, ProblemText problemText) {
         this.field = field;
         this.problemText = problemText;
-        message.setName(field.getName() + ".message");
+        message = new WrappedText(field.getName() + ".message", "fieldError");
         message.setVisible(false);
     }
 
@@ -40,7 +40,7 @@ public final class Row {
         }
         panel.add(field, "growx");
         panel.add(unit, "wrap");
-        panel.add(message, "skip 1, span 2, growx, hidemode 3, wrap");
+        panel.add(message, "skip 1, span 2, growx, wmin 0, hidemode 3, wrap");
     }
 
     /** Shows or hides the whole row. */
@@ -57,19 +57,8 @@ public final class Row {
         field.putClientProperty("JComponent.outline", error ? "error" : problems.isEmpty() ? null : "warning");
         message.putClientProperty("FlatLaf.styleClass", error ? "fieldError" : "fieldWarning");
         message.setText(
-                problems.isEmpty()
-                        ? ""
-                        : "<html>"
-                                + String.join(
-                                        "<br>",
-                                        problems.stream()
-                                                .map(p -> escaped(problemText.say(p)))
-                                                .toList()) + "</html>");
+                String.join("\n", problems.stream().map(problemText::say).toList()));
         message.setVisible(visible && !problems.isEmpty());
         field.repaint();
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 }

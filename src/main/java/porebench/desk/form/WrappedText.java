@@ -25,6 +25,16 @@ public final class WrappedText extends JTextArea {
         putClientProperty("FlatLaf.styleClass", styleClass);
     }
 
+    /** How high the text is follows from how wide it is, so another width lays the page out once more. */
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        boolean isOther = width != getWidth();
+        super.setBounds(x, y, width, height);
+        if (isOther) {
+            revalidate();
+        }
+    }
+
     @Override
     public void updateUI() {
         super.updateUI();

@@ -21,14 +21,14 @@ public final class SourcesPage implements Page {
 
     private List<Column<Source>> columns(SourcesModel model) {
         return List.of(
-                new Column<>(texts.get("source.id.plain"), 60, Source::recordId),
-                new Column<>(texts.get("source.name.plain"), 165, Source::name),
-                new Column<>(texts.get("source.role.plain"), 65, source -> model.roleWords(source.role())),
-                new Column<>(texts.get("source.ledge.plain"), 100, Source::ledge),
+                new Column<>(texts.get("source.id.plain"), 52, Source::recordId),
+                new Column<>(texts.get("source.name.plain"), 150, Source::name),
+                new Column<>(texts.get("source.role.plain"), 62, source -> model.roleWords(source.role())),
+                new Column<>(texts.get("source.ledge.plain"), 95, Source::ledge),
                 new Column<>(
-                        texts.get("source.relativeDensity.short"), 65, source -> model.shown(source.relativeDensity())),
+                        texts.get("source.relativeDensity.short"), 72, source -> model.shown(source.relativeDensity())),
                 new Column<>(
-                        texts.get("source.absorption.short"), 75, source -> model.shown(source.absorptionPercent())));
+                        texts.get("source.absorption.short"), 66, source -> model.shown(source.absorptionPercent())));
     }
 
     private String note(SourcesModel model) {

@@ -67,13 +67,14 @@ final class SampleReader {
     }
 
     private Optional<Volume> bowl(Optional<Meter> meter) {
+        String name = texts.get("name.bowl");
         Optional<Volume> bowl = meter.map(chosen -> chosen.bowl().value());
         if (bowl.isEmpty()) {
             if (draft.bowl().isBlank()) {
-                problems.add(Problem.error("bowl", NO_BOWL_YET, texts.get("name.bowl")));
+                problems.add(Problem.error("bowl", NO_BOWL_YET, name));
                 return Optional.empty();
             }
-            bowl = number("bowl", texts.get("name.bowl"), draft.bowl())
+            bowl = number("bowl", name, draft.bowl())
                     .map(number -> new Typed<>(number, draft.bowlUnit()).value());
         }
         double leastLitres = evidence.profile().number(FigureName.LEAST_BOWL);
@@ -89,6 +90,7 @@ final class SampleReader {
     }
 
     private Optional<Integer> trials() {
+        String name = texts.get("name.trials");
         Optional<Integer> trials = numbers.parse(draft.trials())
                 .filter(number -> number.stripTrailingZeros().scale() <= 0)
                 .filter(number -> number.signum() > 0 && number.compareTo(BigDecimal.valueOf(MOST_TRIALS)) <= 0)
@@ -97,7 +99,7 @@ final class SampleReader {
             problems.add(Problem.error(
                     "trials",
                     "form.not-a-whole-number",
-                    texts.get("name.trials"),
+                    name,
                     draft.trials().strip(),
                     "1",
                     Integer.toString(MOST_TRIALS)));
@@ -109,12 +111,13 @@ final class SampleReader {
         if (draft.spare().isBlank()) {
             return Optional.of(BigDecimal.ZERO);
         }
-        Optional<BigDecimal> spare = number("spare", texts.get("name.spare"), draft.spare());
+        String name = texts.get("name.spare");
+        Optional<BigDecimal> spare = number("spare", name, draft.spare());
         if (spare.isPresent() && (spare.get().signum() < 0 || spare.get().compareTo(GREATEST_SPARE) > 0)) {
             problems.add(Problem.error(
                     "spare",
                     "form.out-of-range",
-                    texts.get("name.spare"),
+                    name,
                     spare.get(),
                     BigDecimal.ZERO,
                     GREATEST_SPARE));

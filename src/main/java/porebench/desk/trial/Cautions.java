@@ -16,7 +16,7 @@ final class Cautions {
     private Cautions() {}
 
     static JComponent panel(Texts texts) {
-        JPanel panel = new JPanel(new MigLayout("insets 10 14 10 14, fillx, wrap 1, gapy 4", "[grow,fill]"));
+        JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 5", "[grow,fill]"));
         panel.setName("cautions");
         panel.putClientProperty("FlatLaf.styleClass", "caution");
         JLabel title = new JLabel(texts.get("caution.title"));

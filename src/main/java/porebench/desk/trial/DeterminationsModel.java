@@ -138,6 +138,7 @@ final class DeterminationsModel {
                 evidence.nextDeterminationId(),
                 evidence.mix().value().id(),
                 evidence.mix().number(),
+                evidence.sourceVersions(),
                 desk.tools().today(),
                 purpose.strip());
     }

@@ -17,9 +17,8 @@ import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import porebench.desk.form.Choices;
+import porebench.desk.form.Typing;
 import porebench.method.trial.Withdrawal;
 import porebench.quantity.MassUnit;
 import porebench.quantity.TemperatureUnit;
@@ -88,6 +87,8 @@ final class EntryFields {
     }
 
     private JComboBox<String> meterBox() {
+        // As narrow as the other fields; the list is as wide as the longest name.
+        meter.setPrototypeDisplayValue("M");
         meter.addActionListener(event -> {
             int index = meter.getSelectedIndex();
             if (index >= 0 && index < meterIds.size()) {
@@ -110,22 +111,7 @@ final class EntryFields {
 
     private JTextField textField(TrialField field) {
         JTextField text = new JTextField(COLUMNS);
-        text.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                typed(field, text.getText());
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                typed(field, text.getText());
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                typed(field, text.getText());
-            }
-        });
+        Typing.listen(text, () -> typed(field, text.getText()));
         return text;
     }
 

@@ -19,6 +19,8 @@ import porebench.desk.form.WrappedText;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.sample.CorrectionSample;
+import porebench.quantity.Typed;
+import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Meter;
 
@@ -65,7 +67,7 @@ final class EntryPanel {
         add(TrialField.ID, "label.trialid", new JLabel());
         add(TrialField.TESTED_AT, "label.tested_at", new JLabel());
         add(TrialField.OPERATOR, "label.operator", new JLabel());
-        add(TrialField.METER, "label.meter", new JLabel());
+        add(TrialField.METER, "label.meter", beside(TrialField.METER, null));
         add(TrialField.FINE, "label.fine", beside(TrialField.FINE, fields.of(TrialField.MASS_UNIT)));
         add(TrialField.COARSE, "label.coarse", beside(TrialField.COARSE, null));
         add(TrialField.SOAK, "label.soak", beside(TrialField.SOAK, null));
@@ -77,7 +79,9 @@ final class EntryPanel {
         add(TrialField.GAUGE, "label.gauge", new JLabel(texts.get("unit.percent-air")));
         add(TrialField.H1, "label.h1", new JLabel(texts.get("unit.percent-air")));
         add(TrialField.H2, "label.h2", new JLabel(texts.get("unit.percent-air")));
-        add(TrialField.LEAK, "label.leak", new JLabel());
+        JLabel voids = new JLabel(texts.get("leak.voids"));
+        voids.putClientProperty("FlatLaf.styleClass", "quiet");
+        add(TrialField.LEAK, "label.leak", voids);
         add(TrialField.REMARKS, "label.remarks", new JLabel());
     }
 
@@ -153,18 +157,24 @@ final class EntryPanel {
     }
 
     private String words(Meter meter) {
+        return texts.get("meter.item", meter.id().text(), meter.type().name());
+    }
+
+    private String bowl(Typed<Volume> bowl) {
         return texts.get(
-                "meter.item",
-                meter.id().text(),
-                meter.type().name(),
-                model.desk().tools().numbers().show(meter.bowl().number())
-                        + " "
-                        + meter.bowl().unit().symbol());
+                "target.bowl",
+                model.desk().tools().numbers().show(bowl.number()),
+                bowl.unit().symbol());
     }
 
     private void showTargets() {
         Optional<CorrectionSample> sample = entry.target();
         String unit = entry.massUnit().symbol();
+        target(
+                TrialField.METER,
+                entry.meters().isEmpty()
+                        ? Optional.of(texts.get("meter.none"))
+                        : entry.bowl().map(this::bowl));
         target(TrialField.FINE, sample.map(s -> texts.get("target.mass", mass(s, true), unit)));
         target(TrialField.COARSE, sample.map(s -> texts.get("target.mass", mass(s, false), unit)));
         target(

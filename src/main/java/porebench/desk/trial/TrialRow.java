@@ -27,8 +27,8 @@ record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts tex
     /** The columns of the table; what decides about a trial comes first. */
     enum Column {
         TRIAL(150),
-        FACTOR(70),
-        STATE(100),
+        FACTOR(95),
+        STATE(95),
         DOUBTS(80),
         TESTED_AT(135),
         OPERATOR(120),

@@ -19,7 +19,7 @@ import porebench.record.TrialId;
 /** The table of trials; it scrolls within itself where the page is narrower than all its columns. */
 final class TrialTable {
     private static final int MARK = 12;
-    private static final int SHOWN_ROWS = 6;
+    private static final int SHOWN_ROWS = 5;
 
     private final TrialsModel model;
     private final Rows rows = new Rows();

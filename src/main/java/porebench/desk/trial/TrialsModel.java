@@ -105,17 +105,21 @@ final class TrialsModel {
                 .findFirst();
     }
 
-    /** Tells the selected trial in sentences; without one, which trials are doubtful. */
+    /** Tells the selected trial in sentences; nothing while none is selected. */
     List<String> story() {
-        Optional<TrialRow> row = selected();
-        if (row.isPresent()) {
-            String id = row.get().judged().trial().value().id().text();
-            return new TrialStory(desk.tools(), texts).of(row.get(), desk.book().history(Trial.class, id));
-        }
-        if (rows().isEmpty()) {
-            return List.of(texts.get("story.none"));
-        }
-        return List.of(texts.get("story.select"));
+        return selected()
+                .map(row -> new TrialStory(desk.tools(), texts)
+                        .of(
+                                row,
+                                desk.book()
+                                        .history(
+                                                Trial.class,
+                                                row.judged()
+                                                        .trial()
+                                                        .value()
+                                                        .id()
+                                                        .text())))
+                .orElse(List.of());
     }
 
     /** Strikes the selected trial out of the numbers, with a reason. */

@@ -5,7 +5,7 @@ import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.AbstractAction;
-import javax.swing.JButton;
+import javax.swing.Action;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -13,6 +13,7 @@ import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import porebench.chart.TrialPoint;
+import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.Texts;
@@ -28,17 +29,18 @@ final class TrialsPanel {
             new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]12[]4[]12[]"));
     private final WrappedText noMix = new WrappedText("noMix", "quiet");
     private final JPanel content =
-            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]4[]10[]8[]16[]16[]16[]"));
+            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]4[]10[]8[]16[]16[]"));
     private final JComboBox<DeterminationsModel.Choice> chooser = new JComboBox<>();
     private final WrappedText purpose = new WrappedText("purpose", "quiet");
     private final WrappedText closed = new WrappedText("closed", "fieldWarning");
     private final WrappedText noTrial = new WrappedText("noTrial", "quiet");
     private final TrialTable table;
-    private final JButton correct = new JButton();
-    private final JButton strike = new JButton();
-    private final JButton restore = new JButton();
+    private final Action correct;
+    private final Action strike;
+    private final Action restore;
     private final JLabel storyTitle = new JLabel();
     private final WrappedText story = new WrappedText("story", "");
+    private final JPanel told = told();
     private final EntryPanel entry;
     private final LivePanel live;
     private final ImportPanel imports;
@@ -48,6 +50,9 @@ final class TrialsPanel {
         this.model = model;
         this.texts = model.texts();
         this.actions = new TrialsActions(model, panel, problems -> entryPanel().goTo(problems), this::begin);
+        this.correct = Commands.of(texts.get("action.correct"), this::correct);
+        this.strike = Commands.of(texts.get("action.strike"), actions::strike);
+        this.restore = Commands.of(texts.get("action.restore"), actions::restore);
         this.table = new TrialTable(model);
         this.entry = new EntryPanel(model, actions);
         this.live = new LivePanel(model);
@@ -63,8 +68,8 @@ final class TrialsPanel {
         content.add(table.component(), "wmin 0");
         content.add(noTrial, "wmin 0");
         content.add(tableButtons(), "wmin 0");
+        content.add(told, "wmin 0");
         content.add(imports.component(), "wmin 0");
-        content.add(Cautions.panel(texts), "wmin 0");
         content.add(bench(), "wmin 0");
         bindSave();
         model.onChange(this::show);
@@ -98,16 +103,19 @@ final class TrialsPanel {
         });
         row.add(Form.label(texts.get("determination.label"), chooser));
         row.add(chooser, "wmin 0");
-        row.add(button(new JButton(), "begin", "determination.begin", actions::begin));
-        row.add(button(new JButton(), "import", "action.import", actions::importSheet));
+        row.add(Commands.button("begin", Commands.of(texts.get("determination.begin"), actions::begin)));
+        row.add(Commands.button("import", Commands.of(texts.get("action.import"), actions::importSheet)));
         return row;
     }
 
     private JPanel tableButtons() {
-        JPanel row = new JPanel(new MigLayout("insets 0", "[]8[]8[]"));
-        row.add(button(correct, "correct", "action.correct", this::correct));
-        row.add(button(strike, "strike", "action.strike", actions::strike));
-        row.add(button(restore, "restore", "action.restore", actions::restore));
+        JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[]8[]8[]16[grow,fill]", "[center]"));
+        row.add(Commands.button("correct", correct));
+        row.add(Commands.button("strike", strike));
+        row.add(Commands.button("restore", restore));
+        WrappedText hint = new WrappedText("hint", "quiet");
+        hint.setText(texts.get("story.select"));
+        row.add(hint, "wmin 0, growx");
         return row;
     }
 
@@ -116,34 +124,27 @@ final class TrialsPanel {
         entry.begin();
     }
 
-    private JButton button(JButton button, String name, String key, Runnable action) {
-        String words = texts.get(key);
-        int ampersand = words.indexOf('&');
-        button.setText(words.replaceFirst("&", ""));
-        button.setName(name);
-        if (ampersand >= 0) {
-            button.setMnemonic(Character.toUpperCase(words.charAt(ampersand + 1)));
-            button.setDisplayedMnemonicIndex(ampersand);
-        }
-        button.addActionListener(event -> action.run());
-        return button;
+    private JPanel told() {
+        JPanel told = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow,fill]", "[]6[]"));
+        storyTitle.putClientProperty("FlatLaf.styleClass", "h2");
+        story.setFocusable(true);
+        told.add(storyTitle, "wmin 0");
+        told.add(story, "wmin 0");
+        return told;
     }
 
     private JPanel bench() {
-        JPanel both = new JPanel(
-                new MigLayout("insets 0, fillx, hidemode 3", "[grow 60,fill,sg][24!][grow 40,fill,sg]", "[top]"));
-        JPanel side = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]24[]6[]"));
-        storyTitle.putClientProperty("FlatLaf.styleClass", "h2");
-        story.setFocusable(true);
+        JPanel both =
+                new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[grow 58,fill]24[grow 42,fill]", "[top]"));
+        JPanel side = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]20[]"));
         side.add(live.component(), "wmin 0");
-        side.add(storyTitle, "wmin 0");
-        side.add(story, "wmin 0");
+        side.add(Cautions.panel(texts), "wmin 0");
         JPanel main = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
         closed.setText(texts.get("determination.closed"));
         main.add(closed, "wmin 0");
         main.add(entry.component(), "wmin 0");
-        both.add(main, "wmin 0");
-        both.add(side, "skip 1, wmin 0");
+        both.add(main, "w 58%, wmin 0");
+        both.add(side, "w 42%, wmin 0");
         return both;
     }
 
@@ -213,11 +214,11 @@ final class TrialsPanel {
     }
 
     private void showStory() {
-        storyTitle.setText(model.selected()
-                .map(row -> texts.get(
-                        "story.title", row.judged().trial().value().id().text()))
-                .orElseGet(() -> texts.get("story.title-none")));
-        String sentences = String.join("\n\n", model.story());
+        Optional<TrialRow> row = model.selected();
+        told.setVisible(row.isPresent());
+        row.ifPresent(one -> storyTitle.setText(
+                texts.get("story.title", one.judged().trial().value().id().text())));
+        String sentences = String.join("\n", model.story());
         if (!story.getText().equals(sentences)) {
             story.setText(sentences);
         }

@@ -1,6 +1,5 @@
 package porebench.desk.variability;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -41,7 +40,7 @@ final class PlotPanel {
         copy.addActionListener(event -> view.copy());
         JPanel box = new JPanel(new MigLayout("insets 0, fill", "[grow,fill]", "[fill]"));
         box.putClientProperty("FlatLaf.styleClass", "box");
-        box.add(view.component(), "wmin 0, h " + UIScale.scale(HEIGHT) + "!");
+        box.add(view.component(), "wmin 0, h " + HEIGHT + "!");
         panel.setOpaque(false);
         panel.add(title);
         panel.add(copy);

@@ -28,7 +28,7 @@ final class VariabilityPanel {
             new TallPanel(new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]12[]12[]"));
     private final WrappedText noMix = new WrappedText("noMix", "quiet");
     private final JPanel content = new JPanel(
-            new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]14[]16[]10[]16[]16[]16[]"));
+            new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]10[]14[]20[]8[]12[]20[]8[]20[]"));
     private final JComboBox<VariabilityModel.Choice> chooser = new JComboBox<>();
     private final WrappedText verdict = new WrappedText("verdict", "h2");
     private final ProblemLines doubts;

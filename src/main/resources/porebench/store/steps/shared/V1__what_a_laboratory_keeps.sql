@@ -117,6 +117,13 @@ CREATE TABLE determination (
     purpose TEXT NOT NULL
 );
 
+CREATE TABLE determination_source (
+    entry_no INTEGER NOT NULL REFERENCES determination (entry_no),
+    source_id TEXT NOT NULL,
+    source_version INTEGER NOT NULL,
+    PRIMARY KEY (entry_no, source_id)
+);
+
 CREATE TABLE trial (
     entry_no INTEGER PRIMARY KEY REFERENCES entry (entry_no),
     trial_id TEXT NOT NULL,

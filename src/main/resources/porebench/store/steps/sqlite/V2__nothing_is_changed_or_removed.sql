@@ -110,6 +110,16 @@ BEGIN
     SELECT RAISE(ABORT, 'What a lab book holds is never removed');
 END;
 
+CREATE TRIGGER determination_source_is_not_changed BEFORE UPDATE ON determination_source
+BEGIN
+    SELECT RAISE(ABORT, 'What a lab book holds is never changed');
+END;
+
+CREATE TRIGGER determination_source_is_not_removed BEFORE DELETE ON determination_source
+BEGIN
+    SELECT RAISE(ABORT, 'What a lab book holds is never removed');
+END;
+
 CREATE TRIGGER factor_issue_source_is_not_changed BEFORE UPDATE ON factor_issue_source
 BEGIN
     SELECT RAISE(ABORT, 'What a lab book holds is never changed');

@@ -1,0 +1,128 @@
+package porebench.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every text that a screen asks for is in its bundle, and every text in a bundle is asked for. */
+class BundlesTest {
+    private static final Path SOURCES = Path.of("src/main/java/porebench/desk");
+    private static final Path BUNDLES = Path.of("src/main/resources/porebench/desk");
+
+    private static final String LITERAL = "\"((?:[^\"\\\\]++|\\\\.)*+)\"";
+    private static final Pattern ANY = Pattern.compile(LITERAL);
+    private static final Pattern ASKED = Pattern.compile("\\btexts(?:\\(\\))?\\s*\\.get\\(\\s*" + LITERAL + "\\s*[,)]");
+    private static final Pattern ASKED_EITHER = Pattern.compile(
+            "\\btexts(?:\\(\\))?\\s*\\.get\\(\\s*[^\"?;]*\\?\\s*" + LITERAL + "\\s*:\\s*" + LITERAL + "\\s*[,)]");
+    /** The beginning of a key that is put together, and the end of one. */
+    private static final Pattern BEGINNING = Pattern.compile(LITERAL + "\\s*\\+");
+
+    private static final Pattern END = Pattern.compile("\\+\\s*" + LITERAL);
+
+    static Stream<Path> bundles() throws IOException {
+        try (Stream<Path> files = Files.walk(BUNDLES)) {
+            return files
+                    .filter(file -> file.toString().endsWith(".properties"))
+                    .filter(file -> !file.getParent().endsWith("theme"))
+                    .sorted()
+                    .toList()
+                    .stream();
+        }
+    }
+
+    @Test
+    void everyScreenHasItsBundle() throws IOException {
+        assertThat(bundles().map(file -> file.getParent().getFileName().toString()))
+                .contains("frame", "register", "mix", "sample", "trial", "variability", "factor");
+    }
+
+    @ParameterizedTest
+    @MethodSource("bundles")
+    void everyTextAskedForIsThere(Path bundle) {
+        Set<String> keys = keys(bundle);
+        List<String> asked = new ArrayList<>();
+        asked.addAll(found(ASKED, sources(bundle)));
+        asked.addAll(found(ASKED_EITHER, sources(bundle)));
+        assertThat(asked).as("texts asked for in the package of %s", bundle).isNotEmpty();
+        assertThat(keys).as("keys of %s", bundle).containsAll(asked);
+    }
+
+    @ParameterizedTest
+    @MethodSource("bundles")
+    void everyTextThatIsThereIsAskedFor(Path bundle) {
+        String sources = sources(bundle);
+        Set<String> literals = new TreeSet<>(found(ANY, sources));
+        List<String> beginnings = found(BEGINNING, sources).stream()
+                .filter(text -> text.matches("[a-zA-Z][a-zA-Z0-9.-]*[.-]"))
+                .toList();
+        List<String> ends = found(END, sources).stream()
+                .filter(text -> text.matches("\\.[a-zA-Z0-9.-]+"))
+                .toList();
+        List<String> forgotten = keys(bundle).stream()
+                .filter(key -> !literals.contains(key)
+                        && beginnings.stream().noneMatch(key::startsWith)
+                        && ends.stream().noneMatch(key::endsWith))
+                .sorted()
+                .toList();
+        assertThat(forgotten).as("texts of %s nobody asks for", bundle).isEmpty();
+    }
+
+    @Test
+    void aTextThatNobodyAsksForWouldBeFound() {
+        String source = "texts.get(\"there\"); texts.get(\"made.\" + part); texts.get(good ? \"one\" : \"other\")";
+        assertThat(found(ASKED, source)).containsExactly("there");
+        assertThat(found(ASKED_EITHER, source)).containsExactly("one", "other");
+        assertThat(found(BEGINNING, source)).containsExactly("made.");
+    }
+
+    private static Set<String> keys(Path bundle) {
+        Properties texts = new Properties();
+        try (Reader reader = Files.newBufferedReader(bundle, StandardCharsets.UTF_8)) {
+            texts.load(reader);
+        } catch (IOException failure) {
+            throw new UncheckedIOException("reading " + bundle, failure);
+        }
+        return texts.stringPropertyNames();
+    }
+
+    private static String sources(Path bundle) {
+        Path folder = SOURCES.resolve(BUNDLES.relativize(bundle.getParent()));
+        try (Stream<Path> files = Files.list(folder)) {
+            StringBuilder all = new StringBuilder();
+            for (Path file :
+                    files.filter(each -> each.toString().endsWith(".java")).toList()) {
+                all.append(Files.readString(file, StandardCharsets.UTF_8)).append('\n');
+            }
+            return all.toString();
+        } catch (IOException failure) {
+            throw new UncheckedIOException("reading the sources of " + folder, failure);
+        }
+    }
+
+    private static List<String> found(Pattern pattern, String source) {
+        List<String> found = new ArrayList<>();
+        Matcher matcher = pattern.matcher(source);
+        while (matcher.find()) {
+            for (int group = 1; group <= matcher.groupCount(); group++) {
+                found.add(matcher.group(group));
+            }
+        }
+        return found;
+    }
+}

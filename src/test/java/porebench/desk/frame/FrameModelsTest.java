@@ -1,0 +1,170 @@
+package porebench.desk.frame;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Dimension;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import porebench.desk.Settings;
+import porebench.desk.form.UnitSystem;
+import porebench.method.FigureName;
+import porebench.method.Mark;
+import porebench.method.Problem;
+import porebench.record.Evidence;
+import porebench.record.LaboratoryProfile;
+import porebench.record.MixId;
+import porebench.record.RecordKind;
+
+/** What the window knows, on the demo laboratory in a real file, without a display. */
+class FrameModelsTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+
+    @TempDir
+    Path folder;
+
+    private DemoDesk demo;
+
+    @BeforeEach
+    void openDemo() {
+        demo = DemoDesk.filled(folder);
+    }
+
+    @AfterEach
+    void closeDemo() {
+        demo.desk.book().close();
+    }
+
+    // The demo's sheets say so: issue and recheck dates, two trials of HG-103 in a recheck, the later ledge of S-09.
+    @ParameterizedTest
+    @CsvSource({
+        "HG-101, next.in-force, 0",
+        "HG-102, next.recheck-due.begin, 2",
+        "HG-103, next.lapsed.go-on, 3",
+        "HG-106, next.source-changed.begin, 2",
+        "HG-108, next.no-factor.issue, 4",
+    })
+    void everyStateSaysWhatIsNext(String mix, String key, int step) {
+        Evidence evidence = Evidence.of(demo.desk.book(), new MixId(mix)).orElseThrow();
+        NextStep next = NextStep.of(evidence, DAY);
+        assertThat(next.key()).isEqualTo(key);
+        assertThat(next.step()).isEqualTo(step);
+        assertThat(FrameTexts.in(Locale.ENGLISH).get(next.key(), next.values().toArray()))
+                .doesNotContain("{");
+    }
+
+    @Test
+    void theChangedSourceIsNamed() {
+        Evidence evidence = Evidence.of(demo.desk.book(), new MixId("HG-106")).orElseThrow();
+        assertThat(NextStep.of(evidence, DAY).values()).first().isEqualTo("S-09");
+    }
+
+    @Test
+    void aSheetWithGoodAndBadRowsShowsBothAndKeepsNothingByItself() throws Exception {
+        Path sheet = folder.resolve("sources.csv");
+        String heading = Files.readAllLines(Path.of("demo-data/sources.csv"), StandardCharsets.UTF_8)
+                .get(0);
+        List<String> rows = Files.readAllLines(Path.of("demo-data/sources.csv"), StandardCharsets.UTF_8);
+        String good = rows.get(1).replaceFirst("^[^,]*", "S-90");
+        String bad = rows.get(1).replaceFirst("^[^,]*", "S-91").replaceFirst("fine|coarse", "gravelly");
+        Files.write(sheet, List.of(heading, good, bad), StandardCharsets.UTF_8);
+        long before = demo.desk.book().changeNumber();
+        ImportModel incoming =
+                ImportModel.of(demo.desk.book(), demo.desk.tools().sheets().records(sheet));
+        assertThat(incoming.counts()).isEqualTo(Map.of(RecordKind.SOURCE, 1));
+        assertThat(incoming.errors()).isPositive();
+        assertThat(incoming.problems())
+                .filteredOn(Problem::isError)
+                .allSatisfy(problem ->
+                        assertThat(problem.place().orElseThrow().line()).isEqualTo(3));
+        assertThat(demo.desk.book().changeNumber()).isEqualTo(before);
+    }
+
+    @Test
+    void whatIsInTheLabBookUnchangedIsPassedOver() {
+        ImportModel incoming =
+                ImportModel.of(demo.desk.book(), demo.desk.tools().sheets().records(Path.of("demo-data/meters.csv")));
+        assertThat(incoming.hasSomethingToKeep()).isFalse();
+        assertThat(incoming.result().alreadyThere()).isEqualTo(3);
+        assertThat(incoming.problems()).isEmpty();
+    }
+
+    @Test
+    void anOwnCopyOfAProfileIsMarkedAsTheLaboratorysAndKept() {
+        ProfileModel model = new ProfileModel(demo.desk.book(), FrameTexts.in(Locale.ENGLISH), "astm-c231");
+        assertThat(model.isOwn()).isFalse();
+        assertThat(model.canSave()).isFalse();
+        model.copy();
+        model.change(FigureName.LEAST_TRIALS, "5");
+        assertThat(model.draft().figures().get(FigureName.LEAST_TRIALS).mark()).isEqualTo(Mark.LABORATORY);
+        assertThat(model.canSave()).isTrue();
+        demo.desk.setPerson("M. Quist");
+        assertThat(demo.desk.keep(List.of(model.record().orElseThrow()), "five trials here"))
+                .isEmpty();
+        LaboratoryProfile kept = demo.desk
+                .book()
+                .latest(LaboratoryProfile.class, "astm-c231-own")
+                .orElseThrow()
+                .value();
+        assertThat(kept.profile().count(FigureName.LEAST_TRIALS)).isEqualTo(5);
+        assertThat(kept.profile().basedOn()).contains("astm-c231");
+    }
+
+    @Test
+    void aFigureThatDoesNotFitIsNamedAndNotKept() {
+        ProfileModel model = new ProfileModel(demo.desk.book(), FrameTexts.in(Locale.ENGLISH), "astm-c231");
+        model.copy();
+        model.change(FigureName.RECHECK_MONTHS, "0");
+        assertThat(model.problems()).extracting(Problem::code).containsExactly("profile.out-of-range");
+        assertThat(model.canSave()).isFalse();
+        model.history().undo();
+        assertThat(model.problems()).isEmpty();
+    }
+
+    @Test
+    void nonsenseInTheSettingsIsReadAsNothingRemembered() {
+        Settings settings = Settings.inMemory();
+        settings.put("width", "wide");
+        settings.put("height", "-3");
+        settings.put("units", "cubits");
+        settings.put("theme", "plaid");
+        WindowMemory memory = new WindowMemory(settings);
+        Dimension usual = new Dimension(1280, 800);
+        assertThat(memory.size(usual)).isEqualTo(usual);
+        assertThat(memory.units()).isEqualTo(UnitSystem.SI);
+        assertThat(memory.theme()).isEqualTo(Theme.LIGHT);
+        assertThat(memory.recentFiles()).isEmpty();
+    }
+
+    @Test
+    void theNewestOfEightFilesStandsFirstAndEachOnce() {
+        WindowMemory memory = new WindowMemory(Settings.inMemory());
+        for (int number = 1; number <= 10; number++) {
+            memory.rememberFile(folder.resolve(number + ".porebench"));
+        }
+        memory.rememberFile(folder.resolve("9.porebench"));
+        assertThat(memory.recentFiles())
+                .hasSize(8)
+                .doesNotHaveDuplicates()
+                .startsWith(folder.resolve("9.porebench"), folder.resolve("10.porebench"));
+        memory.forgetFile(folder.resolve("10.porebench"));
+        assertThat(memory.recentFiles()).doesNotContain(folder.resolve("10.porebench"));
+    }
+
+    @Test
+    void theReasonOfAFailureNamesEveryCauseOnce() {
+        Exception failure = new IllegalStateException("writing the copy", new IOException("disk full"));
+        assertThat(SwingAsker.reasonOf(failure)).isEqualTo("writing the copy\ndisk full");
+    }
+}

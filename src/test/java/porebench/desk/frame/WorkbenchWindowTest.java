@@ -1,0 +1,292 @@
+package porebench.desk.frame;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.AbstractButton;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JMenu;
+import javax.swing.JMenuItem;
+import javax.swing.JTable;
+import javax.swing.JTextField;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.desk.Asker;
+import porebench.desk.EventThread;
+import porebench.desk.NeedsDisplay;
+import porebench.desk.Page;
+import porebench.desk.form.UnitSystem;
+import porebench.record.Draft;
+import porebench.record.FactorState;
+import porebench.record.LabBook;
+import porebench.record.MixId;
+import porebench.record.Source;
+import porebench.record.Version;
+
+/** Opens the real window on the demo laboratory in a real file, visits everything, and closes it. */
+@NeedsDisplay
+class WorkbenchWindowTest {
+    private static final MixId FIRST = new MixId("HG-101");
+    private static final MixId OTHER = new MixId("HG-106");
+
+    @RegisterExtension
+    final EventThread events = new EventThread();
+
+    @TempDir
+    Path folder;
+
+    private DemoDesk demo;
+    private WorkbenchFrame window;
+
+    @BeforeEach
+    void openWindow() throws Exception {
+        EventThread.run(Theme.LIGHT::apply);
+        demo = EventThread.call(() -> DemoDesk.filled(folder));
+        window = EventThread.call(() -> Workbench.open(demo.desk, demo.file, demo.memory));
+    }
+
+    @AfterEach
+    void closeWindow() throws Exception {
+        if (!window.isClosed()) {
+            EventThread.run(() -> window.pages().all().forEach(Page::dropDraft));
+            EventThread.run(window::close);
+        }
+        assertThat(window.isClosed()).isTrue();
+        assertThat(window.frame().isDisplayable()).isFalse();
+    }
+
+    @Test
+    void everyPageOfEveryMixShows() throws Exception {
+        assertThat(window.pages().all()).extracting(Page::name).hasSize(8).doesNotHaveDuplicates();
+        for (MixId mix : demo.desk.rows().stream().map(row -> row.mixId()).toList()) {
+            EventThread.run(() -> window.openMix(mix));
+            visitAllPages();
+        }
+        assertThat(demo.asker.asked).isEmpty();
+    }
+
+    @Test
+    void everyPageShowsInBothUnitSystemsAndBothThemes() throws Exception {
+        for (Theme theme : List.of(Theme.DARK, Theme.LIGHT)) {
+            EventThread.run(() -> window.show(theme));
+            for (UnitSystem units : List.of(UnitSystem.US, UnitSystem.SI)) {
+                EventThread.run(() -> window.show(units));
+                visitAllPages();
+            }
+        }
+        assertThat(demo.asker.asked).isEmpty();
+    }
+
+    private void visitAllPages() throws Exception {
+        for (Page page : window.pages().all()) {
+            EventThread.run(() -> window.turnTo(page));
+            assertThat(window.current()).isSameAs(page);
+            assertThat(page.component().isShowing()).as(page.name()).isTrue();
+            assertThat(page.hasUnsavedDraft()).as(page.name()).isFalse();
+        }
+    }
+
+    @Test
+    void theHeadSaysStateFactorAndWhatToDo() throws Exception {
+        EventThread.run(() -> window.openMix(OTHER));
+        assertThat(label("head.title").getText()).startsWith("HG-106");
+        assertThat(label("head.state").getText()).isEqualTo("source changed");
+        assertThat(label("head.factor").getText()).isEqualTo("G 0.4 %");
+    }
+
+    @Test
+    void findingAMixLeavesOnlyThoseWithThatInTheirName() throws Exception {
+        JList<?> mixes = (JList<?>) named("mixes");
+        assertThat(mixes.getModel().getSize()).isEqualTo(8);
+        EventThread.run(() -> ((JTextField) named("findMix")).setText("two sands"));
+        assertThat(mixes.getModel().getSize()).isEqualTo(1);
+        EventThread.run(() -> ((JTextField) named("findMix")).setText(""));
+        assertThat(mixes.getModel().getSize()).isEqualTo(8);
+    }
+
+    @Test
+    void anUnsavedDraftKeepsTheWindowWhereItIsUntilItIsDropped() throws Exception {
+        Page sources = window.pages().named("sources").orElseThrow();
+        EventThread.run(() -> window.turnTo(sources));
+        EventThread.run(() -> ((JTextField) named("ledge")).setText("another ledge"));
+        assertThat(sources.hasUnsavedDraft()).isTrue();
+
+        EventThread.run(() -> window.openMix(OTHER));
+        assertThat(window.current()).isSameAs(sources);
+        assertThat(demo.asker.asked).containsExactly("Sources");
+
+        EventThread.run(window::close);
+        assertThat(window.isClosed()).isFalse();
+
+        demo.asker.drafts.add(Asker.DraftAnswer.DROP);
+        EventThread.run(() -> window.openMix(OTHER));
+        assertThat(demo.desk.selected()).contains(OTHER);
+        assertThat(sources.hasUnsavedDraft()).isFalse();
+    }
+
+    @Test
+    void anotherLedgeIsKeptWithItsReasonAndMakesTheFactorsOfItsMixesUntrue() throws Exception {
+        Page sources = window.pages().named("sources").orElseThrow();
+        EventThread.run(() -> window.turnTo(sources));
+        JTable table = (JTable) named("source.table");
+        EventThread.run(() -> table.setRowSelectionInterval(1, 1));
+        EventThread.run(() -> ((JTextField) named("ledge")).setText("bench 9"));
+        demo.asker.confirmations.add(true);
+        demo.asker.reasons.add("the quarry moved");
+        EventThread.run(() -> button("source.save").doClick());
+
+        List<Version<Source>> versions = demo.desk.book().history(Source.class, "S-02");
+        Version<Source> newest = versions.get(versions.size() - 1);
+        assertThat(newest.value().ledge()).isEqualTo("bench 9");
+        assertThat(newest.stamp().why()).isEqualTo("the quarry moved");
+        assertThat(newest.stamp().who()).isEqualTo("Test Person");
+        assertThat(demo.desk.rows().stream()
+                        .filter(row -> row.mixId().equals(FIRST))
+                        .map(row -> row.state()))
+                .containsExactly(FactorState.SOURCE_CHANGED);
+    }
+
+    @Test
+    void aFileThatIsNoLabBookIsRefusedAndTheLabBookBeforeStaysOpen() throws Exception {
+        Path noBook = Files.writeString(folder.resolve("letter.txt"), "Dear laboratory");
+        LabBook before = demo.desk.book();
+        demo.asker.filesToOpen.add(noBook);
+        EventThread.run(() -> item("menu.open").doClick());
+        assertThat(demo.asker.problemsShown)
+                .extracting(problem -> problem.code())
+                .containsExactly("book.not-a-lab-book");
+        assertThat(demo.desk.book()).isSameAs(before);
+        assertThat(demo.desk.rows()).hasSize(8);
+        assertThat(noBook).hasContent("Dear laboratory");
+    }
+
+    @Test
+    void aNewLabBookSaysWhatToDoFirstAndANewMixCanBeBegun() throws Exception {
+        demo.asker.newFiles.add(folder.resolve("new.porebench"));
+        EventThread.run(() -> item("menu.new").doClick());
+        assertThat(demo.desk.rows()).isEmpty();
+        assertThat(named("welcome").isShowing()).isTrue();
+        EventThread.run(() -> button("welcome.newMix").doClick());
+        assertThat(named("welcome").isShowing()).isFalse();
+        assertThat(window.current().name()).isEqualTo("mix");
+        assertThat(window.current().component().isShowing()).isTrue();
+        assertThat(demo.memory.recentFiles().get(0)).isEqualTo(folder.resolve("new.porebench"));
+    }
+
+    @Test
+    void copyExportAndCheckTellWhatTheyDid() throws Exception {
+        Path copy = folder.resolve("copy.porebench");
+        Path sheets = Files.createDirectory(folder.resolve("sheets"));
+        demo.asker.newFiles.add(copy);
+        demo.asker.folders.add(sheets);
+        EventThread.run(() -> item("menu.copy").doClick());
+        EventThread.run(() -> item("menu.export").doClick());
+        EventThread.run(() -> item("menu.verify").doClick());
+        assertThat(demo.asker.failures).isEmpty();
+        assertThat(demo.asker.problemsShown).isEmpty();
+        assertThat(demo.asker.told).hasSize(3);
+        assertThat(copy).isNotEmptyFile();
+        try (Stream<Path> files = Files.list(sheets)) {
+            assertThat(files).isNotEmpty();
+        }
+    }
+
+    @Test
+    void whatAnotherWindowKeptIsSeenHere() throws Exception {
+        try (LabBook otherWindow = demo.desk.tools().shelf().open(demo.file)) {
+            Version<Source> source = otherWindow.latest(Source.class, "S-02").orElseThrow();
+            Source moved = new Source(
+                    source.value().id(),
+                    source.value().name(),
+                    source.value().role(),
+                    source.value().place(),
+                    "another bench",
+                    source.value().relativeDensity(),
+                    source.value().absorptionPercent(),
+                    source.value().remarks());
+            assertThat(otherWindow.keep(List.of(Draft.correcting(source, moved)), "Somebody", "moved"))
+                    .isEmpty();
+        }
+        EventThread.run(demo.desk::refresh);
+        assertThat(demo.desk.rows().get(0).state()).isEqualTo(FactorState.SOURCE_CHANGED);
+        assertThat(label("head.state").getText()).isEqualTo("source changed");
+    }
+
+    @Test
+    void theWindowRemembersPageMixUnitsThemeAndPerson() throws Exception {
+        EventThread.run(() -> window.openMix(OTHER));
+        EventThread.run(() -> window.turnTo(window.pages().named("variability").orElseThrow()));
+        EventThread.run(() -> window.show(UnitSystem.US));
+        EventThread.run(() -> window.show(Theme.DARK));
+        EventThread.run(() -> demo.desk.setPerson("M. Quist"));
+        EventThread.run(window::close);
+        assertThat(demo.memory.page()).isEqualTo("variability");
+        assertThat(demo.memory.mix()).isEqualTo("HG-106");
+        assertThat(demo.memory.units()).isEqualTo(UnitSystem.US);
+        assertThat(demo.memory.theme()).isEqualTo(Theme.DARK);
+        assertThat(demo.memory.person()).isEqualTo("M. Quist");
+        assertThat(demo.memory.recentFiles()).containsExactly(demo.file.toAbsolutePath());
+    }
+
+    @Test
+    void theRegisterShowsOnlyWhatNeedsAttentionAndOpensAMix() throws Exception {
+        EventThread.run(() -> window.turnTo(window.pages().named("register").orElseThrow()));
+        JTable table = (JTable) named("register.table");
+        assertThat(table.getRowCount()).isEqualTo(8);
+        EventThread.run(() -> button("register.attention").doClick());
+        assertThat(table.getRowCount()).isLessThan(8).isPositive();
+        EventThread.run(() -> table.setRowSelectionInterval(0, 0));
+        String mix = String.valueOf(table.getValueAt(0, 1));
+        EventThread.run(() -> button("register.open").doClick());
+        assertThat(demo.desk.selected()).contains(new MixId(mix));
+        assertThat(window.current().name()).isEqualTo("mix");
+    }
+
+    private JLabel label(String name) {
+        return (JLabel) named(name);
+    }
+
+    private AbstractButton button(String name) {
+        return (AbstractButton) named(name);
+    }
+
+    private Component named(String name) {
+        return find(window.content(), name)
+                .orElseThrow(() -> new AssertionError("there is no component named " + name));
+    }
+
+    /** Returns a component by its name, one that is showing before one that is not. */
+    private static Optional<Component> find(Container parent, String name) {
+        List<Component> all =
+                all(parent).filter(each -> name.equals(each.getName())).toList();
+        return all.stream()
+                .filter(Component::isShowing)
+                .findFirst()
+                .or(() -> all.stream().findFirst());
+    }
+
+    private static Stream<Component> all(Container parent) {
+        return Stream.of(parent.getComponents())
+                .flatMap(each -> Stream.concat(
+                        Stream.of(each), each instanceof Container container ? all(container) : Stream.empty()));
+    }
+
+    private JMenuItem item(String name) {
+        return Stream.of(window.frame().getJMenuBar().getComponents())
+                .flatMap(menu -> Stream.of(((JMenu) menu).getMenuComponents()))
+                .filter(each -> name.equals(each.getName()))
+                .map(JMenuItem.class::cast)
+                .findFirst()
+                .orElseThrow();
+    }
+}

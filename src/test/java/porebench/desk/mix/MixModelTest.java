@@ -1,0 +1,275 @@
+package porebench.desk.mix;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import porebench.desk.MixDesk;
+import porebench.desk.form.UnitSystem;
+import porebench.method.MoistureState;
+import porebench.method.Problem;
+import porebench.method.Role;
+import porebench.quantity.MassUnit;
+import porebench.record.Draft;
+import porebench.record.MixDesign;
+import porebench.record.Samples;
+import porebench.record.Version;
+import porebench.store.Books;
+
+/** Drafts, corrects and saves mix designs through the model of the page. */
+class MixModelTest {
+    private final MixDesk mixDesk = new MixDesk(Locale.ENGLISH);
+    private final MixModel model = new MixModel(mixDesk.desk);
+
+    private MixModel opened() {
+        mixDesk.select("M-1");
+        model.followDesk();
+        return model;
+    }
+
+    private static List<String> fields(List<Problem> problems) {
+        return problems.stream().filter(Problem::isError).map(Problem::field).toList();
+    }
+
+    private void fillNewMix() {
+        model.begin();
+        MixSteps steps = model.steps();
+        steps.type(MixField.ID, "N-7");
+        steps.type(MixField.TITLE, "New mix");
+        steps.type(MixField.TARGET_AIR, "6.0");
+        steps.type(0, MixColumn.MASS, "350");
+        steps.type(0, MixColumn.RELATIVE_DENSITY, "3.15");
+        steps.type(1, MixColumn.MASS, "160.50");
+        steps.type(2, MixColumn.SOURCE, "S-1");
+        steps.type(2, MixColumn.MASS, "700");
+        steps.type(3, MixColumn.SOURCE, "S-2");
+        steps.type(3, MixColumn.MASS, "1735 lb");
+    }
+
+    @Test
+    void showsNothingUntilAMixIsSelectedOrBegun() {
+        assertThat(model.isEmpty()).isTrue();
+        model.begin();
+        assertThat(model.isEmpty()).isFalse();
+        model.dropDraft();
+        assertThat(model.isEmpty()).isTrue();
+    }
+
+    @Test
+    void keepsWhatWasTypedDigitByDigit() {
+        fillNewMix();
+        assertThat(model.reading().problems().stream().filter(Problem::isError)).isEmpty();
+        assertThat(model.save("entered")).isEmpty();
+        MixDesign kept =
+                mixDesk.book.latest(MixDesign.class, "N-7").orElseThrow().value();
+        assertThat(kept.batch().constituents().get(1).mass()).hasToString("160.50 kg");
+        assertThat(kept.batch().constituents().get(3).mass()).hasToString("1735 lb");
+        assertThat(kept.batch().constituents().get(3).mass().unit()).isEqualTo(MassUnit.POUND);
+        assertThat(kept.batch().targetAirPercent()).isEqualTo(new BigDecimal("6.0"));
+        assertThat(mixDesk.desk.selected())
+                .hasValueSatisfying(id -> assertThat(id.text()).isEqualTo("N-7"));
+        assertThat(model.history().isChanged()).isFalse();
+        assertThat(model.draft().rows().get(1).text(MixColumn.MASS)).isEqualTo("160.50");
+    }
+
+    @Test
+    void aSourceOffersItsFiguresOnlyWhereNothingIsTyped() {
+        model.begin();
+        model.steps().type(2, MixColumn.ABSORPTION, "0.9");
+        model.steps().type(2, MixColumn.SOURCE, "S-1");
+        MixRow row = model.draft().rows().get(2);
+        assertThat(row.text(MixColumn.ABSORPTION)).isEqualTo("0.9");
+        assertThat(row.text(MixColumn.RELATIVE_DENSITY)).isEqualTo("2.650");
+        model.steps().type(2, MixColumn.SOURCE, "");
+        assertThat(model.draft().rows().get(2).text(MixColumn.RELATIVE_DENSITY)).isEmpty();
+        assertThat(model.draft().rows().get(2).text(MixColumn.ABSORPTION)).isEqualTo("0.9");
+    }
+
+    @Test
+    void anOfferedRelativeDensityFollowsTheBasisOfTheMass() {
+        model.begin();
+        model.steps().type(2, MixColumn.SOURCE, "S-1");
+        model.steps().choose(2, MoistureState.OVEN_DRY);
+        // 2.650 at SSD over 1 + 1.20 % = 2.61858..., so 2.619 oven-dry.
+        assertThat(model.draft().rows().get(2).text(MixColumn.RELATIVE_DENSITY)).isEqualTo("2.619");
+        model.steps().choose(2, MoistureState.SSD);
+        assertThat(model.draft().rows().get(2).text(MixColumn.RELATIVE_DENSITY)).isEqualTo("2.650");
+        model.steps().type(2, MixColumn.RELATIVE_DENSITY, "2.6");
+        model.steps().choose(2, MoistureState.OVEN_DRY);
+        assertThat(model.draft().rows().get(2).text(MixColumn.RELATIVE_DENSITY)).isEqualTo("2.6");
+    }
+
+    @Test
+    void textThatIsNoNumberIsNamedWithItsFieldAndTheOtherProblemsStaySaid() {
+        fillNewMix();
+        model.steps().type(3, MixColumn.MASS, "17x");
+        model.steps().type(0, MixColumn.RELATIVE_DENSITY, "");
+        model.steps().type(MixField.SOAK_MINUTES, "9999");
+        assertThat(fields(model.shownProblems()))
+                .containsExactlyInAnyOrder("constituents.3.mass", "constituents.0.relativeDensity", "soakMinutes");
+        Problem typed = model.shownProblems().stream()
+                .filter(problem -> problem.code().equals("form.not-a-number"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(mixDesk.desk.tools().problemText().say(typed))
+                .isEqualTo("Coarse aggregate, mass: \"17x\" is not a number."
+                        + " Type digits with one decimal sign and nothing else.");
+        assertThat(model.reading().figures()).isEmpty();
+    }
+
+    @Test
+    void whatIsMissingIsSaidOnlyOnceSavingWasTried() {
+        model.begin();
+        model.steps().type(MixField.TITLE, "New mix");
+        assertThat(model.shownProblems()).isEmpty();
+        assertThat(model.errorsInTheWay()).isZero();
+        model.trySaving();
+        assertThat(fields(model.shownProblems())).contains("id", "targetAir", "constituents.0.mass");
+        assertThat(model.errorsInTheWay())
+                .isEqualTo(fields(model.shownProblems()).size());
+    }
+
+    @Test
+    void aNewMixNeedsANewName() {
+        fillNewMix();
+        model.steps().type(MixField.ID, "M-1");
+        assertThat(model.shownProblems()).extracting(Problem::code).contains("book.already-there");
+        assertThat(model.reading().mix()).isEmpty();
+    }
+
+    @Test
+    void undoesAndRedoesByName() {
+        opened();
+        model.steps().type(MixField.TITLE, "A");
+        model.steps().type(MixField.TITLE, "AB");
+        model.steps().type(1, MixColumn.MASS, "1060");
+        assertThat(model.history().undoLabel()).contains("Change row 2, mass");
+        model.history().undo();
+        assertThat(model.draft().rows().get(1).text(MixColumn.MASS)).isEqualTo("1050");
+        assertThat(model.history().undoLabel()).contains("Change Title");
+        model.history().undo();
+        assertThat(model.draft().text(MixField.TITLE)).isEqualTo("Mix M-1");
+        assertThat(model.history().isChanged()).isFalse();
+        model.history().redo();
+        assertThat(model.draft().text(MixField.TITLE)).isEqualTo("AB");
+    }
+
+    @Test
+    void rowsAreAddedRemovedAndMovedOneStepEach() {
+        opened();
+        assertThat(model.steps().addRow(0)).isEqualTo(1);
+        assertThat(model.steps().addRow(-1)).isEqualTo(3);
+        model.history().undo();
+        assertThat(model.draft().rows()).hasSize(3);
+        model.steps().removeRow(1);
+        model.steps().moveRow(1, -1);
+        assertThat(model.draft().rows().get(0).text(MixColumn.NAME)).isEqualTo("Stone");
+        model.history().undo();
+        model.history().undo();
+        model.history().undo();
+        assertThat(model.history().isChanged()).isFalse();
+    }
+
+    @Test
+    void switchingUnitsChangesTheFiguresUnitButNoDigitOfTheDraft() {
+        opened();
+        MixDraft before = model.draft();
+        mixDesk.desk.show(UnitSystem.US);
+        model.followDesk();
+        assertThat(model.draft()).isEqualTo(before);
+        assertThat(model.draft().rows().get(0).massUnit()).isEqualTo(MassUnit.KILOGRAM);
+        model.steps().addRow(-1);
+        assertThat(model.draft().rows().get(2).massUnit()).isEqualTo(MassUnit.POUND);
+    }
+
+    @Test
+    void figuresAgreeWithAPencil() {
+        opened();
+        // 700 + 1050 = 1750 kg; both at 2.650: 1750 / 2650 = 0.660377 m3; stated 1.00 m3, so 66.0377 % and 1750 kg/m3.
+        BatchFigures figures = model.reading().figures().orElseThrow();
+        assertThat(figures.totalMass().kilograms()).isEqualTo(1750);
+        assertThat(figures.airFree().orElseThrow().cubicMetres()).isCloseTo(0.660377, within(5e-7));
+        assertThat(figures.concrete().orElseThrow().cubicMetres()).isEqualTo(1.0);
+        assertThat(figures.density().orElseThrow().kilogramsPerCubicMetre()).isEqualTo(1750);
+        assertThat(figures.airFreeSharePercent().orElseThrow()).isCloseTo(66.0377, within(5e-5));
+        model.steps().choose(VolumeFrom.CONSTITUENTS);
+        // 0.660377 / (1 - 0.060) = 0.702529 m3
+        figures = model.reading().figures().orElseThrow();
+        assertThat(figures.concrete().orElseThrow().cubicMetres()).isCloseTo(0.702529, within(5e-7));
+        model.steps().type(1, MixColumn.RETAINED, "40");
+        model.steps().chooseWetSieved(true);
+        // Passing: 0.264151 + 0.6 x 0.396226 = 0.501887; over 0.94 = 0.533922 m3, and 0.158491 m3 of stone is left out.
+        figures = model.reading().figures().orElseThrow();
+        assertThat(figures.passing().orElseThrow().cubicMetres()).isCloseTo(0.533922, within(5e-7));
+        assertThat(figures.concrete().orElseThrow().cubicMetres()).isCloseTo(0.692413, within(1e-6));
+    }
+
+    @Test
+    void aCorrectionThatChangesTheAggregatesSaysWhatBecomesUntrue() {
+        Books.keep(
+                mixDesk.book,
+                Samples.determination("M-1/1", "M-1"),
+                Samples.trial("T-1", "M-1", "M-1/1", "5.4"),
+                Samples.issue("M-1", 1, "M-1/1", LocalDate.of(2026, 3, 1)),
+                Samples.determination("M-1/2", "M-1"),
+                Samples.trial("T-2", "M-1", "M-1/2", "5.5"));
+        opened();
+        model.steps().type(MixField.TARGET_AIR, "5.5");
+        assertThat(model.effects().isNone()).isTrue();
+        model.steps().type(1, MixColumn.MASS, "1060");
+        assertThat(model.effects().untrueFactor()).isPresent();
+        assertThat(model.effects().trialsLeftBehind().orElseThrow().trials()).hasSize(1);
+    }
+
+    @Test
+    void versionsSayWhatChanged() {
+        opened();
+        model.steps().type(MixField.TARGET_AIR, "5.5");
+        model.steps().type(1, MixColumn.MASS, "1060");
+        assertThat(model.save("Less air asked for")).isEmpty();
+        List<Version<MixDesign>> versions = model.versions();
+        assertThat(versions).extracting(Version::number).containsExactly(2, 1);
+        assertThat(versions.get(0).stamp().why()).isEqualTo("Less air asked for");
+        assertThat(model.changes(versions.get(1).value(), versions.get(0).value()))
+                .containsExactly("Target air", "Stone");
+    }
+
+    @Test
+    void aDraftSurvivesACorrectionMadeElsewhereAndIsThenRefused() {
+        opened();
+        model.steps().type(MixField.TITLE, "Mine");
+        Version<MixDesign> version = mixDesk.book.latest(MixDesign.class, "M-1").orElseThrow();
+        mixDesk.keepElsewhere(Draft.correcting(version, Samples.mix("M-1", "S-2", "S-2")));
+        mixDesk.desk.refresh();
+        model.followDesk();
+        assertThat(model.draft().text(MixField.TITLE)).isEqualTo("Mine");
+        assertThat(model.save("mine")).extracting(Problem::code).containsExactly("book.changed-meanwhile");
+        model.dropDraft();
+        assertThat(model.base().orElseThrow().number()).isEqualTo(2);
+    }
+
+    @Test
+    void aDecimalCommaIsReadWhereItIsWritten() {
+        MixDesk german = new MixDesk(Locale.GERMAN);
+        german.select("M-1");
+        MixModel page = new MixModel(german.desk);
+        assertThat(page.draft().rows().get(0).text(MixColumn.RELATIVE_DENSITY)).isEqualTo("2,650");
+        page.steps().type(MixField.TARGET_AIR, "5,5");
+        assertThat(page.reading().mix().orElseThrow().batch().targetAirPercent())
+                .isEqualTo(new BigDecimal("5.5"));
+        page.steps().type(MixField.TARGET_AIR, "5.5");
+        assertThat(fields(page.shownProblems())).containsExactly("targetAir");
+    }
+
+    @Test
+    void onlySourcesOfTheRowsRoleAreOffered() {
+        assertThat(model.sourcesFor(Role.FINE))
+                .extracting(source -> source.id().text())
+                .containsExactly("S-1");
+        assertThat(model.sourcesFor(Role.CEMENT)).isEmpty();
+    }
+}

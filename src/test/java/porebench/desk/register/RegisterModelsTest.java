@@ -1,0 +1,187 @@
+package porebench.desk.register;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import porebench.desk.DeskModel;
+import porebench.desk.ScriptedAsker;
+import porebench.desk.Tools;
+import porebench.desk.form.Tasks;
+import porebench.desk.form.UnitSystem;
+import porebench.exchange.CsvSheets;
+import porebench.exchange.DemoLaboratory;
+import porebench.method.Problem;
+import porebench.print.PdfPress;
+import porebench.quantity.VolumeUnit;
+import porebench.record.MemoryLabBook;
+import porebench.record.Meter;
+import porebench.record.MixId;
+import porebench.record.Source;
+import porebench.store.SqliteShelf;
+
+/** The registers' models on the demo laboratory, without a display. */
+class RegisterModelsTest {
+    private static final Clock DAY = Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC);
+
+    private DeskModel desk;
+
+    @BeforeEach
+    void fillBook() {
+        desk = desk(Locale.ENGLISH);
+    }
+
+    private static DeskModel desk(Locale locale) {
+        MemoryLabBook book = new MemoryLabBook(DAY);
+        new DemoLaboratory().fill(book);
+        Tools tools = new Tools(
+                new SqliteShelf(DAY),
+                new CsvSheets(),
+                new PdfPress("Porebench", DAY),
+                Tasks.direct(),
+                new ScriptedAsker(),
+                DAY,
+                ZoneOffset.UTC,
+                locale);
+        DeskModel desk = new DeskModel(tools, book);
+        desk.setPerson("M. Quist");
+        return desk;
+    }
+
+    private SourcesModel sources() {
+        return new SourcesModel(desk, RecordPage.texts(desk));
+    }
+
+    private MetersModel meters() {
+        return new MetersModel(desk, RecordPage.texts(desk));
+    }
+
+    @Test
+    void aNewSourceIsAskedForItsIdAndNameOnlyWhenSomebodyWantsToSaveIt() {
+        SourcesModel model = sources();
+        model.begin();
+        assertThat(model.problems()).isEmpty();
+        assertThat(model.trySaving()).isFalse();
+        assertThat(model.problems()).extracting(Problem::field).containsExactly("id", "name");
+    }
+
+    @Test
+    void aSourceThatIsThereAlreadyIsNamedUnderItsId() {
+        SourcesModel model = sources();
+        model.begin();
+        model.history().update("Id", model.draft().withId("S-02").withName("twin"));
+        assertThat(model.problems())
+                .extracting(Problem::field, Problem::code)
+                .containsExactly(tuple("id", "book.already-there"));
+    }
+
+    @Test
+    void numbersThatAreNoneAndNumbersOutOfRangeStandUnderTheirFields() {
+        SourcesModel model = sources();
+        model.show("S-02");
+        model.history()
+                .update("Density", model.draft().withRelativeDensity("2,6x").withAbsorption("61"));
+        assertThat(model.problems())
+                .extracting(Problem::field, Problem::code)
+                .containsExactly(
+                        tuple("relativeDensity", "form.not-a-number"), tuple("absorption", "form.out-of-range"));
+        model.history().undo();
+        assertThat(model.problems()).isEmpty();
+    }
+
+    @Test
+    void anotherNameChangesNoFactorButAnotherLedgeDoes() {
+        SourcesModel model = sources();
+        model.show("S-02");
+        model.history().update("Name", model.draft().withName("Drennick granite, washed"));
+        assertThat(model.factorsMadeUntrue()).isEmpty();
+        model.history().update("Ledge", model.draft().withLedge("bench 9"));
+        assertThat(model.factorsMadeUntrue()).contains(new MixId("HG-101"));
+        assertThat(model.effects().orElseThrow()).contains("S-02").contains("HG-101");
+    }
+
+    @Test
+    void aCorrectionIsANewVersionWithWhoWhyAndWhatChanged() {
+        SourcesModel model = sources();
+        model.show("S-02");
+        Source before = model.base().orElseThrow().value();
+        int versions = model.versions().size();
+        model.history().update("Ledge", model.draft().withLedge("bench 9"));
+        assertThat(model.save("the quarry moved")).isEmpty();
+        assertThat(model.history().isChanged()).isFalse();
+        assertThat(model.versions()).hasSize(versions + 1);
+        assertThat(model.versions().get(0).stamp().why()).isEqualTo("the quarry moved");
+        assertThat(model.versions().get(0).stamp().who()).isEqualTo("M. Quist");
+        assertThat(model.changes(before, model.versions().get(0).value()))
+                .containsExactly("Ledge or lot: bench 2 → bench 9");
+    }
+
+    @Test
+    void aDraftMadeFromAnOldVersionIsNotKeptOverANewerOne() {
+        SourcesModel here = sources();
+        SourcesModel there = sources();
+        here.show("S-02");
+        there.show("S-02");
+        here.history().update("Ledge", here.draft().withLedge("bench 9"));
+        there.history().update("Ledge", there.draft().withLedge("bench 10"));
+        assertThat(there.save("seen first")).isEmpty();
+        assertThat(here.save("seen later")).extracting(Problem::code).containsExactly("book.changed-meanwhile");
+        assertThat(here.draft().ledge()).isEqualTo("bench 9");
+    }
+
+    @Test
+    void aDecimalCommaIsReadWhereItIsUsed() {
+        desk = desk(Locale.GERMANY);
+        SourcesModel model = sources();
+        model.show("S-02");
+        assertThat(model.draft().relativeDensity()).isEqualTo("2,69");
+        model.history().update("Density", model.draft().withRelativeDensity("2,70"));
+        assertThat(model.save("tested again")).isEmpty();
+        assertThat(model.base().orElseThrow().value().relativeDensity().orElseThrow())
+                .isEqualByComparingTo("2.70");
+    }
+
+    @Test
+    void aBowlKeepsItsDigitsAndUnitWhileTheRegisterShowsTheOtherSystem() {
+        MetersModel model = meters();
+        Meter meter = model.rows().get(0).value();
+        assertThat(model.bowlWords(meter)).isEqualTo("7.98 L");
+        desk.show(UnitSystem.US);
+        // 7.98 L / 28.316846592 L = 0.281811... ft3, by NIST SP 811 (2008), appendix B: recalled.
+        assertThat(model.bowlWords(meter)).isEqualTo("0.2818 ft3");
+        model.show(meter.recordId());
+        assertThat(model.draft().bowl()).isEqualTo("7.98");
+        assertThat(model.draft().bowlUnit()).isEqualTo(VolumeUnit.LITRE);
+    }
+
+    @Test
+    void aBowlOfTheWrongUnitIsRefusedAndASmallOneIsDoubtful() {
+        MetersModel model = meters();
+        model.show("A-1");
+        model.history().update("Bowl", model.draft().withBowlUnit(VolumeUnit.CUBIC_METRE));
+        assertThat(model.problems()).extracting(Problem::code).containsExactly("form.out-of-range");
+        model.history()
+                .update("Bowl", model.draft().withBowlUnit(VolumeUnit.LITRE).withBowl("5.5"));
+        assertThat(model.problems()).extracting(Problem::code).containsExactly("trial.bowl-small");
+        assertThat(model.trySaving()).isTrue();
+    }
+
+    @Test
+    void theRegisterLeavesOutWhatNeedsNoAttention() {
+        RegisterModel model = new RegisterModel(desk, RecordPage.texts(desk));
+        assertThat(model.rows()).hasSize(8);
+        model.showOnlyAttention(true);
+        assertThat(model.rows())
+                .extracting(row -> row.mixId().text())
+                .contains("HG-102", "HG-103", "HG-105", "HG-106", "HG-108")
+                .doesNotContain("HG-101");
+        assertThat(model.summary()).startsWith("8 mixes: 3 in force");
+        assertThat(List.of(model.chosen().orElseThrow().mixId().text())).containsExactly("HG-102");
+    }
+}

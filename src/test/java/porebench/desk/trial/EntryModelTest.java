@@ -1,0 +1,326 @@
+package porebench.desk.trial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.groups.Tuple.tuple;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import porebench.desk.BenchBook;
+import porebench.desk.form.UnitSystem;
+import porebench.method.MeterType;
+import porebench.method.Problem;
+import porebench.method.trial.Withdrawal;
+import porebench.quantity.MassUnit;
+import porebench.quantity.Typed;
+import porebench.quantity.VolumeUnit;
+import porebench.record.Determination;
+import porebench.record.Trial;
+import porebench.record.Version;
+
+class EntryModelTest {
+    private final BenchBook bench = new BenchBook();
+
+    private TrialsModel model() {
+        return new TrialsModel(bench.select().desk);
+    }
+
+    private static void typeWholeTrial(EntryModel entry, String gauge) {
+        entry.type(TrialField.FINE, "4905.0");
+        entry.type(TrialField.COARSE, "7350");
+        entry.type(TrialField.SOAK, "15");
+        entry.type(TrialField.WATER, "21.50");
+        entry.type(TrialField.WITHDRAWN, "420.0");
+        entry.type(TrialField.GAUGE, gauge);
+    }
+
+    private static List<String> codes(List<Problem> problems) {
+        return problems.stream().map(Problem::code).toList();
+    }
+
+    private Trial kept(String id) {
+        return bench.book.latest(Trial.class, id).map(Version::value).orElseThrow();
+    }
+
+    @Test
+    void aFirstTrialIsKeptWithItsDigitsTogetherWithItsDetermination() {
+        TrialsModel model = model();
+        EntryModel entry = model.entry();
+        typeWholeTrial(entry, "6.40");
+        entry.type(TrialField.REMARKS, "  steady  ");
+        assertThat(entry.attempt()).isEmpty();
+        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+
+        Trial trial = kept("K7-T1");
+        assertThat(trial.readings().fine()).contains(Typed.of("4905.0", MassUnit.GRAM));
+        assertThat(trial.readings().coarse()).contains(Typed.of("7350", MassUnit.GRAM));
+        assertThat(trial.readings().gaugePercent().orElseThrow().toPlainString())
+                .isEqualTo("6.40");
+        assertThat(trial.readings().waterCelsius().orElseThrow().toPlainString())
+                .isEqualTo("21.50");
+        assertThat(trial.readings().withdrawal().orElseThrow().number().toPlainString())
+                .isEqualTo("420.0");
+        assertThat(trial.readings().withdrawal().orElseThrow().unit()).isEqualTo(Withdrawal.Unit.MILLILITRE);
+        assertThat(trial.readings().bowl()).isEqualTo(Typed.of("7.000", VolumeUnit.LITRE));
+        assertThat(trial.remarks()).isEqualTo("steady");
+        assertThat(trial.operator()).isEqualTo("R. Vane");
+        assertThat(trial.testedAt()).isEqualTo(LocalDateTime.of(2026, 3, 4, 9, 30));
+        Version<Determination> begun =
+                bench.book.latest(Determination.class, "K7/1").orElseThrow();
+        assertThat(trial.determinationId()).isEqualTo(begun.value().id());
+        assertThat(begun.value().openedOn()).isEqualTo(BenchBook.TODAY);
+        // 6.40 % read less 420 mL of 7.000 L, that is 6 %.
+        assertThat(model.rows()).hasSize(1);
+        assertThat(model.rows().get(0).judged().factorPercent().orElseThrow()).isCloseTo(0.40, within(1e-12));
+    }
+
+    @Test
+    void theNextTrialStartsFromTheLast() {
+        EntryModel entry = model().entry();
+        entry.type(TrialField.METER, "B-1");
+        entry.type(TrialField.MASS_UNIT, MassUnit.KILOGRAM.name());
+        entry.type(TrialField.WITHDRAWN_UNIT, Withdrawal.Unit.PERCENT.name());
+        entry.type(TrialField.ID, "K7-099");
+        entry.type(TrialField.FINE, "4.9");
+        entry.type(TrialField.COARSE, "7.35");
+        entry.type(TrialField.SOAK, "15");
+        entry.type(TrialField.WITHDRAWN, "6");
+        entry.type(TrialField.GAUGE, "6.4");
+        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+
+        TrialDraft next = entry.draft();
+        assertThat(next.text(TrialField.ID)).isEqualTo("K7-100");
+        assertThat(next.text(TrialField.METER)).isEqualTo("B-1");
+        assertThat(next.massUnit()).isEqualTo(MassUnit.KILOGRAM);
+        assertThat(next.withdrawnUnit()).isEqualTo(Withdrawal.Unit.PERCENT);
+        assertThat(next.text(TrialField.FINE)).isEmpty();
+        assertThat(next.text(TrialField.GAUGE)).isEmpty();
+        assertThat(entry.history().isChanged()).isFalse();
+    }
+
+    @Test
+    void onATypeAMeterBothReadingsAreAskedForAndNoWater() {
+        TrialsModel model = model();
+        EntryModel entry = model.entry();
+        entry.type(TrialField.WITHDRAWN, "420");
+        entry.type(TrialField.GAUGE, "6.4");
+        entry.type(TrialField.METER, "E-1");
+        assertThat(entry.type()).isEqualTo(MeterType.A);
+        entry.type(TrialField.FINE, "4900");
+        entry.type(TrialField.COARSE, "7350");
+        entry.type(TrialField.SOAK, "15");
+        entry.type(TrialField.H1, "0.7");
+        assertThat(codes(entry.attempt())).containsExactly("trial.reading-missing");
+        entry.type(TrialField.H2, "0.3");
+        assertThat(entry.attempt()).isEmpty();
+        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+
+        Trial trial = kept("K7-T1");
+        assertThat(trial.readings().meterType()).isEqualTo(MeterType.A);
+        assertThat(trial.readings().withdrawal()).isEmpty();
+        assertThat(trial.readings().gaugePercent()).isEmpty();
+        assertThat(model.rows().get(0).cell(TrialRow.Column.READING)).isEqualTo("0.7 / 0.3");
+        assertThat(model.rows().get(0).cell(TrialRow.Column.FACTOR)).isEqualTo("0.40");
+    }
+
+    @Test
+    void emptyFieldsAreNoProblemUntilThePersonWantsToSave() {
+        EntryModel entry = model().entry();
+        entry.type(TrialField.OPERATOR, "");
+        assertThat(entry.shown()).isEmpty();
+        assertThat(codes(entry.attempt())).contains("form.required", "trial.reading-missing");
+        assertThat(entry.shown()).extracting(Problem::field).contains("operator", "gauge", "withdrawn", "soak");
+        assertThat(codes(entry.keep(Optional.empty(), "entered"))).contains("form.required");
+        assertThat(bench.book.latest(Trial.class)).isEmpty();
+    }
+
+    @Test
+    void whatIsNotANumberIsSaidAtOnceAndOnlyOnce() {
+        EntryModel entry = model().entry();
+        entry.type(TrialField.GAUGE, "6,4");
+        entry.type(TrialField.FINE, "-3");
+        entry.type(TrialField.TESTED_AT, "2026-02-30 09:00");
+        assertThat(entry.shown())
+                .extracting(Problem::field, Problem::code)
+                .containsExactlyInAnyOrder(
+                        tuple("gauge", "form.not-a-number"),
+                        tuple("fine", "form.negative"),
+                        tuple("testedAt", "form.not-a-moment"));
+    }
+
+    @Test
+    void numbersAreReadAsThePersonWritesThem() {
+        BenchBook german = new BenchBook(Locale.GERMANY);
+        EntryModel entry = new TrialsModel(german.select().desk).entry();
+        typeWholeTrial(entry, "6.4");
+        assertThat(codes(entry.shown())).contains("form.not-a-number");
+        entry.type(TrialField.FINE, "4900,5");
+        entry.type(TrialField.WATER, "21,5");
+        entry.type(TrialField.WITHDRAWN, "420");
+        entry.type(TrialField.GAUGE, "6,4");
+        assertThat(entry.attempt()).isEmpty();
+        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        assertThat(german.book
+                        .latest(Trial.class, "K7-T1")
+                        .orElseThrow()
+                        .value()
+                        .readings()
+                        .fine())
+                .contains(Typed.of("4900.5", MassUnit.GRAM));
+    }
+
+    @Test
+    void aDoubtfulTrialWantsAReasonAndKeepsIt() {
+        TrialsModel model = model();
+        EntryModel entry = model.entry();
+        typeWholeTrial(entry, "5.9");
+        assertThat(entry.attempt()).isEmpty();
+        assertThat(codes(entry.read().doubts())).containsExactly("trial.factor-negative");
+        assertThat(entry.wantsReason()).isTrue();
+        assertThat(entry.keep(Optional.of("the line was checked twice"), "entered"))
+                .isEmpty();
+        assertThat(kept("K7-T1").keptBecause()).contains("the line was checked twice");
+        assertThat(model.rows().get(0).judged().counts()).isTrue();
+    }
+
+    @Test
+    void aTrialWithoutDoubtsKeepsNoReason() {
+        EntryModel entry = model().entry();
+        typeWholeTrial(entry, "6.4");
+        assertThat(entry.wantsReason()).isFalse();
+        assertThat(entry.keep(Optional.of("not needed"), "entered")).isEmpty();
+        assertThat(kept("K7-T1").keptBecause()).isEmpty();
+    }
+
+    @Test
+    void massesOffTargetTellWhatTheFactorWouldBe() {
+        EntryModel entry = model().entry();
+        typeWholeTrial(entry, "6.4");
+        // 4.655 kg instead of 4.900 kg is 5 % light: 12.250 / 12.005 of 0.4 is 0.4082.
+        entry.type(TrialField.FINE, "4655");
+        assertThat(codes(entry.shown())).containsExactly("trial.mass-off-target", "trial.factor-at-right-mass");
+        double atRight = (Double) entry.shown().get(1).values().get(0);
+        assertThat(atRight).isCloseTo(0.4 * 12.250 / 12.005, within(1e-9));
+    }
+
+    @Test
+    void doubtsAboutAFieldWaitUntilItIsLeft() {
+        EntryModel entry = model().entry();
+        typeWholeTrial(entry, "6.4");
+        entry.focus(Optional.of(TrialField.SOAK));
+        entry.type(TrialField.SOAK, "1");
+        assertThat(entry.shown()).isEmpty();
+        entry.focus(Optional.of(TrialField.WATER));
+        assertThat(codes(entry.shown())).containsExactly("trial.soak-short");
+    }
+
+    @Test
+    void aLeakIsKeptAsAVoidTrialEvenWithoutAReading() {
+        TrialsModel model = model();
+        EntryModel entry = model.entry();
+        typeWholeTrial(entry, "");
+        entry.type(TrialField.LEAK, TrialDraft.LEAKED);
+        assertThat(entry.attempt()).isEmpty();
+        assertThat(entry.wantsReason()).isFalse();
+        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        assertThat(model.rows().get(0).stateWord()).isEqualTo("void");
+        assertThat(model.rows().get(0).cell(TrialRow.Column.FACTOR)).isEqualTo("-");
+    }
+
+    @Test
+    void aNameThatIsTakenIsRefusedAtItsField() {
+        bench.keep(BenchBook.determination(1, LocalDate.of(2026, 3, 2)));
+        bench.keep(BenchBook.trial("K7-T1", 1, LocalDate.of(2026, 3, 2), "6.4"));
+        EntryModel entry = model().entry();
+        assertThat(entry.draft().text(TrialField.ID)).isEqualTo("K7-T2");
+        entry.type(TrialField.ID, "K7-T1");
+        assertThat(entry.shown()).extracting(Problem::field).containsExactly("trialId");
+    }
+
+    @Test
+    void aCorrectionIsANewVersionInWhichTheRestIsUntouched() {
+        bench.keep(BenchBook.determination(1, LocalDate.of(2026, 3, 2)));
+        Trial before = BenchBook.trial("K7-T1", 1, LocalDate.of(2026, 3, 2), "6.4");
+        bench.keep(before);
+        TrialsModel model = model();
+        model.select(Optional.of(before.id()));
+        model.correct();
+        EntryModel entry = model.entry();
+        entry.type(TrialField.GAUGE, "6.30");
+        assertThat(entry.attempt()).isEmpty();
+        assertThat(entry.keep(Optional.empty(), "the dial was misread")).isEmpty();
+
+        List<Version<Trial>> versions = bench.book.history(Trial.class, "K7-T1");
+        assertThat(versions).hasSize(2);
+        assertThat(versions.get(0).value()).isEqualTo(before);
+        assertThat(versions.get(1).stamp().why()).isEqualTo("the dial was misread");
+        Trial after = versions.get(1).value();
+        assertThat(after.readings().gaugePercent().orElseThrow().toPlainString())
+                .isEqualTo("6.30");
+        assertThat(after.readings().fine()).isEqualTo(before.readings().fine());
+        assertThat(after.readings().waterCelsius()).isEqualTo(before.readings().waterCelsius());
+        assertThat(after.testedAt()).isEqualTo(before.testedAt());
+        assertThat(entry.correcting()).isEmpty();
+        assertThat(model.story())
+                .anyMatch(line -> line.startsWith("Version 2,") && line.contains("Gauge reading: 6.4, now 6.30"));
+    }
+
+    @Test
+    void theWaterIsTypedInTheUnitsShownAndKeptInCelsius() {
+        bench.desk.show(UnitSystem.US);
+        EntryModel entry = model().entry();
+        assertThat(entry.draft().massUnit()).isEqualTo(MassUnit.POUND);
+        entry.type(TrialField.MASS_UNIT, MassUnit.GRAM.name());
+        typeWholeTrial(entry, "6.4");
+        entry.type(TrialField.WATER, "68");
+        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        // (68 - 32) / 1.8 = 20.
+        assertThat(kept("K7-T1").readings().waterCelsius().orElseThrow()).isEqualByComparingTo("20");
+    }
+
+    @Test
+    void targetsFollowTheMassUnit() {
+        EntryModel entry = model().entry();
+        assertThat(Masses.show(
+                        entry.target().orElseThrow().fine(),
+                        entry.massUnit(),
+                        bench.desk.tools().numbers()))
+                .isEqualTo("4900");
+        entry.type(TrialField.MASS_UNIT, MassUnit.POUND.name());
+        // 4.900 kg / 0.45359237 kg = 10.8027 lb.
+        assertThat(Masses.show(
+                        entry.target().orElseThrow().fine(),
+                        entry.massUnit(),
+                        bench.desk.tools().numbers()))
+                .isEqualTo("10.803");
+        assertThat(entry.soakTarget()).contains("15");
+    }
+
+    @Test
+    void typingIsTakenBackFieldByField() {
+        EntryModel entry = model().entry();
+        entry.type(TrialField.FINE, "4");
+        entry.type(TrialField.FINE, "49");
+        entry.type(TrialField.COARSE, "7");
+        entry.history().undo();
+        assertThat(entry.draft().text(TrialField.COARSE)).isEmpty();
+        assertThat(entry.draft().text(TrialField.FINE)).isEqualTo("49");
+        entry.history().undo();
+        assertThat(entry.draft().text(TrialField.FINE)).isEmpty();
+        entry.history().redo();
+        assertThat(entry.draft().text(TrialField.FINE)).isEqualTo("49");
+    }
+
+    @Test
+    void aDraftSurvivesAChangeByAnybodyElse() {
+        TrialsModel model = model();
+        model.entry().type(TrialField.FINE, "4900");
+        bench.keep(BenchBook.determination(1, LocalDate.of(2026, 3, 2)));
+        bench.desk.refresh();
+        assertThat(model.entry().draft().text(TrialField.FINE)).isEqualTo("4900");
+    }
+}

@@ -1,0 +1,139 @@
+package porebench.desk.trial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.groups.Tuple.tuple;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import porebench.chart.TrialPoint;
+import porebench.desk.BenchBook;
+import porebench.record.Determination;
+import porebench.record.Trial;
+import porebench.record.TrialId;
+import porebench.record.Version;
+
+class TrialsModelTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
+
+    private final BenchBook bench = new BenchBook();
+
+    private TrialsModel model() {
+        return new TrialsModel(bench.select().desk);
+    }
+
+    private void oneDetermination() {
+        bench.keep(BenchBook.determination(1, DAY));
+        bench.keep(
+                BenchBook.trial("K7-T1", 1, DAY, "6.4"),
+                BenchBook.trial("K7-T2", 1, DAY.plusDays(1), "7.4"),
+                BenchBook.leaked("K7-T3", 1, DAY.plusDays(2)));
+    }
+
+    private static TrialRow row(TrialsModel model, String id) {
+        return model.rows().stream()
+                .filter(row -> row.cell(TrialRow.Column.TRIAL).equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void everyTrialShowsItsFactorStateAndDoubts() {
+        oneDetermination();
+        TrialsModel model = model();
+        assertThat(model.rows())
+                .extracting(
+                        row -> row.cell(TrialRow.Column.FACTOR),
+                        row -> row.cell(TrialRow.Column.STATE),
+                        row -> row.cell(TrialRow.Column.DOUBTS))
+                .containsExactly(tuple("0.40", "counts", "-"), tuple("1.40", "counts", "1"), tuple("-", "void", "-"));
+    }
+
+    @Test
+    void aStruckTrialStaysVisibleWithItsReasonAndCanStandAgain() {
+        oneDetermination();
+        TrialsModel model = model();
+        model.select(Optional.of(new TrialId("K7-T2")));
+        assertThat(model.strike("spilled water")).isEmpty();
+        assertThat(row(model, "K7-T2").state()).isEqualTo(TrialPoint.State.STRUCK);
+        assertThat(row(model, "K7-T2").cell(TrialRow.Column.FACTOR)).isEqualTo("1.40");
+        assertThat(model.story()).contains("It was struck by a person: spilled water");
+        assertThat(model.determinations().judged().orElseThrow().counted()).isEqualTo(1);
+
+        assertThat(model.restore("it was another trial")).isEmpty();
+        assertThat(row(model, "K7-T2").state()).isEqualTo(TrialPoint.State.COUNTED);
+        assertThat(bench.book.history(Trial.class, "K7-T2"))
+                .extracting(version -> version.stamp().why())
+                .containsExactly("for a test", "spilled water", "it was another trial");
+    }
+
+    @Test
+    void theStoryTellsHowTheFactorCameAboutAndWhatIsDoubtful() {
+        oneDetermination();
+        TrialsModel model = model();
+        model.select(Optional.of(new TrialId("K7-T2")));
+        assertThat(model.story())
+                .startsWith("G = 1.40 % air: the gauge read 7.4 %, less 6.00 % of the bowl withdrawn as water.")
+                .anyMatch(line -> line.startsWith("Doubtful: The factor 1.4 % reaches 0.8 %"))
+                .anyMatch(line -> line.equals("Version 1, kept by R. Vane on 2026-03-04 09:30: for a test"));
+        model.select(Optional.of(new TrialId("K7-T3")));
+        assertThat(model.story())
+                .startsWith("This trial has no factor.")
+                .contains("Remarks: the gasket was worn")
+                .anyMatch(line -> line.startsWith("Wrong: The meter leaked"));
+    }
+
+    @Test
+    void newTrialsJoinTheOpenDeterminationAndNoOther() {
+        oneDetermination();
+        bench.keep(BenchBook.issue(1, 1, DAY.plusDays(3), "0.4"));
+        TrialsModel model = model();
+        assertThat(model.entry().determination()).isEmpty();
+        model.begin("new source");
+        assertThat(model.entry().determination().map(Determination::purpose)).contains("new source");
+        assertThat(model.rows()).isEmpty();
+        assertThat(bench.book.latest(Determination.class)).hasSize(1);
+        List<DeterminationsModel.Choice> choices = model.determinations().choices();
+        assertThat(choices).hasSize(2);
+        assertThat(choices.get(0).words()).contains("not kept yet");
+        assertThat(choices.get(1).words()).contains("trials: 3", "factor issued as revision 1");
+        model.choose(choices.get(1));
+        assertThat(model.rows()).hasSize(3);
+        assertThat(model.entry().determination()).isEmpty();
+    }
+
+    @Test
+    void aBegunDeterminationIsKeptWithItsFirstTrialAndItsPurpose() {
+        oneDetermination();
+        bench.keep(BenchBook.issue(1, 1, DAY.plusDays(3), "0.4"));
+        TrialsModel model = model();
+        model.begin(" new source ");
+        EntryModel entry = model.entry();
+        entry.type(TrialField.FINE, "4900");
+        entry.type(TrialField.COARSE, "7350");
+        entry.type(TrialField.SOAK, "15");
+        entry.type(TrialField.WITHDRAWN, "420");
+        entry.type(TrialField.GAUGE, "6.5");
+        long before = bench.book.changeNumber();
+        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        assertThat(bench.book.changeNumber()).isEqualTo(before + 2);
+        assertThat(bench.book.latest(Determination.class, "K7/2").map(Version::value))
+                .contains(new Determination(
+                        BenchBook.determination(2, DAY).id(), BenchBook.MIX, 1, BenchBook.TODAY, "new source"));
+        assertThat(model.determinations().begun()).isEmpty();
+        assertThat(model.rows()).hasSize(1);
+    }
+
+    @Test
+    void anotherMixShowsNothingOfTheOneBefore() {
+        oneDetermination();
+        TrialsModel model = model();
+        model.entry().type(TrialField.FINE, "4900");
+        model.select(Optional.of(new TrialId("K7-T1")));
+        bench.desk.selectNone();
+        assertThat(model.rows()).isEmpty();
+        assertThat(model.story()).isEmpty();
+        assertThat(model.entry().history().isChanged()).isFalse();
+    }
+}

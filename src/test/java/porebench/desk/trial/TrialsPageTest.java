@@ -1,0 +1,191 @@
+package porebench.desk.trial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import javax.swing.AbstractButton;
+import javax.swing.JTable;
+import javax.swing.JTextField;
+import javax.swing.text.JTextComponent;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.desk.BenchBook;
+import porebench.record.Trial;
+
+/** The commands of the page, pressed without a display; questions are answered from a script. */
+class TrialsPageTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
+
+    @TempDir
+    Path folder;
+
+    private final BenchBook bench = new BenchBook();
+
+    private TrialsPage page() {
+        return new TrialsPage(bench.select().desk);
+    }
+
+    private void oneTrial() {
+        bench.keep(BenchBook.determination(1, DAY));
+        bench.keep(BenchBook.trial("K7-T1", 1, DAY, "6.4"));
+    }
+
+    private static Optional<Component> find(Container container, String name) {
+        for (Component each : container.getComponents()) {
+            if (name.equals(each.getName())) {
+                return Optional.of(each);
+            }
+            if (each instanceof Container inner) {
+                Optional<Component> found = find(inner, name);
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static <C extends Component> C named(TrialsPage page, Class<C> type, String name) {
+        return type.cast(find(page.component(), name).orElseThrow());
+    }
+
+    private static void press(TrialsPage page, String button) {
+        named(page, AbstractButton.class, button).doClick();
+    }
+
+    private static String said(TrialsPage page, String text) {
+        return named(page, JTextComponent.class, text).getText();
+    }
+
+    @Test
+    void theCautionsStandWhereTheHazardIs() {
+        TrialsPage page = page();
+        assertThat(said(page, "caution.pressure")).contains("Shield your eyes", "petcocks");
+        assertThat(said(page, "caution.release")).contains("main air valve", "undo the clamps");
+        assertThat(said(page, "caution.lifting")).contains("20 kg", "Wet floors");
+        assertThat(said(page, "caution.dust")).contains("silica", "caustic");
+        assertThat(said(page, "caution.rules")).contains("licensed practice");
+    }
+
+    @Test
+    void aTrialIsStruckAndTakenBackWithAReasonOrNotAtAll() {
+        oneTrial();
+        TrialsPage page = page();
+        named(page, JTable.class, "trials").setRowSelectionInterval(0, 0);
+        press(page, "strike");
+        assertThat(bench.book.history(Trial.class, "K7-T1")).hasSize(1);
+        bench.asker.reasons.add("spilled");
+        press(page, "strike");
+        assertThat(said(page, "story")).contains("struck by a person: spilled");
+        assertThat(named(page, JTable.class, "trials").getValueAt(0, TrialRow.Column.STATE.ordinal()))
+                .isEqualTo("struck");
+        bench.asker.reasons.add("it was the other one");
+        press(page, "restore");
+        assertThat(bench.book.history(Trial.class, "K7-T1")).hasSize(3);
+        assertThat(said(page, "story")).contains("It counts.");
+    }
+
+    @Test
+    void aCorrectionIsSavedWithItsReason() {
+        oneTrial();
+        TrialsPage page = page();
+        named(page, JTable.class, "trials").setRowSelectionInterval(0, 0);
+        press(page, "correct");
+        JTextField gauge = named(page, JTextField.class, "gauge");
+        assertThat(gauge.getText()).isEqualTo("6.4");
+        assertThat(named(page, AbstractButton.class, "save").isEnabled()).isFalse();
+        gauge.setText("6.5");
+        assertThat(page.hasUnsavedDraft()).isTrue();
+        bench.asker.reasons.add("misread");
+        page.save();
+        assertThat(bench.book.latest(Trial.class, "K7-T1").orElseThrow().stamp().why())
+                .isEqualTo("misread");
+        assertThat(page.hasUnsavedDraft()).isFalse();
+    }
+
+    @Test
+    void typingIsTakenBackAndDoneAgain() {
+        TrialsPage page = page();
+        JTextField fine = named(page, JTextField.class, "fine");
+        fine.setText("4900");
+        assertThat(page.undoLabel()).contains("Fine aggregate");
+        page.undo();
+        assertThat(fine.getText()).isEmpty();
+        page.redo();
+        assertThat(fine.getText()).isEqualTo("4900");
+        page.dropDraft();
+        assertThat(fine.getText()).isEmpty();
+        assertThat(page.hasUnsavedDraft()).isFalse();
+    }
+
+    @Test
+    void aSheetIsImportedOnlyWhenThePersonSaysSo() throws IOException {
+        Path file = folder.resolve("monday.csv");
+        Files.writeString(
+                file,
+                "trial_id,mix_id,tested_at,operator,meter_id,meter_type,bowl_volume,bowl_volume_unit,fine_mass,"
+                        + "coarse_mass,mass_unit,soak_minutes,water_temp_c,withdrawn,withdrawn_unit,gauge_pct,h1_pct,"
+                        + "h2_pct,leak,remarks\n"
+                        + "K7-T1,K7,2026-03-03T10:00,M. Sorrel,B-1,B,7.000,L,4900,7350,g,15,21,420,mL,6.4,,,no,\n"
+                        + "K7-T2,K7,2026-03-03T11:00,M. Sorrel,B-1,B,7.000,L,4900,7350,g,15,21,420,mL,six,,,no,\n",
+                StandardCharsets.UTF_8);
+        bench.asker.filesToOpen.add(file);
+        TrialsPage page = page();
+        press(page, "import");
+        assertThat(said(page, "importSummary"))
+                .isEqualTo("monday.csv: good trials: 1; already in the lab book: 0; problems: 1. Nothing is kept yet.");
+        assertThat(said(page, "importProblems")).startsWith("monday.csv, line 3, column 16: ");
+        assertThat(bench.book.latest(Trial.class)).isEmpty();
+        press(page, "importKeep");
+        assertThat(bench.book.latest(Trial.class))
+                .extracting(version -> version.value().id().text())
+                .containsExactly("K7-T1");
+    }
+
+    @Test
+    void aNewDeterminationIsBegunWithItsPurpose() {
+        oneTrial();
+        TrialsPage page = page();
+        bench.asker.reasons.add("new proportions");
+        press(page, "begin");
+        assertThat(said(page, "purpose")).isEqualTo("Made for: new proportions");
+        assertThat(named(page, JTable.class, "trials").getRowCount()).isZero();
+        assertThat(find(page.component(), "noTrial").orElseThrow().isVisible()).isTrue();
+    }
+
+    @Test
+    void nobodyWithoutANameKeepsAnything() {
+        bench.desk.setPerson("");
+        bench.asker.person = null;
+        TrialsPage page = page();
+        for (String[] each : new String[][] {
+            {"operator", "M. Sorrel"},
+            {"fine", "4900"},
+            {"coarse", "7350"},
+            {"soak", "15"},
+            {"withdrawn", "420"},
+            {"gauge", "6.4"}
+        }) {
+            named(page, JTextField.class, each[0]).setText(each[1]);
+        }
+        press(page, "save");
+        assertThat(bench.book.latest(Trial.class)).isEmpty();
+        bench.asker.person = "M. Sorrel";
+        press(page, "save");
+        assertThat(bench.book.latest(Trial.class)).hasSize(1);
+    }
+
+    @Test
+    void withoutAMixItSaysWhatToDo() {
+        TrialsPage page = new TrialsPage(bench.desk);
+        assertThat(find(page.component(), "noMix").orElseThrow().isVisible()).isTrue();
+        assertThat(said(page, "noMix")).startsWith("Choose a mix on the left");
+    }
+}

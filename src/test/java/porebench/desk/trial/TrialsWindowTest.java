@@ -1,0 +1,215 @@
+package porebench.desk.trial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.KeyboardFocusManager;
+import java.awt.Robot;
+import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.AbstractButton;
+import javax.swing.JFrame;
+import javax.swing.JLabel;
+import javax.swing.JTextField;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import porebench.desk.BenchBook;
+import porebench.desk.EventThread;
+import porebench.desk.NeedsDisplay;
+import porebench.method.MeterType;
+import porebench.quantity.MassUnit;
+import porebench.quantity.Typed;
+import porebench.record.Trial;
+import porebench.record.Version;
+
+/** The Trials page in a real window, worked by the keyboard alone. */
+@NeedsDisplay
+@ExtendWith(EventThread.class)
+class TrialsWindowTest {
+    private static final int MOST_ROUNDS = 500;
+
+    private final BenchBook bench = new BenchBook();
+    private JFrame frame;
+    private TrialsPage page;
+    private Robot robot;
+
+    @BeforeEach
+    void open() throws Exception {
+        robot = new Robot();
+        bench.select();
+        EventThread.run(() -> {
+            page = new TrialsPage(bench.desk);
+            frame = new JFrame();
+            frame.setContentPane(page.component());
+            frame.setSize(1000, 900);
+            frame.setVisible(true);
+            frame.toFront();
+            frame.requestFocus();
+        });
+        robot.waitForIdle();
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        EventThread.run(() -> frame.dispose());
+    }
+
+    private static String focused() throws Exception {
+        return EventThread.call(() -> {
+            Component owner =
+                    KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+            return owner == null || owner.getName() == null ? "" : owner.getName();
+        });
+    }
+
+    private void awaitFocus(String name) throws Exception {
+        for (int round = 0; round < MOST_ROUNDS && !focused().equals(name); round++) {
+            robot.waitForIdle();
+        }
+        assertThat(focused()).isEqualTo(name);
+    }
+
+    private void press(int... keys) {
+        for (int key : keys) {
+            robot.keyPress(key);
+        }
+        for (int i = keys.length - 1; i >= 0; i--) {
+            robot.keyRelease(keys[i]);
+        }
+    }
+
+    private void type(String text) {
+        for (char letter : text.toCharArray()) {
+            press(KeyEvent.getExtendedKeyCodeForChar(letter));
+        }
+    }
+
+    /** Types into the field that has the caret and goes on with Enter. */
+    private void enter(String field, String text) throws Exception {
+        awaitFocus(field);
+        type(text);
+        press(KeyEvent.VK_ENTER);
+        robot.waitForIdle();
+    }
+
+    private void toMeter() throws Exception {
+        press(KeyEvent.VK_ALT, KeyEvent.VK_R);
+        awaitFocus("meter");
+    }
+
+    private Optional<Trial> kept(String id) throws Exception {
+        robot.waitForIdle();
+        return EventThread.call(() -> bench.book.latest(Trial.class, id).map(Version::value));
+    }
+
+    @Test
+    void aWholeTypeBTrialIsTypedAndSaved() throws Exception {
+        toMeter();
+        press(KeyEvent.VK_ENTER);
+        enter("fine", "4902.0");
+        enter("coarse", "7350");
+        enter("soak", "15");
+        enter("waterTemperature", "21.5");
+        enter("withdrawn", "420");
+        awaitFocus("withdrawnUnit");
+        press(KeyEvent.VK_ENTER);
+        enter("gauge", "6.40");
+        awaitFocus("leak");
+        press(KeyEvent.VK_ENTER);
+        enter("remarks", "calm");
+
+        Trial trial = kept("K7-T1").orElseThrow();
+        assertThat(trial.readings().fine()).contains(Typed.of("4902.0", MassUnit.GRAM));
+        assertThat(trial.readings().gaugePercent().orElseThrow().toPlainString())
+                .isEqualTo("6.40");
+        assertThat(trial.remarks()).isEqualTo("calm");
+        assertThat(bench.asker.asked).isEmpty();
+        // Ready for the next one.
+        awaitFocus("meter");
+        assertThat(EventThread.call(() -> ((JTextField) named(frame, "trialId")).getText()))
+                .isEqualTo("K7-T2");
+    }
+
+    @Test
+    void aTypeATrialAsksForBothReadingsAndADoubtForAReason() throws Exception {
+        bench.asker.reasons.add("read twice by two people");
+        toMeter();
+        // The first stroke opens the list, the second goes on to the other meter, Enter takes it.
+        press(KeyEvent.VK_DOWN);
+        press(KeyEvent.VK_DOWN);
+        press(KeyEvent.VK_ENTER);
+        robot.waitForIdle();
+        press(KeyEvent.VK_ENTER);
+        enter("fine", "4900");
+        enter("coarse", "7350");
+        enter("soak", "15");
+        enter("waterTemperature", "");
+        enter("h1", "0.3");
+        enter("h2", "0.7");
+        awaitFocus("leak");
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
+
+        Trial trial = kept("K7-T1").orElseThrow();
+        assertThat(trial.readings().meterType()).isEqualTo(MeterType.A);
+        assertThat(trial.keptBecause()).contains("read twice by two people");
+        assertThat(bench.asker.asked).containsExactly("Keep trial K7-T1 with its doubts");
+    }
+
+    @Test
+    void aLeakIsTickedWithTheSpaceBarAndAMissingFieldIsGoneTo() throws Exception {
+        toMeter();
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
+        awaitFocus("withdrawn");
+        assertThat(kept("K7-T1")).isEmpty();
+        press(KeyEvent.VK_ALT, KeyEvent.VK_Y);
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
+        awaitFocus("meter");
+        assertThat(kept("K7-T1").orElseThrow().readings().leak()).isTrue();
+    }
+
+    @Test
+    void noTwoThingsAreReachedByTheSameKey() throws Exception {
+        List<String> keys = EventThread.call(() -> {
+            List<String> found = new ArrayList<>();
+            collect(frame, found);
+            return found;
+        });
+        // Strike and take back share theirs: only one of them can be done at a time.
+        assertThat(keys).filteredOn(key -> key.equals("K")).hasSize(2);
+        assertThat(keys)
+                .filteredOn(key -> !key.equals("K"))
+                .doesNotHaveDuplicates()
+                .hasSizeGreaterThan(15);
+    }
+
+    private static void collect(Container container, List<String> found) {
+        for (Component each : container.getComponents()) {
+            int mnemonic = each instanceof JLabel label
+                    ? label.getDisplayedMnemonic()
+                    : each instanceof AbstractButton button ? button.getMnemonic() : 0;
+            if (mnemonic != 0) {
+                found.add(String.valueOf((char) mnemonic));
+            }
+            if (each instanceof Container inner) {
+                collect(inner, found);
+            }
+        }
+    }
+
+    private static Component named(Container container, String name) {
+        for (Component each : container.getComponents()) {
+            if (name.equals(each.getName())) {
+                return each;
+            }
+            if (each instanceof Container inner && named(inner, name) != null) {
+                return named(inner, name);
+            }
+        }
+        return null;
+    }
+}

@@ -1,0 +1,212 @@
+package porebench.desk.variability;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
+
+import java.time.LocalDate;
+import org.junit.jupiter.api.Test;
+import porebench.chart.FactorByTrial;
+import porebench.chart.FactorOverTime;
+import porebench.chart.TrialPoint;
+import porebench.desk.BenchBook;
+import porebench.record.DeterminationId;
+import porebench.record.Trial;
+
+/** Trials of a gauge reading 6.x have the factor 0.x, because 6 % was withdrawn. */
+class VariabilityModelTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
+
+    private final BenchBook bench = new BenchBook();
+
+    private VariabilityModel model(String... gauges) {
+        if (gauges.length > 0) {
+            bench.keep(BenchBook.determination(1, DAY));
+        }
+        for (int i = 0; i < gauges.length; i++) {
+            bench.keep(
+                    gauges[i].equals("leak")
+                            ? BenchBook.leaked("T" + (i + 1), 1, DAY.plusDays(i))
+                            : BenchBook.trial("T" + (i + 1), 1, DAY.plusDays(i), gauges[i]));
+        }
+        return new VariabilityModel(bench.select().desk);
+    }
+
+    private static Figures.Line line(VariabilityModel model, String name) {
+        return model.lines().stream()
+                .filter(line -> line.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void withoutATrialNothingIsSaidAboutAgreement() {
+        VariabilityModel model = model();
+        assertThat(model.verdict().sentence())
+                .isEqualTo("There is no trial yet, so nothing can be said about how trials agree.");
+        assertThat(model.lines()).isEmpty();
+        assertThat(model.remarks()).isEmpty();
+        assertThat(model.byTrial()).isEmpty();
+    }
+
+    @Test
+    void whenNoneCountsThereIsNoFactor() {
+        VariabilityModel model = model("leak", "leak");
+        assertThat(model.verdict().kind()).isEqualTo(Verdict.Kind.NONE_COUNTS);
+        assertThat(model.verdict().sentence())
+                .isEqualTo("No trial counts (trials made: 2), so there is no factor: make trials again on the"
+                        + " Trials page.");
+        assertThat(model.lines()).isEmpty();
+        assertThat(model.leftOut()).hasSize(2);
+    }
+
+    @Test
+    void oneTrialSaysNothingAboutAgreement() {
+        VariabilityModel model = model("6.4");
+        assertThat(model.verdict().sentence())
+                .isEqualTo("One trial only: it gave 0.40 %, and one trial says nothing about how trials agree.");
+        assertThat(line(model, "Standard deviation").value()).isEqualTo("-");
+        assertThat(line(model, "Range check").note()).isEqualTo("One trial has no spread.");
+    }
+
+    @Test
+    void twoTrialsThatAgreeAreFewerThanTheLaboratoryAsksFor() {
+        assertThat(model("6.4", "6.5").verdict().sentence())
+                .isEqualTo("2 trials agree within 0.10 %, G = 0.4 %, but the laboratory asks for 3 trials: make more.");
+    }
+
+    @Test
+    void fourTrialsThatAgreeGiveTheFactor() {
+        // 0.3, 0.4, 0.4, 0.5: mean 0.4, range 0.2, limit 3.6 x 0.1 = 0.36 (ASTM C670, recalled).
+        VariabilityModel model = model("6.3", "6.4", "6.4", "6.5");
+        assertThat(model.verdict().sentence()).isEqualTo("4 trials agree within 0.20 %: G = 0.4 %.");
+        assertThat(model.verdict().kind().isGood()).isTrue();
+        assertThat(line(model, "Reported factor G").value()).isEqualTo("0.4 % air");
+        assertThat(line(model, "Mean").value()).isEqualTo("0.400 % air");
+        // s = sqrt(0.02 / 3) = 0.0816.
+        assertThat(line(model, "Standard deviation").value()).isEqualTo("0.082 % air");
+        assertThat(line(model, "Range").value()).isEqualTo("0.20 % air");
+        assertThat(line(model, "Range check").value()).isEqualTo("passes, limit 0.36 % air");
+        assertThat(line(model, "Range check").note())
+                .startsWith("Multiplier 3.6 of ASTM C670 for 4 results (recalled) x repeatability 0.10 % air")
+                .endsWith("own figure of the laboratory).");
+        // t(0.975; 3) = 3.182 (table): 3.182 x 0.0816 / 2 = 0.130.
+        assertThat(line(model, "95 % interval of the mean").value()).isEqualTo("0.27 to 0.53 % air");
+        // 0.0816 / 2 = 0.041; 0.1 / sqrt(12) = 0.029.
+        assertThat(line(model, "Expanded uncertainty U, 95 %").note())
+                .isEqualTo("In it: scatter of the mean, 0.041 %; reading of the scale (divided to 0.10 %), 0.029 %."
+                        + " Not in it: calibration of the meter, masses.");
+    }
+
+    @Test
+    void aRangeTooWideIsSaidWithItsLimit() {
+        // Three results: 3.3 x 0.1 = 0.33 (ASTM C670, recalled).
+        VariabilityModel model = model("6.2", "6.4", "6.7");
+        assertThat(model.verdict().sentence())
+                .isEqualTo("3 trials spread over 0.50 %, more than the 0.33 % that repeat trials may: find out why, or"
+                        + " make more, before a factor is issued.");
+        assertThat(model.verdict().kind().isGood()).isFalse();
+        assertThat(line(model, "Range check").value()).isEqualTo("does not pass, limit 0.33 % air");
+        assertThat(model.doubts()).isNotEmpty();
+    }
+
+    @Test
+    void equalTrialsAreAResolutionArtefactNotPerfection() {
+        VariabilityModel model = model("6.4", "6.4", "6.4", "6.4");
+        assertThat(model.verdict().sentence()).isEqualTo("4 trials gave the same factor: G = 0.4 %.");
+        assertThat(model.remarks())
+                .containsExactly(
+                        "All 4 trials gave the same factor. On a dial divided to 0.10 % this says that the scatter is"
+                                + " smaller than the dial can show, not that there is none; the uncertainty above takes"
+                                + " the division into account.",
+                        "No test for an outlier: all trials gave the same factor.");
+        assertThat(line(model, "95 % interval of the mean").note()).contains("no width");
+    }
+
+    @Test
+    void noOutlierTestIsMadeWhereItWouldMeanNothing() {
+        assertThat(model("6.4", "6.5", "6.9").remarks())
+                .containsExactly("No test for an outlier: with 3 of at least 4 trials it would mean nothing.");
+    }
+
+    @Test
+    void tiedTrialsAreNotSingledOut() {
+        // Mean 0.4; the first and the last are both 0.2 away.
+        assertThat(model("6.2", "6.4", "6.4", "6.6").remarks())
+                .containsExactly("No test for an outlier: 2 trials lie equally far from the mean (0.20 %), so none can"
+                        + " be singled out.");
+    }
+
+    @Test
+    void oneDivisionIsNoDistance() {
+        assertThat(model("6.4", "6.4", "6.4", "6.5").remarks())
+                .containsExactly(
+                        "No test for an outlier: the farthest trial, T4, lies 0.08 % from the mean, no more than"
+                                + " one division of the scale (0.10 %).");
+    }
+
+    @Test
+    void anOutlierIsNamedAndStaysInTheNumbers() {
+        VariabilityModel model = model("6.4", "6.4", "6.5", "6.4", "6.5", "7.4");
+        assertThat(model.remarks())
+                .singleElement()
+                .asString()
+                .startsWith("Trial T6 lies 0.80 % from the mean, farther than chance explains")
+                .endsWith("nothing is left out by itself.");
+        assertThat(line(model, "Trials that count").value()).isEqualTo("6");
+        assertThat(line(model, "Trials that count").note()).isEqualTo("All that were made.");
+    }
+
+    @Test
+    void struckAndVoidTrialsAreListedWithTheirReasons() {
+        bench.keep(BenchBook.determination(1, DAY));
+        Trial struck = BenchBook.trial("T1", 1, DAY, "7.4").struck("spilled water");
+        bench.keep(
+                struck, BenchBook.leaked("T2", 1, DAY.plusDays(1)), BenchBook.trial("T3", 1, DAY.plusDays(2), "6.4"));
+        VariabilityModel model = new VariabilityModel(bench.select().desk);
+        assertThat(model.leftOut())
+                .extracting(VariabilityModel.LeftOut::state)
+                .containsExactly(TrialPoint.State.STRUCK, TrialPoint.State.VOID);
+        assertThat(model.leftOut().get(0).sentence()).isEqualTo("Trial T1, 1.40 %, struck by a person: spilled water");
+        assertThat(model.leftOut().get(1).sentence()).startsWith("Trial T2, no factor, void: The meter leaked");
+        FactorByTrial plot = model.byTrial().orElseThrow();
+        assertThat(plot.trials()).extracting(TrialPoint::id).containsExactly("T1", "T2", "T3");
+        assertThat(plot.trials().get(0).factorPercent().orElseThrow()).isCloseTo(1.4, offset(1e-9));
+        assertThat(plot.trials().get(1).factorPercent()).isEmpty();
+        assertThat(plot.meanPercent().orElseThrow()).isCloseTo(0.4, offset(1e-9));
+        assertThat(plot.interval()).isEmpty();
+    }
+
+    @Test
+    void overTimeAllDeterminationsAndIssuesAreShown() {
+        bench.keep(BenchBook.determination(1, DAY), BenchBook.determination(2, DAY.plusDays(1)));
+        bench.keep(BenchBook.trial("T1", 1, DAY, "6.3"), BenchBook.trial("T2", 2, DAY.plusDays(1), "6.4"));
+        bench.keep(BenchBook.issue(1, 1, DAY, "0.3"));
+        VariabilityModel model = new VariabilityModel(bench.select().desk);
+        FactorOverTime plot = model.overTime().orElseThrow();
+        assertThat(plot.trials()).hasSize(2);
+        assertThat(plot.begun()).extracting(FactorOverTime.Begun::id).containsExactly("K7/1", "K7/2");
+        assertThat(plot.steps()).singleElement().satisfies(step -> {
+            assertThat(step.from()).isEqualTo(DAY);
+            assertThat(step.factorPercent().orElseThrow()).isEqualTo(0.3);
+        });
+        assertThat(plot.until()).isEqualTo(BenchBook.TODAY);
+    }
+
+    @Test
+    void anEarlierDeterminationCanBeChosen() {
+        bench.keep(BenchBook.determination(1, DAY), BenchBook.determination(2, DAY.plusDays(1)));
+        bench.keep(BenchBook.trial("T1", 1, DAY, "6.3"), BenchBook.trial("T2", 2, DAY.plusDays(1), "6.4"));
+        VariabilityModel model = new VariabilityModel(bench.select().desk);
+        assertThat(model.choices()).extracting(choice -> choice.id().text()).containsExactly("K7/2", "K7/1");
+        assertThat(model.verdict().sentence()).contains("0.40 %");
+        model.choose(new DeterminationId("K7/1"));
+        assertThat(model.verdict().sentence()).contains("0.30 %");
+        bench.desk.selectNone();
+        assertThat(model.judged()).isEmpty();
+    }
+
+    @Test
+    void aPictureIsNamedAfterTheMix() {
+        assertThat(model("6.4").pictureName("by-trial")).isEqualTo("K7-by-trial.png");
+    }
+}
