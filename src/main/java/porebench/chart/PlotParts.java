@@ -158,6 +158,11 @@ final class PlotParts {
         axis.setTickMarkPaint(look.grid());
     }
 
+    private RectangleInsets insets(double top, double left, double bottom, double right) {
+        double scale = look.scale();
+        return new RectangleInsets(scale * top, scale * left, scale * bottom, scale * right);
+    }
+
     /** Makes a chart of a plot in the theme's look, its legend below. */
     JFreeChart chart(XYPlot plot) {
         plot.setBackgroundPaint(look.background());
@@ -173,7 +178,7 @@ final class PlotParts {
         chart.setBackgroundPaint(look.background());
         chart.setAntiAlias(true);
         chart.setTextAntiAlias(true);
-        chart.setPadding(new RectangleInsets(8, 4, 4, 12));
+        chart.setPadding(insets(8, 4, 4, 12));
         LegendTitle below = new LegendTitle(plot);
         below.setPosition(RectangleEdge.BOTTOM);
         below.setHorizontalAlignment(HorizontalAlignment.LEFT);
@@ -181,7 +186,7 @@ final class PlotParts {
         below.setItemPaint(look.text());
         below.setBackgroundPaint(look.background());
         below.setFrame(BlockBorder.NONE);
-        below.setItemLabelPadding(new RectangleInsets(3, 4, 3, 14));
+        below.setItemLabelPadding(insets(3, 4, 3, 14));
         chart.addLegend(below);
         return chart;
     }

@@ -2,6 +2,7 @@ package porebench.desk.form;
 
 import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
 import javax.swing.text.DefaultCaret;
 
 /** Text to read that breaks its lines at the width it is given; its layout constraint must let it shrink, {@code wmin 0}. */
@@ -31,7 +32,8 @@ public final class WrappedText extends JTextArea {
         boolean isOther = width != getWidth();
         super.setBounds(x, y, width, height);
         if (isOther) {
-            revalidate();
+            // Not now: in the middle of a layout nobody would notice.
+            SwingUtilities.invokeLater(this::revalidate);
         }
     }
 
