@@ -25,7 +25,7 @@ final class AskDialog {
     private static final int TEXT_COLUMNS = 46;
 
     private final JDialog dialog;
-    private final JPanel buttonRow = new JPanel(new MigLayout("insets 0, gap 10", "push[]"));
+    private final JPanel buttonRow = new JPanel(new MigLayout("insets 0, gap 10, alignx trailing"));
     private final List<JButton> buttons = new ArrayList<>();
     private final List<BooleanSupplier> mayClose = new ArrayList<>();
     private int chosen = -1;

@@ -28,7 +28,7 @@ import porebench.record.Draft;
 
 /** Shows the figures of a profile with their clauses, and lets the laboratory keep its own copy with other figures. */
 final class ProfileDialog {
-    private static final int[] COLUMN_WIDTHS = {300, 90, 80, 110, 380};
+    private static final int[] COLUMN_WIDTHS = {290, 80, 150, 100, 400};
 
     private final DeskModel desk;
     private final Texts texts;
