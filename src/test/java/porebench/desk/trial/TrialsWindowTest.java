@@ -21,6 +21,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import porebench.desk.BenchBook;
 import porebench.desk.EventThread;
 import porebench.desk.NeedsDisplay;
+import porebench.desk.frame.Theme;
 import porebench.method.MeterType;
 import porebench.quantity.MassUnit;
 import porebench.quantity.Typed;
@@ -42,6 +43,7 @@ class TrialsWindowTest {
     void open() throws Exception {
         robot = new Robot();
         bench.select();
+        EventThread.run(Theme.LIGHT::apply);
         EventThread.run(() -> {
             page = new TrialsPage(bench.desk);
             frame = new JFrame();
@@ -139,12 +141,8 @@ class TrialsWindowTest {
     void aTypeATrialAsksForBothReadingsAndADoubtForAReason() throws Exception {
         bench.asker.reasons.add("read twice by two people");
         toMeter();
-        // The first stroke opens the list, the second goes on to the other meter, Enter takes it.
-        press(KeyEvent.VK_DOWN);
-        press(KeyEvent.VK_DOWN);
-        press(KeyEvent.VK_ENTER);
-        robot.waitForIdle();
-        press(KeyEvent.VK_ENTER);
+        // The first letter of its name chooses the other meter.
+        enter("meter", "e");
         enter("fine", "4900");
         enter("coarse", "7350");
         enter("soak", "15");
