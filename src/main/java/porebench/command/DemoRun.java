@@ -203,7 +203,7 @@ public final class DemoRun {
                 .ifPresent(handed -> {
                     page.gap();
                     page.line(words.say(
-                            "demo.issued",
+                            "issue.issued",
                             Integer.toString(issue.revision()),
                             new Shown(here.locale()).exact(issue.factorPercent()),
                             issue.inForceFrom().toString(),

@@ -93,6 +93,7 @@ public final class PorebenchCommands {
                 new AirCommand(here, ports),
                 new BowlCommand(here, ports),
                 new StatsCommand(here, ports),
+                new IssueCommand(here, ports),
                 new CardCommand(here, ports),
                 new RegisterCommand(here, ports),
                 new ImportCommand(here, ports),

@@ -76,7 +76,6 @@ public final class ProblemText {
         NumberFormat format = NumberFormat.getNumberInstance(locale);
         format.setGroupingUsed(false);
         format.setMinimumFractionDigits(Math.max(0, number.scale()));
-        format.setMaximumFractionDigits(Math.max(0, number.scale()));
         return format.format(number);
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import porebench.method.FigureName;
+import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.profile.Profiles;
 
@@ -61,7 +62,13 @@ public record Evidence(
      *
      * @param source the source that changed; empty when the mix's own aggregates did
      */
-    public record Change(Optional<SourceId> source) {}
+    public record Change(Optional<SourceId> source) {
+        /** Returns the change as a doubt about the factor of a mix, to be said in words. */
+        public Problem asProblem(MixId mixId) {
+            return source.map(id -> Problem.warning("sources", "register.source-changed", id.text()))
+                    .orElseGet(() -> Problem.warning("mix", "register.mix-changed", mixId.text()));
+        }
+    }
 
     /** Gathers what a lab book knows about one mix; empty when it has no such mix. */
     public static Optional<Evidence> of(LabBook book, MixId mixId) {

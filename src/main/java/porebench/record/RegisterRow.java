@@ -78,16 +78,7 @@ public record RegisterRow(
                         "register.recheck-overdue",
                         issue.recheckBy().toString()));
             }
-            for (Evidence.Change change : evidence.changesSince(issue)) {
-                missing.add(
-                        change.source().isPresent()
-                                ? Problem.warning(
-                                        "sources",
-                                        "register.source-changed",
-                                        change.source().get().text())
-                                : Problem.warning(
-                                        "mix", "register.mix-changed", mix.id().text()));
-            }
+            evidence.changesSince(issue).forEach(change -> missing.add(change.asProblem(mix.id())));
         });
         basis.flatMap(JudgedDetermination::summary).ifPresent(summary -> missing.addAll(summary.doubts()));
         mix.sources().stream()

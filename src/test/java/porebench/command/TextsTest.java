@@ -55,7 +55,8 @@ class TextsTest {
             used.add("state." + state.symbol().replace(' ', '-'));
         }
         Stream.of(Role.values()).filter(Role::isAggregate).forEach(role -> used.add("role." + role.symbol()));
-        String families = "problem|usage|unit|sample|factor|air|bowl|stats|card|register|import|export|verify|demo";
+        String families =
+                "problem|usage|unit|sample|factor|air|bowl|stats|issue|card|register|import|export|verify|demo";
         Matcher literals =
                 Pattern.compile("\"((?:" + families + ")\\.[a-z0-9-]+)\"").matcher(sources());
         Set<String> problems = keys("porebench.method.problems");

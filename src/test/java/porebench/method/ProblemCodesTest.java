@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -32,9 +31,6 @@ class ProblemCodesTest {
             Pattern.compile("Problem\\s*\\.\\s*(error|warning)\\(|new Problem\\(|\\b(error|warning)\\(");
     private static final Pattern CODE = Pattern.compile("(?<!get\\()\"([a-z]+\\.[a-z0-9]+(?:-[a-z0-9]+)*)\"");
     private static final Pattern GAP = Pattern.compile("\\{(\\d+)}");
-    /** Messages of screens that are not written yet, with the folder that will use them. */
-    private static final Map<String, String> UNWRITTEN = Map.of("form.not-a-whole-number", "desk/sample");
-
     private static final List<String> TEXTS = new ArrayList<>();
 
     @BeforeAll
@@ -61,14 +57,9 @@ class ProblemCodesTest {
         return TEXTS.stream().anyMatch(text -> text.contains(literal));
     }
 
-    private static boolean isYetToBeUsed(String key) {
-        String folder = UNWRITTEN.get(key);
-        return folder != null && !Files.isDirectory(SOURCES.resolve("porebench").resolve(folder));
-    }
-
     @Test
     void hasNoMessageThatNobodyUses() throws IOException {
-        assertThat(keys().stream().filter(key -> !isUsed(key) && !isYetToBeUsed(key)))
+        assertThat(keys().stream().filter(key -> !isUsed(key)))
                 .as("messages that no source names")
                 .isEmpty();
     }

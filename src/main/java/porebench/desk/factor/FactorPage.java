@@ -19,10 +19,8 @@ public final class FactorPage implements Page {
         model = new FactorModel(desk);
         actions = new FactorActions(desk, model, texts);
         FactorPanel panel = new FactorPanel(desk, model, actions, texts);
-        actions.over(panel);
-        scroll = new JScrollPane(panel);
-        scroll.setBorder(null);
-        scroll.getVerticalScrollBar().setUnitIncrement(16);
+        actions.over(panel.component());
+        scroll = panel.component().scrolled();
         desk.onChange(() -> {
             model.follow();
             panel.refresh();

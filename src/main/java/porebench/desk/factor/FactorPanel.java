@@ -7,62 +7,72 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
+import porebench.desk.form.ProblemLines;
+import porebench.desk.form.TallPanel;
 import porebench.desk.form.Texts;
+import porebench.desk.form.WrappedText;
+import porebench.method.Problem;
 import porebench.record.Evidence;
 import porebench.record.FactorIssue;
 import porebench.record.FactorState;
 
-/** The factor page: what holds now, the next revision, the history on the left, the card on the right. */
-final class FactorPanel extends JPanel {
-    private static final long serialVersionUID = 1L;
-
-    private final transient DeskModel desk;
-    private final transient FactorModel model;
-    private final transient FactorActions actions;
-    private final transient Texts texts;
-    private final JLabel state = new JLabel();
+/** The factor page: what holds now, the next revision and the history on the left, the card on the right. */
+final class FactorPanel {
+    private final TallPanel panel =
+            new TallPanel(new MigLayout("insets 20 24 24 24, fillx, hidemode 3", "[grow,fill]24[]", "[top]"));
+    private final DeskModel desk;
+    private final FactorModel model;
+    private final FactorActions actions;
+    private final Texts texts;
     private final JLabel factor = new JLabel();
-    private final JLabel dates = new JLabel();
-    private final JLabel changes = new JLabel();
+    private final WrappedText state = new WrappedText("factor.state", "h2");
+    private final WrappedText dates = new WrappedText("factor.dates", "quiet");
+    private final ProblemLines changes;
     private final IssueForm form;
     private final HistoryTable history;
     private final CardPanel card;
 
     FactorPanel(DeskModel desk, FactorModel model, FactorActions actions, Texts texts) {
-        super(new MigLayout("insets 16 20 16 20, fillx, hidemode 3", "[grow,fill]24[]", "[top]"));
         this.desk = desk;
         this.model = model;
         this.actions = actions;
         this.texts = texts;
+        changes = new ProblemLines("factor.changes", desk.tools().problemText());
         form = new IssueForm(desk, model, actions, texts);
         history = new HistoryTable(model, texts, this::refresh);
         card = new CardPanel(desk, model, actions, texts);
         JPanel left = new JPanel(new MigLayout("insets 0, fillx, hidemode 3, wrap 1", "[grow,fill]"));
-        left.add(head(), "gapbottom 16");
-        left.add(form, "gapbottom 16");
-        left.add(styled(new JLabel(texts.get("history.title")), "h2"));
-        left.add(history, "growx, hmin 120");
-        add(left, "growx, pushx, wmin 420");
-        add(card, "top");
+        left.setOpaque(false);
+        left.add(styled(new JLabel(texts.get("page.title")), "h1"), "gapbottom 8");
+        factor.setName("factor.inForce");
+        left.add(styled(factor, "number"));
+        left.add(state, "wmin 0");
+        left.add(dates, "wmin 0");
+        left.add(changes.panel(), "wmin 0");
+        left.add(form, "wmin 0, gaptop 20");
+        left.add(historyHead(), "gaptop 20");
+        left.add(history.component(), "wmin 0");
+        panel.add(left, "growx, pushx, wmin 0");
+        panel.add(card, "top");
     }
 
-    private JPanel head() {
-        JPanel head = new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[]24[grow,fill][]"));
-        factor.setName("factor.inForce");
-        state.setName("factor.state");
-        head.add(styled(factor, "number"), "spany 3, top");
-        head.add(styled(state, "h2"));
+    private JPanel historyHead() {
+        JPanel head = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill][]"));
+        head.setOpaque(false);
+        head.add(styled(new JLabel(texts.get("history.title")), "h2"));
         JButton withdraw = new JButton(actions.withdrawAction());
         withdraw.setName("factor.withdraw");
-        head.add(withdraw, "spany 3, top, wrap");
-        head.add(styled(dates, "quiet"), "wrap");
-        head.add(changes, "growx, wmin 100");
+        head.add(withdraw);
         return head;
     }
 
     private static JLabel styled(JLabel label, String styleClass) {
         label.putClientProperty("FlatLaf.styleClass", styleClass);
         return label;
+    }
+
+    TallPanel component() {
+        return panel;
     }
 
     /** Shows everything anew. */
@@ -80,27 +90,18 @@ final class FactorPanel extends JPanel {
                         issue.recheckBy().toString(),
                         issue.meterType().name()))
                 .orElse(""));
-        showChanges(inForce);
+        dates.setVisible(inForce.isPresent());
+        changes.show(inForce.map(this::changes).orElse(List.of()));
         form.refresh();
         history.refresh();
         card.refresh();
         actions.refresh();
     }
 
-    private void showChanges(Optional<FactorIssue> inForce) {
-        List<String> sentences = model.evidence().isEmpty() || inForce.isEmpty()
-                ? List.of()
-                : model.evidence().get().changesSince(inForce.get()).stream()
-                        .map(this::sentence)
-                        .toList();
-        changes.setVisible(!sentences.isEmpty());
-        changes.putClientProperty("FlatLaf.styleClass", "fieldWarning");
-        changes.setText(Words.html(sentences));
-    }
-
-    private String sentence(Evidence.Change change) {
-        return change.source()
-                .map(source -> texts.get("head.source-changed", source.text()))
-                .orElse(texts.get("head.mix-changed"));
+    private List<Problem> changes(FactorIssue issue) {
+        Evidence evidence = model.evidence().orElseThrow();
+        return evidence.changesSince(issue).stream()
+                .map(change -> change.asProblem(issue.mixId()))
+                .toList();
     }
 }

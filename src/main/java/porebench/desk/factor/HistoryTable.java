@@ -1,19 +1,15 @@
 package porebench.desk.factor;
 
-import java.awt.BorderLayout;
-import java.awt.Dimension;
 import java.util.List;
-import javax.swing.JPanel;
-import javax.swing.JScrollPane;
-import javax.swing.JTable;
+import javax.swing.JComponent;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
 import porebench.desk.form.Texts;
+import porebench.desk.form.WideTable;
 import porebench.record.FactorIssue;
 
 /** All revisions of the factor, the newest on top; the selected one's card is looked at. */
-final class HistoryTable extends JPanel {
-    private static final long serialVersionUID = 1L;
+final class HistoryTable {
     private static final List<String> COLUMNS = List.of(
             "history.revision",
             "history.action",
@@ -23,25 +19,23 @@ final class HistoryTable extends JPanel {
             "history.issued",
             "history.approved",
             "history.reason");
-    private static final int[] WIDTHS = {40, 80, 70, 90, 90, 120, 120, 260};
+    private static final int[] WIDTHS = {50, 90, 80, 100, 100, 120, 120, 260};
 
-    private final transient FactorModel model;
-    private final transient Texts texts;
+    private final FactorModel model;
+    private final Texts texts;
     private final Rows rows = new Rows();
-    private final JTable table;
-    private transient List<FactorIssue> shown = List.of();
+    private final WideTable table;
+    private final JComponent component;
+    private List<FactorIssue> shown = List.of();
     private boolean filling;
 
     HistoryTable(FactorModel model, Texts texts, Runnable looked) {
-        super(new BorderLayout());
         this.model = model;
         this.texts = texts;
-        table = new JTable(rows);
-        table.setName("factor.history");
+        table = new WideTable("factor.history", rows);
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        table.setAutoResizeMode(JTable.AUTO_RESIZE_LAST_COLUMN);
         for (int column = 0; column < WIDTHS.length; column++) {
-            table.getColumnModel().getColumn(column).setPreferredWidth(WIDTHS[column]);
+            table.setColumn(column, WIDTHS[column], false);
         }
         table.getSelectionModel().addListSelectionListener(event -> {
             int row = table.getSelectedRow();
@@ -50,9 +44,11 @@ final class HistoryTable extends JPanel {
                 looked.run();
             }
         });
-        JScrollPane scroll = new JScrollPane(table);
-        scroll.setPreferredSize(new Dimension(500, 150));
-        add(scroll);
+        component = table.scrolled();
+    }
+
+    JComponent component() {
+        return component;
     }
 
     void refresh() {
@@ -64,6 +60,7 @@ final class HistoryTable extends JPanel {
             if (!newest.equals(shown)) {
                 shown = newest;
                 rows.fireTableDataChanged();
+                component.revalidate();
             }
             int row = model.looked().map(shown::indexOf).orElse(-1);
             if (row >= 0 && row != table.getSelectedRow()) {

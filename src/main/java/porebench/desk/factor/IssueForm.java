@@ -1,6 +1,5 @@
 package porebench.desk.factor;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.DefaultComboBoxModel;
@@ -13,9 +12,10 @@ import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Form;
 import porebench.desk.form.Numbers;
+import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TextLink;
 import porebench.desk.form.Texts;
-import porebench.method.Problem;
+import porebench.desk.form.WrappedText;
 import porebench.method.trial.DeterminationSummary;
 import porebench.record.JudgedDetermination;
 
@@ -29,8 +29,8 @@ final class IssueForm extends JPanel {
     private final transient Form form;
     private final JLabel title = new JLabel();
     private final JComboBox<String> determination = new JComboBox<>();
-    private final JLabel evidence = new JLabel();
-    private final JLabel doubts = new JLabel();
+    private final WrappedText evidence = new WrappedText("factor.evidence", "quiet");
+    private final transient ProblemLines doubts;
     private final transient TextLink from;
     private final transient TextLink recheck;
     private final transient TextLink approved;
@@ -43,6 +43,7 @@ final class IssueForm extends JPanel {
         this.model = model;
         this.texts = texts;
         form = new Form(desk.tools().problemText());
+        doubts = new ProblemLines("factor.doubts", desk.tools().problemText());
         JTextField fromField = new JTextField(12);
         JTextField recheckField = new JTextField(12);
         JTextField approvedField = new JTextField(24);
@@ -53,20 +54,17 @@ final class IssueForm extends JPanel {
         reason = link(reasonField, "step.reason", IssueDraft::withReason);
         determination.addActionListener(event -> chosen());
         form.add("determination", texts.get("form.determination"), determination, "");
-        form.panel().add(evidence, "skip 1, span 2, growx, wrap");
+        form.panel().add(evidence, "skip 1, span 2, growx, wmin 0, wrap");
         form.add("inForceFrom", texts.get("form.from"), fromField, texts.get("form.date-pattern"));
         form.add("recheckBy", texts.get("form.recheck"), recheckField, texts.get("form.date-pattern"));
         form.add("approvedBy", texts.get("form.approved"), approvedField, texts.get("form.optional"));
         form.add("reason", texts.get("form.reason"), reasonField, "");
         title.putClientProperty("FlatLaf.styleClass", "h2");
-        evidence.putClientProperty("FlatLaf.styleClass", "quiet");
-        doubts.putClientProperty("FlatLaf.styleClass", "fieldWarning");
-        doubts.setName("factor.doubts");
         JButton issue = new JButton(actions.issueAction());
         issue.setName("factor.issue");
         add(title);
         add(form.panel(), "growx");
-        add(doubts, "growx, wmin 100");
+        add(doubts.panel(), "growx, wmin 0");
         add(issue, "growx 0, gaptop 8");
     }
 
@@ -106,12 +104,8 @@ final class IssueForm extends JPanel {
         recheck.pull(draft.recheckBy());
         approved.pull(draft.approvedBy());
         reason.pull(draft.reason());
-        evidence.setText(Words.html(List.of(evidenceSentence())));
-        List<Problem> others = form.show(model.problems());
-        List<String> sentences = new ArrayList<>();
-        others.forEach(problem -> sentences.add(desk.tools().problemText().say(problem)));
-        doubts.setVisible(!sentences.isEmpty());
-        doubts.setText(Words.html(sentences));
+        evidence.setText(evidenceSentence());
+        doubts.show(form.show(model.problems()));
     }
 
     private void fillDeterminations() {

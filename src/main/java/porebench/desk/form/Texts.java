@@ -29,10 +29,10 @@ public final class Texts {
                 locale);
     }
 
-    /** Returns a text, its values put in; values are texts, numbers are made texts before. */
+    /** Returns a text, its values put in; values are texts, numbers are made texts before. An apostrophe stands there twice. */
     public String get(String key, Object... values) {
-        String text = bundle.getString(key);
-        return values.length == 0 ? text : new MessageFormat(text, locale).format(values);
+        // Also without values, so that an apostrophe is written twice in every text alike.
+        return new MessageFormat(bundle.getString(key), locale).format(values);
     }
 
     /** Returns the language. */

@@ -4,6 +4,8 @@ import java.awt.Component;
 import java.awt.Dialog;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +27,7 @@ final class AskDialog {
     private static final int TEXT_COLUMNS = 46;
 
     private final JDialog dialog;
-    private final JPanel buttonRow = new JPanel(new MigLayout("insets 0, gap 10", "push[]"));
+    private final JPanel buttonRow = new JPanel(new MigLayout("insets 0, gap 10, alignx trailing"));
     private final List<JButton> buttons = new ArrayList<>();
     private final List<BooleanSupplier> mayClose = new ArrayList<>();
     private int chosen = -1;
@@ -35,7 +37,7 @@ final class AskDialog {
                 over == null ? null : over instanceof Window window ? window : SwingUtilities.getWindowAncestor(over);
         dialog = new JDialog(owner, title, Dialog.ModalityType.APPLICATION_MODAL);
         dialog.setName("ask");
-        dialog.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
+        dialog.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         JPanel pane = new JPanel(new MigLayout("insets 20, wrap 1", "[grow,fill]", "[grow,fill]18[]"));
         pane.add(content);
         pane.add(buttonRow, "growx");
@@ -80,9 +82,15 @@ final class AskDialog {
         int last = buttons.size() - 1;
         dialog.getRootPane()
                 .registerKeyboardAction(
-                        event -> dialog.dispose(),
+                        event -> buttons.get(last).doClick(),
                         KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
                         JComponent.WHEN_IN_FOCUSED_WINDOW);
+        dialog.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent event) {
+                buttons.get(last).doClick();
+            }
+        });
         dialog.pack();
         dialog.setLocationRelativeTo(dialog.getOwner());
         dialog.setVisible(true);

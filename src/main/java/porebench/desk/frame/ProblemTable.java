@@ -21,8 +21,11 @@ final class ProblemTable {
         List<Problem> gravestFirst = problems.stream()
                 .sorted(Comparator.comparing(problem -> !problem.isError()))
                 .toList();
-        boolean placed = problems.stream().anyMatch(problem -> problem.place().isPresent());
-        table = new JTable(new Rows(gravestFirst, problemText, texts, placed));
+        long files = problems.stream()
+                .flatMap(problem -> problem.place().map(Place::file).stream())
+                .distinct()
+                .count();
+        table = new JTable(new Rows(gravestFirst, problemText, texts, columns(files)));
         table.setName("problems");
         table.setFillsViewportHeight(true);
         table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
@@ -30,6 +33,15 @@ final class ProblemTable {
         for (int column = 0; column < table.getColumnCount(); column++) {
             table.getColumnModel().getColumn(column).setPreferredWidth(width(column));
         }
+    }
+
+    private static List<String> columns(long files) {
+        if (files == 0) {
+            return List.of("grave", "words");
+        }
+        return files == 1
+                ? List.of("grave", "line", "column", "words")
+                : List.of("grave", "file", "line", "column", "words");
     }
 
     private int width(int column) {
@@ -52,8 +64,11 @@ final class ProblemTable {
     JComponent component() {
         JScrollPane scroll = new JScrollPane(table);
         int rows = Math.max(4, Math.min(12, table.getRowCount() + 2));
-        int columns = table.getColumnModel().getTotalColumnWidth();
         int unit = table.getRowHeight();
+        int columns = unit;
+        for (int column = 0; column < table.getColumnCount(); column++) {
+            columns += table.getColumnModel().getColumn(column).getPreferredWidth();
+        }
         scroll.setPreferredSize(new Dimension(Math.max(18 * unit, Math.min(34 * unit, columns)), rows * unit));
         return scroll;
     }
@@ -63,13 +78,13 @@ final class ProblemTable {
         private final transient List<Problem> problems;
         private final transient ProblemText problemText;
         private final transient Texts texts;
-        private final boolean placed;
+        private final transient List<String> columns;
 
-        Rows(List<Problem> problems, ProblemText problemText, Texts texts, boolean placed) {
+        Rows(List<Problem> problems, ProblemText problemText, Texts texts, List<String> columns) {
             this.problems = problems;
             this.problemText = problemText;
             this.texts = texts;
-            this.placed = placed;
+            this.columns = columns;
         }
 
         @Override
@@ -79,7 +94,7 @@ final class ProblemTable {
 
         @Override
         public int getColumnCount() {
-            return placed ? 5 : 2;
+            return columns.size();
         }
 
         @Override
@@ -88,8 +103,7 @@ final class ProblemTable {
         }
 
         private String key(int column) {
-            return (placed ? List.of("grave", "file", "line", "column", "words") : List.of("grave", "words"))
-                    .get(column);
+            return columns.get(column);
         }
 
         @Override

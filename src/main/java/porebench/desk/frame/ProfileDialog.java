@@ -28,7 +28,7 @@ import porebench.record.Draft;
 
 /** Shows the figures of a profile with their clauses, and lets the laboratory keep its own copy with other figures. */
 final class ProfileDialog {
-    private static final int[] COLUMN_WIDTHS = {300, 90, 80, 110, 380};
+    private static final int[] COLUMN_WIDTHS = {290, 80, 150, 100, 400};
 
     private final DeskModel desk;
     private final Texts texts;
@@ -63,7 +63,8 @@ final class ProfileDialog {
     /** Shows the dialog until it is closed. */
     void show(JComponent over) {
         AskDialog dialog = new AskDialog(over, texts.get("profile.title"), content(over));
-        dialog.button("close", texts.get("ask.close"));
+        JButton close = dialog.button("close", texts.get("ask.close"));
+        dialog.closesOnlyIf(close, this::mayDrop);
         model.history().onChange(this::refresh);
         fillChoice();
         refresh();
@@ -136,20 +137,24 @@ final class ProfileDialog {
 
     private void choose(Profile profile) {
         if (!showing && !profile.equals(model.shown())) {
-            boolean drop = !model.isChanged()
-                    || desk.tools()
-                            .asker()
-                            .confirm(
-                                    choice,
-                                    texts.get("profile.title"),
-                                    texts.get("profile.drop"),
-                                    texts.get("ask.draft.drop"));
-            if (drop) {
+            if (mayDrop()) {
                 model.show(profile);
             } else {
                 fillChoice();
             }
         }
+    }
+
+    /** Asks before changes that are not saved would be lost. */
+    private boolean mayDrop() {
+        return !model.isChanged()
+                || desk.tools()
+                        .asker()
+                        .confirm(
+                                choice,
+                                texts.get("profile.title"),
+                                texts.get("profile.drop"),
+                                texts.get("ask.draft.drop"));
     }
 
     private void refresh() {

@@ -8,6 +8,7 @@ import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.quantity.Mass;
 import porebench.quantity.Volume;
+import porebench.quantity.VolumeUnit;
 
 /**
  * A correction sample weighed from a stockpile that is wetter or drier today than the mix design says.
@@ -50,7 +51,7 @@ public final class TodaysMoisture {
                         designed.batchVolume(),
                         designed.bowl(),
                         designed.oneThird(),
-                        designed.inundation().flatMap(water -> lessWater(water, heavierKilograms)),
+                        designed.inundation().flatMap(water -> lessWater(water, heavierKilograms, problems)),
                         designed.withdrawal()),
                 problems);
     }
@@ -77,12 +78,20 @@ public final class TodaysMoisture {
     }
 
     /** Returns the water left to inundate with; not known when the design's own stock was already too wet for the bowl. */
-    private static Optional<Volume> lessWater(Volume designed, double heavierKilograms) {
+    private static Optional<Volume> lessWater(Volume designed, double heavierKilograms, List<Problem> problems) {
         if (designed.cubicMetres() <= 0) {
             return Optional.empty();
         }
-        double left = designed.cubicMetres() - heavierKilograms / Materials.WATER_KILOGRAMS_PER_CUBIC_METRE;
-        return Optional.of(new Volume(Math.max(0, left)));
+        Volume heavier = new Volume(heavierKilograms / Materials.WATER_KILOGRAMS_PER_CUBIC_METRE);
+        if (heavier.compareTo(designed) > 0) {
+            problems.add(Problem.warning(
+                    "moisture",
+                    "sample.wetter-than-room",
+                    heavier.in(VolumeUnit.LITRE),
+                    designed.in(VolumeUnit.LITRE)));
+            return Optional.of(new Volume(0));
+        }
+        return Optional.of(designed.minus(heavier));
     }
 
     private static double kilograms(List<CorrectionSample.Component> components) {

@@ -124,6 +124,9 @@ class SievedAirHandTest {
         assertThat(answer(5, 0.76, 0.9489, 0.19, 0.57).value()).isEmpty();
         assertThat(answer(5, 0.76, 0.95, 0.19, 0.7606).value()).isPresent();
         assertThat(answer(5, 0.76, 0.95, 0.19, 0.7609).value()).isEmpty();
+        // The same in litres: 0.09 % and 0.11 %.
+        assertThat(answer(5, 760, 950.9, 190, 570).value()).isPresent();
+        assertThat(answer(5, 760, 951.1, 190, 570).value()).isEmpty();
         assertThat(answer(99.9, 0.76, 0.95, 0.19, 0.57).value()).isPresent();
     }
 

@@ -78,6 +78,12 @@ class BowlVolumeHandTest {
         assertThat(Said.text(answer.problems().get(0))).isEqualTo(words);
     }
 
+    /** 2 - 1 - 1 is 0 in binary too: not a drop of water in the bowl. */
+    @Test
+    void refusesABowlWithNothingInIt() {
+        assertThat(Said.codes(bowl(1, 1, 2, 20).problems())).containsExactly("bowl.full-too-light");
+    }
+
     @Test
     void takesBothEndsOfTheTemperaturesAndAGramOfWater() {
         assertThat(bowl(3.5, 0.8, 11, 0).value()).isPresent();

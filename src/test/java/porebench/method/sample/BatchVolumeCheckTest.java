@@ -123,6 +123,23 @@ class BatchVolumeCheckTest {
         }
     }
 
+    /** The same mix by half: 0.5 m3, of which 2 % is 0.01 m3 and not 0.02. */
+    @Test
+    void comparesAShareOfTheVolumeWhateverTheSizeOfTheBatch() {
+        MixLine[] half = {
+            MixLine.cement("157.5 kg").dense("3.15"),
+            MixLine.water("85 kg"),
+            MixLine.fine("375 kg").dense("2.5").absorbing("1"),
+            MixLine.coarse("532 kg").dense("2.8").absorbing("1")
+        };
+        accepts(MixLine.stated("0.509 m3", "5", half));
+        doubts(
+                MixLine.stated("0.511 m3", "5", half),
+                "batchVolume",
+                "mix.volume-far-from-constituents",
+                "The batch is stated as 0.511 m3 but its constituents and air make 0.5 m3: 2.2 % apart.");
+    }
+
     /** 2299 kg in 0.95 m3 without air are 2420 kg/m3: concrete cannot be denser, and at 5 % air it has 2299. */
     @Test
     void comparesAMeasuredDensityWithTheConstituents() {

@@ -300,6 +300,11 @@ class CorrectionSampleHandTest {
     void refusesABowlThatIsNotGreaterThanZero() {
         Batch batch = MixLine.stated("1 m3", "5", plain());
         assertThat(CorrectionSample.of(batch, new Volume(0)).value()).isEqualTo(Optional.empty());
+        assertThat(Said.codes(CorrectionSample.of(batch, new Volume(0)).problems()))
+                .containsExactly(
+                        "mix.absorption-missing-no-oven-dry",
+                        "mix.absorption-missing-no-oven-dry",
+                        "sample.bowl-not-positive");
         assertThat(Said.codes(CorrectionSample.of(batch, new Volume(-1)).problems()))
                 .contains("sample.bowl-not-positive");
         assertThat(CorrectionSample.of(batch, new Volume(1e-6)).value()).isPresent();

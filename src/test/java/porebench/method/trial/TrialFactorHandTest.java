@@ -176,6 +176,9 @@ class TrialFactorHandTest {
         assertThat(Said.codes(factor(TrialReadings.typeB("7000", Withdrawal.Unit.MILLILITRE, "5.4"))
                         .problems()))
                 .doesNotContain("trial.withdrawal-exceeds-bowl");
+        assertThat(Said.codes(factor(TrialReadings.typeB("100", Withdrawal.Unit.PERCENT, "5.4"))
+                        .problems()))
+                .doesNotContain("trial.withdrawal-exceeds-bowl");
     }
 
     @Test
