@@ -36,22 +36,7 @@ public final class SamplePage implements Page {
     }
 
     @Override
-    public void undo() {
-        model.history().undo();
-    }
-
-    @Override
-    public void redo() {
-        model.history().redo();
-    }
-
-    @Override
-    public Optional<String> undoLabel() {
-        return model.history().undoLabel();
-    }
-
-    @Override
-    public Optional<String> redoLabel() {
-        return model.history().redoLabel();
+    public Optional<History<?>> history() {
+        return Optional.of(model.history());
     }
 }
