@@ -4,6 +4,7 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.form.History;
 
 /** The page that says what to weigh and to pour for the selected mix and a bowl, and prints the trial sheet. */
 public final class SamplePage implements Page {
