@@ -51,8 +51,7 @@ class StandardAtmosphereReferenceTest {
     @Test
     void fallsAllTheWayUp() {
         for (int metres = -500; metres < 5000; metres += 50) {
-            assertThat(StandardAtmosphere.pressureAt(metres + 50))
-                    .isLessThan(StandardAtmosphere.pressureAt(metres));
+            assertThat(StandardAtmosphere.pressureAt(metres + 50)).isLessThan(StandardAtmosphere.pressureAt(metres));
         }
     }
 

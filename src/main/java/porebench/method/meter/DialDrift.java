@@ -21,8 +21,8 @@ public record DialDrift(double movePercent, double toleranceMovePercent, Optiona
 
     /** Compares two calibrations of one meter, under the limit of a profile for the chamber. */
     public static DialDrift between(DialCalibration earlier, DialCalibration later, Profile profile) {
-        Optional<ImpliedChamber.Drift> chamber = earlier.chamber()
-                .flatMap(before -> later.chamber().map(after -> after.since(before, profile)));
+        Optional<ImpliedChamber.Drift> chamber =
+                earlier.chamber().flatMap(before -> later.chamber().map(after -> after.since(before, profile)));
         return new DialDrift(
                 largestMove(earlier.curve(), later.curve()), later.curve().tolerancePercent(), chamber);
     }
@@ -50,6 +50,7 @@ public record DialDrift(double movePercent, double toleranceMovePercent, Optiona
 
     private static boolean covers(DialCurve curve, double truth) {
         List<DialCurve.Knot> knots = curve.knots();
-        return truth >= knots.get(0).truePercent() && truth <= knots.get(knots.size() - 1).truePercent();
+        return truth >= knots.get(0).truePercent()
+                && truth <= knots.get(knots.size() - 1).truePercent();
     }
 }

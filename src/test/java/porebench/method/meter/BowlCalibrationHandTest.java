@@ -174,7 +174,11 @@ class BowlCalibrationHandTest {
                 Typed.of("1.102", MassUnit.POUND),
                 Typed.of("23.104", MassUnit.POUND),
                 new BigDecimal("20"));
-        assertThat(answer(Fills.plain(pounds, pounds)).value().orElseThrow().volume().in(VolumeUnit.LITRE))
+        assertThat(answer(Fills.plain(pounds, pounds))
+                        .value()
+                        .orElseThrow()
+                        .volume()
+                        .in(VolumeUnit.LITRE))
                 .isCloseTo(15.388 * 0.45359237 / 0.99820675, offset(1e-6));
     }
 

@@ -69,8 +69,7 @@ class ColumnCalibrationHandTest {
     @ParameterizedTest
     @CsvSource({"0.1, true", "0.11, false", "0, true"})
     void holdsTheExpansionAgainstItsLimit(String expansion, boolean passes) {
-        Answer<ColumnCalibration> answer =
-                ColumnCalibration.of(check("352", "6982", expansion, "100", "240"), PROFILE);
+        Answer<ColumnCalibration> answer = ColumnCalibration.of(check("352", "6982", expansion, "100", "240"), PROFILE);
         assertThat(answer.value().orElseThrow().passes()).isEqualTo(passes);
         assertThat(Said.codes(answer.problems()).contains("meter.expansion-too-large"))
                 .isEqualTo(!passes);
@@ -106,8 +105,7 @@ class ColumnCalibrationHandTest {
 
     @Test
     void namesEverythingThatIsWrongAtOnce() {
-        Answer<ColumnCalibration> wrong =
-                ColumnCalibration.of(check("6982", "352", "-0.05", "0", "5001"), PROFILE);
+        Answer<ColumnCalibration> wrong = ColumnCalibration.of(check("6982", "352", "-0.05", "0", "5001"), PROFILE);
         assertThat(wrong.value()).isEmpty();
         assertThat(wrong.problems().stream().map(Problem::field))
                 .containsExactly("vesselWater", "expansion", "workingPressure", "elevation");
@@ -127,8 +125,7 @@ class ColumnCalibrationHandTest {
         Answer<ColumnCalibration> none = ColumnCalibration.of(check("0", "-1", "0", "700", "0"), PROFILE);
         assertThat(none.problems().stream().map(Problem::field)).containsExactly("vesselWater", "bowlWater");
         assertThat(Said.codes(none.problems())).containsOnly("meter.not-positive");
-        Answer<ColumnCalibration> high =
-                ColumnCalibration.of(check("352", "6982", "0.05", "700.1", "0"), PROFILE);
+        Answer<ColumnCalibration> high = ColumnCalibration.of(check("352", "6982", "0.05", "700.1", "0"), PROFILE);
         assertThat(Said.text(high.problems().get(0)))
                 .isEqualTo("The working pressure of 700.1 kPa must be greater than 0 and at most 700 kPa.");
     }

@@ -34,13 +34,7 @@ class DialCalibrationHandTest {
 
     private static DialCheck with(Optional<BigDecimal> line, Optional<BigDecimal> leak) {
         return new DialCheck(
-                Optional.empty(),
-                Optional.empty(),
-                CHECK.points(),
-                line,
-                leak,
-                Optional.empty(),
-                Optional.empty());
+                Optional.empty(), Optional.empty(), CHECK.points(), line, leak, Optional.empty(), Optional.empty());
     }
 
     /**
@@ -135,8 +129,7 @@ class DialCalibrationHandTest {
         assertThat(calibration.isScaleUsual()).isFalse();
         assertThat(calibration.scale().chamberPercent()).isCloseTo(6, offset(1e-12));
         // l = 1 - 0.1 / 6; Vk = l x 0.42 / 1.04.
-        assertThat(calibration.chamber().orElseThrow().litres())
-                .isCloseTo((1 - 0.1 / 6) * 0.42 / 1.04, offset(1e-9));
+        assertThat(calibration.chamber().orElseThrow().litres()).isCloseTo((1 - 0.1 / 6) * 0.42 / 1.04, offset(1e-9));
     }
 
     /** Readings 5.0 at 5 % and 17.6 at 10 %: b = 2.52, a = - 7.6, l = 1 - 7.6 / 5 is below 0: no pressure does that. */

@@ -46,10 +46,8 @@ class DialCurveHandTest {
         double density = WaterDensity.at(new Temperature(23)).kilogramsPerCubicMetre();
         RoundingRule printed = new RoundingRule(new BigDecimal("0.05"), Ties.TO_EVEN, "I.M. 318, table");
         for (ReferenceFile.Row row : ReferenceFile.read("withdrawal-vessel.csv").rows()) {
-            double grams = Volume.of(row.number("vessel_ft3"), VolumeUnit.CUBIC_FOOT)
-                            .cubicMetres()
-                    * density
-                    * 1000;
+            double grams =
+                    Volume.of(row.number("vessel_ft3"), VolumeUnit.CUBIC_FOOT).cubicMetres() * density * 1000;
             DialCheck check = new DialCheck(
                     Optional.of(new Typed<>(BigDecimal.valueOf(grams), MassUnit.GRAM)),
                     Fills.number("23"),
@@ -61,10 +59,7 @@ class DialCurveHandTest {
                     Optional.empty(),
                     Optional.empty());
             DialCurve curve = DialCurve.of(
-                            check,
-                            Volume.of(row.number("bowl_ft3"), VolumeUnit.CUBIC_FOOT),
-                            0.1,
-                            Profiles.standard())
+                            check, Volume.of(row.number("bowl_ft3"), VolumeUnit.CUBIC_FOOT), 0.1, Profiles.standard())
                     .value()
                     .orElseThrow();
             double one = curve.knots().get(0).truePercent();
@@ -140,8 +135,7 @@ class DialCurveHandTest {
      */
     @Test
     void takesRepeatsOfOneAmountAsOnePoint() {
-        DialCurve repeated = curve(
-                Fills.millilitres("350", "5.0", "350", "5.2", "700", "9.9", "700", "10.1"));
+        DialCurve repeated = curve(Fills.millilitres("350", "5.0", "350", "5.2", "700", "9.9", "700", "10.1"));
         assertThat(repeated.knots()).hasSize(2);
         DialCurve.Knot first = repeated.knots().get(0);
         assertThat(first.readingPercent()).isCloseTo(5.1, offset(1e-12));
@@ -159,7 +153,8 @@ class DialCurveHandTest {
         assertThat(CURVE.passes(CURVE.knots().get(1))).isFalse();
         assertThat(CURVE.passes()).isFalse();
         assertThat(CURVE.largestError().value()).isCloseTo(0.3, offset(1e-9));
-        assertThat(curve(Fills.millilitres("350", "4.9", "700", "10.1")).passes()).isTrue();
+        assertThat(curve(Fills.millilitres("350", "4.9", "700", "10.1")).passes())
+                .isTrue();
         Answer<DialCurve> off = answer(Fills.millilitres("350", "5.0", "700", "10.3"));
         assertThat(Said.text(Said.one(off.problems(), "meter.dial-off")))
                 .isEqualTo("The dial is off by 0.3 % at the worst, more than 0.1 %: set the initial line or the dial,"

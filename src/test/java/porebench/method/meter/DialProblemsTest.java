@@ -104,7 +104,8 @@ class DialProblemsTest {
 
     @Test
     void asksForTheVesselAndTheWaterOnlyWhereTheyAreNeeded() {
-        assertThat(Said.codes(answer(vessels(Optional.empty(), Optional.empty())).problems()))
+        assertThat(Said.codes(
+                        answer(vessels(Optional.empty(), Optional.empty())).problems()))
                 .containsExactlyInAnyOrder("meter.water-temperature-missing", "meter.vessel-missing");
         assertThat(answer(Fills.millilitres("350", "5.0", "700", "10.0")).problems())
                 .isEmpty();
@@ -118,8 +119,8 @@ class DialProblemsTest {
     @ParameterizedTest
     @ValueSource(strings = {"0", "-350"})
     void asksForAVesselThatHoldsSomething(String digits) {
-        Problem problem = Said.one(
-                answer(vessels(grams(digits), Fills.number("20"))).problems(), "meter.not-positive");
+        Problem problem =
+                Said.one(answer(vessels(grams(digits), Fills.number("20"))).problems(), "meter.not-positive");
         assertThat(problem.field()).isEqualTo("vesselWater");
         assertThat(Said.text(problem))
                 .isEqualTo("The water of the calibration vessel, " + digits + " g, must be greater than 0.");

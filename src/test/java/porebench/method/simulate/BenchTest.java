@@ -61,8 +61,8 @@ class BenchTest {
 
     @Test
     void readsTheScaleItIsGiven() {
-        Bench.Gauge half = new Bench.Gauge(
-                MeterType.B, Typed.of("0.249", VolumeUnit.CUBIC_FOOT), new BigDecimal("0.05"), 0.06, 1);
+        Bench.Gauge half =
+                new Bench.Gauge(MeterType.B, Typed.of("0.249", VolumeUnit.CUBIC_FOOT), new BigDecimal("0.05"), 0.06, 1);
         List<SimulatedTrial> trials = TYPE_B.with(half).trials(100, 9);
         assertThat(trials).allMatch(trial -> trial.bowl().equals(half.bowl()));
         BigDecimal division = new BigDecimal("0.05");
@@ -161,8 +161,7 @@ class BenchTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Bench.Gauge(MeterType.B, gauge.bowl(), BigDecimal.ONE, 0, 0.4));
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Bench.Gauge(
-                        MeterType.B, Typed.of("0", VolumeUnit.LITRE), BigDecimal.ONE, 0, 1));
+                .isThrownBy(() -> new Bench.Gauge(MeterType.B, Typed.of("0", VolumeUnit.LITRE), BigDecimal.ONE, 0, 1));
         Mass none = Mass.of(0, MassUnit.GRAM);
         assertThatIllegalArgumentException().isThrownBy(() -> new Bench.Filling(21, none, none, 1));
         assertThatIllegalArgumentException().isThrownBy(() -> new Bench.Filling(5, none, none, -1));

@@ -149,8 +149,7 @@ class CoverageTest {
     void readsAFinerScaleWithoutScatterExactly() {
         Bench exact = Bench.of(MeterType.B, TRUE_FACTOR)
                 .withOperatorScatter(0)
-                .with(new Bench.Gauge(
-                        MeterType.B, Bench.Gauge.of(MeterType.B).bowl(), new BigDecimal("0.0001"), 0, 1));
+                .with(new Bench.Gauge(MeterType.B, Bench.Gauge.of(MeterType.B).bowl(), new BigDecimal("0.0001"), 0, 1));
         for (SimulatedTrial trial : exact.trials(50, 5)) {
             assertThat(factor(trial)).isCloseTo(TRUE_FACTOR, offset(0.00006));
         }
