@@ -48,7 +48,29 @@ public enum FigureName {
     /** Days before that date from which the factor is shown as due. */
     RECHECK_NOTICE_DAYS("recheck-notice-days", "days", "0", "365"),
     /** Tolerance on the target air of a load, in % air, where a mix states none. */
-    AIR_TOLERANCE("air-tolerance", "% air", "0.1", "10");
+    AIR_TOLERANCE("air-tolerance", "% air", "0.1", "10"),
+    /** Least diameter of the measuring bowl, divided by its height. */
+    BOWL_SHAPE_LOW("bowl-shape-low", "of the height", "0.1", "10"),
+    /** Largest diameter of the measuring bowl, divided by its height. */
+    BOWL_SHAPE_HIGH("bowl-shape-high", "of the height", "0.1", "10"),
+    /** How far a Type B dial may lie from the true air at a check point, in % air. */
+    DIAL_TOLERANCE("dial-tolerance", "% air", "0.01", "2"),
+    /** How far the hand may move in 90 s at the initial pressure line, in marks of the dial there. */
+    LEAK_MARKS("leak-marks", "marks", "0", "10"),
+    /** Largest expansion D of a Type A meter, in % air. */
+    EXPANSION_LIMIT("expansion-limit", "% air", "0", "2"),
+    /** How far up or down a Type A meter may be moved before it is calibrated anew, in m. */
+    ELEVATION_LIMIT("elevation-limit", "m", "1", "2000"),
+    /** By how much the implied chamber volume may differ between two calibrations, in %. */
+    CHAMBER_DRIFT("chamber-drift", "%", "0.1", "20"),
+    /** Months after which dial or column are due for calibration. */
+    CALIBRATION_MONTHS("calibration-months", "months", "1", "120"),
+    /** Months after which the bowl volume is due for calibration. */
+    BOWL_MONTHS("bowl-months", "months", "1", "120"),
+    /** Days before that date from which a calibration is shown as due. */
+    CALIBRATION_NOTICE_DAYS("calibration-notice-days", "days", "0", "365"),
+    /** Whether a meter is calibrated before each project. */
+    CALIBRATE_EACH_PROJECT("calibrate-each-project", List.of("yes", "no"));
 
     private final String key;
     private final String unit;
