@@ -2,7 +2,16 @@ package porebench.record;
 
 /** Something a laboratory keeps in its lab book; a correction is a new version of it, and the first one stays. */
 public sealed interface Kept
-        permits Laboratory, LaboratoryProfile, Source, Meter, MixDesign, Determination, Trial, FactorIssue, CardPrint {
+        permits Laboratory,
+                LaboratoryProfile,
+                Source,
+                Meter,
+                MeterCalibration,
+                MixDesign,
+                Determination,
+                Trial,
+                FactorIssue,
+                CardPrint {
     /** Returns what kind of record this is. */
     RecordKind kind();
 

@@ -6,6 +6,7 @@ public enum RecordKind {
     PROFILE("profile", LaboratoryProfile.class),
     SOURCE("source", Source.class),
     METER("meter", Meter.class),
+    METER_CALIBRATION("meter_calibration", MeterCalibration.class),
     MIX("mix", MixDesign.class),
     DETERMINATION("determination", Determination.class),
     TRIAL("trial", Trial.class),
