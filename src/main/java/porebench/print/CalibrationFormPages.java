@@ -3,7 +3,6 @@ package porebench.print;
 import java.io.IOException;
 import java.util.Collections;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import porebench.method.FigureName;
 import porebench.method.MeterType;
@@ -18,9 +17,10 @@ import porebench.record.MeterCalibration;
  * (recalled); in our own words.
  */
 final class CalibrationFormPages {
-    private static final double ROW = 20;
-    private static final int FILLS = 5;
-    private static final int POINTS = 10;
+    private static final double ROW = 25;
+    private static final double TO_WRITE = 18;
+    private static final int FILLS = 6;
+    private static final int POINTS = 12;
     private static final double BOX = 9;
 
     private final CalibrationForm form;
@@ -71,7 +71,7 @@ final class CalibrationFormPages {
         parts.facts(List.of(
                 parts.fact("calibration.id", "", 1),
                 parts.fact("form.day", "", 1.2),
-                parts.fact("calibration.elevation", "", 1.2),
+                parts.fact("form.elevation", "", 1.2),
                 parts.fact("calibration.by", "", 1.6)));
     }
 
@@ -111,7 +111,7 @@ final class CalibrationFormPages {
         toWrite("calibration.air", "calibration.pressure", "calibration.diameter", "calibration.height");
         parts.small(words.say(
                 "form.bowl-limits",
-                figures.of(form.profile(), FigureName.LEAST_BOWL_VOLUME),
+                figures.of(form.profile(), FigureName.LEAST_BOWL),
                 figures.of(form.profile(), FigureName.BOWL_SHAPE_LOW),
                 figures.of(form.profile(), FigureName.BOWL_SHAPE_HIGH)));
     }
@@ -158,16 +158,8 @@ final class CalibrationFormPages {
         flow.down(2.5);
     }
 
-    /** Draws labels with lines to write on. */
     private void toWrite(String... labels) throws IOException {
-        Facts facts = new Facts(
-                flow.pen(),
-                ROW - 4,
-                flow.width(),
-                Arrays.stream(labels).map(label -> parts.fact(label, "", 1)).toList());
-        flow.need(facts.height() + 6);
-        facts.draw(flow.left(), flow.top());
-        flow.down(facts.height() + 6);
+        parts.toWrite(TO_WRITE, List.of(labels));
     }
 
     private void blank(List<Table.Column> columns, int rows) throws IOException {

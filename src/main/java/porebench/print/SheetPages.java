@@ -27,7 +27,8 @@ final class SheetPages {
                 words.say(
                         "sheet.running-head",
                         sheet.mix().id().text(),
-                        sheet.mix().title()));
+                        sheet.mix().title()),
+                sheet.isTraining());
         this.parts = new SheetParts(flow, words);
     }
 

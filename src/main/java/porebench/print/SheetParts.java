@@ -46,9 +46,20 @@ final class SheetParts {
 
     /** Draws facts side by side. */
     void facts(List<Facts.Fact> list) throws IOException {
-        Facts facts = new Facts(flow.pen(), 11, flow.width(), list);
+        facts(11, list, 3);
+    }
+
+    /** Draws labels, each over a line to write on. */
+    void toWrite(double size, List<String> labels) throws IOException {
+        facts(size, labels.stream().map(label -> fact(label, "", 1)).toList(), 6);
+    }
+
+    private void facts(double size, List<Facts.Fact> list, double below) throws IOException {
+        flow.need(new Facts(flow.pen(), size, flow.width(), list).height());
+        // Only now is it settled which page they stand on.
+        Facts facts = new Facts(flow.pen(), size, flow.width(), list);
         facts.draw(flow.left(), flow.top());
-        flow.down(facts.height() + 3);
+        flow.down(facts.height() + below);
     }
 
     Facts.Fact fact(String label, String value, double share) {

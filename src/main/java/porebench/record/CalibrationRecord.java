@@ -23,4 +23,22 @@ public record CalibrationRecord(
         Optional<ImpliedChamber.Drift> drift,
         Optional<LocalDate> nextDue,
         Profile profile)
-        implements Printed {}
+        implements Printed {
+    /** Returns the record of one of a meter's calibrations; empty when it is none of them. */
+    public static Optional<CalibrationRecord> of(
+            MeterStory story, CalibrationId id, Optional<Laboratory> laboratory) {
+        return story.calibrations().stream()
+                .filter(judged -> judged.calibration().value().id().equals(id))
+                .findFirst()
+                .map(judged -> new CalibrationRecord(
+                        laboratory,
+                        story.meter().value(),
+                        judged,
+                        story.chamberChanges().stream()
+                                .filter(change -> change.later().equals(id))
+                                .map(MeterStory.ChamberChange::drift)
+                                .findFirst(),
+                        story.nextDueOn(judged.calibration().value().calibratedOn()),
+                        story.profile()));
+    }
+}

@@ -8,12 +8,16 @@ import porebench.quantity.Require;
  * @param name as printed on cards and sheets
  * @param address one line, may be empty
  */
-public record Laboratory(String name, String address) implements Kept {
+public record Laboratory(String name, String address, boolean training) implements Kept {
     /** The one id of this kind. */
     public static final String ID = "laboratory";
 
     public Laboratory {
         Require.notBlank("name", name);
+    }
+
+    public Laboratory(String name, String address) {
+        this(name, address, false);
     }
 
     @Override
