@@ -21,11 +21,13 @@ final class MeterPanel {
     private final MeterActions actions;
     private final StoryPanel story;
     private final EntryPanel entry;
+    private final MeterPrinting printing;
 
     MeterPanel(MeterModel model, MeterActions actions) {
         this.model = model;
         this.actions = actions;
-        story = new StoryPanel(model, actions);
+        printing = new MeterPrinting(model, this::component, this::tell);
+        story = new StoryPanel(model, actions, printing);
         entry = new EntryPanel(model, actions);
         cards.setName("meter");
         cards.add(none(), NONE);
@@ -54,6 +56,10 @@ final class MeterPanel {
         return cards;
     }
 
+    private void tell(String words) {
+        story.tell(words);
+    }
+
     void finishTyping() {
         entry.finishTyping();
     }
@@ -64,6 +70,7 @@ final class MeterPanel {
 
     void refresh() {
         actions.refresh();
+        printing.refresh();
         if (model.story().isEmpty()) {
             layout.show(cards, NONE);
         } else if (model.entry().isOpen()) {

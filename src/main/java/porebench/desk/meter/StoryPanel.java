@@ -51,9 +51,10 @@ final class StoryPanel {
     private final PlotPanel dialPlot;
     private final PlotPanel bowlPlot;
     private final PlotPanel elevationPlot;
+    private final WrappedText told = new WrappedText("meter.told", "quiet");
     private boolean showing;
 
-    StoryPanel(MeterModel model, MeterActions actions) {
+    StoryPanel(MeterModel model, MeterActions actions, MeterPrinting printing) {
         this.model = model;
         this.texts = model.texts();
         concerns = new ProblemLines("meter.concerns", model.desk().tools().problemText());
@@ -68,13 +69,16 @@ final class StoryPanel {
         panel.add(stateRow(), "gaptop 4");
         panel.add(concerns.panel(), "wmin 0");
         panel.add(boxes(), "gaptop 4, wmin 0");
-        panel.add(historyHead(actions), "gaptop 10");
+        panel.add(told, "wmin 0");
+        panel.add(historyHead(actions, printing), "gaptop 10");
         panel.add(noHistory, "wmin 0");
         panel.add(history.component(), "wmin 0");
         panel.add(details.component(), "wmin 0");
         panel.add(dialPlot.component(), "gaptop 10, wmin 0");
         panel.add(elevationPlot.component(), "gaptop 10, wmin 0");
         panel.add(bowlPlot.component(), "gaptop 10, wmin 0");
+        panel.add(formRow(printing), "gaptop 10, wmin 0");
+        told.setVisible(false);
         scrolled = panel.scrolled();
         scrolled.setName("meter.page");
     }
@@ -159,11 +163,29 @@ final class StoryPanel {
         return label;
     }
 
-    private JPanel historyHead(MeterActions actions) {
-        JPanel head = new JPanel(new MigLayout("insets 0, fillx", "[grow,0::][]"));
+    private JPanel historyHead(MeterActions actions, MeterPrinting printing) {
+        JPanel head = new JPanel(new MigLayout("insets 0, fillx", "[grow,0::][]8[]8[]"));
         head.add(title(new JLabel(texts.get("section.history"))));
+        head.add(Commands.button("record.print", printing.printRecord));
+        head.add(Commands.button("record.save", printing.saveRecord));
         head.add(Commands.button("meter.correct", actions.correct));
         return head;
+    }
+
+    private JPanel formRow(MeterPrinting printing) {
+        JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill,0::]16[]8[]", "[top]"));
+        WrappedText words = new WrappedText("form.words", "quiet");
+        words.setText(texts.get("form.words"));
+        row.add(words, "wmin 0");
+        row.add(Commands.button("form.print", printing.printForm));
+        row.add(Commands.button("form.save", printing.saveForm));
+        return row;
+    }
+
+    /** Says what was done. */
+    void tell(String words) {
+        told.setText(words);
+        told.setVisible(!words.isBlank());
     }
 
     /** Shows the meter as it is. */
