@@ -6,6 +6,7 @@ import javax.swing.JComponent;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.form.History;
 import porebench.desk.form.Texts;
 import porebench.method.Problem;
 import porebench.record.MeterId;
@@ -104,13 +105,8 @@ public final class MeterPage implements Page {
     }
 
     @Override
-    public Optional<String> undoLabel() {
-        return model.entry().history().undoLabel();
-    }
-
-    @Override
-    public Optional<String> redoLabel() {
-        return model.entry().history().redoLabel();
+    public Optional<History<?>> history() {
+        return Optional.of(model.entry().history());
     }
 
     /** Keeps the draft; a correction is asked why, and what must be corrected is shown. */
