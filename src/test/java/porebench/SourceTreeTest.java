@@ -30,6 +30,7 @@ class SourceTreeTest {
             "porebench.desk.factor",
             "porebench.desk.form",
             "porebench.desk.frame",
+            "porebench.desk.meter",
             "porebench.desk.mix",
             "porebench.desk.register",
             "porebench.desk.sample",

@@ -25,7 +25,7 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.TrialPoint.State;
 
-/** What both plots are made of: points by state, axes, legend in words, the theme's look. */
+/** What plots are made of: points by state, axes, legend in words, the theme's look. */
 final class PlotParts {
     /** The dataset of a plot that holds its trials; lines stand in the one after it. */
     static final int TRIALS = 0;
@@ -78,7 +78,7 @@ final class PlotParts {
             List<String> ofState = tips.getOrDefault(state, List.of());
             renderer.setSeriesToolTipGenerator(index, (data, s, item) -> ofState.get(item));
             if (!points.isEmpty()) {
-                legend.add(shapeItem(state));
+                addLegendShape(state, word(state));
             }
         });
         if (trials.stream().anyMatch(trial -> trial.factorPercent().isEmpty())) {
@@ -116,13 +116,21 @@ final class PlotParts {
                 0);
     }
 
-    private LegendItem shapeItem(State state) {
-        String word = words.get(
+    /** Says what points with the shape and colour of a state are. */
+    void addLegendShape(State state, String word) {
+        legend.add(shapeItem(state, word));
+    }
+
+    private String word(State state) {
+        return words.get(
                 switch (state) {
                     case COUNTED -> "legend.counted";
                     case STRUCK -> "legend.struck";
                     case VOID -> "legend.void";
                 });
+    }
+
+    private LegendItem shapeItem(State state, String word) {
         Shape shape = shape(state);
         return StateShape.isFilled(state)
                 ? new LegendItem(word, null, null, null, shape, look.of(state))

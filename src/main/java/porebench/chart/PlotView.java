@@ -54,6 +54,21 @@ public final class PlotView {
         put(TrialTimeChart.of(data, look, locale), look);
     }
 
+    /** Shows the error of a dial. */
+    public void show(DialErrors data, ChartLook look) {
+        put(DialErrorChart.of(data, look, locale), look);
+    }
+
+    /** Shows the volume of a bowl over time. */
+    public void show(BowlHistory data, ChartLook look) {
+        put(BowlHistoryChart.of(data, look, locale), look);
+    }
+
+    /** Shows what a Type A meter reads by elevation. */
+    public void show(ElevationReadings data, ChartLook look) {
+        put(ElevationChart.of(data, look, locale), look);
+    }
+
     private void put(JFreeChart chart, ChartLook look) {
         panel.setBackground(look.background());
         panel.setChart(chart);

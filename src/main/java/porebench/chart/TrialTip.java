@@ -1,7 +1,6 @@
 package porebench.chart;
 
 import java.time.format.DateTimeFormatter;
-import java.util.List;
 
 /** What is said about a trial under the pointer. */
 final class TrialTip {
@@ -23,18 +22,10 @@ final class TrialTip {
             case STRUCK -> words.get("tip.struck", trial.reason());
             case VOID -> words.get("tip.void", trial.reason());
         };
-        return "<html>"
-                + String.join(
-                        "<br>",
-                        List.of(
-                                escaped(words.get("tip.trial", trial.id())),
-                                escaped(words.get("tip.made", made, trial.operator(), trial.meter())),
-                                escaped(factor),
-                                escaped(state)))
-                + "</html>";
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+        return words.lines(
+                words.get("tip.trial", trial.id()),
+                words.get("tip.made", made, trial.operator(), trial.meter()),
+                factor,
+                state);
     }
 }

@@ -3,13 +3,16 @@ package porebench.chart;
 import java.math.RoundingMode;
 import java.text.MessageFormat;
 import java.text.NumberFormat;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.stream.Collectors;
 import porebench.method.RoundingRule;
 
 /** The words and numbers in plots, in one language. */
 final class Words {
     private static final int DECIMALS = 2;
+    private static final int VOLUME_DECIMALS = 4;
 
     private final ResourceBundle bundle;
     private final Locale locale;
@@ -29,10 +32,33 @@ final class Words {
 
     /** Says a computed factor in % air to two decimals. */
     String percent(double factor) {
+        return number(factor, DECIMALS);
+    }
+
+    private String number(double number, int decimals) {
         NumberFormat format = NumberFormat.getNumberInstance(locale);
-        format.setMinimumFractionDigits(DECIMALS);
-        format.setMaximumFractionDigits(DECIMALS);
-        return format.format(RoundingRule.withoutNoise(factor).setScale(DECIMALS, RoundingMode.HALF_EVEN));
+        format.setMinimumFractionDigits(decimals);
+        format.setMaximumFractionDigits(decimals);
+        return format.format(RoundingRule.withoutNoise(number).setScale(decimals, RoundingMode.HALF_EVEN));
+    }
+
+    /** Says an error in % air to two decimals, its sign always shown. */
+    String signed(double percent) {
+        return (percent > 0 ? "+" : "") + percent(percent);
+    }
+
+    /** Says a volume to four decimals. */
+    String volume(double volume) {
+        return number(volume, VOLUME_DECIMALS);
+    }
+
+    /** Sets sentences below one another, as HTML. */
+    String lines(String... sentences) {
+        return "<html>"
+                + Arrays.stream(sentences)
+                        .map(text -> text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;"))
+                        .collect(Collectors.joining("<br>"))
+                + "</html>";
     }
 
     Locale locale() {

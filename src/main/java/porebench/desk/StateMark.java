@@ -14,11 +14,13 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import javax.swing.Icon;
 import javax.swing.UIManager;
+import porebench.method.meter.MeterState;
 import porebench.record.FactorState;
 
-/** The state of a mix's factor as a shape in the colour of the theme; the words stand beside it. */
+/** The state of a mix's factor, or of a meter, as a shape in the colour of the theme; the words stand beside it. */
 public final class StateMark implements Icon {
     private final FactorState state;
+    private final String colour;
     private final int side;
 
     /**
@@ -27,8 +29,32 @@ public final class StateMark implements Icon {
      * @param side width and height at 100 %, in pixels
      */
     public StateMark(FactorState state, int side) {
-        this.state = state;
+        this(state, key(state), side);
+    }
+
+    /** Makes the mark of a meter's state; a state as good or bad as a factor's has its shape and colour. */
+    public StateMark(MeterState state, int side) {
+        this(shape(state), colourKey(state), side);
+    }
+
+    private StateMark(FactorState shape, String colour, int side) {
+        this.state = shape;
+        this.colour = colour;
         this.side = UIScale.scale(side);
+    }
+
+    private static FactorState shape(MeterState state) {
+        return switch (state) {
+            case OK -> FactorState.IN_FORCE;
+            case DUE -> FactorState.RECHECK_DUE;
+            case OVERDUE -> FactorState.LAPSED;
+            case FAILED -> FactorState.WITHDRAWN;
+            case NEVER -> FactorState.NO_FACTOR;
+        };
+    }
+
+    private static String colourKey(MeterState state) {
+        return state == MeterState.FAILED ? key(FactorState.LAPSED) : key(shape(state));
     }
 
     @Override
@@ -43,7 +69,11 @@ public final class StateMark implements Icon {
 
     /** Returns the colour of a state in the theme that is shown. */
     public static Color colour(FactorState state) {
-        return UIManager.getColor("Porebench.state."
+        return UIManager.getColor(key(state));
+    }
+
+    private static String key(FactorState state) {
+        return "Porebench.state."
                 + switch (state) {
                     case IN_FORCE -> "inForce";
                     case RECHECK_DUE -> "recheckDue";
@@ -51,7 +81,7 @@ public final class StateMark implements Icon {
                     case SOURCE_CHANGED -> "sourceChanged";
                     case NO_FACTOR -> "noFactor";
                     case WITHDRAWN -> "withdrawn";
-                });
+                };
     }
 
     @Override
@@ -61,7 +91,7 @@ public final class StateMark implements Icon {
         pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         pen.translate(x, y);
         pen.scale(side / 12.0, side / 12.0);
-        pen.setColor(colour(state));
+        pen.setColor(UIManager.getColor(colour));
         pen.setStroke(new BasicStroke(1.8f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         switch (state) {
             case IN_FORCE -> pen.fill(new Ellipse2D.Double(0.5, 0.5, 11, 11));

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
 import porebench.desk.factor.FactorPage;
+import porebench.desk.meter.MeterPage;
 import porebench.desk.mix.MixPage;
 import porebench.desk.register.MetersPage;
 import porebench.desk.register.RegisterPage;
@@ -14,16 +15,18 @@ import porebench.desk.register.SourcesPage;
 import porebench.desk.sample.SamplePage;
 import porebench.desk.trial.TrialsPage;
 import porebench.desk.variability.VariabilityPage;
+import porebench.record.MeterId;
 import porebench.record.MixId;
 
 /**
- * All pages of the window: the steps of a mix in the order of the work, and the registers of the laboratory.
+ * All pages of the window: the steps of a mix in the order of the work, the registers of the laboratory, and one meter.
  *
  * @param steps the pages of the selected mix
  * @param registers the pages of the whole laboratory
+ * @param meter the page of one meter, which the register of meters leads to
  * @param beginMix begins the draft of a new mix on the first step
  */
-record Pages(List<Page> steps, List<Page> registers, Runnable beginMix) {
+record Pages(List<Page> steps, List<Page> registers, MeterPage meter, Runnable beginMix) {
     Pages {
         steps = List.copyOf(steps);
         registers = List.copyOf(registers);
@@ -33,8 +36,11 @@ record Pages(List<Page> steps, List<Page> registers, Runnable beginMix) {
      * Makes all pages; a new screen is added here.
      *
      * @param openMix turns the window to a mix
+     * @param openMeter turns the window to the page of a meter
+     * @param openMeters turns the window to the register of meters
      */
-    static Pages of(DeskModel desk, Consumer<MixId> openMix) {
+    static Pages of(
+            DeskModel desk, Consumer<MixId> openMix, Consumer<MeterId> openMeter, Runnable openMeters) {
         MixPage mix = new MixPage(desk);
         return new Pages(
                 List.of(
@@ -43,17 +49,25 @@ record Pages(List<Page> steps, List<Page> registers, Runnable beginMix) {
                         new TrialsPage(desk),
                         new VariabilityPage(desk),
                         new FactorPage(desk)),
-                List.of(new SourcesPage(desk), new MetersPage(desk), new RegisterPage(desk, openMix)),
+                List.of(new SourcesPage(desk), new MetersPage(desk, openMeter), new RegisterPage(desk, openMix)),
+                new MeterPage(desk, openMeters),
                 mix::begin);
     }
 
     /** Returns all pages. */
     List<Page> all() {
-        return Stream.concat(steps.stream(), registers.stream()).toList();
+        return Stream.of(steps, registers, List.<Page>of(meter))
+                .flatMap(List::stream)
+                .toList();
     }
 
     Optional<Page> named(String name) {
         return all().stream().filter(page -> page.name().equals(name)).findFirst();
+    }
+
+    /** Returns the register that leads to a page; the page itself when it is one. */
+    Page registerOf(Page page) {
+        return page == meter ? named("meters").orElse(page) : page;
     }
 
     boolean isStep(Page page) {

@@ -19,6 +19,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.Page;
 import porebench.desk.form.Texts;
 import porebench.desk.form.UnitSystem;
+import porebench.record.MeterId;
 import porebench.record.MixId;
 import porebench.record.RegisterRow;
 
@@ -62,7 +63,7 @@ public final class WorkbenchFrame {
         this.memory = memory;
         this.texts = FrameTexts.in(desk.tools().locale());
         content.setName("workbench");
-        pages = Pages.of(desk, this::openMix);
+        pages = Pages.of(desk, this::openMix, this::openMeter, this::openMeters);
         current = pages.steps().get(0);
         lastStep = current;
         BookCommands book = new BookCommands(desk, texts, content, this::mayLeave, this::opened, memory::forgetFile);
@@ -198,6 +199,19 @@ public final class WorkbenchFrame {
         refresh();
     }
 
+    /** Turns to the page of a meter. */
+    private void openMeter(MeterId meterId) {
+        if (mayLeave()) {
+            pages.meter().open(meterId);
+            current = pages.meter();
+        }
+        refresh();
+    }
+
+    private void openMeters() {
+        turnTo(pages.registerOf(pages.meter()));
+    }
+
     /** Begins the draft of a new mix. */
     void beginMix() {
         if (mayLeave()) {
@@ -251,7 +265,7 @@ public final class WorkbenchFrame {
         }
         head.component().setVisible(onSteps && !empty);
         head.mark(current);
-        rail.mark(current);
+        rail.mark(pages.registerOf(current));
         cards.show(pageArea, empty ? WELCOME : current.name());
         strip.refresh();
         frame.setTitle(texts.get("frame.title", desk.book().name()));

@@ -7,18 +7,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import porebench.desk.DeskModel;
+import porebench.desk.form.Days;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
 import porebench.method.Answer;
 import porebench.method.FigureName;
 import porebench.method.MeterType;
 import porebench.method.Problem;
+import porebench.method.meter.MeterState;
 import porebench.method.profile.Profiles;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Meter;
 import porebench.record.MeterId;
+import porebench.record.MeterStory;
 
 /** The register of meters. */
 final class MetersModel extends RecordModel<Meter, MeterDraft> {
@@ -28,9 +32,37 @@ final class MetersModel extends RecordModel<Meter, MeterDraft> {
     private static final double MOST_BOWL_LITRES = 50;
     private static final String SMALLEST = "0.001";
 
+    private Map<MeterId, MeterStory> stories = Map.of();
+
     MetersModel(DeskModel desk, Texts texts) {
         super(desk, texts, Meter.class, blank(desk));
         follow();
+        readStories();
+        desk.onChange(this::readStories);
+    }
+
+    private void readStories() {
+        stories = MeterStory.ofAll(desk().book()).stream()
+                .collect(Collectors.toMap(story -> story.meter().value().id(), story -> story));
+    }
+
+    /** Returns whether a meter may be trusted today. */
+    MeterState state(Meter meter) {
+        return Optional.ofNullable(stories.get(meter.id()))
+                .map(story -> story.stateOn(desk().tools().today()))
+                .orElse(MeterState.NEVER);
+    }
+
+    String stateWords(Meter meter) {
+        return texts().get("meter.state." + state(meter).name());
+    }
+
+    /** Returns the last day on which a meter's calibration holds, blank while it has none. */
+    String nextDueWords(Meter meter) {
+        return Optional.ofNullable(stories.get(meter.id()))
+                .flatMap(MeterStory::nextDue)
+                .map(Days::show)
+                .orElse("");
     }
 
     private static MeterDraft blank(DeskModel desk) {

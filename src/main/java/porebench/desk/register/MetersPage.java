@@ -2,29 +2,50 @@ package porebench.desk.register;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.StateMark;
+import porebench.desk.form.Commands;
 import porebench.desk.form.Texts;
 import porebench.record.Meter;
+import porebench.record.MeterId;
 
 /** The register of meters. */
 public final class MetersPage implements Page {
+    private static final int MARK_SIDE = 12;
+
     private final Texts texts;
     private final RecordPage<Meter> page;
 
-    public MetersPage(DeskModel desk) {
+    /**
+     * Makes the register.
+     *
+     * @param openMeter turns the window to the page of a meter with its calibrations
+     */
+    public MetersPage(DeskModel desk, Consumer<MeterId> openMeter) {
         texts = RecordPage.texts(desk);
         MetersModel model = new MetersModel(desk, texts);
-        page = new RecordPage<>(model, "meter", columns(model), new MeterForm(model), () -> note(model));
+        Action open = Commands.of(
+                texts.get("meter.open"),
+                () -> model.base().ifPresent(meter -> openMeter.accept(meter.value().id())));
+        page = new RecordPage<>(model, "meter", columns(model), new MeterForm(model), () -> note(model), Optional.of(open));
     }
 
     private List<Column<Meter>> columns(MetersModel model) {
         return List.of(
-                new Column<>(texts.get("meter.id.plain"), 65, Meter::recordId),
-                new Column<>(texts.get("meter.type.plain"), 75, meter -> model.typeWords(meter.type())),
-                new Column<>(texts.get("meter.serial.plain"), 115, Meter::serial),
-                new Column<>(texts.get("meter.bowl.short"), 95, model::bowlWords),
+                new Column<>(texts.get("meter.id.plain"), 60, Meter::recordId),
+                new Column<>(
+                        texts.get("meter.state.heading"),
+                        165,
+                        model::stateWords,
+                        Optional.of(meter -> new StateMark(model.state(meter), MARK_SIDE))),
+                new Column<>(texts.get("meter.due"), 92, model::nextDueWords),
+                new Column<>(texts.get("meter.type.plain"), 60, meter -> model.typeWords(meter.type())),
+                new Column<>(texts.get("meter.serial.plain"), 95, Meter::serial),
+                new Column<>(texts.get("meter.bowl.short"), 80, model::bowlWords),
                 new Column<>(texts.get("meter.service.heading"), 110, meter -> model.serviceWords(meter.inService())));
     }
 

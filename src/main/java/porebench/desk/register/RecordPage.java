@@ -3,6 +3,7 @@ package porebench.desk.register;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Texts;
@@ -16,9 +17,24 @@ final class RecordPage<T extends Kept> {
 
     RecordPage(
             RecordModel<T, ?> model, String what, List<Column<T>> columns, RecordForm fields, Supplier<String> note) {
+        this(model, what, columns, fields, note, Optional.empty());
+    }
+
+    /**
+     * Makes the register.
+     *
+     * @param open opens a page of the record on view; empty where there is none
+     */
+    RecordPage(
+            RecordModel<T, ?> model,
+            String what,
+            List<Column<T>> columns,
+            RecordForm fields,
+            Supplier<String> note,
+            Optional<Action> open) {
         this.model = model;
         this.actions = new RecordActions(model, what, this::component, this::refresh);
-        this.panel = new RecordPanel<>(model, what, columns, fields, note, actions, this::choose);
+        this.panel = new RecordPanel<>(model, what, columns, fields, note, actions, this::choose, open);
         model.history().onChange(this::refresh);
         model.desk().onChange(() -> {
             model.follow();

@@ -6,11 +6,13 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Commands;
@@ -43,6 +45,7 @@ final class RecordPanel<T extends Kept> {
     private final ProblemLines problems;
     private final VersionsPanel<T> versions;
     private final RecordActions actions;
+    private final Optional<Action> open;
     private boolean showing;
 
     /**
@@ -51,6 +54,7 @@ final class RecordPanel<T extends Kept> {
      * @param what the word that leads the keys of its texts, such as {@code source}
      * @param note what is said of the record on view besides its fields; may be blank
      * @param choose takes the id of the record that a person chose
+     * @param open opens a page of the record on view; empty where there is none
      */
     RecordPanel(
             RecordModel<T, ?> model,
@@ -59,7 +63,8 @@ final class RecordPanel<T extends Kept> {
             RecordForm fields,
             Supplier<String> note,
             RecordActions actions,
-            Consumer<String> choose) {
+            Consumer<String> choose,
+            Optional<Action> open) {
         this.model = model;
         this.texts = model.texts();
         this.what = what;
@@ -74,6 +79,8 @@ final class RecordPanel<T extends Kept> {
         problems = new ProblemLines(what + ".problems", model.desk().tools().problemText());
         versions = new VersionsPanel<>(model, what);
         setUpTable(columns, choose);
+        open.ifPresent(this::openBy);
+        this.open = open;
         panel.setName(what + ".register");
         panel.add(head(), "spanx 2, growx, wrap");
         panel.add(left());
@@ -114,7 +121,10 @@ final class RecordPanel<T extends Kept> {
         JPanel buttons = new JPanel(new MigLayout("insets 0, gap 10", "[][]"));
         buttons.add(Commands.button(what + ".save", actions.save()));
         buttons.add(Commands.button(what + ".drop", actions.drop()));
-        right.add(heading, "wmin 0");
+        right.add(heading, "split 2, wmin 0, growx");
+        open.ifPresentOrElse(
+                action -> right.add(Commands.button(what + ".open", action), "growx 0"),
+                () -> right.add(new JLabel(), "growx 0"));
         right.add(fields.form().panel());
         right.add(problems.panel(), "wmin 0");
         right.add(effectsBox, "wmin 0");
@@ -135,6 +145,13 @@ final class RecordPanel<T extends Kept> {
                     .getColumn(column)
                     .setPreferredWidth(UIScale.scale(columns.get(column).width()));
         }
+        for (int column = 0; column < columns.size(); column++) {
+            if (columns.get(column).mark().isPresent()) {
+                table.getColumnModel()
+                        .getColumn(column)
+                        .setCellRenderer(new MarkCell<>(rows, columns.get(column).mark().get()));
+            }
+        }
         table.getSelectionModel().addListSelectionListener(event -> {
             int row = table.getSelectedRow();
             if (!showing && !event.getValueIsAdjusting() && row >= 0) {
@@ -142,6 +159,11 @@ final class RecordPanel<T extends Kept> {
                 refresh();
             }
         });
+    }
+
+    private void openBy(Action action) {
+        table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), what);
+        table.getActionMap().put(what, action);
     }
 
     /** Shows the register and the draft as they are. */
@@ -180,5 +202,6 @@ final class RecordPanel<T extends Kept> {
         noteText.setVisible(!noteText.getText().isBlank());
         versions.refresh();
         actions.refresh();
+        open.ifPresent(action -> action.setEnabled(!model.isNew()));
     }
 }

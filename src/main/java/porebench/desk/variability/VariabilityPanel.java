@@ -10,6 +10,8 @@ import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import porebench.chart.StateShape;
+import porebench.desk.Looks;
+import porebench.desk.PlotPanel;
 import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
@@ -21,6 +23,7 @@ import porebench.record.JudgedDetermination;
 /** The Variability page: the verdict, the numbers, the plots, and what is not in the numbers. */
 final class VariabilityPanel {
     private static final int MARK = 13;
+    private static final int PLOT_HEIGHT = 320;
 
     private final VariabilityModel model;
     private final Texts texts;
@@ -43,8 +46,8 @@ final class VariabilityPanel {
         this.model = model;
         this.texts = model.texts();
         doubts = new ProblemLines("doubts", model.desk().tools().problemText());
-        byTrial = new PlotPanel(model, "by-trial", "section.by-trial");
-        overTime = new PlotPanel(model, "over-time", "section.over-time");
+        byTrial = plot("by-trial", texts.get("section.by-trial"));
+        overTime = plot("over-time", texts.get("section.over-time"));
         left.setName("leftOut");
         noMix.setText(texts.get("no-mix"));
         panel.add(title("page.title", "h1"));
@@ -68,6 +71,20 @@ final class VariabilityPanel {
             }
         });
         show();
+    }
+
+    private PlotPanel plot(String name, String title) {
+        return new PlotPanel(
+                model.desk().tools(),
+                name,
+                PLOT_HEIGHT,
+                new PlotPanel.Words(
+                        title,
+                        texts.get("action.copy"),
+                        texts.get("action.save"),
+                        texts.get("save.title"),
+                        texts.get("save.doing"),
+                        () -> model.pictureName(name)));
     }
 
     TallPanel component() {
@@ -110,9 +127,9 @@ final class VariabilityPanel {
             figures.show(model.lines());
             remarks.setText(String.join("\n\n", model.remarks()));
             remarks.setVisible(!model.remarks().isEmpty());
-            model.byTrial().ifPresent(byTrial::show);
+            model.byTrial().ifPresent(data -> byTrial.view().show(data, Looks.now()));
             byTrial.component().setVisible(model.byTrial().isPresent());
-            model.overTime().ifPresent(overTime::show);
+            model.overTime().ifPresent(data -> overTime.view().show(data, Looks.now()));
             showLeftOut();
         }
         showing = false;

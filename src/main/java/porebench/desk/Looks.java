@@ -1,4 +1,4 @@
-package porebench.desk.variability;
+package porebench.desk;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
@@ -8,10 +8,11 @@ import porebench.chart.ChartLook;
 import porebench.chart.TrialPoint;
 
 /** The look of plots and marks in the theme that is shown now. */
-final class Looks {
+public final class Looks {
     private Looks() {}
 
-    static ChartLook now() {
+    /** Returns the look of plots. */
+    public static ChartLook now() {
         return new ChartLook(
                 colour("Porebench.box", "Panel.background"),
                 colour("Label.foreground", "Label.foreground"),
@@ -25,7 +26,7 @@ final class Looks {
     }
 
     /** Returns the colour of a trial's state; words and shape say the same. */
-    static Color of(TrialPoint.State state) {
+    public static Color of(TrialPoint.State state) {
         return switch (state) {
             case COUNTED -> colour("Porebench.good", "Label.foreground");
             case STRUCK -> colour("Porebench.quiet", "Label.foreground");

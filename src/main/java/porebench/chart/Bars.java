@@ -1,0 +1,60 @@
+package porebench.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYErrorRenderer;
+import org.jfree.data.xy.XYIntervalSeries;
+import org.jfree.data.xy.XYIntervalSeriesCollection;
+import porebench.chart.TrialPoint.State;
+
+/** Measured points with the bar of their uncertainty: a disc passes, a cross does not. */
+final class Bars {
+    private static final double SIDE = 11;
+    private static final double CAP = 6;
+
+    private final ChartLook look;
+    private final XYIntervalSeries passed = new XYIntervalSeries("passed", false, true);
+    private final XYIntervalSeries failed = new XYIntervalSeries("failed", false, true);
+    private final List<String> passedTips = new ArrayList<>();
+    private final List<String> failedTips = new ArrayList<>();
+
+    Bars(ChartLook look) {
+        this.look = look;
+    }
+
+    /** Adds a point, its bar reaching as far down as up. */
+    void add(double x, double y, double halfBar, boolean passes, String tip) {
+        (passes ? passed : failed).add(x, x, x, y, y - halfBar, y + halfBar);
+        (passes ? passedTips : failedTips).add(tip);
+    }
+
+    /** Puts the points into a plot, and what they are into its legend. */
+    void addTo(XYPlot plot, int dataset, PlotParts parts, String passWord, String failWord) {
+        XYIntervalSeriesCollection points = new XYIntervalSeriesCollection();
+        points.addSeries(passed);
+        points.addSeries(failed);
+        XYErrorRenderer renderer = new XYErrorRenderer();
+        renderer.setDrawXError(false);
+        renderer.setCapLength(look.width(CAP));
+        renderer.setErrorStroke(parts.stroke(1.4));
+        dress(renderer, parts, 0, State.COUNTED, passedTips);
+        dress(renderer, parts, 1, State.VOID, failedTips);
+        if (!passed.isEmpty()) {
+            parts.addLegendShape(State.COUNTED, passWord);
+        }
+        if (!failed.isEmpty()) {
+            parts.addLegendShape(State.VOID, failWord);
+        }
+        plot.setDataset(dataset, points);
+        plot.setRenderer(dataset, renderer);
+    }
+
+    private void dress(XYErrorRenderer renderer, PlotParts parts, int series, State state, List<String> tips) {
+        renderer.setSeriesShape(series, StateShape.of(state, SIDE * look.scale()));
+        renderer.setSeriesShapesFilled(series, true);
+        renderer.setSeriesPaint(series, look.of(state));
+        renderer.setSeriesStroke(series, parts.stroke(1.6));
+        renderer.setSeriesToolTipGenerator(series, (data, at, item) -> tips.get(item));
+    }
+}

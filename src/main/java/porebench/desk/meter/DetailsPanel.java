@@ -1,0 +1,82 @@
+package porebench.desk.meter;
+
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import porebench.desk.form.ProblemLines;
+import porebench.desk.form.Texts;
+import porebench.desk.form.WrappedText;
+import porebench.record.JudgedCalibration;
+import porebench.record.MeterCalibration;
+
+/** The calibration that is looked at: what was measured, what it tells, the model beside it, and its versions. */
+final class DetailsPanel {
+    private static final String STYLE = "FlatLaf.styleClass";
+
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0::]"));
+    private final MeterModel model;
+    private final Texts texts;
+    private final WrappedText heading = new WrappedText("details.heading", "h2");
+    private final ProblemLines problems;
+    private final Sentences measured = new Sentences("details.measured", "");
+    private final Sentences told = new Sentences("details.told", "");
+    private final BesideTable beside;
+    private final JLabel besideTitle;
+    private final Sentences versions = new Sentences("details.versions", "quiet");
+
+    DetailsPanel(MeterModel model) {
+        this.model = model;
+        this.texts = model.texts();
+        problems = new ProblemLines("details.problems", model.desk().tools().problemText());
+        beside = new BesideTable(model);
+        besideTitle = title("section.beside");
+        JPanel both = new JPanel(
+                new MigLayout("insets 0, fillx, wrap 2, gapy 6", "[0:0:,grow 50,fill]24[0:0:,grow 50,fill]", "[][top]"));
+        both.add(title("section.measured"));
+        both.add(title("section.told"));
+        both.add(measured.panel(), "wmin 0");
+        both.add(told.panel(), "wmin 0");
+        panel.add(heading, "wmin 0, gaptop 6");
+        panel.add(problems.panel(), "wmin 0");
+        panel.add(both, "wmin 0");
+        panel.add(besideTitle, "gaptop 4");
+        panel.add(beside.component(), "wmin 0");
+        panel.add(versions.panel(), "wmin 0, gaptop 4");
+    }
+
+    private JLabel title(String key) {
+        JLabel title = new JLabel(texts.get(key));
+        title.putClientProperty(STYLE, "h3");
+        return title;
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    void refresh() {
+        Optional<JudgedCalibration> chosen = model.chosen();
+        panel.setVisible(chosen.isPresent());
+        chosen.ifPresent(this::show);
+    }
+
+    private void show(JudgedCalibration one) {
+        MeterCalibration made = one.calibration().value();
+        heading.setText(texts.get("detail.heading", made.id().text()));
+        problems.show(one.problems());
+        measured.show(model.measured(made));
+        CalibrationResults results = CalibrationResults.of(one);
+        List<String> said = model.words().all(results, model.driftAt(one));
+        told.show(said.isEmpty() ? List.of(texts.get("detail.note")) : said);
+        boolean hasDial = results.dial().isPresent();
+        besideTitle.setVisible(hasDial);
+        beside.component().setVisible(hasDial);
+        beside.refresh();
+        versions.show(
+                model.versions(made.id()).stream().map(model::stampWords).toList());
+    }
+}

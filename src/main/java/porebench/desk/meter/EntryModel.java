@@ -1,0 +1,219 @@
+package porebench.desk.meter;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import porebench.desk.DeskModel;
+import porebench.desk.form.Days;
+import porebench.desk.form.History;
+import porebench.desk.form.Texts;
+import porebench.method.Problem;
+import porebench.record.Draft;
+import porebench.record.MeterCalibration;
+import porebench.record.MeterStory;
+import porebench.record.Version;
+
+/** The draft of a calibration, what it tells so far, what is wrong with it, and how it gets into the lab book. */
+final class EntryModel {
+    /** What is only not there yet is not held against a draft that nobody tried to save. */
+    private static final Set<String> NOT_YET_THERE = Set.of(
+            "form.required",
+            "meter.nothing-measured",
+            "meter.no-fill",
+            "meter.too-few-points",
+            "meter.vessel-missing",
+            "meter.water-temperature-missing",
+            "meter.needed-for-buoyancy");
+
+    private final DeskModel desk;
+    private final Texts texts;
+    private final History<CalibrationDraft> history;
+    private Optional<MeterStory> story = Optional.empty();
+    private Optional<Version<MeterCalibration>> base = Optional.empty();
+    private Optional<CalibrationReading> reading = Optional.empty();
+    private boolean saveTried;
+
+    EntryModel(DeskModel desk, Texts texts) {
+        this.desk = desk;
+        this.texts = texts;
+        this.history = new History<>(CalibrationDraft.empty(desk.units()));
+        history.onChange(this::read);
+    }
+
+    private void read() {
+        reading = story.map(known -> new CalibrationReader(
+                        draft(),
+                        without(known, base),
+                        desk.tools().numbers(),
+                        texts,
+                        desk.tools().today())
+                .read())
+                .map(this::againstTheBook);
+    }
+
+    private static MeterStory without(MeterStory story, Optional<Version<MeterCalibration>> base) {
+        return MeterStory.of(
+                story.meter(),
+                story.calibrations().stream()
+                        .map(one -> one.calibration())
+                        .filter(version -> base.filter(
+                                        own -> own.value().id().equals(version.value().id()))
+                                .isEmpty())
+                        .toList(),
+                story.profile());
+    }
+
+    private CalibrationReading againstTheBook(CalibrationReading read) {
+        String id = draft().text(CalibrationField.ID).strip();
+        if (base.isPresent() || !isTaken(id)) {
+            return read;
+        }
+        List<Problem> problems = new ArrayList<>(read.problems());
+        problems.add(Problem.error(CalibrationField.ID.field(), "book.already-there", texts.get("record"), id));
+        return new CalibrationReading(Optional.empty(), read.results(), read.drift(), problems);
+    }
+
+    private boolean isTaken(String id) {
+        return desk.book().latest(MeterCalibration.class, id).isPresent();
+    }
+
+    /** Begins a new calibration of a meter, as of today by the person who works here. */
+    void begin(MeterStory meter) {
+        LocalDate today = desk.tools().today();
+        restart(
+                meter,
+                Optional.empty(),
+                CalibrationDraft.empty(desk.units())
+                        .with(CalibrationField.ID, proposedId(meter, today))
+                        .with(CalibrationField.DATE, Days.show(today))
+                        .with(CalibrationField.BY, desk.person()));
+    }
+
+    /** Begins the correction of a calibration. */
+    void correct(MeterStory meter, Version<MeterCalibration> kept) {
+        restart(
+                meter,
+                Optional.of(kept),
+                CalibrationDraft.of(kept.value(), desk.tools().numbers(), desk.units()));
+    }
+
+    private void restart(MeterStory meter, Optional<Version<MeterCalibration>> from, CalibrationDraft draft) {
+        story = Optional.of(meter);
+        base = from;
+        saveTried = false;
+        history.restart(draft);
+    }
+
+    /** Leaves the draft. */
+    void close() {
+        story = Optional.empty();
+        base = Optional.empty();
+        saveTried = false;
+        history.restart(CalibrationDraft.empty(desk.units()));
+    }
+
+    /** Follows the lab book: the draft stays, and is held against the meter as it is now. */
+    void follow(Optional<MeterStory> meter) {
+        if (isOpen()) {
+            story = meter.or(() -> story);
+            read();
+        }
+    }
+
+    private String proposedId(MeterStory meter, LocalDate day) {
+        String plain = meter.meter().value().id().text() + "/" + Days.show(day);
+        String id = plain;
+        for (int number = 2; isTaken(id); number++) {
+            id = plain + "-" + number;
+        }
+        return id;
+    }
+
+    /** Takes over what is typed in a field; the id of a new calibration follows its date until somebody gives another. */
+    void type(CalibrationField field, String text) {
+        CalibrationDraft changed = draft().with(field, text);
+        if (field == CalibrationField.DATE && base.isEmpty() && story.isPresent()) {
+            Optional<LocalDate> before = Days.parse(draft().text(CalibrationField.DATE));
+            Optional<LocalDate> after = Days.parse(text);
+            boolean follows = before.filter(
+                            day -> proposedId(story.get(), day).equals(draft().text(CalibrationField.ID)))
+                    .isPresent();
+            if (follows && after.isPresent()) {
+                changed = changed.with(CalibrationField.ID, proposedId(story.get(), after.get()));
+            }
+        }
+        update("name." + field.field(), changed);
+    }
+
+    /** Changes the draft; the key is of what was changed. */
+    void update(String key, CalibrationDraft changed) {
+        history.update(texts.get(key), changed);
+    }
+
+    boolean isOpen() {
+        return story.isPresent();
+    }
+
+    boolean hasUnsavedDraft() {
+        return isOpen() && history.isChanged();
+    }
+
+    History<CalibrationDraft> history() {
+        return history;
+    }
+
+    CalibrationDraft draft() {
+        return history.draft();
+    }
+
+    Optional<MeterStory> story() {
+        return story;
+    }
+
+    /** Returns the version that is corrected; empty for a new calibration. */
+    Optional<Version<MeterCalibration>> base() {
+        return base;
+    }
+
+    /** Returns what the draft says; empty while there is none. */
+    Optional<CalibrationReading> reading() {
+        return reading;
+    }
+
+    /** Returns the problems a person should see by now. */
+    List<Problem> shownProblems() {
+        return reading.map(CalibrationReading::problems).orElse(List.of()).stream()
+                .filter(problem -> saveTried || base.isPresent() || !NOT_YET_THERE.contains(problem.code()))
+                .toList();
+    }
+
+    /** Notes that somebody wants to save; returns whether the draft can be. */
+    boolean trySaving() {
+        saveTried = true;
+        return reading.flatMap(CalibrationReading::calibration).isPresent();
+    }
+
+    /** Returns how many errors kept a tried saving from being done; 0 when it was not tried. */
+    int errorsInTheWay() {
+        return saveTried
+                ? (int) shownProblems().stream().filter(Problem::isError).count()
+                : 0;
+    }
+
+    /**
+     * Keeps the draft as a new calibration or as a new version of one.
+     *
+     * @return why it was not kept; empty when it was, and the draft is left then
+     */
+    List<Problem> save(String why) {
+        MeterCalibration made = reading.flatMap(CalibrationReading::calibration).orElseThrow();
+        Draft record = base.map(version -> Draft.correcting(version, made)).orElseGet(() -> Draft.of(made));
+        List<Problem> refused = desk.keep(List.of(record), why);
+        if (refused.isEmpty()) {
+            close();
+        }
+        return refused;
+    }
+}

@@ -1,0 +1,255 @@
+package porebench.desk.meter;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import net.miginfocom.swing.MigLayout;
+import porebench.chart.PlotView;
+import porebench.desk.Looks;
+import porebench.desk.form.Choices;
+import porebench.desk.form.Commands;
+import porebench.desk.form.Form;
+import porebench.desk.form.ProblemLines;
+import porebench.desk.form.TallPanel;
+import porebench.desk.form.Texts;
+import porebench.desk.form.WrappedText;
+import porebench.method.MeterType;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+import porebench.method.meter.CheckAmount;
+import porebench.method.meter.DialCalibration;
+
+/** The form of a calibration on the left, and what it tells so far on the right. */
+final class EntryPanel {
+    private static final String STYLE = "FlatLaf.styleClass";
+    private static final int PLOT_HEIGHT = 330;
+    private static final int UNIT_COLUMN = 1;
+
+    private final JPanel panel = new JPanel(new MigLayout(
+            "insets 20 24 16 24, fill, hidemode 3",
+            "[0:0:,grow 58,fill]24[0:0:,grow 42,fill]",
+            "[]10[0:0:,grow,fill]"));
+    private final MeterModel model;
+    private final EntryModel entry;
+    private final Texts texts;
+    private final MeterActions actions;
+    private final WrappedText heading = new WrappedText("entry.heading", "h1");
+    private final WrappedText refusal = new WrappedText("entry.refusal", "fieldError");
+    private final EntryForm form;
+    private final GridTable fills;
+    private final GridTable points;
+    private final ProblemLines fillLines;
+    private final ProblemLines pointLines;
+    private final ProblemLines otherLines;
+    private final JPanel dialSection = section();
+    private final JPanel columnSection = section();
+    private final Sentences results = new Sentences("entry.results", "");
+    private final PlotView plot;
+
+    EntryPanel(MeterModel model, MeterActions actions) {
+        this.model = model;
+        this.entry = model.entry();
+        this.texts = model.texts();
+        this.actions = actions;
+        ProblemText problemText = model.desk().tools().problemText();
+        form = new EntryForm(model, problemText);
+        fills = fills(problemText);
+        points = points(problemText);
+        fillLines = new ProblemLines("bowl.fills.problems", problemText);
+        pointLines = new ProblemLines("dial.points.problems", problemText);
+        otherLines = new ProblemLines("entry.problems", problemText);
+        plot = new PlotView("plot.entry", texts.locale());
+        plot.component().getAccessibleContext().setAccessibleName(texts.get("plot.dial"));
+        panel.setName("entry");
+        panel.add(head(), "spanx 2, growx, wrap");
+        panel.add(left());
+        panel.add(right());
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    private GridTable fills(ProblemText problemText) {
+        GridRows rows = new GridRows(
+                List.of(
+                        texts.get("heading.fill.empty"),
+                        texts.get("heading.fill.plate"),
+                        texts.get("heading.fill.full"),
+                        texts.get("heading.fill.water")),
+                () -> entry.draft().fills(),
+                changed -> entry.update("name.fills", entry.draft().withFills(changed)));
+        GridTable table = new GridTable(
+                "bowl.fills",
+                rows,
+                List.of("empty", "plate", "full", "waterTemperature"),
+                entry::shownProblems,
+                problemText);
+        table.getAccessibleContext().setAccessibleName(texts.get("section.fills"));
+        return table;
+    }
+
+    private GridTable points(ProblemText problemText) {
+        GridRows rows = new GridRows(
+                List.of(
+                        texts.get("heading.point.amount"),
+                        texts.get("heading.point.unit"),
+                        texts.get("heading.point.gauge")),
+                () -> entry.draft().points(),
+                changed -> entry.update("name.points", entry.draft().withPoints(changed)));
+        GridTable table =
+                new GridTable(
+                        "dial.points", rows, List.of("amount", "unit", "gauge"), entry::shownProblems, problemText) {
+                    private static final long serialVersionUID = 1L;
+
+                    @Override
+                    String say(int column, Object value) {
+                        return column == UNIT_COLUMN ? texts.get("unit." + value) : String.valueOf(value);
+                    }
+                };
+        JComboBox<String> units = Choices.of(
+                "dial.points.unit",
+                List.of(CheckAmount.Unit.values()).stream()
+                        .map(CheckAmount.Unit::symbol)
+                        .toList(),
+                symbol -> texts.get("unit." + symbol),
+                symbol -> {});
+        table.chooseBy(UNIT_COLUMN, units);
+        table.getAccessibleContext().setAccessibleName(texts.get("section.points"));
+        return table;
+    }
+
+    private static JPanel section() {
+        JPanel section = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0::]"));
+        section.setOpaque(false);
+        return section;
+    }
+
+    private JPanel head() {
+        JPanel head = new JPanel(new MigLayout("insets 0, fillx, hidemode 3, wrap 3", "[grow,fill,0::]16[]8[]", "[]4[]"));
+        head.add(heading, "wmin 0");
+        head.add(Commands.button("entry.drop", actions.drop), "aligny top");
+        head.add(Commands.button("entry.save", actions.save), "aligny top");
+        head.add(refusal, "span 3, wmin 0");
+        return head;
+    }
+
+    private JScrollPane left() {
+        TallPanel left = new TallPanel(
+                new MigLayout("insets 0 2 12 8, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0::]"));
+        left.add(form.general().panel());
+        left.add(otherLines.panel(), "wmin 0");
+        left.add(tableHead("section.fills", fills, "fills.remove", form.fillUnit()), "gaptop 14");
+        left.add(quiet("hint.fills"), "wmin 0");
+        left.add(fills.scrolled());
+        left.add(fillLines.panel(), "wmin 0");
+        left.add(form.bowl().panel());
+        dialSection.add(title("section.dial"), "gaptop 14");
+        dialSection.add(form.vessel().panel());
+        dialSection.add(tableHead("section.points", points, "points.remove", new JLabel()), "gaptop 6");
+        dialSection.add(quiet("hint.points"), "wmin 0");
+        dialSection.add(points.scrolled());
+        dialSection.add(pointLines.panel(), "wmin 0");
+        dialSection.add(form.dial().panel());
+        left.add(dialSection);
+        columnSection.add(title("section.column"), "gaptop 14");
+        columnSection.add(quiet("hint.column"), "wmin 0");
+        columnSection.add(form.column().panel());
+        left.add(columnSection);
+        JScrollPane scroll = left.scrolled();
+        scroll.setName("entry.form");
+        return scroll;
+    }
+
+    private JPanel tableHead(String key, GridTable table, String remove, JComponent unit) {
+        JPanel head = new JPanel(new MigLayout("insets 0, fillx", "[grow,0::][]8[]"));
+        JLabel title = title(key);
+        title.setLabelFor(table);
+        head.add(title, "wmin 0");
+        head.add(unit);
+        head.add(Commands.button(remove, table.remover(texts.get("action.remove-row"))));
+        return head;
+    }
+
+    private JLabel title(String key) {
+        JLabel title = Form.label(texts.get(key), new JLabel());
+        title.putClientProperty(STYLE, "h2");
+        return title;
+    }
+
+    private WrappedText quiet(String key) {
+        WrappedText text = new WrappedText(key, "quiet");
+        text.setText(texts.get(key));
+        return text;
+    }
+
+    private JScrollPane right() {
+        TallPanel right = new TallPanel(
+                new MigLayout("insets 0 0 8 4, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0::]"));
+        right.add(title("section.results"));
+        right.add(results.panel(), "wmin 0");
+        right.add(plot.component(), "wmin 0, gaptop 10, h " + PLOT_HEIGHT + "!");
+        return right.scrolled();
+    }
+
+    /** Takes over what is being typed in a cell. */
+    void finishTyping() {
+        fills.finishTyping();
+        points.finishTyping();
+    }
+
+    void focusFirst() {
+        form.focusFirst();
+    }
+
+    /** Shows the draft, its problems and what it tells. */
+    void refresh() {
+        if (!entry.isOpen()) {
+            return;
+        }
+        form.pull();
+        fills.refresh();
+        points.refresh();
+        MeterType type = entry.story().orElseThrow().meter().value().type();
+        dialSection.setVisible(type == MeterType.B);
+        columnSection.setVisible(type == MeterType.A);
+        place(form.show(entry.shownProblems()));
+        int errors = entry.errorsInTheWay();
+        refusal.setText(errors == 0 ? "" : texts.get("save.refused", errors));
+        refusal.setVisible(errors > 0);
+        heading.setText(entry.base()
+                .map(version -> texts.get("entry.correct", version.value().id().text()))
+                .orElseGet(() -> texts.get(
+                        "entry.new",
+                        entry.story().orElseThrow().meter().value().id().text())));
+        entry.reading().ifPresent(this::showResults);
+    }
+
+    private void place(List<Problem> problems) {
+        Map<Boolean, List<Problem>> byFills = split(problems, "bowl.fills");
+        fillLines.show(byFills.getOrDefault(true, List.of()));
+        Map<Boolean, List<Problem>> byPoints = split(byFills.getOrDefault(false, List.of()), "dial.points");
+        pointLines.show(byPoints.getOrDefault(true, List.of()));
+        otherLines.show(byPoints.getOrDefault(false, List.of()));
+    }
+
+    private static Map<Boolean, List<Problem>> split(List<Problem> problems, String table) {
+        return problems.stream()
+                .collect(Collectors.partitioningBy(
+                        problem -> problem.field().startsWith(table)));
+    }
+
+    private void showResults(CalibrationReading reading) {
+        List<String> said = model.words().all(reading.results(), reading.drift());
+        results.show(said.isEmpty() ? List.of(texts.get("results.none")) : said);
+        Optional<DialCalibration> dial = reading.results().dial();
+        plot.component().setVisible(dial.isPresent());
+        dial.ifPresent(known -> plot.show(StoryPlots.dial(known), Looks.now()));
+    }
+}
