@@ -31,7 +31,7 @@ class FigureNameTest {
     @ParameterizedTest
     @EnumSource(
             value = FigureName.class,
-            names = {"FACTOR_TIES", "AIR_TIES", "HIGH_AIR_LOOKS_AT", "CARRY_ROUNDED_FACTOR"})
+            names = {"FACTOR_TIES", "AIR_TIES", "HIGH_AIR_LOOKS_AT", "CARRY_ROUNDED_FACTOR", "CALIBRATE_EACH_PROJECT"})
     void takesEachOfItsWordsAndNoOther(FigureName name) {
         assertThat(name.words())
                 .hasSizeGreaterThan(1)
@@ -58,7 +58,17 @@ class FigureNameTest {
         "LEAST_TRIALS, 1, 20, 0, 21",
         "RECHECK_MONTHS, 1, 120, 0, 121",
         "RECHECK_NOTICE_DAYS, 0, 365, -1, 366",
-        "AIR_TOLERANCE, 0.1, 10, 0, 11"
+        "AIR_TOLERANCE, 0.1, 10, 0, 11",
+        "BOWL_SHAPE_LOW, 0.1, 10, 0.09, 10.1",
+        "BOWL_SHAPE_HIGH, 0.1, 10, 0.09, 10.1",
+        "DIAL_TOLERANCE, 0.01, 2, 0, 2.1",
+        "LEAK_MARKS, 0, 10, -0.1, 10.1",
+        "EXPANSION_LIMIT, 0, 2, -0.1, 2.1",
+        "ELEVATION_LIMIT, 1, 2000, 0, 2001",
+        "CHAMBER_DRIFT, 0.1, 20, 0, 21",
+        "CALIBRATION_MONTHS, 1, 120, 0, 121",
+        "BOWL_MONTHS, 1, 120, 0, 121",
+        "CALIBRATION_NOTICE_DAYS, 0, 365, -1, 366"
     })
     void takesItsBoundsAndNothingBeyond(FigureName name, String low, String high, String below, String above) {
         assertThat(name.check(low)).isEmpty();
@@ -68,7 +78,7 @@ class FigureNameTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"LEAST_TRIALS, 2.5", "RECHECK_MONTHS, 0.5e1.5", "RECHECK_NOTICE_DAYS, 30.1"})
+    @CsvSource({"LEAST_TRIALS, 2.5", "RECHECK_MONTHS, 0.5e1.5", "RECHECK_NOTICE_DAYS, 30.1", "CALIBRATION_MONTHS, 2.5"})
     void takesWholeNumbersOnlyWhereThingsAreCounted(FigureName name, String value) {
         assertThat(name.check(value)).isPresent();
         assertThat(name.check("3.0")).isEmpty();

@@ -43,8 +43,7 @@ final class BowlWeighings {
         if (Problem.anyError(problems)) {
             return Answer.refused(problems);
         }
-        List<Volume> volumes =
-                found.stream().map(each -> corrected(each, air)).toList();
+        List<Volume> volumes = found.stream().map(each -> corrected(each, air)).toList();
         Summary litres = Summary.of(volumes.stream()
                 .mapToDouble(volume -> volume.in(VolumeUnit.LITRE))
                 .toArray());
@@ -110,8 +109,7 @@ final class BowlWeighings {
         return wrong.isEmpty() && fills.buoyancyCorrected()
                 ? Optional.of(AirDensity.at(
                         new Temperature(fills.airCelsius().orElseThrow().doubleValue()),
-                        Pressure.of(
-                                fills.airKilopascals().orElseThrow().doubleValue(), PressureUnit.KILOPASCAL)))
+                        Pressure.of(fills.airKilopascals().orElseThrow().doubleValue(), PressureUnit.KILOPASCAL)))
                 : Optional.empty();
     }
 

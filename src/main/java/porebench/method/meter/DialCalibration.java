@@ -47,8 +47,7 @@ public record DialCalibration(
      * @param profile whose tolerances hold
      * @return the calibration with its doubts, or everything that is wrong with the check
      */
-    public static Answer<DialCalibration> of(
-            DialCheck check, Volume bowl, double divisionPercent, Profile profile) {
+    public static Answer<DialCalibration> of(DialCheck check, Volume bowl, double divisionPercent, Profile profile) {
         Answer<DialCurve> answer = DialCurve.of(check, bowl, divisionPercent, profile);
         if (answer.value().isEmpty()) {
             return Answer.refused(answer.problems());
@@ -104,8 +103,8 @@ public record DialCalibration(
     /** Returns the measured readings with the model's beside them, one a knot. */
     public List<Beside> besideTheModel() {
         return curve.knots().stream()
-                .map(knot -> new Beside(
-                        knot.truePercent(), knot.readingPercent(), predictedReading(knot.truePercent())))
+                .map(knot ->
+                        new Beside(knot.truePercent(), knot.readingPercent(), predictedReading(knot.truePercent())))
                 .toList();
     }
 }

@@ -105,8 +105,8 @@ public record DialCurve(List<Knot> knots, double tolerancePercent, String tolera
         Knot high = knots.get(i);
         double part = (readingPercent - low.readingPercent()) / (high.readingPercent() - low.readingPercent());
         double truth = low.truePercent() + part * (high.truePercent() - low.truePercent());
-        double uncertainty = Math.hypot(
-                (1 - part) * low.standardUncertaintyPercent(), part * high.standardUncertaintyPercent());
+        double uncertainty =
+                Math.hypot((1 - part) * low.standardUncertaintyPercent(), part * high.standardUncertaintyPercent());
         return new Corrected(readingPercent, truth, uncertainty, false);
     }
 

@@ -93,12 +93,14 @@ final class DialPoints {
         }
         return Weighed.isWater(problems, "waterTemperature", celsius.get())
                 ? OptionalDouble.of(
-                        WaterDensity.at(new Temperature(celsius.get().doubleValue())).kilogramsPerCubicMetre())
+                        WaterDensity.at(new Temperature(celsius.get().doubleValue()))
+                                .kilogramsPerCubicMetre())
                 : OptionalDouble.empty();
     }
 
     private void vessel() {
-        boolean isNeeded = check.points().stream().anyMatch(point -> point.amount().unit() == CheckAmount.Unit.VESSELS);
+        boolean isNeeded =
+                check.points().stream().anyMatch(point -> point.amount().unit() == CheckAmount.Unit.VESSELS);
         if (check.vesselWater().isEmpty()) {
             if (isNeeded) {
                 problems.add(Problem.error("vesselWater", "meter.vessel-missing"));
@@ -128,8 +130,7 @@ final class DialPoints {
         });
         check.chamber().ifPresent(chamber -> {
             if (chamber.value().cubicMetres() <= 0 || chamber.value().cubicMetres() >= bowlCubicMetres) {
-                problems.add(
-                        Problem.error("chamber", "meter.chamber-out-of-range", chamber, 1000 * bowlCubicMetres));
+                problems.add(Problem.error("chamber", "meter.chamber-out-of-range", chamber, 1000 * bowlCubicMetres));
             }
         });
         check.initialPressure()
@@ -148,13 +149,15 @@ final class DialPoints {
             String field = "points." + i;
             double reading = point.gaugePercent().doubleValue();
             if (reading < 0 || reading > 100) {
-                problems.add(Problem.error(
-                        field + ".gauge", "meter.gauge-out-of-range", i + 1, point.gaugePercent()));
+                problems.add(Problem.error(field + ".gauge", "meter.gauge-out-of-range", i + 1, point.gaugePercent()));
             }
             OptionalDouble truth = truePercent(point.amount());
             if (point.amount().number().signum() < 0) {
                 problems.add(Problem.error(
-                        field + ".amount", "meter.amount-negative", i + 1, point.amount().number()));
+                        field + ".amount",
+                        "meter.amount-negative",
+                        i + 1,
+                        point.amount().number()));
             } else if (truth.isPresent()) {
                 add(groups, i, truth.getAsDouble(), point);
             }
@@ -186,14 +189,14 @@ final class DialPoints {
             double high = groups.get(i).mean();
             if (high <= low + BINARY_SLACK) {
                 int row = groups.get(i).row();
-                problems.add(
-                        Problem.error("points." + row + ".gauge", "meter.reading-not-rising", row + 1, high, low));
+                problems.add(Problem.error("points." + row + ".gauge", "meter.reading-not-rising", row + 1, high, low));
             }
         }
     }
 
     private List<DialCurve.Knot> knots(List<Group> groups) {
-        int free = groups.stream().mapToInt(group -> group.readings().size() - 1).sum();
+        int free =
+                groups.stream().mapToInt(group -> group.readings().size() - 1).sum();
         double squares = groups.stream().mapToDouble(Group::squares).sum();
         double variance = free == 0 ? 0 : squares / free;
         double scale = UncertaintySum.resolutionUncertainty(divisionPercent);
@@ -226,9 +229,10 @@ final class DialPoints {
             case PERCENT -> OptionalDouble.of(share * number);
             case MILLILITRE -> OptionalDouble.of(share * 100 * number * 1e-6 / bowlCubicMetres);
             case GRAM -> ofMass(Mass.of(number, MassUnit.GRAM), share);
-            case VESSELS -> check.vesselWater()
-                    .map(vessel -> ofMass(vessel.value().times(number), share))
-                    .orElse(OptionalDouble.empty());
+            case VESSELS ->
+                check.vesselWater()
+                        .map(vessel -> ofMass(vessel.value().times(number), share))
+                        .orElse(OptionalDouble.empty());
         };
     }
 

@@ -56,8 +56,10 @@ public record ImpliedChamber(Volume volume, double relativeUncertainty, Pressure
     public static Optional<ImpliedChamber> of(DialCurve curve, DialScale scale) {
         List<DialCurve.Knot> knots = curve.knots();
         int n = knots.size();
-        double meanTrue = knots.stream().mapToDouble(DialCurve.Knot::truePercent).sum() / n;
-        double meanReading = knots.stream().mapToDouble(DialCurve.Knot::readingPercent).sum() / n;
+        double meanTrue =
+                knots.stream().mapToDouble(DialCurve.Knot::truePercent).sum() / n;
+        double meanReading =
+                knots.stream().mapToDouble(DialCurve.Knot::readingPercent).sum() / n;
         double squares = 0;
         double products = 0;
         for (DialCurve.Knot knot : knots) {

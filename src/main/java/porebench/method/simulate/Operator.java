@@ -134,8 +134,7 @@ final class Operator {
     /** Returns the nearest division of the scale, which has no readings below 0. */
     private BigDecimal written(double shown) {
         BigDecimal division = bench.gauge().divisionPercent();
-        BigDecimal divisions =
-                BigDecimal.valueOf(Math.max(0, shown)).divide(division, 0, RoundingMode.HALF_EVEN);
+        BigDecimal divisions = BigDecimal.valueOf(Math.max(0, shown)).divide(division, 0, RoundingMode.HALF_EVEN);
         return divisions.multiply(division);
     }
 }

@@ -123,6 +123,24 @@ class ProfilesTest {
         assertThat(Profiles.named()).allMatch(profile -> profile.number(FigureName.ADVISE_VOLUMETRIC_FROM) == 0.8);
     }
 
+    /**
+     * The figures of meters and bowls: shape 0.75 to 1.25 (JIS A 1128, seen), leak half a mark (a state T 152 checklist of
+     * 2001, seen), dial 0.1 %, D 0.1 %, 183 m (ASTM C231, recalled), 3 months (C231, seen in a secondary page), yearly bowls
+     * (Iowa I.M. 318, seen).
+     */
+    @ParameterizedTest
+    @MethodSource("named")
+    void statesWhenAMeterIsToBeTrusted(Profile profile) {
+        assertThat(profile.number(FigureName.BOWL_SHAPE_LOW)).isEqualTo(0.75);
+        assertThat(profile.number(FigureName.BOWL_SHAPE_HIGH)).isEqualTo(1.25);
+        assertThat(profile.number(FigureName.LEAK_MARKS)).isEqualTo(0.5);
+        assertThat(profile.number(FigureName.DIAL_TOLERANCE)).isEqualTo(0.1);
+        assertThat(profile.number(FigureName.EXPANSION_LIMIT)).isEqualTo(0.1);
+        assertThat(profile.number(FigureName.ELEVATION_LIMIT)).isEqualTo(183);
+        assertThat(profile.count(FigureName.CALIBRATION_MONTHS)).isEqualTo(3);
+        assertThat(profile.count(FigureName.BOWL_MONTHS)).isEqualTo(12);
+    }
+
     @Test
     void givesItsRoundingRulesWithTheirClause() {
         Profile profile = own().with(FigureName.FACTOR_STEP, new Figure("0.05", "our clause 3", Mark.LABORATORY))
