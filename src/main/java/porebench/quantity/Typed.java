@@ -72,6 +72,13 @@ public record Typed<Q>(BigDecimal number, Unit<Q> unit) {
         return String.join(", ", Arrays.stream(units).map(Unit::symbol).toList());
     }
 
+    /** Returns whether a quantity is what was typed, once it is rounded to as many digits. */
+    public boolean agreesWith(Q exact) {
+        double halfStep = number.ulp().doubleValue() / 2;
+        // What binary fractions add is far below any digit typed.
+        return Math.abs(unit.in(exact) - number.doubleValue()) <= halfStep * (1 + 1e-9);
+    }
+
     /** Returns the digits and the unit, as in {@code 7.05 L}. */
     @Override
     public String toString() {

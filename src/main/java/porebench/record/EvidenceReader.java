@@ -15,6 +15,8 @@ final class EvidenceReader {
     private final LabBook book;
     private final Map<SourceId, Version<Source>> sources;
     private final Map<MeterId, Version<Meter>> meters;
+    private final Map<MeterId, List<Version<MeterCalibration>>> calibrations;
+    private final Map<Profile, Map<MeterId, MeterStory>> stories = new HashMap<>();
     private final Map<MixId, List<Version<Determination>>> determinations;
     private final Map<DeterminationId, List<Version<Trial>>> trials;
     private final Map<MixId, List<Version<FactorIssue>>> issues;
@@ -25,6 +27,7 @@ final class EvidenceReader {
                 .collect(Collectors.toMap(version -> version.value().id(), Function.identity()));
         this.meters = book.latest(Meter.class).stream()
                 .collect(Collectors.toMap(version -> version.value().id(), Function.identity()));
+        this.calibrations = grouped(MeterCalibration.class, MeterCalibration::meterId);
         this.determinations = grouped(Determination.class, Determination::mixId);
         this.trials = grouped(Trial.class, Trial::determinationId);
         this.issues = grouped(FactorIssue.class, FactorIssue::mixId);
@@ -91,7 +94,7 @@ final class EvidenceReader {
                 ? Optional.of(today.value())
                 : then(MixDesign.class, today.value().recordId(), number);
         List<JudgedTrial> judged = trials.getOrDefault(determination.value().id(), List.of()).stream()
-                .map(trial -> JudgedTrial.of(trial, mix, meter(trial.value()), profile))
+                .map(trial -> judge(trial, mix, profile))
                 .toList();
         double division = judged.stream()
                 .flatMap(trial -> meter(trial.trial().value()).stream())
@@ -99,6 +102,17 @@ final class EvidenceReader {
                 .max()
                 .orElse(JudgedDetermination.USUAL_DIVISION_PERCENT);
         return JudgedDetermination.of(determination, judged, division, profile);
+    }
+
+    private JudgedTrial judge(Version<Trial> trial, Optional<MixDesign> mix, Profile profile) {
+        return story(trial.value().meterId(), profile)
+                .map(story -> JudgedTrial.of(trial, mix, story))
+                .orElseGet(() -> JudgedTrial.of(trial, mix, Optional.empty(), profile));
+    }
+
+    private Optional<MeterStory> story(MeterId id, Profile profile) {
+        return Optional.ofNullable(meters.get(id)).map(meter -> stories.computeIfAbsent(profile, any -> new HashMap<>())
+                .computeIfAbsent(id, any -> MeterStory.of(meter, calibrations.getOrDefault(id, List.of()), profile)));
     }
 
     private Optional<Meter> meter(Trial trial) {

@@ -27,6 +27,8 @@ import porebench.quantity.Require;
  * @param mixVersion the version of the mix design it rests on
  * @param sourceVersions the versions of the sources it rests on
  * @param profileId the profile whose rules were used
+ * @param overrideBy who took it on that a trial was made on a meter not to be trusted that day; blank when nobody had to
+ * @param overrideReason why; blank when nobody had to
  */
 public record FactorIssue(
         MixId mixId,
@@ -42,7 +44,9 @@ public record FactorIssue(
         String reason,
         int mixVersion,
         Map<SourceId, Integer> sourceVersions,
-        String profileId)
+        String profileId,
+        String overrideBy,
+        String overrideReason)
         implements Kept {
     /** What a revision does. */
     public enum Action {
@@ -74,6 +78,67 @@ public record FactorIssue(
         sourceVersions = Map.copyOf(sourceVersions);
     }
 
+    /** Makes a revision for which nobody had to override anything. */
+    public FactorIssue(
+            MixId mixId,
+            int revision,
+            Action action,
+            BigDecimal factorPercent,
+            DeterminationId determinationId,
+            MeterType meterType,
+            LocalDate inForceFrom,
+            LocalDate recheckBy,
+            String issuedBy,
+            String approvedBy,
+            String reason,
+            int mixVersion,
+            Map<SourceId, Integer> sourceVersions,
+            String profileId) {
+        this(
+                mixId,
+                revision,
+                action,
+                factorPercent,
+                determinationId,
+                meterType,
+                inForceFrom,
+                recheckBy,
+                issuedBy,
+                approvedBy,
+                reason,
+                mixVersion,
+                sourceVersions,
+                profileId,
+                "",
+                "");
+    }
+
+    /** Returns this revision with the name and reason of who took on a meter that was not to be trusted. */
+    public FactorIssue overriddenBy(String who, String why) {
+        return new FactorIssue(
+                mixId,
+                revision,
+                action,
+                factorPercent,
+                determinationId,
+                meterType,
+                inForceFrom,
+                recheckBy,
+                issuedBy,
+                approvedBy,
+                reason,
+                mixVersion,
+                sourceVersions,
+                profileId,
+                who,
+                why);
+    }
+
+    /** Returns whether somebody took on that a trial was made on a meter not to be trusted that day. */
+    public boolean isOverridden() {
+        return !overrideBy.isBlank();
+    }
+
     /** Returns this revision resting on other versions of the mix and its sources. */
     public FactorIssue restingOn(int otherMixVersion, Map<SourceId, Integer> otherSourceVersions) {
         return new FactorIssue(
@@ -90,7 +155,9 @@ public record FactorIssue(
                 reason,
                 otherMixVersion,
                 otherSourceVersions,
-                profileId);
+                profileId,
+                overrideBy,
+                overrideReason);
     }
 
     /** Returns whether this revision hands out a factor. */

@@ -13,7 +13,8 @@ import porebench.method.Problem;
  * Checks records from files against a lab book, and against each other, before any is kept.
  *
  * <p>What is already there unchanged is passed over; a changed source, meter, mix, profile or determination becomes a new
- * version; a changed trial, issue or print is refused, because those are corrected by a person with a reason.
+ * version; a changed calibration, trial, issue or print is refused, because those are corrected by a person with a
+ * reason. A simulated trial is refused unless the book is for training, a real one if it is.
  */
 public final class Intake {
     private final LabBook book;
@@ -44,7 +45,8 @@ public final class Intake {
     public static Result check(LabBook book, List<Incoming> incoming) {
         Intake intake = new Intake(book);
         incoming.stream()
-                .sorted(Comparator.comparing(one -> one.value().kind()))
+                .sorted(Comparator.comparing((Incoming one) -> one.value().kind())
+                        .thenComparing(CalibrationIntake::day))
                 .forEach(intake::take);
         return new Result(intake.drafts, intake.alreadyThere, intake.problems);
     }
@@ -97,11 +99,15 @@ public final class Intake {
     }
 
     private static boolean mayChange(Kept value) {
-        return !(value instanceof Trial || value instanceof FactorIssue || value instanceof CardPrint);
+        return !(value instanceof MeterCalibration
+                || value instanceof Trial
+                || value instanceof FactorIssue
+                || value instanceof CardPrint);
     }
 
     private Optional<Incoming> resolve(Incoming one) {
         return switch (one.value().kind()) {
+            case METER_CALIBRATION -> calibration(one, (MeterCalibration) one.value());
             case MIX -> mix(one, (MixDesign) one.value());
             case DETERMINATION -> determination(one, (Determination) one.value());
             case TRIAL -> trial(one, (Trial) one.value());
@@ -109,6 +115,20 @@ public final class Intake {
             case CARD_PRINT -> cardPrint(one, (CardPrint) one.value());
             default -> Optional.of(one);
         };
+    }
+
+    private Optional<Incoming> calibration(Incoming one, MeterCalibration calibration) {
+        List<Problem> found = new CalibrationIntake(
+                        book, good(RecordKind.METER), good(RecordKind.METER_CALIBRATION))
+                .check(calibration);
+        found.forEach(problem -> problems.add(problem.at(one.place())));
+        return Problem.anyError(found) ? Optional.empty() : Optional.of(one);
+    }
+
+    private boolean isTraining() {
+        return known(RecordKind.LABORATORY, Laboratory.ID)
+                .map(laboratory -> ((Laboratory) laboratory).training())
+                .orElse(false);
     }
 
     private Optional<Incoming> mix(Incoming one, MixDesign mix) {
@@ -135,7 +155,9 @@ public final class Intake {
     }
 
     private Optional<Incoming> trial(Incoming one, Trial trial) {
-        if (!knownMix(one, trial.mixId())) {
+        Optional<Problem> mixing = Training.mixing(trial, isTraining());
+        mixing.ifPresent(problem -> problems.add(problem.at(one.place())));
+        if (!knownMix(one, trial.mixId()) || mixing.isPresent()) {
             return Optional.empty();
         }
         if (known(RecordKind.METER, trial.meterId().text()).isEmpty()) {

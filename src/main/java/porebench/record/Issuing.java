@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import porebench.method.Answer;
 import porebench.method.FigureName;
 import porebench.method.Problem;
@@ -22,6 +23,8 @@ public final class Issuing {
      * @param issuedBy who issues it
      * @param approvedBy who approves it, may be empty
      * @param reason why; also why its doubts are accepted
+     * @param override who takes it on that a trial was made on a meter not to be trusted that day, and why; empty when
+     *     nobody does
      */
     public record Decision(
             DeterminationId determinationId,
@@ -29,7 +32,28 @@ public final class Issuing {
             Optional<LocalDate> recheckBy,
             String issuedBy,
             String approvedBy,
-            String reason) {}
+            String reason,
+            Optional<MeterOverride> override) {
+        /** Makes a decision in which nobody overrides anything. */
+        public Decision(
+                DeterminationId determinationId,
+                LocalDate inForceFrom,
+                Optional<LocalDate> recheckBy,
+                String issuedBy,
+                String approvedBy,
+                String reason) {
+            this(determinationId, inForceFrom, recheckBy, issuedBy, approvedBy, reason, Optional.empty());
+        }
+    }
+
+    /**
+     * That a person takes on a determination although one of its trials was made on a meter that was out of date or had
+     * failed.
+     *
+     * @param who the person; an issue is refused while it is blank
+     * @param reason why; an issue is refused while it is blank
+     */
+    public record MeterOverride(String who, String reason) {}
 
     /**
      * Makes the next revision of a mix's factor out of a determination. It rests on the stone the trials were made with: if
@@ -58,6 +82,7 @@ public final class Issuing {
         }
         checkDates(problems, evidence, decision);
         basis.ifPresent(judged -> checkBasis(problems, evidence, judged));
+        Optional<MeterOverride> override = basis.flatMap(judged -> checkMeters(problems, judged, decision));
         if (Problem.anyError(problems)) {
             return Answer.refused(problems);
         }
@@ -76,7 +101,48 @@ public final class Issuing {
                 basis.orElseThrow().determination().value().mixVersion(),
                 basis.orElseThrow().determination().value().sourceVersions(),
                 evidence.profile().id());
-        return Answer.of(issue, problems);
+        return Answer.of(
+                override.map(taken ->
+                                issue.overriddenBy(taken.who().strip(), taken.reason().strip()))
+                        .orElse(issue),
+                problems);
+    }
+
+    /**
+     * Returns the trials of a determination that count although their meter was out of date or had failed that day: with any
+     * of them, an issue needs an {@link MeterOverride}.
+     */
+    public static List<JudgedTrial> needingOverride(JudgedDetermination judged) {
+        return judged.trials().stream()
+                .filter(JudgedTrial::counts)
+                .filter(JudgedTrial::needsOverride)
+                .toList();
+    }
+
+    private static Optional<MeterOverride> checkMeters(
+            List<Problem> problems, JudgedDetermination basis, Decision decision) {
+        List<JudgedTrial> doubtful = needingOverride(basis);
+        if (doubtful.isEmpty()) {
+            decision.override().ifPresent(any -> problems.add(Problem.warning("override", "issue.override-not-needed")));
+            return Optional.empty();
+        }
+        String trials = doubtful.stream()
+                .map(judged -> judged.trial().value().id().text())
+                .collect(Collectors.joining(", "));
+        String meters = doubtful.stream()
+                .map(judged -> judged.trial().value().meterId().text())
+                .distinct()
+                .collect(Collectors.joining(", "));
+        if (decision.override().isEmpty()) {
+            problems.add(Problem.error("override", "issue.meter-not-trusted", trials, meters));
+            return Optional.empty();
+        }
+        MeterOverride override = decision.override().get();
+        if (override.who().isBlank() || override.reason().isBlank()) {
+            problems.add(Problem.error("override", "issue.override-incomplete"));
+        }
+        problems.add(Problem.warning("override", "issue.meter-overridden", trials, meters));
+        return decision.override();
     }
 
     /**

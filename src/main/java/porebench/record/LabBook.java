@@ -30,10 +30,17 @@ public interface LabBook extends AutoCloseable {
      * @param drafts new records and corrections
      * @param who the person who keeps them
      * @param why the reason, one for all
-     * @return why nothing was kept: a record was changed meanwhile, is already there, or names one that is not there; empty
-     *     when all was kept
+     * @return why nothing was kept: a record was changed meanwhile, is already there, or names one that is not there, or
+     *     simulated trials would stand beside real ones; empty when all was kept
      */
     List<Problem> keep(List<Draft> drafts, String who, String why);
+
+    /** Returns whether this is a training book: it holds simulated trials and no others, and is to be marked so everywhere. */
+    default boolean isTraining() {
+        return latest(Laboratory.class, Laboratory.ID)
+                .map(laboratory -> laboratory.value().training())
+                .orElse(false);
+    }
 
     /** Returns a number that grows with every record kept by anybody, so that a window can see that it is out of date. */
     long changeNumber();

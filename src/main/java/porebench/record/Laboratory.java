@@ -7,6 +7,7 @@ import porebench.quantity.Require;
  *
  * @param name as printed on cards and sheets
  * @param address one line, may be empty
+ * @param training whether its book is for training: it takes simulated trials and no others
  */
 public record Laboratory(String name, String address, boolean training) implements Kept {
     /** The one id of this kind. */
@@ -16,6 +17,7 @@ public record Laboratory(String name, String address, boolean training) implemen
         Require.notBlank("name", name);
     }
 
+    /** Makes a laboratory whose book holds real trials. */
     public Laboratory(String name, String address) {
         this(name, address, false);
     }

@@ -9,8 +9,6 @@ import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.meter.BowlCalibration;
 import porebench.method.meter.MeterState;
-import porebench.quantity.Typed;
-import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
 
 /** What a person should look at about a meter on a day. */
@@ -40,7 +38,7 @@ final class MeterConcerns {
                         change.drift().limitPercent())));
         story.bowlCalibrationOn(day)
                 .map(BowlCalibration::volume)
-                .filter(volume -> isAnother(meter.bowl(), volume))
+                .filter(volume -> !meter.bowl().agreesWith(volume))
                 .ifPresent(volume -> concerns.add(Problem.warning(
                         "bowl", "meter.stated-volume-not-in-force", meter.bowl(), volume.in(VolumeUnit.LITRE))));
         return List.copyOf(concerns);
@@ -68,12 +66,5 @@ final class MeterConcerns {
                 .filter(one -> !one.calibration().value().calibratedOn().isAfter(day))
                 .filter(isMeant)
                 .reduce((earlier, later) -> later);
-    }
-
-    /** Returns whether a volume as typed is another than a measured one, which agrees when it rounds to the digits typed. */
-    static boolean isAnother(Typed<Volume> typed, Volume measured) {
-        double halfStep = typed.number().ulp().doubleValue() / 2;
-        double difference = Math.abs(typed.unit().in(measured) - typed.number().doubleValue());
-        return difference > halfStep * (1 + 1e-9);
     }
 }

@@ -72,6 +72,10 @@ public record RegisterRow(
             if (issue.approvedBy().isBlank()) {
                 missing.add(Problem.warning("approvedBy", "register.not-approved", issue.revision()));
             }
+            if (issue.isOverridden()) {
+                missing.add(Problem.warning(
+                        "override", "register.meter-overridden", issue.overrideBy(), issue.overrideReason()));
+            }
             if (day.isAfter(issue.recheckBy())) {
                 missing.add(Problem.warning(
                         "recheckBy",

@@ -17,6 +17,7 @@ import porebench.method.trial.Readings;
  * @param remarks anything else, may be empty
  * @param keptBecause why it is kept in spite of its doubts; empty when nobody said so
  * @param struckBecause why a person struck it; empty while it stands
+ * @param simulated whether it was made by the simulated bench, for training; such a trial never stands beside real ones
  */
 public record Trial(
         TrialId id,
@@ -28,8 +29,34 @@ public record Trial(
         Readings readings,
         String remarks,
         Optional<String> keptBecause,
-        Optional<String> struckBecause)
+        Optional<String> struckBecause,
+        boolean simulated)
         implements Kept {
+    /** Makes a trial of a real bench. */
+    public Trial(
+            TrialId id,
+            MixId mixId,
+            DeterminationId determinationId,
+            LocalDateTime testedAt,
+            String operator,
+            MeterId meterId,
+            Readings readings,
+            String remarks,
+            Optional<String> keptBecause,
+            Optional<String> struckBecause) {
+        this(
+                id,
+                mixId,
+                determinationId,
+                testedAt,
+                operator,
+                meterId,
+                readings,
+                remarks,
+                keptBecause,
+                struckBecause,
+                false);
+    }
 
     /** Returns this trial struck out of the numbers; it stays visible with the reason. */
     public Trial struck(String reason) {
@@ -43,7 +70,8 @@ public record Trial(
                 readings,
                 remarks,
                 keptBecause,
-                Optional.of(reason));
+                Optional.of(reason),
+                simulated);
     }
 
     /** Returns this trial standing again. */
@@ -58,7 +86,8 @@ public record Trial(
                 readings,
                 remarks,
                 keptBecause,
-                Optional.empty());
+                Optional.empty(),
+                simulated);
     }
 
     /** Returns this trial kept in spite of its doubts. */
@@ -73,12 +102,40 @@ public record Trial(
                 readings,
                 remarks,
                 Optional.of(reason),
-                struckBecause);
+                struckBecause,
+                simulated);
     }
 
     /** Returns this trial as part of a determination. */
     public Trial in(DeterminationId other) {
-        return new Trial(id, mixId, other, testedAt, operator, meterId, readings, remarks, keptBecause, struckBecause);
+        return new Trial(
+                id,
+                mixId,
+                other,
+                testedAt,
+                operator,
+                meterId,
+                readings,
+                remarks,
+                keptBecause,
+                struckBecause,
+                simulated);
+    }
+
+    /** Returns this trial marked as made by the simulated bench. */
+    public Trial asSimulated() {
+        return new Trial(
+                id,
+                mixId,
+                determinationId,
+                testedAt,
+                operator,
+                meterId,
+                readings,
+                remarks,
+                keptBecause,
+                struckBecause,
+                true);
     }
 
     @Override

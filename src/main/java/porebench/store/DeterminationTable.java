@@ -1,7 +1,7 @@
 package porebench.store;
 
 import java.time.LocalDate;
-import java.util.Optional;
+import java.util.List;
 import porebench.record.Determination;
 import porebench.record.DeterminationId;
 import porebench.record.MixId;
@@ -22,8 +22,8 @@ final class DeterminationTable implements RecordTable<Determination> {
     }
 
     @Override
-    public Optional<String> partTable() {
-        return Optional.of(SOURCE);
+    public List<String> partTables() {
+        return List.of(SOURCE);
     }
 
     @Override

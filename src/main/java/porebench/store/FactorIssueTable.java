@@ -1,6 +1,7 @@
 package porebench.store;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import porebench.method.MeterType;
 import porebench.record.DeterminationId;
@@ -23,8 +24,8 @@ final class FactorIssueTable implements RecordTable<FactorIssue> {
     }
 
     @Override
-    public Optional<String> partTable() {
-        return Optional.of(SOURCE);
+    public List<String> partTables() {
+        return List.of(SOURCE);
     }
 
     @Override
@@ -42,7 +43,9 @@ final class FactorIssueTable implements RecordTable<FactorIssue> {
                 .cell("approved_by", issue.approvedBy())
                 .cell("reason", issue.reason())
                 .cell("mix_version", issue.mixVersion())
-                .cell("profile_id", issue.profileId());
+                .cell("profile_id", issue.profileId())
+                .text("override_by", said(issue.overrideBy()))
+                .text("override_reason", said(issue.overrideReason()));
         return new StoredRecord(row, SourceVersions.rows(SOURCE, issue.sourceVersions()));
     }
 
@@ -63,6 +66,12 @@ final class FactorIssueTable implements RecordTable<FactorIssue> {
                 row.text("reason"),
                 row.count("mix_version"),
                 SourceVersions.of(rows.parts()),
-                row.text("profile_id"));
+                row.text("profile_id"),
+                row.textIfAny("override_by").orElse(""),
+                row.textIfAny("override_reason").orElse(""));
+    }
+
+    private static Optional<String> said(String text) {
+        return Optional.of(text).filter(any -> !any.isEmpty());
     }
 }

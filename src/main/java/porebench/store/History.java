@@ -53,6 +53,13 @@ final class History {
         }
     }
 
+    /** Returns whether there is any record of a kind. */
+    boolean holdsAny(RecordKind kind) {
+        try (Query query = handle.createQuery("SELECT count(*) FROM entry WHERE kind = :kind")) {
+            return query.bind("kind", kind.symbol()).mapTo(Long.class).one() > 0;
+        }
+    }
+
     void append(Entry entry) {
         try (Update insertion = handle.createUpdate(APPEND)) {
             insertion

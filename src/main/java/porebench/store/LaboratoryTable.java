@@ -5,6 +5,8 @@ import porebench.record.RecordKind;
 
 /** The table {@code laboratory}. */
 final class LaboratoryTable implements RecordTable<Laboratory> {
+    private static final String TRAINING = "training";
+
     @Override
     public RecordKind kind() {
         return RecordKind.LABORATORY;
@@ -17,12 +19,16 @@ final class LaboratoryTable implements RecordTable<Laboratory> {
 
     @Override
     public StoredRecord rows(Laboratory laboratory) {
-        return StoredRecord.of(
-                new StoredRow(name()).cell("name", laboratory.name()).cell("address", laboratory.address()));
+        StoredRow row = new StoredRow(name()).cell("name", laboratory.name()).cell("address", laboratory.address());
+        if (laboratory.training()) {
+            row.flag(TRAINING, true);
+        }
+        return StoredRecord.of(row);
     }
 
     @Override
     public Laboratory value(StoredRecord rows) {
-        return new Laboratory(rows.row().text("name"), rows.row().text("address"));
+        StoredRow row = rows.row();
+        return new Laboratory(row.text("name"), row.text("address"), row.has(TRAINING) && row.flag(TRAINING));
     }
 }

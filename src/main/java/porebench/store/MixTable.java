@@ -3,7 +3,6 @@ package porebench.store;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import porebench.method.MoistureState;
 import porebench.method.Role;
 import porebench.method.sample.Batch;
@@ -33,8 +32,8 @@ final class MixTable implements RecordTable<MixDesign> {
     }
 
     @Override
-    public Optional<String> partTable() {
-        return Optional.of(CONSTITUENT);
+    public List<String> partTables() {
+        return List.of(CONSTITUENT);
     }
 
     @Override

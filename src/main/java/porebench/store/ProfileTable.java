@@ -3,7 +3,6 @@ package porebench.store;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import porebench.method.Figure;
 import porebench.method.FigureName;
 import porebench.method.Mark;
@@ -26,8 +25,8 @@ final class ProfileTable implements RecordTable<LaboratoryProfile> {
     }
 
     @Override
-    public Optional<String> partTable() {
-        return Optional.of(FIGURE);
+    public List<String> partTables() {
+        return List.of(FIGURE);
     }
 
     @Override

@@ -1,7 +1,6 @@
 package porebench.store;
 
 import java.util.List;
-import java.util.Optional;
 import porebench.record.Kept;
 import porebench.record.RecordKind;
 
@@ -16,9 +15,9 @@ interface RecordTable<T extends Kept> {
     /** Returns the name of the table. */
     String name();
 
-    /** Returns the name of the table that holds the parts of a record, if it has any. */
-    default Optional<String> partTable() {
-        return Optional.empty();
+    /** Returns the names of the tables that hold the parts of a record, if it has any. */
+    default List<String> partTables() {
+        return List.of();
     }
 
     /** Returns the rows of a record. */
@@ -38,6 +37,7 @@ interface RecordTable<T extends Kept> {
                 new ProfileTable(),
                 new SourceTable(),
                 new MeterTable(),
+                new MeterCalibrationTable(),
                 new MixTable(),
                 new DeterminationTable(),
                 new TrialTable(),

@@ -21,8 +21,10 @@ import porebench.method.Problem;
 import porebench.record.Draft;
 import porebench.record.Kept;
 import porebench.record.LabBook;
+import porebench.record.Laboratory;
 import porebench.record.RecordKind;
 import porebench.record.Stamp;
+import porebench.record.Training;
 import porebench.record.Version;
 import porebench.record.port.OpeningRefused;
 import porebench.store.StoreException.Task;
@@ -115,12 +117,23 @@ final class SqliteLabBook implements LabBook {
         return doing(
                 Task.KEEP,
                 () -> session.write(handle -> {
-                    List<Problem> problems = conflicts(handle, drafts);
+                    List<Problem> conflicts = conflicts(handle, drafts);
+                    List<Problem> problems = conflicts.isEmpty() ? mixing(handle, drafts) : conflicts;
                     if (problems.isEmpty()) {
                         append(handle, drafts, stamp);
                     }
                     return problems;
                 }));
+    }
+
+    private List<Problem> mixing(Handle handle, List<Draft> drafts) {
+        RecordTable<Laboratory> laboratories = table(Laboratory.class);
+        StoredRows rows = StoredRows.read(handle, laboratories, Selection.newest(laboratories.kind()));
+        Optional<Laboratory> laboratory = rows.entries().stream()
+                .flatMap(entry -> rows.of(entry).stream())
+                .map(laboratories::value)
+                .findFirst();
+        return Training.conflicts(drafts, laboratory, new History(handle).holdsAny(RecordKind.TRIAL));
     }
 
     private List<Problem> conflicts(Handle handle, List<Draft> drafts) {

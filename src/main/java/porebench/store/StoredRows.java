@@ -38,9 +38,12 @@ final class StoredRows {
     }
 
     private static StoredRows read(RecordTable<?> table, Function<String, Query> query) {
-        return new StoredRows(
-                byEntry(table.name(), query),
-                table.partTable().map(parts -> byEntry(parts, query)).orElse(Map.of()));
+        Map<Long, List<StoredRow>> parts = new HashMap<>();
+        for (String name : table.partTables()) {
+            byEntry(name, query).forEach((entry, rows) -> parts.computeIfAbsent(entry, any -> new ArrayList<>())
+                    .addAll(rows));
+        }
+        return new StoredRows(byEntry(table.name(), query), parts);
     }
 
     private static Map<Long, List<StoredRow>> byEntry(String table, Function<String, Query> query) {

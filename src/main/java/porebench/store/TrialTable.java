@@ -18,6 +18,8 @@ import porebench.record.TrialId;
 
 /** The table {@code trial}. */
 final class TrialTable implements RecordTable<Trial> {
+    private static final String SIMULATED = "simulated";
+
     @Override
     public RecordKind kind() {
         return RecordKind.TRIAL;
@@ -41,6 +43,9 @@ final class TrialTable implements RecordTable<Trial> {
                 .text("kept_because", trial.keptBecause())
                 .text("struck_because", trial.struckBecause());
         addReadings(row, trial.readings());
+        if (trial.simulated()) {
+            row.flag(SIMULATED, true);
+        }
         return StoredRecord.of(row);
     }
 
@@ -73,7 +78,8 @@ final class TrialTable implements RecordTable<Trial> {
                 readings(row),
                 row.text("remarks"),
                 row.textIfAny("kept_because"),
-                row.textIfAny("struck_because"));
+                row.textIfAny("struck_because"),
+                row.has(SIMULATED) && row.flag(SIMULATED));
     }
 
     private static Readings readings(StoredRow row) {

@@ -77,6 +77,12 @@ public final class MemoryLabBook implements LabBook {
             }
         }
         if (problems.isEmpty()) {
+            problems.addAll(Training.conflicts(
+                    drafts,
+                    latest(Laboratory.class, Laboratory.ID).map(Version::value),
+                    !latest(Trial.class).isEmpty()));
+        }
+        if (problems.isEmpty()) {
             Stamp stamp = new Stamp(who, clock.instant().truncatedTo(ChronoUnit.MILLIS), why);
             drafts.forEach(draft -> write(draft.value(), stamp));
         }

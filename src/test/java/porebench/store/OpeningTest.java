@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
@@ -20,7 +21,10 @@ import org.junit.jupiter.api.io.TempDir;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.record.Draft;
+import porebench.record.Kept;
 import porebench.record.LabBook;
+import porebench.record.MeterCalibration;
+import porebench.record.RecordKind;
 import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.port.OpeningRefused;
@@ -32,13 +36,13 @@ class OpeningTest {
     private static final Source SAND = Samples.source("S-1", Role.FINE, "Ledge 1");
     private static final Source STONE = Samples.source("S-2", Role.COARSE, "Ledge 1");
 
-    /** A shelf of the time before the second step. */
-    private static final SqliteShelf OLDER = new SqliteShelf(Books.CLOCK, new Steps(List.of(SHARED), 1));
+    /** A shelf of the time when there was but one step. */
+    private static final SqliteShelf OLDER = new SqliteShelf(Books.CLOCK, new Steps(List.of(SHARED, SQLITE), 1));
 
     private static final SqliteShelf LATER =
-            new SqliteShelf(Books.CLOCK, new Steps(List.of(SHARED, SQLITE, "classpath:porebench/store/later-step"), 3));
+            new SqliteShelf(Books.CLOCK, new Steps(List.of(SHARED, SQLITE, "classpath:porebench/store/later-step"), 5));
     private static final SqliteShelf FAILING = new SqliteShelf(
-            Books.CLOCK, new Steps(List.of(SHARED, SQLITE, "classpath:porebench/store/failing-step"), 3));
+            Books.CLOCK, new Steps(List.of(SHARED, SQLITE, "classpath:porebench/store/failing-step"), 5));
 
     @TempDir
     Path folder;
@@ -129,7 +133,7 @@ class OpeningTest {
         bookWith(LATER, SAND);
         Problem problem = refusal(Books.SHELF);
         assertThat(problem.code()).isEqualTo("book.newer");
-        assertThat(problem.values()).containsExactly("book.porebench", 3, 2);
+        assertThat(problem.values()).containsExactly("book.porebench", 5, Steps.ALL.newest());
     }
 
     @Test
@@ -154,7 +158,7 @@ class OpeningTest {
             Books.keep(book, STONE);
         }
         assertThat(names()).containsExactly("book.porebench", "book.porebench.before-step-2");
-        assertThat(Header.read(file())).contains(new Header(Header.LAB_BOOK, 2));
+        assertThat(Header.read(file())).contains(new Header(Header.LAB_BOOK, 4));
         Path aside = folder.resolve("book.porebench.before-step-2");
         assertThat(Header.read(aside)).contains(new Header(Header.LAB_BOOK, 1));
         try (LabBook old = OLDER.open(aside)) {
@@ -185,6 +189,32 @@ class OpeningTest {
     }
 
     @Test
+    void aLabBookOfTheSecondStepKeepsAllItHoldsAndItsChain() throws IOException {
+        SqliteShelf second = new SqliteShelf(Books.CLOCK, new Steps(List.of(SHARED, SQLITE), 2));
+        List<Kept> before = Samples.bare().stream()
+                .filter(value -> value.kind() != RecordKind.METER_CALIBRATION)
+                .toList();
+        try (LabBook book = second.create(file())) {
+            Books.keep(book, before);
+        }
+        assertThat(Header.read(file())).contains(new Header(Header.LAB_BOOK, 2));
+        try (LabBook book = Books.SHELF.open(file())) {
+            assertThat(book.verify()).isEmpty();
+            for (Kept value : before) {
+                assertThat(book.latest(value.kind().type(), value.recordId()))
+                        .map(version -> (Kept) version.value())
+                        .contains(value);
+            }
+            assertThat(book.isTraining()).isFalse();
+            assertThat(book.latest(MeterCalibration.class)).isEmpty();
+            Books.keep(book, Samples.dialCalibration("C-1", "B-1", LocalDate.of(2026, 3, 1), "0.0", "5.0", "10.0"));
+            assertThat(book.verify()).isEmpty();
+        }
+        assertThat(names()).containsExactly("book.porebench", "book.porebench.before-step-3");
+        assertThat(Header.read(file())).contains(new Header(Header.LAB_BOOK, Steps.ALL.newest()));
+    }
+
+    @Test
     void neverOverwritesAnEarlierCopy() throws IOException {
         bookWith(OLDER, SAND);
         Path first = folder.resolve("book.porebench.before-step-2");
@@ -212,10 +242,10 @@ class OpeningTest {
         assertThatExceptionOfType(StoreException.class)
                 .isThrownBy(() -> FAILING.open(file()))
                 .withMessageContaining("book.porebench could not be brought up to date")
-                .withMessageContaining("book.porebench.before-step-3")
+                .withMessageContaining("book.porebench.before-step-5")
                 .withMessageNotContaining("INSERT")
                 .havingCause();
-        assertThat(names()).containsExactly("book.porebench", "book.porebench.before-step-3");
+        assertThat(names()).containsExactly("book.porebench", "book.porebench.before-step-5");
         try (LabBook book = Books.SHELF.open(file())) {
             assertThat(book.latest(Source.class)).hasSize(1);
             assertThat(book.verify()).isEmpty();

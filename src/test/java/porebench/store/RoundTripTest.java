@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,7 @@ import porebench.quantity.VolumeUnit;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.LaboratoryProfile;
+import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
 import porebench.record.RecordKind;
@@ -45,7 +47,7 @@ class RoundTripTest {
     void everyKindComesBackAsItWasKeptWithAllLeftOutOrAllFilled() {
         Path file = folder.resolve("book.porebench");
         List<Kept> kept = new ArrayList<>(Samples.bare());
-        kept.addAll(Samples.full().subList(2, 9));
+        kept.addAll(Samples.full().stream().skip(2).toList());
         try (LabBook book = Books.SHELF.create(file)) {
             Books.keep(book, kept);
         }
@@ -89,6 +91,14 @@ class RoundTripTest {
         for (MeterType type : MeterType.values()) {
             kept.add(Samples.meter("Meter " + type, type));
         }
+        for (MeterCalibration.Reason reason : MeterCalibration.Reason.values()) {
+            if (reason.isWorthANote()) {
+                kept.add(Samples.note("Note " + reason, "Meter B", LocalDate.of(2026, 3, 1), reason));
+            }
+        }
+        kept.add(Samples.columnCalibration("Column", "Meter A", LocalDate.of(2026, 3, 1)));
+        kept.add(Samples.dialCalibration("Dial", "Meter B", LocalDate.of(2026, 3, 1), "0.00", "5.05", "10.10"));
+        kept.add(Samples.bowlCalibration("Bowl", "Meter B", LocalDate.of(2026, 3, 1), "11.207"));
         Path file = folder.resolve("book.porebench");
         try (LabBook book = Books.SHELF.create(file)) {
             Books.keep(book, kept);

@@ -24,14 +24,21 @@ final class TrialDoubts {
     private static final double BINARY_SLACK = 1e-9;
 
     private final Readings readings;
+    private final Corrections corrections;
     private final Expected expected;
     private final Profile profile;
     private final OptionalDouble factor;
     private final OptionalDouble withdrawn;
 
     TrialDoubts(
-            Readings readings, Expected expected, Profile profile, OptionalDouble factor, OptionalDouble withdrawn) {
+            Readings readings,
+            Corrections corrections,
+            Expected expected,
+            Profile profile,
+            OptionalDouble factor,
+            OptionalDouble withdrawn) {
         this.readings = readings;
+        this.corrections = corrections;
         this.expected = expected;
         this.profile = profile;
         this.factor = factor;
@@ -49,6 +56,7 @@ final class TrialDoubts {
         reading(problems, "gauge", readings.gaugePercent(), !typeA);
         reading(problems, "h1", readings.h1Percent(), typeA);
         reading(problems, "h2", readings.h2Percent(), typeA);
+        calibration(problems);
     }
 
     private void bowl(List<Problem> problems) {
@@ -182,6 +190,13 @@ final class TrialDoubts {
         } else if (above(value, top)) {
             problems.add(Problem.warning(field, "trial.reading-off-scale", name, reading.get(), top));
         }
+    }
+
+    private void calibration(List<Problem> problems) {
+        corrections.bowl().filter(bowl -> !readings.bowl().agreesWith(bowl)).ifPresent(bowl -> problems.add(
+                Problem.warning("bowl", "trial.bowl-not-in-force", readings.bowl(), bowl.in(VolumeUnit.LITRE))));
+        corrections.gauge().filter(Corrections.Gauge::isExtrapolated).ifPresent(gauge -> problems.add(
+                Problem.warning("gauge", "trial.gauge-beyond-checks", readings.gaugePercent().orElseThrow())));
     }
 
     /** Returns whether a value is above a limit by more than binary fractions can make it. */
