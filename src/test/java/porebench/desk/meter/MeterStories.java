@@ -21,8 +21,8 @@ import porebench.record.CalibrationId;
 import porebench.record.MeterCalibration;
 import porebench.record.MeterId;
 
-/** Invented calibrations of two invented meters: B-1, whose chamber drifts, and A-1. */
-final class MeterStories {
+/** Invented calibrations of invented meters. */
+public final class MeterStories {
     private MeterStories() {}
 
     /** A year of B-1: three checks, the last of which fails. */
@@ -79,12 +79,12 @@ final class MeterStories {
                 Optional.of(new BigDecimal("207")));
     }
 
-    /** A-1, calibrated at 120 m. */
-    static MeterCalibration ofTypeA(LocalDate day) {
+    /** A Type A meter, bowl and column calibrated at 120 m. */
+    public static MeterCalibration ofTypeA(String meter, LocalDate day) {
         BigDecimal elevation = new BigDecimal("120");
         return new MeterCalibration(
-                new CalibrationId("A-1/1"),
-                new MeterId("A-1"),
+                new CalibrationId(meter + "/1"),
+                new MeterId(meter),
                 MeterType.A,
                 day,
                 "R. Vale",

@@ -160,7 +160,7 @@ class MeterWindowTest {
         row("dial.points", 0, "1", "", "5.05");
         press("entry.save");
         assertThat(text("dial.vesselWater.message")).startsWith("The mass of water in the calibration vessel is missing");
-        assertThat(text("dial.points.problems.0")).contains("at least two different ones are needed");
+        assertThat(text("dial.points.problems.0")).contains("At least two are needed");
         assertThat(mixDesk.book.latest(MeterCalibration.class)).isEmpty();
         press("entry.drop");
         assertThat(EventThread.call(page::hasUnsavedDraft)).isFalse();
