@@ -23,6 +23,9 @@ final class DialErrorChart {
     private static final float BAND_STRENGTH = 0.18f;
     private static final double ROOM = 1.12;
 
+    /** A point at 0 is not cut in half by the edge. */
+    private static final double MARGIN = 0.02;
+
     private final DialErrors data;
     private final ChartLook look;
     private final Words words;
@@ -43,7 +46,7 @@ final class DialErrorChart {
         XYPlot plot = new XYPlot();
         NumberAxis air = axis("axis.true-air");
         double end = ROOM * Math.max(1, most());
-        air.setRange(0, end);
+        air.setRange(-MARGIN * end, end);
         plot.setDomainAxis(air);
         NumberAxis error = axis("axis.dial-error");
         span().show(error, 2 * data.tolerancePercent());

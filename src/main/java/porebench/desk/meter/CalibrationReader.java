@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import porebench.desk.form.Days;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
@@ -48,6 +49,9 @@ final class CalibrationReader {
     private final LocalDate today;
     private final TypedReader typed;
     private final List<Problem> found = new ArrayList<>();
+    /** The rows of the table that was read last and could be used; problems count these from 0. */
+    private List<Integer> usedRows = List.of();
+
     private boolean isHalfTyped;
 
     /**
@@ -72,17 +76,16 @@ final class CalibrationReader {
         Optional<BigDecimal> elevation = elevation();
         Optional<BowlFills> fills = bowl();
         Optional<BowlCalibration> bowl = fills.flatMap(
-                weighed -> told("bowl.", BowlCalibration.of(weighed, story.profile()), draft.fills()));
+                weighed -> told("bowl.", BowlCalibration.of(weighed, story.profile())));
         LocalDate day = date.orElse(today);
         Volume volume = bowl.map(BowlCalibration::volume).orElseGet(() -> story.bowlOn(day));
         Optional<DialCheck> check = meter.type() == MeterType.B ? dial() : Optional.empty();
         Optional<DialCalibration> dial = check.flatMap(read -> told(
                 "dial.",
-                DialCalibration.of(read, volume, meter.divisionPercent().doubleValue(), story.profile()),
-                draft.points()));
+                DialCalibration.of(read, volume, meter.divisionPercent().doubleValue(), story.profile())));
         Optional<ColumnCheck> levels = meter.type() == MeterType.A ? column(elevation) : Optional.empty();
         Optional<ColumnCalibration> column = levels.flatMap(
-                read -> told("column.", ColumnCalibration.of(read, story.profile()), draft.points()));
+                read -> told("column.", ColumnCalibration.of(read, story.profile())));
         if (isNothingMeasured() && !draft.reason().isWorthANote()) {
             found.add(Problem.error("reason", "meter.nothing-measured"));
         }
@@ -151,8 +154,7 @@ final class CalibrationReader {
         if (rows.isEmpty() && !draft.hasTextOf("bowl.")) {
             return Optional.empty();
         }
-        List<BowlFill> fills = rows.stream().flatMap(row -> fill(row).stream()).toList();
-        isHalfTyped = fills.size() < rows.size();
+        List<BowlFill> fills = used(rows, this::fill);
         return Optional.of(new BowlFills(
                 fills,
                 draft.buoyancy(),
@@ -160,6 +162,20 @@ final class CalibrationReader {
                 typed.number(CalibrationField.AIR_PRESSURE),
                 typed.number(CalibrationField.DIAMETER),
                 typed.number(CalibrationField.HEIGHT)));
+    }
+
+    private <T> List<T> used(List<Integer> rows, Function<Integer, Optional<T>> reader) {
+        List<T> read = new ArrayList<>();
+        List<Integer> used = new ArrayList<>();
+        for (int row : rows) {
+            reader.apply(row).ifPresent(one -> {
+                read.add(one);
+                used.add(row);
+            });
+        }
+        usedRows = used;
+        isHalfTyped = used.size() < rows.size();
+        return read;
     }
 
     private Optional<BowlFill> fill(int row) {
@@ -196,9 +212,7 @@ final class CalibrationReader {
         if (rows.isEmpty() && !draft.hasTextOf("dial.")) {
             return Optional.empty();
         }
-        List<CheckPoint> points =
-                rows.stream().flatMap(row -> point(row).stream()).toList();
-        isHalfTyped = points.size() < rows.size();
+        List<CheckPoint> points = used(rows, this::point);
         return Optional.of(new DialCheck(
                 typed.quantity(CalibrationField.VESSEL_WATER, List.of(MassUnit.values())),
                 typed.number(CalibrationField.WATER_TEMPERATURE),
@@ -252,33 +266,33 @@ final class CalibrationReader {
     }
 
     /** Returns what a part tells; its problems go under the form's fields, with the row as a person counts it. */
-    private <T> Optional<T> told(String part, Answer<T> answer, Grid rows) {
+    private <T> Optional<T> told(String part, Answer<T> answer) {
         for (Problem problem : answer.problems()) {
-            String field = under(part, problem.field(), rows);
+            String field = under(part, problem.field());
             boolean isOfTheWhole = problem.field().equals("fills") || problem.field().equals("points");
             boolean isUntrueYet = isHalfTyped && isOfTheWhole && problem.isError();
             boolean isSaid = found.stream().anyMatch(other -> other.field().equals(field) && field.equals("elevation"));
             if (!isUntrueYet && !isSaid && !typed.isWrong(field)) {
-                found.add(numbered(problem.under(field), rows));
+                found.add(numbered(problem.under(field)));
             }
         }
         return answer.value();
     }
 
-    private static String under(String part, String field, Grid rows) {
+    private String under(String part, String field) {
         String[] steps = field.split("\\.");
         if (steps.length == 3) {
-            return part + steps[0] + "." + rows.typedRows().get(Integer.parseInt(steps[1])) + "." + steps[2];
+            return part + steps[0] + "." + usedRows.get(Integer.parseInt(steps[1])) + "." + steps[2];
         }
         return field.equals("elevation") ? field : part + field;
     }
 
-    private static Problem numbered(Problem problem, Grid rows) {
+    private Problem numbered(Problem problem) {
         if (!problem.field().startsWith("dial.points.") || !(problem.values().get(0) instanceof Integer number)) {
             return problem;
         }
         List<Object> values = new ArrayList<>(problem.values());
-        values.set(0, rows.typedRows().get(number - 1) + 1);
+        values.set(0, usedRows.get(number - 1) + 1);
         return new Problem(problem.severity(), problem.field(), problem.code(), values, problem.place());
     }
 }

@@ -28,7 +28,7 @@ import porebench.method.meter.DialCalibration;
 /** The form of a calibration on the left, and what it tells so far on the right. */
 final class EntryPanel {
     private static final String STYLE = "FlatLaf.styleClass";
-    private static final int PLOT_HEIGHT = 330;
+    private static final int PLOT_HEIGHT = 420;
     private static final int UNIT_COLUMN = 1;
 
     private final JPanel panel = new JPanel(new MigLayout(

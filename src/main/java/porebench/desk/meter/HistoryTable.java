@@ -12,7 +12,7 @@ import porebench.record.JudgedCalibration;
 
 /** The calibrations of a meter, the newest first; one of them is chosen. */
 final class HistoryTable {
-    private static final int[] WIDTHS = {96, 120, 120, 96, 110, 96, 110, 110, 120};
+    private static final int[] WIDTHS = {92, 104, 92, 76, 112, 92, 84, 72, 112};
     private static final List<String> KEYS =
             List.of("date", "by", "reason", "bowl", "dial", "error", "chamber", "drift", "verdict");
     private static final List<String> NUMBERS = List.of("bowl", "error", "chamber", "drift");

@@ -16,6 +16,7 @@ import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.StandardAtmosphere;
 import porebench.method.meter.BowlFill;
+import porebench.method.meter.CheckAmount;
 import porebench.method.meter.CheckPoint;
 import porebench.method.meter.DialCalibration;
 import porebench.method.meter.ImpliedChamber;
@@ -299,8 +300,14 @@ final class MeterModel {
         return texts.get(
                 "detail.point",
                 number(point.amount().number()),
-                texts.get("unit." + point.amount().unit().symbol()),
+                isOneVessel(point.amount())
+                        ? texts.get("unit.vessel")
+                        : texts.get("unit." + point.amount().unit().symbol()),
                 number(point.gaugePercent()));
+    }
+
+    private static boolean isOneVessel(CheckAmount amount) {
+        return amount.unit() == CheckAmount.Unit.VESSELS && amount.number().compareTo(BigDecimal.ONE) == 0;
     }
 
     private String typed(Typed<?> typed) {

@@ -16,6 +16,7 @@ import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.JTable;
 import javax.swing.JTextField;
+import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -112,6 +113,27 @@ class WorkbenchWindowTest {
         assertThat(mixes.getModel().getSize()).isEqualTo(1);
         EventThread.run(() -> ((JTextField) named("findMix")).setText(""));
         assertThat(mixes.getModel().getSize()).isEqualTo(8);
+    }
+
+    @Test
+    void aMetersPageOpensFromItsRegisterAndLeadsBack() throws Exception {
+        Page meters = window.pages().named("meters").orElseThrow();
+        EventThread.run(() -> window.turnTo(meters));
+        JTable table = (JTable) named("meter.table");
+        String id = String.valueOf(table.getValueAt(1, 0));
+        EventThread.run(() -> table.setRowSelectionInterval(1, 1));
+        EventThread.run(() -> button("meter.open").doClick());
+        assertThat(window.current().name()).isEqualTo("meter");
+        assertThat(((JTextComponent) named("meter.heading")).getText()).startsWith("Meter " + id + " ");
+        EventThread.run(() -> button("meter.begin").doClick());
+        EventThread.run(() -> ((JTextComponent) named("by")).setText("somebody else"));
+        EventThread.run(() -> window.openMix(OTHER));
+        assertThat(window.current().name()).isEqualTo("meter");
+        demo.asker.drafts.add(Asker.DraftAnswer.DROP);
+        EventThread.run(() -> window.turnTo(meters));
+        EventThread.run(() -> button("meter.open").doClick());
+        EventThread.run(() -> button("meter.back").doClick());
+        assertThat(window.current()).isSameAs(meters);
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
@@ -15,14 +16,19 @@ import porebench.desk.ScriptedAsker;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
 import porebench.desk.form.UnitSystem;
+import porebench.desk.meter.MeterStories;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
+import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.print.PdfPress;
 import porebench.quantity.VolumeUnit;
+import porebench.record.Draft;
 import porebench.record.MemoryLabBook;
 import porebench.record.Meter;
+import porebench.record.MeterId;
 import porebench.record.MixId;
+import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.store.SqliteShelf;
 
@@ -133,6 +139,22 @@ class RegisterModelsTest {
         assertThat(there.save("seen first")).isEmpty();
         assertThat(here.save("seen later")).extracting(Problem::code).containsExactly("book.changed-meanwhile");
         assertThat(here.draft().ledge()).isEqualTo("bench 9");
+    }
+
+    @Test
+    void aMeterHasItsStateAndTheDayItIsDue() {
+        MeterId id = new MeterId("N-1");
+        assertThat(desk.keep(List.of(Draft.of(Samples.meter("N-1", MeterType.A))), "new")).isEmpty();
+        MetersModel model = meters();
+        Meter meter = desk.book().latest(Meter.class, id.text()).orElseThrow().value();
+        assertThat(model.stateWords(meter)).isEqualTo("never calibrated");
+        assertThat(model.nextDueWords(meter)).isEmpty();
+        LocalDate day = LocalDate.of(2026, 9, 20);
+        assertThat(desk.keep(List.of(Draft.of(MeterStories.ofTypeA("N-1", day))), "calibrated"))
+                .isEmpty();
+        // Three months on, of which the last 14 days are the notice.
+        assertThat(model.stateWords(meter)).isEqualTo("calibrated");
+        assertThat(model.nextDueWords(meter)).isEqualTo("2026-12-20");
     }
 
     @Test

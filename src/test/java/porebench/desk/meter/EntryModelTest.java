@@ -1,0 +1,250 @@
+package porebench.desk.meter;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import porebench.desk.MixDesk;
+import porebench.desk.form.UnitSystem;
+import porebench.method.MeterType;
+import porebench.method.Problem;
+import porebench.method.meter.CheckAmount;
+import porebench.method.meter.MeterState;
+import porebench.quantity.MassUnit;
+import porebench.quantity.Typed;
+import porebench.record.Draft;
+import porebench.record.MeterCalibration;
+import porebench.record.MeterId;
+import porebench.record.Samples;
+
+/** Entering and correcting calibrations, without a display. */
+class EntryModelTest {
+    private MixDesk mixDesk;
+    private MeterModel model;
+    private EntryModel entry;
+
+    @BeforeEach
+    void openDesk() {
+        open(Locale.ENGLISH);
+    }
+
+    private void open(Locale locale) {
+        mixDesk = new MixDesk(locale);
+        mixDesk.keepElsewhere(Draft.of(Samples.meter("A-1", MeterType.A)));
+        model = new MeterModel(mixDesk.desk);
+        model.open(new MeterId("B-1"));
+        entry = model.entry();
+    }
+
+    private void fill(int row, String... cells) {
+        for (int column = 0; column < cells.length; column++) {
+            entry.update(
+                    "name.fills", entry.draft().withFills(entry.draft().fills().with(row, column, cells[column])));
+        }
+    }
+
+    private void point(int row, String amount, String unit, String gauge) {
+        List<String> cells = List.of(amount, unit, gauge);
+        for (int column = 0; column < cells.size(); column++) {
+            entry.update(
+                    "name.points",
+                    entry.draft().withPoints(entry.draft().points().with(row, column, cells.get(column))));
+        }
+    }
+
+    /** The bowl holds 10.920 - 3.500 - 0.400 = 7.020 kg of water, the vessel 0.3510 kg: 5.000 % of it. */
+    private void typeAWholeCalibration(String second) {
+        entry.update("name.bowl.massUnit", entry.draft().withUnit(CalibrationField.FILL_MASS, "kg"));
+        fill(0, "3.500", "0.400", "10.920", "20");
+        fill(1, "3.500", "400 g", "10.920", "20");
+        entry.type(CalibrationField.VESSEL_WATER, "351.0");
+        entry.update("name.dial.vesselWater", entry.draft().withUnit(CalibrationField.VESSEL_WATER, "g"));
+        entry.type(CalibrationField.WATER_TEMPERATURE, "20");
+        point(0, "1", "vessels", "5.05");
+        point(1, "2", "vessels", second);
+    }
+
+    @Test
+    void aNewCalibrationBeginsTodayByThePersonAndAsksForNothingYet() {
+        model.begin();
+        String today = mixDesk.desk.tools().today().toString();
+        assertThat(entry.draft().text(CalibrationField.DATE)).isEqualTo(today);
+        assertThat(entry.draft().text(CalibrationField.ID)).isEqualTo("B-1/" + today);
+        assertThat(entry.draft().text(CalibrationField.BY)).isEqualTo("R. Vale");
+        assertThat(entry.shownProblems()).isEmpty();
+        assertThat(entry.hasUnsavedDraft()).isFalse();
+        assertThat(entry.trySaving()).isFalse();
+        assertThat(entry.shownProblems())
+                .extracting(Problem::field, Problem::code)
+                .containsExactly(tuple("reason", "meter.nothing-measured"));
+    }
+
+    @Test
+    void theNameFollowsTheDayUntilSomebodyGivesAnother() {
+        model.begin();
+        entry.type(CalibrationField.DATE, "2026-01-15");
+        assertThat(entry.draft().text(CalibrationField.ID)).isEqualTo("B-1/2026-01-15");
+        entry.type(CalibrationField.ID, "C-1");
+        entry.type(CalibrationField.DATE, "2026-01-16");
+        assertThat(entry.draft().text(CalibrationField.ID)).isEqualTo("C-1");
+    }
+
+    @Test
+    void resultsShowWhileItIsTyped() {
+        model.begin();
+        fill(0, "3500", "400");
+        assertThat(entry.reading().orElseThrow().results().bowl()).isEmpty();
+        assertThat(entry.shownProblems()).isEmpty();
+        typeAWholeCalibration("10.08");
+        CalibrationReading reading = entry.reading().orElseThrow();
+        assertThat(reading.problems()).isEmpty();
+        List<String> said = model.words().all(reading.results(), reading.drift());
+        // 7.020 kg / 0.998207 kg/L = 7.0326 L, both fills alike.
+        assertThat(said.get(0)).startsWith("Volume 7.0326 L ±").endsWith("from 2 fills.");
+        assertThat(said).contains("✔ Worst error of the dial 0.08 % air: passes (at most 0.10).");
+        // b = (10.08 - 5.05) / 5, a = 5.05 - 5 b = 0.02; with 5 % of the bowl: 1.004 / 1.006 x 0.35163 L = 0.3509 L.
+        assertThat(said).anyMatch(sentence -> sentence.contains("imply an air chamber of 0.3509 L"));
+    }
+
+    @Test
+    void aWholeCalibrationIsKeptAsTypedAndPutsTheMeterInOrder() {
+        assertThat(model.state()).contains(MeterState.NEVER);
+        model.begin();
+        typeAWholeCalibration("10.08");
+        String id = entry.draft().text(CalibrationField.ID);
+        assertThat(entry.trySaving()).isTrue();
+        assertThat(entry.save("calibration entered")).isEmpty();
+        MeterCalibration kept =
+                mixDesk.book.latest(MeterCalibration.class, id).orElseThrow().value();
+        assertThat(kept.bowl().orElseThrow().fills().get(1).plate()).isEqualTo(Typed.of("400", MassUnit.GRAM));
+        assertThat(kept.dial().orElseThrow().points().get(1).amount().unit()).isEqualTo(CheckAmount.Unit.VESSELS);
+        assertThat(entry.isOpen()).isFalse();
+        assertThat(model.state()).contains(MeterState.OK);
+        assertThat(model.bowlInForce().get(0)).startsWith("Volume 7.0326 L");
+    }
+
+    @Test
+    void aFailedDialIsKeptAndSaid() {
+        model.begin();
+        typeAWholeCalibration("10.20");
+        assertThat(entry.shownProblems())
+                .extracting(Problem::field, Problem::code)
+                .containsExactly(tuple("dial.points", "meter.dial-off"));
+        assertThat(entry.trySaving()).isTrue();
+        assertThat(entry.save("calibration entered")).isEmpty();
+        assertThat(model.state()).contains(MeterState.FAILED);
+        assertThat(new HistoryRow(model).of(model.calibrations().get(0))).endsWith("does not pass");
+    }
+
+    @Test
+    void aCorrectionIsANewVersionOfWhatWasTyped() {
+        model.begin();
+        typeAWholeCalibration("10.20");
+        String id = entry.draft().text(CalibrationField.ID);
+        assertThat(entry.save("calibration entered")).isEmpty();
+        model.correctChosen();
+        assertThat(entry.draft().fills().cell(1, 1)).isEqualTo("400 g");
+        assertThat(entry.draft().unit(CalibrationField.VESSEL_WATER)).isEqualTo("g");
+        assertThat(entry.hasUnsavedDraft()).isFalse();
+        point(1, "2", "vessels", "10.08");
+        assertThat(entry.save("misread")).isEmpty();
+        assertThat(mixDesk.book.history(MeterCalibration.class, id)).hasSize(2);
+        assertThat(model.calibrations()).hasSize(1);
+        assertThat(model.state()).contains(MeterState.OK);
+    }
+
+    @Test
+    void everythingWrongStandsAtItsCell() {
+        model.begin();
+        entry.update("name.bowl.massUnit", entry.draft().withUnit(CalibrationField.FILL_MASS, "kg"));
+        fill(0, "3,5x", "0.400", "10.920", "41");
+        fill(1, "3.500", "0.400", "3.000", "20");
+        point(0, "2", "pct", "2.1");
+        point(1, "1", "pct", "1.1");
+        entry.trySaving();
+        assertThat(entry.shownProblems())
+                .extracting(Problem::field, Problem::code)
+                .contains(
+                        tuple("bowl.fills.0.empty", "form.not-a-number"),
+                        tuple("bowl.fills.1.full", "bowl.full-too-light"),
+                        tuple("dial.points.1.amount", "meter.points-out-of-order"));
+    }
+
+    @Test
+    void aDayToComeAndAnElevationInSpaceAreRefused() {
+        model.begin();
+        LocalDate tomorrow = mixDesk.desk.tools().today().plusDays(1);
+        entry.type(CalibrationField.DATE, tomorrow.toString());
+        entry.type(CalibrationField.ELEVATION, "9000");
+        assertThat(entry.shownProblems())
+                .extracting(Problem::field, Problem::code)
+                .containsExactly(
+                        tuple("calibratedOn", "meter.date-to-come"), tuple("elevation", "meter.elevation-out-of-range"));
+    }
+
+    @Test
+    void aRepairIsWorthANote() {
+        model.begin();
+        entry.update("name.reason", entry.draft().with(MeterCalibration.Reason.REPAIR));
+        assertThat(entry.trySaving()).isTrue();
+        assertThat(entry.save("repaired")).isEmpty();
+        assertThat(model.calibrations().get(0).calibration().value().isNote()).isTrue();
+    }
+
+    @Test
+    void aTypeAColumnNeedsItsElevationAndSaysHowReadingsMove() {
+        model.open(new MeterId("A-1"));
+        model.begin();
+        entry.update("name.column.vesselWater", entry.draft().withUnit(CalibrationField.COLUMN_VESSEL, "g"));
+        entry.type(CalibrationField.COLUMN_VESSEL, "280.0");
+        entry.update("name.column.bowlWater", entry.draft().withUnit(CalibrationField.COLUMN_BOWL, "kg"));
+        entry.type(CalibrationField.COLUMN_BOWL, "7.000");
+        entry.type(CalibrationField.EXPANSION, "0.06");
+        entry.type(CalibrationField.WORKING_PRESSURE, "100");
+        entry.trySaving();
+        assertThat(entry.shownProblems())
+                .extracting(Problem::field, Problem::code)
+                .containsExactly(tuple("elevation", "form.required"));
+        entry.type(CalibrationField.ELEVATION, "0");
+        assertThat(entry.save("calibration entered")).isEmpty();
+        // R = 98 x 0.2800 / 7.000 = 3.92, K = 3.98.
+        assertThat(model.meterInForce().get(0)).startsWith("It must read K = 3.98 % air under the working pressure P = 100.0 kPa");
+        model.useAt("100");
+        assertThat(model.usedElevationSentence()).startsWith("✔ At 100 m it is 100 m from");
+        model.useAt("500");
+        assertThat(model.usedElevationSentence()).startsWith("✖ At 500 m it is 500 m from").contains("more than 183 m");
+        model.useAt("high");
+        assertThat(model.usedElevationSentence()).startsWith("Type an elevation from");
+    }
+
+    @Test
+    void aDecimalCommaIsReadAndUnitsAreThoseShown() {
+        open(Locale.GERMANY);
+        mixDesk.desk.show(UnitSystem.US);
+        model.begin();
+        assertThat(entry.draft().unit(CalibrationField.FILL_MASS)).isEqualTo("lb");
+        fill(0, "8,000", "1,000", "24,500", "20");
+        assertThat(entry.reading().orElseThrow().results().bowl()).isPresent();
+        model.begin();
+        fill(0, "8.000", "1.000", "24.500", "20");
+        assertThat(entry.shownProblems()).extracting(Problem::code).containsOnly("form.not-a-number");
+    }
+
+    @Test
+    void theDraftOfOneVersionIsNotKeptOverANewerOne() {
+        model.begin();
+        typeAWholeCalibration("10.08");
+        assertThat(entry.save("calibration entered")).isEmpty();
+        model.correctChosen();
+        var base = entry.base().orElseThrow();
+        entry.type(CalibrationField.REMARKS, "seen first");
+        mixDesk.keepElsewhere(Draft.correcting(base, entry.reading().orElseThrow().calibration().orElseThrow()));
+        entry.type(CalibrationField.REMARKS, "seen later");
+        assertThat(entry.save("late")).extracting(Problem::code).containsExactly("book.changed-meanwhile");
+        assertThat(entry.isOpen()).isTrue();
+    }
+}
