@@ -68,7 +68,7 @@ final class MeterCommand extends OneCommand {
                 .filter(calibration -> calibration.meterId().equals(meterId))
                 .sorted(Comparator.comparing(MeterCalibration::calibratedOn).thenComparing(MeterCalibration::id))
                 .toList();
-        if (own.isEmpty()) {
+        if (own.isEmpty() && !Problem.anyError(sheet.problems())) {
             problems.add(Problem.error("meterId", "command.meter-not-in-file", meterId.text(), file.toString()));
         }
         dialWithoutBowl(own).ifPresent(problems::add);

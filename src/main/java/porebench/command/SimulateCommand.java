@@ -136,7 +136,7 @@ final class SimulateCommand extends OneCommand {
 
         @Override
         public void text(TextPage page) {
-            page.line(words().say("simulated"));
+            page.line(words().say("simulate.mark"));
             page.line(words().say("simulate.written", out.toString()));
             page.row(words().say("simulate.trials"), Integer.toString(made.size()), "");
             page.row(words().say("simulate.true-factor"), shown().exact(trueFactor), words().say("unit.air"));
