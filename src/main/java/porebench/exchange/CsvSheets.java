@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import porebench.record.Kept;
 import porebench.record.LabBook;
+import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.Trial;
 import porebench.record.port.LabSheets;
@@ -28,6 +29,7 @@ public final class CsvSheets implements LabSheets {
     public static final int LARGEST_FILE = 100_000_000;
 
     static final MixDesignFormat MIX_DESIGNS = new MixDesignFormat();
+    static final MeterCalibrationFormat CALIBRATIONS = new MeterCalibrationFormat();
     static final TrialFormat TRIALS = new TrialFormat();
 
     /** All formats, in the order in which their records may refer to another. */
@@ -36,6 +38,7 @@ public final class CsvSheets implements LabSheets {
             new ProfileFormat(),
             new SourceFormat(),
             new MeterFormat(),
+            CALIBRATIONS,
             MIX_DESIGNS,
             new DeterminationFormat(),
             TRIALS,
@@ -50,6 +53,11 @@ public final class CsvSheets implements LabSheets {
     @Override
     public Sheet<Trial> trials(Path file) {
         return read(file, (name, bytes) -> one(name, bytes, TRIALS));
+    }
+
+    @Override
+    public Sheet<MeterCalibration> calibrations(Path file) {
+        return read(file, (name, bytes) -> one(name, bytes, CALIBRATIONS));
     }
 
     @Override

@@ -33,6 +33,7 @@ public final class DemoLaboratory implements DemoBook {
                     "laboratory.csv",
                     "sources.csv",
                     "meters.csv",
+                    "meter-calibration.csv",
                     "mix-design.csv",
                     "determinations.csv",
                     "trial-sheet.csv",

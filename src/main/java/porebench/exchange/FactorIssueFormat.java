@@ -21,7 +21,8 @@ import porebench.record.SourceId;
 final class FactorIssueFormat implements Format.RowByRow<FactorIssue> {
     private static final Columns COLUMNS = Columns.of(
             "mix_id,revision,action,factor_pct,determination_id,meter_type,in_force_from,recheck_by,issued_by,"
-                    + "approved_by,reason,mix_version,source_versions,profile_id");
+                    + "approved_by,reason,mix_version,source_versions,profile_id",
+            "override_by,override_reason");
 
     @Override
     public Class<FactorIssue> type() {
@@ -82,7 +83,9 @@ final class FactorIssueFormat implements Format.RowByRow<FactorIssue> {
                 entry.text("reason"),
                 mixVersion.orElse(0),
                 sources,
-                entry.optionalWord("profile_id").orElse(Profiles.DEFAULT_ID)));
+                entry.optionalWord("profile_id").orElse(Profiles.DEFAULT_ID),
+                entry.text("override_by"),
+                entry.text("override_reason")));
     }
 
     @Override
@@ -101,6 +104,8 @@ final class FactorIssueFormat implements Format.RowByRow<FactorIssue> {
                 value.reason(),
                 value.mixVersion() == 0 ? "" : Integer.toString(value.mixVersion()),
                 SourceVersions.written(value.sourceVersions()),
-                value.profileId());
+                value.profileId(),
+                value.overrideBy(),
+                value.overrideReason());
     }
 }

@@ -6,7 +6,7 @@ import porebench.record.Laboratory;
 
 /** {@code laboratory.csv}: the one laboratory whose book it is. */
 final class LaboratoryFormat implements Format.RowByRow<Laboratory> {
-    private static final Columns COLUMNS = Columns.of("laboratory_name,laboratory_address");
+    private static final Columns COLUMNS = Columns.of("laboratory_name,laboratory_address", "training");
 
     @Override
     public Class<Laboratory> type() {
@@ -30,13 +30,16 @@ final class LaboratoryFormat implements Format.RowByRow<Laboratory> {
 
     @Override
     public Optional<Laboratory> read(Entry entry) {
-        return entry.optionalText("laboratory_name")
-                .or(() -> entry.word("laboratory_name"))
-                .map(name -> new Laboratory(name, entry.text("laboratory_address")));
+        Optional<String> name = entry.optionalText("laboratory_name").or(() -> entry.word("laboratory_name"));
+        Optional<Boolean> training =
+                entry.optionalWord("training").isEmpty() ? Optional.of(false) : entry.yesNo("training");
+        return name.isPresent() && training.isPresent()
+                ? Optional.of(new Laboratory(name.get(), entry.text("laboratory_address"), training.get()))
+                : Optional.empty();
     }
 
     @Override
     public List<String> row(Laboratory value) {
-        return List.of(value.name(), value.address());
+        return List.of(value.name(), value.address(), value.training() ? Entry.yesNoWord(true) : "");
     }
 }

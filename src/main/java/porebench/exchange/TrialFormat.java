@@ -23,7 +23,7 @@ final class TrialFormat implements Format.RowByRow<Trial> {
     private static final Columns COLUMNS = Columns.of(
             "trial_id,mix_id,tested_at,operator,meter_id,meter_type,bowl_volume,bowl_volume_unit,fine_mass,coarse_mass,"
                     + "mass_unit,soak_minutes,water_temp_c,withdrawn,withdrawn_unit,gauge_pct,h1_pct,h2_pct,leak,remarks",
-            "determination_id,kept_because,struck_because,coarse_mass_unit");
+            "determination_id,kept_because,struck_because,coarse_mass_unit,simulated");
 
     private static final Bounds READING = Bounds.of("0", "100");
     private static final Bounds WATER = Bounds.of("-20", "100");
@@ -55,7 +55,10 @@ final class TrialFormat implements Format.RowByRow<Trial> {
         Optional<LocalDateTime> testedAt = entry.dateTime("tested_at");
         Optional<MeterId> meterId = entry.id("meter_id", MeterId::new);
         Optional<Readings> readings = readings(entry);
-        if (id.isEmpty() || mixId.isEmpty() || testedAt.isEmpty() || meterId.isEmpty() || readings.isEmpty()) {
+        Optional<Boolean> simulated = entry.optionalWord("simulated").isEmpty()
+                ? Optional.of(false)
+                : entry.yesNo("simulated");
+        if (id.isEmpty() || simulated.isEmpty() || mixId.isEmpty() || testedAt.isEmpty() || meterId.isEmpty() || readings.isEmpty()) {
             return Optional.empty();
         }
         String determination =
@@ -70,7 +73,8 @@ final class TrialFormat implements Format.RowByRow<Trial> {
                 readings.get(),
                 entry.text("remarks"),
                 entry.optionalText("kept_because"),
-                entry.optionalText("struck_because")));
+                entry.optionalText("struck_because"),
+                simulated.get()));
     }
 
     private static Optional<Readings> readings(Entry entry) {

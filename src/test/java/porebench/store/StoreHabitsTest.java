@@ -77,7 +77,7 @@ class StoreHabitsTest {
                 queries.incrementAndGet();
             }
         }));
-        try (LabBook book = new SqliteLabBook("book", session, Books.CLOCK, 2)) {
+        try (LabBook book = new SqliteLabBook("book", session, Books.CLOCK, Steps.ALL.newest())) {
             queries.set(0);
             assertThat(book.latest(MixDesign.class)).hasSize(1);
             int forOne = queries.get();

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import porebench.record.Kept;
 import porebench.record.LabBook;
+import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.Trial;
 
@@ -16,6 +17,9 @@ public interface LabSheets {
 
     /** Reads trials; a row that names no determination belongs to one named after its mix. */
     Sheet<Trial> trials(Path file);
+
+    /** Reads calibrations of meters. */
+    Sheet<MeterCalibration> calibrations(Path file);
 
     /** Reads numbers, one a line, a first line that is no number being their heading. */
     Sheet<Double> values(Path file);

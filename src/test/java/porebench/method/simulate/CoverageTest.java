@@ -97,10 +97,14 @@ class CoverageTest {
         assertThat(found.mean()).isCloseTo(TRUE_FACTOR, offset(0.006));
     }
 
-    /** Over ten times as many, chance alone leaves less room: 0.95 within four times sqrt(0.95 x 0.05 / 20000). */
-    @Test
-    void coversTheSameWithAnotherSeedAndMoreDeterminations() {
-        assertThat(determine(honest(MeterType.B), 20_000, 7).coverage()).isCloseTo(0.95, offset(0.0062));
+    /**
+     * Ten times as many leave chance four times sqrt(0.95 x 0.05 / 20000) = 0.0062. In the long run (200,000) Type B covers
+     * 95.0 % and Type A 94.6 %: its factors come in whole divisions and are not quite normal; on a fine scale it is 95.0 %.
+     */
+    @ParameterizedTest
+    @EnumSource(MeterType.class)
+    void coversTheSameWithAnotherSeedAndTenTimesAsManyDeterminations(MeterType type) {
+        assertThat(determine(honest(type), 20_000, 7).coverage()).isCloseTo(0.95, offset(0.0062));
     }
 
     /** G = 0.44 % and hardly any scatter: every trial reads 0.4 %, their interval has no width and misses; U holds. */
