@@ -158,6 +158,7 @@ final class TrialFormat implements Format.RowByRow<Trial> {
                 value.determinationId().text(),
                 value.keptBecause().orElse(""),
                 value.struckBecause().orElse(""),
-                coarseUnit.equals(unit) ? "" : Format.cell(coarseUnit));
+                coarseUnit.equals(unit) ? "" : Format.cell(coarseUnit),
+                value.simulated() ? Entry.yesNoWord(true) : "");
     }
 }
