@@ -148,9 +148,10 @@ final class CalibrationPages {
 
     private void drawDue() throws IOException {
         flow.down(4);
+        boolean holds = record.judged().passes() && !measured.isNote();
         flow.text(
                 new TextFit(Weight.BOLD, 11, 8, flow.width(), 2),
-                record.nextDue()
+                !holds ? words.say("calibration.next-due.now") : record.nextDue()
                         .map(day -> words.say("calibration.next-due", words.date(day)))
                         .orElseGet(() -> words.say("calibration.next-due.unknown")));
     }

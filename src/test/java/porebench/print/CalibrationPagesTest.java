@@ -37,7 +37,7 @@ class CalibrationPagesTest {
     @Test
     void saysEveryCheckPointWithItsErrorAndVerdict() {
         assertThat(english(Calibrations.typeB()))
-                .contains("Read: 0 vessels: 0.0 %; 1 vessels: 5.05 %; 1 vessels: 5.05 %; 2 vessels: 10.05 %.")
+                .contains("Read: 0 \u00d7 vessel: 0.0 %; 1 \u00d7 vessel: 5.05 %; 1 \u00d7 vessel: 5.05 %; 2 \u00d7 vessel: 10.05 %.")
                 .contains("5.001 5.050 2 +0.049", "10.001 10.050 1 +0.049", "passes")
                 .contains("Passed: everything measured lies within its limits.")
                 .doesNotContain("FAILS", "SIMULATED");
@@ -69,13 +69,15 @@ class CalibrationPagesTest {
     void aNoteSaysThatNothingWasMeasured() {
         assertThat(english(Calibrations.note()))
                 .contains("Nothing was measured", "Seal of the cover replaced.", "repair")
+                .contains("Next calibration: before the meter is used again")
                 .doesNotContain("Bowl, by water and plate");
     }
 
     @Test
     void readingsThatCannotBeUsedAreShownAndSaidToBeUnusable() {
         assertThat(english(Calibrations.unusable()))
-                .contains("These readings could not be used", "2 vessels: 4.00 %", "FAILED");
+                .contains("These readings could not be used", "2 \u00d7 vessel: 4.00 %", "FAILED")
+                .contains("Next calibration: before the meter is used again");
     }
 
     static Stream<Printed> all() {
