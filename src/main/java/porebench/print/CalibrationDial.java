@@ -143,9 +143,7 @@ final class CalibrationDial {
                         found.chamber()
                                 .map(implied -> words.say(
                                         "calibration.kilopascals",
-                                        figures.fixed(
-                                                implied.initialGauge().in(PressureUnit.KILOPASCAL),
-                                                1)))
+                                        figures.fixed(implied.initialGauge().in(PressureUnit.KILOPASCAL), 1)))
                                 .orElse(Figures.NONE),
                         1),
                 parts.fact("calibration.drift", drift.map(this::drift).orElse(Figures.NONE), 2)));
