@@ -79,7 +79,7 @@ final class FactorReport implements Report {
         determinations.forEach(one -> {
             page.gap();
             if (isSimulated(one)) {
-                page.line(words.say("simulated"));
+                page.line(words.say("simulate.mark"));
             }
             page.line(words.say(
                     "factor.title", one.determination().value().mixId().text()));

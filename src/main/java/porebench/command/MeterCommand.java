@@ -68,7 +68,7 @@ final class MeterCommand extends OneCommand {
                 .filter(calibration -> calibration.meterId().equals(meterId))
                 .sorted(Comparator.comparing(MeterCalibration::calibratedOn).thenComparing(MeterCalibration::id))
                 .toList();
-        if (own.isEmpty()) {
+        if (own.isEmpty() && !Problem.anyError(sheet.problems())) {
             problems.add(Problem.error("meterId", "command.meter-not-in-file", meterId.text(), file.toString()));
         }
         dialWithoutBowl(own).ifPresent(problems::add);
@@ -94,8 +94,8 @@ final class MeterCommand extends OneCommand {
             problems.add(Problem.error("division", "air.division-out-of-range", division));
         }
         if (bowl != null && !(bowl.cubicMetres() > 0 && bowl.in(VolumeUnit.LITRE) <= LARGEST_BOWL_LITRES)) {
-            problems.add(Problem.error(
-                    "bowl", "command.bowl-out-of-range", bowl.in(VolumeUnit.LITRE), LARGEST_BOWL_LITRES));
+            problems.add(
+                    Problem.error("bowl", "command.bowl-out-of-range", bowl.in(VolumeUnit.LITRE), LARGEST_BOWL_LITRES));
         }
     }
 
@@ -118,9 +118,8 @@ final class MeterCommand extends OneCommand {
 
     private MeterStory story(List<MeterCalibration> own, Profile profile) {
         MeterType type = own.get(own.size() - 1).meterType();
-        Typed<Volume> stated = bowl == null
-                ? NO_BOWL
-                : new Typed<>(BigDecimal.valueOf(bowl.in(VolumeUnit.LITRE)), VolumeUnit.LITRE);
+        Typed<Volume> stated =
+                bowl == null ? NO_BOWL : new Typed<>(BigDecimal.valueOf(bowl.in(VolumeUnit.LITRE)), VolumeUnit.LITRE);
         Meter meter = new Meter(meterId, type, "", stated, division, BigDecimal.valueOf(100), true, "");
         Stamp stamp = new Stamp(here().user(), here().clock().instant(), file.toString());
         return MeterStory.of(

@@ -93,10 +93,10 @@ final class MeterReport implements Report {
             fields.number("standardUncertaintyPercent", knot.standardUncertaintyPercent());
             fields.number("modelPercent", dial.orElseThrow().predictedReading(knot.truePercent()));
         });
-        dial.ifPresentOrElse(
-                found -> json.flag("dialPasses", found.curve().passes()), () -> json.absent("dialPasses"));
-        json.number("impliedChamberLitres", number(dial.flatMap(DialCalibration::chamber)
-                .map(ImpliedChamber::litres)));
+        dial.ifPresentOrElse(found -> json.flag("dialPasses", found.curve().passes()), () -> json.absent("dialPasses"));
+        json.number(
+                "impliedChamberLitres",
+                number(dial.flatMap(DialCalibration::chamber).map(ImpliedChamber::litres)));
         json.group("initialLine", dial.map(DialCalibration::line), (fields, line) -> {
             fields.number("statedPercent", line.stated());
             fields.number("shiftPercent", line.shiftPercent());
@@ -116,10 +116,8 @@ final class MeterReport implements Report {
 
     private Optional<MeterStory.ChamberChange> drift() {
         return story.chamberChanges().stream()
-                .filter(change -> made.stream().anyMatch(one -> one.calibration()
-                        .value()
-                        .id()
-                        .equals(change.later())))
+                .filter(change -> made.stream()
+                        .anyMatch(one -> one.calibration().value().id().equals(change.later())))
                 .reduce((earlier, later) -> later);
     }
 
@@ -209,9 +207,14 @@ final class MeterReport implements Report {
         page.gap();
         page.row(words.say("meter.tolerance"), shown.fixed(found.curve().tolerancePercent(), 3), air);
         page.row(words.say("meter.line-shift"), shown.fixed(found.line().shiftPercent(), 3), air);
-        found.leak().ifPresent(leak -> page.row(words.say("meter.leak"), shown.fixed(leak.value(), 2), words.say("meter.marks")));
-        found.chamber().ifPresent(chamber -> page.row(words.say("meter.chamber"), shown.fixed(chamber.litres(), 4), VolumeUnit.LITRE.symbol()));
-        drift().ifPresent(change -> page.row(words.say("meter.drift"), shown.fixed(change.drift().percent(), 2), "%"));
+        found.leak()
+                .ifPresent(leak ->
+                        page.row(words.say("meter.leak"), shown.fixed(leak.value(), 2), words.say("meter.marks")));
+        found.chamber()
+                .ifPresent(chamber -> page.row(
+                        words.say("meter.chamber"), shown.fixed(chamber.litres(), 4), VolumeUnit.LITRE.symbol()));
+        drift().ifPresent(change ->
+                page.row(words.say("meter.drift"), shown.fixed(change.drift().percent(), 2), "%"));
     }
 
     private void columnText(TextPage page, ColumnCalibration found) {
@@ -221,7 +224,8 @@ final class MeterReport implements Report {
         page.row(words.say("meter.expansion"), shown.fixed(found.expansionPercent(), 3), air);
         page.row(words.say("meter.column-reading"), shown.fixed(found.readingPercent(), 3), air);
         page.row(words.say("meter.working"), shown.fixed(found.working().in(PressureUnit.KILOPASCAL), 2), pressure);
-        page.row(words.say("meter.half-range"), shown.fixed(found.halfRange().in(PressureUnit.KILOPASCAL), 2), pressure);
+        page.row(
+                words.say("meter.half-range"), shown.fixed(found.halfRange().in(PressureUnit.KILOPASCAL), 2), pressure);
         page.row(words.say("meter.elevation"), shown.fixed(found.elevationMetres(), 0), words.say("meter.metres"));
     }
 }

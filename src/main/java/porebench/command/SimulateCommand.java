@@ -65,8 +65,7 @@ final class SimulateCommand extends OneCommand {
     Outcome carryOut() {
         List<Problem> problems = new ArrayList<>();
         if (trueFactor.signum() < 0 || trueFactor.compareTo(HIGHEST_FACTOR) > 0) {
-            problems.add(
-                    Problem.error("trueFactor", "command.true-factor-out-of-range", trueFactor, HIGHEST_FACTOR));
+            problems.add(Problem.error("trueFactor", "command.true-factor-out-of-range", trueFactor, HIGHEST_FACTOR));
         }
         if (trials < 1 || trials > MOST_TRIALS) {
             problems.add(Problem.error("trials", "command.trials-out-of-range", trials, MOST_TRIALS));
@@ -86,8 +85,7 @@ final class SimulateCommand extends OneCommand {
                 seed,
                 words().say("simulate.operator"),
                 words().say("simulate.remark", Long.toString(seed)));
-        List<Trial> made =
-                bench.trials(trials, seed).stream().map(sheet::trial).toList();
+        List<Trial> made = bench.trials(trials, seed).stream().map(sheet::trial).toList();
         ports().sheets().get().writeTrials(out, made);
         return Outcome.done(new SimulateReport(made), List.of());
     }
@@ -136,7 +134,7 @@ final class SimulateCommand extends OneCommand {
 
         @Override
         public void text(TextPage page) {
-            page.line(words().say("simulated"));
+            page.line(words().say("simulate.mark"));
             page.line(words().say("simulate.written", out.toString()));
             page.row(words().say("simulate.trials"), Integer.toString(made.size()), "");
             page.row(words().say("simulate.true-factor"), shown().exact(trueFactor), words().say("unit.air"));

@@ -30,8 +30,7 @@ record SimulatedSheet(MixId mixId, MeterId meterId, LocalDate from, long seed, S
 
     Trial trial(SimulatedTrial made) {
         int index = made.number() - 1;
-        LocalDateTime testedAt =
-                from.plusDays(index / TRIALS_A_DAY).atTime(FIRST_HOUR + index % TRIALS_A_DAY, 0);
+        LocalDateTime testedAt = from.plusDays(index / TRIALS_A_DAY).atTime(FIRST_HOUR + index % TRIALS_A_DAY, 0);
         String run = "SIM-" + seed;
         return new Trial(
                         new TrialId(String.format(Locale.ROOT, "%s-%03d", run, made.number())),

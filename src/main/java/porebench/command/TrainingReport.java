@@ -15,7 +15,7 @@ record TrainingReport(Report marked, Words words) implements Report {
 
     @Override
     public void text(TextPage page) {
-        page.line(words.say("simulated"));
+        page.line(words.say("simulate.mark"));
         marked.text(page);
     }
 }

@@ -61,10 +61,7 @@ final class Export {
     }
 
     private static <T extends Kept> void write(LabBook book, Format<T> format, Path file) throws IOException {
-        writeNew(
-                format,
-                book.latest(format.type()).stream().map(Version::value).toList(),
-                file);
+        writeNew(format, book.latest(format.type()).stream().map(Version::value).toList(), file);
     }
 
     private static <T extends Kept> void writeNew(Format<T> format, List<T> records, Path file) throws IOException {

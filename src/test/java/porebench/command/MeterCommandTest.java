@@ -20,7 +20,8 @@ class MeterCommandTest {
             + "withdrawn,withdrawn_unit,gauge_pct,initial_line_pct,leak_marks,elevation_m,remarks\n";
 
     /** Water of 20 C: 998.2 kg/m3 in published tables (recalled), so 6987.4 g fill 7.000 L and a vessel of 349.37 g 5 % of it. */
-    private static final String MARCH = bowl("C-1", "2026-03-02", "11687.4") + dial("C-1", "2026-03-02", "5.05", "10.05");
+    private static final String MARCH =
+            bowl("C-1", "2026-03-02", "11687.4") + dial("C-1", "2026-03-02", "5.05", "10.05");
 
     @TempDir
     Path folder;
@@ -68,7 +69,8 @@ class MeterCommandTest {
         assertThat(said.err()).isEmpty();
         assertThat(said.status()).isZero();
         assertThat(said.json())
-                .containsKeys("bowlLitres", "dial", "dialPasses", "impliedChamberLitres", "nextDue", "state", "problems")
+                .containsKeys(
+                        "bowlLitres", "dial", "dialPasses", "impliedChamberLitres", "nextDue", "state", "problems")
                 .containsEntry("state", "calibrated")
                 .containsEntry("dialPasses", true)
                 .containsEntry("column", null)
@@ -122,7 +124,8 @@ class MeterCommandTest {
     @Test
     void theVolumeIsThatInForceOnTheDay() {
         String later = MARCH + bowl("C-2", "2026-04-01", "11697.4");
-        assertThat(number(meter(later, "--at", "2026-03-31").json().get("bowlLitres"))).isEqualTo(7.000, within(0.0002));
+        assertThat(number(meter(later, "--at", "2026-03-31").json().get("bowlLitres")))
+                .isEqualTo(7.000, within(0.0002));
         Said april = meter(later, "--at", "2026-04-01");
         assertThat(number(april.json().get("bowlLitres"))).isEqualTo(7.010, within(0.0002));
         assertThat(april.list("calibrations"))
@@ -144,11 +147,10 @@ class MeterCommandTest {
     })
     void findsTheVesselTableOfTheInstructionMemorandum(String cubicFeet, String water, double exact, double printed) {
         String full = new BigDecimal(water).add(new BigDecimal("10")).toPlainString();
-        Said said = meter(
-                row("C-1", "2026-03-02", "fill,10,0," + full + ",lb,21.1,,,,,,,,,,,,")
-                        + row("C-1", "2026-03-02", "dial,,,,lb,21.1,0.77875,,,,,,,,,,,")
-                        + point("C-1", "2026-03-02", "0", "0.0")
-                        + point("C-1", "2026-03-02", "1", "5.1"));
+        Said said = meter(row("C-1", "2026-03-02", "fill,10,0," + full + ",lb,21.1,,,,,,,,,,,,")
+                + row("C-1", "2026-03-02", "dial,,,,lb,21.1,0.77875,,,,,,,,,,,")
+                + point("C-1", "2026-03-02", "0", "0.0")
+                + point("C-1", "2026-03-02", "1", "5.1"));
         assertThat(said.status()).isZero();
         double found = number(said.list("dial").get(1).get("truePercent"));
         assertThat(found).isEqualTo(exact, within(0.0006));
@@ -160,8 +162,10 @@ class MeterCommandTest {
     /** By pencil: R = 98 x 280 / 7000 = 3.92 %, K = 3.92 + 0.06 = 3.98 %. */
     @Test
     void aTypeAMeterHasAColumn() {
-        String column = bowl("C-1", "2026-03-02", "11687.4").replace(",B,", ",A,").replace(",,,,,,\n", ",,,,,120,\n")
-                + row("C-1", "2026-03-02", "column,,,,g,,280,7000,0.06,100,kPa,,,,,,120,").replace(",B,", ",A,");
+        String column =
+                bowl("C-1", "2026-03-02", "11687.4").replace(",B,", ",A,").replace(",,,,,,\n", ",,,,,120,\n")
+                        + row("C-1", "2026-03-02", "column,,,,g,,280,7000,0.06,100,kPa,,,,,,120,")
+                                .replace(",B,", ",A,");
         Said said = meter(column, "--at", "2026-03-02");
         assertThat(said.status()).isZero();
         assertThat(said.json()).containsEntry("dialPasses", null).containsEntry("impliedChamberLitres", null);
@@ -173,7 +177,10 @@ class MeterCommandTest {
 
     @Test
     void aDialOutOfToleranceFails() {
-        Said said = meter(bowl("C-1", "2026-03-02", "11687.4") + dial("C-1", "2026-03-02", "5.05", "10.20"), "--at", "2026-03-02");
+        Said said = meter(
+                bowl("C-1", "2026-03-02", "11687.4") + dial("C-1", "2026-03-02", "5.05", "10.20"),
+                "--at",
+                "2026-03-02");
         assertThat(said.status()).isZero();
         assertThat(said.json()).containsEntry("dialPasses", false).containsEntry("state", "calibration failed");
         assertThat(said.codes()).contains("meter.dial-off", "meter.calibration-failed");
@@ -194,10 +201,11 @@ class MeterCommandTest {
     void refusesWithLineAndColumnOfEveryProblem() {
         Said said = meter(MARCH.replace("349.37", "7200").replace("11687.4", "4000"));
         assertThat(said.status()).isEqualTo(1);
-        assertThat(said.list("problems")).allSatisfy(problem -> assertThat(problem)
-                .containsEntry("file", "calibration.csv")
-                .extractingByKey("line")
-                .isNotNull());
+        assertThat(said.list("problems"))
+                .allSatisfy(problem -> assertThat(problem)
+                        .containsEntry("file", "calibration.csv")
+                        .extractingByKey("line")
+                        .isNotNull());
         assertThat(said.codes()).contains("bowl.full-too-light");
     }
 
@@ -209,8 +217,8 @@ class MeterCommandTest {
     })
     void refusesPointsThatMakeNoCurve(String points, String code) {
         String[] parts = points.split("\\|");
-        StringBuilder rows = new StringBuilder(bowl("C-1", "2026-03-02", "11687.4")
-                + row("C-1", "2026-03-02", "dial,,,,g,20,349.37,,,,,,,,,,,"));
+        StringBuilder rows = new StringBuilder(
+                bowl("C-1", "2026-03-02", "11687.4") + row("C-1", "2026-03-02", "dial,,,,g,20,349.37,,,,,,,,,,,"));
         for (int index = 0; index < parts.length; index += 2) {
             rows.append(point("C-1", "2026-03-02", parts[index], parts[index + 1]));
         }
@@ -226,13 +234,16 @@ class MeterCommandTest {
         assertThat(vessel.codes()).contains("meter.vessel-exceeds-bowl");
         Said warm = meter(MARCH.replace(",g,20,", ",g,41,"));
         assertThat(warm.status()).isEqualTo(1);
-        assertThat(warm.list("problems")).extracting(problem -> problem.get("field")).contains("water_temp_c");
+        assertThat(warm.list("problems"))
+                .extracting(problem -> problem.get("field"))
+                .contains("water_temp_c");
     }
 
     @Test
     void refusesWhatCannotBeAnswered() {
         assertThat(meter(MARCH.replace("PM-1", "PM-9")).codes()).containsExactly("command.meter-not-in-file");
-        assertThat(meter(MARCH, "--profile", "x", "--division", "0", "--bowl", "0 L").codes())
+        assertThat(meter(MARCH, "--profile", "x", "--division", "0", "--bowl", "0 L")
+                        .codes())
                 .containsExactly("profile.unknown", "air.division-out-of-range", "command.bowl-out-of-range");
         Said absent = new Terminal(folder).json("meter", "--calibration", "none.csv", "--meter-id", "PM-1");
         assertThat(absent.status()).isEqualTo(1);
