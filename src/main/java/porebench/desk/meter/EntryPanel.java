@@ -228,7 +228,7 @@ final class EntryPanel {
                 .orElseGet(() -> texts.get(
                         "entry.new",
                         entry.story().orElseThrow().meter().value().id().text())));
-        entry.reading().ifPresent(this::showResults);
+        showResults();
     }
 
     private void place(List<Problem> problems) {
@@ -245,7 +245,12 @@ final class EntryPanel {
                         problem -> problem.field().startsWith(table)));
     }
 
-    private void showResults(CalibrationReading reading) {
+    /** Shows what the draft tells so far, its plot in the look of the theme. */
+    void showResults() {
+        entry.reading().ifPresent(this::show);
+    }
+
+    private void show(CalibrationReading reading) {
         List<String> said = model.words().all(reading.results(), reading.drift());
         results.show(said.isEmpty() ? List.of(texts.get("results.none")) : said);
         Optional<DialCalibration> dial = reading.results().dial();

@@ -37,7 +37,7 @@ final class MeterPanel {
         // Plots take their colours and fonts when they are made, so another theme needs them made anew.
         UIManager.addPropertyChangeListener(change -> {
             if ("lookAndFeel".equals(change.getPropertyName())) {
-                SwingUtilities.invokeLater(this::refresh);
+                SwingUtilities.invokeLater(this::redrawPlots);
             }
         });
         refresh();
@@ -66,6 +66,15 @@ final class MeterPanel {
 
     void focusFirst() {
         entry.focusFirst();
+    }
+
+    /** Asks nothing of the lab book, which may be closed by now: a theme can outlive the window. */
+    private void redrawPlots() {
+        if (model.entry().isOpen()) {
+            entry.showResults();
+        } else {
+            story.showPlots();
+        }
     }
 
     void refresh() {

@@ -221,7 +221,8 @@ final class StoryPanel {
         panel.repaint();
     }
 
-    private void showPlots() {
+    /** Draws the plots in the look of the theme. */
+    void showPlots() {
         show(dialPlot, model.dialPlot().isPresent());
         model.dialPlot().ifPresent(data -> dialPlot.view().show(data, Looks.now()));
         show(bowlPlot, model.bowlPlot().isPresent());
