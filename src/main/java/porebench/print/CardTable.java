@@ -1,6 +1,7 @@
 package porebench.print;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.Function;
 import porebench.method.air.PassWindow;
@@ -32,7 +33,7 @@ final class CardTable {
         return 2 * MARGIN
                 + Numbers.of(this, rows, PassWindow.Row::reading).width()
                 + BETWEEN
-                + Numbers.of(this, rows, PassWindow.Row::air).width()
+                + Numbers.of(this, rows, CardTable::air).width()
                 + TICK_GAP
                 + TICK;
     }
@@ -54,7 +55,7 @@ final class CardTable {
     private void drawColumn(ReadingGrid grid, int from, double left, double top, double width) throws IOException {
         double size = grid.size();
         Numbers readings = Numbers.of(this, grid.rows(), PassWindow.Row::reading);
-        Numbers airs = Numbers.of(this, grid.rows(), PassWindow.Row::air);
+        Numbers airs = Numbers.of(this, grid.rows(), CardTable::air);
         double spare = (width - size * cellWidth(grid.rows())) / 3;
         double readingLeft = left + size * MARGIN + spare;
         double airLeft = readingLeft + size * (readings.width() + BETWEEN) + spare;
@@ -70,9 +71,15 @@ final class CardTable {
                 pen.tick(airLeft + size * (airs.width() + TICK_GAP), lineTop + 0.27 * size, TICK * size);
             }
             number(words.number(row.reading()), readings, weight, size, readingLeft, lineTop);
-            number(words.number(row.air()), airs, weight, size, airLeft, lineTop);
+            number(words.number(air(row)), airs, weight, size, airLeft, lineTop);
             lineTop += height;
         }
+    }
+
+    /** Returns the air content of a row with no more decimals than it needs: 7.8, but 7.825. */
+    private static BigDecimal air(PassWindow.Row row) {
+        BigDecimal bare = row.air().stripTrailingZeros();
+        return bare.setScale(Math.max(1, bare.scale()));
     }
 
     /** Draws a number with its decimal sign below those of the others. */
@@ -119,8 +126,7 @@ final class CardTable {
      * @param rest the widest part from the sign on
      */
     private record Numbers(double whole, double rest) {
-        static Numbers of(
-                CardTable table, List<PassWindow.Row> rows, Function<PassWindow.Row, java.math.BigDecimal> which)
+        static Numbers of(CardTable table, List<PassWindow.Row> rows, Function<PassWindow.Row, BigDecimal> which)
                 throws IOException {
             double whole = 0;
             double rest = 0;

@@ -57,8 +57,8 @@ final class CardPanel extends JPanel {
         buttons.add(button(actions.savePdfAction(), "factor.savePdf"), "skip 1");
         buttons.add(button(actions.printAction(), "factor.print"));
         add(which);
+        add(buttons, "gapbottom 4");
         add(preview, "growx 0");
-        add(buttons, "gaptop 8");
         add(printed, "gaptop 4");
     }
 
@@ -89,7 +89,7 @@ final class CardPanel extends JPanel {
         }
         Version<CardPrint> last = prints.get(prints.size() - 1);
         return texts.get(
-                "card.printed",
+                prints.size() == 1 ? "card.printed-once" : "card.printed",
                 Integer.toString(prints.size()),
                 LocalDate.ofInstant(last.stamp().at(), desk.tools().zone()).toString(),
                 last.stamp().who());

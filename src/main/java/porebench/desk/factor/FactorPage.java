@@ -5,6 +5,7 @@ import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.form.History;
 import porebench.desk.form.Texts;
 
 /** Page 5 of a mix: its factor issued, replaced or withdrawn; its history; its card seen and printed. */
@@ -55,27 +56,12 @@ public final class FactorPage implements Page {
     }
 
     @Override
-    public void undo() {
-        model.history().undo();
-    }
-
-    @Override
-    public void redo() {
-        model.history().redo();
-    }
-
-    @Override
-    public Optional<String> undoLabel() {
-        return model.history().undoLabel();
-    }
-
-    @Override
-    public Optional<String> redoLabel() {
-        return model.history().redoLabel();
-    }
-
-    @Override
     public void save() {
         actions.issue();
+    }
+
+    @Override
+    public Optional<History<?>> history() {
+        return Optional.of(model.history());
     }
 }

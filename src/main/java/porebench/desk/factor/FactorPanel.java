@@ -79,8 +79,9 @@ final class FactorPanel {
     void refresh() {
         Optional<FactorIssue> inForce = model.inForce();
         FactorState now = model.state().orElse(FactorState.NO_FACTOR);
-        factor.setText(inForce.map(issue ->
-                        texts.get("head.subtract", desk.tools().numbers().show(issue.factorPercent())))
+        factor.setText(inForce.map(issue -> texts.get(
+                        now.isUsable() ? "head.subtract" : "head.do-not-subtract",
+                        desk.tools().numbers().show(issue.factorPercent())))
                 .orElse(texts.get("head.none")));
         state.setText(texts.get("state." + now.name()));
         dates.setText(inForce.map(issue -> texts.get(

@@ -7,6 +7,7 @@ import javax.swing.JComponent;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.form.History;
 import porebench.desk.form.Texts;
 import porebench.method.Problem;
 
@@ -82,23 +83,13 @@ public final class MixPage implements Page {
     @Override
     public void undo() {
         panel.finishTyping();
-        model.history().undo();
+        Page.super.undo();
     }
 
     @Override
     public void redo() {
         panel.finishTyping();
-        model.history().redo();
-    }
-
-    @Override
-    public Optional<String> undoLabel() {
-        return model.history().undoLabel();
-    }
-
-    @Override
-    public Optional<String> redoLabel() {
-        return model.history().redoLabel();
+        Page.super.redo();
     }
 
     /** Saves the draft; says before what would become untrue, asks why, and shows what must be corrected. */
@@ -155,5 +146,10 @@ public final class MixPage implements Page {
         if (!refused.isEmpty()) {
             asker.problems(component(), texts.get("save.refused.title"), refused);
         }
+    }
+
+    @Override
+    public Optional<History<?>> history() {
+        return Optional.of(model.history());
     }
 }

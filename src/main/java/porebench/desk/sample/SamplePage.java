@@ -4,6 +4,7 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.form.History;
 
 /** The page that says what to weigh and to pour for the selected mix and a bowl, and prints the trial sheet. */
 public final class SamplePage implements Page {
@@ -36,22 +37,7 @@ public final class SamplePage implements Page {
     }
 
     @Override
-    public void undo() {
-        model.history().undo();
-    }
-
-    @Override
-    public void redo() {
-        model.history().redo();
-    }
-
-    @Override
-    public Optional<String> undoLabel() {
-        return model.history().undoLabel();
-    }
-
-    @Override
-    public Optional<String> redoLabel() {
-        return model.history().redoLabel();
+    public Optional<History<?>> history() {
+        return Optional.of(model.history());
     }
 }
