@@ -67,6 +67,10 @@ final class CardPage {
 
     private List<Block> above(boolean tight) throws IOException {
         List<Block> blocks = new ArrayList<>();
+        if (card.isTraining()) {
+            TrainingBand band = new TrainingBand(pen, words);
+            blocks.add(new Block(TrainingBand.HEIGHT + GAP, top -> band.draw(MARGIN, top, width)));
+        }
         blocks.add(head());
         blocks.add(words(TextFit.first(
                 pen.faces(),

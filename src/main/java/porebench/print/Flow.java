@@ -9,7 +9,7 @@ final class Flow {
     /** 14 mm, with room to punch and to hold. */
     private static final double MARGIN = 14 * 72 / 25.4;
 
-    private static final double UNDER_RUNNING_HEAD = MARGIN + 20;
+    private static final double RUNNING_HEAD = 20;
     private static final double FOOT = 9;
 
     private final Leaves leaves;
@@ -17,22 +17,31 @@ final class Flow {
     private final String runningHead;
     private final double width;
     private final double bottom;
+    private final boolean training;
     private Pen pen;
-    private double top = MARGIN;
+    private double top;
 
     /**
      * Begins the first page.
      *
      * @param runningHead what stands on top of the pages after the first
+     * @param training whether every page says that nothing on it was measured
      */
-    Flow(Leaves leaves, Words words, String runningHead) throws IOException {
+    Flow(Leaves leaves, Words words, String runningHead, boolean training) throws IOException {
         this.leaves = leaves;
         this.words = words;
         this.runningHead = runningHead;
         PDRectangle page = leaves.size();
         this.width = page.getWidth() - 2 * MARGIN;
         this.bottom = page.getHeight() - MARGIN - 2 * FOOT;
+        this.training = training;
         this.pen = leaves.next();
+        this.top = beginPage();
+    }
+
+    /** Draws what every page begins with, and returns where the rest may begin. */
+    private double beginPage() throws IOException {
+        return training ? new TrainingBand(pen, words).draw(MARGIN, MARGIN, width) + 6 : MARGIN;
     }
 
     Pen pen() {
@@ -61,16 +70,18 @@ final class Flow {
             return false;
         }
         pen = leaves.next();
+        double from = beginPage();
         FittedText head = TextFit.line(Weight.REGULAR, 9, width).fit(faces(), runningHead);
-        pen.text(head, MARGIN, MARGIN, width, Align.LEFT);
-        pen.line(MARGIN, MARGIN + 12, MARGIN + width, MARGIN + 12, 0.75);
-        top = UNDER_RUNNING_HEAD;
+        pen.text(head, MARGIN, from, width, Align.LEFT);
+        pen.line(MARGIN, from + 12, MARGIN + width, from + 12, 0.75);
+        top = from + RUNNING_HEAD;
         return true;
     }
 
     /** Makes sure that a height is on one page where it fits on any; what is higher begins where it may. */
     void keepTogether(double height) throws IOException {
-        if (UNDER_RUNNING_HEAD + height <= bottom) {
+        double band = training ? TrainingBand.HEIGHT + 6 : 0;
+        if (MARGIN + band + RUNNING_HEAD + height <= bottom) {
             need(height);
         }
     }

@@ -24,6 +24,8 @@ import org.apache.pdfbox.printing.PDFPageable;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import porebench.quantity.Require;
+import porebench.record.CalibrationForm;
+import porebench.record.CalibrationRecord;
 import porebench.record.FactorCard;
 import porebench.record.Printed;
 import porebench.record.TrialSheet;
@@ -130,6 +132,10 @@ public final class PdfPress implements Press {
             new CardPage(card, leaves.next(), words, imprint, leaves.size()).draw();
         } else if (what instanceof TrialSheet sheet) {
             new SheetPages(sheet, leaves, words, imprint).draw();
+        } else if (what instanceof CalibrationRecord record) {
+            new CalibrationPages(record, leaves, words, imprint).draw();
+        } else if (what instanceof CalibrationForm form) {
+            new CalibrationFormPages(form, leaves, words, imprint).draw();
         }
     }
 
@@ -169,6 +175,16 @@ public final class PdfPress implements Press {
     private static String name(Printed what, Words words) {
         if (what instanceof FactorCard card) {
             return words.say("what.card", card.mixId().text());
+        }
+        if (what instanceof CalibrationRecord record) {
+            return words.say("what.calibration", record.meter().id().text());
+        }
+        if (what instanceof CalibrationForm form) {
+            return words.say(
+                    "what.form",
+                    form.meter()
+                            .map(meter -> meter.id().text())
+                            .orElseGet(() -> words.say("meter." + form.meterType())));
         }
         return words.say("what.sheet", ((TrialSheet) what).mix().id().text());
     }

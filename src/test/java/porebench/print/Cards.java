@@ -63,6 +63,23 @@ final class Cards {
                 new String[] {sources % 3 == 0 ? "-0.2" : "0.3", "6.0", "1.5", "0.1", "10"});
     }
 
+    /** Returns a card out of a training book, with long names or the usual ones. */
+    static FactorCard training(String factor, boolean longNames) {
+        FactorCard card = longNames ? everythingLong(factor, true) : card(factor, "6.0", "1.5", "0.1", "10");
+        return new FactorCard(
+                Optional.of(Calibrations.Laboratories.TRAINING),
+                card.mixId(),
+                card.mixTitle(),
+                card.sources(),
+                card.issue(),
+                card.wetSieved(),
+                card.targetAirPercent(),
+                card.airTolerancePercent(),
+                card.divisionPercent(),
+                card.window(),
+                card.rule());
+    }
+
     static FactorCard wetSieved(FactorCard card) {
         return with(card, card.issue(), true);
     }

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import porebench.method.MeterType;
 import porebench.record.Printed;
 import porebench.record.TrialSheet;
 import porebench.record.port.Paper;
@@ -51,7 +52,9 @@ class PageGeometryTest {
                 Cards.card("0.3", "6.5", "1.5", "5", "3"),
                 Cards.card("1.25", "8.0", "7.5", "0.1", "15"),
                 Cards.everythingLong("0.3", false),
-                Cards.everythingLong("-0.35", true));
+                Cards.everythingLong("-0.35", true),
+                Cards.training("0.3", false),
+                Cards.training("-0.35", true));
     }
 
     private static Stream<Printed> sheets() {
@@ -62,7 +65,19 @@ class PageGeometryTest {
                 Sheets.us(4),
                 Sheets.us(19),
                 Sheets.everythingLong(3),
-                Sheets.everythingLong(100));
+                Sheets.everythingLong(100),
+                Sheets.training(7),
+                Calibrations.typeB(),
+                Calibrations.failed(),
+                Calibrations.typeA(),
+                Calibrations.note(),
+                Calibrations.unusable(),
+                Calibrations.everythingLong(),
+                Calibrations.training(),
+                Calibrations.form(MeterType.A),
+                Calibrations.form(MeterType.B),
+                Calibrations.formForAnyMeter(MeterType.A, Calibrations.Laboratories.LONG),
+                Calibrations.formForAnyMeter(MeterType.B, Calibrations.Laboratories.TRAINING));
     }
 
     @ParameterizedTest

@@ -35,6 +35,20 @@ final class Sheets {
                 mix("TW-214", "Bridge deck, 35 MPa, 20 mm stone", batch), MassUnit.GRAM, trials, MeterType.B, true);
     }
 
+    /** The usual sheet out of a training book. */
+    static TrialSheet training(int trials) {
+        TrialSheet sheet = usual(trials);
+        return new TrialSheet(
+                Optional.of(Calibrations.Laboratories.TRAINING),
+                sheet.mix(),
+                sheet.sample(),
+                sheet.weighOut(),
+                sheet.meterType(),
+                sheet.meter(),
+                sheet.massUnit(),
+                sheet.profile());
+    }
+
     static TrialSheet typeA(int trials) {
         Batch batch = batch(Typed.of("1", VolumeUnit.CUBIC_METRE), MassUnit.KILOGRAM, "700", "1050", true);
         return sheet(mix("TW-214", "Dam facing, sieved", batch), MassUnit.KILOGRAM, trials, MeterType.A, false);

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class WordsTest {
     private static final Path SOURCES = Path.of("src/main/java/porebench/print");
     /** Keys put together from a beginning and a symbol. */
-    private static final List<String> FAMILIES = List.of("meter.", "role.");
+    private static final List<String> FAMILIES = List.of("meter.", "role.", "reason.", "check.", "amount.");
 
     private final Words words = Words.in(Locale.ENGLISH);
 
@@ -37,8 +37,11 @@ class WordsTest {
                 .forEach(used::add);
         assertThat(used).isEqualTo(keys);
         // Whatever looks like a key of this bundle is one.
-        assertThat(literals.stream()
-                        .filter(text -> text.matches("(card|sheet|step|trial|caution|failed|what)\\.[a-z0-9.-]+")))
+        assertThat(
+                        literals.stream()
+                                .filter(
+                                        text -> text.matches(
+                                                "(card|sheet|step|trial|caution|failed|what|calibration|form|simulated)\\.[a-z0-9.-]+")))
                 .allMatch(keys::contains);
     }
 
