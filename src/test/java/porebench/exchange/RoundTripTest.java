@@ -30,11 +30,6 @@ import porebench.method.Mark;
 import porebench.method.MeterType;
 import porebench.method.MoistureState;
 import porebench.method.Role;
-import porebench.method.meter.BowlFill;
-import porebench.method.meter.BowlFills;
-import porebench.method.meter.CheckAmount;
-import porebench.method.meter.ColumnCheck;
-import porebench.method.meter.DialCheck;
 import porebench.method.profile.Profiles;
 import porebench.method.sample.Batch;
 import porebench.method.sample.BatchVolume;
@@ -44,10 +39,8 @@ import porebench.method.trial.Withdrawal;
 import porebench.quantity.DensityUnit;
 import porebench.quantity.Mass;
 import porebench.quantity.MassUnit;
-import porebench.quantity.PressureUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
-import porebench.record.CalibrationId;
 import porebench.record.CardPrint;
 import porebench.record.Determination;
 import porebench.record.DeterminationId;
@@ -63,7 +56,7 @@ import porebench.record.MeterId;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
 import porebench.record.RecordKind;
-import porebench.record.Samples;
+import porebench.record.SampleCalibrations;
 import porebench.record.Source;
 import porebench.record.SourceId;
 import porebench.record.Trial;
@@ -228,7 +221,7 @@ class RoundTripTest {
                 .orElseThrow();
     }
 
-    private static <T extends Kept> Kept written(Format<T> format, Kept record) throws IOException {
+    static <T extends Kept> Kept written(Format<T> format, Kept record) throws IOException {
         StringWriter text = new StringWriter();
         Export.write(format, List.of(format.type().cast(record)), text);
         Sheet<Kept> sheet = CsvSheets.records("r.csv", text.toString().getBytes(StandardCharsets.UTF_8));
@@ -255,7 +248,7 @@ class RoundTripTest {
                         Optional.empty(),
                         text),
                 meter(id, Typed.of("7.05", VolumeUnit.LITRE)),
-                calibration(id, MassUnit.POUND),
+                CalibrationRoundTripTest.calibration(id),
                 mix(id, MassUnit.KILOGRAM, MoistureState.STOCK),
                 new Determination(new DeterminationId(id), new MixId(id), 3, Map.of(new SourceId(id), 2), day, text),
                 trial(id, MassUnit.GRAM),
@@ -263,71 +256,9 @@ class RoundTripTest {
                 new CardPrint(new MixId(id), 2, 3, text, text));
     }
 
-    /** A calibration with every cell filled, the masses of a weighing in units of their own. */
-    private static MeterCalibration calibration(String text, MassUnit unit) {
-        return new MeterCalibration(
-                new CalibrationId(text),
-                new MeterId(text),
-                MeterType.B,
-                LocalDate.of(2026, 3, 4),
-                text,
-                MeterCalibration.Reason.REPAIR,
-                Optional.of(new BigDecimal("-1.50")),
-                Optional.of(new BowlFills(
-                        List.of(
-                                new BowlFill(
-                                        Typed.of("3450.0", MassUnit.GRAM),
-                                        Typed.of("0.7200", MassUnit.KILOGRAM),
-                                        Typed.of("24.7100", unit),
-                                        new BigDecimal("20.0")),
-                                Samples.fill("3.4500", "0.7200", "11.2070", MassUnit.KILOGRAM)),
-                        true,
-                        Optional.of(new BigDecimal("19.50")),
-                        Optional.of(new BigDecimal("101.30")),
-                        Optional.of(new BigDecimal("210.0")),
-                        Optional.of(new BigDecimal("203.50")))),
-                Optional.of(new DialCheck(
-                        Optional.of(Typed.of("352.0", MassUnit.GRAM)),
-                        Optional.of(new BigDecimal("20.50")),
-                        List.of(
-                                Samples.point("1", CheckAmount.Unit.VESSELS, "5.00"),
-                                Samples.point("500.0", CheckAmount.Unit.MILLILITRE, "7.10"),
-                                Samples.point("600.00", CheckAmount.Unit.GRAM, "8.5"),
-                                Samples.point("10.0", CheckAmount.Unit.PERCENT, "10.00")),
-                        Optional.of(new BigDecimal("-0.30")),
-                        Optional.of(new BigDecimal("0.250")),
-                        Optional.of(Typed.of("0.5150", VolumeUnit.LITRE)),
-                        Optional.of(Typed.of("14.50", PressureUnit.POUND_PER_SQUARE_INCH)))),
-                Optional.empty(),
-                text);
-    }
-
-    @ParameterizedTest
-    @EnumSource(PressureUnit.class)
-    void aColumnReadsBackInEveryUnitOfPressure(PressureUnit unit) throws IOException {
-        MeterCalibration column = new MeterCalibration(
-                new CalibrationId("K-1"),
-                new MeterId("A-1"),
-                MeterType.A,
-                LocalDate.of(2026, 3, 4),
-                "",
-                MeterCalibration.Reason.SEASON,
-                Optional.of(new BigDecimal("62.0")),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(new ColumnCheck(
-                        Typed.of("0.3990", MassUnit.KILOGRAM),
-                        Typed.of("17.550", MassUnit.POUND),
-                        new BigDecimal("0.050"),
-                        Typed.of("10.50", unit),
-                        new BigDecimal("62.0"))),
-                "");
-        assertThat(written(CsvSheets.CALIBRATIONS, column)).isEqualTo(column);
-    }
-
     @Test
     void aNoteAndASimulatedTrialAndAnOverrideReadBack() throws IOException {
-        Kept note = Samples.note("N-1", "B-1", LocalDate.of(2026, 3, 4), MeterCalibration.Reason.DOUBT);
+        Kept note = SampleCalibrations.note("N-1", "B-1", LocalDate.of(2026, 3, 4), MeterCalibration.Reason.DOUBT);
         Kept simulated = trial("T-1", MassUnit.GRAM).asSimulated();
         Kept overridden = issue("M-1", new BigDecimal("0.30")).overriddenBy("M. Ash", "checked, since");
         Kept training = new Laboratory("Training", "", true);

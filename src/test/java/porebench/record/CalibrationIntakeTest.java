@@ -61,8 +61,8 @@ class CalibrationIntakeTest {
                         Optional.empty(),
                         Optional.empty(),
                         List.of(
-                                Samples.point("100", CheckAmount.Unit.MILLILITRE, "1.40"),
-                                Samples.point("600", CheckAmount.Unit.MILLILITRE, "8.50")),
+                                SampleCalibrations.point("100", CheckAmount.Unit.MILLILITRE, "1.40"),
+                                SampleCalibrations.point("600", CheckAmount.Unit.MILLILITRE, "8.50")),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
@@ -74,7 +74,7 @@ class CalibrationIntakeTest {
     @Test
     void goodOnesComeInWithTheirMeterWhateverTheOrderOfRows() {
         Intake.Result result = check(
-                Samples.dialCalibration("C-1", "B-9", DAY, "0.0", "5.0", "10.0"), Samples.meter("B-9", MeterType.B));
+                SampleCalibrations.dialCalibration("C-1", "B-9", DAY, "0.0", "5.0", "10.0"), Samples.meter("B-9", MeterType.B));
         assertThat(result.problems()).isEmpty();
         assertThat(book.keep(result.drafts(), "R. Vale", "imported")).isEmpty();
         assertThat(book.latest(MeterCalibration.class)).hasSize(1);
@@ -82,7 +82,7 @@ class CalibrationIntakeTest {
 
     @Test
     void oneWithoutItsMeterIsRefusedByRow() {
-        Intake.Result result = check(Samples.note("N-1", "X-1", DAY, MeterCalibration.Reason.REPAIR));
+        Intake.Result result = check(SampleCalibrations.note("N-1", "X-1", DAY, MeterCalibration.Reason.REPAIR));
         assertThat(result.drafts()).isEmpty();
         assertThat(result.problems())
                 .containsExactly(Problem.error("meter_id", "import.calibration-without-meter", "N-1", "X-1")
@@ -91,7 +91,7 @@ class CalibrationIntakeTest {
 
     @Test
     void oneOfAnotherTypeIsRefused() {
-        assertThat(Books.codes(check(Samples.note("N-1", "A-1", DAY, MeterCalibration.Reason.REPAIR))
+        assertThat(Books.codes(check(SampleCalibrations.note("N-1", "A-1", DAY, MeterCalibration.Reason.REPAIR))
                         .problems()))
                 .containsExactly("import.calibration-of-other-type");
     }
@@ -100,7 +100,7 @@ class CalibrationIntakeTest {
     void aDialIsHeldAgainstTheBowlInForceThatDay() {
         assertThat(check(millilitres("C-1", DAY)).problems()).isEmpty();
         // 3.450 + 0.720 + 0.500 kg: a bowl of half a litre, weighed the day before, in a later row.
-        MeterCalibration tiny = Samples.bowlCalibration("C-0", "B-1", DAY.minusDays(1), "4.670");
+        MeterCalibration tiny = SampleCalibrations.bowlCalibration("C-0", "B-1", DAY.minusDays(1), "4.670");
         Intake.Result result = check(millilitres("C-1", DAY), tiny);
         assertThat(result.problems())
                 .extracting(Problem::code, problem -> problem.place().orElseThrow().line())
@@ -112,10 +112,10 @@ class CalibrationIntakeTest {
 
     @Test
     void theSameAgainIsPassedOverAndAChangedOneIsRefused() {
-        MeterCalibration there = Samples.dialCalibration("C-1", "B-1", DAY, "0.0", "5.0", "10.0");
+        MeterCalibration there = SampleCalibrations.dialCalibration("C-1", "B-1", DAY, "0.0", "5.0", "10.0");
         Books.keep(book, there);
         assertThat(check(there).alreadyThere()).isEqualTo(1);
-        assertThat(Books.codes(check(Samples.dialCalibration("C-1", "B-1", DAY, "0.0", "5.1", "10.0"))
+        assertThat(Books.codes(check(SampleCalibrations.dialCalibration("C-1", "B-1", DAY, "0.0", "5.1", "10.0"))
                         .problems()))
                 .containsExactly("import.differs");
     }

@@ -53,11 +53,11 @@ class MeterStoryTest {
     }
 
     private static MeterCalibration dial(String id, LocalDate day) {
-        return Samples.dialCalibration(id, "B-1", day, "0.00", "5.00", "10.00");
+        return SampleCalibrations.dialCalibration(id, "B-1", day, "0.00", "5.00", "10.00");
     }
 
     private static MeterCalibration bowl(String id, LocalDate day) {
-        return Samples.bowlCalibration(id, "B-1", day, "11.207");
+        return SampleCalibrations.bowlCalibration(id, "B-1", day, "11.207");
     }
 
     @Test
@@ -72,7 +72,7 @@ class MeterStoryTest {
                 dial("C-2", SPRING),
                 bowl("C-3", SPRING.minusDays(1)),
                 dial("C-1", SPRING),
-                Samples.columnCalibration("K", "A-1", SPRING));
+                SampleCalibrations.columnCalibration("K", "A-1", SPRING));
         assertThat(MeterStory.ofAll(book))
                 .extracting(story -> story.meter().value().recordId(), story -> story.calibrations().stream()
                         .map(one -> one.calibration().value().recordId())
@@ -84,7 +84,7 @@ class MeterStoryTest {
 
     @Test
     void theBowlVolumeIsTheStatedOneUntilItWasWeighedAndThenTheNewest() {
-        Books.keep(book, bowl("C-1", SPRING), Samples.bowlCalibration("C-2", "B-1", SPRING.plusDays(10), "11.217"));
+        Books.keep(book, bowl("C-1", SPRING), SampleCalibrations.bowlCalibration("C-2", "B-1", SPRING.plusDays(10), "11.217"));
         assertThat(story().bowlOn(SPRING.minusDays(1)).in(VolumeUnit.LITRE)).isEqualTo(7.050, within(1e-12));
         // 11.207 - 3.450 - 0.720 = 7.037 kg; / 998.207 = 7.04964 L
         assertThat(story().bowlOn(SPRING).in(VolumeUnit.LITRE)).isEqualTo(7.04964, within(1e-4));
@@ -99,7 +99,7 @@ class MeterStoryTest {
         Books.keep(
                 book,
                 dial("C-1", SPRING),
-                Samples.dialCalibration("C-2", "B-1", SPRING.plusDays(5), "0.00", "5.10", "10.00"));
+                SampleCalibrations.dialCalibration("C-2", "B-1", SPRING.plusDays(5), "0.00", "5.10", "10.00"));
         assertThat(story().dialCurveOn(SPRING.minusDays(1))).isEmpty();
         assertThat(story().dialCurveOn(SPRING.plusDays(4)).orElseThrow().trueOf(5.1).truePercent())
                 .isEqualTo(5.1, within(1e-9));
@@ -109,7 +109,7 @@ class MeterStoryTest {
 
     @Test
     void theColumnOfATypeAMeterIsKept() {
-        Books.keep(book, Samples.columnCalibration("K", "A-1", SPRING));
+        Books.keep(book, SampleCalibrations.columnCalibration("K", "A-1", SPRING));
         MeterStory story =
                 MeterStory.of(book, new MeterId("A-1"), Profiles.standard()).orElseThrow();
         assertThat(story.columnOn(SPRING.minusDays(1))).isEmpty();
@@ -149,7 +149,7 @@ class MeterStoryTest {
         Books.keep(
                 book,
                 bowl("C-1", SPRING),
-                Samples.dialCalibration("C-2", "B-1", SPRING, "0.00", "5.11", "10.00"),
+                SampleCalibrations.dialCalibration("C-2", "B-1", SPRING, "0.00", "5.11", "10.00"),
                 bowl("C-3", SPRING.plusDays(1)),
                 dial("C-4", SPRING.plusDays(2)));
         assertThat(story().stateOn(SPRING)).isEqualTo(MeterState.FAILED);
@@ -164,7 +164,7 @@ class MeterStoryTest {
                 book,
                 bowl("C-1", SPRING),
                 dial("C-2", SPRING),
-                Samples.note("N-1", "B-1", SPRING.plusDays(5), MeterCalibration.Reason.REPAIR),
+                SampleCalibrations.note("N-1", "B-1", SPRING.plusDays(5), MeterCalibration.Reason.REPAIR),
                 bowl("C-3", SPRING.plusDays(6)),
                 dial("C-4", SPRING.plusDays(7)));
         assertThat(story().stateOn(SPRING.plusDays(4))).isEqualTo(MeterState.OK);
@@ -179,7 +179,7 @@ class MeterStoryTest {
                 book,
                 bowl("C-1", SPRING),
                 dial("C-2", SPRING),
-                Samples.note("N-1", "B-1", SPRING.plusDays(5), MeterCalibration.Reason.PROJECT));
+                SampleCalibrations.note("N-1", "B-1", SPRING.plusDays(5), MeterCalibration.Reason.PROJECT));
         assertThat(story().stateOn(SPRING.plusDays(5))).isEqualTo(MeterState.OK);
     }
 
@@ -189,8 +189,8 @@ class MeterStoryTest {
         Books.keep(
                 book,
                 bowl("C-1", SPRING),
-                Samples.dialCalibration("C-2", "B-1", SPRING, "0.000", "5.000", "10.000"),
-                Samples.dialCalibration("C-3", "B-1", SPRING.plusDays(30), "0.000", "5.150", "10.300"));
+                SampleCalibrations.dialCalibration("C-2", "B-1", SPRING, "0.000", "5.000", "10.000"),
+                SampleCalibrations.dialCalibration("C-3", "B-1", SPRING.plusDays(30), "0.000", "5.150", "10.300"));
         List<MeterStory.ChamberChange> changes = story().chamberChanges();
         assertThat(changes).hasSize(1);
         assertThat(changes.get(0).earlier()).isEqualTo(new CalibrationId("C-2"));
@@ -202,22 +202,22 @@ class MeterStoryTest {
 
     @Test
     void aRegisterThatStatesAnotherVolumeIsToBeLookedAt() {
-        Books.keep(book, Samples.bowlCalibration("C-1", "B-1", SPRING, "11.217"), dial("C-2", SPRING));
+        Books.keep(book, SampleCalibrations.bowlCalibration("C-1", "B-1", SPRING, "11.217"), dial("C-2", SPRING));
         assertThat(concerns(SPRING)).containsExactly("meter.one-fill", "meter.stated-volume-not-in-force");
         assertThat(concerns(SPRING.minusDays(1))).containsExactly("meter.never-calibrated");
     }
 
     @Test
     void aCalibrationSaysWhatItIsAbout() {
-        assertThat(Samples.note("N", "B-1", SPRING, MeterCalibration.Reason.DOUBT).isNote())
+        assertThat(SampleCalibrations.note("N", "B-1", SPRING, MeterCalibration.Reason.DOUBT).isNote())
                 .isTrue();
         assertThat(bowl("C", SPRING).isNote()).isFalse();
         assertThat(bowl("C", SPRING).checksMeter()).isFalse();
         assertThat(dial("C", SPRING).checksMeter()).isTrue();
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> Samples.note("N", "B-1", SPRING, MeterCalibration.Reason.ROUTINE))
+                .isThrownBy(() -> SampleCalibrations.note("N", "B-1", SPRING, MeterCalibration.Reason.ROUTINE))
                 .withMessage("reason must be repair, project or doubt where nothing was measured, but is ROUTINE");
-        MeterCalibration column = Samples.columnCalibration("K", "A-1", SPRING);
+        MeterCalibration column = SampleCalibrations.columnCalibration("K", "A-1", SPRING);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new MeterCalibration(
                         column.id(),

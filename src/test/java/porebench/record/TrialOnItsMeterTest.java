@@ -55,8 +55,8 @@ class TrialOnItsMeterTest {
     private void calibrated(LocalDate bowl, LocalDate dial) {
         Books.keep(
                 bench.book,
-                Samples.bowlCalibration("C-1", "B-1", bowl, "11.207"),
-                Samples.dialCalibration("C-2", "B-1", dial, "0.00", "5.00", "10.00"));
+                SampleCalibrations.bowlCalibration("C-1", "B-1", bowl, "11.207"),
+                SampleCalibrations.dialCalibration("C-2", "B-1", dial, "0.00", "5.00", "10.00"));
     }
 
     private Answer<FactorIssue> issue(Optional<Issuing.MeterOverride> override) {
@@ -89,8 +89,8 @@ class TrialOnItsMeterTest {
     void theReadingIsCorrectedAlongTheDialAndTheUncorrectedFactorIsKept() {
         Books.keep(
                 bench.book,
-                Samples.bowlCalibration("C-1", "B-1", DAY, "11.207"),
-                Samples.dialCalibration("C-2", "B-1", DAY, "0.00", "5.05", "10.10"));
+                SampleCalibrations.bowlCalibration("C-1", "B-1", DAY, "11.207"),
+                SampleCalibrations.dialCalibration("C-2", "B-1", DAY, "0.00", "5.05", "10.10"));
         JudgedTrial trial = judged("T-1");
         // The dial reads 5.05 of 5 and 10.10 of 10: 5.4 is 5.4 / 1.01 = 5.346535; less 5.0 withdrawn.
         assertThat(trial.factorPercent().orElseThrow()).isEqualTo(0.346535, within(1e-6));
@@ -105,8 +105,8 @@ class TrialOnItsMeterTest {
     void aReadingBeyondTheCheckPointsIsDoubted() {
         Books.keep(
                 bench.book,
-                Samples.bowlCalibration("C-1", "B-1", DAY, "11.207"),
-                Samples.dialCalibration("C-2", "B-1", DAY, "0.00", "5.00", "10.00"),
+                SampleCalibrations.bowlCalibration("C-1", "B-1", DAY, "11.207"),
+                SampleCalibrations.dialCalibration("C-2", "B-1", DAY, "0.00", "5.00", "10.00"),
                 Samples.trial("T-9", "M-1", "M-1/1", "10.1"));
         assertThat(doubts(judged("T-9"))).contains("trial.gauge-beyond-checks");
         assertThat(judged("T-9").figures().correctionPercent().orElseThrow()).isEqualTo(0, within(1e-9));
@@ -141,8 +141,8 @@ class TrialOnItsMeterTest {
                         "",
                         Optional.empty(),
                         Optional.empty()),
-                Samples.bowlCalibration("C-1", "B-1", DAY, "11.307"),
-                Samples.dialCalibration("C-2", "B-1", DAY, "0.00", "5.00", "10.00"));
+                SampleCalibrations.bowlCalibration("C-1", "B-1", DAY, "11.307"),
+                SampleCalibrations.dialCalibration("C-2", "B-1", DAY, "0.00", "5.00", "10.00"));
         JudgedTrial trial = judged("T-8");
         // 11.307 - 3.450 - 0.720 = 7.137 kg, / 998.207 = 7.14982 L; 100 x 352.5 / 7149.82 = 4.93019; 5.4 less that.
         assertThat(trial.factorPercent().orElseThrow()).isEqualTo(0.46981, within(1e-4));
@@ -166,7 +166,7 @@ class TrialOnItsMeterTest {
 
     @Test
     void aHalfCalibratedMeterIsDoubtedButBindsNobody() {
-        Books.keep(bench.book, Samples.bowlCalibration("C-1", "B-1", DAY, "11.207"));
+        Books.keep(bench.book, SampleCalibrations.bowlCalibration("C-1", "B-1", DAY, "11.207"));
         assertThat(doubts(judged("T-1"))).containsExactly("trial.meter-never-calibrated");
         assertThat(judged("T-1").needsOverride()).isFalse();
         assertThat(issue(Optional.empty()).value()).isPresent();
@@ -201,8 +201,8 @@ class TrialOnItsMeterTest {
     void aFailedMeterNeedsTheSame() {
         Books.keep(
                 bench.book,
-                Samples.bowlCalibration("C-1", "B-1", DAY, "11.207"),
-                Samples.dialCalibration("C-2", "B-1", DAY, "0.00", "5.20", "10.00"));
+                SampleCalibrations.bowlCalibration("C-1", "B-1", DAY, "11.207"),
+                SampleCalibrations.dialCalibration("C-2", "B-1", DAY, "0.00", "5.20", "10.00"));
         assertThat(doubts(judged("T-1"))).contains("trial.meter-failed");
         assertThat(Books.codes(issue(Optional.empty()).problems())).contains("issue.meter-not-trusted");
     }
