@@ -56,7 +56,8 @@ final class Words {
     String lines(String... sentences) {
         return "<html>"
                 + Arrays.stream(sentences)
-                        .map(text -> text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;"))
+                        .map(text ->
+                                text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;"))
                         .collect(Collectors.joining("<br>"))
                 + "</html>";
     }

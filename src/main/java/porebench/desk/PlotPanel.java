@@ -20,7 +20,8 @@ public final class PlotPanel {
     private final Words words;
     private final String name;
     private final PlotView view;
-    private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[grow,fill,0::][][]", "[]8[]"));
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[grow,fill,0::][][]", "[]8[]"));
 
     /**
      * What a plot's panel says, in the person's language.

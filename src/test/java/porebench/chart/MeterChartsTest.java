@@ -114,7 +114,8 @@ class MeterChartsTest {
 
     @Test
     void theElevationsWithinTheLimitAreABand() {
-        XYPlot plot = ElevationChart.of(ELEVATION, PlotData.LOOK, Locale.ENGLISH).getXYPlot();
+        XYPlot plot =
+                ElevationChart.of(ELEVATION, PlotData.LOOK, Locale.ENGLISH).getXYPlot();
         assertThat(plot.getDomainMarkers(Layer.BACKGROUND))
                 .filteredOn(IntervalMarker.class::isInstance)
                 .singleElement()

@@ -39,8 +39,7 @@ record Pages(List<Page> steps, List<Page> registers, MeterPage meter, Runnable b
      * @param openMeter turns the window to the page of a meter
      * @param openMeters turns the window to the register of meters
      */
-    static Pages of(
-            DeskModel desk, Consumer<MixId> openMix, Consumer<MeterId> openMeter, Runnable openMeters) {
+    static Pages of(DeskModel desk, Consumer<MixId> openMix, Consumer<MeterId> openMeter, Runnable openMeters) {
         MixPage mix = new MixPage(desk);
         return new Pages(
                 List.of(

@@ -77,8 +77,8 @@ record CalibrationDraft(
 
     private CalibrationDraft withBowl(BowlFills bowl, Numbers numbers) {
         Optional<BowlFill> first = bowl.fills().stream().findFirst();
-        CalibrationDraft draft = first.map(
-                        fill -> withUnit(CalibrationField.FILL_MASS, fill.full().unit().symbol()))
+        CalibrationDraft draft = first.map(fill ->
+                        withUnit(CalibrationField.FILL_MASS, fill.full().unit().symbol()))
                 .orElse(this)
                 .withBuoyancy(bowl.buoyancyCorrected())
                 .with(CalibrationField.AIR_TEMPERATURE, shown(bowl.airCelsius(), numbers))
@@ -152,8 +152,8 @@ record CalibrationDraft(
     /** Returns whether anything is typed in a part's fields, such as {@code dial.}; its table is not looked at. */
     boolean hasTextOf(String part) {
         return texts.entrySet().stream()
-                .anyMatch(entry ->
-                        entry.getKey().isOf(part) && !entry.getValue().isBlank());
+                .anyMatch(
+                        entry -> entry.getKey().isOf(part) && !entry.getValue().isBlank());
     }
 
     CalibrationDraft with(CalibrationField field, String text) {

@@ -75,8 +75,8 @@ final class CalibrationReader {
         typed.missing(CalibrationField.BY);
         Optional<BigDecimal> elevation = elevation();
         Optional<BowlFills> fills = bowl();
-        Optional<BowlCalibration> bowl = fills.flatMap(
-                weighed -> told("bowl.", BowlCalibration.of(weighed, story.profile())));
+        Optional<BowlCalibration> bowl =
+                fills.flatMap(weighed -> told("bowl.", BowlCalibration.of(weighed, story.profile())));
         LocalDate day = date.orElse(today);
         Volume volume = bowl.map(BowlCalibration::volume).orElseGet(() -> story.bowlOn(day));
         Optional<DialCheck> check = meter.type() == MeterType.B ? dial() : Optional.empty();
@@ -84,8 +84,8 @@ final class CalibrationReader {
                 "dial.",
                 DialCalibration.of(read, volume, meter.divisionPercent().doubleValue(), story.profile())));
         Optional<ColumnCheck> levels = meter.type() == MeterType.A ? column(elevation) : Optional.empty();
-        Optional<ColumnCalibration> column = levels.flatMap(
-                read -> told("column.", ColumnCalibration.of(read, story.profile())));
+        Optional<ColumnCalibration> column =
+                levels.flatMap(read -> told("column.", ColumnCalibration.of(read, story.profile())));
         if (isNothingMeasured() && !draft.reason().isWorthANote()) {
             found.add(Problem.error("reason", "meter.nothing-measured"));
         }
@@ -124,8 +124,8 @@ final class CalibrationReader {
             found.add(Problem.error(field, "form.not-a-date", text));
         }
         date.filter(day -> day.isAfter(today))
-                .ifPresent(day ->
-                        found.add(Problem.error(field, "meter.date-to-come", Days.show(day), Days.show(today))));
+                .ifPresent(
+                        day -> found.add(Problem.error(field, "meter.date-to-come", Days.show(day), Days.show(today))));
         return date;
     }
 
@@ -142,8 +142,8 @@ final class CalibrationReader {
     }
 
     private boolean isNothingMeasured() {
-        boolean noDial = meter.type() == MeterType.A
-                || draft.points().typedRows().isEmpty() && !draft.hasTextOf("dial.");
+        boolean noDial =
+                meter.type() == MeterType.A || draft.points().typedRows().isEmpty() && !draft.hasTextOf("dial.");
         boolean noColumn = meter.type() == MeterType.B || !draft.hasTextOf("column.");
         return draft.fills().typedRows().isEmpty() && !draft.hasTextOf("bowl.") && noDial && noColumn;
     }
@@ -182,8 +182,8 @@ final class CalibrationReader {
         Optional<Typed<Mass>> empty = mass(row, 0);
         Optional<Typed<Mass>> plate = mass(row, 1);
         Optional<Typed<Mass>> full = mass(row, 2);
-        Optional<BigDecimal> water = typed.cell(
-                fillField(row, 3), fillName(row, 3), draft.fills().cell(row, 3));
+        Optional<BigDecimal> water =
+                typed.cell(fillField(row, 3), fillName(row, 3), draft.fills().cell(row, 3));
         return empty.isPresent() && plate.isPresent() && full.isPresent() && water.isPresent()
                 ? Optional.of(new BowlFill(empty.get(), plate.get(), full.get(), water.get()))
                 : Optional.empty();
@@ -235,8 +235,7 @@ final class CalibrationReader {
                 field + "gauge",
                 texts.get("name.point.gauge", row + 1),
                 draft.points().cell(row, 2));
-        return amount.flatMap(
-                number -> gauge.map(reading -> new CheckPoint(new CheckAmount(number, unit), reading)));
+        return amount.flatMap(number -> gauge.map(reading -> new CheckPoint(new CheckAmount(number, unit), reading)));
     }
 
     private Optional<ColumnCheck> column(Optional<BigDecimal> elevation) {
@@ -249,19 +248,17 @@ final class CalibrationReader {
         }
         Optional<Typed<Mass>> vessel =
                 typed.requiredQuantity(CalibrationField.COLUMN_VESSEL, List.of(MassUnit.values()));
-        Optional<Typed<Mass>> bowl =
-                typed.requiredQuantity(CalibrationField.COLUMN_BOWL, List.of(MassUnit.values()));
+        Optional<Typed<Mass>> bowl = typed.requiredQuantity(CalibrationField.COLUMN_BOWL, List.of(MassUnit.values()));
         Optional<BigDecimal> expansion = typed.required(CalibrationField.EXPANSION);
-        var working =
-                typed.requiredQuantity(CalibrationField.WORKING_PRESSURE, List.of(PressureUnit.values()));
+        var working = typed.requiredQuantity(CalibrationField.WORKING_PRESSURE, List.of(PressureUnit.values()));
         boolean isWhole = vessel.isPresent()
                 && bowl.isPresent()
                 && expansion.isPresent()
                 && working.isPresent()
                 && elevation.isPresent();
         return isWhole
-                ? Optional.of(new ColumnCheck(
-                        vessel.get(), bowl.get(), expansion.get(), working.get(), elevation.get()))
+                ? Optional.of(
+                        new ColumnCheck(vessel.get(), bowl.get(), expansion.get(), working.get(), elevation.get()))
                 : Optional.empty();
     }
 
@@ -269,7 +266,8 @@ final class CalibrationReader {
     private <T> Optional<T> told(String part, Answer<T> answer) {
         for (Problem problem : answer.problems()) {
             String field = under(part, problem.field());
-            boolean isOfTheWhole = problem.field().equals("fills") || problem.field().equals("points");
+            boolean isOfTheWhole =
+                    problem.field().equals("fills") || problem.field().equals("points");
             boolean isUntrueYet = isHalfTyped && isOfTheWhole && problem.isError();
             boolean isSaid = found.stream().anyMatch(other -> other.field().equals(field) && field.equals("elevation"));
             if (!isUntrueYet && !isSaid && !typed.isWrong(field)) {

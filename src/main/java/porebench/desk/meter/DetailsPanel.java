@@ -34,8 +34,8 @@ final class DetailsPanel {
         problems = new ProblemLines("details.problems", model.desk().tools().problemText());
         beside = new BesideTable(model);
         besideTitle = title("section.beside");
-        JPanel both = new JPanel(
-                new MigLayout("insets 0, fillx, wrap 2, gapy 6", "[0:0:,grow 50,fill]24[0:0:,grow 50,fill]", "[][top]"));
+        JPanel both = new JPanel(new MigLayout(
+                "insets 0, fillx, wrap 2, gapy 6", "[0:0:,grow 50,fill]24[0:0:,grow 50,fill]", "[][top]"));
         both.add(title("section.measured"));
         both.add(title("section.told"));
         both.add(measured.panel(), "wmin 0");
@@ -76,7 +76,6 @@ final class DetailsPanel {
         besideTitle.setVisible(hasDial);
         beside.component().setVisible(hasDial);
         beside.refresh();
-        versions.show(
-                model.versions(made.id()).stream().map(model::stampWords).toList());
+        versions.show(model.versions(made.id()).stream().map(model::stampWords).toList());
     }
 }

@@ -44,12 +44,12 @@ final class EntryModel {
 
     private void read() {
         reading = story.map(known -> new CalibrationReader(
-                        draft(),
-                        without(known, base),
-                        desk.tools().numbers(),
-                        texts,
-                        desk.tools().today())
-                .read())
+                                draft(),
+                                without(known, base),
+                                desk.tools().numbers(),
+                                texts,
+                                desk.tools().today())
+                        .read())
                 .map(this::againstTheBook);
     }
 
@@ -58,8 +58,8 @@ final class EntryModel {
                 story.meter(),
                 story.calibrations().stream()
                         .map(one -> one.calibration())
-                        .filter(version -> base.filter(
-                                        own -> own.value().id().equals(version.value().id()))
+                        .filter(version -> base.filter(own ->
+                                        own.value().id().equals(version.value().id()))
                                 .isEmpty())
                         .toList(),
                 story.profile());

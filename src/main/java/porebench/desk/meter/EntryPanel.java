@@ -132,7 +132,8 @@ final class EntryPanel {
     }
 
     private JPanel head() {
-        JPanel head = new JPanel(new MigLayout("insets 0, fillx, hidemode 3, wrap 3", "[grow,fill,0::]16[]8[]", "[]4[]"));
+        JPanel head =
+                new JPanel(new MigLayout("insets 0, fillx, hidemode 3, wrap 3", "[grow,fill,0::]16[]8[]", "[]4[]"));
         head.add(heading, "wmin 0");
         head.add(Commands.button("entry.drop", actions.drop), "aligny top");
         head.add(Commands.button("entry.save", actions.save), "aligny top");
@@ -141,8 +142,8 @@ final class EntryPanel {
     }
 
     private JScrollPane left() {
-        TallPanel left = new TallPanel(
-                new MigLayout("insets 0 2 12 8, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0::]"));
+        TallPanel left =
+                new TallPanel(new MigLayout("insets 0 2 12 8, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0::]"));
         left.add(form.general().panel());
         left.add(otherLines.panel(), "wmin 0");
         left.add(tableHead("section.fills", fills, "fills.remove", form.fillUnit()), "gaptop 14");
@@ -190,8 +191,8 @@ final class EntryPanel {
     }
 
     private JScrollPane right() {
-        TallPanel right = new TallPanel(
-                new MigLayout("insets 0 0 8 4, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0::]"));
+        TallPanel right =
+                new TallPanel(new MigLayout("insets 0 0 8 4, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0::]"));
         right.add(title("section.results"));
         right.add(results.panel(), "wmin 0");
         right.add(plot.component(), "wmin 0, gaptop 10, h " + PLOT_HEIGHT + "!");
@@ -241,8 +242,7 @@ final class EntryPanel {
 
     private static Map<Boolean, List<Problem>> split(List<Problem> problems, String table) {
         return problems.stream()
-                .collect(Collectors.partitioningBy(
-                        problem -> problem.field().startsWith(table)));
+                .collect(Collectors.partitioningBy(problem -> problem.field().startsWith(table)));
     }
 
     /** Shows what the draft tells so far, its plot in the look of the theme. */

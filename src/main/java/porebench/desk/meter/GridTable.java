@@ -49,8 +49,7 @@ class GridTable extends WideTable {
         }
     }
 
-    private MarkedCell cell(
-            String name, String column, Supplier<List<Problem>> problems, ProblemText problemText) {
+    private MarkedCell cell(String name, String column, Supplier<List<Problem>> problems, ProblemText problemText) {
         return new MarkedCell(problemText) {
             private static final long serialVersionUID = 1L;
 
@@ -89,8 +88,8 @@ class GridTable extends WideTable {
         getActionMap().put(remove, remove);
         remove.setEnabled(false);
         getSelectionModel()
-                .addListSelectionListener(event ->
-                        remove.setEnabled(getSelectedRow() >= 0 && !rows.isFoot(getSelectedRow())));
+                .addListSelectionListener(
+                        event -> remove.setEnabled(getSelectedRow() >= 0 && !rows.isFoot(getSelectedRow())));
         return remove;
     }
 

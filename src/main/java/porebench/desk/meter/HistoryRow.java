@@ -27,8 +27,8 @@ final class HistoryRow {
         MeterCalibration made = one.calibration().value();
         CalibrationResults results = CalibrationResults.of(one);
         Optional<DialCalibration> dial = results.dial();
-        OptionalDouble error = dial.map(known ->
-                        OptionalDouble.of(known.curve().largestError().value()))
+        OptionalDouble error = dial.map(
+                        known -> OptionalDouble.of(known.curve().largestError().value()))
                 .orElseGet(OptionalDouble::empty);
         String verdict = made.isNote() ? texts.get("verdict.note") : passWords(one.passes());
         return List.of(

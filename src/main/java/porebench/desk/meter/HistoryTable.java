@@ -48,8 +48,7 @@ final class HistoryTable {
         table.getSelectionModel().addListSelectionListener(event -> {
             int row = table.getSelectedRow();
             if (!showing && !event.getValueIsAdjusting() && row >= 0) {
-                model.choose(
-                        model.calibrations().get(row).calibration().value().id());
+                model.choose(model.calibrations().get(row).calibration().value().id());
             }
         });
         scrolled = table.scrolled();

@@ -48,7 +48,8 @@ final class MeterActions {
         EntryModel entry = model.entry();
         begin.setEnabled(model.story().isPresent());
         correct.setEnabled(model.chosen().isPresent());
-        save.setEnabled(entry.isOpen() && (entry.base().isEmpty() || entry.history().isChanged()));
+        save.setEnabled(
+                entry.isOpen() && (entry.base().isEmpty() || entry.history().isChanged()));
         Commands.say(
                 save,
                 entry.base()

@@ -1,6 +1,5 @@
 package porebench.desk.meter;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -15,13 +14,9 @@ import porebench.desk.form.Texts;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.StandardAtmosphere;
-import porebench.method.meter.BowlFill;
-import porebench.method.meter.CheckAmount;
-import porebench.method.meter.CheckPoint;
 import porebench.method.meter.DialCalibration;
 import porebench.method.meter.ImpliedChamber;
 import porebench.method.meter.MeterState;
-import porebench.quantity.Typed;
 import porebench.record.CalibrationId;
 import porebench.record.JudgedCalibration;
 import porebench.record.Meter;
@@ -35,6 +30,7 @@ final class MeterModel {
     private final DeskModel desk;
     private final Texts texts;
     private final CalibrationWords words;
+    private final MeasuredWords measuredWords;
     private final EntryModel entry;
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<MeterStory> story = Optional.empty();
@@ -45,6 +41,7 @@ final class MeterModel {
         this.desk = desk;
         this.texts = Texts.of("porebench.desk.meter.meter", desk.tools().locale());
         this.words = new CalibrationWords(desk, texts);
+        this.measuredWords = new MeasuredWords(desk.tools().numbers(), texts);
         this.entry = new EntryModel(desk, texts);
         entry.history().onChange(this::fire);
         follow();
@@ -166,9 +163,7 @@ final class MeterModel {
     }
 
     private static Optional<ImpliedChamber.Drift> lastDrift(MeterStory story) {
-        return story.chamberChanges().stream()
-                .reduce((earlier, later) -> later)
-                .map(MeterStory.ChamberChange::drift);
+        return story.chamberChanges().stream().reduce((earlier, later) -> later).map(MeterStory.ChamberChange::drift);
     }
 
     Optional<BowlHistory> bowlPlot() {
@@ -186,8 +181,8 @@ final class MeterModel {
     }
 
     Optional<ElevationReadings> elevationPlot() {
-        return story.flatMap(known ->
-                known.columnOn(today()).map(column -> StoryPlots.elevation(column, known.profile())));
+        return story.flatMap(
+                known -> known.columnOn(today()).map(column -> StoryPlots.elevation(column, known.profile())));
     }
 
     String usedElevation() {
@@ -254,68 +249,9 @@ final class MeterModel {
                 .or(() -> all.stream().findFirst());
     }
 
-    /** Says what was written down at a calibration, and what is wrong with it. */
+    /** Says what was written down at a calibration. */
     List<String> measured(MeterCalibration calibration) {
-        List<String> said = new ArrayList<>();
-        calibration.elevationMetres().ifPresent(metres -> said.add(texts.get("detail.elevation", number(metres))));
-        calibration.bowl().ifPresent(bowl -> {
-            for (int i = 0; i < bowl.fills().size(); i++) {
-                said.add(fill(i + 1, bowl.fills().get(i)));
-            }
-        });
-        calibration.dial().ifPresent(dial -> {
-            dial.vesselWater().ifPresent(water -> said.add(texts.get("detail.vessel", typed(water))));
-            said.add(texts.get(
-                    "detail.points",
-                    String.join(
-                            "; ", dial.points().stream().map(this::point).toList())));
-            dial.initialLine().ifPresent(line -> said.add(texts.get("detail.line", number(line))));
-            dial.leakMarks().ifPresent(marks -> said.add(texts.get("detail.leak", number(marks))));
-        });
-        calibration
-                .column()
-                .ifPresent(column -> said.add(texts.get(
-                        "detail.column",
-                        typed(column.vesselWater()),
-                        typed(column.bowlWater()),
-                        number(column.expansionPercent()),
-                        typed(column.workingPressure()))));
-        if (!calibration.remarks().isBlank()) {
-            said.add(texts.get("detail.remarks", calibration.remarks()));
-        }
-        return said;
-    }
-
-    private String fill(int number, BowlFill fill) {
-        return texts.get(
-                "detail.fill",
-                Integer.toString(number),
-                typed(fill.empty()),
-                typed(fill.plate()),
-                typed(fill.full()),
-                number(fill.waterCelsius()));
-    }
-
-    private String point(CheckPoint point) {
-        return texts.get(
-                "detail.point",
-                number(point.amount().number()),
-                isOneVessel(point.amount())
-                        ? texts.get("unit.vessel")
-                        : texts.get("unit." + point.amount().unit().symbol()),
-                number(point.gaugePercent()));
-    }
-
-    private static boolean isOneVessel(CheckAmount amount) {
-        return amount.unit() == CheckAmount.Unit.VESSELS && amount.number().compareTo(BigDecimal.ONE) == 0;
-    }
-
-    private String typed(Typed<?> typed) {
-        return number(typed.number()) + " " + typed.unit().symbol();
-    }
-
-    private String number(BigDecimal typed) {
-        return desk.tools().numbers().show(typed);
+        return measuredWords.of(calibration);
     }
 
     String reasonWords(MeterCalibration.Reason reason) {

@@ -69,13 +69,14 @@ final class MeterPrinting {
     }
 
     private Optional<Leaf> record() {
-        return model.story().flatMap(story -> model.chosen()
-                .map(one -> one.calibration().value().id())
-                .flatMap(id -> CalibrationRecord.of(story, id, laboratory())
-                        .map(what -> new Leaf(
-                                what,
-                                texts.get("paper.record", id.text()),
-                                fileName(name -> texts.get("paper.record.file", name), id.text())))));
+        return model.story()
+                .flatMap(story -> model.chosen()
+                        .map(one -> one.calibration().value().id())
+                        .flatMap(id -> CalibrationRecord.of(story, id, laboratory())
+                                .map(what -> new Leaf(
+                                        what,
+                                        texts.get("paper.record", id.text()),
+                                        fileName(name -> texts.get("paper.record.file", name), id.text())))));
     }
 
     private Optional<Leaf> form() {
@@ -107,7 +108,8 @@ final class MeterPrinting {
                 .run(
                         doing,
                         () -> desk.tools().press().print(leaf.what(), paper, locale),
-                        printed -> told.accept(texts.get(printed ? "paper.printed" : "paper.not-printed", leaf.words())),
+                        printed ->
+                                told.accept(texts.get(printed ? "paper.printed" : "paper.not-printed", leaf.words())),
                         failure -> failed(doing, failure));
     }
 

@@ -28,8 +28,8 @@ final class StoryPanel {
     private static final int DIAL_HEIGHT = 340;
     private static final int BOWL_HEIGHT = 280;
 
-    private final TallPanel panel = new TallPanel(
-            new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3, gapy 10", "[grow,fill,0::]"));
+    private final TallPanel panel =
+            new TallPanel(new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3, gapy 10", "[grow,fill,0::]"));
     private final JComponent scrolled;
     private final MeterModel model;
     private final Texts texts;
@@ -102,9 +102,8 @@ final class StoryPanel {
     }
 
     private String pictureName(String plot) {
-        String meter = model.story()
-                .map(known -> known.meter().value().id().text())
-                .orElse("");
+        String meter =
+                model.story().map(known -> known.meter().value().id().text()).orElse("");
         return meter.replaceAll("[^\\p{L}\\p{N}_.-]", "-") + "-" + plot + ".png";
     }
 
@@ -133,7 +132,8 @@ final class StoryPanel {
     }
 
     private JPanel boxes() {
-        JPanel boxes = new JPanel(new MigLayout("insets 0, fillx", "[0:0:,grow 40,fill]16[0:0:,grow 60,fill]", "[top]"));
+        JPanel boxes =
+                new JPanel(new MigLayout("insets 0, fillx", "[0:0:,grow 40,fill]16[0:0:,grow 60,fill]", "[top]"));
         JPanel left = box();
         left.add(title(new JLabel(texts.get("section.bowl-in-force"))));
         left.add(bowl.panel(), "wmin 0");

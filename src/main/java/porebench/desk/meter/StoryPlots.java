@@ -47,8 +47,7 @@ final class StoryPlots {
                 .toList();
         double end = Math.min(
                 100,
-                BEYOND_THE_POINTS
-                        * Math.max(1, points.get(points.size() - 1).truePercent()));
+                BEYOND_THE_POINTS * Math.max(1, points.get(points.size() - 1).truePercent()));
         List<DialErrors.Predicted> model = IntStream.rangeClosed(0, MODEL_STEPS)
                 .mapToDouble(step -> end * step / MODEL_STEPS)
                 .mapToObj(air -> new DialErrors.Predicted(air, dial.predictedReading(air) - air))
@@ -63,13 +62,10 @@ final class StoryPlots {
         for (JudgedCalibration one : story.calibrations()) {
             CalibrationResults.of(one).bowl().ifPresent(bowl -> {
                 found.add(found(one, bowl, unit));
-                steps.add(new BowlHistory.Step(
-                        one.calibration().value().calibratedOn(), unit.in(bowl.volume())));
+                steps.add(new BowlHistory.Step(one.calibration().value().calibratedOn(), unit.in(bowl.volume())));
             });
         }
-        return found.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new BowlHistory(found, steps, today, unit.symbol()));
+        return found.isEmpty() ? Optional.empty() : Optional.of(new BowlHistory(found, steps, today, unit.symbol()));
     }
 
     private static BowlHistory.Found found(JudgedCalibration one, BowlCalibration bowl, Unit<Volume> unit) {
@@ -92,7 +88,6 @@ final class StoryPlots {
             readings.add(new ElevationReadings.Reading(
                     metres, column.elevationUse(metres, profile).readingOf(ELEVATION_AIR_PERCENT)));
         }
-        return new ElevationReadings(
-                readings, ELEVATION_AIR_PERCENT, home, profile.number(FigureName.ELEVATION_LIMIT));
+        return new ElevationReadings(readings, ELEVATION_AIR_PERCENT, home, profile.number(FigureName.ELEVATION_LIMIT));
     }
 }

@@ -71,8 +71,7 @@ final class TypedReader {
     }
 
     /** Reads a cell of a table, which must be filled in and may carry a unit of its own. */
-    <Q> Optional<Typed<Q>> cell(
-            String field, String name, String typed, String unit, List<? extends Unit<Q>> units) {
+    <Q> Optional<Typed<Q>> cell(String field, String name, String typed, String unit, List<? extends Unit<Q>> units) {
         missing(field, name, typed);
         return quantity(field, name, typed, unit, units);
     }
@@ -97,8 +96,7 @@ final class TypedReader {
     private <Q> Optional<Typed<Q>> quantity(
             String field, String name, String typed, String unit, List<? extends Unit<Q>> units) {
         Matcher own = WITH_UNIT.matcher(typed);
-        Optional<? extends Unit<Q>> ownUnit =
-                own.matches() ? Typed.parseUnit(own.group(2), units) : Optional.empty();
+        Optional<? extends Unit<Q>> ownUnit = own.matches() ? Typed.parseUnit(own.group(2), units) : Optional.empty();
         if (ownUnit.isPresent() && numbers.parse(own.group(1)).isPresent()) {
             return Optional.of(new Typed<>(numbers.parse(own.group(1)).get(), ownUnit.get()));
         }

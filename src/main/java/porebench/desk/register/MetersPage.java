@@ -30,23 +30,25 @@ public final class MetersPage implements Page {
         MetersModel model = new MetersModel(desk, texts);
         Action open = Commands.of(
                 texts.get("meter.open"),
-                () -> model.base().ifPresent(meter -> openMeter.accept(meter.value().id())));
-        page = new RecordPage<>(model, "meter", columns(model), new MeterForm(model), () -> note(model), Optional.of(open));
+                () -> model.base()
+                        .ifPresent(meter -> openMeter.accept(meter.value().id())));
+        page = new RecordPage<>(
+                model, "meter", columns(model), new MeterForm(model), () -> note(model), Optional.of(open));
     }
 
     private List<Column<Meter>> columns(MetersModel model) {
         return List.of(
-                new Column<>(texts.get("meter.id.plain"), 60, Meter::recordId),
+                new Column<>(texts.get("meter.id.plain"), 46, Meter::recordId),
                 new Column<>(
                         texts.get("meter.state.heading"),
-                        165,
+                        148,
                         model::stateWords,
                         Optional.of(meter -> new StateMark(model.state(meter), MARK_SIDE))),
-                new Column<>(texts.get("meter.due"), 92, model::nextDueWords),
-                new Column<>(texts.get("meter.type.plain"), 60, meter -> model.typeWords(meter.type())),
-                new Column<>(texts.get("meter.serial.plain"), 95, Meter::serial),
-                new Column<>(texts.get("meter.bowl.short"), 80, model::bowlWords),
-                new Column<>(texts.get("meter.service.heading"), 110, meter -> model.serviceWords(meter.inService())));
+                new Column<>(texts.get("meter.due"), 86, model::nextDueWords),
+                new Column<>(texts.get("meter.type.plain"), 58, meter -> model.typeWords(meter.type())),
+                new Column<>(texts.get("meter.bowl.short"), 72, model::bowlWords),
+                new Column<>(texts.get("meter.service.heading"), 96, meter -> model.serviceWords(meter.inService())),
+                new Column<>(texts.get("meter.serial.plain"), 95, Meter::serial));
     }
 
     private String note(MetersModel model) {

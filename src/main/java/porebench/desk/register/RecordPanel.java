@@ -149,7 +149,8 @@ final class RecordPanel<T extends Kept> {
             if (columns.get(column).mark().isPresent()) {
                 table.getColumnModel()
                         .getColumn(column)
-                        .setCellRenderer(new MarkCell<>(rows, columns.get(column).mark().get()));
+                        .setCellRenderer(
+                                new MarkCell<>(rows, columns.get(column).mark().get()));
             }
         }
         table.getSelectionModel().addListSelectionListener(event -> {

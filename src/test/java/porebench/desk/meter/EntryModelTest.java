@@ -183,7 +183,8 @@ class EntryModelTest {
         assertThat(entry.shownProblems())
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(
-                        tuple("calibratedOn", "meter.date-to-come"), tuple("elevation", "meter.elevation-out-of-range"));
+                        tuple("calibratedOn", "meter.date-to-come"),
+                        tuple("elevation", "meter.elevation-out-of-range"));
     }
 
     @Test
@@ -212,11 +213,14 @@ class EntryModelTest {
         entry.type(CalibrationField.ELEVATION, "0");
         assertThat(entry.save("calibration entered")).isEmpty();
         // R = 98 x 0.2800 / 7.000 = 3.92, K = 3.98.
-        assertThat(model.meterInForce().get(0)).startsWith("It must read K = 3.98 % air under the working pressure P = 100.0 kPa");
+        assertThat(model.meterInForce().get(0))
+                .startsWith("It must read K = 3.98 % air under the working pressure P = 100.0 kPa");
         model.useAt("100");
         assertThat(model.usedElevationSentence()).startsWith("✔ At 100 m it is 100 m from");
         model.useAt("500");
-        assertThat(model.usedElevationSentence()).startsWith("✖ At 500 m it is 500 m from").contains("more than 183 m");
+        assertThat(model.usedElevationSentence())
+                .startsWith("✖ At 500 m it is 500 m from")
+                .contains("more than 183 m");
         model.useAt("high");
         assertThat(model.usedElevationSentence()).startsWith("Type an elevation from");
     }
@@ -242,7 +246,8 @@ class EntryModelTest {
         model.correctChosen();
         var base = entry.base().orElseThrow();
         entry.type(CalibrationField.REMARKS, "seen first");
-        mixDesk.keepElsewhere(Draft.correcting(base, entry.reading().orElseThrow().calibration().orElseThrow()));
+        mixDesk.keepElsewhere(Draft.correcting(
+                base, entry.reading().orElseThrow().calibration().orElseThrow()));
         entry.type(CalibrationField.REMARKS, "seen later");
         assertThat(entry.save("late")).extracting(Problem::code).containsExactly("book.changed-meanwhile");
         assertThat(entry.isOpen()).isTrue();

@@ -32,7 +32,8 @@ final class MeterShots {
         LocalDate today = mixDesk.desk.tools().today();
         mixDesk.keepElsewhere(Draft.of(Samples.meter("A-1", MeterType.A)), Draft.of(Samples.meter("N-1", MeterType.B)));
         MeterStories.ofTypeB(today.minusDays(3)).forEach(one -> mixDesk.keepElsewhere(Draft.of(one)));
-        mixDesk.keepElsewhere(Draft.of(MeterStories.ofTypeA("A-1", today.minusMonths(3).plusDays(9))));
+        mixDesk.keepElsewhere(
+                Draft.of(MeterStories.ofTypeA("A-1", today.minusMonths(3).plusDays(9))));
         mixDesk.desk.refresh();
         Shot shot = new Shot(Path.of(arguments[0]), theme, percent, mixDesk);
         shot.save("b", HEIGHT, model -> model.open(new MeterId("B-1")));

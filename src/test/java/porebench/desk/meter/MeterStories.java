@@ -37,7 +37,8 @@ public final class MeterStories {
         List<CheckPoint> points = new ArrayList<>();
         for (int vessel = 0; vessel < readings.length; vessel++) {
             points.add(new CheckPoint(
-                    new CheckAmount(new BigDecimal(vessel), CheckAmount.Unit.VESSELS), new BigDecimal(readings[vessel])));
+                    new CheckAmount(new BigDecimal(vessel), CheckAmount.Unit.VESSELS),
+                    new BigDecimal(readings[vessel])));
         }
         return new MeterCalibration(
                 new CalibrationId(id),
@@ -66,8 +67,7 @@ public final class MeterStories {
         BigDecimal more = new BigDecimal(full);
         List<BowlFill> fills = new ArrayList<>();
         for (String by : List.of("0.000", "0.002", "0.001")) {
-            Typed<Mass> weighed =
-                    Typed.of(more.add(new BigDecimal(by)).toPlainString(), MassUnit.KILOGRAM);
+            Typed<Mass> weighed = Typed.of(more.add(new BigDecimal(by)).toPlainString(), MassUnit.KILOGRAM);
             fills.add(new BowlFill(empty, plate, weighed, new BigDecimal("20")));
         }
         return new BowlFills(

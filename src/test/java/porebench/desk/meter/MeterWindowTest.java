@@ -146,8 +146,10 @@ class MeterWindowTest {
         assertThat(text("meter.state")).isEqualTo("Calibrated. The calibration holds until 2026-06-02.");
         assertThat(EventThread.call(() -> find(JTable.class, "calibrations").getValueAt(0, 8)))
                 .isEqualTo("passes");
-        assertThat(EventThread.call(() -> find(JTable.class, "beside").getRowCount())).isEqualTo(2);
-        assertThat(EventThread.call(() -> find(Component.class, "plot.dial").isShowing())).isTrue();
+        assertThat(EventThread.call(() -> find(JTable.class, "beside").getRowCount()))
+                .isEqualTo(2);
+        assertThat(EventThread.call(() -> find(Component.class, "plot.dial").isShowing()))
+                .isTrue();
         assertThat(EventThread.call(page::hasUnsavedDraft)).isFalse();
     }
 
@@ -159,7 +161,8 @@ class MeterWindowTest {
         assertThat(text("reason.message")).startsWith("Nothing is measured");
         row("dial.points", 0, "1", "", "5.05");
         press("entry.save");
-        assertThat(text("dial.vesselWater.message")).startsWith("The mass of water in the calibration vessel is missing");
+        assertThat(text("dial.vesselWater.message"))
+                .startsWith("The mass of water in the calibration vessel is missing");
         assertThat(text("dial.points.problems.0")).contains("At least two are needed");
         assertThat(mixDesk.book.latest(MeterCalibration.class)).isEmpty();
         press("entry.drop");
@@ -216,7 +219,9 @@ class MeterWindowTest {
             frame.toFront();
             table.requestFocus();
         });
-        assertThat(focused.await(30, TimeUnit.SECONDS)).as("the table has the focus").isTrue();
+        assertThat(focused.await(30, TimeUnit.SECONDS))
+                .as("the table has the focus")
+                .isTrue();
         Robot robot = new Robot();
         robot.setAutoWaitForIdle(true);
         for (int key : new int[] {KeyEvent.VK_3, KeyEvent.VK_5, KeyEvent.VK_TAB, KeyEvent.VK_4, KeyEvent.VK_TAB}) {

@@ -144,7 +144,8 @@ class RegisterModelsTest {
     @Test
     void aMeterHasItsStateAndTheDayItIsDue() {
         MeterId id = new MeterId("N-1");
-        assertThat(desk.keep(List.of(Draft.of(Samples.meter("N-1", MeterType.A))), "new")).isEmpty();
+        assertThat(desk.keep(List.of(Draft.of(Samples.meter("N-1", MeterType.A))), "new"))
+                .isEmpty();
         MetersModel model = meters();
         Meter meter = desk.book().latest(Meter.class, id.text()).orElseThrow().value();
         assertThat(model.stateWords(meter)).isEqualTo("never calibrated");
