@@ -82,8 +82,7 @@ final class CalibrationFaults {
         dial.filter(check -> volume.isPresent() || isOrderKnown(check))
                 .map(check -> DialCalibration.of(check, volume.orElse(LARGER_THAN_ANY), ANY_DIVISION, any))
                 .ifPresent(answer -> note(answer.problems(), dialRow));
-        column.map(check -> ColumnCalibration.of(check, any))
-                .ifPresent(answer -> note(answer.problems(), columnRow));
+        column.map(check -> ColumnCalibration.of(check, any)).ifPresent(answer -> note(answer.problems(), columnRow));
     }
 
     /** Amounts in one unit can be put in order without knowing the bowl. */

@@ -94,7 +94,8 @@ final class CalibrationWriting {
         return mass.unit().equals(first.unit()) ? "mass_unit" : own;
     }
 
-    private static void putAny(Map<String, String> cells, String column, Optional<? extends Typed<?>> typed, String unit) {
+    private static void putAny(
+            Map<String, String> cells, String column, Optional<? extends Typed<?>> typed, String unit) {
         typed.ifPresent(quantity -> put(cells, column, quantity, unit));
     }
 

@@ -46,7 +46,8 @@ final class MeterCalibrationFormat implements Format<MeterCalibration> {
         for (RowGroup group : RowGroup.readAll(table, "calibration_id", SHARED)) {
             Optional<MeterCalibration> calibration = read(group);
             if (group.checkGood(table, "calibration_id")) {
-                calibration.ifPresent(value -> good.add(new Sheet.Row<>(group.first().line(), value)));
+                calibration.ifPresent(
+                        value -> good.add(new Sheet.Row<>(group.first().line(), value)));
             }
         }
         return good;

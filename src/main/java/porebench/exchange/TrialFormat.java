@@ -55,10 +55,14 @@ final class TrialFormat implements Format.RowByRow<Trial> {
         Optional<LocalDateTime> testedAt = entry.dateTime("tested_at");
         Optional<MeterId> meterId = entry.id("meter_id", MeterId::new);
         Optional<Readings> readings = readings(entry);
-        Optional<Boolean> simulated = entry.optionalWord("simulated").isEmpty()
-                ? Optional.of(false)
-                : entry.yesNo("simulated");
-        if (id.isEmpty() || simulated.isEmpty() || mixId.isEmpty() || testedAt.isEmpty() || meterId.isEmpty() || readings.isEmpty()) {
+        Optional<Boolean> simulated =
+                entry.optionalWord("simulated").isEmpty() ? Optional.of(false) : entry.yesNo("simulated");
+        if (id.isEmpty()
+                || simulated.isEmpty()
+                || mixId.isEmpty()
+                || testedAt.isEmpty()
+                || meterId.isEmpty()
+                || readings.isEmpty()) {
             return Optional.empty();
         }
         String determination =

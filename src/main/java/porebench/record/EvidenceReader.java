@@ -111,8 +111,10 @@ final class EvidenceReader {
     }
 
     private Optional<MeterStory> story(MeterId id, Profile profile) {
-        return Optional.ofNullable(meters.get(id)).map(meter -> stories.computeIfAbsent(profile, any -> new HashMap<>())
-                .computeIfAbsent(id, any -> MeterStory.of(meter, calibrations.getOrDefault(id, List.of()), profile)));
+        return Optional.ofNullable(meters.get(id))
+                .map(meter -> stories.computeIfAbsent(profile, any -> new HashMap<>())
+                        .computeIfAbsent(
+                                id, any -> MeterStory.of(meter, calibrations.getOrDefault(id, List.of()), profile)));
     }
 
     private Optional<Meter> meter(Trial trial) {

@@ -118,8 +118,7 @@ public final class Intake {
     }
 
     private Optional<Incoming> calibration(Incoming one, MeterCalibration calibration) {
-        List<Problem> found = new CalibrationIntake(
-                        book, good(RecordKind.METER), good(RecordKind.METER_CALIBRATION))
+        List<Problem> found = new CalibrationIntake(book, good(RecordKind.METER), good(RecordKind.METER_CALIBRATION))
                 .check(calibration);
         found.forEach(problem -> problems.add(problem.at(one.place())));
         return Problem.anyError(found) ? Optional.empty() : Optional.of(one);

@@ -102,8 +102,8 @@ public final class Issuing {
                 basis.orElseThrow().determination().value().sourceVersions(),
                 evidence.profile().id());
         return Answer.of(
-                override.map(taken ->
-                                issue.overriddenBy(taken.who().strip(), taken.reason().strip()))
+                override.map(taken -> issue.overriddenBy(
+                                taken.who().strip(), taken.reason().strip()))
                         .orElse(issue),
                 problems);
     }
@@ -123,7 +123,8 @@ public final class Issuing {
             List<Problem> problems, JudgedDetermination basis, Decision decision) {
         List<JudgedTrial> doubtful = needingOverride(basis);
         if (doubtful.isEmpty()) {
-            decision.override().ifPresent(any -> problems.add(Problem.warning("override", "issue.override-not-needed")));
+            decision.override()
+                    .ifPresent(any -> problems.add(Problem.warning("override", "issue.override-not-needed")));
             return Optional.empty();
         }
         String trials = doubtful.stream()

@@ -38,8 +38,7 @@ public record JudgedCalibration(
             Version<MeterCalibration> calibration, Volume bowlBefore, double divisionPercent, Profile profile) {
         MeterCalibration measured = calibration.value();
         Optional<Answer<BowlCalibration>> bowl = measured.bowl().map(fills -> BowlCalibration.of(fills, profile));
-        Volume volume =
-                bowl.flatMap(Answer::value).map(BowlCalibration::volume).orElse(bowlBefore);
+        Volume volume = bowl.flatMap(Answer::value).map(BowlCalibration::volume).orElse(bowlBefore);
         return new JudgedCalibration(
                 calibration,
                 bowl,
@@ -78,10 +77,7 @@ public record JudgedCalibration(
 
     /** Returns what is wrong or doubtful about the measurements, in the order bowl, dial, column. */
     public List<Problem> problems() {
-        return Stream.of(
-                        bowl.map(Answer::problems),
-                        dial.map(Answer::problems),
-                        column.map(Answer::problems))
+        return Stream.of(bowl.map(Answer::problems), dial.map(Answer::problems), column.map(Answer::problems))
                 .flatMap(Optional::stream)
                 .flatMap(List::stream)
                 .toList();

@@ -68,8 +68,7 @@ public record JudgedTrial(Version<Trial> trial, TrialFactor figures, Optional<Me
 
     private static Corrections corrections(Trial trial, MeterStory story, LocalDate day) {
         boolean isTypeB = trial.readings().meterType() == MeterType.B;
-        Optional<DialCurve> curve =
-                isTypeB ? story.dialCurveOn(day) : Optional.empty();
+        Optional<DialCurve> curve = isTypeB ? story.dialCurveOn(day) : Optional.empty();
         return new Corrections(
                 story.bowlCalibrationOn(day).map(BowlCalibration::volume),
                 trial.readings()
@@ -85,11 +84,12 @@ public record JudgedTrial(Version<Trial> trial, TrialFactor figures, Optional<Me
         String meter = story.meter().value().id().text();
         return switch (state) {
             case OK, DUE -> List.of();
-            case OVERDUE -> List.of(Problem.warning(
-                    "meter",
-                    "trial.meter-overdue",
-                    meter,
-                    story.nextDueOn(day).orElseThrow().toString()));
+            case OVERDUE ->
+                List.of(Problem.warning(
+                        "meter",
+                        "trial.meter-overdue",
+                        meter,
+                        story.nextDueOn(day).orElseThrow().toString()));
             case FAILED -> List.of(Problem.warning("meter", "trial.meter-failed", meter));
             case NEVER -> List.of(Problem.warning("meter", "trial.meter-never-calibrated", meter));
         };

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.meter.BowlCalibration;
 import porebench.method.meter.MeterState;

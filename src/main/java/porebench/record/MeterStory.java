@@ -67,7 +67,8 @@ public record MeterStory(Version<Meter> meter, Profile profile, List<JudgedCalib
     /** Makes the story of a meter out of calibrations, of which those of other meters are passed over. */
     public static MeterStory of(Version<Meter> meter, List<Version<MeterCalibration>> calibrations, Profile profile) {
         List<Version<MeterCalibration>> own = calibrations.stream()
-                .filter(version -> version.value().meterId().equals(meter.value().id()))
+                .filter(version ->
+                        version.value().meterId().equals(meter.value().id()))
                 .sorted(Comparator.comparing((Version<MeterCalibration> version) ->
                                 version.value().calibratedOn())
                         .thenComparing(version -> version.value().id()))

@@ -42,7 +42,9 @@ public final class Training {
         }
         return Optional.of(
                 trial.simulated()
-                        ? Problem.error("simulated", "book.simulated-trial", trial.id().text())
-                        : Problem.error("simulated", "book.real-trial", trial.id().text()));
+                        ? Problem.error(
+                                "simulated", "book.simulated-trial", trial.id().text())
+                        : Problem.error(
+                                "simulated", "book.real-trial", trial.id().text()));
     }
 }

@@ -61,10 +61,12 @@ final class MeterCalibrationTable implements RecordTable<MeterCalibration> {
         List<StoredRow> parts = new ArrayList<>();
         calibration.bowl().ifPresent(bowl -> addBowl(row, parts, bowl));
         calibration.dial().ifPresent(dial -> addDial(row, parts, dial));
-        calibration.column().ifPresent(column -> row.typed("column_vessel_water", column.vesselWater())
-                .typed("bowl_water", column.bowlWater())
-                .number(EXPANSION, column.expansionPercent())
-                .typed("working_pressure", column.workingPressure()));
+        calibration
+                .column()
+                .ifPresent(column -> row.typed("column_vessel_water", column.vesselWater())
+                        .typed("bowl_water", column.bowlWater())
+                        .number(EXPANSION, column.expansionPercent())
+                        .typed("working_pressure", column.workingPressure()));
         return new StoredRecord(row, parts);
     }
 

@@ -40,8 +40,9 @@ final class StoredRows {
     private static StoredRows read(RecordTable<?> table, Function<String, Query> query) {
         Map<Long, List<StoredRow>> parts = new HashMap<>();
         for (String name : table.partTables()) {
-            byEntry(name, query).forEach((entry, rows) -> parts.computeIfAbsent(entry, any -> new ArrayList<>())
-                    .addAll(rows));
+            byEntry(name, query)
+                    .forEach((entry, rows) -> parts.computeIfAbsent(entry, any -> new ArrayList<>())
+                            .addAll(rows));
         }
         return new StoredRows(byEntry(table.name(), query), parts);
     }

@@ -21,11 +21,11 @@ class CalibrationFileTest {
     private static final String ABOUT = "calibration_id,meter_id,meter_type,calibrated_on,by,reason,row,";
     private static final String FILLS = ABOUT + "empty_mass,plate_mass,full_mass,mass_unit,water_temp_c";
     private static final String FIRST_FILL = "C-1,B-1,B,2026-03-02,R. Vane,routine,fill,3.450,0.720,11.207,kg,20.0";
-    private static final String DIAL = ABOUT + "vessel_mass,mass_unit,water_temp_c,withdrawn,withdrawn_unit,gauge_pct,"
-            + "empty_mass,full_mass";
+    private static final String DIAL =
+            ABOUT + "vessel_mass,mass_unit,water_temp_c,withdrawn,withdrawn_unit,gauge_pct," + "empty_mass,full_mass";
     private static final String FIRST_DIAL = "C-1,B-1,B,2026-03-02,R. Vane,routine,dial,352.0,g,20.0,,,,,";
-    private static final String COLUMN = ABOUT + "vessel_mass,bowl_mass,mass_unit,expansion_pct,pressure,pressure_unit,"
-            + "elevation_m";
+    private static final String COLUMN =
+            ABOUT + "vessel_mass,bowl_mass,mass_unit,expansion_pct,pressure,pressure_unit," + "elevation_m";
 
     @TempDir
     private Path folder;
@@ -41,7 +41,14 @@ class CalibrationFileTest {
     @Test
     void readsTheRowsOfACalibrationTogether() throws Exception {
         Path file = folder.resolve("c.csv");
-        Files.write(file, bytes(FILLS, FIRST_FILL, "C-1,,,,,,fill,7.60,,23.20,lb,21", "", "C-2,B-1,B,2026-04-01,,repair,note,,,,,"));
+        Files.write(
+                file,
+                bytes(
+                        FILLS,
+                        FIRST_FILL,
+                        "C-1,,,,,,fill,7.60,,23.20,lb,21",
+                        "",
+                        "C-2,B-1,B,2026-04-01,,repair,note,,,,,"));
         Sheet<MeterCalibration> sheet = new CsvSheets().calibrations(file);
         assertThat(sheet.problems()).isEmpty();
         assertThat(sheet.rows()).extracting(Sheet.Row::line).containsExactly(2, 5);
@@ -59,7 +66,9 @@ class CalibrationFileTest {
                 read(DIAL, FIRST_DIAL, point("1", "vessels", "5.0"), point("2", "Vessels", "10.05"));
         assertThat(sheet.problems()).isEmpty();
         assertThat(sheet.values().get(0).dial().orElseThrow().points())
-                .extracting(point -> point.amount().unit(), point -> point.gaugePercent().toString())
+                .extracting(
+                        point -> point.amount().unit(),
+                        point -> point.gaugePercent().toString())
                 .containsExactly(
                         org.assertj.core.groups.Tuple.tuple(CheckAmount.Unit.VESSELS, "5.0"),
                         org.assertj.core.groups.Tuple.tuple(CheckAmount.Unit.VESSELS, "10.05"));
@@ -67,7 +76,8 @@ class CalibrationFileTest {
 
     @Test
     void fewerThanTwoPointsAreTooFew() {
-        assertThat(found(read(DIAL, FIRST_DIAL, point("1", "vessels", "5.0")))).contains("2:7 row meter.too-few-points");
+        assertThat(found(read(DIAL, FIRST_DIAL, point("1", "vessels", "5.0"))))
+                .contains("2:7 row meter.too-few-points");
         assertThat(found(read(DIAL, FIRST_DIAL))).contains("2:7 row meter.too-few-points");
         assertThat(found(read(DIAL, FIRST_DIAL, point("1", "vessels", "5.0"), point("1", "vessels", "5.05"))))
                 .contains("2:7 row meter.too-few-points");
@@ -92,7 +102,8 @@ class CalibrationFileTest {
                 point("1", "vessels", "5.0"),
                 point("2", "vessels", "10.0"));
         assertThat(found(sheet)).contains("2:8 vessel_mass meter.vessel-exceeds-bowl");
-        assertThat(said(sheet)).anyMatch(text -> text.startsWith("c.csv, line 2, column 8: The calibration vessel of "));
+        assertThat(said(sheet))
+                .anyMatch(text -> text.startsWith("c.csv, line 2, column 8: The calibration vessel of "));
     }
 
     @Test
@@ -124,7 +135,8 @@ class CalibrationFileTest {
     void massesInTheWrongOrderAreNamedInTheirRow() {
         assertThat(found(read(FILLS, FIRST_FILL, "C-1,,,,,,fill,11.207,0.720,3.450,kg,20.0")))
                 .contains("3:10 full_mass bowl.full-too-light");
-        assertThat(found(read(FILLS, FIRST_FILL.replace("3.450", "0")))).contains("2:8 empty_mass bowl.mass-not-positive");
+        assertThat(found(read(FILLS, FIRST_FILL.replace("3.450", "0"))))
+                .contains("2:8 empty_mass bowl.mass-not-positive");
         assertThat(found(read(FILLS, FIRST_FILL.replace("0.720", "-1")))).contains("2:9 plate_mass csv.negative");
     }
 
@@ -137,7 +149,8 @@ class CalibrationFileTest {
         assertThat(found(read(COLUMN, good.replace(",62", ",")))).contains("2:14 elevation_m csv.required");
         assertThat(found(read(COLUMN, good.replace("0.3510", "8.0"))))
                 .contains("2:8 vessel_mass meter.vessel-water-exceeds-bowl");
-        assertThat(found(read(COLUMN, good.replace("103.4", "0")))).contains("2:12 pressure meter.pressure-out-of-range");
+        assertThat(found(read(COLUMN, good.replace("103.4", "0"))))
+                .contains("2:12 pressure meter.pressure-out-of-range");
         assertThat(found(read(COLUMN, good.replace("A-1,A", "A-1,B")))).contains("2:7 row csv.row-of-other-type");
     }
 
@@ -162,8 +175,10 @@ class CalibrationFileTest {
     @Test
     void aNoteStandsAloneAndHasAReason() {
         String note = "N-1,B-1,B,2026-04-01,,repair,note,,,,,";
-        assertThat(found(read(FILLS, note.replace("repair", "routine")))).contains("2:6 reason csv.note-without-reason");
-        assertThat(found(read(FILLS, note, "N-1,,,,,,fill,3.45,0.72,11.207,kg,20"))).contains("2:7 row csv.note-beside-rows");
+        assertThat(found(read(FILLS, note.replace("repair", "routine"))))
+                .contains("2:6 reason csv.note-without-reason");
+        assertThat(found(read(FILLS, note, "N-1,,,,,,fill,3.45,0.72,11.207,kg,20")))
+                .contains("2:7 row csv.note-beside-rows");
     }
 
     @Test

@@ -21,8 +21,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.MeterType;
-import porebench.method.meter.MeterState;
 import porebench.method.Problem;
+import porebench.method.meter.MeterState;
 import porebench.method.sample.CorrectionSample;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
@@ -220,10 +220,11 @@ class DemoLaboratoryTest {
     @Test
     void noFactorRestsOnAMeterNotToBeTrusted() {
         for (Evidence evidence : Evidence.ofAll(book)) {
-            evidence.issues().forEach(issue -> assertThat(Issuing.needingOverride(evidence.determination(
-                                    issue.value().determinationId())
-                            .orElseThrow()))
-                    .isEmpty());
+            evidence.issues()
+                    .forEach(issue -> assertThat(Issuing.needingOverride(
+                                    evidence.determination(issue.value().determinationId())
+                                            .orElseThrow()))
+                            .isEmpty());
         }
     }
 

@@ -74,7 +74,8 @@ class CalibrationIntakeTest {
     @Test
     void goodOnesComeInWithTheirMeterWhateverTheOrderOfRows() {
         Intake.Result result = check(
-                SampleCalibrations.dialCalibration("C-1", "B-9", DAY, "0.0", "5.0", "10.0"), Samples.meter("B-9", MeterType.B));
+                SampleCalibrations.dialCalibration("C-1", "B-9", DAY, "0.0", "5.0", "10.0"),
+                Samples.meter("B-9", MeterType.B));
         assertThat(result.problems()).isEmpty();
         assertThat(book.keep(result.drafts(), "R. Vale", "imported")).isEmpty();
         assertThat(book.latest(MeterCalibration.class)).hasSize(1);
@@ -103,7 +104,8 @@ class CalibrationIntakeTest {
         MeterCalibration tiny = SampleCalibrations.bowlCalibration("C-0", "B-1", DAY.minusDays(1), "4.670");
         Intake.Result result = check(millilitres("C-1", DAY), tiny);
         assertThat(result.problems())
-                .extracting(Problem::code, problem -> problem.place().orElseThrow().line())
+                .extracting(
+                        Problem::code, problem -> problem.place().orElseThrow().line())
                 .containsExactly(org.assertj.core.groups.Tuple.tuple("meter.amount-exceeds-bowl", 2));
         assertThat(check(millilitres("C-1", DAY.minusDays(2)), tiny).problems()).isEmpty();
         Books.keep(book, tiny);

@@ -74,9 +74,11 @@ class MeterStoryTest {
                 dial("C-1", SPRING),
                 SampleCalibrations.columnCalibration("K", "A-1", SPRING));
         assertThat(MeterStory.ofAll(book))
-                .extracting(story -> story.meter().value().recordId(), story -> story.calibrations().stream()
-                        .map(one -> one.calibration().value().recordId())
-                        .toList())
+                .extracting(
+                        story -> story.meter().value().recordId(),
+                        story -> story.calibrations().stream()
+                                .map(one -> one.calibration().value().recordId())
+                                .toList())
                 .containsExactly(
                         org.assertj.core.groups.Tuple.tuple("A-1", List.of("K")),
                         org.assertj.core.groups.Tuple.tuple("B-1", List.of("C-3", "C-1", "C-2")));
@@ -84,7 +86,10 @@ class MeterStoryTest {
 
     @Test
     void theBowlVolumeIsTheStatedOneUntilItWasWeighedAndThenTheNewest() {
-        Books.keep(book, bowl("C-1", SPRING), SampleCalibrations.bowlCalibration("C-2", "B-1", SPRING.plusDays(10), "11.217"));
+        Books.keep(
+                book,
+                bowl("C-1", SPRING),
+                SampleCalibrations.bowlCalibration("C-2", "B-1", SPRING.plusDays(10), "11.217"));
         assertThat(story().bowlOn(SPRING.minusDays(1)).in(VolumeUnit.LITRE)).isEqualTo(7.050, within(1e-12));
         // 11.207 - 3.450 - 0.720 = 7.037 kg; / 998.207 = 7.04964 L
         assertThat(story().bowlOn(SPRING).in(VolumeUnit.LITRE)).isEqualTo(7.04964, within(1e-4));
@@ -101,9 +106,15 @@ class MeterStoryTest {
                 dial("C-1", SPRING),
                 SampleCalibrations.dialCalibration("C-2", "B-1", SPRING.plusDays(5), "0.00", "5.10", "10.00"));
         assertThat(story().dialCurveOn(SPRING.minusDays(1))).isEmpty();
-        assertThat(story().dialCurveOn(SPRING.plusDays(4)).orElseThrow().trueOf(5.1).truePercent())
+        assertThat(story().dialCurveOn(SPRING.plusDays(4))
+                        .orElseThrow()
+                        .trueOf(5.1)
+                        .truePercent())
                 .isEqualTo(5.1, within(1e-9));
-        assertThat(story().dialCurveOn(SPRING.plusDays(5)).orElseThrow().trueOf(5.1).truePercent())
+        assertThat(story().dialCurveOn(SPRING.plusDays(5))
+                        .orElseThrow()
+                        .trueOf(5.1)
+                        .truePercent())
                 .isEqualTo(5.0, within(1e-9));
     }
 
@@ -185,7 +196,8 @@ class MeterStoryTest {
 
     @Test
     void aChamberThatChangedIsFlagged() {
-        // A dial that reads 3 % of the air too much explains itself by a chamber 3 % smaller: more than the limit of 2 %.
+        // A dial that reads 3 % of the air too much explains itself by a chamber 3 % smaller: more than the limit of 2
+        // %.
         Books.keep(
                 book,
                 bowl("C-1", SPRING),
@@ -209,7 +221,8 @@ class MeterStoryTest {
 
     @Test
     void aCalibrationSaysWhatItIsAbout() {
-        assertThat(SampleCalibrations.note("N", "B-1", SPRING, MeterCalibration.Reason.DOUBT).isNote())
+        assertThat(SampleCalibrations.note("N", "B-1", SPRING, MeterCalibration.Reason.DOUBT)
+                        .isNote())
                 .isTrue();
         assertThat(bowl("C", SPRING).isNote()).isFalse();
         assertThat(bowl("C", SPRING).checksMeter()).isFalse();

@@ -17,7 +17,8 @@ import porebench.store.Books;
 class TrainingTest {
     private static final Laboratory TRAINING = new Laboratory("Tarn Beck training", "", true);
     private static final Trial REAL = Samples.trial("T-1", "M-1", "M-1/1", "5.4");
-    private static final Trial SIMULATED = Samples.trial("T-2", "M-1", "M-1/1", "5.5").asSimulated();
+    private static final Trial SIMULATED =
+            Samples.trial("T-2", "M-1", "M-1/1", "5.5").asSimulated();
 
     @TempDir
     Path folder;
@@ -71,7 +72,8 @@ class TrainingTest {
     @Test
     void aBookWithTrialsCannotChangeSides() {
         Books.keep(book, Samples.laboratory(), REAL);
-        Draft flipped = Draft.correcting(book.latest(Laboratory.class, Laboratory.ID).orElseThrow(), TRAINING);
+        Draft flipped =
+                Draft.correcting(book.latest(Laboratory.class, Laboratory.ID).orElseThrow(), TRAINING);
         assertThat(book.keep(List.of(flipped), "R. Vale", "why"))
                 .containsExactly(Problem.error("training", "book.training-cannot-change"));
         assertThat(book.isTraining()).isFalse();
@@ -90,11 +92,13 @@ class TrainingTest {
         Intake.Result result = Intake.check(book, List.of(new Incoming(place, SIMULATED)));
         assertThat(result.drafts()).isEmpty();
         assertThat(result.problems())
-                .containsExactly(Problem.error("simulated", "book.simulated-trial", "T-2").at(place));
+                .containsExactly(Problem.error("simulated", "book.simulated-trial", "T-2")
+                        .at(place));
         Books.keep(book, TRAINING);
         assertThat(Intake.check(book, List.of(new Incoming(place, SIMULATED))).problems())
                 .isEmpty();
-        assertThat(Books.codes(Intake.check(book, List.of(new Incoming(place, REAL))).problems()))
+        assertThat(Books.codes(
+                        Intake.check(book, List.of(new Incoming(place, REAL))).problems()))
                 .containsExactly("book.real-trial");
     }
 

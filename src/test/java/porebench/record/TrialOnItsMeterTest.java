@@ -180,8 +180,7 @@ class TrialOnItsMeterTest {
         assertThat(refused.value()).isEmpty();
         assertThat(refused.problems())
                 .filteredOn(Problem::isError)
-                .containsExactly(
-                        Problem.error("override", "issue.meter-not-trusted", "T-1, T-2, T-3", "B-1"));
+                .containsExactly(Problem.error("override", "issue.meter-not-trusted", "T-1, T-2, T-3", "B-1"));
         for (Optional<Issuing.MeterOverride> half : List.of(taken("M. Ash", " "), taken("", "checked since"))) {
             assertThat(issue(half).value()).isEmpty();
             assertThat(Books.codes(issue(half).problems())).contains("issue.override-incomplete");
@@ -193,8 +192,7 @@ class TrialOnItsMeterTest {
         assertThat(factor.overrideReason()).isEqualTo("checked the day after");
         assertThat(bench.newest(FactorIssue.class, "M-1/r1")).isEqualTo(factor);
         assertThat(RegisterRow.of(bench.evidence(), Bench.START).missing())
-                .contains(Problem.warning(
-                        "override", "register.meter-overridden", "M. Ash", "checked the day after"));
+                .contains(Problem.warning("override", "register.meter-overridden", "M. Ash", "checked the day after"));
     }
 
     @Test

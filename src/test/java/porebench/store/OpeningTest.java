@@ -208,7 +208,9 @@ class OpeningTest {
             }
             assertThat(book.isTraining()).isFalse();
             assertThat(book.latest(MeterCalibration.class)).isEmpty();
-            Books.keep(book, SampleCalibrations.dialCalibration("C-1", "B-1", LocalDate.of(2026, 3, 1), "0.0", "5.0", "10.0"));
+            Books.keep(
+                    book,
+                    SampleCalibrations.dialCalibration("C-1", "B-1", LocalDate.of(2026, 3, 1), "0.0", "5.0", "10.0"));
             assertThat(book.verify()).isEmpty();
         }
         assertThat(names()).containsExactly("book.porebench", "book.porebench.before-step-3");

@@ -98,7 +98,8 @@ class RoundTripTest {
             }
         }
         kept.add(SampleCalibrations.columnCalibration("Column", "Meter A", LocalDate.of(2026, 3, 1)));
-        kept.add(SampleCalibrations.dialCalibration("Dial", "Meter B", LocalDate.of(2026, 3, 1), "0.00", "5.05", "10.10"));
+        kept.add(SampleCalibrations.dialCalibration(
+                "Dial", "Meter B", LocalDate.of(2026, 3, 1), "0.00", "5.05", "10.10"));
         kept.add(SampleCalibrations.bowlCalibration("Bowl", "Meter B", LocalDate.of(2026, 3, 1), "11.207"));
         Path file = folder.resolve("book.porebench");
         try (LabBook book = Books.SHELF.create(file)) {

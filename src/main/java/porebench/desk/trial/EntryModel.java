@@ -253,7 +253,11 @@ final class EntryModel {
             problems.add(Problem.error(TrialField.ID.problemField(), "book.already-there", "trial", id));
         }
         Optional<Trial> trial = bowl().flatMap(bowl -> determination()
-                .map(one -> new Assembly(draft(), one, correcting.map(Version::value), desk.book().isTraining())
+                .map(one -> new Assembly(
+                                draft(),
+                                one,
+                                correcting.map(Version::value),
+                                desk.book().isTraining())
                         .trial(reader.readings(type(), bowl), testedAt)));
         Optional<TrialFactor> figures = trial.flatMap(this::judge);
         problems.addAll(reader.problems());
@@ -268,8 +272,7 @@ final class EntryModel {
         return desk.evidence()
                 .map(evidence -> MeterStory.of(desk.book(), trial.meterId(), evidence.profile())
                         .map(story -> JudgedTrial.of(Assembly.unkept(trial), design(), story))
-                        .orElseGet(() ->
-                                JudgedTrial.of(Assembly.unkept(trial), design(), meter(), evidence.profile()))
+                        .orElseGet(() -> JudgedTrial.of(Assembly.unkept(trial), design(), meter(), evidence.profile()))
                         .figures());
     }
 

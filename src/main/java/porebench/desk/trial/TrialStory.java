@@ -93,7 +93,9 @@ final class TrialStory {
                     numbers.show(readings.gaugePercent().orElseThrow()),
                     numbers.show(
                             gauge.map(Corrections.Gauge::truePercent)
-                                    .orElse(readings.gaugePercent().orElseThrow().doubleValue()),
+                                    .orElse(readings.gaugePercent()
+                                            .orElseThrow()
+                                            .doubleValue()),
                             DECIMALS),
                     numbers.show(judged.figures().withdrawnPercent().orElseThrow(), DECIMALS),
                     numbers.show(judged.figures().uncorrectedPercent().orElseThrow(), DECIMALS));

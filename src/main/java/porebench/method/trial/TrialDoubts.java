@@ -193,10 +193,18 @@ final class TrialDoubts {
     }
 
     private void calibration(List<Problem> problems) {
-        corrections.bowl().filter(bowl -> !readings.bowl().agreesWith(bowl)).ifPresent(bowl -> problems.add(
-                Problem.warning("bowl", "trial.bowl-not-in-force", readings.bowl(), bowl.in(VolumeUnit.LITRE))));
-        corrections.gauge().filter(Corrections.Gauge::isExtrapolated).ifPresent(gauge -> problems.add(
-                Problem.warning("gauge", "trial.gauge-beyond-checks", readings.gaugePercent().orElseThrow())));
+        corrections
+                .bowl()
+                .filter(bowl -> !readings.bowl().agreesWith(bowl))
+                .ifPresent(bowl -> problems.add(Problem.warning(
+                        "bowl", "trial.bowl-not-in-force", readings.bowl(), bowl.in(VolumeUnit.LITRE))));
+        corrections
+                .gauge()
+                .filter(Corrections.Gauge::isExtrapolated)
+                .ifPresent(gauge -> problems.add(Problem.warning(
+                        "gauge",
+                        "trial.gauge-beyond-checks",
+                        readings.gaugePercent().orElseThrow())));
     }
 
     /** Returns whether a value is above a limit by more than binary fractions can make it. */

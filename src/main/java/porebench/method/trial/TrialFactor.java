@@ -55,8 +55,7 @@ public record TrialFactor(
      * @param expected what should have been, for the doubts
      * @param profile whose tolerances hold
      */
-    public static TrialFactor of(
-            Readings readings, Corrections corrections, Expected expected, Profile profile) {
+    public static TrialFactor of(Readings readings, Corrections corrections, Expected expected, Profile profile) {
         List<Problem> problems = new ArrayList<>();
         if (readings.bowl().value().cubicMetres() <= 0) {
             problems.add(Problem.error("bowl", "trial.bowl-not-positive", readings.bowl()));
@@ -73,9 +72,8 @@ public record TrialFactor(
         OptionalDouble withdrawn = readings.meterType() == MeterType.A
                 ? OptionalDouble.empty()
                 : withdrawnPercent(readings, bowl(readings, corrections), problems);
-        OptionalDouble factor = readings.meterType() == MeterType.A
-                ? typed
-                : lessWithdrawn(readings, corrections, withdrawn, problems);
+        OptionalDouble factor =
+                readings.meterType() == MeterType.A ? typed : lessWithdrawn(readings, corrections, withdrawn, problems);
         new TrialDoubts(readings, corrections, expected, profile, factor, withdrawn).addTo(problems);
         return new TrialFactor(factor, withdrawn, typed, corrections, problems);
     }

@@ -57,7 +57,8 @@ class EntryModelTest {
         EntryModel entry = model().entry();
         typeWholeTrial(entry, "6.06");
         TrialFactor figures = entry.read().figures().orElseThrow();
-        // 6.06 / 1.01 = 6.00 % true air; 11.157 - 3.450 - 0.720 = 6.987 kg, / 998.207 = 6.99955 L, which is the 7.000 typed.
+        // 6.06 / 1.01 = 6.00 % true air; 11.157 - 3.450 - 0.720 = 6.987 kg, / 998.207 = 6.99955 L, which is the 7.000
+        // typed.
         assertThat(figures.factorPercent().orElseThrow()).isEqualTo(6.00 - 100 * 0.4200 / 6.99955, within(1e-5));
         // 6.06 - 100 x 420 / 7000
         assertThat(figures.uncorrectedPercent().orElseThrow()).isEqualTo(0.06, within(1e-9));
