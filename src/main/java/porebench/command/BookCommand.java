@@ -24,6 +24,11 @@ abstract class BookCommand extends OneCommand {
         return ports().shelf().get().open(book);
     }
 
+    /** Returns an outcome about a lab book, marked as simulated when it is a training book. */
+    final Outcome marked(LabBook book, Outcome outcome) {
+        return book.isTraining() ? outcome.with(report -> new TrainingReport(report, words())) : outcome;
+    }
+
     /** Returns how many records of each kind a lab book has. */
     static Map<RecordKind, Integer> counts(LabBook book) {
         Map<RecordKind, Integer> counts = new LinkedHashMap<>();

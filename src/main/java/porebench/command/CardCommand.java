@@ -47,9 +47,10 @@ final class CardCommand extends BookCommand {
             List<Problem> problems = new ArrayList<>();
             CardHandout handout = new CardHandout(here(), book, ports().press().get());
             String name = who == null || who.isBlank() ? here().user() : who.strip();
-            return handout.handOut(evidence.get(), paper, out, name, words().say("card.why"), problems)
+            Outcome outcome = handout.handOut(evidence.get(), paper, out, name, words().say("card.why"), problems)
                     .map(handed -> Outcome.done(new CardReport(handed), problems))
                     .orElseGet(() -> Outcome.refused(problems));
+            return marked(book, outcome);
         }
     }
 

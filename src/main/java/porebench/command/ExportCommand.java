@@ -22,7 +22,7 @@ final class ExportCommand extends BookCommand {
     Outcome carryOut() {
         try (LabBook book = open()) {
             List<Path> files = ports().sheets().get().export(book, folder);
-            return Outcome.done(new ExportReport(files, counts(book)), List.of());
+            return marked(book, Outcome.done(new ExportReport(files, counts(book)), List.of()));
         }
     }
 

@@ -71,6 +71,7 @@ final class FactorCommand extends OneCommand {
                 checkSample(design, one.getValue().get(0), own);
             });
         }
+        trials.forEach((id, ofMix) -> checkApart(id, ofMix, own));
         if (Problem.anyError(own)) {
             return Outcome.refused(mixes.map(file -> file.with(own)).orElse(own));
         }
@@ -117,6 +118,13 @@ final class FactorCommand extends OneCommand {
             problems.addAll(
                     CorrectionSample.of(design.batch(), trial.readings().bowl().value())
                             .problems());
+        }
+    }
+
+    /** Adds the problem that simulated trials stand beside real ones. */
+    private static void checkApart(MixId id, List<Trial> trials, List<Problem> problems) {
+        if (trials.stream().map(Trial::simulated).distinct().count() > 1) {
+            problems.add(Problem.error("simulated", "command.simulated-beside-real", id.text()));
         }
     }
 

@@ -36,6 +36,7 @@ final class FactorReport implements Report {
     private void determination(JsonFields json, JudgedDetermination one) {
         Optional<DeterminationSummary> summary = one.summary();
         json.text("mixId", one.determination().value().mixId().text());
+        json.flag("simulated", isSimulated(one));
         json.whole("count", one.trials().size());
         json.whole("accepted", one.counted());
         json.list("trials", one.trials(), (fields, trial) -> {
@@ -65,6 +66,10 @@ final class FactorReport implements Report {
         Reply.problems(json, "doubts", summary.map(DeterminationSummary::doubts).orElse(List.of()), problemText);
     }
 
+    private static boolean isSimulated(JudgedDetermination one) {
+        return one.trials().stream().anyMatch(trial -> trial.trial().value().simulated());
+    }
+
     private static OptionalDouble number(Optional<Double> number) {
         return number.isPresent() ? OptionalDouble.of(number.get()) : OptionalDouble.empty();
     }
@@ -73,6 +78,9 @@ final class FactorReport implements Report {
     public void text(TextPage page) {
         determinations.forEach(one -> {
             page.gap();
+            if (isSimulated(one)) {
+                page.line(words.say("simulate.mark"));
+            }
             page.line(words.say(
                     "factor.title", one.determination().value().mixId().text()));
             trials(page, one);

@@ -85,7 +85,7 @@ final class ImportCommand extends BookCommand {
                 return Outcome.refused(problems);
             }
         }
-        return Outcome.done(new ImportReport(checked), problems);
+        return marked(book, Outcome.done(new ImportReport(checked), problems));
     }
 
     private String fileNames() {

@@ -43,6 +43,12 @@ final class IssueCommand extends BookCommand {
     @Option(names = "--recheck-by", paramLabel = "<date>")
     private @Nullable LocalDate recheckBy;
 
+    @Option(names = "--override-by", paramLabel = "<name>")
+    private @Nullable String overrideBy;
+
+    @Option(names = "--override-reason", paramLabel = "<text>")
+    private @Nullable String overrideReason;
+
     IssueCommand(Surroundings here, Ports ports) {
         super(here, ports);
     }
@@ -58,7 +64,7 @@ final class IssueCommand extends BookCommand {
             if (basis.isEmpty()) {
                 return Outcome.refused(Problem.error("determination", "issue.no-trial-counts", mixId.text()));
             }
-            return issue(book, evidence.get(), basis.get());
+            return marked(book, issue(book, evidence.get(), basis.get()));
         }
     }
 
@@ -80,7 +86,8 @@ final class IssueCommand extends BookCommand {
                 Optional.ofNullable(recheckBy),
                 name,
                 approvedBy,
-                reason);
+                reason,
+                override());
         Answer<FactorIssue> answer = Issuing.issue(evidence, decision);
         if (answer.value().isEmpty()) {
             return Outcome.refused(answer.problems());
@@ -89,6 +96,14 @@ final class IssueCommand extends BookCommand {
         List<Problem> problems = new ArrayList<>(answer.problems());
         problems.addAll(book.keep(List.of(Draft.of(issue)), name, issue.reason()));
         return Problem.anyError(problems) ? Outcome.refused(problems) : Outcome.done(new IssueReport(issue), problems);
+    }
+
+    private Optional<Issuing.MeterOverride> override() {
+        return overrideBy == null && overrideReason == null
+                ? Optional.empty()
+                : Optional.of(new Issuing.MeterOverride(
+                        Optional.ofNullable(overrideBy).orElse(""),
+                        Optional.ofNullable(overrideReason).orElse("")));
     }
 
     private final class IssueReport implements Report {
@@ -108,6 +123,8 @@ final class IssueCommand extends BookCommand {
             json.text("inForceFrom", issue.inForceFrom().toString());
             json.text("recheckBy", issue.recheckBy().toString());
             json.text("issuedBy", issue.issuedBy());
+            json.text("overrideBy", Optional.of(issue.overrideBy()).filter(name -> !name.isBlank()));
+            json.text("overrideReason", Optional.of(issue.overrideReason()).filter(text -> !text.isBlank()));
         }
 
         @Override

@@ -2,6 +2,7 @@ package porebench.command;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import porebench.method.Answer;
 import porebench.method.Problem;
 
@@ -27,6 +28,11 @@ record Outcome(boolean isRefused, Optional<Report> report, List<Problem> problem
 
     static Outcome refused(Problem... problems) {
         return refused(List.of(problems));
+    }
+
+    /** Returns this outcome with another report made of its own, if it has one. */
+    Outcome with(UnaryOperator<Report> other) {
+        return new Outcome(isRefused, report.map(other), problems);
     }
 
     /** Returns the outcome of a computation: its result, or the refusal it gave. */

@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -18,6 +19,8 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
+import porebench.method.MeterType;
+import porebench.method.simulate.Fault;
 import porebench.quantity.Mass;
 import porebench.quantity.MassUnit;
 import porebench.quantity.Temperature;
@@ -26,6 +29,7 @@ import porebench.quantity.Typed;
 import porebench.quantity.Unit;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
+import porebench.record.MeterId;
 import porebench.record.MixId;
 import porebench.record.port.Paper;
 
@@ -35,7 +39,7 @@ import porebench.record.port.Paper;
  * <p>Exit status: 0 done, 1 refused with the problems said, 2 wrong usage with the reason on standard error.
  */
 public final class PorebenchCommands {
-    private static final List<Paper> CARD_PAPERS = List.of(Paper.A6, Paper.CARD_4X6);
+    private static final Paper[] CARD_PAPERS = {Paper.A6, Paper.CARD_4X6};
 
     private final Surroundings here;
     private final Ports ports;
@@ -78,7 +82,15 @@ public final class PorebenchCommands {
                         .filter(id -> !id.isBlank())
                         .map(MixId::new)
                         .orElseThrow(wrong("usage.blank", text)));
-        line.registerConverter(Paper.class, this::paper);
+        line.registerConverter(
+                MeterId.class,
+                text -> Optional.of(text)
+                        .filter(id -> !id.isBlank())
+                        .map(MeterId::new)
+                        .orElseThrow(wrong("usage.blank", text)));
+        line.registerConverter(MeterType.class, choice(MeterType.values(), MeterType::name));
+        line.registerConverter(Fault.class, choice(Fault.values(), Fault::symbol));
+        line.registerConverter(Paper.class, choice(CARD_PAPERS, Paper::symbol));
         line.setResourceBundle(Words.help(here.locale()));
         line.setOut(writer(here.out()));
         line.setErr(writer(here.err()));
@@ -92,6 +104,8 @@ public final class PorebenchCommands {
                 new FactorCommand(here, ports),
                 new AirCommand(here, ports),
                 new BowlCommand(here, ports),
+                new MeterCommand(here, ports),
+                new SimulateCommand(here, ports),
                 new StatsCommand(here, ports),
                 new IssueCommand(here, ports),
                 new CardCommand(here, ports),
@@ -135,15 +149,15 @@ public final class PorebenchCommands {
         }
     }
 
-    private Paper paper(String text) {
-        return CARD_PAPERS.stream()
-                .filter(paper -> paper.symbol().equalsIgnoreCase(text))
+    /** Reads one of some words, letter case not mattering. */
+    private <T> ITypeConverter<T> choice(T[] allowed, Function<T, String> word) {
+        return text -> Arrays.stream(allowed)
+                .filter(one -> word.apply(one).equalsIgnoreCase(text.strip()))
                 .findFirst()
                 .orElseThrow(wrong(
-                        "usage.paper",
+                        "usage.choice",
                         text,
-                        String.join(
-                                ", ", CARD_PAPERS.stream().map(Paper::symbol).toList())));
+                        String.join(", ", Arrays.stream(allowed).map(word).toList())));
     }
 
     /** Hands picocli's text on to a stream, which knows the machine's charset. */

@@ -26,7 +26,7 @@ final class RegisterCommand extends BookCommand {
     Outcome carryOut() {
         LocalDate day = on == null ? here().today() : on;
         try (LabBook book = open()) {
-            return Outcome.done(new RegisterReport(day, RegisterRow.ofAll(book, day)), List.of());
+            return marked(book, Outcome.done(new RegisterReport(day, RegisterRow.ofAll(book, day)), List.of()));
         }
     }
 

@@ -19,8 +19,8 @@ final class VerifyCommand extends BookCommand {
     Outcome carryOut() {
         try (LabBook book = open()) {
             List<Problem> problems = book.verify();
-            return new Outcome(
-                    !problems.isEmpty(), Optional.of(new VerifyReport(problems.isEmpty(), counts(book))), problems);
+            Optional<Report> report = Optional.of(new VerifyReport(problems.isEmpty(), counts(book)));
+            return marked(book, new Outcome(!problems.isEmpty(), report, problems));
         }
     }
 

@@ -114,10 +114,11 @@ final class CalibrationMeasured {
     private Optional<BowlFills> readBowl() {
         List<BowlFill> fills = new ArrayList<>();
         for (Entry row : fillRows) {
-            Optional<Typed<Mass>> empty = mass(row, "empty_mass", "mass_unit");
-            Optional<Typed<Mass>> full = mass(row, "full_mass", "full_mass_unit");
+            Optional<MassUnit> unit = unit(row, "mass_unit");
+            Optional<Typed<Mass>> empty = mass(row, "empty_mass", unit);
+            Optional<Typed<Mass>> full = mass(row, "full_mass", otherUnit(row, "full_mass_unit", unit));
             Optional<Typed<Mass>> plate = row.optionalWord("plate_mass").isPresent()
-                    ? mass(row, "plate_mass", "plate_mass_unit")
+                    ? mass(row, "plate_mass", otherUnit(row, "plate_mass_unit", unit))
                     : empty.map(mass -> new Typed<>(BigDecimal.ZERO, mass.unit()));
             Optional<BigDecimal> water = row.number("water_temp_c", WATER);
             if (empty.isPresent() && plate.isPresent() && full.isPresent() && water.isPresent()) {
@@ -149,7 +150,7 @@ final class CalibrationMeasured {
         }
         return Optional.of(new DialCheck(
                 dialRow.filter(row -> row.optionalWord("vessel_mass").isPresent())
-                        .flatMap(row -> mass(row, "vessel_mass", "mass_unit")),
+                        .flatMap(row -> mass(row, "vessel_mass", unit(row, "mass_unit"))),
                 number(dialRow, "water_temp_c", WATER),
                 points,
                 number(dialRow, "initial_line_pct", LINE),
@@ -161,8 +162,9 @@ final class CalibrationMeasured {
     }
 
     private Optional<ColumnCheck> readColumn(Entry row, Optional<BigDecimal> elevation) {
-        Optional<Typed<Mass>> vessel = mass(row, "vessel_mass", "mass_unit");
-        Optional<Typed<Mass>> water = mass(row, "bowl_mass", "bowl_mass_unit");
+        Optional<MassUnit> unit = unit(row, "mass_unit");
+        Optional<Typed<Mass>> vessel = mass(row, "vessel_mass", unit);
+        Optional<Typed<Mass>> water = mass(row, "bowl_mass", otherUnit(row, "bowl_mass_unit", unit));
         Optional<BigDecimal> expansion = row.number("expansion_pct", GAUGE);
         Optional<Typed<Pressure>> working =
                 row.quantity("pressure", Bounds.NOT_NEGATIVE, "pressure_unit", List.of(PressureUnit.values()));
@@ -184,9 +186,19 @@ final class CalibrationMeasured {
         return row.flatMap(entry -> entry.optionalNumber(column, bounds));
     }
 
-    /** Reads a mass; without a unit of its own it is in that of the row. */
-    private static Optional<Typed<Mass>> mass(Entry row, String column, String ownUnit) {
-        String unit = row.optionalWord(ownUnit).isPresent() ? ownUnit : "mass_unit";
-        return row.quantity(column, Bounds.NOT_NEGATIVE, unit, List.of(MassUnit.values()));
+    private static Optional<MassUnit> unit(Entry row, String column) {
+        return row.choice(column, List.of(MassUnit.values()), MassUnit::symbol);
+    }
+
+    /** Reads the unit of one mass of a row; empty means that of the row. */
+    private static Optional<MassUnit> otherUnit(Entry row, String column, Optional<MassUnit> ofRow) {
+        return row.optionalWord(column).isPresent() ? unit(row, column) : ofRow;
+    }
+
+    private static Optional<Typed<Mass>> mass(Entry row, String column, Optional<MassUnit> unit) {
+        Optional<BigDecimal> number = row.number(column, Bounds.NOT_NEGATIVE);
+        return number.isPresent() && unit.isPresent()
+                ? Optional.of(new Typed<Mass>(number.get(), unit.get()))
+                : Optional.empty();
     }
 }

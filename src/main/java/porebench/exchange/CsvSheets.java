@@ -75,6 +75,11 @@ public final class CsvSheets implements LabSheets {
         return Export.write(book, folder);
     }
 
+    @Override
+    public void writeTrials(Path file, List<Trial> trials) {
+        Export.write(TRIALS, trials, file);
+    }
+
     private static <T> Sheet<T> read(Path file, BiFunction<String, byte[], Sheet<T>> reader) {
         String name = Optional.ofNullable(file.getFileName()).orElse(file).toString();
         try (InputStream stream = Files.newInputStream(file)) {

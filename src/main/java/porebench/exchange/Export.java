@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Version;
@@ -46,9 +47,24 @@ final class Export {
         }
     }
 
+    /** Writes one file of some records, whole or not at all. */
+    static <T extends Kept> void write(Format<T> format, List<T> records, Path file) {
+        Path unfinished = file.resolveSibling(file.getFileName() + "." + UUID.randomUUID() + ".unfinished");
+        try {
+            writeNew(format, records, unfinished);
+            moveInto(unfinished, file);
+        } catch (IOException failure) {
+            throw new ExchangeException("writing " + file + ": a file that was there before is as it was", failure);
+        } finally {
+            discard(unfinished);
+        }
+    }
+
     private static <T extends Kept> void write(LabBook book, Format<T> format, Path file) throws IOException {
-        List<T> records =
-                book.latest(format.type()).stream().map(Version::value).toList();
+        writeNew(format, book.latest(format.type()).stream().map(Version::value).toList(), file);
+    }
+
+    private static <T extends Kept> void writeNew(Format<T> format, List<T> records, Path file) throws IOException {
         try (Writer writer = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
             write(format, records, writer);
         }

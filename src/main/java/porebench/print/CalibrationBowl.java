@@ -69,9 +69,7 @@ final class CalibrationBowl {
         OptionalDouble spread = bowl.litres().standardDeviation();
         String scatter = spread.isPresent()
                 ? words.say(
-                        "calibration.spread.value",
-                        figures.fixed(spread, 4),
-                        figures.fixed(bowl.spreadPercent(), 3))
+                        "calibration.spread.value", figures.fixed(spread, 4), figures.fixed(bowl.spreadPercent(), 3))
                 : Figures.NONE;
         parts.facts(List.of(
                 parts.fact("calibration.mean", words.say("calibration.litres", figures.fixed(mean, 4), cubicFeet), 1.5),

@@ -16,7 +16,7 @@ import porebench.record.CalibrationRecord;
 
 /** Draws the dial check of a Type B meter: its points, the curve, and what the model makes of them. */
 final class CalibrationDial {
-    private static final double PLOT = 150;
+    private static final double PLOT = 165;
 
     private final Flow flow;
     private final Words words;
@@ -40,6 +40,7 @@ final class CalibrationDial {
         }
         drawPoints(found.get());
         drawPlot(found.get());
+        parts.section("calibration.model-section", 75);
         drawLine(found.get());
         drawModel(found.get(), record.drift());
     }
@@ -142,9 +143,7 @@ final class CalibrationDial {
                         found.chamber()
                                 .map(implied -> words.say(
                                         "calibration.kilopascals",
-                                        figures.fixed(
-                                                implied.initialGauge().in(PressureUnit.KILOPASCAL),
-                                                1)))
+                                        figures.fixed(implied.initialGauge().in(PressureUnit.KILOPASCAL), 1)))
                                 .orElse(Figures.NONE),
                         1),
                 parts.fact("calibration.drift", drift.map(this::drift).orElse(Figures.NONE), 2)));

@@ -1,8 +1,8 @@
 package porebench.print;
 
 import java.io.IOException;
-import java.util.Collections;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import porebench.method.FigureName;
 import porebench.method.MeterType;
@@ -65,7 +65,10 @@ final class CalibrationFormPages {
     private void drawFacts() throws IOException {
         parts.facts(List.of(
                 parts.fact("sheet.meter-type", words.say("meter." + form.meterType()), 1),
-                parts.fact("sheet.meter", form.meter().map(meter -> meter.id().text()).orElse(""), 1.2),
+                parts.fact(
+                        "sheet.meter",
+                        form.meter().map(meter -> meter.id().text()).orElse(""),
+                        1.2),
                 parts.fact("sheet.serial", form.meter().map(Meter::serial).orElse(""), 1.2),
                 parts.fact("sheet.profile", form.profile().title(), 1.6)));
         parts.facts(List.of(
@@ -78,15 +81,18 @@ final class CalibrationFormPages {
     private void drawReasons() throws IOException {
         flow.down(4);
         MeterCalibration.Reason[] reasons = MeterCalibration.Reason.values();
-        double place = flow.width() / reasons.length;
+        double label = 52;
+        double place = (flow.width() - label) / reasons.length;
         List<FittedText> texts = new ArrayList<>();
-        for (MeterCalibration.Reason reason : reasons) {
+        for (MeterCalibration.Reason one : reasons) {
             texts.add(new TextFit(Weight.REGULAR, 9, 6, place - BOX - 8, 1)
-                    .fit(flow.faces(), words.say("reason." + reason.symbol())));
+                    .fit(flow.faces(), words.say("reason." + one.symbol())));
         }
         flow.need(BOX + 8);
+        FittedText reason = TextFit.line(Weight.BOLD, 9, label - 6).fit(flow.faces(), words.say("calibration.reason"));
+        flow.pen().text(reason, flow.left(), flow.top(), label - 6, Align.LEFT);
         for (int index = 0; index < reasons.length; index++) {
-            double x = flow.left() + index * place;
+            double x = flow.left() + label + index * place;
             flow.pen().frame(x, flow.top() + 1, BOX, BOX, 0.75);
             flow.pen().text(texts.get(index), x + BOX + 4, flow.top(), place - BOX - 8, Align.LEFT);
         }

@@ -29,10 +29,7 @@ final class CalibrationPages {
         this.flow = new Flow(
                 leaves,
                 words,
-                words.say(
-                        "calibration.running-head",
-                        record.meter().id().text(),
-                        words.date(measured.calibratedOn())),
+                words.say("calibration.running-head", record.meter().id().text(), words.date(measured.calibratedOn())),
                 record.isTraining());
         this.parts = new SheetParts(flow, words);
     }
@@ -41,10 +38,7 @@ final class CalibrationPages {
         parts.head(
                 record.laboratory(),
                 words.say("calibration.kind"),
-                words.say(
-                        "calibration.subject",
-                        record.meter().id().text(),
-                        words.date(measured.calibratedOn())));
+                words.say("calibration.subject", record.meter().id().text(), words.date(measured.calibratedOn())));
         drawFacts();
         drawChecks();
         drawDue();
@@ -67,7 +61,10 @@ final class CalibrationPages {
                 parts.fact("sheet.meter-type", words.say("meter." + measured.meterType()), 1),
                 parts.fact("sheet.serial", orNone(record.meter().serial()), 1.2),
                 parts.fact("calibration.by", orNone(measured.by()), 1.6),
-                parts.fact("calibration.reason", words.say("reason." + measured.reason().symbol()), 1.4)));
+                parts.fact(
+                        "calibration.reason",
+                        words.say("reason." + measured.reason().symbol()),
+                        1.4)));
         parts.facts(List.of(
                 parts.fact("calibration.id", measured.id().text(), 1),
                 parts.fact("calibration.division", divided(), 1.2),
@@ -148,11 +145,14 @@ final class CalibrationPages {
 
     private void drawDue() throws IOException {
         flow.down(4);
+        boolean holds = record.judged().passes() && !measured.isNote();
         flow.text(
                 new TextFit(Weight.BOLD, 11, 8, flow.width(), 2),
-                record.nextDue()
-                        .map(day -> words.say("calibration.next-due", words.date(day)))
-                        .orElseGet(() -> words.say("calibration.next-due.unknown")));
+                !holds
+                        ? words.say("calibration.next-due.now")
+                        : record.nextDue()
+                                .map(day -> words.say("calibration.next-due", words.date(day)))
+                                .orElseGet(() -> words.say("calibration.next-due.unknown")));
     }
 
     private void drawEnd() throws IOException {

@@ -62,8 +62,7 @@ final class DialPlot {
         double most = Math.max(1, knots.get(knots.size() - 1).truePercent());
         double largest = 1.5 * found.curve().tolerancePercent();
         for (DialCurve.Knot knot : knots) {
-            largest = Math.max(
-                    largest, Math.abs(knot.errorPercent()) + 2.2 * knot.standardUncertaintyPercent());
+            largest = Math.max(largest, Math.abs(knot.errorPercent()) + 2.2 * knot.standardUncertaintyPercent());
         }
         this.air = Axis.of(0, most, 12);
         this.error = Axis.of(-largest, largest, 8);
@@ -81,7 +80,8 @@ final class DialPlot {
         for (DialCurve.Knot knot : knots) {
             point(place, knot);
         }
-        FittedText up = TextFit.line(Weight.REGULAR, LABEL, width).fit(pen.faces(), words.say("calibration.plot.error"));
+        FittedText up =
+                TextFit.line(Weight.REGULAR, LABEL, width).fit(pen.faces(), words.say("calibration.plot.error"));
         pen.text(up, left, top, width, Align.LEFT);
         FittedText across =
                 TextFit.line(Weight.REGULAR, LABEL, width).fit(pen.faces(), words.say("calibration.plot.true"));

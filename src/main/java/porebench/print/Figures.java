@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import porebench.method.Profile;
 import porebench.method.FigureName;
+import porebench.method.Profile;
 import porebench.method.RoundingRule;
 import porebench.quantity.Typed;
 

@@ -181,8 +181,10 @@ public final class PdfPress implements Press {
         }
         if (what instanceof CalibrationForm form) {
             return words.say(
-                    "what.form", form.meter().map(meter -> meter.id().text()).orElseGet(() -> words.say(
-                            "meter." + form.meterType())));
+                    "what.form",
+                    form.meter()
+                            .map(meter -> meter.id().text())
+                            .orElseGet(() -> words.say("meter." + form.meterType())));
         }
         return words.say("what.sheet", ((TrialSheet) what).mix().id().text());
     }

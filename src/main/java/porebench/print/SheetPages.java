@@ -49,10 +49,7 @@ final class SheetPages {
     }
 
     private void drawHead() throws IOException {
-        parts.head(
-                sheet.laboratory(),
-                words.say("sheet.kind"),
-                sheet.mix().id().text());
+        parts.head(sheet.laboratory(), words.say("sheet.kind"), sheet.mix().id().text());
         if (!sheet.mix().title().isBlank()) {
             flow.text(
                     new TextFit(Weight.REGULAR, 12, 9, flow.width(), 2),

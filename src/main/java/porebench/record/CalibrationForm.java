@@ -15,15 +15,10 @@ import porebench.quantity.MassUnit;
  * @param profile whose limits and intervals hold
  */
 public record CalibrationForm(
-        Optional<Laboratory> laboratory,
-        Optional<Meter> meter,
-        MeterType meterType,
-        MassUnit massUnit,
-        Profile profile)
+        Optional<Laboratory> laboratory, Optional<Meter> meter, MeterType meterType, MassUnit massUnit, Profile profile)
         implements Printed {
     /** Returns the blank form for a meter. */
-    public static CalibrationForm of(
-            Optional<Laboratory> laboratory, Meter meter, MassUnit massUnit, Profile profile) {
+    public static CalibrationForm of(Optional<Laboratory> laboratory, Meter meter, MassUnit massUnit, Profile profile) {
         return new CalibrationForm(laboratory, Optional.of(meter), meter.type(), massUnit, profile);
     }
 }

@@ -25,8 +25,7 @@ public record CalibrationRecord(
         Profile profile)
         implements Printed {
     /** Returns the record of one of a meter's calibrations; empty when it is none of them. */
-    public static Optional<CalibrationRecord> of(
-            MeterStory story, CalibrationId id, Optional<Laboratory> laboratory) {
+    public static Optional<CalibrationRecord> of(MeterStory story, CalibrationId id, Optional<Laboratory> laboratory) {
         return story.calibrations().stream()
                 .filter(judged -> judged.calibration().value().id().equals(id))
                 .findFirst()

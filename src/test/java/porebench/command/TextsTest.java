@@ -56,7 +56,8 @@ class TextsTest {
         }
         Stream.of(Role.values()).filter(Role::isAggregate).forEach(role -> used.add("role." + role.symbol()));
         String families =
-                "problem|usage|unit|sample|factor|air|bowl|stats|issue|card|register|import|export|verify|demo";
+                "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|issue|card|register|import|export|verify"
+                        + "|demo";
         Matcher literals =
                 Pattern.compile("\"((?:" + families + ")\\.[a-z0-9-]+)\"").matcher(sources());
         Set<String> problems = keys("porebench.method.problems");

@@ -98,6 +98,8 @@ class UsageTest {
                         "factor",
                         "air",
                         "bowl",
+                        "meter",
+                        "simulate",
                         "stats",
                         "issue",
                         "card",

@@ -3,6 +3,7 @@ package porebench.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.entry;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.nio.file.Path;
 import java.time.Clock;
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.MeterType;
+import porebench.method.meter.MeterState;
 import porebench.method.Problem;
 import porebench.method.sample.CorrectionSample;
 import porebench.quantity.Volume;
@@ -31,6 +33,7 @@ import porebench.record.Issuing;
 import porebench.record.JudgedTrial;
 import porebench.record.LabBook;
 import porebench.record.Meter;
+import porebench.record.MeterStory;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
 import porebench.record.RecordKind;
@@ -72,6 +75,7 @@ class DemoLaboratoryTest {
                         entry(RecordKind.PROFILE, 0),
                         entry(RecordKind.SOURCE, 9),
                         entry(RecordKind.METER, 3),
+                        entry(RecordKind.METER_CALIBRATION, 10),
                         entry(RecordKind.MIX, 8),
                         entry(RecordKind.DETERMINATION, 11),
                         entry(RecordKind.TRIAL, 60),
@@ -101,7 +105,7 @@ class DemoLaboratoryTest {
     @Test
     void itsFilesHaveNoProblems() {
         assertThat(DemoLaboratory.files())
-                .hasSize(8)
+                .hasSize(9)
                 .allSatisfy(
                         file -> assertThat(DemoLaboratory.read(file).problems()).isEmpty());
         assertThatThrownBy(() -> DemoLaboratory.read("other.csv")).isInstanceOf(IllegalArgumentException.class);
@@ -148,7 +152,7 @@ class DemoLaboratoryTest {
                         entry("T-021", mass),
                         entry("T-025", List.of("trial.leak", "trial.factor-high")),
                         entry("T-029", List.of("trial.soak-long")),
-                        entry("T-031", high),
+                        entry("T-031", List.of("trial.factor-high", "trial.meter-overdue")),
                         entry("T-033", List.of("trial.withdrawal-far")),
                         entry("T-036", List.of("trial.leak")),
                         entry("T-044", mass),
@@ -191,6 +195,36 @@ class DemoLaboratoryTest {
                         .value()
                         .sourceVersions())
                 .containsEntry(new SourceId("S-09"), 1);
+    }
+
+    @Test
+    void itsMetersShowThatStatesDifferAndThatAChamberDrifts() {
+        List<MeterStory> stories = MeterStory.ofAll(book);
+        assertThat(stories)
+                .extracting(story -> story.meter().value().id().text(), story -> story.stateOn(DAY))
+                .containsExactly(
+                        tuple("A-1", MeterState.DUE), tuple("B-1", MeterState.OK), tuple("B-2", MeterState.FAILED));
+        assertThat(stories.get(1).calibrations()).hasSize(5);
+        assertThat(stories.get(1).stateOn(LocalDate.of(2026, 4, 28))).isEqualTo(MeterState.OVERDUE);
+        assertThat(stories.get(1).bowlCalibrationOn(DAY).orElseThrow().fills()).hasSize(3);
+        assertThat(stories.get(1).dialCurveOn(DAY).orElseThrow().knots()).hasSize(5);
+        assertThat(codes(stories.get(2).toLookAtOn(DAY)))
+                .containsExactly("meter.calibration-failed", "meter.dial-off", "meter.chamber-drifted");
+        assertThat(stories.get(2).chamberChanges())
+                .extracting(change -> change.drift().isFlagged())
+                .containsExactly(false, true);
+        assertThat(stories.get(0).toLookAtOn(DAY)).hasSize(1);
+        assertThat(stories.get(1).toLookAtOn(DAY)).isEmpty();
+    }
+
+    @Test
+    void noFactorRestsOnAMeterNotToBeTrusted() {
+        for (Evidence evidence : Evidence.ofAll(book)) {
+            evidence.issues().forEach(issue -> assertThat(Issuing.needingOverride(evidence.determination(
+                                    issue.value().determinationId())
+                            .orElseThrow()))
+                    .isEmpty());
+        }
     }
 
     @Test

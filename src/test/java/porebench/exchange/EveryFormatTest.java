@@ -115,8 +115,10 @@ class EveryFormatTest {
     void namesTheSecondOfTwoRowsThatSayTheSame(Format<? extends Kept> format) {
         String text = text(format);
         String lastRow = text.substring(text.lastIndexOf("\r\n", text.length() - 3) + 2);
-        Sheet<? extends Kept> sheet = CsvSheets.one("f.csv", (text + lastRow).getBytes(StandardCharsets.UTF_8), format);
-        assertThat(codes(sheet)).containsAnyOf("csv.duplicate", "csv.constituent-twice");
+        // A reading may well be repeated; what is about a whole calibration, as its first row is, stands once.
+        String row = format == CsvSheets.CALIBRATIONS ? text.lines().toList().get(1) + "\r\n" : lastRow;
+        Sheet<? extends Kept> sheet = CsvSheets.one("f.csv", (text + row).getBytes(StandardCharsets.UTF_8), format);
+        assertThat(codes(sheet)).containsAnyOf("csv.duplicate", "csv.constituent-twice", "csv.row-twice");
         long lines = text.chars().filter(c -> c == '\n').count();
         assertThat(found(sheet)).anySatisfy(found -> assertThat(found).startsWith(lines + 1 + ":"));
     }

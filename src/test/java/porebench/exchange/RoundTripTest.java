@@ -51,10 +51,12 @@ import porebench.record.Laboratory;
 import porebench.record.LaboratoryProfile;
 import porebench.record.MemoryLabBook;
 import porebench.record.Meter;
+import porebench.record.MeterCalibration;
 import porebench.record.MeterId;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
 import porebench.record.RecordKind;
+import porebench.record.SampleCalibrations;
 import porebench.record.Source;
 import porebench.record.SourceId;
 import porebench.record.Trial;
@@ -219,7 +221,7 @@ class RoundTripTest {
                 .orElseThrow();
     }
 
-    private static <T extends Kept> Kept written(Format<T> format, Kept record) throws IOException {
+    static <T extends Kept> Kept written(Format<T> format, Kept record) throws IOException {
         StringWriter text = new StringWriter();
         Export.write(format, List.of(format.type().cast(record)), text);
         Sheet<Kept> sheet = CsvSheets.records("r.csv", text.toString().getBytes(StandardCharsets.UTF_8));
@@ -246,11 +248,23 @@ class RoundTripTest {
                         Optional.empty(),
                         text),
                 meter(id, Typed.of("7.05", VolumeUnit.LITRE)),
+                CalibrationRoundTripTest.calibration(id),
                 mix(id, MassUnit.KILOGRAM, MoistureState.STOCK),
                 new Determination(new DeterminationId(id), new MixId(id), 3, Map.of(new SourceId(id), 2), day, text),
                 trial(id, MassUnit.GRAM),
                 issue(id, new BigDecimal("0.30")),
                 new CardPrint(new MixId(id), 2, 3, text, text));
+    }
+
+    @Test
+    void aNoteAndASimulatedTrialAndAnOverrideReadBack() throws IOException {
+        Kept note = SampleCalibrations.note("N-1", "B-1", LocalDate.of(2026, 3, 4), MeterCalibration.Reason.DOUBT);
+        Kept simulated = trial("T-1", MassUnit.GRAM).asSimulated();
+        Kept overridden = issue("M-1", new BigDecimal("0.30")).overriddenBy("M. Ash", "checked, since");
+        Kept training = new Laboratory("Training", "", true);
+        for (Kept each : List.of(note, simulated, overridden, training)) {
+            assertThat(written(formatOf(each), each)).isEqualTo(each);
+        }
     }
 
     private static Meter meter(String text, Typed<porebench.quantity.Volume> bowl) {

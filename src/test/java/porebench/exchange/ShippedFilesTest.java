@@ -26,7 +26,7 @@ class ShippedFilesTest {
 
     @Test
     void everyFormatHasABlankFormThatReadsAsNoRows() throws IOException {
-        assertThat(files(FORMS)).hasSize(9);
+        assertThat(files(FORMS)).hasSize(10);
         for (Path form : files(FORMS)) {
             Sheet<Kept> sheet = new CsvSheets().records(form);
             assertThat(sheet.problems()).as(form.toString()).isEmpty();

@@ -37,7 +37,8 @@ class CalibrationPagesTest {
     @Test
     void saysEveryCheckPointWithItsErrorAndVerdict() {
         assertThat(english(Calibrations.typeB()))
-                .contains("Read: 0 vessels: 0.0 %; 1 vessels: 5.05 %; 1 vessels: 5.05 %; 2 vessels: 10.05 %.")
+                .contains(
+                        "Read: 0 \u00d7 vessel: 0.0 %; 1 \u00d7 vessel: 5.05 %; 1 \u00d7 vessel: 5.05 %; 2 \u00d7 vessel: 10.05 %.")
                 .contains("5.001 5.050 2 +0.049", "10.001 10.050 1 +0.049", "passes")
                 .contains("Passed: everything measured lies within its limits.")
                 .doesNotContain("FAILS", "SIMULATED");
@@ -69,13 +70,15 @@ class CalibrationPagesTest {
     void aNoteSaysThatNothingWasMeasured() {
         assertThat(english(Calibrations.note()))
                 .contains("Nothing was measured", "Seal of the cover replaced.", "repair")
+                .contains("Next calibration: before the meter is used again")
                 .doesNotContain("Bowl, by water and plate");
     }
 
     @Test
     void readingsThatCannotBeUsedAreShownAndSaidToBeUnusable() {
         assertThat(english(Calibrations.unusable()))
-                .contains("These readings could not be used", "2 vessels: 4.00 %", "FAILED");
+                .contains("These readings could not be used", "2 \u00d7 vessel: 4.00 %", "FAILED")
+                .contains("Next calibration: before the meter is used again");
     }
 
     static Stream<Printed> all() {
@@ -103,8 +106,8 @@ class CalibrationPagesTest {
                 .contains("Fill Empty, g Plate, g Full, plate on, g Water, \u00b0C Remarks")
                 .contains("Air, \u00b0C", "Air pressure, kPa", "Diameter, mm", "Height, mm")
                 .contains("meter-calibration.csv");
-        assertThat(MeterCalibration.Reason.values()).allSatisfy(reason -> assertThat(text)
-                .contains(reason.symbol()));
+        assertThat(MeterCalibration.Reason.values())
+                .allSatisfy(reason -> assertThat(text).contains(reason.symbol()));
         List<String> dial = List.of("Water withdrawn so far", "Hand moved in 90 s, marks", "within 0.1 %", "0.5 of an");
         List<String> column = List.of("w, water of the vessel", "P, working pressure", "D at most 0.1 %", "183 m");
         assertThat(text).contains(type == MeterType.B ? dial : column);
@@ -129,13 +132,11 @@ class CalibrationPagesTest {
         assertThat(pages).isEqualTo(card ? 1 : 2);
         for (int page = 1; page <= pages; page++) {
             int number = page;
-            assertThat(runs)
-                    .as("page %s", page)
-                    .anySatisfy(run -> {
-                        assertThat(run.page()).isEqualTo(number);
-                        assertThat(run.text()).isEqualTo("SIMULATED");
-                        assertThat(run.size()).isGreaterThanOrEqualTo(18);
-                    });
+            assertThat(runs).as("page %s", page).anySatisfy(run -> {
+                assertThat(run.page()).isEqualTo(number);
+                assertThat(run.text()).isEqualTo("SIMULATED");
+                assertThat(run.size()).isGreaterThanOrEqualTo(18);
+            });
         }
         assertThat(PageText.of(pdf).replace('\n', ' ')).contains("Nothing here was measured");
     }

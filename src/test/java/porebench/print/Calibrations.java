@@ -41,12 +41,14 @@ final class Calibrations {
 
     /** Three fills of about 7.01 L and a dial that reads 0.05 % high at 5 and 10 %. */
     static CalibrationRecord typeB() {
-        return record(Laboratories.USUAL, meter(MeterType.B, "PM-2", "K-1182"), List.of(march(), june("5.05", "10.05")));
+        return record(
+                Laboratories.USUAL, meter(MeterType.B, "PM-2", "K-1182"), List.of(march(), june("5.05", "10.05")));
     }
 
     /** A dial that reads 0.25 % high at the second vessel. */
     static CalibrationRecord failed() {
-        return record(Laboratories.USUAL, meter(MeterType.B, "PM-2", "K-1182"), List.of(march(), june("5.05", "10.25")));
+        return record(
+                Laboratories.USUAL, meter(MeterType.B, "PM-2", "K-1182"), List.of(march(), june("5.05", "10.25")));
     }
 
     static CalibrationRecord typeA() {
@@ -61,7 +63,15 @@ final class Calibrations {
                 Laboratories.USUAL,
                 meter(MeterType.A, "PA-1", ""),
                 List.of(calibration(
-                        "C-9", MeterType.A, "PA-1", JUNE, "", "120", Optional.of(fills(2)), Optional.empty(), Optional.of(column))));
+                        "C-9",
+                        MeterType.A,
+                        "PA-1",
+                        JUNE,
+                        "",
+                        "120",
+                        Optional.of(fills(2)),
+                        Optional.empty(),
+                        Optional.of(column))));
     }
 
     /** A note that the meter was repaired. */
@@ -69,8 +79,18 @@ final class Calibrations {
         return record(
                 Laboratories.USUAL,
                 meter(MeterType.B, "PM-2", "K-1182"),
-                List.of(march(), calibration(
-                        "C-8", MeterType.B, "PM-2", JUNE, "Seal of the cover replaced.", "", Optional.empty(), Optional.empty(), Optional.empty())));
+                List.of(
+                        march(),
+                        calibration(
+                                "C-8",
+                                MeterType.B,
+                                "PM-2",
+                                JUNE,
+                                "Seal of the cover replaced.",
+                                "",
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty())));
     }
 
     /** A dial with two points of which the second reads less: nothing can be made of it. */
@@ -116,7 +136,10 @@ final class Calibrations {
     }
 
     static CalibrationRecord training() {
-        return record(Laboratories.TRAINING, meter(MeterType.B, "SIM-B", ""), List.of(forMeter(june("5.05", "10.05"), "SIM-B")));
+        return record(
+                Laboratories.TRAINING,
+                meter(MeterType.B, "SIM-B", ""),
+                List.of(forMeter(june("5.05", "10.05"), "SIM-B")));
     }
 
     static CalibrationForm form(MeterType type) {
@@ -131,7 +154,15 @@ final class Calibrations {
 
     private static MeterCalibration march() {
         return calibration(
-                "C-5", MeterType.B, "PM-2", MARCH, "", "", Optional.of(fills(1)), Optional.of(dial("5.10", "10.10")), Optional.empty());
+                "C-5",
+                MeterType.B,
+                "PM-2",
+                MARCH,
+                "",
+                "",
+                Optional.of(fills(1)),
+                Optional.of(dial("5.10", "10.10")),
+                Optional.empty());
     }
 
     private static MeterCalibration june(String one, String two) {
@@ -149,7 +180,15 @@ final class Calibrations {
 
     private static MeterCalibration forMeter(MeterCalibration made, String meter) {
         return calibration(
-                made.id().text(), made.meterType(), meter, made.calibratedOn(), "", "", made.bowl(), made.dial(), made.column());
+                made.id().text(),
+                made.meterType(),
+                meter,
+                made.calibratedOn(),
+                "",
+                "",
+                made.bowl(),
+                made.dial(),
+                made.column());
     }
 
     /** Vessels of 350.5 g in 7.01 L of water: 5 % each. */
@@ -165,7 +204,8 @@ final class Calibrations {
     }
 
     private static CheckPoint vessels(String number, String reading) {
-        return new CheckPoint(new CheckAmount(new BigDecimal(number), CheckAmount.Unit.VESSELS), new BigDecimal(reading));
+        return new CheckPoint(
+                new CheckAmount(new BigDecimal(number), CheckAmount.Unit.VESSELS), new BigDecimal(reading));
     }
 
     /** Fills of 6992, 6993, ... g of water at 21.1 C. */

@@ -37,8 +37,11 @@ class WordsTest {
                 .forEach(used::add);
         assertThat(used).isEqualTo(keys);
         // Whatever looks like a key of this bundle is one.
-        assertThat(literals.stream()
-                        .filter(text -> text.matches("(card|sheet|step|trial|caution|failed|what|calibration|form|simulated)\\.[a-z0-9.-]+")))
+        assertThat(
+                        literals.stream()
+                                .filter(
+                                        text -> text.matches(
+                                                "(card|sheet|step|trial|caution|failed|what|calibration|form|simulated)\\.[a-z0-9.-]+")))
                 .allMatch(keys::contains);
     }
 

@@ -25,6 +25,7 @@ import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.MeterCalibration;
 import porebench.record.RecordKind;
+import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.port.OpeningRefused;
@@ -207,7 +208,7 @@ class OpeningTest {
             }
             assertThat(book.isTraining()).isFalse();
             assertThat(book.latest(MeterCalibration.class)).isEmpty();
-            Books.keep(book, Samples.dialCalibration("C-1", "B-1", LocalDate.of(2026, 3, 1), "0.0", "5.0", "10.0"));
+            Books.keep(book, SampleCalibrations.dialCalibration("C-1", "B-1", LocalDate.of(2026, 3, 1), "0.0", "5.0", "10.0"));
             assertThat(book.verify()).isEmpty();
         }
         assertThat(names()).containsExactly("book.porebench", "book.porebench.before-step-3");

@@ -34,6 +34,7 @@ import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
 import porebench.record.RecordKind;
+import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
 import porebench.record.Stamp;
 import porebench.record.Trial;
@@ -93,12 +94,12 @@ class RoundTripTest {
         }
         for (MeterCalibration.Reason reason : MeterCalibration.Reason.values()) {
             if (reason.isWorthANote()) {
-                kept.add(Samples.note("Note " + reason, "Meter B", LocalDate.of(2026, 3, 1), reason));
+                kept.add(SampleCalibrations.note("Note " + reason, "Meter B", LocalDate.of(2026, 3, 1), reason));
             }
         }
-        kept.add(Samples.columnCalibration("Column", "Meter A", LocalDate.of(2026, 3, 1)));
-        kept.add(Samples.dialCalibration("Dial", "Meter B", LocalDate.of(2026, 3, 1), "0.00", "5.05", "10.10"));
-        kept.add(Samples.bowlCalibration("Bowl", "Meter B", LocalDate.of(2026, 3, 1), "11.207"));
+        kept.add(SampleCalibrations.columnCalibration("Column", "Meter A", LocalDate.of(2026, 3, 1)));
+        kept.add(SampleCalibrations.dialCalibration("Dial", "Meter B", LocalDate.of(2026, 3, 1), "0.00", "5.05", "10.10"));
+        kept.add(SampleCalibrations.bowlCalibration("Bowl", "Meter B", LocalDate.of(2026, 3, 1), "11.207"));
         Path file = folder.resolve("book.porebench");
         try (LabBook book = Books.SHELF.create(file)) {
             Books.keep(book, kept);

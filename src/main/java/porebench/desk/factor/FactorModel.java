@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import porebench.desk.DeskModel;
 import porebench.desk.form.History;
 import porebench.method.Answer;
@@ -26,6 +27,9 @@ import porebench.record.port.Paper;
 
 /** The factor of the selected mix: the issue being prepared, its history, and the card of one revision. */
 final class FactorModel {
+    private static final Set<String> ABOUT_EMPTY_FIELDS =
+            Set.of("form.required", "issue.meter-not-trusted", "issue.override-incomplete");
+
     private static final IssueDraft NOTHING = new IssueDraft("", "", "", "", "");
 
     private final DeskModel desk;
@@ -127,7 +131,7 @@ final class FactorModel {
         return evidence().isPresent()
                 && attempt().problems().stream()
                         .filter(Problem::isError)
-                        .allMatch(problem -> problem.code().equals("form.required"));
+                        .allMatch(problem -> ABOUT_EMPTY_FIELDS.contains(problem.code()));
     }
 
     private Answer<FactorIssue> attempt() {
@@ -152,7 +156,22 @@ final class FactorModel {
                         recheck,
                         desk.person(),
                         draft.approvedBy(),
-                        draft.reason()));
+                        draft.reason(),
+                        override(draft)));
+    }
+
+    private Optional<Issuing.MeterOverride> override(IssueDraft draft) {
+        boolean isGiven =
+                !draft.overrideBy().isBlank() || !draft.overrideReason().isBlank();
+        return isGiven && needsOverride()
+                ? Optional.of(new Issuing.MeterOverride(draft.overrideBy(), draft.overrideReason()))
+                : Optional.empty();
+    }
+
+    /** Returns whether the chosen determination rests on a meter that somebody must take on by name. */
+    boolean needsOverride() {
+        return chosen().filter(judged -> !Issuing.needingOverride(judged).isEmpty())
+                .isPresent();
     }
 
     private static Optional<LocalDate> date(String field, String text, List<Problem> problems) {

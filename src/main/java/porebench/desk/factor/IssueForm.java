@@ -13,6 +13,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.form.Form;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.ProblemLines;
+import porebench.desk.form.Row;
 import porebench.desk.form.TextLink;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
@@ -35,6 +36,11 @@ final class IssueForm extends JPanel {
     private final transient TextLink recheck;
     private final transient TextLink approved;
     private final transient TextLink reason;
+    private final JTextField overrideByField = new JTextField(24);
+    private final JTextField overrideReasonField = new JTextField(24);
+    private final transient TextLink overrideBy;
+    private final transient TextLink overrideReason;
+    private final transient List<Row> overrideRows;
     private boolean filling;
 
     IssueForm(DeskModel desk, FactorModel model, FactorActions actions, Texts texts) {
@@ -52,6 +58,8 @@ final class IssueForm extends JPanel {
         recheck = link(recheckField, "step.recheck", IssueDraft::withRecheckBy);
         approved = link(approvedField, "step.approved", IssueDraft::withApprovedBy);
         reason = link(reasonField, "step.reason", IssueDraft::withReason);
+        overrideBy = link(overrideByField, "step.override-by", IssueDraft::withOverrideBy);
+        overrideReason = link(overrideReasonField, "step.override-reason", IssueDraft::withOverrideReason);
         determination.addActionListener(event -> chosen());
         form.add("determination", texts.get("form.determination"), determination, "");
         form.panel().add(evidence, "skip 1, span 2, growx, wmin 0, wrap");
@@ -59,6 +67,9 @@ final class IssueForm extends JPanel {
         form.add("recheckBy", texts.get("form.recheck"), recheckField, texts.get("form.date-pattern"));
         form.add("approvedBy", texts.get("form.approved"), approvedField, texts.get("form.optional"));
         form.add("reason", texts.get("form.reason"), reasonField, "");
+        overrideRows = List.of(
+                form.add("overrideBy", texts.get("form.override-by"), overrideByField, ""),
+                form.add("overrideReason", texts.get("form.override-reason"), overrideReasonField, ""));
         title.putClientProperty("FlatLaf.styleClass", "h2");
         JButton issue = new JButton(actions.issueAction());
         issue.setName("factor.issue");
@@ -104,6 +115,9 @@ final class IssueForm extends JPanel {
         recheck.pull(draft.recheckBy());
         approved.pull(draft.approvedBy());
         reason.pull(draft.reason());
+        overrideBy.pull(draft.overrideBy());
+        overrideReason.pull(draft.overrideReason());
+        overrideRows.forEach(row -> row.setVisible(model.needsOverride()));
         evidence.setText(evidenceSentence());
         doubts.show(form.show(model.problems()));
     }

@@ -44,7 +44,10 @@ final class LaboratoryDialog {
             keep(
                     over,
                     before,
-                    new Laboratory(name.getText().strip(), address.getText().strip()));
+                    new Laboratory(
+                            name.getText().strip(),
+                            address.getText().strip(),
+                            desk.book().isTraining()));
         }
     }
 

@@ -19,11 +19,21 @@ final class Assembly {
     private final TrialDraft draft;
     private final Determination determination;
     private final Optional<Trial> before;
+    private final boolean training;
 
-    Assembly(TrialDraft draft, Determination determination, Optional<Trial> before) {
+    /**
+     * Begins a trial.
+     *
+     * @param draft what was typed
+     * @param determination the determination it belongs to
+     * @param before the trial it corrects; empty for a new one
+     * @param training whether the lab book is for training, where no trial is a real one
+     */
+    Assembly(TrialDraft draft, Determination determination, Optional<Trial> before, boolean training) {
         this.draft = draft;
         this.determination = determination;
         this.before = before;
+        this.training = training;
     }
 
     /** Makes the trial; one with missing fields can be judged but not kept. */
@@ -38,7 +48,8 @@ final class Assembly {
                 readings,
                 draft.text(TrialField.REMARKS).strip(),
                 before.flatMap(Trial::keptBecause),
-                before.flatMap(Trial::struckBecause));
+                before.flatMap(Trial::struckBecause),
+                training);
     }
 
     private static String orUnknown(String text) {
@@ -57,7 +68,8 @@ final class Assembly {
                 trial.readings(),
                 trial.remarks(),
                 reason,
-                trial.struckBecause());
+                trial.struckBecause(),
+                trial.simulated());
     }
 
     /** Returns a trial as a version to be judged, which is not in the lab book. */

@@ -24,6 +24,7 @@ import porebench.record.Draft;
 import porebench.record.Evidence;
 import porebench.record.JudgedTrial;
 import porebench.record.Meter;
+import porebench.record.MeterStory;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
 import porebench.record.Trial;
@@ -252,7 +253,7 @@ final class EntryModel {
             problems.add(Problem.error(TrialField.ID.problemField(), "book.already-there", "trial", id));
         }
         Optional<Trial> trial = bowl().flatMap(bowl -> determination()
-                .map(one -> new Assembly(draft(), one, correcting.map(Version::value))
+                .map(one -> new Assembly(draft(), one, correcting.map(Version::value), desk.book().isTraining())
                         .trial(reader.readings(type(), bowl), testedAt)));
         Optional<TrialFactor> figures = trial.flatMap(this::judge);
         problems.addAll(reader.problems());
@@ -265,7 +266,10 @@ final class EntryModel {
 
     private Optional<TrialFactor> judge(Trial trial) {
         return desk.evidence()
-                .map(evidence -> JudgedTrial.of(Assembly.unkept(trial), design(), meter(), evidence.profile())
+                .map(evidence -> MeterStory.of(desk.book(), trial.meterId(), evidence.profile())
+                        .map(story -> JudgedTrial.of(Assembly.unkept(trial), design(), story))
+                        .orElseGet(() ->
+                                JudgedTrial.of(Assembly.unkept(trial), design(), meter(), evidence.profile()))
                         .figures());
     }
 

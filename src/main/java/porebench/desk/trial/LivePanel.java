@@ -18,6 +18,9 @@ import porebench.method.trial.TrialFactor;
 final class LivePanel {
     private static final int DECIMALS = 2;
 
+    /** In % air: half of the last decimal shown. */
+    private static final double SMALLEST_SHOWN = 0.005;
+
     private final TrialsModel model;
     private final Texts texts;
     private final JLabel number = new JLabel();
@@ -53,8 +56,21 @@ final class LivePanel {
                 factor.isPresent()
                         ? texts.get("live.value", model.desk().tools().numbers().show(factor.getAsDouble(), DECIMALS))
                         : texts.get("live.none"));
-        words.setText(said(entry, factor));
+        words.setText((said(entry, factor) + " " + asTyped(figures)).strip());
         doubts.show(underNoField);
+    }
+
+    /** Says what the factor would be without the calibrations of the meter, where they moved it. */
+    private String asTyped(Optional<TrialFactor> figures) {
+        return figures.filter(known -> known.correctionPercent().isPresent())
+                .filter(known -> Math.abs(known.correctionPercent().getAsDouble()) >= SMALLEST_SHOWN)
+                .map(known -> texts.get(
+                        "live.as-typed",
+                        model.desk()
+                                .tools()
+                                .numbers()
+                                .show(known.uncorrectedPercent().orElseThrow(), DECIMALS)))
+                .orElse("");
     }
 
     private String said(EntryModel.Entry entry, OptionalDouble factor) {

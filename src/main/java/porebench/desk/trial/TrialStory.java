@@ -3,6 +3,7 @@ package porebench.desk.trial;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import porebench.chart.TrialPoint;
 import porebench.desk.Tools;
 import porebench.desk.form.Numbers;
@@ -10,6 +11,7 @@ import porebench.desk.form.Texts;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
+import porebench.method.trial.Corrections;
 import porebench.method.trial.Readings;
 import porebench.record.JudgedTrial;
 import porebench.record.Trial;
@@ -82,6 +84,19 @@ final class TrialStory {
                     factor,
                     numbers.show(readings.h1Percent().orElseThrow()),
                     numbers.show(readings.h2Percent().orElseThrow()));
+        }
+        Optional<Corrections.Gauge> gauge = judged.figures().corrections().gauge();
+        if (judged.figures().correctionPercent().isPresent()) {
+            return texts.get(
+                    "story.factor-b-corrected",
+                    factor,
+                    numbers.show(readings.gaugePercent().orElseThrow()),
+                    numbers.show(
+                            gauge.map(Corrections.Gauge::truePercent)
+                                    .orElse(readings.gaugePercent().orElseThrow().doubleValue()),
+                            DECIMALS),
+                    numbers.show(judged.figures().withdrawnPercent().orElseThrow(), DECIMALS),
+                    numbers.show(judged.figures().uncorrectedPercent().orElseThrow(), DECIMALS));
         }
         return texts.get(
                 "story.factor-b",

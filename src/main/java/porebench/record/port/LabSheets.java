@@ -29,4 +29,7 @@ public interface LabSheets {
 
     /** Writes every kind of record of a lab book into a folder, one file a kind, and returns the files. */
     List<Path> export(LabBook book, Path folder);
+
+    /** Writes a trial sheet, replacing one that is there only when it has been written whole. */
+    void writeTrials(Path file, List<Trial> trials);
 }

@@ -24,6 +24,7 @@ import porebench.record.FactorIssue;
 import porebench.record.FactorState;
 import porebench.record.LabBook;
 import porebench.record.MixId;
+import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
 import porebench.record.port.Paper;
 import porebench.store.Books;
@@ -102,6 +103,30 @@ class FactorModelTest {
         assertThat(codes(model.issue())).containsExactly("form.required");
         assertThat(codes(model.problems())).contains("form.required");
         assertThat(model.revisions()).isEmpty();
+    }
+
+    @Test
+    void aMeterOutOfDateIsTakenOnByNameAndReason() {
+        trials("5.4", "5.4", "5.4");
+        assertThat(model.needsOverride()).isFalse();
+        LocalDate day = LocalDate.of(2025, 10, 1);
+        Books.keep(
+                book,
+                SampleCalibrations.bowlCalibration("C-1", "B-1", day, "11.207"),
+                SampleCalibrations.dialCalibration("C-2", "B-1", day, "0.0", "5.0", "10.0"));
+        desk.refresh();
+        reason("first factor");
+        assertThat(model.needsOverride()).isTrue();
+        assertThat(codes(model.problems())).contains("issue.meter-not-trusted");
+        assertThat(model.canIssue()).isTrue();
+        assertThat(codes(model.issue())).containsExactly("issue.meter-not-trusted");
+        model.history().update("who", model.history().draft().withOverrideBy("M. Ash"));
+        assertThat(codes(model.issue())).containsExactly("issue.override-incomplete");
+        model.history().update("why", model.history().draft().withOverrideReason("checked the day after"));
+        assertThat(model.issue()).isEmpty();
+        FactorIssue issued = model.revisions().get(0);
+        assertThat(issued.overrideBy()).isEqualTo("M. Ash");
+        assertThat(issued.overrideReason()).isEqualTo("checked the day after");
     }
 
     @Test

@@ -14,11 +14,14 @@ import porebench.desk.BenchBook;
 import porebench.desk.form.UnitSystem;
 import porebench.method.MeterType;
 import porebench.method.Problem;
+import porebench.method.trial.TrialFactor;
 import porebench.method.trial.Withdrawal;
 import porebench.quantity.MassUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Determination;
+import porebench.record.Laboratory;
+import porebench.record.SampleCalibrations;
 import porebench.record.Trial;
 import porebench.record.Version;
 
@@ -44,6 +47,30 @@ class EntryModelTest {
 
     private Trial kept(String id) {
         return bench.book.latest(Trial.class, id).map(Version::value).orElseThrow();
+    }
+
+    @Test
+    void theFactorFollowsTheDialOfTheDayAndTheOneAsTypedIsAtHand() {
+        bench.keep(
+                SampleCalibrations.bowlCalibration("C-1", "B-1", BenchBook.TODAY, "11.157"),
+                SampleCalibrations.dialCalibration("C-2", "B-1", BenchBook.TODAY, "0.00", "5.05", "10.10"));
+        EntryModel entry = model().entry();
+        typeWholeTrial(entry, "6.06");
+        TrialFactor figures = entry.read().figures().orElseThrow();
+        // 6.06 / 1.01 = 6.00 % true air; 11.157 - 3.450 - 0.720 = 6.987 kg, / 998.207 = 6.99955 L, which is the 7.000 typed.
+        assertThat(figures.factorPercent().orElseThrow()).isEqualTo(6.00 - 100 * 0.4200 / 6.99955, within(1e-5));
+        // 6.06 - 100 x 420 / 7000
+        assertThat(figures.uncorrectedPercent().orElseThrow()).isEqualTo(0.06, within(1e-9));
+    }
+
+    @Test
+    void aTrialTypedIntoATrainingBookIsNoRealOne() {
+        bench.keep(new Laboratory("Training", "", true));
+        EntryModel entry = model().entry();
+        typeWholeTrial(entry, "6.40");
+        assertThat(entry.attempt()).isEmpty();
+        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        assertThat(kept("K7-T1").simulated()).isTrue();
     }
 
     @Test

@@ -1,0 +1,226 @@
+package porebench.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.method.Answer;
+import porebench.method.Problem;
+import porebench.method.meter.MeterState;
+import porebench.method.trial.Readings;
+import porebench.method.trial.Withdrawal;
+import porebench.store.Books;
+
+/** A trial is judged with its meter as that was on the day, and no factor rests unseen on a meter not to be trusted. */
+class TrialOnItsMeterTest {
+    /** The day of the trials. */
+    private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
+
+    @TempDir
+    Path folder;
+
+    private Bench bench;
+
+    @BeforeEach
+    void begin() {
+        bench = new Bench(folder);
+    }
+
+    @AfterEach
+    void end() {
+        bench.close();
+    }
+
+    private JudgedTrial judged(String id) {
+        return bench.evidence().determination(Bench.FIRST).orElseThrow().trials().stream()
+                .filter(one -> one.trial().value().id().text().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The doubts about the meter: the trials of the bench state no masses, and draw off less than the mix's air. */
+    private static List<String> doubts(JudgedTrial trial) {
+        return Books.codes(trial.doubts()).stream()
+                .filter(code -> !code.equals("trial.masses-missing") && !code.equals("trial.withdrawal-far"))
+                .toList();
+    }
+
+    private void calibrated(LocalDate bowl, LocalDate dial) {
+        Books.keep(
+                bench.book,
+                SampleCalibrations.bowlCalibration("C-1", "B-1", bowl, "11.207"),
+                SampleCalibrations.dialCalibration("C-2", "B-1", dial, "0.00", "5.00", "10.00"));
+    }
+
+    private Answer<FactorIssue> issue(Optional<Issuing.MeterOverride> override) {
+        return Issuing.issue(
+                bench.evidence(),
+                new Issuing.Decision(Bench.FIRST, Bench.START, Optional.empty(), "R. Vale", "", "first", override));
+    }
+
+    private static Optional<Issuing.MeterOverride> taken(String who, String why) {
+        return Optional.of(new Issuing.MeterOverride(who, why));
+    }
+
+    @Test
+    void aLaboratoryThatKeepsNoCalibrationsIsNotReminded() {
+        JudgedTrial trial = judged("T-1");
+        assertThat(doubts(trial)).isEmpty();
+        assertThat(trial.meterState()).isEmpty();
+        assertThat(trial.needsOverride()).isFalse();
+        assertThat(trial.figures().correctionPercent()).isEmpty();
+    }
+
+    @Test
+    void calibrationsThatBeginLaterSayNothingAboutEarlierTrials() {
+        calibrated(DAY.plusDays(1), DAY.plusDays(1));
+        assertThat(doubts(judged("T-1"))).isEmpty();
+        assertThat(judged("T-1").meterState()).isEmpty();
+    }
+
+    @Test
+    void theReadingIsCorrectedAlongTheDialAndTheUncorrectedFactorIsKept() {
+        Books.keep(
+                bench.book,
+                SampleCalibrations.bowlCalibration("C-1", "B-1", DAY, "11.207"),
+                SampleCalibrations.dialCalibration("C-2", "B-1", DAY, "0.00", "5.05", "10.10"));
+        JudgedTrial trial = judged("T-1");
+        // The dial reads 5.05 of 5 and 10.10 of 10: 5.4 is 5.4 / 1.01 = 5.346535; less 5.0 withdrawn.
+        assertThat(trial.factorPercent().orElseThrow()).isEqualTo(0.346535, within(1e-6));
+        assertThat(trial.figures().uncorrectedPercent().orElseThrow()).isEqualTo(0.4, within(1e-9));
+        assertThat(trial.figures().correctionPercent().orElseThrow()).isEqualTo(-0.053465, within(1e-6));
+        assertThat(trial.trial().value().readings().gaugePercent()).contains(Samples.number("5.4"));
+        assertThat(trial.meterState()).contains(MeterState.OK);
+        assertThat(doubts(trial)).isEmpty();
+    }
+
+    @Test
+    void aReadingBeyondTheCheckPointsIsDoubted() {
+        Books.keep(
+                bench.book,
+                SampleCalibrations.bowlCalibration("C-1", "B-1", DAY, "11.207"),
+                SampleCalibrations.dialCalibration("C-2", "B-1", DAY, "0.00", "5.00", "10.00"),
+                Samples.trial("T-9", "M-1", "M-1/1", "10.1"));
+        assertThat(doubts(judged("T-9"))).contains("trial.gauge-beyond-checks");
+        assertThat(judged("T-9").figures().correctionPercent().orElseThrow()).isEqualTo(0, within(1e-9));
+    }
+
+    @Test
+    void theVolumeInForceIsUsedWhateverTheSheetStates() {
+        Trial stated = Samples.trial("T-8", "M-1", "M-1/1", "5.4");
+        Readings read = stated.readings();
+        Readings millilitres = new Readings(
+                read.meterType(),
+                read.bowl(),
+                read.fine(),
+                read.coarse(),
+                read.soakMinutes(),
+                read.waterCelsius(),
+                Optional.of(new Withdrawal(Samples.number("352.5"), Withdrawal.Unit.MILLILITRE)),
+                read.gaugePercent(),
+                read.h1Percent(),
+                read.h2Percent(),
+                false);
+        Books.keep(
+                bench.book,
+                new Trial(
+                        stated.id(),
+                        stated.mixId(),
+                        stated.determinationId(),
+                        stated.testedAt(),
+                        stated.operator(),
+                        stated.meterId(),
+                        millilitres,
+                        "",
+                        Optional.empty(),
+                        Optional.empty()),
+                SampleCalibrations.bowlCalibration("C-1", "B-1", DAY, "11.307"),
+                SampleCalibrations.dialCalibration("C-2", "B-1", DAY, "0.00", "5.00", "10.00"));
+        JudgedTrial trial = judged("T-8");
+        // 11.307 - 3.450 - 0.720 = 7.137 kg, / 998.207 = 7.14982 L; 100 x 352.5 / 7149.82 = 4.93019; 5.4 less that.
+        assertThat(trial.factorPercent().orElseThrow()).isEqualTo(0.46981, within(1e-4));
+        // 100 x 352.5 / 7050 = 5.0
+        assertThat(trial.figures().uncorrectedPercent().orElseThrow()).isEqualTo(0.4, within(1e-9));
+        assertThat(doubts(trial)).containsExactly("trial.bowl-not-in-force");
+        Problem doubt = trial.doubts().stream()
+                .filter(problem -> problem.field().equals("bowl"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(doubt.values().get(0)).isEqualTo(read.bowl());
+        assertThat((double) doubt.values().get(1)).isEqualTo(7.14982, within(1e-4));
+    }
+
+    @Test
+    void aVolumeThatRoundsToTheOneStatedIsNoDoubt() {
+        // 7.04964 L: the sheet states 7.050.
+        calibrated(DAY, DAY);
+        assertThat(doubts(judged("T-1"))).isEmpty();
+    }
+
+    @Test
+    void aHalfCalibratedMeterIsDoubtedButBindsNobody() {
+        Books.keep(bench.book, SampleCalibrations.bowlCalibration("C-1", "B-1", DAY, "11.207"));
+        assertThat(doubts(judged("T-1"))).containsExactly("trial.meter-never-calibrated");
+        assertThat(judged("T-1").needsOverride()).isFalse();
+        assertThat(issue(Optional.empty()).value()).isPresent();
+    }
+
+    @Test
+    void aFactorOnAMeterOutOfDateNeedsANameAndAReason() {
+        calibrated(DAY.minusMonths(4), DAY.minusMonths(4));
+        assertThat(doubts(judged("T-1"))).containsExactly("trial.meter-overdue");
+        Answer<FactorIssue> refused = issue(Optional.empty());
+        assertThat(refused.value()).isEmpty();
+        assertThat(refused.problems())
+                .filteredOn(Problem::isError)
+                .containsExactly(
+                        Problem.error("override", "issue.meter-not-trusted", "T-1, T-2, T-3", "B-1"));
+        for (Optional<Issuing.MeterOverride> half : List.of(taken("M. Ash", " "), taken("", "checked since"))) {
+            assertThat(issue(half).value()).isEmpty();
+            assertThat(Books.codes(issue(half).problems())).contains("issue.override-incomplete");
+        }
+        Answer<FactorIssue> issued = issue(taken(" M. Ash ", " checked the day after "));
+        assertThat(Books.codes(issued.problems())).contains("issue.meter-overridden");
+        FactorIssue factor = bench.keep(issued);
+        assertThat(factor.overrideBy()).isEqualTo("M. Ash");
+        assertThat(factor.overrideReason()).isEqualTo("checked the day after");
+        assertThat(bench.newest(FactorIssue.class, "M-1/r1")).isEqualTo(factor);
+        assertThat(RegisterRow.of(bench.evidence(), Bench.START).missing())
+                .contains(Problem.warning(
+                        "override", "register.meter-overridden", "M. Ash", "checked the day after"));
+    }
+
+    @Test
+    void aFailedMeterNeedsTheSame() {
+        Books.keep(
+                bench.book,
+                SampleCalibrations.bowlCalibration("C-1", "B-1", DAY, "11.207"),
+                SampleCalibrations.dialCalibration("C-2", "B-1", DAY, "0.00", "5.20", "10.00"));
+        assertThat(doubts(judged("T-1"))).contains("trial.meter-failed");
+        assertThat(Books.codes(issue(Optional.empty()).problems())).contains("issue.meter-not-trusted");
+    }
+
+    @Test
+    void aStruckTrialNeedsNobody() {
+        calibrated(DAY.minusMonths(4), DAY.minusMonths(4));
+        bench.strike(List.of("T-1", "T-2", "T-3"));
+        assertThat(Issuing.needingOverride(
+                        bench.evidence().determination(Bench.FIRST).orElseThrow()))
+                .isEmpty();
+    }
+
+    @Test
+    void anOverrideNobodyNeedsIsNotKept() {
+        calibrated(DAY, DAY);
+        Answer<FactorIssue> issued = issue(taken("M. Ash", "to be safe"));
+        assertThat(Books.codes(issued.problems())).containsExactly("issue.override-not-needed");
+        assertThat(issued.value().orElseThrow().isOverridden()).isFalse();
+    }
+}
