@@ -38,16 +38,17 @@ public final class MetersPage implements Page {
 
     private List<Column<Meter>> columns(MetersModel model) {
         return List.of(
-                new Column<>(texts.get("meter.id.plain"), 46, Meter::recordId),
+                new Column<>(texts.get("meter.id.plain"), 44, Meter::recordId),
                 new Column<>(
                         texts.get("meter.state.heading"),
                         148,
                         model::stateWords,
                         Optional.of(meter -> new StateMark(model.state(meter), MARK_SIDE))),
-                new Column<>(texts.get("meter.due"), 86, model::nextDueWords),
-                new Column<>(texts.get("meter.type.plain"), 58, meter -> model.typeWords(meter.type())),
-                new Column<>(texts.get("meter.bowl.short"), 72, model::bowlWords),
-                new Column<>(texts.get("meter.service.heading"), 96, meter -> model.serviceWords(meter.inService())),
+                new Column<>(texts.get("meter.due"), 94, model::nextDueWords),
+                new Column<>(
+                        texts.get("meter.type.plain"), 46, meter -> meter.type().name()),
+                new Column<>(texts.get("meter.bowl.short"), 78, model::bowlWords),
+                new Column<>(texts.get("meter.service.heading"), 94, meter -> model.serviceWords(meter.inService())),
                 new Column<>(texts.get("meter.serial.plain"), 95, Meter::serial));
     }
 
