@@ -11,7 +11,9 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
@@ -28,6 +30,7 @@ import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
 import porebench.record.MixId;
 import porebench.record.port.Paper;
+import porebench.statistics.RunRule;
 
 /**
  * The command line of Porebench.
@@ -79,6 +82,14 @@ public final class PorebenchCommands {
                         .map(MixId::new)
                         .orElseThrow(wrong("usage.blank", text)));
         line.registerConverter(Paper.class, this::paper);
+        line.registerConverter(
+                ChartKind.class,
+                text -> ChartKind.find(text)
+                        .orElseThrow(wrong("usage.one-of", text, named(ChartKind.values(), ChartKind::symbol))));
+        line.registerConverter(
+                RunRule.class,
+                text -> RunRule.find(text)
+                        .orElseThrow(wrong("usage.one-of", text, named(RunRule.values(), RunRule::symbol))));
         line.setResourceBundle(Words.help(here.locale()));
         line.setOut(writer(here.out()));
         line.setErr(writer(here.err()));
@@ -93,6 +104,7 @@ public final class PorebenchCommands {
                 new AirCommand(here, ports),
                 new BowlCommand(here, ports),
                 new StatsCommand(here, ports),
+                new ChartCommand(here, ports),
                 new IssueCommand(here, ports),
                 new CardCommand(here, ports),
                 new RegisterCommand(here, ports),
@@ -135,12 +147,16 @@ public final class PorebenchCommands {
         }
     }
 
+    private static <T> String named(T[] choices, Function<T, String> symbol) {
+        return Arrays.stream(choices).map(symbol).collect(Collectors.joining(", "));
+    }
+
     private Paper paper(String text) {
         return CARD_PAPERS.stream()
                 .filter(paper -> paper.symbol().equalsIgnoreCase(text))
                 .findFirst()
                 .orElseThrow(wrong(
-                        "usage.paper",
+                        "usage.one-of",
                         text,
                         String.join(
                                 ", ", CARD_PAPERS.stream().map(Paper::symbol).toList())));

@@ -2,9 +2,7 @@ package porebench.statistics;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import porebench.quantity.Require;
 
@@ -93,13 +91,5 @@ record BaseEstimate(double centre, double sigma, boolean isOfDivision) {
                 .limit(terms.baseCount())
                 .allMatch(group -> group.count() == 1);
         return single ? From.MOVING_RANGE : From.DEVIATION;
-    }
-
-    /** Returns the estimate or the reason for none as a judgement of something else. */
-    static <T> Judged<T> then(Judged<BaseEstimate> base, Function<BaseEstimate, T> chart) {
-        Optional<BaseEstimate> estimate = base.meaningful();
-        return estimate.isPresent()
-                ? new Judged.Meaningful<>(chart.apply(estimate.get()))
-                : Judged.withheld(base.whyWithheld().orElseThrow());
     }
 }

@@ -2,6 +2,7 @@ package porebench.statistics;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /**
  * A test's result where it means something, else the reason why it does not.
@@ -50,6 +51,15 @@ public sealed interface Judged<T> {
     /** Returns why there is no result, if there is none. */
     default Optional<Reason> whyWithheld() {
         return this instanceof Withheld<T> withheld ? Optional.of(withheld.reason()) : Optional.empty();
+    }
+
+    /** Returns the same judgement of something made of the result. */
+    default <R> Judged<R> map(Function<T, R> made) {
+        if (this instanceof Meaningful<T> meaningful) {
+            return new Meaningful<>(made.apply(meaningful.test()));
+        }
+        Withheld<T> withheld = (Withheld<T>) this;
+        return new Withheld<>(withheld.reason(), withheld.statistic());
     }
 
     /** Returns no result, of which not even a statistic is defined. */

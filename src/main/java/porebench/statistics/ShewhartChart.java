@@ -58,7 +58,7 @@ public record ShewhartChart(
         for (double value : values) {
             singles.add(Summary.of(value));
         }
-        return BaseEstimate.then(BaseEstimate.of(singles, BaseEstimate.From.MOVING_RANGE, terms), base -> {
+        return BaseEstimate.of(singles, BaseEstimate.From.MOVING_RANGE, terms).map(base -> {
             ChartConstants pair = ChartConstants.of(2);
             List<Plotted> ranges = new ArrayList<>();
             for (int i = 1; i < values.length; i++) {
@@ -78,7 +78,7 @@ public record ShewhartChart(
      */
     public static Judged<ShewhartChart> meanRange(List<double[]> groups, ChartTerms terms) {
         List<Summary> summaries = pairsAtLeast(groups);
-        return BaseEstimate.then(BaseEstimate.of(summaries, BaseEstimate.From.RANGE, terms), base -> {
+        return BaseEstimate.of(summaries, BaseEstimate.From.RANGE, terms).map(base -> {
             List<Plotted> ranges = new ArrayList<>();
             for (int i = 0; i < summaries.size(); i++) {
                 ChartConstants constants = BaseEstimate.constants(summaries.get(i));
@@ -101,7 +101,7 @@ public record ShewhartChart(
      */
     public static Judged<ShewhartChart> meanDeviation(List<double[]> groups, ChartTerms terms) {
         List<Summary> summaries = pairsAtLeast(groups);
-        return BaseEstimate.then(BaseEstimate.of(summaries, BaseEstimate.From.DEVIATION, terms), base -> {
+        return BaseEstimate.of(summaries, BaseEstimate.From.DEVIATION, terms).map(base -> {
             List<Plotted> deviations = new ArrayList<>();
             for (int i = 0; i < summaries.size(); i++) {
                 ChartConstants constants = BaseEstimate.constants(summaries.get(i));

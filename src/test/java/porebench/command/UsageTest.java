@@ -99,6 +99,7 @@ class UsageTest {
                         "air",
                         "bowl",
                         "stats",
+                        "chart",
                         "issue",
                         "card",
                         "register",
