@@ -177,7 +177,7 @@ final class ChartReport implements Report {
                     shown.sixDigits(point.low()),
                     shown.sixDigits(point.high()),
                     point.signals().stream()
-                            .map(rule -> words.say("chart.rule-" + rule.symbol()))
+                            .map(rule -> words.say("rule." + rule.symbol()))
                             .collect(Collectors.joining("; "))));
         }
         page.table(

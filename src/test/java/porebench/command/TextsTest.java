@@ -55,7 +55,7 @@ class TextsTest {
         for (FactorState state : FactorState.values()) {
             used.add("state." + state.symbol().replace(' ', '-'));
         }
-        Stream.of(RunRule.values()).forEach(rule -> used.add("chart.rule-" + rule.symbol()));
+        Stream.of(RunRule.values()).forEach(rule -> used.add("rule." + rule.symbol()));
         Stream.of(Role.values()).filter(Role::isAggregate).forEach(role -> used.add("role." + role.symbol()));
         String families =
                 "problem|usage|unit|sample|factor|air|bowl|stats|chart|issue|card|register|import|export|verify|demo";
