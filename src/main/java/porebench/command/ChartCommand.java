@@ -127,10 +127,12 @@ final class ChartCommand extends OneCommand {
             case INDIVIDUALS -> ShewhartChart.individuals(groups.all(), terms).map(ChartReport.Chart::of);
             case MEAN_RANGE -> ShewhartChart.meanRange(groups.values(), terms).map(ChartReport.Chart::of);
             case MEAN_SD -> ShewhartChart.meanDeviation(groups.values(), terms).map(ChartReport.Chart::of);
-            case EWMA -> EwmaChart.of(groups.values(), number(lambda, USUAL_LAMBDA), terms)
-                    .map(ChartReport.Chart::of);
-            case CUSUM -> CusumChart.of(groups.values(), number(slack, USUAL_SLACK), terms)
-                    .map(ChartReport.Chart::of);
+            case EWMA ->
+                EwmaChart.of(groups.values(), number(lambda, USUAL_LAMBDA), terms)
+                        .map(ChartReport.Chart::of);
+            case CUSUM ->
+                CusumChart.of(groups.values(), number(slack, USUAL_SLACK), terms)
+                        .map(ChartReport.Chart::of);
         };
     }
 
@@ -142,8 +144,8 @@ final class ChartCommand extends OneCommand {
                     "base-count", "command.base-provisional", base, ChartTerms.FEWEST_FOR_LASTING_LIMITS));
         }
         if (chart.isSigmaOfDivision()) {
-            doubts.add(Problem.warning(
-                    "division", "command.base-within-division", BigDecimal.valueOf(terms.division())));
+            doubts.add(
+                    Problem.warning("division", "command.base-within-division", BigDecimal.valueOf(terms.division())));
         }
         return doubts;
     }

@@ -86,8 +86,7 @@ final class ChartReport implements Report {
         }
     }
 
-    ChartReport(
-            Chart chart, Subgroups groups, ChartKind kind, ChartTerms terms, int base, Words words, Shown shown) {
+    ChartReport(Chart chart, Subgroups groups, ChartKind kind, ChartTerms terms, int base, Words words, Shown shown) {
         this.chart = chart;
         this.groups = groups;
         this.kind = kind;
@@ -106,11 +105,14 @@ final class ChartReport implements Report {
         json.whole("baseCount", base);
         json.number("division", terms.division());
         json.number("lambda", chart.lambda());
-        json.number("slack", chart.sums().map(CusumChart::slack).map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+        json.number(
+                "slack",
+                chart.sums().map(CusumChart::slack).map(OptionalDouble::of).orElse(OptionalDouble.empty()));
         json.list("points", chart.points(), (fields, point) -> {
             point(fields, point);
             if (!kind.hasRunRules()) {
-                fields.number("mean", Summary.of(groups.values().get(point.index())).mean());
+                fields.number(
+                        "mean", Summary.of(groups.values().get(point.index())).mean());
             }
             chart.sums().map(sums -> sums.points().get(point.index())).ifPresent(sums -> {
                 fields.number("highSum", sums.high());

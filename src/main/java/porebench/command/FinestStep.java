@@ -10,8 +10,8 @@ final class FinestStep {
     /** Returns 1 in the last decimal place that any of some numbers needs; 1 for whole numbers. */
     static BigDecimal of(double... values) {
         int decimals = Arrays.stream(values)
-                .mapToInt(value ->
-                        BigDecimal.valueOf(value).stripTrailingZeros().scale())
+                .mapToInt(
+                        value -> BigDecimal.valueOf(value).stripTrailingZeros().scale())
                 .max()
                 .orElse(0);
         return BigDecimal.ONE.movePointLeft(Math.max(0, decimals));

@@ -114,8 +114,7 @@ final class StatsReport implements Report {
         cells.add(row(words.say("stats.dixon"), dixon));
         cells.add(row(words.say("stats.anderson-darling"), anderson));
         cells.add(row(words.say("stats.shapiro-wilk"), shapiro));
-        page.table(
-                List.of(words.say("stats.test"), words.say("stats.statistic"), words.say("stats.p"), ""), cells);
+        page.table(List.of(words.say("stats.test"), words.say("stats.statistic"), words.say("stats.p"), ""), cells);
         grubbs.filter(test -> single.p().isPresent())
                 .ifPresent(test -> page.row(words.say("stats.grubbs-index"), Integer.toString(test.index()), ""));
     }

@@ -24,13 +24,15 @@ record Subgroups(List<String> names, List<double[]> values, List<Integer> lines)
         Map<String, Integer> lines = new LinkedHashMap<>();
         for (Sheet.Row<ValueRow> row : sheet.rows()) {
             String name = row.value().factors().getOrDefault(COLUMN, "");
-            values.computeIfAbsent(name, any -> new ArrayList<>()).add(row.value().value());
+            values.computeIfAbsent(name, any -> new ArrayList<>())
+                    .add(row.value().value());
             lines.putIfAbsent(name, row.line());
         }
         return new Subgroups(
                 List.copyOf(values.keySet()),
                 values.values().stream()
-                        .map(group -> group.stream().mapToDouble(Double::doubleValue).toArray())
+                        .map(group ->
+                                group.stream().mapToDouble(Double::doubleValue).toArray())
                         .toList(),
                 List.copyOf(lines.values()));
     }
@@ -43,12 +45,13 @@ record Subgroups(List<String> names, List<double[]> values, List<Integer> lines)
             String name = names.get(i);
             Place place = new Place(file, lines.get(i), 0);
             if (kind == ChartKind.INDIVIDUALS && size > 1) {
-                problems.add(Problem.error(COLUMN, "command.subgroup-not-single", name, size).at(place));
+                problems.add(Problem.error(COLUMN, "command.subgroup-not-single", name, size)
+                        .at(place));
             } else if ((kind == ChartKind.MEAN_RANGE || kind == ChartKind.MEAN_SD) && size < 2) {
-                problems.add(Problem.error(COLUMN, "command.subgroup-single", name).at(place));
+                problems.add(
+                        Problem.error(COLUMN, "command.subgroup-single", name).at(place));
             } else if (kind == ChartKind.CUSUM && size != values.get(0).length) {
-                problems.add(Problem.error(
-                                COLUMN, "command.subgroup-of-other-size", name, size, values.get(0).length)
+                problems.add(Problem.error(COLUMN, "command.subgroup-of-other-size", name, size, values.get(0).length)
                         .at(place));
             }
         }

@@ -36,7 +36,8 @@ final class ValueTable {
         Columns columns = new Columns(needed, List.of());
         Optional<String> separator = heading.otherSeparator(columns);
         if (heading.known(columns) == 0 && separator.isPresent()) {
-            findings.error(heading.line(), 0, "", "csv.separator", separator.get().equals("\t") ? "tab" : separator.get());
+            findings.error(
+                    heading.line(), 0, "", "csv.separator", separator.get().equals("\t") ? "tab" : separator.get());
             return List.of();
         }
         Table table = Table.of(rows, heading, columns, findings);
@@ -47,7 +48,8 @@ final class ValueTable {
             factors.forEach(factor -> entry.word(factor).ifPresent(name -> names.put(factor, name)));
             Optional<BigDecimal> value = entry.number(VALUE, ANY);
             if (entry.isGood() && table.isWhole() && value.isPresent()) {
-                good.add(new Sheet.Row<>(entry.line(), new ValueRow(names, value.get().doubleValue())));
+                good.add(new Sheet.Row<>(
+                        entry.line(), new ValueRow(names, value.get().doubleValue())));
             }
         }
         return good;

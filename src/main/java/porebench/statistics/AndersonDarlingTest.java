@@ -65,9 +65,7 @@ public record AndersonDarlingTest(int count, double unadjusted, double statistic
         double statistic = all.range() == 0 ? Double.NaN : adjusted(unadjusted(values, all), values.length);
         Optional<Judged.Reason> reason = Normality.reason(all, division);
         if (reason.isPresent()) {
-            return Double.isNaN(statistic)
-                    ? Judged.withheld(reason.get())
-                    : Judged.withheld(reason.get(), statistic);
+            return Double.isNaN(statistic) ? Judged.withheld(reason.get()) : Judged.withheld(reason.get(), statistic);
         }
         return new Judged.Meaningful<>(of(values).orElseThrow());
     }

@@ -29,13 +29,15 @@ record BaseEstimate(double centre, double sigma, boolean isOfDivision) {
             return new Judged.Meaningful<>(
                     new BaseEstimate(centre, terms.knownSigma().getAsDouble(), false));
         }
-        OptionalDouble estimate =
-                switch (from) {
-                    case MOVING_RANGE -> movingRange(base);
-                    case RANGE -> mean(base, group -> group.range() / constants(group).d2());
-                    case DEVIATION -> mean(
-                            base, group -> group.standardDeviation().orElseThrow() / constants(group).c4());
-                };
+        OptionalDouble estimate = switch (from) {
+            case MOVING_RANGE -> movingRange(base);
+            case RANGE -> mean(base, group -> group.range() / constants(group).d2());
+            case DEVIATION ->
+                mean(
+                        base,
+                        group -> group.standardDeviation().orElseThrow()
+                                / constants(group).c4());
+        };
         if (estimate.isEmpty()) {
             return Judged.withheld(Judged.Reason.TOO_FEW);
         }
@@ -82,14 +84,15 @@ record BaseEstimate(double centre, double sigma, boolean isOfDivision) {
     }
 
     private static OptionalDouble mean(List<Summary> base, ToDoubleFunction<Summary> estimate) {
-        return base.stream().filter(group -> group.count() > 1).mapToDouble(estimate).average();
+        return base.stream()
+                .filter(group -> group.count() > 1)
+                .mapToDouble(estimate)
+                .average();
     }
 
     /** Returns the spread a chart of subgroup means takes: within them, or from mean to mean when all are single. */
     static From forMeans(List<Summary> groups, ChartTerms terms) {
-        boolean single = groups.stream()
-                .limit(terms.baseCount())
-                .allMatch(group -> group.count() == 1);
+        boolean single = groups.stream().limit(terms.baseCount()).allMatch(group -> group.count() == 1);
         return single ? From.MOVING_RANGE : From.DEVIATION;
     }
 }

@@ -13,8 +13,7 @@ import porebench.quantity.Require;
  * @param high the upper limit at this point
  * @param signals the rules that fire here
  */
-public record ChartPoint(
-        int index, double value, double centre, double low, double high, List<RunRule> signals) {
+public record ChartPoint(int index, double value, double centre, double low, double high, List<RunRule> signals) {
     public ChartPoint {
         Require.atLeast("index", index, 0);
         Require.finite("value", value);

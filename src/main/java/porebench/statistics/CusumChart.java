@@ -72,7 +72,8 @@ public record CusumChart(
                         "size of groups must be " + summaries.get(0).count() + ", but is " + group.count());
             }
         }
-        return BaseEstimate.of(summaries, BaseEstimate.forMeans(summaries, terms), terms).map(base -> {
+        return BaseEstimate.of(summaries, BaseEstimate.forMeans(summaries, terms), terms)
+                .map(base -> {
                     double ofMean = base.sigma() / Math.sqrt(summaries.get(0).count());
                     double interval = terms.width() * ofMean;
                     return new CusumChart(

@@ -197,7 +197,8 @@ public record DixonTest(int count, Ratio ratio, double statistic, double p, int 
         return ratio.neighbour == 1
                 ? Math.pow(inside, between) / between
                 : (between - 1)
-                        * (whole * Math.pow(inside, between - 1.0) / (between - 1) - Math.pow(inside, between) / between);
+                        * (whole * Math.pow(inside, between - 1.0) / (between - 1)
+                                - Math.pow(inside, between) / between);
     }
 
     private static int indexOf(double value, double[] values) {

@@ -43,7 +43,8 @@ public record EwmaChart(
     public static Judged<EwmaChart> of(List<double[]> groups, double lambda, ChartTerms terms) {
         requireWeight(lambda);
         List<Summary> summaries = BaseEstimate.summaries(groups);
-        return BaseEstimate.of(summaries, BaseEstimate.forMeans(summaries, terms), terms).map(base -> new EwmaChart(
+        return BaseEstimate.of(summaries, BaseEstimate.forMeans(summaries, terms), terms)
+                .map(base -> new EwmaChart(
                         base.centre(),
                         base.sigma(),
                         base.isOfDivision(),

@@ -125,10 +125,12 @@ final class PairDistribution {
         /** Returns the density of the angle of one value against the others, where it is the highest. */
         private double density(int count, double angle) {
             int freedom = count - 2;
-            double scale = Math.exp(Gamma.logGamma((freedom + 1) / 2.0) - Gamma.logGamma(freedom / 2.0))
-                    / Math.sqrt(Math.PI);
+            double scale =
+                    Math.exp(Gamma.logGamma((freedom + 1) / 2.0) - Gamma.logGamma(freedom / 2.0)) / Math.sqrt(Math.PI);
             double place = Math.tan(angle) * Math.sqrt(count / (count - 1.0));
-            return scale * Math.pow(Math.cos(angle), freedom - 1.0) * ALL.get(count - 3).below(place);
+            return scale
+                    * Math.pow(Math.cos(angle), freedom - 1.0)
+                    * ALL.get(count - 3).below(place);
         }
 
         double below(double place) {

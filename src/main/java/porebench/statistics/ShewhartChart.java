@@ -83,12 +83,14 @@ public record ShewhartChart(
             for (int i = 0; i < summaries.size(); i++) {
                 ChartConstants constants = BaseEstimate.constants(summaries.get(i));
                 ranges.add(new Plotted(
-                        i,
-                        summaries.get(i).range(),
-                        constants.d2() * base.sigma(),
-                        constants.d3() * base.sigma()));
+                        i, summaries.get(i).range(), constants.d2() * base.sigma(), constants.d3() * base.sigma()));
             }
-            return of(base, summaries, ranges, BaseEstimate.constants(summaries.get(0)).d2(), terms);
+            return of(
+                    base,
+                    summaries,
+                    ranges,
+                    BaseEstimate.constants(summaries.get(0)).d2(),
+                    terms);
         });
     }
 
@@ -111,7 +113,12 @@ public record ShewhartChart(
                         constants.c4() * base.sigma(),
                         constants.c5() * base.sigma()));
             }
-            return of(base, summaries, deviations, BaseEstimate.constants(summaries.get(0)).c4(), terms);
+            return of(
+                    base,
+                    summaries,
+                    deviations,
+                    BaseEstimate.constants(summaries.get(0)).c4(),
+                    terms);
         });
     }
 

@@ -73,7 +73,8 @@ class ChartCommandTest {
     @Test
     void chartsMeansWithRangesOrStandardDeviations() {
         StringBuilder rings = new StringBuilder();
-        for (ReferenceFile.Row row : ReferenceFile.read("chart-piston-rings.csv").rows()) {
+        for (ReferenceFile.Row row :
+                ReferenceFile.read("chart-piston-rings.csv").rows()) {
             for (double diameter : row.numbers("values")) {
                 rings.append(row.text("subgroup")).append(',').append(diameter).append('\n');
             }
@@ -97,15 +98,22 @@ class ChartCommandTest {
         ReferenceFile reference = ReferenceFile.read("chart-ewma.csv");
         Said said = chart(
                 numbered(reference.column("value")),
-                "--kind", "ewma", "--lambda", "0.3", "--centre", "50", "--sigma", "2.0539");
+                "--kind",
+                "ewma",
+                "--lambda",
+                "0.3",
+                "--centre",
+                "50",
+                "--sigma",
+                "2.0539");
         assertThat(said.codes()).isEmpty();
         double[] averages = reference.column("average");
         for (int i = 0; i < averages.length; i++) {
             assertThat(number(said.list("points").get(i), "value")).isEqualTo(averages[i], within(1e-9));
         }
-        assertThat(said.list("points")).allSatisfy(point -> assertThat(point)
-                .containsEntry("signals", List.of())
-                .containsKey("mean"));
+        assertThat(said.list("points"))
+                .allSatisfy(point ->
+                        assertThat(point).containsEntry("signals", List.of()).containsKey("mean"));
         assertThat(number(said.json(), "lambda")).isEqualTo(0.3);
         assertThat(said.json()).containsEntry("spread", null);
     }
@@ -115,7 +123,14 @@ class ChartCommandTest {
     void chartsSums() {
         Said said = chart(
                 numbered(ReferenceFile.read("chart-cusum.csv").column("mean")),
-                "--kind", "cusum", "--centre", "325", "--sigma", "0.635", "--width", "6.60771653543307");
+                "--kind",
+                "cusum",
+                "--centre",
+                "325",
+                "--sigma",
+                "0.635",
+                "--width",
+                "6.60771653543307");
         assertThat(said.list("points").stream()
                         .filter(point -> point.get("signals").equals(List.of("beyond-limits")))
                         .map(point -> point.get("subgroup")))
@@ -128,7 +143,8 @@ class ChartCommandTest {
     @Test
     void signalsWhatItIsAskedFor() {
         String rows = numbered(1, 2, 1, 2, 1, 2, 3, 4, 5, 6, 7, 8);
-        Said said = chart(rows, "--kind", "individuals", "--base-count", "6", "--rules", "six-in-a-trend,beyond-limits");
+        Said said =
+                chart(rows, "--kind", "individuals", "--base-count", "6", "--rules", "six-in-a-trend,beyond-limits");
         assertThat(said.list("points").get(9)).containsEntry("signals", List.of("beyond-limits", "six-in-a-trend"));
         assertThat(chart(rows, "--kind", "individuals").status()).isZero();
         assertThat(new Terminal(folder)
@@ -143,7 +159,10 @@ class ChartCommandTest {
         Said said = chart(numbered(0.4, 0.4, 0.4), "--kind", "individuals");
         assertThat(number(said.json(), "sigma")).isEqualTo(0.1 / Math.sqrt(12), within(1e-12));
         assertThat(said.codes()).containsExactly("command.base-provisional", "command.base-within-division");
-        assertThat(number(chart(numbered(4, 4), "--kind", "ewma", "--division", "0.5").json(), "sigma"))
+        assertThat(number(
+                        chart(numbered(4, 4), "--kind", "ewma", "--division", "0.5")
+                                .json(),
+                        "sigma"))
                 .isEqualTo(0.5 / Math.sqrt(12), within(1e-12));
     }
 
@@ -151,7 +170,8 @@ class ChartCommandTest {
     void refusesSubgroupsThatDoNotFitTheKind() {
         String mixed = "a,1\nb,1\nb,2\n";
         assertThat(chart(mixed, "--kind", "individuals").codes()).containsExactly("command.subgroup-not-single");
-        assertThat(chart(mixed, "--kind", "individuals").list("problems").get(0)).containsEntry("line", 3);
+        assertThat(chart(mixed, "--kind", "individuals").list("problems").get(0))
+                .containsEntry("line", 3);
         assertThat(chart(mixed, "--kind", "mean-range").codes()).containsExactly("command.subgroup-single");
         assertThat(chart(mixed, "--kind", "mean-sd").codes()).containsExactly("command.subgroup-single");
         assertThat(chart(mixed, "--kind", "cusum").codes()).containsExactly("command.subgroup-of-other-size");
@@ -165,13 +185,17 @@ class ChartCommandTest {
     @Test
     void refusesOptionsThatDoNotFit() {
         String rows = flowRate();
-        assertThat(chart(rows, "--kind", "individuals", "--lambda", "0.2", "--slack", "1").codes())
+        assertThat(chart(rows, "--kind", "individuals", "--lambda", "0.2", "--slack", "1")
+                        .codes())
                 .containsExactly("command.option-not-used", "command.option-not-used");
-        assertThat(chart(rows, "--kind", "ewma", "--lambda", "1.5", "--rules", "beyond-limits").codes())
+        assertThat(chart(rows, "--kind", "ewma", "--lambda", "1.5", "--rules", "beyond-limits")
+                        .codes())
                 .containsExactly("command.lambda-out-of-range", "command.option-not-used");
-        assertThat(chart(rows, "--kind", "cusum", "--slack", "-1", "--width", "0").codes())
+        assertThat(chart(rows, "--kind", "cusum", "--slack", "-1", "--width", "0")
+                        .codes())
                 .containsExactly("command.not-positive", "command.slack-negative");
-        assertThat(chart(rows, "--kind", "ewma", "--base-count", "0", "--division", "0", "--sigma", "0").codes())
+        assertThat(chart(rows, "--kind", "ewma", "--base-count", "0", "--division", "0", "--sigma", "0")
+                        .codes())
                 .containsOnly("command.not-positive")
                 .hasSize(3);
         Said kind = new Terminal(folder).run("chart", "--values", "values.csv", "--kind", "pie");

@@ -102,7 +102,8 @@ class StatsCommandTest {
         assertThat(number(group(said, "grubbsTwo"), "statistic")).isEqualTo(0.090962441314554, within(1e-10));
         assertThat(number(group(said, "grubbsTwo"), "p")).isBetween(0.0, 0.01);
         assertThat(new Terminal(folder).run("stats", "--values", "values.csv").out())
-                .contains("Grubbs, two on one side", "0.0909624", "Grubbs index, from 0", "more numbers than this test");
+                .contains(
+                        "Grubbs, two on one side", "0.0909624", "Grubbs index, from 0", "more numbers than this test");
     }
 
     /** One step of a 0.1 scale: G is past its critical value and r10 is 1, but neither p is said. */

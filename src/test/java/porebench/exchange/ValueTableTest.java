@@ -36,7 +36,16 @@ class ValueTableTest {
 
     @Test
     void namesEveryCellThatIsWrong() {
-        assertThat(found(groups("subgroup,value,note", "a,1,", "a,two,", ",3,", "b,\"1,5\",", "b,1", "b,,x", "c,1e16,", "c,-1,")))
+        assertThat(found(groups(
+                        "subgroup,value,note",
+                        "a,1,",
+                        "a,two,",
+                        ",3,",
+                        "b,\"1,5\",",
+                        "b,1",
+                        "b,,x",
+                        "c,1e16,",
+                        "c,-1,")))
                 .containsExactly(
                         "1:3 note csv.column-unknown",
                         "3:2 value csv.not-a-number",
@@ -45,7 +54,9 @@ class ValueTableTest {
                         "6:0  csv.fields-wrong-number",
                         "7:2 value csv.required",
                         "8:2 value csv.out-of-range");
-        assertThat(groups("subgroup,value", "a,1", "a,two", "c,-1").values()).extracting(ValueRow::value).containsExactly(1.0, -1.0);
+        assertThat(groups("subgroup,value", "a,1", "a,two", "c,-1").values())
+                .extracting(ValueRow::value)
+                .containsExactly(1.0, -1.0);
     }
 
     @Test

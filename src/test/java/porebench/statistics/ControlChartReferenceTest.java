@@ -40,8 +40,7 @@ class ControlChartReferenceTest {
 
     @Test
     void chartsTheFlowRate() {
-        ReferenceFile.Row row =
-                ReferenceFile.read("chart-flow-rate.csv").rows().get(0);
+        ReferenceFile.Row row = ReferenceFile.read("chart-flow-rate.csv").rows().get(0);
         ShewhartChart chart = ShewhartChart.individuals(row.numbers("values"), ChartTerms.usual())
                 .meaningful()
                 .orElseThrow();
@@ -53,9 +52,15 @@ class ControlChartReferenceTest {
             assertThat(point.low()).isCloseTo(row.number("low"), withPercentage(1e-9));
             assertThat(point.high()).isCloseTo(row.number("high"), withPercentage(1e-9));
             // The handbook rounds d2 to 1.128.
-            assertThat(point.centre() + (point.high() - point.centre()) * ChartConstants.of(2).d2() / 1.128)
+            assertThat(point.centre()
+                            + (point.high() - point.centre())
+                                    * ChartConstants.of(2).d2()
+                                    / 1.128)
                     .isCloseTo(row.number("printedHigh"), offset(0.00005));
-            assertThat(point.centre() - (point.centre() - point.low()) * ChartConstants.of(2).d2() / 1.128)
+            assertThat(point.centre()
+                            - (point.centre() - point.low())
+                                    * ChartConstants.of(2).d2()
+                                    / 1.128)
                     .isCloseTo(row.number("printedLow"), offset(0.00005));
             assertThat(point.signals()).isEmpty();
         });
@@ -72,9 +77,8 @@ class ControlChartReferenceTest {
                 .toList();
         Map<String, Double> limits = ReferenceFile.read("chart-piston-rings-limits.csv").rows().stream()
                 .collect(Collectors.toMap(row -> row.text("key"), row -> row.number("value")));
-        ShewhartChart range = ShewhartChart.meanRange(groups, ChartTerms.usual())
-                .meaningful()
-                .orElseThrow();
+        ShewhartChart range =
+                ShewhartChart.meanRange(groups, ChartTerms.usual()).meaningful().orElseThrow();
         assertThat(range.centre()).isCloseTo(limits.get("xbarbar"), withPercentage(1e-10));
         assertThat(range.meanSpread()).isCloseTo(limits.get("Rbar"), withPercentage(1e-7));
         assertThat(range.sigma()).isCloseTo(limits.get("sigma_R"), withPercentage(1e-7));
@@ -104,7 +108,9 @@ class ControlChartReferenceTest {
     void averagesExponentially() {
         List<ReferenceFile.Row> rows = ReferenceFile.read("chart-ewma.csv").rows();
         EwmaChart chart = EwmaChart.of(
-                        singles(rows.stream().mapToDouble(row -> row.number("value")).toArray()),
+                        singles(rows.stream()
+                                .mapToDouble(row -> row.number("value"))
+                                .toArray()),
                         0.3,
                         ChartTerms.usual().withKnownCentre(50).withKnownSigma(2.0539))
                 .meaningful()
@@ -127,9 +133,14 @@ class ControlChartReferenceTest {
         List<ReferenceFile.Row> rows = ReferenceFile.read("chart-cusum.csv").rows();
         // k = 0.3175 and h = 4.1959 are half of, and 6.608 times, a standard deviation of 0.635.
         CusumChart chart = CusumChart.of(
-                        singles(rows.stream().mapToDouble(row -> row.number("mean")).toArray()),
+                        singles(rows.stream()
+                                .mapToDouble(row -> row.number("mean"))
+                                .toArray()),
                         0.5,
-                        ChartTerms.usual().withKnownCentre(325).withKnownSigma(0.635).withWidth(4.1959 / 0.635))
+                        ChartTerms.usual()
+                                .withKnownCentre(325)
+                                .withKnownSigma(0.635)
+                                .withWidth(4.1959 / 0.635))
                 .meaningful()
                 .orElseThrow();
         assertThat(chart.slack()).isCloseTo(0.3175, offset(1e-12));

@@ -20,7 +20,9 @@ class ControlChartTest {
     }
 
     private static List<double[]> singles(double... values) {
-        return java.util.Arrays.stream(values).mapToObj(value -> new double[] {value}).toList();
+        return java.util.Arrays.stream(values)
+                .mapToObj(value -> new double[] {value})
+                .toList();
     }
 
     /** d2(2) = 2 / sqrt(pi), d3(2) = sqrt(2 - 4 / pi), c4(2) = sqrt(2 / pi), d2(3) = 3 / sqrt(pi). */
@@ -32,7 +34,9 @@ class ControlChartTest {
         assertThat(pair.c4()).isCloseTo(Math.sqrt(2 / Math.PI), offset(1e-12));
         assertThat(ChartConstants.of(3).d2()).isCloseTo(3 / Math.sqrt(Math.PI), offset(1e-12));
         assertThat(ChartConstants.of(5)).isSameAs(ChartConstants.of(5));
-        assertThatIllegalArgumentException().isThrownBy(() -> ChartConstants.of(1)).withMessageStartingWith("n must be");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ChartConstants.of(1))
+                .withMessageStartingWith("n must be");
     }
 
     /** 1 3 1 3: mean 2, moving ranges 2, so that sigma = 2 / d2 and the limits are 2 +- 6 / d2 = 2 +- 3 sqrt(pi). */
@@ -58,7 +62,8 @@ class ControlChartTest {
         assertThat(longer.sigma()).isEqualTo(short1.sigma());
         assertThat(longer.level().get(4).signals()).containsExactly(RunRule.BEYOND_LIMITS);
         assertThat(longer.spread().get(3).signals()).containsExactly(RunRule.BEYOND_LIMITS);
-        assertThat(longer.level().subList(0, 4)).allSatisfy(point -> assertThat(point.signals()).isEmpty());
+        assertThat(longer.level().subList(0, 4))
+                .allSatisfy(point -> assertThat(point.signals()).isEmpty());
     }
 
     /** All readings equal: the limits are three times 0.1 / sqrt(12) = 0.087 out, and not on the readings. */
@@ -78,7 +83,8 @@ class ControlChartTest {
 
     @Test
     void takesWhatIsKnownFromEarlier() {
-        ShewhartChart chart = individuals(USUAL.withKnownCentre(0.5).withKnownSigma(0.2).withWidth(2), 0.4);
+        ShewhartChart chart =
+                individuals(USUAL.withKnownCentre(0.5).withKnownSigma(0.2).withWidth(2), 0.4);
         assertThat(chart.level().get(0).low()).isCloseTo(0.1, offset(1e-12));
         assertThat(chart.level().get(0).high()).isCloseTo(0.9, offset(1e-12));
     }
@@ -86,10 +92,8 @@ class ControlChartTest {
     /** The zones are thirds of the width: with limits at 2 the second zone ends at 4/3. */
     @Test
     void dividesItsWidthIntoZones() {
-        ChartTerms terms = USUAL.withKnownCentre(0)
-                .withKnownSigma(1)
-                .withWidth(2)
-                .withRules(EnumSet.of(RunRule.TWO_OF_THREE));
+        ChartTerms terms =
+                USUAL.withKnownCentre(0).withKnownSigma(1).withWidth(2).withRules(EnumSet.of(RunRule.TWO_OF_THREE));
         assertThat(individuals(terms, 1.4, 1.4).level().get(1).signals()).containsExactly(RunRule.TWO_OF_THREE);
         assertThat(individuals(terms, 1.3, 1.4).level().get(1).signals()).isEmpty();
     }
@@ -124,7 +128,8 @@ class ControlChartTest {
                 .isThrownBy(() -> ShewhartChart.meanRange(List.of(new double[] {1}), USUAL))
                 .withMessage("count of values in a group must be at least 2, but is 1");
         assertThatIllegalArgumentException().isThrownBy(() -> ShewhartChart.meanDeviation(List.of(), USUAL));
-        assertThat(ShewhartChart.meanDeviation(List.of(new double[] {1, 1}), USUAL).whyWithheld())
+        assertThat(ShewhartChart.meanDeviation(List.of(new double[] {1, 1}), USUAL)
+                        .whyWithheld())
                 .contains(Judged.Reason.NO_SPREAD);
     }
 
@@ -136,7 +141,8 @@ class ControlChartTest {
         ShewhartChart same = individuals(USUAL, values);
         for (int i = 0; i < values.length; i++) {
             assertThat(chart.points().get(i).value()).isEqualTo(values[i]);
-            assertThat(chart.points().get(i).high()).isCloseTo(same.level().get(i).high(), offset(1e-12));
+            assertThat(chart.points().get(i).high())
+                    .isCloseTo(same.level().get(i).high(), offset(1e-12));
         }
     }
 
@@ -148,12 +154,14 @@ class ControlChartTest {
         EwmaChart chart = EwmaChart.of(fours, 0.5, terms).meaningful().orElseThrow();
         assertThat(chart.points().get(0).high()).isCloseTo(3 * 0.5 / 2, offset(1e-12));
         assertThat(chart.points().get(0).signals()).containsExactly(RunRule.BEYOND_LIMITS);
-        CusumChart sums = CusumChart.of(fours, 0.5, terms.withWidth(4)).meaningful().orElseThrow();
+        CusumChart sums =
+                CusumChart.of(fours, 0.5, terms.withWidth(4)).meaningful().orElseThrow();
         assertThat(sums.slack()).isEqualTo(0.25);
         assertThat(sums.interval()).isEqualTo(2);
         assertThat(sums.points()).extracting(CusumChart.Sums::high).containsExactly(1.75, 3.5);
         assertThat(sums.points()).extracting(CusumChart.Sums::isSignal).containsExactly(false, true);
-        assertThat(EwmaChart.of(List.of(new double[] {1, 2}, new double[] {2, 3, 4}), 0.2, USUAL).meaningful())
+        assertThat(EwmaChart.of(List.of(new double[] {1, 2}, new double[] {2, 3, 4}), 0.2, USUAL)
+                        .meaningful())
                 .isPresent();
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> CusumChart.of(List.of(new double[] {1, 2}, new double[] {2}), 0.5, USUAL))
@@ -162,12 +170,15 @@ class ControlChartTest {
 
     @Test
     void sumsDownwardsAreDrawnWithAMinus() {
-        CusumChart chart = CusumChart.of(singles(-2, -2), 0.5, USUAL.withKnownCentre(0).withKnownSigma(1))
+        CusumChart chart = CusumChart.of(
+                        singles(-2, -2), 0.5, USUAL.withKnownCentre(0).withKnownSigma(1))
                 .meaningful()
                 .orElseThrow();
         assertThat(chart.points().get(1).low()).isEqualTo(3);
         assertThat(chart.points().get(1).larger()).isEqualTo(-3);
-        assertThat(chart.points().get(1).isSignal()).as("the interval itself is no signal").isFalse();
+        assertThat(chart.points().get(1).isSignal())
+                .as("the interval itself is no signal")
+                .isFalse();
     }
 
     @ParameterizedTest
@@ -175,14 +186,17 @@ class ControlChartTest {
     void followsTranslationScaleAndSide(long seed) {
         Random random = new Random(seed);
         double[] values = random.doubles(40).map(u -> random.nextGaussian()).toArray();
-        double[] changed = java.util.Arrays.stream(values).map(value -> 64 - 8 * value).toArray();
+        double[] changed =
+                java.util.Arrays.stream(values).map(value -> 64 - 8 * value).toArray();
         ChartTerms terms = USUAL.withRules(EnumSet.allOf(RunRule.class)).withWidth(1.5);
         ShewhartChart chart = individuals(terms, values);
         ShewhartChart other = individuals(terms, changed);
         assertThat(other.sigma()).isCloseTo(8 * chart.sigma(), offset(1e-10));
-        assertThat(other.level()).extracting(ChartPoint::signals)
+        assertThat(other.level())
+                .extracting(ChartPoint::signals)
                 .isEqualTo(chart.level().stream().map(ChartPoint::signals).toList());
-        assertThat(chart.level()).anySatisfy(point -> assertThat(point.signals()).isNotEmpty());
+        assertThat(chart.level())
+                .anySatisfy(point -> assertThat(point.signals()).isNotEmpty());
     }
 
     @Test

@@ -14,7 +14,9 @@ class DixonTestReferenceTest {
     void findsTheRatios() {
         for (ReferenceFile.Row row : ReferenceFile.read("dixon-samples.csv").rows()) {
             DixonTest test = DixonTest.of(row.numbers("values")).orElseThrow();
-            assertThat(test.statistic()).as(row.text("sample")).isCloseTo(row.number("statistic"), withPercentage(1e-7));
+            assertThat(test.statistic())
+                    .as(row.text("sample"))
+                    .isCloseTo(row.number("statistic"), withPercentage(1e-7));
             assertThat(test.ratio().name()).isEqualTo(row.text("ratio"));
             assertThat(test.index()).isEqualTo(row.whole("index"));
         }
@@ -22,8 +24,8 @@ class DixonTestReferenceTest {
 
     @Test
     void agreesWithTheSimulatedAndThePrintedCriticalValues() {
-        for (Map.Entry<String, Double> file :
-                Map.of("dixon-simulated.csv", 0.0015, "dixon-printed.csv", 0.006).entrySet()) {
+        for (Map.Entry<String, Double> file : Map.of("dixon-simulated.csv", 0.0015, "dixon-printed.csv", 0.006)
+                .entrySet()) {
             ReferenceFile table = ReferenceFile.read(file.getKey());
             for (ReferenceFile.Row row : table.rows()) {
                 for (String significance :

@@ -56,7 +56,8 @@ class DixonTestTest {
         assertThat(DixonTest.of(1, 1, 1, 1)).isEmpty();
         assertThat(DixonTest.of(new Random(1).doubles(31).toArray())).isEmpty();
         // The farthest value is left out of the range of r11, and the others are equal.
-        assertThat(DixonTest.of(0, 1, 1, 1, 1, 1, 1, 1).orElseThrow().statistic()).isEqualTo(1);
+        assertThat(DixonTest.of(0, 1, 1, 1, 1, 1, 1, 1).orElseThrow().statistic())
+                .isEqualTo(1);
     }
 
     @Test

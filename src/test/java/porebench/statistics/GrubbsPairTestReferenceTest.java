@@ -12,7 +12,8 @@ import porebench.ReferenceFile;
 class GrubbsPairTestReferenceTest {
     @Test
     void findsTheStatistics() {
-        for (ReferenceFile.Row row : ReferenceFile.read("grubbs-pair-samples.csv").rows()) {
+        for (ReferenceFile.Row row :
+                ReferenceFile.read("grubbs-pair-samples.csv").rows()) {
             double[] values = row.numbers("values");
             GrubbsPairTest test = GrubbsPairTest.of(values).orElseThrow();
             boolean isHigh = row.text("side").equals("high");
@@ -29,8 +30,7 @@ class GrubbsPairTestReferenceTest {
     @Test
     void findsTheMaskedPairOfTheWire() {
         double[] wire = {568, 570, 570, 570, 572, 572, 572, 578, 584, 596};
-        GrubbsPairTest test =
-                GrubbsPairTest.judge(1, wire).meaningful().orElseThrow();
+        GrubbsPairTest test = GrubbsPairTest.judge(1, wire).meaningful().orElseThrow();
         assertThat(test.isHigh()).isTrue();
         assertThat(test.statistic()).isLessThan(GrubbsPairTest.oneSidedCritical(10, 0.005));
         assertThat(test.p()).isBetween(1e-5, 0.01);

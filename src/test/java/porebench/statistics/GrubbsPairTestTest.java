@@ -59,7 +59,8 @@ class GrubbsPairTestTest {
                 .contains(Judged.Reason.NO_SPREAD);
         assertThat(GrubbsPairTest.judge(0.1, 0.4).whyWithheld()).contains(Judged.Reason.TOO_FEW);
         assertThat(GrubbsPairTest.judge(0.1, 0.4, 0.4, 0.9, 0.9)).isEqualTo(Judged.withheld(Judged.Reason.TOO_FEW, 0));
-        assertThat(GrubbsPairTest.judge(0.1, new Random(1).doubles(101).toArray()).whyWithheld())
+        assertThat(GrubbsPairTest.judge(0.1, new Random(1).doubles(101).toArray())
+                        .whyWithheld())
                 .contains(Judged.Reason.TOO_MANY);
     }
 
@@ -68,8 +69,7 @@ class GrubbsPairTestTest {
     void doesNotTakeOneStepOfTheScaleForTwoOutliers() {
         double[] ties = {0.4, 0.5, 0.4, 0.5, 0.4, 0.4};
         assertThat(GrubbsPairTest.of(ties).orElseThrow().p()).isZero();
-        assertThat(GrubbsPairTest.judge(0.1, ties))
-                .isEqualTo(Judged.withheld(Judged.Reason.WITHIN_ONE_DIVISION, 0));
+        assertThat(GrubbsPairTest.judge(0.1, ties)).isEqualTo(Judged.withheld(Judged.Reason.WITHIN_ONE_DIVISION, 0));
         assertThat(GrubbsPairTest.judge(0, ties).meaningful()).isPresent();
         assertThat(GrubbsPairTest.judge(0.1, 0.4, 0.7, 0.4, 0.7, 0.4, 0.4).meaningful())
                 .isPresent();
@@ -101,8 +101,11 @@ class GrubbsPairTestTest {
         int below = 0;
         int cases = 20_000;
         for (int i = 0; i < cases; i++) {
-            double[] sorted = random.doubles(7).map(u -> random.nextGaussian()).sorted().toArray();
-            double rest = Summary.of(java.util.Arrays.copyOf(sorted, 5)).standardDeviation().orElseThrow();
+            double[] sorted =
+                    random.doubles(7).map(u -> random.nextGaussian()).sorted().toArray();
+            double rest = Summary.of(java.util.Arrays.copyOf(sorted, 5))
+                    .standardDeviation()
+                    .orElseThrow();
             double all = Summary.of(sorted).standardDeviation().orElseThrow();
             below += 4 * rest * rest / (6 * all * all) < critical ? 1 : 0;
         }

@@ -27,8 +27,7 @@ class NormalityTest {
     void agreesWithThePencilForThreeValues() {
         ShapiroWilkTest test = ShapiroWilkTest.of(4, 0, 1).orElseThrow();
         assertThat(test.statistic()).isCloseTo(12.0 / 13, offset(1e-14));
-        assertThat(test.p())
-                .isCloseTo(6 / Math.PI * (Math.asin(Math.sqrt(12.0 / 13)) - Math.PI / 3), offset(1e-13));
+        assertThat(test.p()).isCloseTo(6 / Math.PI * (Math.asin(Math.sqrt(12.0 / 13)) - Math.PI / 3), offset(1e-13));
     }
 
     /** Equal steps are the straightest three values can lie, two equal the least straight: W is 1 and 3/4, p 1 and 0. */
@@ -96,8 +95,7 @@ class NormalityTest {
         double[] twoValues = {0.4, 0.5, 0.4, 0.4, 0.5, 0.4, 0.5, 0.4, 0.4, 0.5, 0.4, 0.5};
         assertThat(ShapiroWilkTest.of(twoValues).orElseThrow().p()).isLessThan(0.01);
         assertThat(ShapiroWilkTest.judge(0.1, twoValues).whyWithheld()).contains(Judged.Reason.SCALE_TOO_COARSE);
-        assertThat(AndersonDarlingTest.judge(0.1, twoValues).whyWithheld())
-                .contains(Judged.Reason.SCALE_TOO_COARSE);
+        assertThat(AndersonDarlingTest.judge(0.1, twoValues).whyWithheld()).contains(Judged.Reason.SCALE_TOO_COARSE);
         assertThat(ShapiroWilkTest.judge(0.0001, SCORES).meaningful()).isPresent();
         assertThat(AndersonDarlingTest.judge(0.0001, SCORES).meaningful()).isPresent();
     }
@@ -112,13 +110,18 @@ class NormalityTest {
             int anderson = 0;
             for (int i = 0; i < 2000; i++) {
                 double[] values = rounded(random, count, spread);
-                shapiro += ShapiroWilkTest.judge(0.1, values).meaningful().filter(test -> test.p() < 0.05).isPresent()
+                shapiro += ShapiroWilkTest.judge(0.1, values)
+                                .meaningful()
+                                .filter(test -> test.p() < 0.05)
+                                .isPresent()
                         ? 1
                         : 0;
-                anderson +=
-                        AndersonDarlingTest.judge(0.1, values).meaningful().filter(test -> test.p() < 0.05).isPresent()
-                                ? 1
-                                : 0;
+                anderson += AndersonDarlingTest.judge(0.1, values)
+                                .meaningful()
+                                .filter(test -> test.p() < 0.05)
+                                .isPresent()
+                        ? 1
+                        : 0;
             }
             assertThat(shapiro).as("spread %s", spread).isLessThan(160);
             assertThat(anderson).as("spread %s", spread).isLessThan(160);

@@ -21,14 +21,17 @@ class RunLengthReferenceTest {
 
     @Test
     void firesWhereTheDefinitionsSay() {
-        List<ReferenceFile.Row> rows = ReferenceFile.read("run-rule-sequences.csv").rows();
+        List<ReferenceFile.Row> rows =
+                ReferenceFile.read("run-rule-sequences.csv").rows();
         assertThat(rows).hasSize(99);
         for (ReferenceFile.Row row : rows) {
             double[] z = row.numbers("z");
             RunRule rule = RunRule.find(row.text("rule")).orElseThrow();
             int[] expected = row.text("points").equals("none")
                     ? new int[0]
-                    : Arrays.stream(row.numbers("points")).mapToInt(point -> (int) point).toArray();
+                    : Arrays.stream(row.numbers("points"))
+                            .mapToInt(point -> (int) point)
+                            .toArray();
             assertThat(IntStream.range(0, z.length)
                             .filter(i -> rule.firesAt(z, i))
                             .map(i -> i + 1)
@@ -64,8 +67,10 @@ class RunLengthReferenceTest {
             double limit = row.number("width") * Math.sqrt(lambda / (2 - lambda));
             ChartTerms terms = ChartTerms.usual().withKnownCentre(0).withKnownSigma(1);
             assertLength(row, runs(row), points -> {
-                List<ChartPoint> averages =
-                        EwmaChart.of(singles(points), lambda, terms).meaningful().orElseThrow().points();
+                List<ChartPoint> averages = EwmaChart.of(singles(points), lambda, terms)
+                        .meaningful()
+                        .orElseThrow()
+                        .points();
                 return first(points.length, i -> Math.abs(averages.get(i).value()) - limit);
             });
         }
