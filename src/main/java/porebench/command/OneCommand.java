@@ -1,12 +1,14 @@
 package porebench.command;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.FileSystemException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
@@ -95,6 +97,13 @@ abstract class OneCommand implements Callable<Integer> {
 
     final ProblemText problemText() {
         return ProblemText.in(here.locale());
+    }
+
+    /** Adds the problem that a number given on the command line is not greater than 0. */
+    static void checkPositive(String option, @Nullable BigDecimal number, List<Problem> problems) {
+        if (number != null && number.signum() <= 0) {
+            problems.add(Problem.error(option, "command.not-positive", "--" + option, number));
+        }
     }
 
     /** Returns the profile with an id, the default one when none is given, or adds the problem that there is none. */

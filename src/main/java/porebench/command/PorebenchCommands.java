@@ -32,6 +32,7 @@ import porebench.quantity.VolumeUnit;
 import porebench.record.MeterId;
 import porebench.record.MixId;
 import porebench.record.port.Paper;
+import porebench.statistics.RunRule;
 
 /**
  * The command line of Porebench.
@@ -91,6 +92,8 @@ public final class PorebenchCommands {
         line.registerConverter(MeterType.class, choice(MeterType.values(), MeterType::name));
         line.registerConverter(Fault.class, choice(Fault.values(), Fault::symbol));
         line.registerConverter(Paper.class, choice(CARD_PAPERS, Paper::symbol));
+        line.registerConverter(ChartKind.class, choice(ChartKind.values(), ChartKind::symbol));
+        line.registerConverter(RunRule.class, choice(RunRule.values(), RunRule::symbol));
         line.setResourceBundle(Words.help(here.locale()));
         line.setOut(writer(here.out()));
         line.setErr(writer(here.err()));
@@ -107,6 +110,7 @@ public final class PorebenchCommands {
                 new MeterCommand(here, ports),
                 new SimulateCommand(here, ports),
                 new StatsCommand(here, ports),
+                new ChartCommand(here, ports),
                 new IssueCommand(here, ports),
                 new CardCommand(here, ports),
                 new RegisterCommand(here, ports),

@@ -1,21 +1,28 @@
 package porebench.command;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import porebench.method.FigureName;
 import porebench.method.Problem;
+import porebench.method.profile.Profiles;
 import porebench.record.port.Sheet;
-import porebench.statistics.GrubbsTest;
-import porebench.statistics.Summary;
 
 /** {@code stats}: what a file of numbers amounts to. */
 @Command(name = "stats")
 final class StatsCommand extends OneCommand {
     @Option(names = "--values", required = true, paramLabel = "<file>")
     private Path values;
+
+    @Option(names = "--division", paramLabel = "<number>")
+    private @Nullable BigDecimal division;
+
+    @Option(names = "--repeatability", paramLabel = "<number>")
+    private @Nullable BigDecimal repeatability;
 
     StatsCommand(Surroundings here, Ports ports) {
         super(here, ports);
@@ -24,6 +31,8 @@ final class StatsCommand extends OneCommand {
     @Override
     Outcome carryOut() {
         List<Problem> problems = new ArrayList<>();
+        checkPositive("division", division, problems);
+        checkPositive("repeatability", repeatability, problems);
         Sheet<Double> sheet = ports().sheets().get().values(values);
         problems.addAll(sheet.problems());
         double[] numbers =
@@ -34,47 +43,10 @@ final class StatsCommand extends OneCommand {
         if (Problem.anyError(problems)) {
             return Outcome.refused(problems);
         }
-        return Outcome.done(new StatsReport(numbers.length, Summary.of(numbers), GrubbsTest.of(numbers)), problems);
-    }
-
-    private final class StatsReport implements Report {
-        private final int count;
-        private final Summary summary;
-        private final Optional<GrubbsTest> grubbs;
-
-        StatsReport(int count, Summary summary, Optional<GrubbsTest> grubbs) {
-            this.count = count;
-            this.summary = summary;
-            this.grubbs = grubbs;
-        }
-
-        @Override
-        public void json(JsonFields json) {
-            json.whole("count", count);
-            json.number("mean", summary.mean());
-            json.number("standardDeviation", summary.standardDeviation());
-            json.number("lag1Autocorrelation", summary.lag1Autocorrelation());
-            json.group("grubbs", grubbs, (fields, test) -> {
-                fields.number("statistic", test.statistic());
-                fields.number("p", test.p());
-                fields.whole("index", test.index());
-            });
-        }
-
-        @Override
-        public void text(TextPage page) {
-            page.row(words().say("stats.count"), Integer.toString(count), "");
-            page.row(words().say("stats.mean"), shown().sixDigits(summary.mean()), "");
-            page.row(words().say("stats.standard-deviation"), shown().sixDigits(summary.standardDeviation()), "");
-            page.row(words().say("stats.lag1"), shown().sixDigits(summary.lag1Autocorrelation()), "");
-            grubbs.ifPresent(test -> {
-                page.row(words().say("stats.grubbs"), shown().sixDigits(test.statistic()), "");
-                page.row(words().say("stats.grubbs-p"), shown().sixDigits(test.p()), "");
-                page.row(words().say("stats.grubbs-index"), Integer.toString(test.index()), "");
-            });
-            if (grubbs.isEmpty()) {
-                page.line(words().say(count < 3 ? "stats.grubbs-too-few" : "stats.grubbs-all-equal"));
-            }
-        }
+        double step = (division == null ? FinestStep.of(numbers) : division).doubleValue();
+        double sigma = repeatability == null
+                ? Profiles.standard().number(FigureName.REPEATABILITY)
+                : repeatability.doubleValue();
+        return Outcome.done(new StatsReport(numbers, step, sigma, words(), shown()), problems);
     }
 }

@@ -16,6 +16,7 @@ import porebench.record.MixDesign;
 import porebench.record.Trial;
 import porebench.record.port.LabSheets;
 import porebench.record.port.Sheet;
+import porebench.record.port.ValueRow;
 
 /**
  * CSV files of lab records: UTF-8, a heading row, a decimal point, RFC 4180.
@@ -66,6 +67,11 @@ public final class CsvSheets implements LabSheets {
     }
 
     @Override
+    public Sheet<ValueRow> table(Path file, List<String> factors) {
+        return read(file, (name, bytes) -> table(name, bytes, factors));
+    }
+
+    @Override
     public Sheet<Kept> records(Path file) {
         return read(file, CsvSheets::records);
     }
@@ -103,6 +109,16 @@ public final class CsvSheets implements LabSheets {
                 .orElseGet(() -> {
                     Findings findings = new Findings(name);
                     List<Sheet.Row<Double>> rows = Values.read(new CsvRows(bytes, findings), findings);
+                    return new Sheet<>(name, rows, findings.all());
+                });
+    }
+
+    static Sheet<ValueRow> table(String name, byte[] bytes, List<String> factors) {
+        return RawFile.refusal(bytes)
+                .<Sheet<ValueRow>>map(code -> refused(name, code, LARGEST_FILE / 1_000_000))
+                .orElseGet(() -> {
+                    Findings findings = new Findings(name);
+                    List<Sheet.Row<ValueRow>> rows = ValueTable.read(new CsvRows(bytes, findings), factors, findings);
                     return new Sheet<>(name, rows, findings.all());
                 });
     }

@@ -94,7 +94,7 @@ public final class CriticalRange {
      * lowest value. The integrand is smooth and dies away on both sides, so the plain sum over equal steps is exact
      * to rounding.
      */
-    private static double probabilityWithin(double width, int n) {
+    static double probabilityWithin(double width, int n) {
         double step = 1.0 / 32;
         double sum = 0;
         for (int i = -320; i <= 320; i++) {

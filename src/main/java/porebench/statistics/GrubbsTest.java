@@ -58,6 +58,31 @@ public record GrubbsTest(int count, double statistic, double p, int index, doubl
     }
 
     /**
+     * Tests values read on a divided scale.
+     *
+     * @param division the smallest step of the scale, in the unit of the values; 0 for none
+     * @param values at least one, each finite
+     * @return the result, or why its probability would mean nothing: fewer than four values, equal values, or none more
+     *     than one division from the mean
+     * @throws IllegalArgumentException if there is no value, one is not finite, or the division is negative
+     */
+    public static Judged<GrubbsTest> judge(double division, double... values) {
+        Require.atLeastZero("division", division);
+        Optional<GrubbsTest> test = of(values);
+        if (values.length > 1 && Summary.of(values).range() == 0) {
+            return Judged.withheld(Judged.Reason.NO_SPREAD);
+        }
+        if (values.length < FEWEST_TO_JUDGE) {
+            return test.map(done -> Judged.<GrubbsTest>withheld(Judged.Reason.TOO_FEW, done.statistic()))
+                    .orElseGet(() -> Judged.withheld(Judged.Reason.TOO_FEW));
+        }
+        GrubbsTest done = test.orElseThrow();
+        return done.isBeyond(division)
+                ? new Judged.Meaningful<>(done)
+                : Judged.withheld(Judged.Reason.WITHIN_ONE_DIVISION, done.statistic);
+    }
+
+    /**
      * Returns whether the value is an outlier worth a question to the operator.
      *
      * @param significance the probability of a false alarm that is accepted, 0.05 for 5 %, both sides together
@@ -69,7 +94,11 @@ public record GrubbsTest(int count, double statistic, double p, int index, doubl
     public boolean isOutlier(double significance, double division) {
         Require.within("significance", significance, 0, 1);
         Require.atLeastZero("division", division);
-        return count >= FEWEST_TO_JUDGE && distance > division * (1 + BINARY_SLACK) && p < significance;
+        return count >= FEWEST_TO_JUDGE && isBeyond(division) && p < significance;
+    }
+
+    private boolean isBeyond(double division) {
+        return distance > division * (1 + BINARY_SLACK);
     }
 
     /**

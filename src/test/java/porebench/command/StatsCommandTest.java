@@ -20,7 +20,7 @@ class StatsCommandTest {
     }
 
     private static double number(Map<String, Object> json, String name) {
-        return ((BigDecimal) json.get(name)).doubleValue();
+        return new BigDecimal(json.get(name).toString()).doubleValue();
     }
 
     /**
@@ -32,7 +32,19 @@ class StatsCommandTest {
         Said said = stats("10000001\n10000003\n10000002\n");
         assertThat(said.status()).isZero();
         assertThat(said.json())
-                .containsOnlyKeys("count", "mean", "standardDeviation", "lag1Autocorrelation", "grubbs", "problems")
+                .containsOnlyKeys(
+                        "count",
+                        "mean",
+                        "standardDeviation",
+                        "lag1Autocorrelation",
+                        "confidence95",
+                        "rangeCheck",
+                        "grubbs",
+                        "grubbsTwo",
+                        "dixon",
+                        "andersonDarling",
+                        "shapiroWilk",
+                        "problems")
                 .containsEntry("count", 3);
         assertThat(number(said.json(), "mean")).isEqualTo(10000002);
         assertThat(number(said.json(), "standardDeviation")).isEqualTo(1, within(1e-12));
@@ -60,16 +72,87 @@ class StatsCommandTest {
         assertThat(stats("5\n5\n5\n").json())
                 .containsEntry("lag1Autocorrelation", null)
                 .containsEntry("grubbs", null);
+        assertThat(stats("5\n").json()).containsEntry("confidence95", null).containsEntry("rangeCheck", null);
+        stats("5\n5\n5\n");
         assertThat(new Terminal(folder)
                         .run("stats", "--values", "values.csv")
                         .out()
-                        .lines())
-                .containsExactly(
-                        "Count                  3",
-                        "Mean                   5",
-                        "Standard deviation     0",
-                        "Lag-1 autocorrelation  -",
-                        "No Grubbs test: all numbers are equal.");
+                        .lines()
+                        .map(line -> line.replaceAll(" +", " ")))
+                .contains("Count 3", "Standard deviation 0", "Lag-1 autocorrelation -", "Range 0")
+                .contains("Dixon - - All numbers are equal, which leaves nothing to test.");
+    }
+
+    /** Source: S. S. Shapiro and M. B. Wilk, Biometrika 52 (1965), weights of 11 men (recalled): W 0.79; further digits R 4.2.2. */
+    @Test
+    void testsForNormality() {
+        Said said = stats("148\n154\n158\n160\n161\n162\n166\n170\n182\n195\n236\n");
+        assertThat(group(said, "shapiroWilk")).containsOnlyKeys("statistic", "p");
+        assertThat(number(group(said, "shapiroWilk"), "statistic")).isEqualTo(0.788814694835387, within(1e-9));
+        assertThat(number(group(said, "shapiroWilk"), "p")).isEqualTo(0.00670381405650293, within(1e-9));
+        assertThat(number(group(said, "andersonDarling"), "statistic")).isEqualTo(1.0289297699773, within(1e-9));
+        assertThat(number(group(said, "andersonDarling"), "p")).isEqualTo(0.0104540240051478, within(1e-9));
+        assertThat(group(said, "dixon")).containsEntry("p", null).containsKey("reason");
+    }
+
+    /** Source: ASTM E178 example 1 (recalled): the two high ones of ten stand out together. */
+    @Test
+    void testsForTwoOutliersOnOneSide() {
+        Said said = stats("568\n570\n570\n570\n572\n572\n572\n578\n584\n596\n");
+        assertThat(number(group(said, "grubbsTwo"), "statistic")).isEqualTo(0.090962441314554, within(1e-10));
+        assertThat(number(group(said, "grubbsTwo"), "p")).isBetween(0.0, 0.01);
+        assertThat(new Terminal(folder).run("stats", "--values", "values.csv").out())
+                .contains(
+                        "Grubbs, two on one side", "0.0909624", "Grubbs index, from 0", "more numbers than this test");
+    }
+
+    /** One step of a 0.1 scale: G is past its critical value and r10 is 1, but neither p is said. */
+    @Test
+    void doesNotSayWhatADivisionMakesUp() {
+        Said said = stats("0.4\n0.4\n0.5\n0.4\n0.4\n");
+        assertThat(group(said, "grubbs")).containsEntry("p", null).containsEntry("index", 2);
+        assertThat((String) group(said, "grubbs").get("reason")).contains("one division");
+        assertThat(group(said, "grubbsTwo")).containsEntry("p", null);
+        assertThat(group(said, "dixon")).containsEntry("p", null);
+        assertThat(number(group(said, "dixon"), "statistic")).isEqualTo(1);
+        assertThat(group(said, "shapiroWilk")).containsEntry("p", null);
+        Said finer = new Terminal(folder).json("stats", "--values", "values.csv", "--division", "0.01");
+        assertThat(number(group(finer, "grubbs"), "p")).isZero();
+    }
+
+    /** 0.3 to 0.5 spans 0.2; three results may span 3.3 times the repeatability, 0.165 for 0.05 and 0.33 for 0.1. */
+    @Test
+    void checksTheRange() {
+        Said said = stats("0.3\n0.5\n0.4\n");
+        Said narrow = new Terminal(folder).json("stats", "--values", "values.csv", "--repeatability", "0.05");
+        Said wide = new Terminal(folder).json("stats", "--values", "values.csv", "--repeatability", "0.1");
+        assertThat(number(group(narrow, "rangeCheck"), "limit")).isEqualTo(0.165, within(1e-12));
+        assertThat(group(narrow, "rangeCheck")).containsEntry("passes", false);
+        assertThat(group(wide, "rangeCheck")).containsEntry("passes", true);
+        double usual = porebench.method.profile.Profiles.standard().number(porebench.method.FigureName.REPEATABILITY);
+        assertThat(number(group(said, "rangeCheck"), "limit")).isEqualTo(3.3 * usual, within(1e-12));
+    }
+
+    /** Mean 0.45, t = 12.7062 with one degree of freedom, standard error 0.05: -0.1853 to 1.0853. */
+    @Test
+    void givesTheIntervalOfTheMean() {
+        Map<String, Object> interval = group(stats("0.4\n0.5\n"), "confidence95");
+        assertThat(number(interval, "low")).isEqualTo(-0.1853, within(0.00005));
+        assertThat(number(interval, "high")).isEqualTo(1.0853, within(0.00005));
+    }
+
+    @Test
+    void refusesADivisionAndARepeatabilityOfNothing() {
+        stats("1\n2\n");
+        assertThat(new Terminal(folder)
+                        .json("stats", "--values", "values.csv", "--division", "0", "--repeatability", "-1")
+                        .codes())
+                .containsExactly("command.not-positive", "command.not-positive");
+    }
+
+    @SuppressWarnings("unchecked")
+    private static Map<String, Object> group(Said said, String name) {
+        return (Map<String, Object>) said.json().get(name);
     }
 
     @Test

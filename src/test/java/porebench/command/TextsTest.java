@@ -21,6 +21,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import porebench.method.Role;
 import porebench.record.FactorState;
 import porebench.record.RecordKind;
+import porebench.statistics.RunRule;
 
 /** Every text is used, and every text used is there. */
 class TextsTest {
@@ -54,9 +55,10 @@ class TextsTest {
         for (FactorState state : FactorState.values()) {
             used.add("state." + state.symbol().replace(' ', '-'));
         }
+        Stream.of(RunRule.values()).forEach(rule -> used.add("rule." + rule.symbol()));
         Stream.of(Role.values()).filter(Role::isAggregate).forEach(role -> used.add("role." + role.symbol()));
         String families =
-                "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|issue|card|register|import|export|verify"
+                "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|chart|issue|card|register|import|export|verify"
                         + "|demo";
         Matcher literals =
                 Pattern.compile("\"((?:" + families + ")\\.[a-z0-9-]+)\"").matcher(sources());

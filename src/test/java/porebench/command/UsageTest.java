@@ -101,6 +101,7 @@ class UsageTest {
                         "meter",
                         "simulate",
                         "stats",
+                        "chart",
                         "issue",
                         "card",
                         "register",

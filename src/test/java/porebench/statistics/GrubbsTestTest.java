@@ -99,6 +99,18 @@ class GrubbsTestTest {
     }
 
     @Test
+    void saysWhyItJudgesNothing() {
+        assertThat(GrubbsTest.judge(0.1, 0.4, 0.4, 0.4, 0.4)).isEqualTo(Judged.withheld(Judged.Reason.NO_SPREAD));
+        assertThat(GrubbsTest.judge(0.1, 0.4)).isEqualTo(Judged.withheld(Judged.Reason.TOO_FEW));
+        assertThat(GrubbsTest.judge(0.1, 0.3, 0.3, 0.9).whyWithheld()).contains(Judged.Reason.TOO_FEW);
+        assertThat(GrubbsTest.judge(0.1, 0.4, 0.4, 0.5, 0.4, 0.4).whyWithheld())
+                .contains(Judged.Reason.WITHIN_ONE_DIVISION);
+        assertThat(GrubbsTest.judge(0.1, 0.4, 0.4, 0.6, 0.4, 0.4).meaningful()).isPresent();
+        assertThat(GrubbsTest.judge(0, 0.4, 0.4, 0.5, 0.4, 0.4).meaningful()).isPresent();
+        assertThatIllegalArgumentException().isThrownBy(() -> GrubbsTest.judge(-1, 1, 2, 3, 4));
+    }
+
+    @Test
     void namesTheFirstOfValuesAsFarOut() {
         assertThat(GrubbsTest.of(0.4, 0.3, 0.5, 0.4).orElseThrow().index()).isEqualTo(1);
         assertThat(GrubbsTest.of(0.4, 0.5, 0.3, 0.4).orElseThrow().index()).isEqualTo(1);

@@ -24,6 +24,13 @@ public interface LabSheets {
     /** Reads numbers, one a line, a first line that is no number being their heading. */
     Sheet<Double> values(Path file);
 
+    /**
+     * Reads a table of numbers, one a row in the column {@code value}, and what each belongs to in the other columns.
+     *
+     * @param factors the columns that must be there besides; none means all that are there, from left to right
+     */
+    Sheet<ValueRow> table(Path file, List<String> factors);
+
     /** Reads a file of any kind of record, known by its heading. */
     Sheet<Kept> records(Path file);
 
