@@ -1,8 +1,12 @@
 package porebench.desk;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import porebench.desk.form.UnitSystem;
 import porebench.method.Problem;
 import porebench.record.Draft;
@@ -21,16 +25,19 @@ public final class DeskModel {
     private final Tools tools;
     private final List<Runnable> listeners = new ArrayList<>();
     private LabBook book;
+    private Map<MixId, Evidence> known = Map.of();
     private List<RegisterRow> rows = List.of();
-    private Optional<Evidence> evidence = Optional.empty();
+    private Optional<MixId> selected = Optional.empty();
     private long seenChange;
+    private LocalDate seenDay;
     private UnitSystem units = UnitSystem.SI;
     private String person = "";
 
     public DeskModel(Tools tools, LabBook book) {
         this.tools = tools;
         this.book = book;
-        read(Optional.empty());
+        this.seenDay = tools.today();
+        read();
     }
 
     public Tools tools() {
@@ -46,7 +53,8 @@ public final class DeskModel {
     public void turnTo(LabBook other) {
         LabBook before = book;
         book = other;
-        read(Optional.empty());
+        selected = Optional.empty();
+        read();
         before.close();
         fire();
     }
@@ -58,32 +66,39 @@ public final class DeskModel {
 
     /** Returns everything known about the selected mix; empty when none is selected. */
     public Optional<Evidence> evidence() {
-        return evidence;
+        return selected.map(known::get);
     }
 
     /** Returns the selected mix. */
     public Optional<MixId> selected() {
-        return evidence.map(known -> known.mix().value().id());
+        return evidence().map(one -> one.mix().value().id());
     }
 
     /** Selects a mix; one that is not in the lab book leaves none selected. */
     public void select(MixId mixId) {
-        evidence = Evidence.of(book, mixId);
+        selected = Optional.of(mixId);
+        if (isOutOfDate()) {
+            read();
+        }
         fire();
     }
 
     /** Selects nothing, as before a new mix design is saved. */
     public void selectNone() {
-        evidence = Optional.empty();
+        selected = Optional.empty();
         fire();
     }
 
-    /** Reads the lab book anew if anybody changed it since. */
+    /** Reads the lab book anew if anybody changed it since, or another day has begun, on which factors may be due. */
     public void refresh() {
-        if (book.changeNumber() != seenChange) {
-            read(selected());
+        if (isOutOfDate()) {
+            read();
             fire();
         }
+    }
+
+    private boolean isOutOfDate() {
+        return book.changeNumber() != seenChange || !tools.today().equals(seenDay);
     }
 
     /**
@@ -93,15 +108,17 @@ public final class DeskModel {
      */
     public List<Problem> keep(List<Draft> drafts, String why) {
         List<Problem> problems = book.keep(drafts, person, why);
-        read(selected());
+        read();
         fire();
         return problems;
     }
 
-    private void read(Optional<MixId> selected) {
+    private void read() {
         seenChange = book.changeNumber();
-        rows = RegisterRow.ofAll(book, tools.today());
-        evidence = selected.flatMap(mixId -> Evidence.of(book, mixId));
+        seenDay = tools.today();
+        List<Evidence> all = Evidence.ofAll(book);
+        known = all.stream().collect(Collectors.toMap(one -> one.mix().value().id(), Function.identity()));
+        rows = all.stream().map(one -> RegisterRow.of(one, seenDay)).toList();
     }
 
     public UnitSystem units() {

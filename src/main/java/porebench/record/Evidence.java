@@ -20,6 +20,7 @@ import porebench.method.profile.Profiles;
  * @param profile the profile it is tested by
  * @param sources the sources of its aggregates that are in the register
  * @param meters all meters of the laboratory, by id
+ * @param stories how each meter stood on any day, by id
  * @param determinations its determinations, the oldest first
  * @param issues its factor issues, the first revision first
  * @param bases what each revision that issued a factor rests on, by revision
@@ -30,6 +31,7 @@ public record Evidence(
         Profile profile,
         List<Version<Source>> sources,
         Map<MeterId, Version<Meter>> meters,
+        Map<MeterId, MeterStory> stories,
         List<JudgedDetermination> determinations,
         List<Version<FactorIssue>> issues,
         Map<Integer, Basis> bases,
@@ -37,6 +39,7 @@ public record Evidence(
     public Evidence {
         sources = List.copyOf(sources);
         meters = Map.copyOf(meters);
+        stories = Map.copyOf(stories);
         determinations = List.copyOf(determinations);
         issues = List.copyOf(issues);
         bases = Map.copyOf(bases);
@@ -79,6 +82,14 @@ public record Evidence(
     public static List<Evidence> ofAll(LabBook book) {
         EvidenceReader reader = new EvidenceReader(book);
         return book.latest(MixDesign.class).stream().map(reader::read).toList();
+    }
+
+    /** Returns the meters of the laboratory as they were on a day, in the order of their ids. */
+    public List<Meter> metersOn(LocalDate day) {
+        return stories.values().stream()
+                .map(story -> story.meterOn(day))
+                .sorted(Comparator.comparing(Meter::id))
+                .toList();
     }
 
     /** Returns the revision that holds on a day: the newest one that had begun by then, a withdrawal being none. */

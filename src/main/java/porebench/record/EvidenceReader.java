@@ -17,6 +17,7 @@ final class EvidenceReader {
     private final Map<MeterId, Version<Meter>> meters;
     private final Map<MeterId, List<Version<MeterCalibration>>> calibrations;
     private final Map<Profile, Map<MeterId, MeterStory>> stories = new HashMap<>();
+    private final Map<Class<?>, Map<String, List<Version<?>>>> histories = new HashMap<>();
     private final Map<MixId, List<Version<Determination>>> determinations;
     private final Map<DeterminationId, List<Version<Trial>>> trials;
     private final Map<MixId, List<Version<FactorIssue>>> issues;
@@ -60,6 +61,7 @@ final class EvidenceReader {
                         .map(sources::get)
                         .toList(),
                 meters,
+                stories(profile),
                 judged,
                 issued,
                 bases(issued),
@@ -105,16 +107,22 @@ final class EvidenceReader {
     }
 
     private JudgedTrial judge(Version<Trial> trial, Optional<MixDesign> mix, Profile profile) {
-        return story(trial.value().meterId(), profile)
+        return Optional.ofNullable(stories(profile).get(trial.value().meterId()))
                 .map(story -> JudgedTrial.of(trial, mix, story))
                 .orElseGet(() -> JudgedTrial.of(trial, mix, Optional.empty(), profile));
     }
 
-    private Optional<MeterStory> story(MeterId id, Profile profile) {
-        return Optional.ofNullable(meters.get(id))
-                .map(meter -> stories.computeIfAbsent(profile, any -> new HashMap<>())
-                        .computeIfAbsent(
-                                id, any -> MeterStory.of(meter, calibrations.getOrDefault(id, List.of()), profile)));
+    /** Returns the story of every meter by a profile's limits, told once for all mixes of that profile. */
+    private Map<MeterId, MeterStory> stories(Profile profile) {
+        return stories.computeIfAbsent(
+                profile,
+                any -> meters.entrySet().stream()
+                        .collect(Collectors.toMap(
+                                Map.Entry::getKey,
+                                entry -> MeterStory.of(
+                                        entry.getValue(),
+                                        calibrations.getOrDefault(entry.getKey(), List.of()),
+                                        profile))));
     }
 
     private Optional<Meter> meter(Trial trial) {
@@ -132,9 +140,12 @@ final class EvidenceReader {
     }
 
     private <T extends Kept> Optional<T> then(Class<T> kind, String recordId, int number) {
-        return book.history(kind, recordId).stream()
+        return histories
+                .computeIfAbsent(kind, any -> new HashMap<>())
+                .computeIfAbsent(recordId, id -> List.copyOf(book.history(kind, id)))
+                .stream()
                 .filter(version -> version.number() == number)
-                .map(Version::value)
+                .map(version -> kind.cast(version.value()))
                 .findFirst();
     }
 }

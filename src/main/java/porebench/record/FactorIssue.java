@@ -115,23 +115,7 @@ public record FactorIssue(
 
     /** Returns this revision with the name and reason of who took on a meter that was not to be trusted. */
     public FactorIssue overriddenBy(String who, String why) {
-        return new FactorIssue(
-                mixId,
-                revision,
-                action,
-                factorPercent,
-                determinationId,
-                meterType,
-                inForceFrom,
-                recheckBy,
-                issuedBy,
-                approvedBy,
-                reason,
-                mixVersion,
-                sourceVersions,
-                profileId,
-                who,
-                why);
+        return with(mixVersion, sourceVersions, who, why);
     }
 
     /** Returns whether somebody took on that a trial was made on a meter not to be trusted that day. */
@@ -141,6 +125,10 @@ public record FactorIssue(
 
     /** Returns this revision resting on other versions of the mix and its sources. */
     public FactorIssue restingOn(int otherMixVersion, Map<SourceId, Integer> otherSourceVersions) {
+        return with(otherMixVersion, otherSourceVersions, overrideBy, overrideReason);
+    }
+
+    private FactorIssue with(int mix, Map<SourceId, Integer> sources, String who, String why) {
         return new FactorIssue(
                 mixId,
                 revision,
@@ -153,11 +141,11 @@ public record FactorIssue(
                 issuedBy,
                 approvedBy,
                 reason,
-                otherMixVersion,
-                otherSourceVersions,
+                mix,
+                sources,
                 profileId,
-                overrideBy,
-                overrideReason);
+                who,
+                why);
     }
 
     /** Returns whether this revision hands out a factor. */

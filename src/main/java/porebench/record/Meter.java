@@ -34,6 +34,11 @@ public record Meter(
         Require.positive("scaleTopPercent", scaleTopPercent.doubleValue());
     }
 
+    /** Returns this meter with another bowl volume. */
+    public Meter withBowl(Typed<Volume> other) {
+        return new Meter(id, type, serial, other, divisionPercent, scaleTopPercent, inService, remarks);
+    }
+
     @Override
     public RecordKind kind() {
         return RecordKind.METER;

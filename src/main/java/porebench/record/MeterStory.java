@@ -1,5 +1,8 @@
 package porebench.record;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,6 +20,7 @@ import porebench.method.meter.ImpliedChamber;
 import porebench.method.meter.Intervals;
 import porebench.method.meter.MeterState;
 import porebench.method.profile.Profiles;
+import porebench.quantity.Typed;
 import porebench.quantity.Volume;
 
 /**
@@ -27,6 +31,8 @@ import porebench.quantity.Volume;
  * @param calibrations its calibrations and notes, the oldest first
  */
 public record MeterStory(Version<Meter> meter, Profile profile, List<JudgedCalibration> calibrations) {
+    private static final MathContext WRITTEN_BOWL = new MathContext(5, RoundingMode.HALF_EVEN);
+
     public MeterStory {
         calibrations = List.copyOf(calibrations);
     }
@@ -138,6 +144,23 @@ public record MeterStory(Version<Meter> meter, Profile profile, List<JudgedCalib
         return bowlCalibrationOn(day)
                 .map(BowlCalibration::volume)
                 .orElseGet(() -> meter.value().bowl().value());
+    }
+
+    /**
+     * Returns the meter as it was on a day: as the register states it, with the bowl volume in force then. The register's
+     * digits stay while the volume found by calibration rounds to them; else that one is written, with five significant
+     * digits in the register's unit.
+     */
+    public Meter meterOn(LocalDate day) {
+        Meter stated = meter.value();
+        Typed<Volume> bowl = stated.bowl();
+        return bowlCalibrationOn(day)
+                .map(calibration -> BigDecimal.valueOf(bowl.unit().in(calibration.volume())))
+                .filter(found -> found.setScale(bowl.number().scale(), RoundingMode.HALF_EVEN)
+                                .compareTo(bowl.number())
+                        != 0)
+                .map(found -> stated.withBowl(new Typed<>(found.round(WRITTEN_BOWL), bowl.unit())))
+                .orElse(stated);
     }
 
     /** Returns the newest calibration of the bowl made by a day. */

@@ -60,82 +60,33 @@ public record Trial(
 
     /** Returns this trial struck out of the numbers; it stays visible with the reason. */
     public Trial struck(String reason) {
-        return new Trial(
-                id,
-                mixId,
-                determinationId,
-                testedAt,
-                operator,
-                meterId,
-                readings,
-                remarks,
-                keptBecause,
-                Optional.of(reason),
-                simulated);
+        return with(determinationId, keptBecause, Optional.of(reason), simulated);
     }
 
     /** Returns this trial standing again. */
     public Trial standing() {
-        return new Trial(
-                id,
-                mixId,
-                determinationId,
-                testedAt,
-                operator,
-                meterId,
-                readings,
-                remarks,
-                keptBecause,
-                Optional.empty(),
-                simulated);
+        return with(determinationId, keptBecause, Optional.empty(), simulated);
     }
 
     /** Returns this trial kept in spite of its doubts. */
     public Trial kept(String reason) {
-        return new Trial(
-                id,
-                mixId,
-                determinationId,
-                testedAt,
-                operator,
-                meterId,
-                readings,
-                remarks,
-                Optional.of(reason),
-                struckBecause,
-                simulated);
+        return with(determinationId, Optional.of(reason), struckBecause, simulated);
     }
 
     /** Returns this trial as part of a determination. */
     public Trial in(DeterminationId other) {
-        return new Trial(
-                id,
-                mixId,
-                other,
-                testedAt,
-                operator,
-                meterId,
-                readings,
-                remarks,
-                keptBecause,
-                struckBecause,
-                simulated);
+        return with(other, keptBecause, struckBecause, simulated);
     }
 
     /** Returns this trial marked as made by the simulated bench. */
     public Trial asSimulated() {
+        return with(determinationId, keptBecause, struckBecause, true);
+    }
+
+    private Trial with(
+            DeterminationId determination, Optional<String> kept, Optional<String> struck, boolean isSimulated) {
         return new Trial(
-                id,
-                mixId,
-                determinationId,
-                testedAt,
-                operator,
-                meterId,
-                readings,
-                remarks,
-                keptBecause,
-                struckBecause,
-                true);
+                id, mixId, determination, testedAt, operator, meterId, readings, remarks, kept, struck, isSimulated);
     }
 
     @Override

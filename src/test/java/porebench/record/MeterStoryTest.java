@@ -97,6 +97,11 @@ class MeterStoryTest {
         // 7.047 / 998.207 = 7.05966 L
         assertThat(story().bowlOn(SPRING.plusDays(10)).in(VolumeUnit.LITRE)).isEqualTo(7.05966, within(1e-4));
         assertThat(story().bowlCalibrationOn(SPRING.minusDays(1))).isEmpty();
+        // The register says 7.050 L: 7.04964 rounds to 7.050 and keeps its digits, 7.05966 does not and is written
+        // anew.
+        assertThat(story().meterOn(SPRING.minusDays(1)).bowl()).hasToString("7.050 L");
+        assertThat(story().meterOn(SPRING).bowl()).hasToString("7.050 L");
+        assertThat(story().meterOn(SPRING.plusDays(10)).bowl()).hasToString("7.0597 L");
     }
 
     @Test

@@ -38,6 +38,8 @@ final class FactorModel {
     private int shownRevision;
     private int knownRevisions;
     private boolean tried;
+    private Optional<FactorCard> card = Optional.empty();
+    private List<Version<CardPrint>> prints = List.of();
 
     FactorModel(DeskModel desk) {
         this.desk = desk;
@@ -56,16 +58,18 @@ final class FactorModel {
     void follow() {
         int revisions = evidence().map(e -> e.issues().size()).orElse(0);
         boolean otherMix = !desk.selected().equals(shown);
-        if (otherMix || revisions != knownRevisions || !history.isChanged()) {
-            boolean newRevision = !otherMix && revisions != knownRevisions;
-            shown = desk.selected();
-            knownRevisions = revisions;
-            if (otherMix || newRevision) {
-                shownRevision = evidence()
-                        .flatMap(Evidence::newestIssue)
-                        .map(FactorIssue::revision)
-                        .orElse(0);
-            }
+        boolean newRevision = !otherMix && revisions != knownRevisions;
+        boolean begins = otherMix || newRevision || !history.isChanged();
+        shown = desk.selected();
+        knownRevisions = revisions;
+        if (otherMix || newRevision) {
+            shownRevision = evidence()
+                    .flatMap(Evidence::newestIssue)
+                    .map(FactorIssue::revision)
+                    .orElse(0);
+        }
+        readCard();
+        if (begins) {
             begin();
         }
     }
@@ -195,8 +199,6 @@ final class FactorModel {
             return answer.problems().stream().filter(Problem::isError).toList();
         }
         FactorIssue issue = answer.value().get();
-        // The lab book tells the desk, and the desk tells this model: the draft must not look changed by then.
-        history.markSaved();
         return desk.keep(List.of(Draft.of(issue)), issue.reason());
     }
 
@@ -237,6 +239,21 @@ final class FactorModel {
     /** Looks at the card of one revision. */
     void look(int revision) {
         shownRevision = revision;
+        readCard();
+    }
+
+    /** Reads what the card needs of the lab book: once for a revision, not at every letter typed into the form. */
+    private void readCard() {
+        Optional<FactorIssue> issue = looked();
+        Optional<Laboratory> laboratory =
+                desk.book().latest(Laboratory.class, Laboratory.ID).map(Version::value);
+        card = issue.filter(FactorIssue::isIssue)
+                .map(known -> FactorCard.of(evidence().orElseThrow(), known, laboratory));
+        prints = desk.book().latest(CardPrint.class).stream()
+                .filter(print -> issue.isPresent()
+                        && print.value().mixId().equals(issue.get().mixId())
+                        && print.value().revision() == issue.get().revision())
+                .toList();
     }
 
     /** Returns the revision whose card is looked at. */
@@ -248,8 +265,7 @@ final class FactorModel {
 
     /** Returns the card of the revision looked at; a withdrawal has none. */
     Optional<FactorCard> card() {
-        return looked().filter(FactorIssue::isIssue)
-                .map(issue -> FactorCard.of(evidence().orElseThrow(), issue, laboratory()));
+        return card;
     }
 
     /** Returns whether the card looked at is the one to hand out today. */
@@ -259,18 +275,9 @@ final class FactorModel {
                 && state().filter(FactorState::isUsable).isPresent();
     }
 
-    private Optional<Laboratory> laboratory() {
-        return desk.book().latest(Laboratory.class, Laboratory.ID).map(Version::value);
-    }
-
     /** Returns the cards of the revision looked at that left the laboratory. */
     List<Version<CardPrint>> prints() {
-        Optional<FactorIssue> issue = looked();
-        return desk.book().latest(CardPrint.class).stream()
-                .filter(print -> issue.isPresent()
-                        && print.value().mixId().equals(issue.get().mixId())
-                        && print.value().revision() == issue.get().revision())
-                .toList();
+        return prints;
     }
 
     /** Keeps that the card looked at left the laboratory. */

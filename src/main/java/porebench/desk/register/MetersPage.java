@@ -9,6 +9,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.Page;
 import porebench.desk.StateMark;
 import porebench.desk.form.Commands;
+import porebench.desk.form.History;
 import porebench.desk.form.Texts;
 import porebench.record.Meter;
 import porebench.record.MeterId;
@@ -82,27 +83,12 @@ public final class MetersPage implements Page {
     }
 
     @Override
-    public void undo() {
-        page.undo();
-    }
-
-    @Override
-    public void redo() {
-        page.redo();
-    }
-
-    @Override
-    public Optional<String> undoLabel() {
-        return page.undoLabel();
-    }
-
-    @Override
-    public Optional<String> redoLabel() {
-        return page.redoLabel();
-    }
-
-    @Override
     public void save() {
         page.save();
+    }
+
+    @Override
+    public Optional<History<?>> history() {
+        return Optional.of(page.history());
     }
 }

@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
+import porebench.desk.form.History;
 import porebench.desk.form.Texts;
 import porebench.record.Kept;
 
@@ -73,20 +74,8 @@ final class RecordPage<T extends Kept> {
         refresh();
     }
 
-    void undo() {
-        model.history().undo();
-    }
-
-    void redo() {
-        model.history().redo();
-    }
-
-    Optional<String> undoLabel() {
-        return model.history().undoLabel();
-    }
-
-    Optional<String> redoLabel() {
-        return model.history().redoLabel();
+    History<?> history() {
+        return model.history();
     }
 
     void save() {

@@ -31,10 +31,6 @@ final class RegisterModel {
         onlyAttention = only;
     }
 
-    boolean showsOnlyAttention() {
-        return onlyAttention;
-    }
-
     /** Returns the lines on view. */
     List<RegisterRow> rows() {
         return desk.rows().stream()

@@ -12,7 +12,6 @@ import porebench.desk.form.Texts;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.Role;
-import porebench.record.Evidence;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
 import porebench.record.Source;
@@ -136,9 +135,8 @@ final class SourcesModel extends RecordModel<Source, SourceDraft> {
     }
 
     private boolean hasFactor(MixId mix) {
-        return Evidence.of(desk().book(), mix)
-                .flatMap(evidence -> evidence.inForceOn(desk().tools().today()))
-                .isPresent();
+        return desk().rows().stream()
+                .anyMatch(row -> row.mixId().equals(mix) && row.factorPercent().isPresent());
     }
 
     @Override

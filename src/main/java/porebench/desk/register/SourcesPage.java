@@ -5,6 +5,7 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.form.History;
 import porebench.desk.form.Texts;
 import porebench.record.Source;
 
@@ -66,27 +67,12 @@ public final class SourcesPage implements Page {
     }
 
     @Override
-    public void undo() {
-        page.undo();
-    }
-
-    @Override
-    public void redo() {
-        page.redo();
-    }
-
-    @Override
-    public Optional<String> undoLabel() {
-        return page.undoLabel();
-    }
-
-    @Override
-    public Optional<String> redoLabel() {
-        return page.redoLabel();
-    }
-
-    @Override
     public void save() {
         page.save();
+    }
+
+    @Override
+    public Optional<History<?>> history() {
+        return Optional.of(page.history());
     }
 }

@@ -91,8 +91,8 @@ final class SampleModel {
     private void read() {
         reading = desk.evidence()
                 .filter(evidence -> Optional.of(evidence.mix()).equals(mix))
-                .map(evidence ->
-                        SampleReader.read(evidence, draft(), desk.tools().numbers(), texts));
+                .map(evidence -> SampleReader.read(
+                        evidence, meters(), draft(), desk.tools().numbers(), texts));
     }
 
     Texts texts() {
@@ -129,11 +129,9 @@ final class SampleModel {
                 .orElse(List.of());
     }
 
-    private static List<Meter> meters(Evidence evidence, Optional<MeterId> chosen) {
-        return evidence.meters().values().stream()
-                .map(Version::value)
+    private List<Meter> meters(Evidence evidence, Optional<MeterId> chosen) {
+        return evidence.metersOn(desk.tools().today()).stream()
                 .filter(meter -> meter.inService() || chosen.equals(Optional.of(meter.id())))
-                .sorted((one, two) -> one.id().compareTo(two.id()))
                 .toList();
     }
 

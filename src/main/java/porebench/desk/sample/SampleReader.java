@@ -20,7 +20,6 @@ import porebench.quantity.VolumeUnit;
 import porebench.record.Evidence;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
-import porebench.record.Version;
 
 /** Reads what is typed on the correction sample page and computes the sample from it. */
 final class SampleReader {
@@ -31,27 +30,29 @@ final class SampleReader {
     private static final BigDecimal GREATEST_SPARE = BigDecimal.valueOf(200);
 
     private final Evidence evidence;
+    private final List<Meter> meters;
     private final SampleDraft draft;
     private final Numbers numbers;
     private final Texts texts;
     private final List<Problem> problems = new ArrayList<>();
 
-    private SampleReader(Evidence evidence, SampleDraft draft, Numbers numbers, Texts texts) {
+    private SampleReader(Evidence evidence, List<Meter> meters, SampleDraft draft, Numbers numbers, Texts texts) {
         this.evidence = evidence;
+        this.meters = meters;
         this.draft = draft;
         this.numbers = numbers;
         this.texts = texts;
     }
 
-    /** Reads a draft for the mix of some evidence. */
-    static SampleReading read(Evidence evidence, SampleDraft draft, Numbers numbers, Texts texts) {
-        return new SampleReader(evidence, draft, numbers, texts).read();
+    /** Reads a draft for the mix of some evidence, on one of the meters as they are today. */
+    static SampleReading read(Evidence evidence, List<Meter> meters, SampleDraft draft, Numbers numbers, Texts texts) {
+        return new SampleReader(evidence, meters, draft, numbers, texts).read();
     }
 
     private SampleReading read() {
         Optional<Meter> meter = draft.meter()
-                .flatMap(id -> Optional.ofNullable(evidence.meters().get(id)))
-                .map(Version::value);
+                .flatMap(
+                        id -> meters.stream().filter(one -> one.id().equals(id)).findFirst());
         Optional<Volume> bowl = bowl(meter);
         List<Optional<BigDecimal>> moistures = moistures();
         boolean isRead = !Problem.anyError(problems);

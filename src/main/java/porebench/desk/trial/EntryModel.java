@@ -1,5 +1,6 @@
 package porebench.desk.trial;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -24,7 +25,6 @@ import porebench.record.Draft;
 import porebench.record.Evidence;
 import porebench.record.JudgedTrial;
 import porebench.record.Meter;
-import porebench.record.MeterStory;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
 import porebench.record.Trial;
@@ -117,6 +117,7 @@ final class EntryModel {
         Optional<Trial> last = desk.evidence().flatMap(EntryModel::lastTrial);
         Optional<TrialDraft> lastDraft =
                 last.map(trial -> TrialDraft.of(trial, desk.tools().numbers()));
+        List<Meter> meters = metersOn(desk.tools().today());
         Map<TrialField, String> texts = new EnumMap<>(TrialField.class);
         texts.put(TrialField.ID, proposedId(last));
         texts.put(TrialField.TESTED_AT, now());
@@ -126,9 +127,9 @@ final class EntryModel {
         texts.put(
                 TrialField.METER,
                 last.map(trial -> trial.meterId().text())
-                        .filter(id -> meters().stream()
+                        .filter(id -> meters.stream()
                                 .anyMatch(meter -> meter.id().text().equals(id)))
-                        .or(() -> meters().stream()
+                        .or(() -> meters.stream()
                                 .findFirst()
                                 .map(meter -> meter.id().text()))
                         .orElse(""));
@@ -171,14 +172,26 @@ final class EntryModel {
                 .max(Comparator.comparing(Trial::testedAt).thenComparing(Trial::id));
     }
 
-    /** Returns the meters to choose from: those in service, and the one of the trial that is corrected. */
+    /**
+     * Returns the meters to choose from, as they were on the day of the trial: those in service, and the one of the trial
+     * that is corrected.
+     */
     List<Meter> meters() {
+        return metersOn(day());
+    }
+
+    private List<Meter> metersOn(LocalDate day) {
         Optional<String> own = correcting.map(trial -> trial.value().meterId().text());
-        return desk.book().latest(Meter.class).stream()
-                .map(Version::value)
+        return desk.evidence().map(evidence -> evidence.metersOn(day)).orElse(List.of()).stream()
                 .filter(meter -> meter.inService()
                         || own.filter(meter.id().text()::equals).isPresent())
                 .toList();
+    }
+
+    private LocalDate day() {
+        return Moments.parse(draft().text(TrialField.TESTED_AT))
+                .map(LocalDateTime::toLocalDate)
+                .orElseGet(desk.tools()::today);
     }
 
     /** Returns the meter chosen, if it is in the register. */
@@ -220,10 +233,11 @@ final class EntryModel {
 
     private Optional<MixDesign> design() {
         return determination()
-                .flatMap(one -> desk.book().history(MixDesign.class, one.mixId().text()).stream()
-                        .filter(version -> version.number() == one.mixVersion())
-                        .map(Version::value)
-                        .findFirst());
+                .flatMap(one -> desk.evidence()
+                        .flatMap(evidence -> one.mixVersion() == evidence.mix().number()
+                                ? Optional.of(evidence.mix().value())
+                                : Optional.ofNullable(evidence.made().get(one.id()))
+                                        .map(Evidence.Basis::mix)));
     }
 
     /** Returns what should be weighed and withdrawn for the chosen meter; empty when it cannot be computed. */
@@ -270,7 +284,7 @@ final class EntryModel {
 
     private Optional<TrialFactor> judge(Trial trial) {
         return desk.evidence()
-                .map(evidence -> MeterStory.of(desk.book(), trial.meterId(), evidence.profile())
+                .map(evidence -> Optional.ofNullable(evidence.stories().get(trial.meterId()))
                         .map(story -> JudgedTrial.of(Assembly.unkept(trial), design(), story))
                         .orElseGet(() -> JudgedTrial.of(Assembly.unkept(trial), design(), meter(), evidence.profile()))
                         .figures());

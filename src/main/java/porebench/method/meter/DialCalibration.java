@@ -30,15 +30,6 @@ public record DialCalibration(
         Optional<ImpliedChamber> chamber,
         Optional<MeterCheck> leak) {
     /**
-     * What the dial read at a check point and what the model reads there.
-     *
-     * @param truePercent the true air, in % air
-     * @param measuredPercent the reading, in % air
-     * @param predictedPercent the model's reading, in % air
-     */
-    public record Beside(double truePercent, double measuredPercent, double predictedPercent) {}
-
-    /**
      * Works out a dial check.
      *
      * @param check what was read
@@ -98,13 +89,5 @@ public record DialCalibration(
         return chamber.map(implied -> made.withChamber(implied.volume()).withInitialGauge(implied.initialGauge()))
                 .orElse(made)
                 .reading(truePercent, scale);
-    }
-
-    /** Returns the measured readings with the model's beside them, one a knot. */
-    public List<Beside> besideTheModel() {
-        return curve.knots().stream()
-                .map(knot ->
-                        new Beside(knot.truePercent(), knot.readingPercent(), predictedReading(knot.truePercent())))
-                .toList();
     }
 }

@@ -163,7 +163,10 @@ final class DialPoints {
             }
         }
         if (groups.size() < 2 && (check.points().size() < 2 || !Problem.anyError(problems))) {
-            problems.add(Problem.error("points", "meter.too-few-points", groups.size()));
+            problems.add(Problem.error(
+                    "points",
+                    "meter.too-few-points",
+                    check.points().size() < 2 ? check.points().size() : groups.size()));
         }
         return groups;
     }

@@ -23,9 +23,4 @@ public enum MeterState {
     public String words() {
         return words;
     }
-
-    /** Returns whether trials made in this state carry no doubt about their meter. */
-    public boolean isTrusted() {
-        return this == OK || this == DUE;
-    }
 }

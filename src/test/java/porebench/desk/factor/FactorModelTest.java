@@ -148,6 +148,16 @@ class FactorModelTest {
     }
 
     @Test
+    void aRefusedIssueKeepsWhatWasTyped() {
+        trials("5.4", "5.4", "5.4");
+        reason("first factor");
+        model.history().update("date", model.history().draft().withRecheckBy("2026-01-01"));
+        assertThat(codes(model.issue())).contains("issue.recheck-before-start");
+        assertThat(model.history().draft().reason()).isEqualTo("first factor");
+        assertThat(model.history().isChanged()).isTrue();
+    }
+
+    @Test
     void refusesADateThatIsNone() {
         trials("5.4", "5.4", "5.4");
         model.history().update("date", model.history().draft().withInForceFrom("31.3.2026"));

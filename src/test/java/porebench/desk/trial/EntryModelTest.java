@@ -65,6 +65,18 @@ class EntryModelTest {
     }
 
     @Test
+    void aTrialIsEnteredInTheBowlOfItsDay() {
+        // 11.217 - 3.450 - 0.720 = 7.047 kg, / 998.207 = 7.0597 L from today on; the register says 7.000 L.
+        bench.keep(SampleCalibrations.bowlCalibration("C-1", "B-1", BenchBook.TODAY, "11.217"));
+        EntryModel entry = model().entry();
+        assertThat(entry.bowl()).map(Object::toString).contains("7.0597 L");
+        typeWholeTrial(entry, "6.40");
+        assertThat(codes(entry.read().problems())).doesNotContain("trial.bowl-not-in-force");
+        entry.type(TrialField.TESTED_AT, BenchBook.TODAY.minusDays(1) + " 09:00");
+        assertThat(entry.bowl()).map(Object::toString).contains("7.000 L");
+    }
+
+    @Test
     void aTrialTypedIntoATrainingBookIsNoRealOne() {
         bench.keep(new Laboratory("Training", "", true));
         EntryModel entry = model().entry();

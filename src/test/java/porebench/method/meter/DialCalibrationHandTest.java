@@ -106,11 +106,10 @@ class DialCalibrationHandTest {
     @Test
     void showsTheModelBesideTheReadings() {
         DialCalibration calibration = calibration(CHECK);
-        assertThat(calibration.besideTheModel())
-                .allSatisfy(beside ->
-                        assertThat(beside.predictedPercent()).isCloseTo(beside.measuredPercent(), offset(1e-9)))
-                .extracting(DialCalibration.Beside::truePercent)
-                .hasSize(2);
+        assertThat(calibration.curve().knots())
+                .hasSize(2)
+                .allSatisfy(knot -> assertThat(calibration.predictedReading(knot.truePercent()))
+                        .isCloseTo(knot.readingPercent(), offset(1e-9)));
         assertThat(calibration.predictedReading(0)).isCloseTo(-0.1, offset(1e-9));
         assertThat(calibration.predictedReading(7.5)).isCloseTo(7.7, offset(1e-9));
     }

@@ -1,0 +1,114 @@
+package porebench.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.desk.form.Tasks;
+import porebench.exchange.CsvSheets;
+import porebench.method.MeterType;
+import porebench.method.Role;
+import porebench.print.PdfPress;
+import porebench.record.FactorState;
+import porebench.record.LabBook;
+import porebench.record.MixId;
+import porebench.record.Samples;
+import porebench.store.Books;
+
+/** What the window is looking at, on a real lab book: it keeps up with others and with the calendar. */
+class DeskModelTest {
+    private static final MixId MIX = new MixId("M-1");
+
+    @TempDir
+    Path folder;
+
+    /** A clock that a test sets. */
+    private static final class Wall extends Clock {
+        private Instant now = Books.NOON;
+
+        @Override
+        public ZoneId getZone() {
+            return ZoneOffset.UTC;
+        }
+
+        @Override
+        public Clock withZone(ZoneId zone) {
+            return this;
+        }
+
+        @Override
+        public Instant instant() {
+            return now;
+        }
+    }
+
+    private final Wall wall = new Wall();
+
+    private DeskModel desk(LabBook book) {
+        return new DeskModel(
+                new Tools(
+                        Books.SHELF,
+                        new CsvSheets(),
+                        new PdfPress("Porebench test", wall),
+                        Tasks.direct(),
+                        new ScriptedAsker(),
+                        wall,
+                        ZoneOffset.UTC,
+                        Locale.ENGLISH),
+                book);
+    }
+
+    private LabBook book() {
+        LabBook book = Books.SHELF.create(folder.resolve("book.porebench"));
+        Books.keep(
+                book,
+                Samples.source("S-1", Role.FINE, "1"),
+                Samples.source("S-2", Role.COARSE, "1"),
+                Samples.meter("B-1", MeterType.B),
+                Samples.mix("M-1", "S-1", "S-2"),
+                Samples.determination("M-1/1", "M-1"),
+                Samples.issue("M-1", 1, "M-1/1", LocalDate.of(2026, 3, 2)));
+        return book;
+    }
+
+    @Test
+    void aWindowLeftOpenOverAFactorsLastDayShowsItLapsed() {
+        try (LabBook book = book()) {
+            DeskModel desk = desk(book);
+            desk.select(MIX);
+            int[] told = {0};
+            desk.onChange(() -> told[0]++);
+            assertThat(desk.rows().get(0).state()).isEqualTo(FactorState.IN_FORCE);
+            desk.refresh();
+            assertThat(told[0]).isZero();
+            wall.now = Instant.parse("2027-03-03T00:00:00Z");
+            desk.refresh();
+            assertThat(told[0]).isEqualTo(1);
+            assertThat(desk.rows().get(0).state()).isEqualTo(FactorState.LAPSED);
+            assertThat(desk.selected()).contains(MIX);
+        }
+    }
+
+    @Test
+    void selectingAMixSeesWhatAnotherWindowKept() {
+        try (LabBook book = book()) {
+            DeskModel desk = desk(book);
+            try (LabBook other = Books.SHELF.open(folder.resolve("book.porebench"))) {
+                Books.keep(other, Samples.mix("M-2", "S-1", "S-2"));
+            }
+            desk.select(new MixId("M-2"));
+            assertThat(desk.selected()).contains(new MixId("M-2"));
+            assertThat(desk.rows()).hasSize(2);
+            desk.select(new MixId("M-9"));
+            assertThat(desk.evidence()).isEmpty();
+            assertThat(desk.selected()).isEmpty();
+        }
+    }
+}
