@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.GridLayout;
-import java.awt.Robot;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
@@ -169,11 +168,9 @@ class MixSampleWindowTest {
         assertThat(focused.await(30, TimeUnit.SECONDS))
                 .as("the table has the focus")
                 .isTrue();
-        Robot robot = new Robot();
-        robot.setAutoWaitForIdle(true);
+        Keys keys = new Keys();
         for (int key : new int[] {KeyEvent.VK_7, KeyEvent.VK_2, KeyEvent.VK_5, KeyEvent.VK_TAB}) {
-            robot.keyPress(key);
-            robot.keyRelease(key);
+            keys.strike(key);
         }
         EventThread.settle();
         assertThat(EventThread.call(() -> find(JTable.class, "constituents").getValueAt(0, MASS)))

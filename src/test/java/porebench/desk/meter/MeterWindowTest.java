@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.Container;
-import java.awt.Robot;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
@@ -25,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.EventThread;
+import porebench.desk.Keys;
 import porebench.desk.MixDesk;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.frame.Theme;
@@ -222,11 +222,9 @@ class MeterWindowTest {
         assertThat(focused.await(30, TimeUnit.SECONDS))
                 .as("the table has the focus")
                 .isTrue();
-        Robot robot = new Robot();
-        robot.setAutoWaitForIdle(true);
+        Keys keys = new Keys();
         for (int key : new int[] {KeyEvent.VK_3, KeyEvent.VK_5, KeyEvent.VK_TAB, KeyEvent.VK_4, KeyEvent.VK_TAB}) {
-            robot.keyPress(key);
-            robot.keyRelease(key);
+            keys.strike(key);
         }
         EventThread.settle();
         JTable table = find(JTable.class, "bowl.fills");

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.KeyboardFocusManager;
-import java.awt.Robot;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import porebench.desk.BenchBook;
 import porebench.desk.EventThread;
+import porebench.desk.Keys;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.frame.Theme;
 import porebench.method.MeterType;
@@ -37,11 +37,11 @@ class TrialsWindowTest {
     private final BenchBook bench = new BenchBook();
     private JFrame frame;
     private TrialsPage page;
-    private Robot robot;
+    private Keys keys;
 
     @BeforeEach
     void open() throws Exception {
-        robot = new Robot();
+        keys = new Keys();
         bench.select();
         EventThread.run(Theme.LIGHT::apply);
         EventThread.run(() -> {
@@ -61,7 +61,7 @@ class TrialsWindowTest {
                 frame.toFront();
                 frame.requestFocus();
             });
-            robot.waitForIdle();
+            keys.waitForIdle();
         }
         assertThat(focused()).isNotEmpty();
     }
@@ -82,23 +82,14 @@ class TrialsWindowTest {
 
     private void awaitFocus(String name) throws Exception {
         for (int round = 0; round < MOST_ROUNDS && !focused().equals(name); round++) {
-            robot.waitForIdle();
+            keys.waitForIdle();
         }
         assertThat(focused()).isEqualTo(name);
     }
 
-    private void press(int... keys) {
-        for (int key : keys) {
-            robot.keyPress(key);
-        }
-        for (int i = keys.length - 1; i >= 0; i--) {
-            robot.keyRelease(keys[i]);
-        }
-    }
-
     private void type(String text) {
         for (char letter : text.toCharArray()) {
-            press(KeyEvent.getExtendedKeyCodeForChar(letter));
+            keys.strike(KeyEvent.getExtendedKeyCodeForChar(letter));
         }
     }
 
@@ -106,38 +97,36 @@ class TrialsWindowTest {
     private void enter(String field, String text) throws Exception {
         awaitFocus(field);
         type(text);
-        press(KeyEvent.VK_ENTER);
-        robot.waitForIdle();
+        keys.strike(KeyEvent.VK_ENTER);
     }
 
     private void toMeter() throws Exception {
         for (int round = 0; round < MOST_ROUNDS && !focused().equals("meter"); round++) {
             takeTheKeyboard();
-            press(KeyEvent.VK_ALT, KeyEvent.VK_R);
-            robot.waitForIdle();
+            keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_R);
         }
         awaitFocus("meter");
     }
 
     private Optional<Trial> kept(String id) throws Exception {
-        robot.waitForIdle();
+        keys.waitForIdle();
         return EventThread.call(() -> bench.book.latest(Trial.class, id).map(Version::value));
     }
 
     @Test
     void aWholeTypeBTrialIsTypedAndSaved() throws Exception {
         toMeter();
-        press(KeyEvent.VK_ENTER);
+        keys.strike(KeyEvent.VK_ENTER);
         enter("fine", "4902.0");
         enter("coarse", "7350");
         enter("soak", "15");
         enter("waterTemperature", "21.5");
         enter("withdrawn", "420");
         awaitFocus("withdrawnUnit");
-        press(KeyEvent.VK_ENTER);
+        keys.strike(KeyEvent.VK_ENTER);
         enter("gauge", "6.40");
         awaitFocus("leak");
-        press(KeyEvent.VK_ENTER);
+        keys.strike(KeyEvent.VK_ENTER);
         enter("remarks", "calm");
 
         Trial trial = kept("K7-T1").orElseThrow();
@@ -165,7 +154,7 @@ class TrialsWindowTest {
         enter("h1", "0.3");
         enter("h2", "0.7");
         awaitFocus("leak");
-        press(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
+        keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
 
         Trial trial = kept("K7-T1").orElseThrow();
         assertThat(trial.readings().meterType()).isEqualTo(MeterType.A);
@@ -176,11 +165,11 @@ class TrialsWindowTest {
     @Test
     void aLeakIsTickedWithTheSpaceBarAndAMissingFieldIsGoneTo() throws Exception {
         toMeter();
-        press(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
+        keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
         awaitFocus("withdrawn");
         assertThat(kept("K7-T1")).isEmpty();
-        press(KeyEvent.VK_ALT, KeyEvent.VK_Y);
-        press(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
+        keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_Y);
+        keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
         awaitFocus("meter");
         assertThat(kept("K7-T1").orElseThrow().readings().leak()).isTrue();
     }
