@@ -104,7 +104,10 @@ public final class RepeatSets {
     public static RepeatSets of(double[] values, int[] ends, Judging judging) {
         int start = 0;
         for (int i = 0; i < ends.length; i++) {
-            Require.atLeast("ends[" + i + "]", ends[i], start + 1);
+            if (ends[i] <= start) {
+                throw new IllegalArgumentException(
+                        "ends[" + i + "] must be at least " + (start + 1) + ", but is " + ends[i]);
+            }
             start = ends[i];
         }
         if (start != values.length) {
@@ -128,8 +131,8 @@ public final class RepeatSets {
         double sum = 0;
         for (int i = start; i < end; i++) {
             double value = values[i];
-            low = Math.min(low, value);
-            high = Math.max(high, value);
+            low = value < low ? value : low;
+            high = value > high ? value : high;
             sum += value;
         }
         double range = high - low;
@@ -137,14 +140,16 @@ public final class RepeatSets {
         double squares = 0;
         double left = 0;
         double most = 0;
+        double beyond = 0;
         int far = start;
         for (int i = start; i < end; i++) {
             double deviation = values[i] - mean;
             squares += deviation * deviation;
             left += deviation;
             double distance = Math.abs(deviation);
-            if (distance > most * (1 + BINARY_SLACK)) {
+            if (distance > beyond) {
                 most = distance;
+                beyond = distance * (1 + BINARY_SLACK);
                 far = i;
             }
         }
