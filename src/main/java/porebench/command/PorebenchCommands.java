@@ -111,6 +111,7 @@ public final class PorebenchCommands {
                 new SimulateCommand(here, ports),
                 new StatsCommand(here, ports),
                 new ChartCommand(here, ports),
+                new InterlabCommand(here, ports),
                 new IssueCommand(here, ports),
                 new CardCommand(here, ports),
                 new RegisterCommand(here, ports),

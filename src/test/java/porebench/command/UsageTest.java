@@ -102,6 +102,7 @@ class UsageTest {
                         "simulate",
                         "stats",
                         "chart",
+                        "interlab",
                         "issue",
                         "card",
                         "register",
