@@ -112,6 +112,7 @@ public final class PorebenchCommands {
                 new StatsCommand(here, ports),
                 new ChartCommand(here, ports),
                 new InterlabCommand(here, ports),
+                new BudgetCommand(here, ports),
                 new IssueCommand(here, ports),
                 new CardCommand(here, ports),
                 new RegisterCommand(here, ports),

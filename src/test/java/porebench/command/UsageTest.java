@@ -103,6 +103,7 @@ class UsageTest {
                         "stats",
                         "chart",
                         "interlab",
+                        "budget",
                         "issue",
                         "card",
                         "register",
