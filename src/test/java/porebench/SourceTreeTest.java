@@ -47,6 +47,7 @@ class SourceTreeTest {
             "porebench.quantity",
             "porebench.record",
             "porebench.record.port",
+            "porebench.record.study",
             "porebench.statistics",
             "porebench.store");
 

@@ -111,6 +111,8 @@ public final class PorebenchCommands {
                 new SimulateCommand(here, ports),
                 new StatsCommand(here, ports),
                 new ChartCommand(here, ports),
+                new GaugeStudyCommand(here, ports),
+                new ComponentsCommand(here, ports),
                 new IssueCommand(here, ports),
                 new CardCommand(here, ports),
                 new RegisterCommand(here, ports),

@@ -61,8 +61,7 @@ final class GaugeShares {
         }
         Arrays.sort(shares);
         double tail = (1 - confidence) / 2;
-        return Optional.of(
-                new VarianceInterval(quantile(shares, tail), quantile(shares, 1 - tail), confidence));
+        return Optional.of(new VarianceInterval(quantile(shares, tail), quantile(shares, 1 - tail), confidence));
     }
 
     private static GammaDistribution chance(RandomGenerator random, Part part) {

@@ -19,12 +19,18 @@ import porebench.statistics.MeanSquareIntervals.Part;
  * components.
  *
  * <p>Source: AIAG, Measurement Systems Analysis, 4th edition (2010), chapter III, analysis of variance; D. C. Montgomery,
- * Introduction to Statistical Quality Control, chapter 8; the pooling level 0.25 also from there; recalled. Differences from
+ * Introduction to Statistical Quality Control, chapter 8; the pooling level 0.25 and the shares of 10 % and 30 % also from there; recalled. Differences from
  * the source: none.
  */
 public final class GaugeStudy {
     /** An interaction less probable than this by chance is worth keeping. */
     public static final double POOLING_LEVEL = 0.25;
+
+    /** Below this share of study variation, in %, a gauge is usually called fit. */
+    public static final double SMALL_SHARE_PERCENT = 10;
+
+    /** Up to this share of study variation, in %, a gauge may do, depending on what it is for. */
+    public static final double LARGEST_SHARE_PERCENT = 30;
 
     /** How many samples a gauge with a share tells apart: the ratio of standard deviations times this, sqrt 2. */
     private static final double CATEGORY_FACTOR = 1.41;
@@ -50,13 +56,11 @@ public final class GaugeStudy {
         double ofSample = 1 / (anova.operators() * repeats);
         error = isWithInteraction ? anova.interaction() : anova.interaction().with(anova.repeatability());
         MeanSquare single = isWithInteraction ? anova.repeatability() : error;
-        repeatability =
-                new VarianceEstimate(single.meanSquare().orElseThrow(), intervals.sum(new Part(1, single)));
+        repeatability = new VarianceEstimate(single.meanSquare().orElseThrow(), intervals.sum(new Part(1, single)));
         operator = difference(intervals, ofOperator, anova.operator(), error);
         sample = difference(intervals, ofSample, anova.sample(), error);
-        interaction = isWithInteraction
-                ? Optional.of(difference(intervals, 1 / repeats, error, single))
-                : Optional.empty();
+        interaction =
+                isWithInteraction ? Optional.of(difference(intervals, 1 / repeats, error, single)) : Optional.empty();
         Part[] gauge = isWithInteraction
                 ? new Part[] {
                     new Part(ofOperator, anova.operator()),
@@ -65,7 +69,8 @@ public final class GaugeStudy {
                 }
                 : new Part[] {new Part(ofOperator, anova.operator()), new Part(1 - ofOperator, error)};
         gaugeInterval = intervals.sum(gauge);
-        gaugeShareInterval = GaugeShares.interval(gauge, new Part(ofSample, anova.sample()), ERROR_IN_GAUGE, confidence, seed);
+        gaugeShareInterval =
+                GaugeShares.interval(gauge, new Part(ofSample, anova.sample()), ERROR_IN_GAUGE, confidence, seed);
     }
 
     /**

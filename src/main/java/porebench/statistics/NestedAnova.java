@@ -27,8 +27,9 @@ record NestedAnova(List<MeanSquare> squares, double[][] coefficients) {
         for (int row = 0; row < count; row++) {
             int degrees = squares.get(row).degreesOfFreedom();
             for (int column = row; column < count; column++) {
-                coefficients[row][column] =
-                        degrees == 0 ? 0 : (weight(values, row + 1, column + 1) - weight(values, row, column + 1)) / degrees;
+                coefficients[row][column] = degrees == 0
+                        ? 0
+                        : (weight(values, row + 1, column + 1) - weight(values, row, column + 1)) / degrees;
             }
         }
         return new NestedAnova(List.copyOf(squares), coefficients);

@@ -71,7 +71,8 @@ final class ProfileInterval {
     }
 
     private double riseAt(double variance) {
-        return RestrictedFit.given(likelihood, index, variance, best.variances()).minusTwiceLog()
+        return RestrictedFit.given(likelihood, index, variance, best.variances())
+                        .minusTwiceLog()
                 - best.minusTwiceLog();
     }
 

@@ -90,9 +90,8 @@ record RestrictedFit(double[] variances, double minusTwiceLog, double mean, doub
             if (isChanged) {
                 at = likelihood.at(variances);
             }
-            int[] free = IntStream.range(0, isFree.length)
-                    .filter(i -> isFree[i])
-                    .toArray();
+            int[] free =
+                    IntStream.range(0, isFree.length).filter(i -> isFree[i]).toArray();
             double[] slope = logSlope(at.minusTwiceLog(), variances, free);
             if (steepest(slope) < FLAT) {
                 break;
@@ -131,11 +130,7 @@ record RestrictedFit(double[] variances, double minusTwiceLog, double mean, doub
 
     /** Tells by the likelihood, and where its digits end by how flat it is. */
     private static boolean isBetter(
-            RestrictedLikelihood.At at,
-            double[] tried,
-            RestrictedLikelihood.At from,
-            double[] variances,
-            int[] free) {
+            RestrictedLikelihood.At at, double[] tried, RestrictedLikelihood.At from, double[] variances, int[] free) {
         double gain = from.minusTwiceLog().value - at.minusTwiceLog().value;
         if (Math.abs(gain) > LAST_DIGITS * Math.abs(from.minusTwiceLog().value)) {
             return gain > 0;
@@ -170,7 +165,8 @@ record RestrictedFit(double[] variances, double minusTwiceLog, double mean, doub
         for (double steep = 0; move.length == 0 && steep < STEEPEST; steep = Math.max(LEAST_STEEPENING, steep * 4)) {
             move = solve(curve, slope, steep);
         }
-        double[] found = move.length == 0 ? Arrays.stream(slope).map(part -> -part).toArray() : move;
+        double[] found =
+                move.length == 0 ? Arrays.stream(slope).map(part -> -part).toArray() : move;
         double longest = steepest(found);
         double scale = Math.min(1, LONGEST_STEP / longest);
         return Arrays.stream(found).map(part -> part * scale).toArray();

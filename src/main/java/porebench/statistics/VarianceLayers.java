@@ -116,7 +116,8 @@ public record VarianceLayers(
                 double[] means = Arrays.stream(groups.means())
                         .map(mean -> mean + whole.origin())
                         .toArray();
-                telling = NestedValues.of(groups.names().stream().map(this::told).toList(), means);
+                telling =
+                        NestedValues.of(groups.names().stream().map(this::told).toList(), means);
             }
         }
 
@@ -182,8 +183,10 @@ public record VarianceLayers(
 
         /** Climbs from two sides, lest one of them ends on a lower hill. */
         private static RestrictedFit fit(RestrictedLikelihood likelihood, List<OptionalDouble> byAnova) {
-            double largest =
-                    byAnova.stream().mapToDouble(OptionalDouble::orElseThrow).max().orElseThrow();
+            double largest = byAnova.stream()
+                    .mapToDouble(OptionalDouble::orElseThrow)
+                    .max()
+                    .orElseThrow();
             double[] start = byAnova.stream()
                     .mapToDouble(OptionalDouble::orElseThrow)
                     .map(raw -> Math.max(raw, USUAL_START * largest))

@@ -102,6 +102,8 @@ class UsageTest {
                         "simulate",
                         "stats",
                         "chart",
+                        "gauge-study",
+                        "components",
                         "issue",
                         "card",
                         "register",

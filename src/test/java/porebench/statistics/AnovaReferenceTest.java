@@ -87,7 +87,9 @@ class AnovaReferenceTest {
     void analysesTheGearsOfTheHandbook() {
         OneWayAnova anova = OneWayAnova.of(values("anova-gear.csv"));
         FTest test = anova.test().meaningful().orElseThrow();
-        assertThat(test.statistic()).isCloseTo(2.2969, within(0.00005)).isCloseTo(2.29691241335851, withPercentage(1e-7));
+        assertThat(test.statistic())
+                .isCloseTo(2.2969, within(0.00005))
+                .isCloseTo(2.29691241335851, withPercentage(1e-7));
         assertThat(test.p()).isCloseTo(0.0226608192786429, withPercentage(1e-7));
         assertThat(anova.between().sumOfSquares()).isCloseTo(0.000729, within(0.0000005));
         assertThat(anova.within().sumOfSquares()).isCloseTo(0.003174, within(0.0000005));
@@ -112,7 +114,9 @@ class AnovaReferenceTest {
         assertThat(OneWayAnova.of(days).test().meaningful().orElseThrow().statistic())
                 .isCloseTo(2.2615192699707953, withPercentage(1e-9));
         VarianceLayers layers = VarianceLayers.of(
-                        paths, 0.95, days.stream().flatMapToDouble(Arrays::stream).toArray())
+                        paths,
+                        0.95,
+                        days.stream().flatMapToDouble(Arrays::stream).toArray())
                 .meaningful()
                 .orElseThrow();
         assertThat(Math.sqrt(layers.layers().get(0).variance().orElseThrow()))
@@ -123,7 +127,8 @@ class AnovaReferenceTest {
 
     @Test
     void findsPointsOfFAndChiSquare() {
-        for (ReferenceFile.Row row : ReferenceFile.read("f-chi-square-points.csv").rows()) {
+        for (ReferenceFile.Row row :
+                ReferenceFile.read("f-chi-square-points.csv").rows()) {
             double tail = row.number("upperTail");
             double point = row.number("point");
             if (row.text("distribution").equals("f")) {

@@ -71,14 +71,17 @@ class GaugeStudyReferenceTest {
             case "ms_operator" -> study.operatorSquares().meanSquare().orElseThrow();
             case "ss_interaction" -> study.interactionSquares().orElseThrow().sumOfSquares();
             case "df_interaction" -> study.interactionSquares().orElseThrow().degreesOfFreedom();
-            case "ms_interaction" -> study.interactionSquares().orElseThrow().meanSquare().orElseThrow();
+            case "ms_interaction" ->
+                study.interactionSquares().orElseThrow().meanSquare().orElseThrow();
             case "ss_repeatability" -> study.repeatabilitySquares().sumOfSquares();
             case "df_repeatability" -> study.repeatabilitySquares().degreesOfFreedom();
             case "ms_repeatability" -> study.repeatabilitySquares().meanSquare().orElseThrow();
             case "F_sample" -> study.sampleTest().meaningful().orElseThrow().statistic();
             case "F_operator" -> study.operatorTest().meaningful().orElseThrow().statistic();
-            case "F_interaction" -> study.interactionTest().meaningful().orElseThrow().statistic();
-            case "p_interaction" -> study.interactionTest().meaningful().orElseThrow().p();
+            case "F_interaction" ->
+                study.interactionTest().meaningful().orElseThrow().statistic();
+            case "p_interaction" ->
+                study.interactionTest().meaningful().orElseThrow().p();
             case "v_repeatability_raw" -> study.repeatability().raw();
             case "v_operator_raw" -> study.operator().raw();
             case "v_interaction_raw" -> study.interaction().orElseThrow().raw();
@@ -108,8 +111,9 @@ class GaugeStudyReferenceTest {
     /** With 60 degrees of freedom, by qchisq of R 4.2.2: 60 x 0.0459822 / 83.29767 and / 40.48175. */
     @Test
     void givesTheChiSquareIntervalOfRepeatability() {
-        VarianceInterval interval =
-                GaugeStudy.of(readings("aiag"), true, 0.95, SEED).repeatability().interval();
+        VarianceInterval interval = GaugeStudy.of(readings("aiag"), true, 0.95, SEED)
+                .repeatability()
+                .interval();
         assertThat(interval.low()).isCloseTo(2.75893333333333 / 83.2976748726, withPercentage(1e-6));
         assertThat(interval.high()).isCloseTo(2.75893333333333 / 40.4817480417, withPercentage(1e-6));
         assertThat(OptionalDouble.of(interval.confidence())).hasValue(0.95);

@@ -35,8 +35,7 @@ class VarianceLayersReferenceTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {"dyestuff", "dyestuff2", "bulls", "oxide", "oxide-unbalanced", "pastes", "four-layers"})
+    @ValueSource(strings = {"dyestuff", "dyestuff2", "bulls", "oxide", "oxide-unbalanced", "pastes", "four-layers"})
     void agreesWithReml(String set) {
         ReferenceFile.Row expected = EXPECTED.rows().stream()
                 .filter(row -> row.text("set").equals(set))
@@ -53,10 +52,7 @@ class VarianceLayersReferenceTest {
             VarianceLayers.Layer line = lines.get(i);
             assertThat(line.variance().orElseThrow()).isCloseTo(variances[i], withPercentage(1e-3));
             assertThat(line.standing())
-                    .isEqualTo(
-                            variances[i] == 0
-                                    ? VarianceLayers.Standing.AT_ZERO
-                                    : VarianceLayers.Standing.ESTIMATED);
+                    .isEqualTo(variances[i] == 0 ? VarianceLayers.Standing.AT_ZERO : VarianceLayers.Standing.ESTIMATED);
             VarianceInterval interval = line.interval().orElseThrow();
             assertThat(interval.low()).isCloseTo(low[i], withPercentage(1e-3));
             assertThat(interval.high()).isCloseTo(high[i], withPercentage(1e-3));
