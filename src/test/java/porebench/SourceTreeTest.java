@@ -48,6 +48,7 @@ class SourceTreeTest {
             "porebench.quantity",
             "porebench.record",
             "porebench.record.port",
+            "porebench.record.study",
             "porebench.statistics",
             "porebench.store");
 

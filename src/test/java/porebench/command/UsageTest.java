@@ -104,6 +104,8 @@ class UsageTest {
                         "chart",
                         "interlab",
                         "budget",
+                        "gauge-study",
+                        "components",
                         "issue",
                         "card",
                         "register",
