@@ -58,7 +58,7 @@ final class VariabilityShots {
                     theme,
                     WIDTH * percent / 100,
                     HEIGHT * percent / 100,
-                    () -> new VariabilityPage(bench.select().desk).component(),
+                    () -> new VariabilityPage(bench.select().desk, trial -> {}).component(),
                     folder.resolve(kind[0] + "-" + theme.symbol() + "-" + percent + ".png"));
         }
     }
