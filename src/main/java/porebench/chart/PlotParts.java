@@ -12,9 +12,12 @@ import java.util.Map;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
+import org.jfree.chart.LegendItemSource;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.block.BlockBorder;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.title.LegendTitle;
@@ -171,14 +174,40 @@ final class PlotParts {
         return new RectangleInsets(scale * top, scale * left, scale * bottom, scale * right);
     }
 
+    /** Says what bars filled so are. */
+    void addLegendBox(String word, Paint filling) {
+        double side = 11 * look.scale();
+        legend.add(new LegendItem(
+                word,
+                null,
+                null,
+                null,
+                new Rectangle2D.Double(-side / 2, -side / 2, side, side),
+                filling,
+                stroke(1.6),
+                look.counted()));
+    }
+
+    /** Makes a chart of bars in the theme's look, its legend below. */
+    JFreeChart chart(CategoryPlot plot) {
+        plot.setRangeGridlinePaint(look.grid());
+        plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
+        plot.setFixedLegendItems(legend);
+        return framed(plot, plot);
+    }
+
     /** Makes a chart of a plot in the theme's look, its legend below. */
     JFreeChart chart(XYPlot plot) {
-        plot.setBackgroundPaint(look.background());
-        plot.setOutlinePaint(look.grid());
         plot.setDomainGridlinePaint(look.grid());
         plot.setRangeGridlinePaint(look.grid());
         plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
         plot.setFixedLegendItems(legend);
+        return framed(plot, plot);
+    }
+
+    private JFreeChart framed(Plot plot, LegendItemSource items) {
+        plot.setBackgroundPaint(look.background());
+        plot.setOutlinePaint(look.grid());
         plot.setNoDataMessage(words.get("nothing"));
         plot.setNoDataMessageFont(look.font());
         plot.setNoDataMessagePaint(look.text());
@@ -187,7 +216,7 @@ final class PlotParts {
         chart.setAntiAlias(true);
         chart.setTextAntiAlias(true);
         chart.setPadding(insets(8, 4, 4, 12));
-        LegendTitle below = new LegendTitle(plot);
+        LegendTitle below = new LegendTitle(items);
         below.setPosition(RectangleEdge.BOTTOM);
         below.setHorizontalAlignment(HorizontalAlignment.LEFT);
         below.setItemFont(look.font());

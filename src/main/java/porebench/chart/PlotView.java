@@ -69,6 +69,11 @@ public final class PlotView {
         put(ElevationChart.of(data, look, locale), look);
     }
 
+    /** Shows what the parts of an uncertainty budget contribute. */
+    public void show(BudgetBars data, ChartLook look) {
+        put(BudgetChart.of(data, look, locale), look);
+    }
+
     private void put(JFreeChart chart, ChartLook look) {
         panel.setBackground(look.background());
         panel.setChart(chart);

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.budget.BudgetSection;
 import porebench.desk.factor.FactorPage;
 import porebench.desk.meter.MeterPage;
 import porebench.desk.mix.MixPage;
@@ -46,7 +47,7 @@ record Pages(List<Page> steps, List<Page> registers, MeterPage meter, Runnable b
                         mix,
                         new SamplePage(desk),
                         new TrialsPage(desk),
-                        new VariabilityPage(desk),
+                        new VariabilityPage(desk, new BudgetSection(desk)),
                         new FactorPage(desk)),
                 List.of(new SourcesPage(desk), new MetersPage(desk, openMeter), new RegisterPage(desk, openMix)),
                 new MeterPage(desk, openMeters),

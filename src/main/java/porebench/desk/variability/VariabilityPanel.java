@@ -10,6 +10,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import porebench.chart.StateShape;
+import porebench.desk.DeterminationSection;
 import porebench.desk.Looks;
 import porebench.desk.PlotPanel;
 import porebench.desk.form.Form;
@@ -40,9 +41,11 @@ final class VariabilityPanel {
     private final PlotPanel byTrial;
     private final PlotPanel overTime;
     private final JPanel left = new JPanel(new MigLayout("insets 0, fillx, wrap 2", "[][grow,fill]", "[top]"));
+    private final DeterminationSection last;
     private boolean showing;
 
-    VariabilityPanel(VariabilityModel model) {
+    VariabilityPanel(VariabilityModel model, DeterminationSection last) {
+        this.last = last;
         this.model = model;
         this.texts = model.texts();
         doubts = new ProblemLines("doubts", model.desk().tools().problemText());
@@ -63,6 +66,7 @@ final class VariabilityPanel {
         content.add(title("section.left", "h2"));
         content.add(left, "wmin 0");
         content.add(overTime.component(), "wmin 0");
+        content.add(last.component(), "wmin 0, gaptop 20");
         model.onChange(this::show);
         // Plots take their colours and fonts when they are made, so another theme needs them made anew.
         UIManager.addPropertyChangeListener(change -> {
@@ -131,6 +135,7 @@ final class VariabilityPanel {
             byTrial.component().setVisible(model.byTrial().isPresent());
             model.overTime().ifPresent(data -> overTime.view().show(data, Looks.now()));
             showLeftOut();
+            last.show(model.judged().map(one -> one.determination().value().id()));
         }
         showing = false;
         panel.revalidate();
