@@ -27,6 +27,7 @@ class SourceTreeTest {
             "porebench.chart",
             "porebench.command",
             "porebench.desk",
+            "porebench.desk.budget",
             "porebench.desk.factor",
             "porebench.desk.form",
             "porebench.desk.frame",

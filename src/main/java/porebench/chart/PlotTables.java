@@ -48,6 +48,19 @@ final class PlotTables {
                 rows);
     }
 
+    static DataTable of(BudgetBars data) {
+        return new DataTable(
+                List.of("part", "contribution_pct_air", "share_of_variance", "assumed", "combined_pct_air"),
+                data.bars().stream()
+                        .map(bar -> List.of(
+                                bar.name(),
+                                number(bar.contributionPercent()),
+                                number(bar.share()),
+                                yes(bar.isAssumed()),
+                                number(data.combinedPercent())))
+                        .toList());
+    }
+
     static DataTable of(FactorOverTime data) {
         List<List<String>> rows = new ArrayList<>();
         for (TrialPoint trial : data.trials()) {

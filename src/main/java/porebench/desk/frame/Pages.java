@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.budget.BudgetSection;
 import porebench.desk.factor.FactorPage;
 import porebench.desk.meter.MeterPage;
 import porebench.desk.mix.MixPage;
@@ -51,7 +52,12 @@ record Pages(List<Page> steps, List<Page> registers, TrialsPage trials, MeterPag
         MixPage mix = new MixPage(desk);
         TrialsPage trials = new TrialsPage(desk);
         return new Pages(
-                List.of(mix, new SamplePage(desk), trials, new VariabilityPage(desk, openTrial), new FactorPage(desk)),
+                List.of(
+                        mix,
+                        new SamplePage(desk),
+                        trials,
+                        new VariabilityPage(desk, openTrial, new BudgetSection(desk)),
+                        new FactorPage(desk)),
                 List.of(new SourcesPage(desk), new MetersPage(desk, openMeter), new RegisterPage(desk, openMix)),
                 trials,
                 new MeterPage(desk, openMeters),

@@ -11,6 +11,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import porebench.chart.StateShape;
+import porebench.desk.DeterminationSection;
 import porebench.desk.Looks;
 import porebench.desk.PlotPanel;
 import porebench.desk.form.Form;
@@ -43,14 +44,17 @@ final class VariabilityPanel {
     private final PlotPanel byTrial;
     private final PlotPanel overTime;
     private final JPanel left = new JPanel(new MigLayout("insets 0, fillx, wrap 2", "[][grow,fill]", "[top]"));
+    private final DeterminationSection last;
     private boolean showing;
 
     /**
      * Makes the page.
      *
      * @param openTrial turns the window to a trial
+     * @param last what stands below everything else about the same determination
      */
-    VariabilityPanel(VariabilityModel model, Consumer<TrialId> openTrial) {
+    VariabilityPanel(VariabilityModel model, Consumer<TrialId> openTrial, DeterminationSection last) {
+        this.last = last;
         this.model = model;
         this.texts = model.texts();
         doubts = new ProblemLines("doubts", model.desk().tools().problemText());
@@ -74,6 +78,7 @@ final class VariabilityPanel {
         content.add(title("section.left", "h2"), "gaptop 20");
         content.add(left, "wmin 0, gaptop 8");
         content.add(overTime.component(), "wmin 0, gaptop 20");
+        content.add(last.component(), "wmin 0, gaptop 24");
         model.onChange(this::show);
         // Plots take their colours and fonts when they are made, so another theme needs them made anew.
         UIManager.addPropertyChangeListener(change -> {
@@ -137,6 +142,7 @@ final class VariabilityPanel {
             byTrial.component().setVisible(model.byTrial().isPresent());
             model.overTime().ifPresent(data -> overTime.view().show(data, Looks.now()));
             showLeftOut();
+            last.show(model.judged().map(one -> one.determination().value().id()));
         }
         showing = false;
         panel.revalidate();
