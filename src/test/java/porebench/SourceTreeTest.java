@@ -33,6 +33,7 @@ class SourceTreeTest {
             "porebench.desk.frame",
             "porebench.desk.meter",
             "porebench.desk.mix",
+            "porebench.desk.overtime",
             "porebench.desk.register",
             "porebench.desk.sample",
             "porebench.desk.trial",

@@ -86,6 +86,11 @@ public final class PlotView {
         put(data, look, in -> BudgetChart.of(data, in, locale), () -> PlotTables.of(data));
     }
 
+    /** Shows a control chart. */
+    public void show(ControlPlot data, ChartLook look) {
+        put(data, look, in -> ControlPlotChart.of(data, in, locale), () -> PlotTables.of(data));
+    }
+
     /**
      * Shows data as a chart; the same data in the same look stay as they are, zoomed and marked.
      *

@@ -10,6 +10,7 @@ import porebench.desk.budget.BudgetSection;
 import porebench.desk.factor.FactorPage;
 import porebench.desk.meter.MeterPage;
 import porebench.desk.mix.MixPage;
+import porebench.desk.overtime.OverTimePage;
 import porebench.desk.register.MetersPage;
 import porebench.desk.register.RegisterPage;
 import porebench.desk.register.SourcesPage;
@@ -58,7 +59,11 @@ record Pages(List<Page> steps, List<Page> registers, TrialsPage trials, MeterPag
                         trials,
                         new VariabilityPage(desk, openTrial, new BudgetSection(desk)),
                         new FactorPage(desk)),
-                List.of(new SourcesPage(desk), new MetersPage(desk, openMeter), new RegisterPage(desk, openMix)),
+                List.of(
+                        new SourcesPage(desk),
+                        new MetersPage(desk, openMeter),
+                        new RegisterPage(desk, openMix),
+                        new OverTimePage(desk, openTrial)),
                 trials,
                 new MeterPage(desk, openMeters),
                 mix::begin);
