@@ -113,6 +113,7 @@ public final class PorebenchCommands {
                 new ChartCommand(here, ports),
                 new GaugeStudyCommand(here, ports),
                 new ComponentsCommand(here, ports),
+                new InterlabCommand(here, ports),
                 new IssueCommand(here, ports),
                 new CardCommand(here, ports),
                 new RegisterCommand(here, ports),

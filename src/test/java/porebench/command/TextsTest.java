@@ -58,7 +58,7 @@ class TextsTest {
         Stream.of(RunRule.values()).forEach(rule -> used.add("rule." + rule.symbol()));
         Stream.of(Role.values()).filter(Role::isAggregate).forEach(role -> used.add("role." + role.symbol()));
         String families =
-                "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|chart|issue|card|register|import|export|verify"
+                "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|chart|interlab|issue|card|register|import|export|verify"
                         + "|demo|anova|source|variance|gauge|components";
         Matcher literals =
                 Pattern.compile("\"((?:" + families + ")\\.[a-z0-9-]+)\"").matcher(sources());

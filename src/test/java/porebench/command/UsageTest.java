@@ -104,6 +104,7 @@ class UsageTest {
                         "chart",
                         "gauge-study",
                         "components",
+                        "interlab",
                         "issue",
                         "card",
                         "register",
