@@ -39,6 +39,7 @@ class SourceTreeTest {
             "porebench.exchange",
             "porebench.method",
             "porebench.method.air",
+            "porebench.method.budget",
             "porebench.method.meter",
             "porebench.method.profile",
             "porebench.method.sample",

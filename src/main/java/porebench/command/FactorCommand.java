@@ -4,29 +4,22 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.sample.CorrectionSample;
-import porebench.record.Determination;
-import porebench.record.DeterminationId;
 import porebench.record.JudgedDetermination;
 import porebench.record.JudgedTrial;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
-import porebench.record.RecordKind;
 import porebench.record.Stamp;
 import porebench.record.Trial;
-import porebench.record.TrialId;
 import porebench.record.Version;
-import porebench.record.port.Sheet;
 
 /** {@code factor}: the factor of every mix in a trial sheet, all trials of a mix being one determination. */
 @Command(name = "factor")
@@ -59,7 +52,8 @@ final class FactorCommand extends OneCommand {
             own.add(Problem.error("division", "air.division-out-of-range", division));
         }
         Profile chosen = profile(Optional.ofNullable(profileId), own);
-        Map<MixId, List<Trial>> trials = readTrials(own);
+        Map<MixId, List<Trial>> trials =
+                TrialsOfFile.read(ports().sheets().get(), trialFile, Optional.ofNullable(mixId), own);
         Optional<MixesOfFile> mixes = Optional.empty();
         if (mixFile != null) {
             mixes = Optional.of(MixesOfFile.read(ports().sheets().get(), mixFile));
@@ -71,7 +65,7 @@ final class FactorCommand extends OneCommand {
                 checkSample(design, one.getValue().get(0), own);
             });
         }
-        trials.forEach((id, ofMix) -> checkApart(id, ofMix, own));
+        trials.forEach((id, ofMix) -> TrialsOfFile.checkApart(id, ofMix, own));
         if (Problem.anyError(own)) {
             return Outcome.refused(mixes.map(file -> file.with(own)).orElse(own));
         }
@@ -82,49 +76,12 @@ final class FactorCommand extends OneCommand {
                 mixes.map(file -> file.with(own)).orElse(own));
     }
 
-    private Map<MixId, List<Trial>> readTrials(List<Problem> problems) {
-        Map<MixId, List<Trial>> byMix = new LinkedHashMap<>();
-        Sheet<Trial> sheet = ports().sheets().get().trials(trialFile);
-        problems.addAll(sheet.problems());
-        Map<TrialId, Integer> lines = new HashMap<>();
-        for (Sheet.Row<Trial> row : sheet.rows()) {
-            Trial trial = row.value();
-            Integer twin = lines.putIfAbsent(trial.id(), row.line());
-            if (twin != null) {
-                problems.add(Problem.error(
-                                "trial_id",
-                                "import.duplicate",
-                                RecordKind.TRIAL.symbol(),
-                                trial.id().text(),
-                                sheet.file(),
-                                twin)
-                        .at(new Place(sheet.file(), row.line(), 0)));
-            }
-            if (mixId == null || mixId.equals(trial.mixId())) {
-                byMix.computeIfAbsent(trial.mixId(), id -> new ArrayList<>()).add(trial);
-            }
-        }
-        if (byMix.isEmpty() && mixId != null) {
-            problems.add(Problem.error("mixId", "command.no-trial-of-mix", trialFile.toString(), mixId.text()));
-        } else if (byMix.isEmpty() && !Problem.anyError(problems)) {
-            problems.add(Problem.error("trials", "command.no-trial", trialFile.toString()));
-        }
-        return byMix;
-    }
-
     /** Adds what is wrong with the mix: without its sample the trials could not be checked against it. */
     private static void checkSample(MixDesign design, Trial trial, List<Problem> problems) {
         if (trial.readings().bowl().value().cubicMetres() > 0) {
             problems.addAll(
                     CorrectionSample.of(design.batch(), trial.readings().bowl().value())
                             .problems());
-        }
-    }
-
-    /** Adds the problem that simulated trials stand beside real ones. */
-    private static void checkApart(MixId id, List<Trial> trials, List<Problem> problems) {
-        if (trials.stream().map(Trial::simulated).distinct().count() > 1) {
-            problems.add(Problem.error("simulated", "command.simulated-beside-real", id.text()));
         }
     }
 
@@ -137,15 +94,8 @@ final class FactorCommand extends OneCommand {
         List<JudgedTrial> judged = trials.stream()
                 .map(trial -> JudgedTrial.of(new Version<>(trial, 1, stamp), design, Optional.empty(), profile))
                 .toList();
-        Determination determination = new Determination(
-                new DeterminationId(id.text()),
-                id,
-                1,
-                Map.of(),
-                trials.get(0).testedAt().toLocalDate(),
-                "");
-        JudgedDetermination result =
-                JudgedDetermination.of(new Version<>(determination, 1, stamp), judged, division.doubleValue(), profile);
+        JudgedDetermination result = JudgedDetermination.of(
+                TrialsOfFile.determination(id, trials, stamp), judged, division.doubleValue(), profile);
         if (result.summary().isEmpty()) {
             problems.add(Problem.warning("trials", "issue.no-trial-counts", id.text()));
         }

@@ -12,6 +12,7 @@ import porebench.method.Problem;
 import porebench.record.Draft;
 import porebench.record.Evidence;
 import porebench.record.LabBook;
+import porebench.record.LaboratoryScatter;
 import porebench.record.MixId;
 import porebench.record.RegisterRow;
 
@@ -27,6 +28,7 @@ public final class DeskModel {
     private LabBook book;
     private Map<MixId, Evidence> known = Map.of();
     private List<RegisterRow> rows = List.of();
+    private LaboratoryScatter scatter = LaboratoryScatter.NONE;
     private Optional<MixId> selected = Optional.empty();
     private long seenChange;
     private LocalDate seenDay;
@@ -62,6 +64,11 @@ public final class DeskModel {
     /** Returns one line a mix, as they stand today. */
     public List<RegisterRow> rows() {
         return rows;
+    }
+
+    /** Returns how trials scatter in the laboratory, as of the last change of the lab book. */
+    public LaboratoryScatter scatter() {
+        return scatter;
     }
 
     /** Returns everything known about the selected mix; empty when none is selected. */
@@ -119,6 +126,7 @@ public final class DeskModel {
         List<Evidence> all = Evidence.ofAll(book);
         known = all.stream().collect(Collectors.toMap(one -> one.mix().value().id(), Function.identity()));
         rows = all.stream().map(one -> RegisterRow.of(one, seenDay)).toList();
+        scatter = LaboratoryScatter.of(all);
     }
 
     public UnitSystem units() {

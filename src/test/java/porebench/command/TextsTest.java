@@ -19,6 +19,8 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import porebench.method.Role;
+import porebench.method.budget.Origin;
+import porebench.method.budget.Part;
 import porebench.record.FactorState;
 import porebench.record.RecordKind;
 import porebench.statistics.RunRule;
@@ -56,10 +58,12 @@ class TextsTest {
             used.add("state." + state.symbol().replace(' ', '-'));
         }
         Stream.of(RunRule.values()).forEach(rule -> used.add("rule." + rule.symbol()));
+        Stream.of(Part.values()).forEach(part -> used.add("part." + part.symbol()));
+        Stream.of(Origin.values()).forEach(origin -> used.add("origin." + origin.symbol()));
         Stream.of(Role.values()).filter(Role::isAggregate).forEach(role -> used.add("role." + role.symbol()));
         String families =
-                "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|chart|interlab|issue|card|register|import|export|verify"
-                        + "|demo|anova|source|variance|gauge|components";
+                "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|chart|interlab|budget|issue|card|register|import"
+                        + "|export|verify|demo|anova|source|variance|gauge|components";
         Matcher literals =
                 Pattern.compile("\"((?:" + families + ")\\.[a-z0-9-]+)\"").matcher(sources());
         Set<String> problems = keys("porebench.method.problems");

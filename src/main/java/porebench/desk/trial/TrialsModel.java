@@ -7,6 +7,7 @@ import java.util.function.UnaryOperator;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Texts;
 import porebench.method.Problem;
+import porebench.record.DeterminationId;
 import porebench.record.Draft;
 import porebench.record.JudgedDetermination;
 import porebench.record.MixId;
@@ -71,6 +72,18 @@ final class TrialsModel {
         if (entry.correcting().isPresent()) {
             entry.startNew();
         }
+        fire();
+    }
+
+    /** Looks at a trial of some determination of the mix. */
+    void lookAt(DeterminationId determination, TrialId trial) {
+        if (!determinations.chosen().equals(Optional.of(determination))) {
+            determinations.choose(determination);
+            if (entry.correcting().isPresent()) {
+                entry.startNew();
+            }
+        }
+        selected = Optional.of(trial);
         fire();
     }
 

@@ -11,6 +11,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import porebench.chart.TrialPoint;
 import porebench.desk.form.Commands;
@@ -78,6 +79,12 @@ final class TrialsPanel {
 
     TallPanel component() {
         return panel;
+    }
+
+    /** Brings the selected trial into sight, the keyboard on it. */
+    void reveal() {
+        // After the page has been laid out with what it shows now.
+        SwingUtilities.invokeLater(table::reveal);
     }
 
     TrialsActions actions() {

@@ -197,6 +197,17 @@ final class VariabilityModel {
                 .map(evidence -> plots.overTime(evidence, desk.tools().today()));
     }
 
+    /** Returns what a plot is of, for the title of a picture: the determination, or the mix. */
+    String subject(String kind) {
+        String mixId = desk.selected().map(MixId::text).orElse("");
+        return judged().filter(any -> kind.equals("by-trial"))
+                .map(one -> texts.get(
+                        "picture.determination",
+                        mixId,
+                        one.determination().value().id().text()))
+                .orElse(mixId);
+    }
+
     /** Returns the name a picture of a plot is saved under unless the person says otherwise. */
     String pictureName(String kind) {
         String id = desk.selected().map(MixId::text).orElse("");

@@ -3,6 +3,7 @@ package porebench.desk.variability;
 import com.formdev.flatlaf.util.UIScale;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -19,6 +20,7 @@ import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
 import porebench.record.DeterminationId;
 import porebench.record.JudgedDetermination;
+import porebench.record.TrialId;
 
 /** The Variability page: the verdict, the numbers, the plots, and what is not in the numbers. */
 final class VariabilityPanel {
@@ -42,12 +44,19 @@ final class VariabilityPanel {
     private final JPanel left = new JPanel(new MigLayout("insets 0, fillx, wrap 2", "[][grow,fill]", "[top]"));
     private boolean showing;
 
-    VariabilityPanel(VariabilityModel model) {
+    /**
+     * Makes the page.
+     *
+     * @param openTrial turns the window to a trial
+     */
+    VariabilityPanel(VariabilityModel model, Consumer<TrialId> openTrial) {
         this.model = model;
         this.texts = model.texts();
         doubts = new ProblemLines("doubts", model.desk().tools().problemText());
         byTrial = plot("by-trial", texts.get("section.by-trial"));
         overTime = plot("over-time", texts.get("section.over-time"));
+        byTrial.onOpen(id -> openTrial.accept(new TrialId(id)));
+        overTime.onOpen(id -> openTrial.accept(new TrialId(id)));
         left.setName("leftOut");
         noMix.setText(texts.get("no-mix"));
         panel.add(title("page.title", "h1"));
@@ -78,13 +87,7 @@ final class VariabilityPanel {
                 model.desk().tools(),
                 name,
                 PLOT_HEIGHT,
-                new PlotPanel.Words(
-                        title,
-                        texts.get("action.copy"),
-                        texts.get("action.save"),
-                        texts.get("save.title"),
-                        texts.get("save.doing"),
-                        () -> model.pictureName(name)));
+                new PlotPanel.Words(title, () -> model.pictureName(name), () -> model.subject(name)));
     }
 
     TallPanel component() {
