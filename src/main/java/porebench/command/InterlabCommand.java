@@ -1,5 +1,7 @@
 package porebench.command;
 
+import porebench.record.study.LaboratoryLevels;
+import porebench.record.study.FinestStep;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -29,7 +31,7 @@ final class InterlabCommand extends OneCommand {
         List<Problem> problems = new ArrayList<>();
         checkPositive("division", division, problems);
         Sheet<ValueRow> sheet =
-                ports().sheets().get().table(values, List.of(LaboratoryLevels.LABORATORY, LaboratoryLevels.LEVEL));
+                ports().sheets().get().table(values, LaboratoryLevels.COLUMNS);
         problems.addAll(sheet.problems());
         if (sheet.rows().isEmpty() && !Problem.anyError(problems)) {
             problems.add(Problem.error("values", "command.no-number", values.toString()));

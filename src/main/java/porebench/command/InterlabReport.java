@@ -1,5 +1,6 @@
 package porebench.command;
 
+import porebench.record.study.LaboratoryLevels;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

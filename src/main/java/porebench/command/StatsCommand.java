@@ -1,5 +1,6 @@
 package porebench.command;
 
+import porebench.record.study.FinestStep;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
