@@ -34,6 +34,7 @@ class SourceTreeTest {
             "porebench.desk.mix",
             "porebench.desk.register",
             "porebench.desk.sample",
+            "porebench.desk.study",
             "porebench.desk.trial",
             "porebench.desk.variability",
             "porebench.exchange",

@@ -1,6 +1,5 @@
 package porebench.command;
 
-import porebench.record.study.FinestStep;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,6 +12,7 @@ import picocli.CommandLine.Option;
 import porebench.method.Problem;
 import porebench.record.port.Sheet;
 import porebench.record.port.ValueRow;
+import porebench.record.study.FinestStep;
 import porebench.statistics.ChartTerms;
 import porebench.statistics.CusumChart;
 import porebench.statistics.EwmaChart;

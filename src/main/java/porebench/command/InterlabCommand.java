@@ -1,7 +1,5 @@
 package porebench.command;
 
-import porebench.record.study.LaboratoryLevels;
-import porebench.record.study.FinestStep;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,6 +10,8 @@ import picocli.CommandLine.Option;
 import porebench.method.Problem;
 import porebench.record.port.Sheet;
 import porebench.record.port.ValueRow;
+import porebench.record.study.FinestStep;
+import porebench.record.study.LaboratoryLevels;
 
 /** {@code interlab}: how far laboratories agree that tested the same material. */
 @Command(name = "interlab")
@@ -30,8 +30,7 @@ final class InterlabCommand extends OneCommand {
     Outcome carryOut() {
         List<Problem> problems = new ArrayList<>();
         checkPositive("division", division, problems);
-        Sheet<ValueRow> sheet =
-                ports().sheets().get().table(values, LaboratoryLevels.COLUMNS);
+        Sheet<ValueRow> sheet = ports().sheets().get().table(values, LaboratoryLevels.COLUMNS);
         problems.addAll(sheet.problems());
         if (sheet.rows().isEmpty() && !Problem.anyError(problems)) {
             problems.add(Problem.error("values", "command.no-number", values.toString()));

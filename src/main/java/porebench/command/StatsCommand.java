@@ -1,6 +1,5 @@
 package porebench.command;
 
-import porebench.record.study.FinestStep;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,6 +11,7 @@ import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.method.profile.Profiles;
 import porebench.record.port.Sheet;
+import porebench.record.study.FinestStep;
 
 /** {@code stats}: what a file of numbers amounts to. */
 @Command(name = "stats")

@@ -13,6 +13,7 @@ import porebench.desk.register.MetersPage;
 import porebench.desk.register.RegisterPage;
 import porebench.desk.register.SourcesPage;
 import porebench.desk.sample.SamplePage;
+import porebench.desk.study.StudyPage;
 import porebench.desk.trial.TrialsPage;
 import porebench.desk.variability.VariabilityPage;
 import porebench.record.MeterId;
@@ -52,7 +53,11 @@ record Pages(List<Page> steps, List<Page> registers, TrialsPage trials, MeterPag
         TrialsPage trials = new TrialsPage(desk);
         return new Pages(
                 List.of(mix, new SamplePage(desk), trials, new VariabilityPage(desk, openTrial), new FactorPage(desk)),
-                List.of(new SourcesPage(desk), new MetersPage(desk, openMeter), new RegisterPage(desk, openMix)),
+                List.of(
+                        new SourcesPage(desk),
+                        new MetersPage(desk, openMeter),
+                        new RegisterPage(desk, openMix),
+                        new StudyPage(desk)),
                 trials,
                 new MeterPage(desk, openMeters),
                 mix::begin);
