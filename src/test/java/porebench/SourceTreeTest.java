@@ -36,6 +36,7 @@ class SourceTreeTest {
             "porebench.desk.overtime",
             "porebench.desk.register",
             "porebench.desk.sample",
+            "porebench.desk.study",
             "porebench.desk.trial",
             "porebench.desk.variability",
             "porebench.exchange",

@@ -127,6 +127,16 @@ final class PlotParts {
                                 word, null, null, null, shape, look.background(), stroke(1.6), look.of(point)));
     }
 
+    /** Says whose readings have a shape. */
+    void addLegendShape(OperatorShape mark, String word) {
+        Shape shape = mark.shape(SHAPE_SIDE * look.scale());
+        legend.add(
+                mark.isFilled()
+                        ? new LegendItem(word, null, null, null, shape, mark.colour(look))
+                        : new LegendItem(
+                                word, null, null, null, shape, look.background(), stroke(1.6), mark.colour(look)));
+    }
+
     void addLegendLine(String word, BasicStroke stroke, Paint paint) {
         double length = 24 * look.scale();
         legend.add(new LegendItem(

@@ -91,6 +91,16 @@ public final class PlotView {
         put(data, look, in -> ControlPlotChart.of(data, in, locale), () -> PlotTables.of(data));
     }
 
+    /** Shows the shares of the components of a variance. */
+    public void show(ComponentShares data, ChartLook look) {
+        put(data, look, in -> ComponentSharesChart.of(data, in, locale), () -> StudyTables.of(data));
+    }
+
+    /** Shows readings of the same samples by several operators. */
+    public void show(ReadingsBySample data, ChartLook look) {
+        put(data, look, in -> ReadingsBySampleChart.of(data, in, locale), () -> StudyTables.of(data));
+    }
+
     /**
      * Shows data as a chart; the same data in the same look stay as they are, zoomed and marked.
      *

@@ -14,6 +14,7 @@ final class Words {
     private static final int DECIMALS = 2;
     private static final int FINE_DECIMALS = 3;
     private static final int VOLUME_DECIMALS = 4;
+    private static final int PLAIN_DECIMALS = 12;
 
     private final ResourceBundle bundle;
     private final Locale locale;
@@ -56,6 +57,19 @@ final class Words {
     /** Says an error in % air to two decimals, its sign always shown. */
     String signed(double percent) {
         return (percent > 0 ? "+" : "") + percent(percent);
+    }
+
+    /** Says a number to one decimal. */
+    String oneDecimal(double number) {
+        return number(number, 1);
+    }
+
+    /** Says a number as it was typed. */
+    String plain(double number) {
+        NumberFormat format = NumberFormat.getNumberInstance(locale);
+        format.setGroupingUsed(false);
+        format.setMaximumFractionDigits(PLAIN_DECIMALS);
+        return format.format(RoundingRule.withoutNoise(number));
     }
 
     /** Says a volume to four decimals. */

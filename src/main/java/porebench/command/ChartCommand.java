@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import porebench.method.Problem;
 import porebench.record.port.Sheet;
 import porebench.record.port.ValueRow;
+import porebench.record.study.FinestStep;
 import porebench.statistics.ChartTerms;
 import porebench.statistics.CusumChart;
 import porebench.statistics.EwmaChart;

@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import porebench.method.Answer;
 import porebench.method.Problem;
+import porebench.record.study.FinestStep;
 import porebench.record.study.LayeredReadings;
 import porebench.statistics.Judged;
 import porebench.statistics.VarianceLayers;

@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.record.study.CrossedReadings;
+import porebench.record.study.FinestStep;
 import porebench.statistics.GaugeStudy;
 
 /** {@code gauge-study}: what of the spread of readings comes from the samples, and what from reading them. */

@@ -10,6 +10,8 @@ import picocli.CommandLine.Option;
 import porebench.method.Problem;
 import porebench.record.port.Sheet;
 import porebench.record.port.ValueRow;
+import porebench.record.study.FinestStep;
+import porebench.record.study.LaboratoryLevels;
 
 /** {@code interlab}: how far laboratories agree that tested the same material. */
 @Command(name = "interlab")
@@ -28,8 +30,7 @@ final class InterlabCommand extends OneCommand {
     Outcome carryOut() {
         List<Problem> problems = new ArrayList<>();
         checkPositive("division", division, problems);
-        Sheet<ValueRow> sheet =
-                ports().sheets().get().table(values, List.of(LaboratoryLevels.LABORATORY, LaboratoryLevels.LEVEL));
+        Sheet<ValueRow> sheet = ports().sheets().get().table(values, LaboratoryLevels.COLUMNS);
         problems.addAll(sheet.problems());
         if (sheet.rows().isEmpty() && !Problem.anyError(problems)) {
             problems.add(Problem.error("values", "command.no-number", values.toString()));

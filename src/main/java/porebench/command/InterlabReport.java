@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import porebench.record.study.LaboratoryLevels;
 import porebench.statistics.CochranTest;
 import porebench.statistics.GrubbsPairTest;
 import porebench.statistics.GrubbsTest;

@@ -13,6 +13,7 @@ import porebench.method.Problem;
 import porebench.method.profile.Profiles;
 import porebench.record.port.Sheet;
 import porebench.record.port.ValueRow;
+import porebench.record.study.FinestStep;
 
 /** {@code stats}: what a file of numbers amounts to, as one set or as many. */
 @Command(name = "stats")

@@ -27,6 +27,7 @@ public final class DeskModel {
     private final Tools tools;
     private final List<Runnable> listeners = new ArrayList<>();
     private LabBook book;
+    private List<Evidence> everything = List.of();
     private Map<MixId, Evidence> known = Map.of();
     private List<RegisterRow> rows = List.of();
     private LaboratoryScatter scatter = LaboratoryScatter.NONE;
@@ -65,6 +66,11 @@ public final class DeskModel {
     /** Returns one line a mix, as they stand today. */
     public List<RegisterRow> rows() {
         return rows;
+    }
+
+    /** Returns everything known about every mix, in the order of their ids. */
+    public List<Evidence> everything() {
+        return everything;
     }
 
     /** Returns how trials scatter in the laboratory, as of the last change of the lab book. */
@@ -133,6 +139,7 @@ public final class DeskModel {
         seenChange = book.changeNumber();
         seenDay = tools.today();
         List<Evidence> all = Evidence.ofAll(book);
+        everything = List.copyOf(all);
         known = all.stream().collect(Collectors.toMap(one -> one.mix().value().id(), Function.identity()));
         rows = all.stream().map(one -> RegisterRow.of(one, seenDay)).toList();
         scatter = LaboratoryScatter.of(all);

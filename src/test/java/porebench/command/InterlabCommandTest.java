@@ -109,7 +109,7 @@ class InterlabCommandTest {
     void withholdsWhatMeansNothingWithTheReason() {
         Said two = compare("a,1,0.4\na,1,0.5\nb,1,0.9\nb,1,1.2\n");
         assertThat(two.status()).isZero();
-        assertThat(two.codes()).containsExactly("command.two-laboratories");
+        assertThat(two.codes()).containsExactly("study.two-laboratories");
         Map<String, Object> level = two.list("levels").get(0);
         assertThat((List<Object>) level.get("h")).containsExactly(null, null);
         assertThat(level.get("hReason")).asString().contains("It takes three laboratories");
@@ -141,11 +141,11 @@ class InterlabCommandTest {
         assertThat(said.status()).isZero();
         assertThat(said.codes())
                 .containsExactly(
-                        "command.between-negative",
-                        "command.one-laboratory",
-                        "command.laboratories-absent",
-                        "command.two-laboratories",
-                        "command.laboratories-absent");
+                        "study.between-negative",
+                        "study.one-laboratory",
+                        "study.laboratories-absent",
+                        "study.two-laboratories",
+                        "study.laboratories-absent");
         assertThat(said.list("problems").get(1)).containsEntry("line", 7);
         assertThat(said.list("problems").get(2).get("message"))
                 .asString()

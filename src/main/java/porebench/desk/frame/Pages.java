@@ -15,6 +15,7 @@ import porebench.desk.register.MetersPage;
 import porebench.desk.register.RegisterPage;
 import porebench.desk.register.SourcesPage;
 import porebench.desk.sample.SamplePage;
+import porebench.desk.study.StudyPage;
 import porebench.desk.trial.TrialsPage;
 import porebench.desk.variability.VariabilityPage;
 import porebench.record.MeterId;
@@ -63,7 +64,8 @@ record Pages(List<Page> steps, List<Page> registers, TrialsPage trials, MeterPag
                         new SourcesPage(desk),
                         new MetersPage(desk, openMeter),
                         new RegisterPage(desk, openMix),
-                        new OverTimePage(desk, openTrial)),
+                        new OverTimePage(desk, openTrial),
+                        new StudyPage(desk)),
                 trials,
                 new MeterPage(desk, openMeters),
                 mix::begin);

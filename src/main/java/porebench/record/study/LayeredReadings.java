@@ -2,9 +2,13 @@ package porebench.record.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import porebench.method.Answer;
 import porebench.method.Place;
 import porebench.method.Problem;
+import porebench.quantity.Require;
+import porebench.record.Evidence;
+import porebench.record.JudgedTrial;
 import porebench.record.port.Sheet;
 import porebench.record.port.ValueRow;
 
@@ -22,6 +26,35 @@ public record LayeredReadings(List<String> layers, List<List<String>> paths, dou
     public LayeredReadings {
         layers = List.copyOf(layers);
         paths = List.copyOf(paths);
+    }
+
+    /**
+     * Lays out the factors of all trials that count.
+     *
+     * @param all everything known of the mixes
+     * @param chosen the layers from the outermost, at least one, none twice
+     * @param name what a layer is called
+     * @return the factors in % air, mix by mix; none while no trial counts
+     */
+    public static LayeredReadings of(List<Evidence> all, List<TrialLayer> chosen, Function<TrialLayer, String> name) {
+        Require.atLeast("count of layers", chosen.size(), 1);
+        List<List<String>> paths = new ArrayList<>();
+        List<Double> factors = new ArrayList<>();
+        for (Evidence evidence : all) {
+            evidence.determinations().stream()
+                    .flatMap(determination -> determination.trials().stream())
+                    .filter(JudgedTrial::counts)
+                    .forEach(trial -> {
+                        paths.add(chosen.stream()
+                                .map(layer -> layer.group(evidence, trial))
+                                .toList());
+                        factors.add(trial.factorPercent().orElseThrow());
+                    });
+        }
+        return new LayeredReadings(
+                chosen.stream().map(name).toList(),
+                paths,
+                factors.stream().mapToDouble(Double::doubleValue).toArray());
     }
 
     /**

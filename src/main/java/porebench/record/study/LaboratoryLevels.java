@@ -1,4 +1,4 @@
-package porebench.command;
+package porebench.record.study;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -17,9 +17,17 @@ import porebench.statistics.LaboratoryComparison;
  * @param levels what each level amounts to
  * @param laboratories all laboratories of the file
  */
-record LaboratoryLevels(List<Level> levels, List<String> laboratories) {
-    static final String LABORATORY = "laboratory";
-    static final String LEVEL = "level";
+public record LaboratoryLevels(List<Level> levels, List<String> laboratories) {
+    public static final String LABORATORY = "laboratory";
+    public static final String LEVEL = "level";
+
+    /** The columns a sheet needs besides {@code value}. */
+    public static final List<String> COLUMNS = List.of(LABORATORY, LEVEL);
+
+    public LaboratoryLevels {
+        levels = List.copyOf(levels);
+        laboratories = List.copyOf(laboratories);
+    }
 
     /**
      * One level.
@@ -28,9 +36,14 @@ record LaboratoryLevels(List<Level> levels, List<String> laboratories) {
      * @param line on which it begins
      * @param comparison of its laboratories
      */
-    record Level(String name, int line, LaboratoryComparison comparison) {}
+    public record Level(String name, int line, LaboratoryComparison comparison) {}
 
-    static LaboratoryLevels of(Sheet<ValueRow> sheet, double division) {
+    /**
+     * Compares the laboratories of each level.
+     *
+     * @param division the smallest step of the scale, in the unit of the values, at least 0
+     */
+    public static LaboratoryLevels of(Sheet<ValueRow> sheet, double division) {
         Map<String, Map<String, List<Double>>> values = new LinkedHashMap<>();
         Map<String, Integer> lines = new LinkedHashMap<>();
         List<String> laboratories = sheet.rows().stream()
@@ -69,7 +82,7 @@ record LaboratoryLevels(List<Level> levels, List<String> laboratories) {
     }
 
     /** Returns what is doubtful about these levels. */
-    List<Problem> doubts(String file) {
+    public List<Problem> doubts(String file) {
         List<Problem> doubts = new ArrayList<>();
         for (Level level : levels) {
             Place place = new Place(file, level.line(), 0);
@@ -78,22 +91,22 @@ record LaboratoryLevels(List<Level> levels, List<String> laboratories) {
                     .map(LaboratoryComparison.Cell::laboratory)
                     .toList();
             if (there.size() == 1) {
-                doubts.add(Problem.warning(LABORATORY, "command.one-laboratory", level.name())
+                doubts.add(Problem.warning(LABORATORY, "study.one-laboratory", level.name())
                         .at(place));
             }
             if (there.size() == 2) {
-                doubts.add(Problem.warning(LABORATORY, "command.two-laboratories", level.name())
+                doubts.add(Problem.warning(LABORATORY, "study.two-laboratories", level.name())
                         .at(place));
             }
             if (there.size() < laboratories.size()) {
                 String absent = laboratories.stream()
                         .filter(name -> !there.contains(name))
                         .collect(Collectors.joining(", "));
-                doubts.add(Problem.warning(LABORATORY, "command.laboratories-absent", level.name(), absent)
+                doubts.add(Problem.warning(LABORATORY, "study.laboratories-absent", level.name(), absent)
                         .at(place));
             }
             if (comparison.isBetweenNegative()) {
-                doubts.add(Problem.warning(LEVEL, "command.between-negative", level.name())
+                doubts.add(Problem.warning(LEVEL, "study.between-negative", level.name())
                         .at(place));
             }
         }
