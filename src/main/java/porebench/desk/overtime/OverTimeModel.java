@@ -202,6 +202,10 @@ final class OverTimeModel {
         return new Remarks(outcome, texts, desk.tools().numbers()).all();
     }
 
+    Optional<String> trend() {
+        return new Trend(outcome, texts, desk.tools().numbers()).sentence();
+    }
+
     List<String> phases() {
         return new PhaseWords(outcome, texts, desk.tools().numbers()).all();
     }

@@ -27,6 +27,7 @@ final class OverTimePanel {
     private final ChoicePanel choices;
     private final PlotPanel plot;
     private final WrappedText remarks = new WrappedText("overtime.remarks", "");
+    private final WrappedText trend = new WrappedText("overtime.trend", "");
     private final JLabel signalsTitle;
     private final SignalsPanel signals;
     private final SettingsPanel settings;
@@ -58,6 +59,7 @@ final class OverTimePanel {
         panel.add(choices.component(), "wmin 0, gaptop 14");
         panel.add(plot.component(), "wmin 0, gaptop 14");
         panel.add(remarks, "wmin 0, gaptop 10");
+        panel.add(trend, "wmin 0, gaptop 6");
         panel.add(signalsTitle, "gaptop 20");
         panel.add(signals.component(), "wmin 0, gaptop 8");
         panel.add(settings.component(), "wmin 0, gaptop 20");
@@ -95,6 +97,8 @@ final class OverTimePanel {
         plot.component().setVisible(data.isPresent());
         remarks.setText(String.join("\n", model.remarks()));
         remarks.setVisible(!model.remarks().isEmpty());
+        trend.setText(model.trend().orElse(""));
+        trend.setVisible(model.trend().isPresent());
         signalsTitle.setVisible(data.isPresent());
         signals.component().setVisible(data.isPresent());
         signals.refresh();

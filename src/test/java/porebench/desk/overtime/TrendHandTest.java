@@ -1,0 +1,81 @@
+package porebench.desk.overtime;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import porebench.record.SampleCalibrations;
+import porebench.record.TimeBook;
+
+class TrendHandTest {
+    private final OverTimeDesk made = new OverTimeDesk();
+
+    /** Makes a trial every ten days. */
+    private OverTimeModel everyTenDays(double... factors) {
+        made.lab.begin("M-1/1", "M-1");
+        for (int i = 0; i < factors.length; i++) {
+            made.lab.trials("M-1/1", "M-1", TimeBook.START.plusDays(10L * i), factors[i]);
+        }
+        return made.model();
+    }
+
+    /**
+     * x 0 to 5 in steps of ten days, Sxx 17.5; mean 0.525, Sxy 1.425, slope 0.0814286 a step. Squares left 0.0077143 over 4, s
+     * 0.0439155; u of the slope 0.0104978, t 2.7764: 0.029147. A year has 36.525 steps: 2.974 and 1.065.
+     */
+    @Test
+    void saysThatTheFactorRises() {
+        assertThat(everyTenDays(0.30, 0.45, 0.45, 0.60, 0.60, 0.75).trend())
+                .hasValue(
+                        "The factor drifts upwards: a straight line through the 6 points of the newest phase, 2026-01-05 to"
+                                + " 2026-02-24, rises by 2.97 % a year (95 % interval 1.91 to 4.04 %). Look at the stockpile, its"
+                                + " absorption and the dial.");
+    }
+
+    @Test
+    void saysThatTheFactorFalls() {
+        assertThat(everyTenDays(0.75, 0.60, 0.60, 0.45, 0.45, 0.30).trend())
+                .hasValue(
+                        "The factor drifts downwards: a straight line through the 6 points of the newest phase, 2026-01-05 to"
+                                + " 2026-02-24, changes by -2.97 % a year (95 % interval -4.04 to -1.91 %). Look at the stockpile, its"
+                                + " absorption and the dial.");
+    }
+
+    /** Sxy 0.15, slope 0.0085714; squares left 0.0137143 over 4, s 0.0585540; 2.7764 x 0.0139971 = 0.0388620 a step. */
+    @Test
+    void saysThatNoDriftCanBeTold() {
+        assertThat(everyTenDays(0.4, 0.5, 0.4, 0.5, 0.4, 0.5).trend())
+                .hasValue(
+                        "No drift can be told from the scatter: a straight line through the 6 points of the newest phase,"
+                                + " 2026-01-05 to 2026-02-24, changes by 0.31 % a year (95 % interval -1.11 to 1.73 %).");
+    }
+
+    @Test
+    void saysWhenADriftCannotBeTold() {
+        String tooFew = "Whether the factor drifts cannot be told yet: that takes 6 points of one phase over 28 days.";
+        assertThat(everyTenDays(0.4, 0.5, 0.4, 0.5, 0.6).trend()).hasValue(tooFew);
+        assertThat(new OverTimeDesk().model().trend()).isEmpty();
+        OverTimeDesk quick = new OverTimeDesk();
+        quick.quiet(20);
+        assertThat(quick.model().trend()).as("20 days").hasValue(tooFew);
+    }
+
+    @Test
+    void equalReadingsSayMoreOfTheDialThanOfTheDrift() {
+        assertThat(everyTenDays(0.4, 0.4, 0.4, 0.4, 0.4, 0.4).trend())
+                .hasValue(
+                        "Whether the factor drifts cannot be told: the points keep closer to a line than a dial divided to"
+                                + " 0.10 % can show.");
+    }
+
+    @Test
+    void aStepIsNoDrift() {
+        made.lab.begin("M-1/1", "M-1");
+        for (int i = 0; i < 6; i++) {
+            made.lab.trials("M-1/1", "M-1", TimeBook.START.plusDays(10L * i), i % 2 == 0 ? 0.4 : 0.5);
+        }
+        made.lab.keep(
+                SampleCalibrations.dialCalibration("C-1", "B-1", TimeBook.START.plusDays(55), "0.0", "5.0", "10.0"));
+        made.lab.trials("M-1/1", "M-1", TimeBook.START.plusDays(60), 0.8);
+        assertThat(made.model().trend().orElseThrow()).startsWith("Whether the factor drifts cannot be told yet");
+    }
+}
