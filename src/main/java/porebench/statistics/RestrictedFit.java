@@ -144,11 +144,7 @@ record RestrictedFit(double[] variances, double minusTwiceLog, double mean, doub
 
     /** Where the digits of the likelihood end, how flat it is still tells which of two places is nearer. */
     private static boolean isFlatter(
-            RestrictedLikelihood.At at,
-            double[] tried,
-            RestrictedLikelihood.At from,
-            double[] variances,
-            int[] free) {
+            RestrictedLikelihood.At at, double[] tried, RestrictedLikelihood.At from, double[] variances, int[] free) {
         return steepest(logSlope(at.minusTwiceLog(), tried, free))
                 < steepest(logSlope(from.minusTwiceLog(), variances, free)) / 2;
     }

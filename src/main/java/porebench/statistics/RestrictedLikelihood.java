@@ -97,8 +97,7 @@ final class RestrictedLikelihood {
     }
 
     private static Passed widened(Passed group, Growth growth) {
-        return new Passed(
-                group.determinant().plus(growth.log()), growth.precision(), group.mean(), group.residue());
+        return new Passed(group.determinant().plus(growth.log()), growth.precision(), group.mean(), group.residue());
     }
 
     private static Passed[] together(Passed[] inner, Layer layer, int outer, int variables) {
