@@ -110,7 +110,8 @@ final class PlotCanvas extends ChartPanel {
         scale = look.scale();
         setBackground(look.background());
         setChart(chart);
-        setMouseZoomable(true);
+        // Bars are few and have nothing to look at more closely.
+        setMouseZoomable(chart.getPlot() instanceof XYPlot);
         points = PlotPoint.of(chart);
         zoomed = false;
         mark(marked.flatMap(before -> known(before.id())));
@@ -233,11 +234,10 @@ final class PlotCanvas extends ChartPanel {
 
     /** Shows more or less about a place, which stays where it is. */
     void zoomBy(double factor, Point2D about) {
-        if (getChart() == null || area(0) == null) {
+        if (getChart() == null || area(0) == null || !(getChart().getPlot() instanceof XYPlot plot)) {
             return;
         }
         PlotRenderingInfo info = getChartRenderingInfo().getPlotInfo();
-        XYPlot plot = getChart().getXYPlot();
         plot.zoomDomainAxes(factor, info, about, true);
         if (!(plot instanceof CombinedDomainXYPlot)) {
             plot.zoomRangeAxes(factor, info, about, true);
@@ -255,7 +255,7 @@ final class PlotCanvas extends ChartPanel {
             }
             Graphics2D g = (Graphics2D) graphics.create();
             g.setRenderingHints(getChart().getRenderingHints());
-            g.setPaint(getChart().getXYPlot().getDomainAxis().getLabelPaint());
+            g.setPaint(getChart().getPlot().getNoDataMessagePaint());
             g.setStroke(new BasicStroke((float) (2 * scale)));
             marked.flatMap(PlotCanvas.this::drawn).ifPresent(place -> {
                 double radius = 9 * scale;

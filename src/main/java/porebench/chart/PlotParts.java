@@ -12,10 +12,13 @@ import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
+import org.jfree.chart.LegendItemSource;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.block.BlockBorder;
+import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.title.TextTitle;
@@ -178,10 +181,33 @@ final class PlotParts {
         return new RectangleInsets(scale * top, scale * left, scale * bottom, scale * right);
     }
 
+    /** Says what bars filled so are. */
+    void addLegendBox(String word, Paint filling) {
+        double side = 11 * look.scale();
+        legend.add(new LegendItem(
+                word,
+                null,
+                null,
+                null,
+                new Rectangle2D.Double(-side / 2, -side / 2, side, side),
+                filling,
+                stroke(1.6),
+                look.counted()));
+    }
+
+    /** Makes a chart of bars in the theme's look, its legend below. */
+    JFreeChart chart(CategoryPlot plot) {
+        plot.setRangeGridlinePaint(look.grid());
+        plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
+        plot.setFixedLegendItems(legend);
+        dressFrame(plot);
+        return finished(plot, plot);
+    }
+
     /** Makes a chart of a plot in the theme's look, its legend below. */
     JFreeChart chart(XYPlot plot) {
         dress(plot);
-        return finished(plot);
+        return finished(plot, plot);
     }
 
     /** Makes a chart of plots below one another along one axis, in the theme's look, its legend below. */
@@ -193,28 +219,32 @@ final class PlotParts {
         both.add(above, 5);
         both.add(below, 3);
         dress(both);
-        return finished(both);
+        return finished(both, both);
     }
 
     private void dress(XYPlot plot) {
-        plot.setBackgroundPaint(look.background());
-        plot.setOutlinePaint(look.grid());
         plot.setDomainGridlinePaint(look.grid());
         plot.setRangeGridlinePaint(look.grid());
         plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
+        plot.setFixedLegendItems(legend);
+        dressFrame(plot);
+    }
+
+    private void dressFrame(Plot plot) {
+        plot.setBackgroundPaint(look.background());
+        plot.setOutlinePaint(look.grid());
         plot.setNoDataMessage(words.get("nothing"));
         plot.setNoDataMessageFont(look.font());
         plot.setNoDataMessagePaint(look.text());
     }
 
-    private JFreeChart finished(XYPlot plot) {
-        plot.setFixedLegendItems(legend);
+    private JFreeChart finished(Plot plot, LegendItemSource items) {
         JFreeChart chart = new JFreeChart(null, look.font(), plot, false);
         chart.setBackgroundPaint(look.background());
         chart.setAntiAlias(true);
         chart.setTextAntiAlias(true);
         chart.setPadding(insets(8, 4, 4, 12));
-        LegendTitle below = new LegendTitle(plot);
+        LegendTitle below = new LegendTitle(items);
         below.setPosition(RectangleEdge.BOTTOM);
         below.setHorizontalAlignment(HorizontalAlignment.LEFT);
         below.setItemFont(look.font());

@@ -22,7 +22,7 @@ import org.jfree.data.xy.XYDataset;
  * @param tip what is said about it, as HTML
  */
 record PlotPoint(String id, int part, double x, double y, String tip) {
-    /** Returns the plots of a chart that lie below one another; one alone as a rule. */
+    /** Returns the plots of a chart that lie below one another; one alone as a rule, and none of a chart of bars. */
     static List<XYPlot> parts(JFreeChart chart) {
         if (chart.getPlot() instanceof CombinedDomainXYPlot combined) {
             List<XYPlot> parts = new ArrayList<>();
@@ -31,7 +31,7 @@ record PlotPoint(String id, int part, double x, double y, String tip) {
             }
             return parts;
         }
-        return List.of(chart.getXYPlot());
+        return chart.getPlot() instanceof XYPlot only ? List.of(only) : List.of();
     }
 
     /** Returns the points of a chart that can be opened, from left to right. */

@@ -81,6 +81,16 @@ public final class PlotView {
         put(data, look, in -> ElevationChart.of(data, in, locale), () -> PlotTables.of(data));
     }
 
+    /** Shows what the parts of an uncertainty budget contribute. */
+    public void show(BudgetBars data, ChartLook look) {
+        put(data, look, in -> BudgetChart.of(data, in, locale), () -> PlotTables.of(data));
+    }
+
+    /** Shows a control chart. */
+    public void show(ControlPlot data, ChartLook look) {
+        put(data, look, in -> ControlPlotChart.of(data, in, locale), () -> PlotTables.of(data));
+    }
+
     /** Shows the shares of the components of a variance. */
     public void show(ComponentShares data, ChartLook look) {
         put(data, look, in -> ComponentSharesChart.of(data, in, locale), () -> StudyTables.of(data));

@@ -12,6 +12,7 @@ import porebench.method.RoundingRule;
 /** The words and numbers in plots, in one language. */
 final class Words {
     private static final int DECIMALS = 2;
+    private static final int FINE_DECIMALS = 3;
     private static final int VOLUME_DECIMALS = 4;
     private static final int PLAIN_DECIMALS = 12;
 
@@ -34,6 +35,16 @@ final class Words {
     /** Says a computed factor in % air to two decimals. */
     String percent(double factor) {
         return number(factor, DECIMALS);
+    }
+
+    /** Says an uncertainty in % air to three decimals. */
+    String fine(double percent) {
+        return number(percent, FINE_DECIMALS);
+    }
+
+    /** Says a share in whole percent. */
+    String whole(double percent) {
+        return number(percent, 0);
     }
 
     private String number(double number, int decimals) {

@@ -43,7 +43,7 @@ record AnovaLine(String source, String name, MeanSquare squares, Judged<FTest> t
                     shown.sixDigits(line.squares.sumOfSquares()),
                     shown.sixDigits(line.squares.meanSquare()),
                     shown.sixDigits(line.f()),
-                    shown.sixDigits(line.p())));
+                    shown.probability(line.p())));
         }
         page.table(
                 List.of(

@@ -80,7 +80,7 @@ final class BudgetCommand extends OneCommand {
         TrialsOfFile.checkApart(mixId, trials, problems);
         Stamp stamp = new Stamp(here().user(), here().clock().instant(), trialFile.toString());
         StoriesOfFile stories = calibrationFile == null
-                ? StoriesOfFile.NONE
+                ? StoriesOfFile.none(stamp)
                 : StoriesOfFile.read(ports().sheets().get(), calibrationFile, stamp, problems);
         if (Problem.anyError(problems)) {
             return Outcome.refused(problems);

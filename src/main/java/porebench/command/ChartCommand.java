@@ -67,7 +67,7 @@ final class ChartCommand extends OneCommand {
         List<Problem> problems = checkOptions();
         Sheet<ValueRow> sheet = ports().sheets().get().table(values, List.of(Subgroups.COLUMN));
         problems.addAll(sheet.problems());
-        Subgroups groups = Subgroups.of(sheet);
+        Subgroups groups = Subgroups.of(sheet, Subgroups.COLUMN);
         if (groups.names().isEmpty() && !Problem.anyError(problems)) {
             problems.add(Problem.error("values", "command.no-number", values.toString()));
         }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -13,8 +14,11 @@ import picocli.CommandLine.Option;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.sample.CorrectionSample;
+import porebench.method.trial.StopRule;
+import porebench.record.DeterminationId;
 import porebench.record.JudgedDetermination;
 import porebench.record.JudgedTrial;
+import porebench.record.LaboratoryScatter;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
 import porebench.record.Stamp;
@@ -70,9 +74,15 @@ final class FactorCommand extends OneCommand {
             return Outcome.refused(mixes.map(file -> file.with(own)).orElse(own));
         }
         List<JudgedDetermination> judged = new ArrayList<>();
-        trials.forEach((id, ofMix) -> judged.add(judge(id, ofMix, Optional.ofNullable(designs.get(id)), chosen, own)));
+        Map<DeterminationId, Profile> profiles = new HashMap<>();
+        trials.forEach((id, ofMix) -> {
+            Profile profile = profileFor(Optional.ofNullable(designs.get(id)), chosen, own);
+            profiles.put(new DeterminationId(id.text()), profile);
+            judged.add(judge(id, ofMix, Optional.ofNullable(designs.get(id)), profile, own));
+        });
+        Map<DeterminationId, StopRule> stops = stops(judged, profiles);
         return Outcome.done(
-                new FactorReport(here(), judged),
+                new FactorReport(here(), judged, stops),
                 mixes.map(file -> file.with(own)).orElse(own));
     }
 
@@ -85,11 +95,34 @@ final class FactorCommand extends OneCommand {
         }
     }
 
-    private JudgedDetermination judge(
-            MixId id, List<Trial> trials, Optional<MixDesign> design, Profile chosen, List<Problem> problems) {
-        Profile profile = profileId == null && design.isPresent()
+    private Profile profileFor(Optional<MixDesign> design, Profile chosen, List<Problem> problems) {
+        return profileId == null && design.isPresent()
                 ? profileOfMix(design.get().profileId(), problems)
                 : chosen;
+    }
+
+    /** Asks the stop rule, the other mixes of the sheet being the laboratory; simulated and real ones stay apart. */
+    private Map<DeterminationId, StopRule> stops(
+            List<JudgedDetermination> judged, Map<DeterminationId, Profile> profiles) {
+        Map<DeterminationId, StopRule> stops = new HashMap<>();
+        for (JudgedDetermination one : judged) {
+            LaboratoryScatter laboratory = LaboratoryScatter.ofDeterminations(judged.stream()
+                    .filter(other -> isSimulated(other) == isSimulated(one))
+                    .toList());
+            DeterminationId id = one.determination().value().id();
+            laboratory
+                    .stop(one, division.doubleValue(), Objects.requireNonNull(profiles.get(id)))
+                    .ifPresent(stop -> stops.put(id, stop));
+        }
+        return stops;
+    }
+
+    private static boolean isSimulated(JudgedDetermination judged) {
+        return judged.trials().stream().anyMatch(trial -> trial.trial().value().simulated());
+    }
+
+    private JudgedDetermination judge(
+            MixId id, List<Trial> trials, Optional<MixDesign> design, Profile profile, List<Problem> problems) {
         Stamp stamp = new Stamp(here().user(), here().clock().instant(), trialFile.toString());
         List<JudgedTrial> judged = trials.stream()
                 .map(trial -> JudgedTrial.of(new Version<>(trial, 1, stamp), design, Optional.empty(), profile))

@@ -266,7 +266,7 @@ final class InterlabReport implements Report {
                                 "interlab.grubbs",
                                 name(comparison, test.index()),
                                 shown.fixed(test.statistic(), 3),
-                                shown.fixed(test.p(), 4),
+                                shown.equalsProbability(test.p()),
                                 verdict(Suspicion.ofProbability(test.p())))),
                         () -> page.line(words.say(
                                 "interlab.no-grubbs",
@@ -277,7 +277,7 @@ final class InterlabReport implements Report {
                         test -> page.line(words.say(
                                 test.isHigh() ? "interlab.grubbs-two-high" : "interlab.grubbs-two-low",
                                 shown.fixed(test.statistic(), 3),
-                                shown.fixed(test.p(), 4),
+                                shown.equalsProbability(test.p()),
                                 verdict(Suspicion.ofProbability(test.p())))),
                         () -> page.line(words.say(
                                 "interlab.no-grubbs-two",

@@ -24,19 +24,23 @@ import porebench.record.port.Sheet;
  *
  * @param file the file, empty for none
  * @param calibrations all its usable calibrations
+ * @param stamp who reads it, and when
  */
-record StoriesOfFile(String file, List<Version<MeterCalibration>> calibrations) {
-    /** Nothing was ever calibrated. */
-    static final StoriesOfFile NONE = new StoriesOfFile("", List.of());
-
+record StoriesOfFile(String file, List<Version<MeterCalibration>> calibrations, Stamp stamp) {
     private static final BigDecimal WHOLE_SCALE = BigDecimal.valueOf(100);
+
+    /** Nothing was ever calibrated. */
+    static StoriesOfFile none(Stamp stamp) {
+        return new StoriesOfFile("", List.of(), stamp);
+    }
 
     static StoriesOfFile read(LabSheets sheets, Path file, Stamp stamp, List<Problem> problems) {
         Sheet<MeterCalibration> sheet = sheets.calibrations(file);
         problems.addAll(sheet.problems());
         return new StoriesOfFile(
                 file.toString(),
-                sheet.values().stream().map(one -> new Version<>(one, 1, stamp)).toList());
+                sheet.values().stream().map(one -> new Version<>(one, 1, stamp)).toList(),
+                stamp);
     }
 
     /**
@@ -83,9 +87,6 @@ record StoriesOfFile(String file, List<Version<MeterCalibration>> calibrations) 
                 WHOLE_SCALE,
                 true,
                 "");
-        Stamp stamp = calibrations.isEmpty()
-                ? new Stamp("", java.time.Instant.EPOCH, file)
-                : calibrations.get(0).stamp();
         return MeterStory.of(new Version<>(meter, 1, stamp), calibrations, profile);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.method.trial.DeterminationSummary;
+import porebench.method.trial.StopRule;
 import porebench.method.trial.Variability;
 import porebench.statistics.PooledDeviation;
 import porebench.statistics.Summary;
@@ -83,15 +84,39 @@ public record LaboratoryScatter(List<Entry> sets) {
      * @return what is to be said, or empty when no trial counts
      */
     public Optional<Variability> judge(JudgedDetermination judged, double divisionPercent, Profile profile) {
-        double[] factors = judged.trials().stream()
-                .filter(JudgedTrial::counts)
-                .mapToDouble(trial -> trial.factorPercent().orElseThrow())
-                .toArray();
         return Variability.of(
-                factors,
+                factors(judged),
                 judged.meterType(),
                 divisionPercent,
                 profile,
-                without(judged.determination().value().id(), judged.meterType()));
+                without(idOf(judged), judged.meterType()));
+    }
+
+    /**
+     * Says whether the trials of a determination are enough.
+     *
+     * @param judged the determination
+     * @param divisionPercent a division of its meter's scale, in % air, greater than 0
+     * @param profile whose half-width, least number of trials and rounding hold
+     * @return what to do, or empty when no trial counts
+     */
+    public Optional<StopRule> stop(JudgedDetermination judged, double divisionPercent, Profile profile) {
+        return StopRule.of(
+                factors(judged),
+                judged.meterType(),
+                divisionPercent,
+                profile,
+                without(idOf(judged), judged.meterType()));
+    }
+
+    private static DeterminationId idOf(JudgedDetermination judged) {
+        return judged.determination().value().id();
+    }
+
+    private static double[] factors(JudgedDetermination judged) {
+        return judged.trials().stream()
+                .filter(JudgedTrial::counts)
+                .mapToDouble(trial -> trial.factorPercent().orElseThrow())
+                .toArray();
     }
 }

@@ -6,9 +6,11 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.budget.BudgetSection;
 import porebench.desk.factor.FactorPage;
 import porebench.desk.meter.MeterPage;
 import porebench.desk.mix.MixPage;
+import porebench.desk.overtime.OverTimePage;
 import porebench.desk.register.MetersPage;
 import porebench.desk.register.RegisterPage;
 import porebench.desk.register.SourcesPage;
@@ -52,11 +54,17 @@ record Pages(List<Page> steps, List<Page> registers, TrialsPage trials, MeterPag
         MixPage mix = new MixPage(desk);
         TrialsPage trials = new TrialsPage(desk);
         return new Pages(
-                List.of(mix, new SamplePage(desk), trials, new VariabilityPage(desk, openTrial), new FactorPage(desk)),
+                List.of(
+                        mix,
+                        new SamplePage(desk),
+                        trials,
+                        new VariabilityPage(desk, openTrial, new BudgetSection(desk)),
+                        new FactorPage(desk)),
                 List.of(
                         new SourcesPage(desk),
                         new MetersPage(desk, openMeter),
                         new RegisterPage(desk, openMix),
+                        new OverTimePage(desk, openTrial),
                         new StudyPage(desk)),
                 trials,
                 new MeterPage(desk, openMeters),

@@ -23,6 +23,7 @@ final class TrialsModel {
     private final Texts texts;
     private final DeterminationsModel determinations;
     private final EntryModel entry;
+    private final StopModel stop;
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<MixId> mix = Optional.empty();
     private Optional<TrialId> selected = Optional.empty();
@@ -33,6 +34,7 @@ final class TrialsModel {
         this.texts = Texts.of(BUNDLE, desk.tools().locale());
         this.determinations = new DeterminationsModel(desk, texts);
         this.entry = new EntryModel(desk, determinations, texts);
+        this.stop = new StopModel(desk, determinations, entry, texts);
         follow();
         desk.onChange(this::follow);
         entry.history().onChange(this::fire);
@@ -52,6 +54,10 @@ final class TrialsModel {
 
     DeterminationsModel determinations() {
         return determinations;
+    }
+
+    StopModel stop() {
+        return stop;
     }
 
     private void follow() {

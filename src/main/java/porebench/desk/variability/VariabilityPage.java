@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import porebench.desk.DeskModel;
+import porebench.desk.DeterminationSection;
 import porebench.desk.Page;
 import porebench.record.TrialId;
 
@@ -13,13 +14,23 @@ public final class VariabilityPage implements Page {
     private final JScrollPane scroll;
 
     /**
-     * Makes the page.
+     * Makes the page on its own.
      *
      * @param openTrial turns the window to a trial
      */
     public VariabilityPage(DeskModel desk, Consumer<TrialId> openTrial) {
+        this(desk, openTrial, DeterminationSection.nothing());
+    }
+
+    /**
+     * Makes the page.
+     *
+     * @param openTrial turns the window to a trial
+     * @param last what stands below everything else about the same determination
+     */
+    public VariabilityPage(DeskModel desk, Consumer<TrialId> openTrial, DeterminationSection last) {
         model = new VariabilityModel(desk);
-        scroll = new VariabilityPanel(model, openTrial).component().scrolled();
+        scroll = new VariabilityPanel(model, openTrial, last).component().scrolled();
     }
 
     @Override

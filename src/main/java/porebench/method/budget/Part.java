@@ -17,9 +17,9 @@ public enum Part {
     /** How far the measuring cylinder or the balance may be wrong. */
     WATER_MEASURE("water-measure", "mL"),
     /** The last digit of the water withdrawn, read off a vessel marked in shares of the bowl. */
-    SHARE("share", "% of the bowl"),
+    SHARE("share", "% bowl"),
     /** How far the marks of such a vessel may be wrong. */
-    SHARE_MEASURE("share-measure", "% of the bowl"),
+    SHARE_MEASURE("share-measure", "% bowl"),
     /** The masses of the sample, to which the factor is proportional. */
     SAMPLE("sample", "kg"),
     /** The factor that is subtracted. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import porebench.statistics.DixonTest;
 import porebench.statistics.GrubbsPairTest;
@@ -24,10 +25,15 @@ import porebench.statistics.Summary;
  * @param one Grubbs's test of a single trial, or why it means nothing
  * @param pair Grubbs's test of two trials on one side, or why it means nothing
  * @param dixon Dixon's test, or why it means nothing
+ * @param combinedP the smallest p times the number of tests made, at most 1; empty when none could be made
  * @param suspects the trials that stand out, if any do
  */
 public record Outliers(
-        Judged<GrubbsTest> one, Judged<GrubbsPairTest> pair, Judged<DixonTest> dixon, Optional<Suspects> suspects) {
+        Judged<GrubbsTest> one,
+        Judged<GrubbsPairTest> pair,
+        Judged<DixonTest> dixon,
+        OptionalDouble combinedP,
+        Optional<Suspects> suspects) {
     /** The false alarms that are accepted: one in twenty. Common practice, no source. */
     public static final double SIGNIFICANCE = 0.05;
 
@@ -48,10 +54,8 @@ public record Outliers(
      *
      * @param test the test with the smallest p
      * @param indices the positions of the trials, from 0; several when they lie equally far out
-     * @param combinedP the p of that test times the number of tests made, at most 1
-     * @param testsMade how many tests could be made
      */
-    public record Suspects(Test test, List<Integer> indices, double combinedP, int testsMade) {
+    public record Suspects(Test test, List<Integer> indices) {
         public Suspects {
             indices = List.copyOf(indices);
         }
@@ -73,12 +77,13 @@ public record Outliers(
         one.meaningful().ifPresent(test -> made.add(new Candidate(Test.ONE, test.p(), asFar(test, factors))));
         pair.meaningful().ifPresent(test -> made.add(new Candidate(Test.PAIR, test.p(), pair(test, factors))));
         dixon.meaningful().ifPresent(test -> made.add(new Candidate(Test.DIXON, test.p(), List.of(test.index()))));
-        Optional<Suspects> suspects = made.stream()
-                .reduce((best, other) -> other.p() < best.p() ? other : best)
-                .map(best ->
-                        new Suspects(best.test(), best.indices(), Math.min(1, best.p() * made.size()), made.size()))
-                .filter(found -> found.combinedP() < SIGNIFICANCE);
-        return new Outliers(one, pair, dixon, suspects);
+        Optional<Candidate> best = made.stream().reduce((first, other) -> other.p() < first.p() ? other : first);
+        OptionalDouble combined = best.stream()
+                .mapToDouble(smallest -> Math.min(1, smallest.p() * made.size()))
+                .findFirst();
+        Optional<Suspects> suspects = best.filter(smallest -> combined.orElse(1) < SIGNIFICANCE)
+                .map(smallest -> new Suspects(smallest.test(), smallest.indices()));
+        return new Outliers(one, pair, dixon, combined, suspects);
     }
 
     /** Returns the trials that lie as far from the mean as the one the test looked at, on either side. */

@@ -3,9 +3,11 @@ package porebench.method.trial;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import porebench.method.FigureName;
+import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.quantity.Require;
 import porebench.statistics.ChiSquare;
+import porebench.statistics.PooledDeviation;
 import porebench.statistics.StudentT;
 import porebench.statistics.Summary;
 
@@ -92,6 +94,30 @@ public record StopRule(
         Require.atLeast("trialsInAll", trialsInAll, 1);
         halfWidthPercent.ifPresent(value -> Require.positive("halfWidthPercent", value));
         Require.positive("wantedPercent", wantedPercent);
+    }
+
+    /**
+     * Says whether some trials are enough.
+     *
+     * @param factors the factors of the trials that count, in % air
+     * @param type the type of meter
+     * @param divisionPercent a division of its scale, in % air, greater than 0
+     * @param profile whose half-width, least number of trials and rounding hold
+     * @param laboratory the scatter of the laboratory's other determinations on this type of meter, if it has any
+     * @return what to do; empty when no trial counts
+     */
+    public static Optional<StopRule> of(
+            double[] factors,
+            MeterType type,
+            double divisionPercent,
+            Profile profile,
+            Optional<PooledDeviation> laboratory) {
+        if (factors.length == 0) {
+            return Optional.empty();
+        }
+        Summary trials = Summary.of(factors);
+        Optional<LaboratoryCheck> check = LaboratoryCheck.of(factors, type, divisionPercent, laboratory);
+        return Optional.of(of(trials, Scatter.of(trials, type, divisionPercent, check), profile));
     }
 
     /**
