@@ -7,8 +7,9 @@ import java.util.OptionalDouble;
  * What share of a variance each of its components has.
  *
  * @param shares the components in the order of the study
+ * @param isSimulated whether nothing of it was measured, as in a book for training
  */
-public record ComponentShares(List<Share> shares) {
+public record ComponentShares(List<Share> shares, boolean isSimulated) {
     public ComponentShares {
         shares = List.copyOf(shares);
     }

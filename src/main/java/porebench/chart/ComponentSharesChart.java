@@ -79,6 +79,9 @@ final class ComponentSharesChart {
         renderer.setSeriesToolTipGenerator(0, (dataset, series, item) -> tips.get(item));
         plot.setDataset(new XYBarDataset(new XYSeriesCollection(bars), BAR_WIDTH));
         plot.setRenderer(renderer);
+        if (data.isSimulated()) {
+            parts.sayAbove(words.get("notice.simulated"));
+        }
         return parts.chart(plot);
     }
 

@@ -7,82 +7,115 @@ package porebench.statistics;
  * Newton's method. Source: forward differentiation by the chain rule.
  */
 final class Jet {
-    final double value;
-    final double[] slope;
-    final double[][] curve;
+    private final int variables;
 
-    private Jet(double value, double[] slope, double[][] curve) {
-        this.value = value;
-        this.slope = slope;
-        this.curve = curve;
+    /** The value, the first derivatives, and the lower triangle of the second ones, row by row. */
+    private final double[] parts;
+
+    private Jet(int variables, double[] parts) {
+        this.variables = variables;
+        this.parts = parts;
     }
 
     static Jet constant(double value, int variables) {
-        return new Jet(value, new double[variables], new double[variables][variables]);
+        Jet constant = new Jet(variables, new double[1 + variables + variables * (variables + 1) / 2]);
+        constant.parts[0] = value;
+        return constant;
     }
 
     /** Returns one of the variables themselves. */
     static Jet variable(double value, int index, int variables) {
         Jet variable = constant(value, variables);
-        variable.slope[index] = 1;
+        variable.parts[1 + index] = 1;
         return variable;
     }
 
+    double value() {
+        return parts[0];
+    }
+
+    /** Returns the derivative in a variable. */
+    double slope(int index) {
+        return parts[1 + index];
+    }
+
+    /** Returns the second derivative in two variables. */
+    double curve(int one, int other) {
+        int high = Math.max(one, other);
+        return parts[1 + variables + high * (high + 1) / 2 + Math.min(one, other)];
+    }
+
     Jet plus(Jet other) {
-        Jet sum = constant(value + other.value, slope.length);
-        for (int i = 0; i < slope.length; i++) {
-            sum.slope[i] = slope[i] + other.slope[i];
-            for (int j = 0; j <= i; j++) {
-                sum.curve[i][j] = curve[i][j] + other.curve[i][j];
-            }
-        }
-        return sum;
+        return plusTimes(1, other);
     }
 
     Jet minus(Jet other) {
-        return plus(other.times(-1));
+        return plusTimes(-1, other);
+    }
+
+    /** Returns this number and another one, that times a plain factor. */
+    Jet plusTimes(double factor, Jet other) {
+        double[] sum = new double[parts.length];
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] = parts[i] + factor * other.parts[i];
+        }
+        return new Jet(variables, sum);
     }
 
     Jet times(double factor) {
-        return chain(value * factor, factor, 0);
+        double[] product = new double[parts.length];
+        for (int i = 0; i < product.length; i++) {
+            product[i] = factor * parts[i];
+        }
+        return new Jet(variables, product);
     }
 
     Jet plus(double number) {
-        return chain(value + number, 1, 0);
+        double[] sum = parts.clone();
+        sum[0] += number;
+        return new Jet(variables, sum);
     }
 
     Jet times(Jet other) {
-        Jet product = constant(value * other.value, slope.length);
-        for (int i = 0; i < slope.length; i++) {
-            product.slope[i] = slope[i] * other.value + value * other.slope[i];
-            for (int j = 0; j <= i; j++) {
-                product.curve[i][j] = curve[i][j] * other.value
-                        + slope[i] * other.slope[j]
-                        + slope[j] * other.slope[i]
-                        + value * other.curve[i][j];
+        double[] product = new double[parts.length];
+        double mine = parts[0];
+        double its = other.parts[0];
+        product[0] = mine * its;
+        int place = 1 + variables;
+        for (int i = 1; i <= variables; i++) {
+            product[i] = parts[i] * its + mine * other.parts[i];
+            for (int j = 1; j <= i; j++) {
+                product[place] = parts[place] * its
+                        + parts[i] * other.parts[j]
+                        + parts[j] * other.parts[i]
+                        + mine * other.parts[place];
+                place++;
             }
         }
-        return product;
+        return new Jet(variables, product);
     }
 
     Jet inverse() {
-        double inverse = 1 / value;
+        double inverse = 1 / parts[0];
         return chain(inverse, -inverse * inverse, 2 * inverse * inverse * inverse);
     }
 
     Jet log() {
-        return chain(Math.log(value), 1 / value, -1 / (value * value));
+        return chain(Math.log(parts[0]), 1 / parts[0], -1 / (parts[0] * parts[0]));
     }
 
     /** Returns a function of this number, of which the value and both derivatives are given. */
     private Jet chain(double result, double first, double second) {
-        Jet made = constant(result, slope.length);
-        for (int i = 0; i < slope.length; i++) {
-            made.slope[i] = first * slope[i];
-            for (int j = 0; j <= i; j++) {
-                made.curve[i][j] = first * curve[i][j] + second * slope[i] * slope[j];
+        double[] made = new double[parts.length];
+        made[0] = result;
+        int place = 1 + variables;
+        for (int i = 1; i <= variables; i++) {
+            made[i] = first * parts[i];
+            for (int j = 1; j <= i; j++) {
+                made[place] = first * parts[place] + second * parts[i] * parts[j];
+                place++;
             }
         }
-        return made;
+        return new Jet(variables, made);
     }
 }

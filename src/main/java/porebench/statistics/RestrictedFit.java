@@ -18,6 +18,10 @@ import java.util.stream.IntStream;
 record RestrictedFit(double[] variances, double minusTwiceLog, double mean, double varianceOfMean) {
     private static final double AS_GOOD_AS_0 = 1e-9;
     private static final double FLAT = 1e-9;
+
+    /** For the likelihood alone this is enough: it changes with the square of what is left. */
+    private static final double NEARLY_FLAT = 1e-5;
+
     private static final double LONGEST_STEP = 2;
     private static final int MOST_STEPS = 200;
     private static final int MOST_ROUNDS = 20;
@@ -31,17 +35,17 @@ record RestrictedFit(double[] variances, double minusTwiceLog, double mean, doub
 
     /** Finds the greatest likelihood from a start. */
     static RestrictedFit of(RestrictedLikelihood likelihood, double... start) {
-        return climb(likelihood, start, NONE);
+        return climb(likelihood, start, NONE, FLAT);
     }
 
-    /** Finds the greatest likelihood with one of the variances given. */
+    /** Finds the greatest likelihood with one of the variances given, to about 1e-10. */
     static RestrictedFit given(RestrictedLikelihood likelihood, int index, double variance, double... start) {
         double[] from = start.clone();
         from[index] = variance;
-        return climb(likelihood, from, index);
+        return climb(likelihood, from, index, NEARLY_FLAT);
     }
 
-    private static RestrictedFit climb(RestrictedLikelihood likelihood, double[] start, int given) {
+    private static RestrictedFit climb(RestrictedLikelihood likelihood, double[] start, int given, double flat) {
         double[] variances = start.clone();
         boolean[] isFree = new boolean[variances.length];
         for (int i = 0; i < isFree.length; i++) {
@@ -52,10 +56,10 @@ record RestrictedFit(double[] variances, double minusTwiceLog, double mean, doub
         }
         RestrictedLikelihood.At at = likelihood.at(variances);
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            at = newton(likelihood, variances, isFree, at);
+            at = newton(likelihood, variances, isFree, at, flat);
             boolean isDone = true;
             for (int i = 0; i < variances.length; i++) {
-                if (i != given && !isFree[i] && at.minusTwiceLog().slope[i] < 0) {
+                if (i != given && !isFree[i] && at.minusTwiceLog().slope(i) < 0) {
                     isFree[i] = true;
                     variances[i] = LET_GO_AT * largest(variances);
                     isDone = false;
@@ -66,7 +70,7 @@ record RestrictedFit(double[] variances, double minusTwiceLog, double mean, doub
             }
             at = likelihood.at(variances);
         }
-        return new RestrictedFit(variances, at.minusTwiceLog().value, at.mean(), at.varianceOfMean());
+        return new RestrictedFit(variances, at.minusTwiceLog().value(), at.mean(), at.varianceOfMean());
     }
 
     private static double largest(double[] variances) {
@@ -75,7 +79,11 @@ record RestrictedFit(double[] variances, double minusTwiceLog, double mean, doub
 
     /** Changes the free variances until the likelihood is flat in them. */
     private static RestrictedLikelihood.At newton(
-            RestrictedLikelihood likelihood, double[] variances, boolean[] isFree, RestrictedLikelihood.At from) {
+            RestrictedLikelihood likelihood,
+            double[] variances,
+            boolean[] isFree,
+            RestrictedLikelihood.At from,
+            double flat) {
         RestrictedLikelihood.At at = from;
         for (int step = 0; step < MOST_STEPS; step++) {
             double least = AS_GOOD_AS_0 * largest(variances);
@@ -93,7 +101,7 @@ record RestrictedFit(double[] variances, double minusTwiceLog, double mean, doub
             int[] free =
                     IntStream.range(0, isFree.length).filter(i -> isFree[i]).toArray();
             double[] slope = logSlope(at.minusTwiceLog(), variances, free);
-            if (steepest(slope) < FLAT) {
+            if (steepest(slope) < flat) {
                 break;
             }
             double[] move = move(logCurve(at.minusTwiceLog(), variances, free), slope);
@@ -119,22 +127,24 @@ record RestrictedFit(double[] variances, double minusTwiceLog, double mean, doub
                 tried[free[i]] *= Math.exp(part * move[i]);
             }
             RestrictedLikelihood.At at = likelihood.at(tried);
-            if (isBetter(at, tried, from, variances, free)) {
+            double gain = from.minusTwiceLog().value() - at.minusTwiceLog().value();
+            boolean isBeyondDigits = Math.abs(gain)
+                    <= LAST_DIGITS * Math.abs(from.minusTwiceLog().value());
+            if (isBeyondDigits ? isFlatter(at, tried, from, variances, free) : gain > 0) {
                 System.arraycopy(tried, 0, variances, 0, tried.length);
                 return at;
+            }
+            if (isBeyondDigits) {
+                break;
             }
             part /= 2;
         }
         return from;
     }
 
-    /** Tells by the likelihood, and where its digits end by how flat it is. */
-    private static boolean isBetter(
+    /** Where the digits of the likelihood end, how flat it is still tells which of two places is nearer. */
+    private static boolean isFlatter(
             RestrictedLikelihood.At at, double[] tried, RestrictedLikelihood.At from, double[] variances, int[] free) {
-        double gain = from.minusTwiceLog().value - at.minusTwiceLog().value;
-        if (Math.abs(gain) > LAST_DIGITS * Math.abs(from.minusTwiceLog().value)) {
-            return gain > 0;
-        }
         return steepest(logSlope(at.minusTwiceLog(), tried, free))
                 < steepest(logSlope(from.minusTwiceLog(), variances, free)) / 2;
     }
@@ -144,17 +154,17 @@ record RestrictedFit(double[] variances, double minusTwiceLog, double mean, doub
     }
 
     private static double[] logSlope(Jet jet, double[] variances, int[] free) {
-        return Arrays.stream(free).mapToDouble(i -> variances[i] * jet.slope[i]).toArray();
+        return Arrays.stream(free).mapToDouble(i -> variances[i] * jet.slope(i)).toArray();
     }
 
     private static double[][] logCurve(Jet jet, double[] variances, int[] free) {
         double[][] curve = new double[free.length][free.length];
         for (int i = 0; i < free.length; i++) {
             for (int j = 0; j < free.length; j++) {
-                double second = jet.curve[Math.max(free[i], free[j])][Math.min(free[i], free[j])];
+                double second = jet.curve(free[i], free[j]);
                 curve[i][j] = variances[free[i]] * variances[free[j]] * second;
             }
-            curve[i][i] += variances[free[i]] * jet.slope[free[i]];
+            curve[i][i] += variances[free[i]] * jet.slope(free[i]);
         }
         return curve;
     }

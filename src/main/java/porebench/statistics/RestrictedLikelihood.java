@@ -1,5 +1,7 @@
 package porebench.statistics;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import porebench.statistics.NestedValues.Layer;
 
@@ -41,44 +43,66 @@ final class RestrictedLikelihood {
         Passed[] passed = innermost(known[count - 1]);
         for (int i = values.depth(); i > 0; i--) {
             Layer layer = values.layers().get(i);
-            for (int group = 0; group < passed.length; group++) {
-                passed[group] = withVariance(passed[group], known[i - 1]);
+            if (i == values.depth()) {
+                widenInnermost(passed, layer, known[i - 1]);
+            } else {
+                for (int group = 0; group < passed.length; group++) {
+                    passed[group] = withVariance(passed[group], known[i - 1]);
+                }
             }
             passed = together(passed, layer, values.layers().get(i - 1).groups(), count);
         }
         Passed all = passed[0];
         Jet sum = all.determinant().plus(all.precision().log()).plus(all.residue());
-        return new At(sum, all.mean().value, 1 / all.precision().value);
+        return new At(sum, all.mean().value(), 1 / all.precision().value());
     }
 
     private Passed[] innermost(Jet ofValues) {
         Jet inverse = ofValues.inverse();
         Jet log = ofValues.log();
         Layer layer = values.innermost();
+        int variables = values.depth() + 1;
         Passed[] passed = new Passed[layer.groups()];
         for (int group = 0; group < passed.length; group++) {
             int size = layer.sizes()[group];
             passed[group] = new Passed(
                     log.times(size),
                     inverse.times(size),
-                    Jet.constant(layer.means()[group], ofValues.slope.length),
+                    Jet.constant(layer.means()[group], variables),
                     inverse.times(values.within()[group]));
         }
         return passed;
     }
 
+    /** Groups of one size have one precision, which is found once. */
+    private static void widenInnermost(Passed[] groups, Layer layer, Jet variance) {
+        Map<Integer, Growth> bySize = new HashMap<>();
+        for (int group = 0; group < groups.length; group++) {
+            Jet precision = groups[group].precision();
+            Growth growth = bySize.computeIfAbsent(layer.sizes()[group], size -> growth(precision, variance));
+            groups[group] = widened(groups[group], growth);
+        }
+    }
+
     private static Passed withVariance(Passed group, Jet variance) {
-        Jet growth = variance.times(group.precision()).plus(1);
-        return new Passed(
-                group.determinant().plus(growth.log()),
-                group.precision().times(growth.inverse()),
-                group.mean(),
-                group.residue());
+        return widened(group, growth(group.precision(), variance));
+    }
+
+    /** What a variance added to all values of a group does to its determinant and its precision. */
+    private record Growth(Jet log, Jet precision) {}
+
+    private static Growth growth(Jet precision, Jet variance) {
+        Jet growth = variance.times(precision).plus(1);
+        return new Growth(growth.log(), precision.times(growth.inverse()));
+    }
+
+    private static Passed widened(Passed group, Growth growth) {
+        return new Passed(group.determinant().plus(growth.log()), growth.precision(), group.mean(), group.residue());
     }
 
     private static Passed[] together(Passed[] inner, Layer layer, int outer, int variables) {
-        Jet[] precision = new Jet[outer];
-        Jet[] weighted = new Jet[outer];
+        @Nullable Jet[] precision = new Jet[outer];
+        @Nullable Jet[] weighted = new Jet[outer];
         for (int group = 0; group < inner.length; group++) {
             int parent = layer.parents()[group];
             Jet moment = inner[group].precision().times(inner[group].mean());
@@ -87,10 +111,11 @@ final class RestrictedLikelihood {
         }
         Passed[] passed = new Passed[outer];
         for (int parent = 0; parent < outer; parent++) {
+            Jet all = sum(precision[parent], Jet.constant(0, variables));
             passed[parent] = new Passed(
                     Jet.constant(0, variables),
-                    precision[parent],
-                    weighted[parent].times(precision[parent].inverse()),
+                    all,
+                    sum(weighted[parent], Jet.constant(0, variables)).times(all.inverse()),
                     Jet.constant(0, variables));
         }
         for (int group = 0; group < inner.length; group++) {

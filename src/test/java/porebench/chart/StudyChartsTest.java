@@ -11,16 +11,21 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.title.TextTitle;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
 import porebench.record.port.DataTable;
 
 class StudyChartsTest {
-    private static final ComponentShares SHARES = new ComponentShares(List.of(
-            new ComponentShares.Share("Mix", OptionalDouble.of(75), OptionalDouble.of(0.3), "standard deviation 0.3"),
-            new ComponentShares.Share("Day", OptionalDouble.empty(), OptionalDouble.empty(), "not told apart"),
-            new ComponentShares.Share("Meter", OptionalDouble.of(0), OptionalDouble.of(0), "at its bound"),
-            new ComponentShares.Share("Repeats", OptionalDouble.of(25), OptionalDouble.of(0.1), "deviation 0.1")));
+    private static final ComponentShares SHARES = new ComponentShares(
+            List.of(
+                    new ComponentShares.Share(
+                            "Mix", OptionalDouble.of(75), OptionalDouble.of(0.3), "standard deviation 0.3"),
+                    new ComponentShares.Share("Day", OptionalDouble.empty(), OptionalDouble.empty(), "not told apart"),
+                    new ComponentShares.Share("Meter", OptionalDouble.of(0), OptionalDouble.of(0), "at its bound"),
+                    new ComponentShares.Share(
+                            "Repeats", OptionalDouble.of(25), OptionalDouble.of(0.1), "deviation 0.1")),
+            true);
 
     private static final ReadingsBySample READINGS = new ReadingsBySample(
             List.of("Ada", "Bo"),
@@ -49,6 +54,16 @@ class StudyChartsTest {
         assertThat(bars.getYValue(0, 1)).isEqualTo(25);
         assertThat(shares().getRenderer().getDefaultItemLabelGenerator().generateLabel(bars, 0, 1))
                 .isEqualTo("25.0 %");
+    }
+
+    @Test
+    void whatWasSimulatedSaysSo() {
+        assertThat(ComponentSharesChart.of(SHARES, PlotData.LOOK, Locale.ENGLISH)
+                        .getSubtitles())
+                .anySatisfy(title -> assertThat(title)
+                        .isInstanceOfSatisfying(
+                                TextTitle.class,
+                                text -> assertThat(text.getText()).startsWith("SIMULATED")));
     }
 
     @Test

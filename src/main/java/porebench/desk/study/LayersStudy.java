@@ -7,14 +7,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import porebench.chart.ComponentShares;
 import porebench.desk.form.Texts;
+import porebench.record.study.LayeredReadings;
 import porebench.statistics.VarianceInterval;
 import porebench.statistics.VarianceLayers;
 
 /** Says what a study of layers amounts to. */
 final class LayersStudy {
+    private final LayeredReadings readings;
     private final VarianceLayers found;
-    private final String unit;
-    private final double division;
+    private final Source source;
     private final Texts texts;
     private final StudyFigures figures;
     private final List<Line> lines = new ArrayList<>();
@@ -22,34 +23,35 @@ final class LayersStudy {
     private record Line(String name, VarianceLayers.Layer layer) {}
 
     /**
-     * Makes the words.
+     * Where the readings are from.
      *
-     * @param names of the layers from the outermost
-     * @param unit of the values, in words
-     * @param division a division of the scale, in that unit
+     * @param isBook whether from the lab book, so that they are in % air and the same name is the same thing
+     * @param isSimulated whether nothing of them was measured
+     * @param division a division of the scale, in their unit
      */
-    LayersStudy(
-            List<String> names, VarianceLayers found, String unit, double division, Texts texts, StudyFigures figures) {
+    record Source(boolean isBook, boolean isSimulated, double division) {}
+
+    LayersStudy(LayeredReadings readings, VarianceLayers found, Source source, Texts texts, StudyFigures figures) {
+        this.readings = readings;
         this.found = found;
-        this.unit = unit;
-        this.division = division;
+        this.source = source;
         this.texts = texts;
         this.figures = figures;
-        for (int i = 0; i < names.size(); i++) {
-            lines.add(new Line(names.get(i), found.layers().get(i)));
+        for (int i = 0; i < readings.layers().size(); i++) {
+            lines.add(new Line(readings.layers().get(i), found.layers().get(i)));
         }
         lines.add(new Line(texts.get("source.repeats"), found.values()));
     }
 
     StudyShown shown() {
         return new StudyShown(
-                verdict(),
+                source.isSimulated() ? texts.get("layers.simulated", verdict()) : verdict(),
                 remarks(),
                 Optional.of(shares()),
                 Optional.empty(),
                 List.of(
                         figures.components(
-                                unit,
+                                unit(),
                                 lines.stream()
                                         .map(line -> figures.componentRow(
                                                 line.name(),
@@ -87,7 +89,11 @@ final class LayersStudy {
     }
 
     private String inUnit(String number) {
-        return unit.equals(texts.get("unit.air")) ? texts.get("value.air", number) : number;
+        return source.isBook() ? texts.get("value.air", number) : number;
+    }
+
+    private String unit() {
+        return texts.get(source.isBook() ? "unit.air" : "unit.file");
     }
 
     private Optional<String> why(Line line) {
@@ -108,9 +114,13 @@ final class LayersStudy {
                 "layers.mean",
                 figures.number(found.mean()),
                 figures.number(Math.sqrt(found.meanVariance())),
-                unit,
+                unit(),
                 Integer.toString(found.count())));
         lines.forEach(line -> why(line).ifPresent(remarks::add));
+        if (source.isBook()) {
+            readings.recurring().forEach(layer -> remarks.add(texts.get("layers.recurring", layer)));
+        }
+        double division = source.division();
         double variance = found.values().variance().orElse(Double.MAX_VALUE);
         if (variance < division * division / 12) {
             remarks.add(texts.get("remark.within-division", figures.number(division)));
@@ -120,7 +130,7 @@ final class LayersStudy {
     }
 
     private ComponentShares shares() {
-        return new ComponentShares(lines.stream().map(this::share).toList());
+        return new ComponentShares(lines.stream().map(this::share).toList(), source.isSimulated());
     }
 
     private ComponentShares.Share share(Line line) {

@@ -103,15 +103,17 @@ final class OperatorsStudy {
     }
 
     private ComponentShares shares() {
-        return new ComponentShares(parts.stream()
-                .map(part -> new ComponentShares.Share(
-                        part.name(),
-                        percent(study.share(part.estimate().variance())),
-                        OptionalDouble.of(Math.sqrt(part.estimate().variance())),
-                        texts.get(
-                                "share.deviation",
-                                figures.number(Math.sqrt(part.estimate().variance())))))
-                .toList());
+        return new ComponentShares(
+                parts.stream()
+                        .map(part -> new ComponentShares.Share(
+                                part.name(),
+                                percent(study.share(part.estimate().variance())),
+                                OptionalDouble.of(Math.sqrt(part.estimate().variance())),
+                                texts.get(
+                                        "share.deviation",
+                                        figures.number(Math.sqrt(part.estimate().variance())))))
+                        .toList(),
+                false);
     }
 
     private static OptionalDouble percent(OptionalDouble share) {

@@ -67,24 +67,24 @@ final class StudyComputing {
                 LayeredReadings.of(sheet),
                 readings -> layers(
                         readings,
-                        texts.get("unit.file"),
-                        FinestStep.of(readings.values()).doubleValue()));
+                        new LayersStudy.Source(
+                                false, false, FinestStep.of(readings.values()).doubleValue())));
     }
 
     /** Makes the study of a lab book's factors. */
-    Said ofBook(LayeredReadings readings) {
+    Said ofBook(LayeredReadings readings, boolean isTraining) {
         if (readings.values().length < 2) {
             return Said.NOTHING;
         }
-        return new Said(
-                List.of(),
-                Optional.of(layers(readings, texts.get("unit.air"), JudgedDetermination.USUAL_DIVISION_PERCENT)));
+        LayersStudy.Source source =
+                new LayersStudy.Source(true, isTraining, JudgedDetermination.USUAL_DIVISION_PERCENT);
+        return new Said(List.of(), Optional.of(layers(readings, source)));
     }
 
-    private StudyShown layers(LayeredReadings readings, String unit, double division) {
+    private StudyShown layers(LayeredReadings readings, LayersStudy.Source source) {
         return VarianceLayers.of(readings.paths(), CONFIDENCE, readings.values())
                 .meaningful()
-                .map(found -> new LayersStudy(readings.layers(), found, unit, division, texts, figures).shown())
+                .map(found -> new LayersStudy(readings, found, source, texts, figures).shown())
                 .orElseGet(() -> StudyShown.of(texts.get("layers.still")));
     }
 

@@ -182,7 +182,8 @@ final class StudyModel {
                 return () -> StudyComputing.Said.wrong(why);
             }
             LayeredReadings readings = LayeredReadings.of(desk.everything(), chosen, this::words);
-            return () -> computing.ofBook(readings);
+            boolean isTraining = desk.book().isTraining();
+            return () -> computing.ofBook(readings, isTraining);
         }
         Opened opened = files.get(kind);
         if (opened == null) {

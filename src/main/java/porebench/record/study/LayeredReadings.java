@@ -90,4 +90,24 @@ public record LayeredReadings(List<String> layers, List<List<String>> paths, dou
         double[] values = sheet.values().stream().mapToDouble(ValueRow::value).toArray();
         return Answer.of(new LayeredReadings(layers, paths, values), problems);
     }
+
+    /**
+     * Returns the layers whose names stand in more than one group of the layer around, such as an operator with several
+     * determinations; they are taken for different things.
+     */
+    public List<String> recurring() {
+        List<String> recurring = new ArrayList<>();
+        for (int layer = 1; layer < layers.size(); layer++) {
+            int place = layer;
+            long names = paths.stream().map(path -> path.get(place)).distinct().count();
+            long groups = paths.stream()
+                    .map(path -> path.subList(0, place + 1))
+                    .distinct()
+                    .count();
+            if (groups > names) {
+                recurring.add(layers.get(layer));
+            }
+        }
+        return recurring;
+    }
 }

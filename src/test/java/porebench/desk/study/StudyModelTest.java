@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.chart.ComponentShares;
 import porebench.desk.BenchBook;
+import porebench.record.study.LayeredReadings;
 import porebench.record.study.TrialLayer;
 
 /** Trials of a gauge reading 6.x have the factor 0.x, because 6 % was withdrawn. */
@@ -130,6 +131,37 @@ class StudyModelTest {
         model.chooseLayer(2, Optional.empty());
         model.chooseLayer(3, Optional.empty());
         assertThat(model.problems()).containsExactly("Choose at least one layer.");
+    }
+
+    /** M. Sorrel made the trials of both determinations. */
+    @Test
+    void saysThatANameWithinTwoGroupsIsTakenForTwo() {
+        trials(1, "6.4", "6.5");
+        trials(2, "6.8", "6.9");
+        StudyModel model = model();
+        assertThat(shown(model).remarks())
+                .filteredOn(words -> words.contains("the same names"))
+                .singleElement()
+                .asString()
+                .startsWith("Operator: the same names stand in several groups");
+    }
+
+    @Test
+    void saysThatTrialsOfATrainingBookAreSimulated() {
+        LayeredReadings readings = new LayeredReadings(
+                List.of("Day"),
+                List.of(List.of("1"), List.of("1"), List.of("2"), List.of("2")),
+                new double[] {1, 2, 5, 6});
+        StudyModel model = model();
+        StudyShown shown = new StudyComputing(
+                        model.texts(),
+                        bench.desk.tools().numbers(),
+                        bench.desk.tools().problemText())
+                .ofBook(readings, true)
+                .shown()
+                .orElseThrow();
+        assertThat(shown.verdict()).startsWith("SIMULATED for training, nothing was measured. Most of the variance");
+        assertThat(shown.shares().orElseThrow().isSimulated()).isTrue();
     }
 
     @Test
