@@ -156,4 +156,69 @@ for (i in seq_len(nrow(sums))) {
           c(sqrt(sum(u^2)), sum(u^2)^2 / sum(u^4 / nu)), 1e-9)
 }
 
+# --- Chi-square, F, studentised range, variances -----------------------------------------------------------------------
+x2 <- rows("chi-square-points.csv")
+compare("chi-square-points.csv", x2$quantile, qchisq(x2$probability, x2$df), 1e-9)
+compare("chi-square-points.csv upper tail", x2$upper, pchisq(x2$quantile, x2$df, lower.tail = FALSE), 1e-9)
+points <- rows("f-chi-square-points.csv")
+compare("f-chi-square-points.csv", points$point,
+        ifelse(points$distribution == "chi-square", qchisq(points$upperTail, points$numerator, lower.tail = FALSE),
+               qf(points$upperTail, points$numerator, points$denominator, lower.tail = FALSE)), 1e-9)
+q <- rows("studentised-range.csv")
+compare("studentised-range.csv", q$factor, mapply(function(n, df) qtukey(0.95, n, df), q$n, q$df), 1e-6)
+v <- rows("variance-ratio-tails.csv")
+compare("variance-ratio-tails.csv", v$upper, pf(v$ratio, v$df1, v$df2, lower.tail = FALSE), 1e-9)
+
+# A row holds the values of a cell; what stands before them names it.
+long <- function(data) {
+  cells <- lapply(data$values, numbers)
+  names <- data[rep(seq_len(nrow(data)), lengths(cells)), setdiff(names(data), "values"), drop = FALSE]
+  cbind(names, y = unlist(cells))
+}
+squares <- function(name, file, group) {
+  data <- long(rows(file))
+  table <- anova(lm(data$y ~ factor(data[[group]])))
+  one <- rows("strd-anova-certified.csv")
+  one <- one[one$set == name, ]
+  compare(paste("strd-anova-certified.csv", name), c(one$betweenSquares, one$withinSquares), table[["Sum Sq"]], 1e-8)
+}
+squares("SiRstv", "strd-anova-sirstv.csv", "treatment")
+
+expected <- rows("gauge-expected.csv")
+for (study in c("aiag", "montgomery")) {
+  data <- long(rows(paste0("gauge-", study, ".csv")))
+  data$operator <- factor(data$operator)
+  data$sample <- factor(data$sample)
+  table <- anova(lm(y ~ sample * operator, data))
+  said <- function(key) expected$value[expected$study == study & expected$key == key]
+  compare(paste("gauge-expected.csv", study),
+          sapply(c("ss_sample", "ss_operator", "ss_interaction", "ss_repeatability"), said), table[["Sum Sq"]], 1e-8)
+  compare(paste("gauge-expected.csv p", study), said("p_interaction"), table[["Pr(>F)"]][3], 1e-7)
+}
+
+if (requireNamespace("lme4", quietly = TRUE)) {
+  layers <- rows("layers-data.csv")
+  wanted <- rows("layers-reml.csv")
+  control <- lme4::lmerControl(optimizer = "bobyqa", optCtrl = list(rhoend = 1e-12), boundary.tol = 0,
+                               check.conv.singular = "ignore", calc.derivs = FALSE)
+  for (set in wanted$set) {
+    data <- long(layers[layers$set == set, ])
+    paths <- strsplit(as.character(data$path), ";")
+    depth <- length(paths[[1]])
+    for (layer in seq_len(depth)) {
+      data[[paste0("layer", layer)]] <- factor(sapply(paths, function(path) paste(path[1:layer], collapse = "/")))
+    }
+    form <- as.formula(paste("y ~ 1 +", paste0("(1|layer", seq_len(depth), ")", collapse = " + ")))
+    fit <- lme4::lmer(form, data, REML = TRUE, control = control)
+    found <- as.data.frame(lme4::VarCorr(fit))
+    found <- found$vcov[match(c(paste0("layer", seq_len(depth)), "Residual"), found$grp)]
+    filed <- numbers(wanted$variances[wanted$set == set])
+    # A variance at its bound is 0 in one and next to nothing in the other.
+    kept <- filed > 0
+    compare(paste("layers-reml.csv", set), filed[kept], found[kept], 1e-5)
+  }
+} else {
+  cat("layers-reml.csv: not compared, lme4 is not there\n")
+}
+
 if (failed) quit(status = 1)

@@ -23,7 +23,7 @@ class PooledDeviationReferenceTest {
     @Test
     void poolsTheCertifiedResistivities() {
         PooledDeviation pooled =
-                PooledDeviation.of(sets("pooled-resistivity.csv")).orElseThrow();
+                PooledDeviation.of(sets("strd-anova-sirstv.csv")).orElseThrow();
         assertThat(pooled.sets()).isEqualTo(5);
         assertThat(pooled.degreesOfFreedom()).isEqualTo(20);
         assertThat(pooled.standardDeviation()).isCloseTo(1.04076068334656E-01, withPercentage(1e-10));
@@ -31,7 +31,7 @@ class PooledDeviationReferenceTest {
 
     @Test
     void poolsTheGears() {
-        PooledDeviation pooled = PooledDeviation.of(sets("pooled-gears.csv")).orElseThrow();
+        PooledDeviation pooled = PooledDeviation.of(sets("anova-gear.csv")).orElseThrow();
         assertThat(pooled.degreesOfFreedom()).isEqualTo(90);
         double within = pooled.standardDeviation() * pooled.standardDeviation() * 90;
         assertThat(within).isCloseTo(0.003174, offset(5e-7));
