@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
@@ -31,9 +30,6 @@ final class ControlPlotChart {
 
     /** How much of the scale a row of words about changes takes. */
     private static final double ROW = 0.09;
-
-    /** Keeps neighbouring labels apart. */
-    private static final String AIR = "\u00A0";
 
     private static final int ROW_PIXELS = 17;
     private static final Color NOTHING = new Color(0, 0, 0, 0);
@@ -78,17 +74,9 @@ final class ControlPlotChart {
     }
 
     private NumberAxis pointAxis() {
-        String[] labels = new String[data.points().size() + 1];
-        labels[0] = "";
-        String before = "";
-        for (int i = 0; i < data.points().size(); i++) {
-            String label = data.points().get(i).label();
-            // Once is enough for trials of one day.
-            labels[i + 1] = label.equals(before) ? "" : AIR + label + AIR;
-            before = label;
-        }
-        SymbolAxis axis = new SymbolAxis(words.get("axis.order"), labels);
-        axis.setGridBandsVisible(false);
+        NumberAxis axis = new LabelAxis(
+                words.get("axis.order"),
+                data.points().stream().map(ControlPlot.Point::label).toList());
         axis.setRange(0.5, Math.max(1, data.points().size()) + 0.5);
         parts.dress(axis);
         return axis;

@@ -3,16 +3,22 @@ package porebench.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.AxisState;
+import org.jfree.chart.axis.NumberTick;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
+import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
 import porebench.record.port.DataTable;
@@ -103,6 +109,24 @@ class ControlPlotChartTest {
         assertThat(parts.get(0).getDomainMarkers(Layer.FOREGROUND))
                 .extracting(marker -> ((ValueMarker) marker).getLabel())
                 .containsExactly("B-1 calibrated", "S-2: other stone");
+    }
+
+    /** Three trials of one day have one label, and at 50 pixels a point neighbours run together and the last is cut off. */
+    @Test
+    void aDayIsWrittenOnceAndWhereThereIsRoom() {
+        LabelAxis axis = new LabelAxis(
+                "by date", List.of("2026-03-01", "2026-03-01", "2026-03-01", "2026-03-02", "2026-03-03", "2026-03-09"));
+        axis.setTickLabelFont(PlotData.LOOK.font());
+        axis.setRange(0.5, 6.5);
+        Graphics2D graphics = new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB).createGraphics();
+        assertThat(axis.refreshTicks(
+                        graphics, new AxisState(), new Rectangle2D.Double(0, 0, 300, 100), RectangleEdge.BOTTOM))
+                .extracting(NumberTick::getText)
+                .containsExactly("2026-03-01", "2026-03-02");
+        assertThat(axis.refreshTicks(
+                        graphics, new AxisState(), new Rectangle2D.Double(0, 0, 1200, 100), RectangleEdge.BOTTOM))
+                .extracting(NumberTick::getNumber)
+                .containsExactly(1.0, 4.0, 5.0, 6.0);
     }
 
     @Test

@@ -234,7 +234,7 @@ final class OverTimeModel {
         }
         OptionalDouble exact = RunLength.exact(rules);
         return exact.isPresent()
-                ? texts.get("alarms.published", rounded(exact.getAsDouble()))
+                ? texts.get("alarms.exact", rounded(exact.getAsDouble()))
                 : texts.get(
                         "alarms.simulated",
                         rounded(runLengths

@@ -244,7 +244,7 @@ class OverTimeModelTest {
     void theFalseAlarmsOfTheUsualRulesAndOfAveragesAndSumsAreSaid() {
         made.quiet(20);
         OverTimeModel model = made.model();
-        assertThat(model.falseAlarms()).contains("about once in 220 points", "Champ and Woodall");
+        assertThat(model.falseAlarms()).contains("about once in 220 points", "exact");
         model.ask(RunRule.SIX_IN_A_TREND, true);
         assertThat(model.falseAlarms()).contains("simulated");
         model.choose(PhasedChart.Kind.EWMA);

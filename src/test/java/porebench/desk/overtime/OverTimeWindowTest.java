@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
+import java.awt.event.MouseEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -115,6 +117,27 @@ class OverTimeWindowTest {
         assertThat(Files.readString(file)).contains("Operator R. Vale: Control chart of cumulative sums");
         EventThread.run(Theme.DARK::apply);
         EventThread.settle();
+    }
+
+    @Test
+    void draggingZoomsInAndShowAllLeadsBack() throws Exception {
+        AbstractButton all = find(AbstractButton.class, "all.control");
+        assertThat(all.isEnabled()).isFalse();
+        mouse(MouseEvent.MOUSE_PRESSED, 300, 60);
+        mouse(MouseEvent.MOUSE_DRAGGED, 500, 180);
+        mouse(MouseEvent.MOUSE_RELEASED, 500, 180);
+        EventThread.settle();
+        assertThat(all.isEnabled()).isTrue();
+        press("all.control");
+        assertThat(all.isEnabled()).isFalse();
+    }
+
+    private void mouse(int what, int x, int y) throws Exception {
+        EventThread.run(() -> {
+            Component plot = find(Component.class, "plot.control");
+            plot.dispatchEvent(
+                    new MouseEvent(plot, what, 0, InputEvent.BUTTON1_DOWN_MASK, x, y, 1, false, MouseEvent.BUTTON1));
+        });
     }
 
     @Test

@@ -1,0 +1,49 @@
+package porebench.chart;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.axis.AxisState;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTick;
+import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.TextAnchor;
+
+/**
+ * A horizontal axis of points counted from 1, each with a label: of equal neighbours the first, of those that would run
+ * into one another the left one, and none that the right edge would cut off.
+ */
+final class LabelAxis extends NumberAxis {
+    private static final long serialVersionUID = 1L;
+    private static final String AIR = "\u2007\u2007";
+
+    private final List<String> labels;
+
+    LabelAxis(String title, List<String> labels) {
+        super(title);
+        this.labels = List.copyOf(labels);
+        setAutoTickUnitSelection(false);
+    }
+
+    @Override
+    public List<NumberTick> refreshTicks(Graphics2D graphics, AxisState state, Rectangle2D area, RectangleEdge edge) {
+        List<NumberTick> ticks = new ArrayList<>();
+        String before = "";
+        double free = Double.NEGATIVE_INFINITY;
+        graphics.setFont(getTickLabelFont());
+        for (int i = 0; i < labels.size(); i++) {
+            String label = labels.get(i);
+            double at = valueToJava2D(i + 1.0, area, edge);
+            double width = graphics.getFontMetrics().stringWidth(label + AIR);
+            boolean hasRoom = at - width / 2 >= free && at + width / 2 <= area.getMaxX() + width / 6;
+            boolean isShown = !label.equals(before) && hasRoom && getRange().contains(i + 1.0);
+            if (isShown) {
+                ticks.add(new NumberTick((double) (i + 1), label, TextAnchor.TOP_CENTER, TextAnchor.TOP_CENTER, 0));
+                free = at + width / 2;
+            }
+            before = label;
+        }
+        return ticks;
+    }
+}
