@@ -20,6 +20,12 @@ import porebench.quantity.Require;
  * round to the printed ones, and the printed one decides so that a verdict can be redone with the table in hand.
  */
 public final class CriticalRange {
+    /**
+     * The share of honest results whose range a pooled deviation lets pass. It is asked beside the check of a stated
+     * repeatability, which lets 0.95 pass; both at 0.95 would raise too many false alarms together.
+     */
+    public static final double POOLED_PROBABILITY = 0.99;
+
     private static final double PROBABILITY = 0.95;
     private static final int STEPS_A_UNIT = 32;
 
@@ -89,16 +95,17 @@ public final class CriticalRange {
      *
      * @param n how many results, at least 2
      * @param degreesOfFreedom of the standard deviation, at least 2
+     * @param probability that the range stays within, from 0.5 to 0.999
      * @throws IllegalArgumentException if an argument is outside these bounds
      */
-    public static double factor(int n, int degreesOfFreedom) {
-        return StudentisedRange.factor(n, degreesOfFreedom);
+    public static double factor(int n, int degreesOfFreedom, double probability) {
+        return StudentisedRange.factor(n, degreesOfFreedom, probability);
     }
 
     /**
      * Checks the range of some results against a standard deviation pooled over earlier ones.
      *
-     * <p>The factor is the exact one for the degrees of freedom. On a divided scale the limit is never below one division,
+     * <p>The factor is the exact one for the degrees of freedom and {@link #POOLED_PROBABILITY}. On a divided scale the limit is never below one division,
      * and a pooled deviation below that of the division counts as the division's: a smaller one cannot be seen.
      *
      * @param range what the results span, at least 0
@@ -113,7 +120,7 @@ public final class CriticalRange {
         Require.atLeastZero("division", division);
         Require.atLeastZero("leastDeviation", leastDeviation);
         double usual = Math.max(leastDeviation, pooled.standardDeviation());
-        double limit = Math.max(division, factor(n, pooled.degreesOfFreedom()) * usual);
+        double limit = Math.max(division, factor(n, pooled.degreesOfFreedom(), POOLED_PROBABILITY) * usual);
         return new Verdict(range, limit, range <= limit * (1 + BINARY_SLACK));
     }
 

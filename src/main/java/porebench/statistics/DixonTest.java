@@ -112,21 +112,30 @@ public record DixonTest(int count, Ratio ratio, double statistic, double p, int 
         if (n < FEWEST || n > MOST || all.range() == 0) {
             return Optional.empty();
         }
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        double[] mirrored = new double[n];
-        for (int i = 0; i < n; i++) {
-            mirrored[i] = -sorted[n - 1 - i];
-        }
-        Ratio ratio = Ratio.of(n);
-        double high = ratio.high(sorted);
-        double low = ratio.high(mirrored);
-        boolean isHigh = high > low * (1 + BINARY_SLACK);
-        double statistic = isHigh ? high : low;
-        double gap = isHigh ? sorted[n - 1] - sorted[n - 2] : sorted[1] - sorted[0];
-        double p = Math.min(1, 2 * oneSided(n, statistic));
+        Suspect suspect = Suspect.of(values);
+        double p = Math.min(1, 2 * oneSided(n, suspect.statistic()));
+        double end = suspect.isHigh() ? all.high() : all.low();
         return Optional.of(
-                new DixonTest(n, ratio, statistic, p, indexOf(isHigh ? all.high() : all.low(), values), gap));
+                new DixonTest(n, suspect.ratio(), suspect.statistic(), p, indexOf(end, values), suspect.gap()));
+    }
+
+    /** The value in question, whose p takes by far the most time and is computed only where it is asked for. */
+    private record Suspect(Ratio ratio, double statistic, boolean isHigh, double gap) {
+        static Suspect of(double... values) {
+            int n = values.length;
+            double[] sorted = values.clone();
+            Arrays.sort(sorted);
+            double[] mirrored = new double[n];
+            for (int i = 0; i < n; i++) {
+                mirrored[i] = -sorted[n - 1 - i];
+            }
+            Ratio ratio = Ratio.of(n);
+            double high = ratio.high(sorted);
+            double low = ratio.high(mirrored);
+            boolean isHigh = high > low * (1 + BINARY_SLACK);
+            double gap = isHigh ? sorted[n - 1] - sorted[n - 2] : sorted[1] - sorted[0];
+            return new Suspect(ratio, isHigh ? high : low, isHigh, gap);
+        }
     }
 
     /**
@@ -139,22 +148,25 @@ public record DixonTest(int count, Ratio ratio, double statistic, double p, int 
      */
     public static Judged<DixonTest> judge(double division, double... values) {
         Require.atLeastZero("division", division);
-        Optional<DixonTest> test = of(values);
         if (values.length > 1 && Summary.of(values).range() == 0) {
             return Judged.withheld(Judged.Reason.NO_SPREAD);
         }
+        if (values.length < FEWEST) {
+            return Judged.withheld(Judged.Reason.TOO_FEW);
+        }
+        if (values.length > MOST) {
+            return Judged.withheld(Judged.Reason.TOO_MANY);
+        }
+        Suspect suspect = Suspect.of(values);
         if (values.length > MOST_TO_JUDGE) {
-            return test.map(done -> Judged.<DixonTest>withheld(Judged.Reason.TOO_MANY, done.statistic()))
-                    .orElseGet(() -> Judged.withheld(Judged.Reason.TOO_MANY));
+            return Judged.withheld(Judged.Reason.TOO_MANY, suspect.statistic());
         }
         if (values.length < FEWEST_TO_JUDGE) {
-            return test.map(done -> Judged.<DixonTest>withheld(Judged.Reason.TOO_FEW, done.statistic()))
-                    .orElseGet(() -> Judged.withheld(Judged.Reason.TOO_FEW));
+            return Judged.withheld(Judged.Reason.TOO_FEW, suspect.statistic());
         }
-        DixonTest done = test.orElseThrow();
-        return done.gap <= division * (1 + BINARY_SLACK)
-                ? Judged.withheld(Judged.Reason.WITHIN_ONE_DIVISION, done.statistic)
-                : new Judged.Meaningful<>(done);
+        return suspect.gap() <= division * (1 + BINARY_SLACK)
+                ? Judged.withheld(Judged.Reason.WITHIN_ONE_DIVISION, suspect.statistic())
+                : new Judged.Meaningful<>(of(values).orElseThrow());
     }
 
     /**

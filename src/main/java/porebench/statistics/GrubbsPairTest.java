@@ -53,15 +53,23 @@ public record GrubbsPairTest(int count, double statistic, double p, boolean isHi
         if (n < FEWEST || n > MOST || all.range() == 0) {
             return Optional.empty();
         }
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        double low = share(sorted, all, 2);
-        double high = share(sorted, all, 0);
-        boolean isHigh = high < low * (1 - BINARY_SLACK);
-        double statistic = Math.min(low, high);
-        double gap = isHigh ? sorted[n - 2] - sorted[n - 3] : sorted[2] - sorted[1];
-        double p = Math.min(1, 2 * PairDistribution.of(n).oneSided(statistic));
-        return Optional.of(new GrubbsPairTest(n, statistic, p, isHigh, gap));
+        Suspects suspects = Suspects.of(all, values);
+        double p = Math.min(1, 2 * PairDistribution.of(n).oneSided(suspects.statistic()));
+        return Optional.of(new GrubbsPairTest(n, suspects.statistic(), p, suspects.isHigh(), suspects.gap()));
+    }
+
+    /** The pair in question, whose p takes by far the most time and is computed only where it is asked for. */
+    private record Suspects(double statistic, boolean isHigh, double gap) {
+        static Suspects of(Summary all, double... values) {
+            double[] sorted = values.clone();
+            Arrays.sort(sorted);
+            int n = values.length;
+            double low = share(sorted, all, 2);
+            double high = share(sorted, all, 0);
+            boolean isHigh = high < low * (1 - BINARY_SLACK);
+            double gap = isHigh ? sorted[n - 2] - sorted[n - 3] : sorted[2] - sorted[1];
+            return new Suspects(Math.min(low, high), isHigh, gap);
+        }
     }
 
     /**
@@ -80,15 +88,16 @@ public record GrubbsPairTest(int count, double statistic, double p, boolean isHi
         if (values.length > MOST) {
             return Judged.withheld(Judged.Reason.TOO_MANY);
         }
-        Optional<GrubbsPairTest> test = of(values);
-        if (values.length < FEWEST_TO_JUDGE) {
-            return test.map(done -> Judged.<GrubbsPairTest>withheld(Judged.Reason.TOO_FEW, done.statistic()))
-                    .orElseGet(() -> Judged.withheld(Judged.Reason.TOO_FEW));
+        if (values.length < FEWEST) {
+            return Judged.withheld(Judged.Reason.TOO_FEW);
         }
-        GrubbsPairTest done = test.orElseThrow();
-        return done.gap <= division * (1 + BINARY_SLACK)
-                ? Judged.withheld(Judged.Reason.WITHIN_ONE_DIVISION, done.statistic)
-                : new Judged.Meaningful<>(done);
+        Suspects suspects = Suspects.of(Summary.of(values), values);
+        if (values.length < FEWEST_TO_JUDGE) {
+            return Judged.withheld(Judged.Reason.TOO_FEW, suspects.statistic());
+        }
+        return suspects.gap() <= division * (1 + BINARY_SLACK)
+                ? Judged.withheld(Judged.Reason.WITHIN_ONE_DIVISION, suspects.statistic())
+                : new Judged.Meaningful<>(of(values).orElseThrow());
     }
 
     /**

@@ -19,7 +19,6 @@ import porebench.quantity.Require;
  * from the source: computed.
  */
 final class StudentisedRange {
-    private static final double PROBABILITY = 0.95;
     private static final int POINTS = 96;
 
     /** In standard deviations of s / sigma, which are about 1 / sqrt(2 df). */
@@ -27,27 +26,34 @@ final class StudentisedRange {
 
     private static final int STEPS_A_UNIT = 8;
 
-    private static final ConcurrentMap<Long, Double> KNOWN = new ConcurrentHashMap<>();
+    private record Point(int n, int degreesOfFreedom, double probability) {}
+
+    private static final ConcurrentMap<Point, Double> KNOWN = new ConcurrentHashMap<>();
 
     private StudentisedRange() {}
 
     /**
-     * Returns the q that the range over s stays below in 95 of 100 cases, found once for each pair and then remembered.
+     * Returns the q that the range over s stays below with a probability, found once and then remembered.
      *
      * @param n how many values, at least 2
      * @param degreesOfFreedom of s, at least 2: with one the points are wide beyond use
+     * @param probability from 0.5 to 0.999
      * @throws IllegalArgumentException if an argument is outside these bounds
      */
-    static double factor(int n, int degreesOfFreedom) {
+    static double factor(int n, int degreesOfFreedom, double probability) {
         Require.atLeast("n", n, 2);
         Require.atLeast("degreesOfFreedom", degreesOfFreedom, 2);
-        return KNOWN.computeIfAbsent(((long) n << 32) + degreesOfFreedom, pair -> find(n, degreesOfFreedom));
+        Require.within("probability", probability, 0.5, 0.999);
+        return KNOWN.computeIfAbsent(new Point(n, degreesOfFreedom, probability), StudentisedRange::find);
     }
 
-    private static double find(int n, int degreesOfFreedom) {
-        double known = CriticalRange.factor(n);
+    private static double find(Point point) {
         return new BrentSolver(1e-11, 1e-11)
-                .solve(200, q -> probabilityWithin(q, n, degreesOfFreedom) - PROBABILITY, known, 20 * known);
+                .solve(
+                        200,
+                        q -> probabilityWithin(q, point.n(), point.degreesOfFreedom()) - point.probability(),
+                        0.1,
+                        40 * CriticalRange.factor(point.n()));
     }
 
     /** Returns the probability that n normal values span at most q times an s of some degrees of freedom. */

@@ -112,19 +112,19 @@ class PooledDeviationHandTest {
                 .withMessage("usual deviation must be greater than 0, but is 0.0");
     }
 
-    /** Two results, s 0.05 of 20 degrees: 2.95 (studentised range, recalled) x 0.05 = 0.1475. */
+    /** Two results, s 0.05 of 20 degrees: 4.02 (studentised range, 1 %, recalled) x 0.05 = 0.201. */
     @ParameterizedTest
-    @CsvSource({"0.147, true", "0.148, false"})
+    @CsvSource({"0.200, true", "0.202, false"})
     void checksARangeAgainstThePooledDeviation(double range, boolean passes) {
         CriticalRange.Verdict verdict = CriticalRange.check(range, 2, pooled(10, 20, 0.05), DIVISION, OF_THE_DIVISION);
-        assertThat(verdict.limit()).isCloseTo(0.1475, offset(0.0005));
+        assertThat(verdict.limit()).isCloseTo(0.2012, offset(0.0003));
         assertThat(verdict.passes()).isEqualTo(passes);
     }
 
-    /** 2.95 x 0.0288675 = 0.0852 is less than one division, which readings of one and the same sample may differ by. */
+    /** 4.02 x 0.01 = 0.04 is less than one division, which readings of one and the same sample may differ by. */
     @Test
     void neverAsksForLessThanOneDivision() {
-        CriticalRange.Verdict verdict = CriticalRange.check(5.4 - 5.3, 2, pooled(10, 20, 0), DIVISION, OF_THE_DIVISION);
+        CriticalRange.Verdict verdict = CriticalRange.check(5.4 - 5.3, 2, pooled(10, 20, 0), DIVISION, 0.01);
         assertThat(verdict.limit()).isEqualTo(DIVISION);
         assertThat(verdict.passes()).isTrue();
     }
@@ -134,23 +134,26 @@ class PooledDeviationHandTest {
     void asksForMoreTheFewerDegreesThereAre(int n) {
         double before = Double.POSITIVE_INFINITY;
         for (int degrees : new int[] {2, 3, 5, 10, 50, 1000}) {
-            double factor = CriticalRange.factor(n, degrees);
+            double factor = CriticalRange.factor(n, degrees, 0.95);
             assertThat(factor).isLessThan(before);
             before = factor;
         }
         assertThat(before).isCloseTo(CriticalRange.factor(n), offset(0.02)).isGreaterThan(CriticalRange.factor(n));
-        assertThat(StudentisedRange.probabilityWithin(CriticalRange.factor(n, 10), n, 10))
+        assertThat(StudentisedRange.probabilityWithin(CriticalRange.factor(n, 10, 0.95), n, 10))
                 .isCloseTo(0.95, offset(1e-9));
     }
 
     @Test
     void refusesWhatIsOutsideItsBounds() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> CriticalRange.factor(2, 1))
+                .isThrownBy(() -> CriticalRange.factor(2, 1, 0.95))
                 .withMessage("degreesOfFreedom must be at least 2, but is 1");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> CriticalRange.factor(1, 5))
+                .isThrownBy(() -> CriticalRange.factor(1, 5, 0.95))
                 .withMessage("n must be at least 2, but is 1");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> CriticalRange.factor(2, 5, 1))
+                .withMessage("probability must be from 0.5 to 0.999, but is 1.0");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new PooledDeviation(3, 2, 0.1))
                 .withMessage("degreesOfFreedom must be at least 3, but is 2");

@@ -36,9 +36,7 @@ final class OutlierWords {
                 texts.get("question.wrong"),
                 answer(tests),
                 outliers.suspects().isPresent(),
-                outliers.suspects()
-                        .map(suspects -> List.of(where(suspects), texts.get("wrong.look")))
-                        .orElse(List.of()),
+                reasons(),
                 List.of(
                         tests.line("one", outliers.one(), GrubbsTest::statistic, GrubbsTest::p, ONE),
                         tests.line("pair", outliers.pair(), GrubbsPairTest::statistic, GrubbsPairTest::p, PAIR),
@@ -57,18 +55,30 @@ final class OutlierWords {
         String p = tests.p(outliers.combinedP().getAsDouble());
         String made = Integer.toString(outliers.made());
         return outliers.suspects()
-                .map(suspects -> texts.get(
-                        suspects.indices().size() == 1 ? "wrong.one" : "wrong.several", names(suspects), made, p))
+                .map(suspects -> texts.get(isOne(suspects) ? "wrong.one" : "wrong.several", names(suspects), made, p))
+                .or(() -> outliers.stragglers()
+                        .map(stragglers -> texts.get("wrong.straggler", names(stragglers), made, p)))
                 .orElseGet(() -> texts.get("wrong.none", made, p));
     }
 
-    /** Returns the ids of the trials that stand out, parted by commas. */
-    String names(Outliers.Suspects suspects) {
-        return suspects.indices().stream().map(trials::id).collect(Collectors.joining(", "));
+    private List<String> reasons() {
+        return outliers.suspects()
+                .map(suspects -> List.of(where(suspects), texts.get("wrong.look")))
+                .or(() -> outliers.stragglers().map(stragglers -> List.of(where(stragglers))))
+                .orElse(List.of());
     }
 
-    private String where(Outliers.Suspects suspects) {
-        return suspects.indices().stream()
+    private static boolean isOne(Outliers.Farthest farthest) {
+        return farthest.indices().size() == 1;
+    }
+
+    /** Returns the ids of the trials that lie farthest out, parted by commas. */
+    String names(Outliers.Farthest farthest) {
+        return farthest.indices().stream().map(trials::id).collect(Collectors.joining(", "));
+    }
+
+    private String where(Outliers.Farthest farthest) {
+        return farthest.indices().stream()
                 .map(index -> texts.get(
                         "wrong.where",
                         trials.id(index),

@@ -12,7 +12,8 @@ import porebench.statistics.Summary;
  * Trials against the scatter that the laboratory's other determinations had.
  *
  * <p>The range decides, against the studentised range for the degrees of freedom of the pooled deviation; the ratio of the
- * variances is shown beside it and decides nothing, so that one question raises one alarm.
+ * variances is shown beside it and decides nothing, so that one question raises one alarm; the range lets 99 of 100 honest
+ * determinations pass, because the profile's repeatability is asked as well.
  *
  * @param pooled the scatter of the other determinations on this type of meter
  * @param range the range of the trials against its limit; empty for a single trial

@@ -8,8 +8,8 @@ import porebench.statistics.ShapiroWilkTest;
 /**
  * Whether trials scatter as normal values do, on which intervals and tests rest.
  *
- * <p>Two tests look at the same trials; the smaller p, times the number of tests made, must be below 5 % to say that they do
- * not (Bonferroni). Of few trials, or on a scale too coarse for their scatter, nothing is said.
+ * <p>Two tests look at the same trials; the smaller p, times the number of tests made, must be below 1 % to say that they do
+ * not (Bonferroni; 1 % as for trials that stand out, {@link Outliers}). Of few trials, or on a scale too coarse for their scatter, nothing is said.
  *
  * @param anderson the Anderson-Darling test, or why it means nothing
  * @param shapiro the Shapiro-Wilk test, or why it means nothing
@@ -33,7 +33,7 @@ public record Shape(Judged<AndersonDarlingTest> anderson, Judged<ShapiroWilkTest
                 .mapToDouble(p -> p)
                 .toArray();
         for (double p : made) {
-            if (p * made.length < Outliers.SIGNIFICANCE) {
+            if (p * made.length < Outliers.SUSPECT) {
                 return true;
             }
         }

@@ -16,7 +16,7 @@ import porebench.statistics.Summary;
  *
  * <p>Enough are as many as the profile asks for, once the 95 % interval of their mean, t s / sqrt(n), is no wider to either
  * side than the profile's half-width. With the laboratory's pooled scatter the number is settled before the first trial, so
- * that looking after each one costs nothing: the mean then lies within the half-width in at least 95 of 100 determinations.
+ * that looking after each one costs nothing: the mean then lies within the half-width in 95 of 100 determinations.
  * With the trials' own scatter it is an expectation that moves with every trial, and whoever stops at the first narrow
  * interval stops too early more often than that.
  *

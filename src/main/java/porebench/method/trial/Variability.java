@@ -59,7 +59,7 @@ public record Variability(
             return new Variability(
                     summary,
                     check,
-                    Outliers.of(divisionPercent, factors),
+                    Outliers.of(divisionPercent, Scatter.ofTheDial(type, divisionPercent), factors),
                     Shape.of(divisionPercent, factors),
                     StopRule.of(
                             summary.summary(), Scatter.of(summary.summary(), type, divisionPercent, check), profile));

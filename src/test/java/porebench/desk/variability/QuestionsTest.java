@@ -91,12 +91,13 @@ class QuestionsTest {
         VariabilityModel model = model("6.3", "6.4", "6.4", "6.5");
         Question agree = question(model, "agree");
         assertThat(agree.answer()).isEqualTo("Yes: they spread no wider than repeat trials do.");
-        // Chi-square of 10 degrees: 20.483 and 3.247; 4.327 (studentised range) x 0.0548 = 0.237; F = 0.00667 / 0.003.
+        // Chi-square of 10 degrees: 20.483 and 3.247; 5.77 (studentised range, 1 %) x 0.0548 = 0.316; F = 0.00667 /
+        // 0.003.
         assertThat(agree.reasons().get(1))
                 .isEqualTo(
                         "The trials of the laboratory's other determinations on Type B meters scatter with a standard"
                                 + " deviation of 0.055 % (95 % interval 0.038 to 0.096 %; determinations: 2, degrees of freedom:"
-                                + " 10). By that, 4 trials may span 0.237 %, and these do not span more.");
+                                + " 10). By that, 4 trials may span 0.316 %, and these do not span more.");
         assertThat(agree.tests())
                 .containsExactly(
                         new Question.TestLine("Standard deviation against the laboratory's, F", "2.222", "p = 0.148"));
@@ -104,7 +105,7 @@ class QuestionsTest {
         assertThat(question(model, "more").reasons().get(0)).startsWith("Reckoned with the laboratory's own scatter");
     }
 
-    /** The same laboratory: 3.877 (studentised range) x 0.0548 = 0.212 is less than 0.3, which the profile allows (0.33). */
+    /** The same laboratory: 5.27 (studentised range, 1 %) x 0.0548 = 0.289 is less than 0.3, which the profile allows (0.33). */
     @Test
     void trialsThatSpreadWiderThanUsualAreAsked() {
         other(2, "6.4", "6.5", "6.4", "6.5", "6.4", "6.5");
@@ -113,9 +114,9 @@ class QuestionsTest {
         Question agree = question(model, "agree");
         assertThat(agree.answer()).isEqualTo("No: they spread wider than this laboratory's trials usually do.");
         assertThat(agree.isAlarm()).isTrue();
-        assertThat(agree.reasons().get(1)).endsWith("By that, 3 trials may span 0.212 %, and these span more.");
+        assertThat(agree.reasons().get(1)).endsWith("By that, 3 trials may span 0.289 %, and these span more.");
         assertThat(model.verdict().sentence())
-                .isEqualTo("3 trials spread over 0.30 %, more than the 0.21 % that this laboratory's trials usually do:"
+                .isEqualTo("3 trials spread over 0.30 %, more than the 0.29 % that this laboratory's trials usually do:"
                         + " find out why, or make more, before a factor is issued.");
         assertThat(model.verdict().kind().isGood()).isFalse();
     }
@@ -147,12 +148,12 @@ class QuestionsTest {
         other(3, "6.2", "6.2", "6.2", "6.2", "6.2", "6.2");
         VariabilityModel model = model("6.3", "6.4", "6.4");
         Question agree = question(model, "agree");
-        // 3.877 x 0.0289 = 0.112.
+        // 5.27 x 0.0289 = 0.152.
         assertThat(agree.reasons().get(1))
                 .isEqualTo(
                         "The trials of the laboratory's other determinations on Type B meters scatter less than a dial"
                                 + " divided to 0.10 % can show (determinations: 2); the division counts as a standard deviation of"
-                                + " 0.029 %. By that, 3 trials may span 0.112 %, and these do not span more.");
+                                + " 0.029 %. By that, 3 trials may span 0.152 %, and these do not span more.");
         assertThat(agree.isAlarm()).isFalse();
         assertThat(finding(agree, 0)).isEqualTo("not judged: no more than one division of the dial (0.10 %)");
     }
@@ -220,6 +221,20 @@ class QuestionsTest {
                         .orElseThrow()
                         .value())
                 .isEqualTo("6");
+    }
+
+    /** The dial was read between its divisions here, so that p lies between 1 and 5 %. */
+    @Test
+    void aStragglerIsNamedWithoutAlarm() {
+        VariabilityModel model = model("6.40", "6.42", "6.47", "6.45", "6.41", "6.62");
+        Question wrong = question(model, "wrong");
+        assertThat(wrong.answer())
+                .isEqualTo(
+                        "Hardly: T6 lies far out, but one honest determination in twenty looks like this (tests made: 2,"
+                                + " together p = 0.048). Look at it again, and go on.");
+        assertThat(wrong.isAlarm()).isFalse();
+        assertThat(wrong.reasons()).containsExactly("T6 gave 0.62 %, which is 0.16 % from the mean.");
+        assertThat(model.verdict().kind()).isEqualTo(Verdict.Kind.AGREE);
     }
 
     @Test

@@ -74,7 +74,7 @@ class StopRuleHandTest {
      * The same trials in a laboratory whose others scatter by 0.06, 20 degrees.
      *
      * <pre>
-     * range 0.2 is not above 3.96 x 0.06 = 0.238 (studentised range, recalled): the laboratory's scatter counts
+     * range 0.2 is not above 5.02 x 0.06 = 0.301 (studentised range, 1 %, recalled): the laboratory's scatter counts
      * now:       2.0860 x 0.06 / sqrt(4) = 0.06258
      * n >= (2.0860 x 0.06 / 0.05)^2 = 6.27: 7 trials, 3 more
      * </pre>
@@ -189,7 +189,7 @@ class StopRuleHandTest {
         assertThat(of(OURS, Optional.empty(), many).verdict()).isEqualTo(StopRule.Verdict.ENOUGH);
     }
 
-    /** 0.2 and 0.5: range 0.3 is above 2.95 x 0.05 = 0.1475 (studentised range, recalled). */
+    /** 0.2 and 0.5: range 0.3 is above 4.02 x 0.05 = 0.201 (studentised range, 1 %, recalled). */
     @Test
     void goesByTheTrialsWhenTheyScatterMoreThanTheLaboratorysOthers() {
         Scatter scatter = of(OURS, laboratory(0.05), 0.2, 0.5).scatter().orElseThrow();
