@@ -94,7 +94,7 @@ final class FactorCommand extends OneCommand {
                 problems.add(Problem.error(
                                 "trial_id",
                                 "import.duplicate",
-                                RecordKind.TRIAL.symbol(),
+                                RecordKind.TRIAL.word(),
                                 trial.id().text(),
                                 sheet.file(),
                                 twin)

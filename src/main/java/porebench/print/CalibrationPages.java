@@ -114,7 +114,7 @@ final class CalibrationPages {
                     figure(check, check.value()),
                     limit(check),
                     words.say(check.passes() ? "calibration.passes" : "calibration.fails"),
-                    check.clause()));
+                    words.source(check.clause())));
         }
     }
 

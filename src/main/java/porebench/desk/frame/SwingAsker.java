@@ -27,6 +27,7 @@ import porebench.desk.form.Texts;
 import porebench.desk.form.Typing;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
+import porebench.record.port.Spoken;
 
 /** Asks and tells in real dialogs. */
 public final class SwingAsker implements Asker {
@@ -198,7 +199,7 @@ public final class SwingAsker implements Asker {
         if (cause instanceof CancellationException) {
             return;
         }
-        tell(over, texts.get("ask.failure.title"), texts.get("ask.failure", doing, reasonOf(cause)));
+        tell(over, texts.get("ask.failure.title"), texts.get("ask.failure", doing, reasonOf(cause, texts.locale())));
     }
 
     @Override
@@ -218,10 +219,10 @@ public final class SwingAsker implements Asker {
     }
 
     /** Returns the messages of a failure and its causes, each once. */
-    static String reasonOf(Throwable failure) {
+    static String reasonOf(Throwable failure, Locale locale) {
         StringBuilder words = new StringBuilder();
         for (Throwable each = failure; each != null; each = each.getCause()) {
-            String message = each.getMessage();
+            String message = each instanceof Spoken spoken ? spoken.say(locale) : each.getMessage();
             String said = message == null ? each.getClass().getSimpleName() : message;
             if (words.indexOf(said) < 0) {
                 words.append(words.isEmpty() ? "" : "\n").append(said);

@@ -165,6 +165,6 @@ class FrameModelsTest {
     @Test
     void theReasonOfAFailureNamesEveryCauseOnce() {
         Exception failure = new IllegalStateException("writing the copy", new IOException("disk full"));
-        assertThat(SwingAsker.reasonOf(failure)).isEqualTo("writing the copy\ndisk full");
+        assertThat(SwingAsker.reasonOf(failure, Locale.ENGLISH)).isEqualTo("writing the copy\ndisk full");
     }
 }
