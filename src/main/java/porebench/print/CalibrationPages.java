@@ -124,7 +124,7 @@ final class CalibrationPages {
 
     private String figure(MeterCheck check, double value) {
         String number = figures.fixed(value, check.subject() == MeterCheck.Subject.BOWL_VOLUME ? 4 : 2);
-        return (number + " " + check.subject().unit()).strip();
+        return (number + " " + words.unit(check.subject().unit())).strip();
     }
 
     private String limit(MeterCheck check) {

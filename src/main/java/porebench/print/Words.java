@@ -46,6 +46,15 @@ final class Words {
         return SourceText.in(locale).say(clause);
     }
 
+    /** Returns a unit; that of air and of a dial's marks in this language, a symbol as it is. */
+    String unit(String unit) {
+        return switch (unit) {
+            case "% air" -> say("unit.air");
+            case "marks" -> say("unit.marks");
+            default -> unit;
+        };
+    }
+
     /** Returns a number with all its decimals, and a true minus sign where it is negative. */
     String number(BigDecimal number) {
         NumberFormat format = NumberFormat.getNumberInstance(locale);

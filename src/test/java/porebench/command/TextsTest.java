@@ -19,7 +19,9 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import porebench.method.Role;
+import porebench.method.meter.MeterState;
 import porebench.record.FactorState;
+import porebench.record.MeterCalibration;
 import porebench.record.RecordKind;
 import porebench.statistics.RunRule;
 
@@ -55,6 +57,9 @@ class TextsTest {
         for (FactorState state : FactorState.values()) {
             used.add("state." + state.symbol().replace(' ', '-'));
         }
+        Stream.of(MeterState.values())
+                .forEach(state -> used.add("calibration." + state.words().replace(' ', '-')));
+        Stream.of(MeterCalibration.Reason.values()).forEach(reason -> used.add("reason." + reason.symbol()));
         Stream.of(RunRule.values()).forEach(rule -> used.add("rule." + rule.symbol()));
         Stream.of(Role.values()).filter(Role::isAggregate).forEach(role -> used.add("role." + role.symbol()));
         String families =

@@ -16,6 +16,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
@@ -176,6 +177,8 @@ public final class SwingAsker implements Asker {
     }
 
     private JFileChooser chooser(String title) {
+        // Swing says this one text in the machine's language, whatever the language of the chooser.
+        UIManager.put("FileChooser.acceptAllFileFilterText", texts.get("ask.files.all"));
         JFileChooser chooser = new JFileChooser(settings.get(FOLDER, System.getProperty("user.home", ".")));
         chooser.setDialogTitle(title);
         chooser.setLocale(texts.locale());
