@@ -158,9 +158,10 @@ class TranslationsTest {
     @MethodSource("patterns")
     void everyTextHasTheSamePlacesForValues(Path bundle) {
         Map<String, String> spanish = read(spanish(bundle));
-        read(bundle).forEach((key, english) -> assertThat(places(spanish.get(key)))
-                .as("places of %s in %s", key, bundle)
-                .isEqualTo(places(english)));
+        read(bundle)
+                .forEach((key, english) -> assertThat(places(spanish.get(key)))
+                        .as("places of %s in %s", key, bundle)
+                        .isEqualTo(places(english)));
     }
 
     private static Set<String> places(String text) {
@@ -227,9 +228,10 @@ class TranslationsTest {
             return;
         }
         Map<String, String> spanish = read(spanish(bundle));
-        read(bundle).forEach((key, english) -> assertThat(mnemonic(spanish.get(key)).isEmpty())
-                .as("letter of %s in %s", key, bundle)
-                .isEqualTo(mnemonic(english).isEmpty()));
+        read(bundle)
+                .forEach((key, english) -> assertThat(mnemonic(spanish.get(key)).isEmpty())
+                        .as("letter of %s in %s", key, bundle)
+                        .isEqualTo(mnemonic(english).isEmpty()));
     }
 
     /** Labels of one form, and entries of one menu, must not share a letter. */
@@ -275,9 +277,8 @@ class TranslationsTest {
     void theHelpCanBePutTogether() {
         Path help = TEXTS.resolve("command/help.properties");
         read(spanish(help))
-                .forEach((key, text) -> assertThat(String.format(SPANISH, text))
-                        .as(key)
-                        .isNotNull());
+                .forEach((key, text) ->
+                        assertThat(String.format(SPANISH, text)).as(key).isNotNull());
     }
 
     @Test
@@ -302,9 +303,10 @@ class TranslationsTest {
             return;
         }
         Map<String, String> spanish = read(spanish(bundle));
-        read(bundle).forEach((key, line) -> assertThat(digits(spanish.get(key)))
-                .as("numbers of %s in %s", key, bundle)
-                .isEqualTo(digits(line.substring(line.lastIndexOf('|') + 1))));
+        read(bundle)
+                .forEach((key, line) -> assertThat(digits(spanish.get(key)))
+                        .as("numbers of %s in %s", key, bundle)
+                        .isEqualTo(digits(line.substring(line.lastIndexOf('|') + 1))));
     }
 
     private static String digits(String text) {

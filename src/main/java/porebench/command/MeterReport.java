@@ -137,7 +137,9 @@ final class MeterReport implements Report {
     public void text(TextPage page) {
         page.line(words.say("meter.title", story.meter().value().id().text(), day.toString()));
         page.row(
-                words.say("meter.state"), words.say("calibration." + story.stateOn(day).words().replace(' ', '-')), "");
+                words.say("meter.state"),
+                words.say("calibration." + story.stateOn(day).words().replace(' ', '-')),
+                "");
         page.row(
                 words.say("meter.next-due"),
                 story.nextDueOn(day).map(LocalDate::toString).orElse(Shown.NONE),

@@ -135,7 +135,7 @@ public final class PorebenchCommands {
 
     /** Says wrong usage in the person's language; the library of the command line has English only. */
     private String reason(ParameterException failure) {
-        String message = failure.getMessage();
+        String message = String.valueOf(failure.getMessage());
         if (failure instanceof MissingParameterException) {
             // Which of a group of options are missing only the message says.
             String key = message.contains("one of these") ? "usage.missing-one" : "usage.missing";
@@ -145,7 +145,9 @@ public final class PorebenchCommands {
             return words.say("usage.unknown", String.join(" ", unknown.getUnmatched()));
         }
         String before = "Invalid value for ";
-        if (failure.getArgSpec() instanceof OptionSpec option && message.startsWith(before) && message.contains("': ")) {
+        if (failure.getArgSpec() instanceof OptionSpec option
+                && message.startsWith(before)
+                && message.contains("': ")) {
             return words.say("usage.invalid", option.longestName(), after(message, "': "));
         }
         return message;

@@ -90,11 +90,7 @@ public final class Intake {
                             there.get().number() + 1)
                     .at(one.place()));
         } else {
-            error(
-                    one,
-                    "import.differs",
-                    one.value().kind().word(),
-                    one.value().recordId());
+            error(one, "import.differs", one.value().kind().word(), one.value().recordId());
         }
     }
 

@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import org.jdbi.v3.core.Handle;
 import java.util.stream.Stream;
+import org.jdbi.v3.core.Handle;
 import porebench.method.Problem;
 import porebench.record.RecordKind;
 
@@ -48,7 +48,8 @@ final class ChainCheck {
             gap(entry.number());
         }
         if (!entry.hash().equals(entry.computedHash()) || !entry.contentHash().equals(contentHash(entry))) {
-            problems.add(Problem.error("entry", "book.chain-broken", entry.number(), wordOf(entry.kind()), entry.recordId()));
+            problems.add(Problem.error(
+                    "entry", "book.chain-broken", entry.number(), wordOf(entry.kind()), entry.recordId()));
         }
     }
 

@@ -44,7 +44,8 @@ class SpanishTest {
         Said said = spanish.run("air", "--reading", "5,4", "--factor", "0.3");
         assertThat(said.status()).isEqualTo(2);
         assertThat(said.err())
-                .contains("Valor no válido para la opción '--reading': \"5,4\" debe ser un número con punto decimal, como 5.4")
+                .contains(
+                        "Valor no válido para la opción '--reading': \"5,4\" debe ser un número con punto decimal, como 5.4")
                 .contains("Ver \"porebench air --help\".");
     }
 
@@ -61,7 +62,8 @@ class SpanishTest {
     @Test
     void theHelpIsSpanishAndItsOptionsAreTheSame() {
         Said said = spanish.run("sample", "--help");
-        assertThat(said.out()).contains("Uso: porebench sample", "--mix-id=<id>", "La mezcla.", "en % de todos los ensayos");
+        assertThat(said.out())
+                .contains("Uso: porebench sample", "--mix-id=<id>", "La mezcla.", "en % de todos los ensayos");
     }
 
     @Test
@@ -69,7 +71,8 @@ class SpanishTest {
         Path book = folder.resolve("demo.porebench");
         assertThat(spanish.run("demo", "--book", book.toString()).out())
                 .contains("Libro de laboratorio de demostración escrito en", "Fuentes ");
-        assertThat(spanish.on("2026-11-25").in(Locale.forLanguageTag("es-ES"))
+        assertThat(spanish.on("2026-11-25")
+                        .in(Locale.forLanguageTag("es-ES"))
                         .run("register", "--book", book.toString())
                         .out())
                 .contains("vencido", "Vigente hasta", "La fuente S-09 cambió después de emitir el factor");

@@ -131,7 +131,8 @@ class IntakeTest {
         assertThat(result.drafts()).isEmpty();
         assertThat(result.problems())
                 .containsExactly(
-                        Problem.error("id", "import.differs", RecordKind.TRIAL.word(), "T-1").at(line(2)),
+                        Problem.error("id", "import.differs", RecordKind.TRIAL.word(), "T-1")
+                                .at(line(2)),
                         Problem.error("id", "import.differs", RecordKind.FACTOR_ISSUE.word(), "M-1/r1")
                                 .at(line(3)),
                         Problem.error("id", "import.differs", RecordKind.CARD_PRINT.word(), "M-1/r1/1")

@@ -47,8 +47,8 @@ final class FigureWords {
         return decimalSign == '.'
                 ? number
                 : number.codePoints()
-                        .mapToObj(sign -> Character.toString(
-                                sign == '.' ? decimalSign : sign == decimalSign ? '.' : sign))
+                        .mapToObj(sign ->
+                                Character.toString(sign == '.' ? decimalSign : sign == decimalSign ? '.' : sign))
                         .collect(Collectors.joining());
     }
 

@@ -146,9 +146,7 @@ final class FrameMenus {
     /** Remembers the language; pages that are open keep theirs, so it shows when the window is opened again. */
     private void changeLanguage(Language language) {
         window.memory().remember(language);
-        desk.tools()
-                .asker()
-                .tell(window.content(), texts.get("language.title"), texts.get("language.next-start"));
+        desk.tools().asker().tell(window.content(), texts.get("language.title"), texts.get("language.next-start"));
     }
 
     private void choice(JMenu menu, ButtonGroup group, String key, boolean isOn, Consumer<Boolean> what) {

@@ -2,7 +2,6 @@ package porebench.desk.frame;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
@@ -21,7 +20,6 @@ import porebench.desk.form.ProblemLines;
 import porebench.desk.form.Texts;
 import porebench.desk.form.Typing;
 import porebench.desk.form.WrappedText;
-import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.SourceText;
@@ -177,7 +175,8 @@ final class ProfileDialog {
         copy.setEnabled(!model.isChanged());
         save.setEnabled(model.canSave());
         List<Problem> wrong = model.isOwn() ? model.problems() : List.of();
-        problems.show(form.show(wrong).stream().map(new FigureWords(texts)::named).toList());
+        problems.show(
+                form.show(wrong).stream().map(new FigureWords(texts)::named).toList());
         figures.refresh();
         table.repaint();
     }

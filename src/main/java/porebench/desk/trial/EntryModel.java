@@ -265,7 +265,8 @@ final class EntryModel {
         reader.required(TrialField.METER);
         Optional<LocalDateTime> testedAt = reader.testedAt();
         if (correcting.isEmpty() && !id.isEmpty() && isTaken(id)) {
-            problems.add(Problem.error(TrialField.ID.problemField(), "book.already-there", RecordKind.TRIAL.word(), id));
+            problems.add(
+                    Problem.error(TrialField.ID.problemField(), "book.already-there", RecordKind.TRIAL.word(), id));
         }
         Optional<Trial> trial = bowl().flatMap(bowl -> determination()
                 .map(one -> new Assembly(

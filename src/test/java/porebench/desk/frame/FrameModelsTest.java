@@ -168,8 +168,9 @@ class FrameModelsTest {
         Problem wrong = FigureName.FACTOR_STEP.check(kept).orElseThrow();
         assertThat(ProblemText.in(Locale.forLanguageTag("es")).say(spanish.named(wrong)))
                 .isEqualTo("Redondeo del factor informado: 0.1 debe ser un número entre 0,01 y 1 % de aire.");
-        Problem noChoice =
-                FigureName.AIR_TIES.check(spanish.keep(FigureName.AIR_TIES, "arriba")).orElseThrow();
+        Problem noChoice = FigureName.AIR_TIES
+                .check(spanish.keep(FigureName.AIR_TIES, "arriba"))
+                .orElseThrow();
         assertThat(ProblemText.in(Locale.forLanguageTag("es")).say(spanish.named(noChoice)))
                 .isEqualTo("Los empates del aire van a: arriba debe ser uno de estos: al par, lejos de cero.");
     }

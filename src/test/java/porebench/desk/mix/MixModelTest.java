@@ -276,7 +276,8 @@ class MixModelTest {
                 .anyMatch(said -> said.startsWith("El aire previsto, 60,5 %, debe estar entre 0 y "));
         page.steps().type(MixField.TARGET_AIR, "5.5");
         assertThat(page.shownProblems().stream().map(spanish.desk.tools().problemText()::say))
-                .containsExactly("Aire previsto: \"5.5\" no es un número. Escribir cifras con un solo signo decimal y nada más.");
+                .containsExactly(
+                        "Aire previsto: \"5.5\" no es un número. Escribir cifras con un solo signo decimal y nada más.");
     }
 
     @Test
