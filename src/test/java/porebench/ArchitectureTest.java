@@ -9,11 +9,14 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,6 +28,10 @@ import java.util.stream.Stream;
 class ArchitectureTest {
     private static final String[] COMPUTING = {"method", "statistics", "quantity"};
     private static final String[] RECORD_AND_BELOW = {"record", "method", "statistics", "quantity"};
+
+    /** What crosses a port as a picture: a finished one, or something to draw one with. */
+    private static final DescribedPredicate<JavaClass> PICTURE =
+            equivalentTo(BufferedImage.class).or(equivalentTo(Graphics2D.class));
 
     // The arrows.
 
@@ -148,8 +155,13 @@ class ArchitectureTest {
             "one place draws on paper",
             "org.apache.pdfbox..",
             "org.apache.fontbox..",
+            "de.rototor.pdfbox..",
             "java.awt.print..",
             "javax.print..");
+
+    @ArchTest
+    static final ArchRule svgOnlyInPrint =
+            only("print", "one place writes pictures into files", "org.apache.batik..", "org.w3c.dom..", "javax.xml..");
 
     @ArchTest
     static final ArchRule jFreeChartOnlyInChart =
@@ -186,7 +198,7 @@ class ArchitectureTest {
             .that()
             .resideOutsideOfPackages("porebench.desk..", "porebench.chart..", "porebench.print..", "porebench.app..")
             .should()
-            .dependOnClassesThat(resideInAPackage("java.awt..").and(not(equivalentTo(BufferedImage.class))))
+            .dependOnClassesThat(resideInAPackage("java.awt..").and(not(PICTURE)))
             .because("numbers, records and commands run on a machine with no fonts and no display;"
                     + " print draws pages and app asks whether there is a display");
 
@@ -200,8 +212,9 @@ class ArchitectureTest {
                     "porebench.app..",
                     "porebench.record.port..")
             .should()
-            .dependOnClassesThat(equivalentTo(BufferedImage.class))
-            .because("a preview is handed from print to desk as a finished picture, and is no record");
+            .dependOnClassesThat(PICTURE)
+            .because("a preview is handed from print to desk as a finished picture, a plot from desk to print as one to"
+                    + " draw, and neither is a record");
 
     @ArchTest
     static final ArchRule onlyListedLibraries = classes()
@@ -222,6 +235,11 @@ class ArchitectureTest {
                     "com.opencsv..",
                     "org.apache.pdfbox..",
                     "org.apache.fontbox..",
+                    "de.rototor.pdfbox.graphics2d..",
+                    "org.apache.batik.svggen..",
+                    "javax.xml.parsers..",
+                    "javax.xml.transform..",
+                    "org.w3c.dom..",
                     "org.jfree..",
                     "picocli..",
                     "com.fasterxml.jackson.core..",

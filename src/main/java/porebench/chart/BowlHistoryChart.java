@@ -59,7 +59,7 @@ final class BowlHistoryChart {
                             data.unit(),
                             found.fills()),
                     words.get(found.passes() ? "tip.passes" : "tip.fails"));
-            bars.add(millis(found.on()), found.volume(), found.expandedUncertainty(), found.passes(), tip);
+            bars.add(millis(found.on()), found.volume(), found.expandedUncertainty(), found.passes(), tip, found.id());
         }
         bars.addTo(plot, FOUND, parts, words.get("legend.volume-passes"), words.get("legend.volume-fails"));
         steps(plot);

@@ -12,7 +12,7 @@ import porebench.quantity.Require;
  * @param grid lines behind the data
  * @param counted trials that count, their mean and its interval
  * @param struck trials that a person struck
- * @param voided trials that their own readings void
+ * @param voided trials that their own readings void, and signals
  * @param factor the factor as reported or issued
  * @param font of labels; the legend has the same
  * @param scale how many device pixels one pixel of a drawing takes, greater than 0; 1 on a usual screen
@@ -31,11 +31,29 @@ public record ChartLook(
         Require.positive("scale", scale);
     }
 
-    Color of(TrialPoint.State state) {
-        return switch (state) {
-            case COUNTED -> counted;
+    /**
+     * Returns the look of pictures that are kept or printed: dark on white, whatever the window looks like.
+     *
+     * @param font of labels
+     */
+    public static ChartLook onPaper(Font font) {
+        return new ChartLook(
+                Color.WHITE,
+                new Color(0x1C2321),
+                new Color(0xC4CBC9),
+                new Color(0x14706A),
+                new Color(0x5A6663),
+                new Color(0xB3261E),
+                new Color(0x8A5A00),
+                font,
+                1);
+    }
+
+    Color of(PointLook point) {
+        return switch (point) {
+            case COUNTED, SIMULATED -> counted;
             case STRUCK -> struck;
-            case VOID -> voided;
+            case VOID, SIGNAL, SIMULATED_SIGNAL -> voided;
         };
     }
 

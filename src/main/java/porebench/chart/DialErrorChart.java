@@ -97,7 +97,12 @@ final class DialErrorChart {
                             words.percent(point.expandedUncertaintyPercent())),
                     words.get(point.passes() ? "tip.passes" : "tip.fails"));
             bars.add(
-                    point.truePercent(), point.errorPercent(), point.expandedUncertaintyPercent(), point.passes(), tip);
+                    point.truePercent(),
+                    point.errorPercent(),
+                    point.expandedUncertaintyPercent(),
+                    point.passes(),
+                    tip,
+                    data.calibration());
         }
         bars.addTo(plot, POINTS, parts, words.get("legend.point-passes"), words.get("legend.point-fails"));
     }

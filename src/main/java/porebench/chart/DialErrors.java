@@ -5,11 +5,12 @@ import java.util.List;
 /**
  * What the plot of a dial check shows: the error of the dial, reading less true air, against the true air.
  *
+ * @param calibration the calibration in which it was checked
  * @param points the amounts of air checked, in rising order
  * @param model the error that the meter's model predicts, in rising order of the air; empty when there is no model
  * @param tolerancePercent how far a reading may lie from the true air, in % air, greater than 0
  */
-public record DialErrors(List<Point> points, List<Predicted> model, double tolerancePercent) {
+public record DialErrors(String calibration, List<Point> points, List<Predicted> model, double tolerancePercent) {
     public DialErrors {
         points = List.copyOf(points);
         model = List.copyOf(model);

@@ -1,29 +1,30 @@
 package porebench.chart;
 
 import java.awt.BasicStroke;
+import java.awt.Font;
 import java.awt.Paint;
 import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
+import org.jfree.chart.LegendItemSource;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.block.BlockBorder;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.title.LegendTitle;
+import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.ui.HorizontalAlignment;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
-import org.jfree.data.xy.XYSeries;
-import org.jfree.data.xy.XYSeriesCollection;
-import porebench.chart.TrialPoint.State;
 
 /** What plots are made of: points by state, axes, legend in words, the theme's look. */
 final class PlotParts {
@@ -37,6 +38,7 @@ final class PlotParts {
     private final ChartLook look;
     private final Words words;
     private final LegendItemCollection legend = new LegendItemCollection();
+    private final List<String> notices = new ArrayList<>();
 
     PlotParts(ChartLook look, Words words) {
         this.look = look;
@@ -48,48 +50,47 @@ final class PlotParts {
         double of(int index);
     }
 
-    /** Puts the trials into the plot, one series a state, each with its legend words and its tip. */
+    /** Puts the trials into the plot, one series a look, each with its legend words, its tip and its id. */
     void addTrials(XYPlot plot, List<TrialPoint> trials, Position position, FactorAxis axis) {
-        Map<State, List<String>> tips = new EnumMap<>(State.class);
-        Map<State, XYSeries> series = new EnumMap<>(State.class);
+        PointSeries points = new PointSeries(this, look);
         TrialTip tip = new TrialTip(words);
-        for (State state : State.values()) {
-            tips.put(state, new ArrayList<>());
-            series.put(state, new XYSeries(state.name(), false, true));
-        }
         for (int i = 0; i < trials.size(); i++) {
             TrialPoint trial = trials.get(i);
-            State state = trial.state();
-            series.getOrDefault(state, new XYSeries(state.name()))
-                    .add(position.of(i), trial.factorPercent().orElse(axis.foot()));
-            tips.getOrDefault(state, new ArrayList<>()).add(tip.of(trial));
+            points.add(
+                    PointLook.of(trial),
+                    position.of(i),
+                    trial.factorPercent().orElse(axis.foot()),
+                    tip.of(trial),
+                    trial.id());
         }
-        XYSeriesCollection dataset = new XYSeriesCollection();
-        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
-        renderer.setUseFillPaint(false);
-        series.forEach((state, points) -> {
-            int index = dataset.getSeriesCount();
-            dataset.addSeries(points);
-            renderer.setSeriesShape(index, shape(state));
-            renderer.setSeriesShapesFilled(index, StateShape.isFilled(state));
-            renderer.setSeriesPaint(index, look.of(state));
-            renderer.setSeriesOutlineStroke(index, stroke(1.6));
-            renderer.setSeriesStroke(index, stroke(1.6));
-            List<String> ofState = tips.getOrDefault(state, List.of());
-            renderer.setSeriesToolTipGenerator(index, (data, s, item) -> ofState.get(item));
-            if (!points.isEmpty()) {
-                addLegendShape(state, word(state));
-            }
-        });
+        points.addTo(plot, TRIALS, this::word);
         if (trials.stream().anyMatch(trial -> trial.factorPercent().isEmpty())) {
             legend.add(new LegendItem(words.get("legend.foot"), look.background()));
         }
-        plot.setDataset(TRIALS, dataset);
-        plot.setRenderer(TRIALS, renderer);
+        if (trials.stream().anyMatch(TrialPoint::isSimulated)) {
+            sayAbove(words.get("notice.simulated"));
+        }
     }
 
-    private Shape shape(State state) {
-        return StateShape.of(state, SHAPE_SIDE * look.scale());
+    /** Says something above the plot, in the colour of what is wrong. */
+    void sayAbove(String notice) {
+        notices.add(notice);
+    }
+
+    private String word(PointLook point) {
+        return words.get(
+                switch (point) {
+                    case COUNTED -> "legend.counted";
+                    case SIMULATED -> "legend.simulated";
+                    case STRUCK -> "legend.struck";
+                    case VOID -> "legend.void";
+                    case SIGNAL -> "legend.signal";
+                    case SIMULATED_SIGNAL -> "legend.simulated-signal";
+                });
+    }
+
+    Shape shape(PointLook point) {
+        return StateShape.of(point, SHAPE_SIDE * look.scale());
     }
 
     BasicStroke stroke(double pixels) {
@@ -116,25 +117,24 @@ final class PlotParts {
                 0);
     }
 
-    /** Says what points with the shape and colour of a state are. */
-    void addLegendShape(State state, String word) {
-        legend.add(shapeItem(state, word));
+    /** Says what points of a look are. */
+    void addLegendShape(PointLook point, String word) {
+        Shape shape = shape(point);
+        legend.add(
+                point.isFilled()
+                        ? new LegendItem(word, null, null, null, shape, look.of(point))
+                        : new LegendItem(
+                                word, null, null, null, shape, look.background(), stroke(1.6), look.of(point)));
     }
 
-    private String word(State state) {
-        return words.get(
-                switch (state) {
-                    case COUNTED -> "legend.counted";
-                    case STRUCK -> "legend.struck";
-                    case VOID -> "legend.void";
-                });
-    }
-
-    private LegendItem shapeItem(State state, String word) {
-        Shape shape = shape(state);
-        return StateShape.isFilled(state)
-                ? new LegendItem(word, null, null, null, shape, look.of(state))
-                : new LegendItem(word, null, null, null, shape, look.background(), stroke(1.6), look.of(state));
+    /** Says whose readings have a shape. */
+    void addLegendShape(OperatorShape mark, String word) {
+        Shape shape = mark.shape(SHAPE_SIDE * look.scale());
+        legend.add(
+                mark.isFilled()
+                        ? new LegendItem(word, null, null, null, shape, mark.colour(look))
+                        : new LegendItem(
+                                word, null, null, null, shape, look.background(), stroke(1.6), mark.colour(look)));
     }
 
     void addLegendLine(String word, BasicStroke stroke, Paint paint) {
@@ -166,28 +166,85 @@ final class PlotParts {
         axis.setTickMarkPaint(look.grid());
     }
 
+    BasicStroke limits() {
+        return new BasicStroke(
+                look.width(1.6),
+                BasicStroke.CAP_BUTT,
+                BasicStroke.JOIN_MITER,
+                10,
+                new float[] {look.width(10), look.width(4), look.width(2), look.width(4)},
+                0);
+    }
+
     private RectangleInsets insets(double top, double left, double bottom, double right) {
         double scale = look.scale();
         return new RectangleInsets(scale * top, scale * left, scale * bottom, scale * right);
     }
 
+    /** Says what bars filled so are. */
+    void addLegendBox(String word, Paint filling) {
+        double side = 11 * look.scale();
+        legend.add(new LegendItem(
+                word,
+                null,
+                null,
+                null,
+                new Rectangle2D.Double(-side / 2, -side / 2, side, side),
+                filling,
+                stroke(1.6),
+                look.counted()));
+    }
+
+    /** Makes a chart of bars in the theme's look, its legend below. */
+    JFreeChart chart(CategoryPlot plot) {
+        plot.setRangeGridlinePaint(look.grid());
+        plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
+        plot.setFixedLegendItems(legend);
+        dressFrame(plot);
+        return finished(plot, plot);
+    }
+
     /** Makes a chart of a plot in the theme's look, its legend below. */
     JFreeChart chart(XYPlot plot) {
-        plot.setBackgroundPaint(look.background());
-        plot.setOutlinePaint(look.grid());
+        dress(plot);
+        return finished(plot, plot);
+    }
+
+    /** Makes a chart of plots below one another along one axis, in the theme's look, its legend below. */
+    JFreeChart chart(ValueAxis shared, XYPlot above, XYPlot below) {
+        CombinedDomainXYPlot both = new CombinedDomainXYPlot(shared);
+        both.setGap(14 * look.scale());
+        dress(above);
+        dress(below);
+        both.add(above, 5);
+        both.add(below, 3);
+        dress(both);
+        return finished(both, both);
+    }
+
+    private void dress(XYPlot plot) {
         plot.setDomainGridlinePaint(look.grid());
         plot.setRangeGridlinePaint(look.grid());
         plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
         plot.setFixedLegendItems(legend);
+        dressFrame(plot);
+    }
+
+    private void dressFrame(Plot plot) {
+        plot.setBackgroundPaint(look.background());
+        plot.setOutlinePaint(look.grid());
         plot.setNoDataMessage(words.get("nothing"));
         plot.setNoDataMessageFont(look.font());
         plot.setNoDataMessagePaint(look.text());
+    }
+
+    private JFreeChart finished(Plot plot, LegendItemSource items) {
         JFreeChart chart = new JFreeChart(null, look.font(), plot, false);
         chart.setBackgroundPaint(look.background());
         chart.setAntiAlias(true);
         chart.setTextAntiAlias(true);
         chart.setPadding(insets(8, 4, 4, 12));
-        LegendTitle below = new LegendTitle(plot);
+        LegendTitle below = new LegendTitle(items);
         below.setPosition(RectangleEdge.BOTTOM);
         below.setHorizontalAlignment(HorizontalAlignment.LEFT);
         below.setItemFont(look.font());
@@ -196,6 +253,25 @@ final class PlotParts {
         below.setFrame(BlockBorder.NONE);
         below.setItemLabelPadding(insets(3, 4, 3, 14));
         chart.addLegend(below);
+        for (String notice : notices) {
+            chart.addSubtitle(title(notice, look.font().deriveFont(Font.BOLD), look.voided()));
+        }
         return chart;
+    }
+
+    /** Makes words that stand above a plot, from its left edge on. */
+    private TextTitle title(String text, Font font, Paint paint) {
+        TextTitle title = new TextTitle(text, font);
+        title.setPaint(paint);
+        title.setHorizontalAlignment(HorizontalAlignment.LEFT);
+        title.setPadding(insets(2, 8, 6, 8));
+        return title;
+    }
+
+    /** Puts a title above a chart. */
+    static void entitle(JFreeChart chart, String text, ChartLook look) {
+        PlotParts parts = new PlotParts(look, new Words(Locale.ROOT));
+        chart.setTitle(
+                parts.title(text, look.font().deriveFont(Font.BOLD, look.font().getSize2D() + 3), look.text()));
     }
 }

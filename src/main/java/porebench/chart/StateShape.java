@@ -14,34 +14,43 @@ import java.awt.geom.Rectangle2D;
 import javax.swing.Icon;
 
 /**
- * The shape by which a trial's state is known without its colour: a disc counts, an open diamond is struck, a cross is
- * void.
+ * The shape by which a point is known without its colour: a disc counts, an open diamond is struck, a cross is void, a
+ * triangle is a signal, and what was simulated is hollow.
  *
  * <p>The same shapes stand in plots, in their legends and, as an icon, in tables.
  */
 public final class StateShape implements Icon {
     private static final float LINE_SHARE = 0.16f;
 
-    private final TrialPoint.State state;
+    private final PointLook look;
     private final Color color;
     private final int side;
 
     /**
-     * An icon of a state.
+     * An icon of a trial's state.
      *
      * @param side width and height, in device pixels
      */
     public StateShape(TrialPoint.State state, Color color, int side) {
-        this.state = state;
+        this(PointLook.of(state, false), color, side);
+    }
+
+    /**
+     * An icon of what a point looks like.
+     *
+     * @param side width and height, in device pixels
+     */
+    public StateShape(PointLook look, Color color, int side) {
+        this.look = look;
         this.color = color;
         this.side = side;
     }
 
     /** Returns the shape around the origin, which fits a square of the given side. */
-    static Shape of(TrialPoint.State state, double side) {
+    static Shape of(PointLook look, double side) {
         double half = side / 2;
-        return switch (state) {
-            case COUNTED -> new Ellipse2D.Double(-half * 0.85, -half * 0.85, side * 0.85, side * 0.85);
+        return switch (look) {
+            case COUNTED, SIMULATED -> new Ellipse2D.Double(-half * 0.85, -half * 0.85, side * 0.85, side * 0.85);
             case STRUCK -> {
                 Path2D diamond = new Path2D.Double();
                 diamond.moveTo(0, -half);
@@ -50,6 +59,14 @@ public final class StateShape implements Icon {
                 diamond.lineTo(-half, 0);
                 diamond.closePath();
                 yield diamond;
+            }
+            case SIGNAL, SIMULATED_SIGNAL -> {
+                Path2D triangle = new Path2D.Double();
+                triangle.moveTo(0, -half);
+                triangle.lineTo(half, half * 0.75);
+                triangle.lineTo(-half, half * 0.75);
+                triangle.closePath();
+                yield triangle;
             }
             case VOID -> {
                 // Two bars, filled: an open cross would be drawn hollow where shapes are filled.
@@ -63,11 +80,6 @@ public final class StateShape implements Icon {
         };
     }
 
-    /** Returns whether the shape of a state is filled, or drawn as an outline. */
-    static boolean isFilled(TrialPoint.State state) {
-        return state != TrialPoint.State.STRUCK;
-    }
-
     @Override
     public void paintIcon(Component component, Graphics graphics, int x, int y) {
         Graphics2D g = (Graphics2D) graphics.create();
@@ -75,8 +87,8 @@ public final class StateShape implements Icon {
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         g.translate(x + side / 2.0, y + side / 2.0);
         g.setColor(color);
-        Shape shape = of(state, side * 0.85);
-        if (isFilled(state)) {
+        Shape shape = of(look, side * 0.85);
+        if (look.isFilled()) {
             g.fill(shape);
         } else {
             g.setStroke(new BasicStroke(side * LINE_SHARE * 0.8f));

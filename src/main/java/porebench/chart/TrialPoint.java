@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param factorPercent its factor in % air, not rounded; empty when it has none, and then it is a mark at the foot
  * @param state whether it counts
  * @param reason why it does not count, in words; empty for one that counts
+ * @param isSimulated whether it was made by the simulated bench, for training
  */
 public record TrialPoint(
         String id,
@@ -21,7 +22,20 @@ public record TrialPoint(
         String meter,
         OptionalDouble factorPercent,
         State state,
-        String reason) {
+        String reason,
+        boolean isSimulated) {
+    /** Makes a trial of a real bench. */
+    public TrialPoint(
+            String id,
+            LocalDateTime testedAt,
+            String operator,
+            String meter,
+            OptionalDouble factorPercent,
+            State state,
+            String reason) {
+        this(id, testedAt, operator, meter, factorPercent, state, reason, false);
+    }
+
     /** Whether a trial enters the numbers. */
     public enum State {
         COUNTED,

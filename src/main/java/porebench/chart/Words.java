@@ -12,7 +12,9 @@ import porebench.method.RoundingRule;
 /** The words and numbers in plots, in one language. */
 final class Words {
     private static final int DECIMALS = 2;
+    private static final int FINE_DECIMALS = 3;
     private static final int VOLUME_DECIMALS = 4;
+    private static final int PLAIN_DECIMALS = 12;
 
     private final ResourceBundle bundle;
     private final Locale locale;
@@ -35,6 +37,16 @@ final class Words {
         return number(factor, DECIMALS);
     }
 
+    /** Says an uncertainty in % air to three decimals. */
+    String fine(double percent) {
+        return number(percent, FINE_DECIMALS);
+    }
+
+    /** Says a share in whole percent. */
+    String whole(double percent) {
+        return number(percent, 0);
+    }
+
     private String number(double number, int decimals) {
         NumberFormat format = NumberFormat.getNumberInstance(locale);
         format.setMinimumFractionDigits(decimals);
@@ -52,6 +64,19 @@ final class Words {
     /** Says an error in % air to two decimals, its sign always shown. */
     String signed(double percent) {
         return (percent > 0 ? "+" : "") + percent(percent);
+    }
+
+    /** Says a number to one decimal. */
+    String oneDecimal(double number) {
+        return number(number, 1);
+    }
+
+    /** Says a number as it was typed. */
+    String plain(double number) {
+        NumberFormat format = NumberFormat.getNumberInstance(locale);
+        format.setGroupingUsed(false);
+        format.setMaximumFractionDigits(PLAIN_DECIMALS);
+        return format.format(RoundingRule.withoutNoise(number));
     }
 
     /** Says a volume to four decimals. */

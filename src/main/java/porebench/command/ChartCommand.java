@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import porebench.method.Problem;
 import porebench.record.port.Sheet;
 import porebench.record.port.ValueRow;
+import porebench.record.study.FinestStep;
 import porebench.statistics.ChartTerms;
 import porebench.statistics.CusumChart;
 import porebench.statistics.EwmaChart;
@@ -66,7 +67,7 @@ final class ChartCommand extends OneCommand {
         List<Problem> problems = checkOptions();
         Sheet<ValueRow> sheet = ports().sheets().get().table(values, List.of(Subgroups.COLUMN));
         problems.addAll(sheet.problems());
-        Subgroups groups = Subgroups.of(sheet);
+        Subgroups groups = Subgroups.of(sheet, Subgroups.COLUMN);
         if (groups.names().isEmpty() && !Problem.anyError(problems)) {
             problems.add(Problem.error("values", "command.no-number", values.toString()));
         }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import porebench.method.Answer;
 import porebench.method.FigureName;
@@ -14,13 +15,16 @@ import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.method.sample.CorrectionSample;
 import porebench.method.sample.WeighOut;
+import porebench.method.trial.StopRule;
 import porebench.quantity.Volume;
+import porebench.record.DeterminationId;
 import porebench.record.Draft;
 import porebench.record.Evidence;
 import porebench.record.FactorIssue;
 import porebench.record.Issuing;
 import porebench.record.JudgedDetermination;
 import porebench.record.LabBook;
+import porebench.record.LaboratoryScatter;
 import porebench.record.MixDesign;
 import porebench.record.port.LabBookShelf;
 import porebench.record.port.OpeningRefused;
@@ -157,7 +161,11 @@ public final class DemoRun {
         basis.ifPresent(determination -> {
             sample(evidence, mix, determination, problems);
             page.gap();
-            new FactorReport(here, List.of(determination)).text(page);
+            Map<DeterminationId, StopRule> stops = LaboratoryScatter.of(Evidence.ofAll(book))
+                    .stop(determination, evidence.divisionPercent(determination), evidence.profile())
+                    .map(stop -> Map.of(determination.determination().value().id(), stop))
+                    .orElse(Map.of());
+            new FactorReport(here, List.of(determination), stops).text(page);
         });
         if (CardHandout.refusal(evidence, day).isPresent()) {
             basis.ifPresent(determination -> issue(book, evidence, determination, problems));

@@ -4,11 +4,14 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.method.trial.DeterminationSummary;
+import porebench.method.trial.StopRule;
+import porebench.record.DeterminationId;
 import porebench.record.JudgedDetermination;
 import porebench.record.JudgedTrial;
 
@@ -19,9 +22,20 @@ final class FactorReport implements Report {
     private final Words words;
     private final Shown shown;
     private final ProblemText problemText;
+    private final StopReport stopReport;
     private final List<JudgedDetermination> determinations;
+    private final Map<DeterminationId, StopRule> stops;
 
-    FactorReport(Surroundings here, List<JudgedDetermination> determinations) {
+    /**
+     * Reports determinations.
+     *
+     * @param here the person's surroundings
+     * @param determinations the determinations
+     * @param stops what the stop rule says of those that have a trial which counts
+     */
+    FactorReport(Surroundings here, List<JudgedDetermination> determinations, Map<DeterminationId, StopRule> stops) {
+        this.stopReport = new StopReport(here.locale());
+        this.stops = Map.copyOf(stops);
         this.words = Words.in(here.locale());
         this.shown = new Shown(here.locale());
         this.problemText = ProblemText.in(here.locale());
@@ -63,7 +77,12 @@ final class FactorReport implements Report {
         json.number(
                 "expandedUncertaintyPercent",
                 summary.map(DeterminationSummary::expandedUncertaintyPercent).orElse(OptionalDouble.empty()));
+        stopReport.json(json, stop(one));
         Reply.problems(json, "doubts", summary.map(DeterminationSummary::doubts).orElse(List.of()), problemText);
+    }
+
+    private Optional<StopRule> stop(JudgedDetermination one) {
+        return Optional.ofNullable(stops.get(one.determination().value().id()));
     }
 
     private static boolean isSimulated(JudgedDetermination one) {
@@ -87,6 +106,7 @@ final class FactorReport implements Report {
             one.summary().ifPresent(summary -> {
                 page.gap();
                 summary(page, one, summary);
+                stop(one).ifPresent(stop -> stopReport.text(page, stop));
             });
         });
     }

@@ -5,18 +5,28 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import porebench.method.Place;
 import porebench.method.Problem;
+import porebench.method.trial.StopRule;
+import porebench.record.DeterminationId;
 import porebench.record.Draft;
+import porebench.record.Evidence;
 import porebench.record.Incoming;
 import porebench.record.Intake;
 import porebench.record.Kept;
 import porebench.record.LabBook;
+import porebench.record.LaboratoryScatter;
+import porebench.record.MixId;
 import porebench.record.RecordKind;
+import porebench.record.Trial;
 import porebench.record.port.LabSheets;
 import porebench.record.port.Sheet;
 
@@ -85,7 +95,7 @@ final class ImportCommand extends BookCommand {
                 return Outcome.refused(problems);
             }
         }
-        return marked(book, Outcome.done(new ImportReport(checked), problems));
+        return marked(book, Outcome.done(new ImportReport(book, checked), problems));
     }
 
     private String fileNames() {
@@ -98,8 +108,11 @@ final class ImportCommand extends BookCommand {
         private final Map<RecordKind, Integer> kept = new LinkedHashMap<>();
         private final long newVersions;
         private final int alreadyThere;
+        private final List<Judged> determinations;
+        private final StopReport stopReport = new StopReport(here().locale());
 
-        ImportReport(Intake.Result checked) {
+        ImportReport(LabBook book, Intake.Result checked) {
+            determinations = judged(book, checked);
             for (RecordKind kind : RecordKind.values()) {
                 kept.put(kind, 0);
             }
@@ -118,6 +131,12 @@ final class ImportCommand extends BookCommand {
             ImportCommand.this.json(json, kept);
             json.whole("newVersions", newVersions);
             json.whole("alreadyThere", alreadyThere);
+            json.list("determinations", determinations, (fields, one) -> {
+                fields.text("determinationId", one.id().text());
+                fields.text("mixId", one.mixId().text());
+                fields.whole("accepted", one.counted());
+                stopReport.json(fields, one.stop());
+            });
         }
 
         @Override
@@ -126,6 +145,43 @@ final class ImportCommand extends BookCommand {
             ImportCommand.this.text(page, kept);
             page.line(words().say("import.new-versions", Long.toString(newVersions)));
             page.line(words().say("import.already-there", Integer.toString(alreadyThere)));
+            for (Judged one : determinations) {
+                one.stop()
+                        .ifPresent(stop -> page.line(words().say(
+                                        "import.determination",
+                                        one.id().text(),
+                                        Integer.toString(one.counted()),
+                                        stopReport.sentence(stop))));
+            }
         }
+    }
+
+    /** A determination that got trials, and whether they are enough; empty when none counts. */
+    private record Judged(DeterminationId id, MixId mixId, int counted, Optional<StopRule> stop) {}
+
+    /** Returns the determinations that trials were kept for, as they stand now. */
+    private static List<Judged> judged(LabBook book, Intake.Result checked) {
+        Set<DeterminationId> touched = checked.drafts().stream()
+                .map(Draft::value)
+                .filter(Trial.class::isInstance)
+                .map(value -> ((Trial) value).determinationId())
+                .collect(Collectors.toCollection(TreeSet::new));
+        if (touched.isEmpty()) {
+            return List.of();
+        }
+        List<Evidence> all = Evidence.ofAll(book);
+        LaboratoryScatter laboratory = LaboratoryScatter.of(all);
+        List<Judged> judged = new ArrayList<>();
+        for (Evidence evidence : all) {
+            evidence.determinations().stream()
+                    .filter(one -> touched.contains(one.determination().value().id()))
+                    .map(one -> new Judged(
+                            one.determination().value().id(),
+                            evidence.mix().value().id(),
+                            one.counted(),
+                            laboratory.stop(one, evidence.divisionPercent(one), evidence.profile())))
+                    .forEach(judged::add);
+        }
+        return judged;
     }
 }

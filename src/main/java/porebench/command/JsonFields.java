@@ -99,6 +99,21 @@ final class JsonFields {
         });
     }
 
+    /** Writes numbers in a row, {@code null} for each that is absent. */
+    void numbers(String name, List<OptionalDouble> values) {
+        write(name, () -> {
+            json.writeStartArray();
+            for (OptionalDouble value : values) {
+                if (value.isPresent()) {
+                    json.writeNumber(value.getAsDouble());
+                } else {
+                    json.writeNull();
+                }
+            }
+            json.writeEndArray();
+        });
+    }
+
     void group(String name, Consumer<JsonFields> fields) {
         write(name, () -> {
             json.writeStartObject();

@@ -15,6 +15,9 @@ final class Shown {
 
     private static final MathContext SIX_DIGITS = new MathContext(6, RoundingMode.HALF_EVEN);
 
+    private static final int P_DECIMALS = 4;
+    private static final double LEAST_PROBABILITY = 0.0001;
+
     private final Locale locale;
 
     Shown(Locale locale) {
@@ -49,5 +52,19 @@ final class Shown {
 
     String sixDigits(OptionalDouble number) {
         return number.isPresent() ? sixDigits(number.getAsDouble()) : NONE;
+    }
+
+    /** Returns a probability to four decimals; of a smaller one only that it is smaller. */
+    String probability(double p) {
+        return p < LEAST_PROBABILITY ? "< " + fixed(LEAST_PROBABILITY, P_DECIMALS) : fixed(p, P_DECIMALS);
+    }
+
+    String probability(OptionalDouble p) {
+        return p.isPresent() ? probability(p.getAsDouble()) : NONE;
+    }
+
+    /** Returns a probability with its sign, to follow the letter p: {@code = 0.0224} or {@code < 0.0001}. */
+    String equalsProbability(double p) {
+        return p < LEAST_PROBABILITY ? probability(p) : "= " + probability(p);
     }
 }

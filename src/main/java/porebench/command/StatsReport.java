@@ -123,7 +123,7 @@ final class StatsReport implements Report {
         return List.of(
                 name,
                 shown.sixDigits(line.statistic()),
-                shown.sixDigits(line.p()),
+                shown.probability(line.p()),
                 line.reason().map(this::why).orElse(""));
     }
 

@@ -1,6 +1,7 @@
 package porebench.command;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,11 +20,12 @@ import porebench.record.port.ValueRow;
 record Subgroups(List<String> names, List<double[]> values, List<Integer> lines) {
     static final String COLUMN = "subgroup";
 
-    static Subgroups of(Sheet<ValueRow> sheet) {
+    /** Puts rows together that have the same text in a column. */
+    static Subgroups of(Sheet<ValueRow> sheet, String column) {
         Map<String, List<Double>> values = new LinkedHashMap<>();
         Map<String, Integer> lines = new LinkedHashMap<>();
         for (Sheet.Row<ValueRow> row : sheet.rows()) {
-            String name = row.value().factors().getOrDefault(COLUMN, "");
+            String name = row.value().factors().getOrDefault(column, "");
             values.computeIfAbsent(name, any -> new ArrayList<>())
                     .add(row.value().value());
             lines.putIfAbsent(name, row.line());
@@ -60,6 +62,6 @@ record Subgroups(List<String> names, List<double[]> values, List<Integer> lines)
 
     /** Returns all values in the order of the subgroups. */
     double[] all() {
-        return values.stream().flatMapToDouble(java.util.Arrays::stream).toArray();
+        return values.stream().flatMapToDouble(Arrays::stream).toArray();
     }
 }

@@ -2,6 +2,7 @@ package porebench.desk;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JComponent;
 import porebench.method.Problem;
@@ -19,6 +20,14 @@ public interface Asker {
 
     /** Asks for a file to write; asks again before one that is there would be replaced. */
     Optional<Path> fileToWrite(JComponent over, String title, String suggestedName);
+
+    /**
+     * Asks for a file to write, of one of some kinds, which the ending of its name tells; asks again before one that is
+     * there would be replaced.
+     *
+     * @param suggestedName a name with the ending of the kind that is offered first
+     */
+    Optional<Path> fileToWrite(JComponent over, String title, String suggestedName, List<Kind> kinds);
 
     /** Asks for the name of a file that is not there yet; one that is there is refused. */
     Optional<Path> newFile(JComponent over, String title, String suggestedName);
@@ -40,6 +49,21 @@ public interface Asker {
 
     /** Asks what shall become of an unsaved draft before the window turns to something else. */
     DraftAnswer draft(JComponent over, String pageTitle);
+
+    /**
+     * A kind of file.
+     *
+     * @param ending how names of such files end, in lower case and without the dot
+     * @param words what such a file is
+     */
+    record Kind(String ending, String words) {
+        /** Returns the ending of a file's name, in lower case and without the dot; empty when it has none. */
+        public static String endingOf(Path file) {
+            String name = String.valueOf(file.getFileName());
+            int dot = name.lastIndexOf('.');
+            return dot < 0 ? "" : name.substring(dot + 1).toLowerCase(Locale.ROOT);
+        }
+    }
 
     /** What shall become of an unsaved draft. */
     enum DraftAnswer {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -12,6 +13,7 @@ import porebench.method.Problem;
 import porebench.record.Draft;
 import porebench.record.Evidence;
 import porebench.record.LabBook;
+import porebench.record.LaboratoryScatter;
 import porebench.record.MixId;
 import porebench.record.RegisterRow;
 
@@ -25,8 +27,10 @@ public final class DeskModel {
     private final Tools tools;
     private final List<Runnable> listeners = new ArrayList<>();
     private LabBook book;
+    private List<Evidence> everything = List.of();
     private Map<MixId, Evidence> known = Map.of();
     private List<RegisterRow> rows = List.of();
+    private LaboratoryScatter scatter = LaboratoryScatter.NONE;
     private Optional<MixId> selected = Optional.empty();
     private long seenChange;
     private LocalDate seenDay;
@@ -62,6 +66,24 @@ public final class DeskModel {
     /** Returns one line a mix, as they stand today. */
     public List<RegisterRow> rows() {
         return rows;
+    }
+
+    /** Returns everything known about every mix, in the order of their ids. */
+    public List<Evidence> everything() {
+        return everything;
+    }
+
+    /** Returns how trials scatter in the laboratory, as of the last change of the lab book. */
+    public LaboratoryScatter scatter() {
+        return scatter;
+    }
+
+    /** Returns everything known about every mix, in the order of their ids. */
+    public List<Evidence> all() {
+        return rows.stream()
+                .map(row -> known.get(row.mixId()))
+                .filter(Objects::nonNull)
+                .toList();
     }
 
     /** Returns everything known about the selected mix; empty when none is selected. */
@@ -117,8 +139,10 @@ public final class DeskModel {
         seenChange = book.changeNumber();
         seenDay = tools.today();
         List<Evidence> all = Evidence.ofAll(book);
+        everything = List.copyOf(all);
         known = all.stream().collect(Collectors.toMap(one -> one.mix().value().id(), Function.identity()));
         rows = all.stream().map(one -> RegisterRow.of(one, seenDay)).toList();
+        scatter = LaboratoryScatter.of(all);
     }
 
     public UnitSystem units() {

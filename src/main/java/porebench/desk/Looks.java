@@ -9,6 +9,8 @@ import porebench.chart.TrialPoint;
 
 /** The look of plots and marks in the theme that is shown now. */
 public final class Looks {
+    private static final float PAPER_POINTS = 11;
+
     private Looks() {}
 
     /** Returns the look of plots. */
@@ -23,6 +25,11 @@ public final class Looks {
                 colour("Porebench.warning", "Label.foreground"),
                 font(),
                 UIScale.getUserScaleFactor());
+    }
+
+    /** Returns the look of plots that are kept or printed, whatever the theme. */
+    public static ChartLook onPaper() {
+        return ChartLook.onPaper(font().deriveFont(PAPER_POINTS));
     }
 
     /** Returns the colour of a trial's state; words and shape say the same. */

@@ -1,9 +1,12 @@
 package porebench.desk;
 
-import java.awt.Dimension;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -11,30 +14,38 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.chart.PlotView;
 import porebench.desk.form.Commands;
+import porebench.desk.form.Texts;
+import porebench.desk.form.WrappedText;
+import porebench.record.port.DataTable;
+import porebench.record.port.Picture;
 
-/** A plot under its title, with the ways to take it along as a picture. */
+/**
+ * A plot under its title, with the way back from zooming and the ways to take it along: copied, or saved as a picture, a
+ * page or its figures.
+ */
 public final class PlotPanel {
-    private static final Dimension PICTURE = new Dimension(1600, 900);
+    private static final String CSV = "csv";
 
     private final Tools tools;
+    private final Texts texts;
     private final Words words;
     private final String name;
     private final PlotView view;
+    private final JLabel title = new JLabel();
+    private final WrappedText marked;
+    private final Action showAll;
     private final JPanel panel =
-            new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[grow,fill,0::][][]", "[]8[]"));
+            new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[grow,fill,0::][][][]", "[]8[]6[]"));
+    private boolean opens;
 
     /**
      * What a plot's panel says, in the person's language.
      *
      * @param title the title of the plot
-     * @param copy the button that copies it
-     * @param save the button that saves it
-     * @param saveTitle the title of the dialog that asks for a file
-     * @param saveDoing what is being done while it is saved
      * @param fileName the name of the file that is offered, as it is when somebody saves
+     * @param subject which mix or meter it shows, to stand in the title of a picture; blank where there is none to name
      */
-    public record Words(
-            String title, String copy, String save, String saveTitle, String saveDoing, Supplier<String> fileName) {}
+    public record Words(String title, Supplier<String> fileName, Supplier<String> subject) {}
 
     /**
      * Makes the panel of a plot; it is empty until something is shown.
@@ -44,25 +55,53 @@ public final class PlotPanel {
      */
     public PlotPanel(Tools tools, String name, int height, Words words) {
         this.tools = tools;
+        this.texts = Texts.of("porebench.desk.desk", tools.locale());
         this.words = words;
         this.name = name;
         view = new PlotView("plot." + name, tools.locale());
-        JLabel title = new JLabel(words.title());
+        marked = new WrappedText("marked." + name, "quiet");
+        showAll = Commands.of(texts.get("plot.all"), view::showAll);
         title.putClientProperty("FlatLaf.styleClass", "h2");
         title.setLabelFor(view.component());
-        view.component().getAccessibleContext().setAccessibleName(title.getText());
+        say(words.title());
         JPanel box = new JPanel(new MigLayout("insets 0, fill", "[grow,fill]", "[fill]"));
         box.putClientProperty("FlatLaf.styleClass", "box");
         box.add(view.component(), "wmin 0, h " + height + "!");
         panel.setOpaque(false);
         panel.add(title, "wmin 0");
-        panel.add(button("copy.", words.copy(), view::copy));
-        panel.add(button("save.", words.save(), this::save), "wrap");
-        panel.add(box, "span 3, wmin 0");
+        JButton all = Commands.button("all." + name, showAll);
+        all.setToolTipText(texts.get("plot.hint"));
+        panel.add(all);
+        panel.add(button("copy.", texts.get("plot.copy"), this::copy));
+        panel.add(button("save.", texts.get("plot.save"), this::save), "wrap");
+        panel.add(box, "span 4, wmin 0, wrap");
+        panel.add(marked, "span 4, wmin 0");
+        view.onChange(this::refresh);
+        refresh();
     }
 
     private JButton button(String what, String text, Runnable doing) {
         return Commands.button(what + name, Commands.of(text, doing));
+    }
+
+    /** Changes the title, as of a plot that shows now one thing and now another. */
+    public void say(String newTitle) {
+        title.setText(newTitle);
+        view.component().getAccessibleContext().setAccessibleName(newTitle);
+    }
+
+    /** Says what opens a point of the plot: it is given the trial's or the calibration's id. */
+    public void onOpen(Consumer<String> opener) {
+        opens = true;
+        view.onOpen(opener);
+    }
+
+    private void refresh() {
+        showAll.setEnabled(view.isZoomed());
+        String point = view.marked().orElse("");
+        marked.setText(opens && !point.isEmpty() ? texts.get("plot.opens", point) : point);
+        marked.setVisible(!point.isEmpty());
+        panel.revalidate();
     }
 
     /** Returns the panel, always the same. */
@@ -75,17 +114,52 @@ public final class PlotPanel {
         return view;
     }
 
+    private String pictureTitle() {
+        String subject = words.subject().get();
+        return subject.isBlank() ? title.getText() : texts.get("plot.title", subject, title.getText());
+    }
+
+    private void copy() {
+        try {
+            view.copy(pictureTitle(), Looks.onPaper());
+        } catch (IllegalStateException busy) {
+            // Another program holds the clipboard.
+            tools.asker().failure(panel, texts.get("plot.copy"), busy);
+        }
+    }
+
+    private List<Asker.Kind> kinds() {
+        return List.of(
+                new Asker.Kind("png", texts.get("plot.kind.png")),
+                new Asker.Kind("svg", texts.get("plot.kind.svg")),
+                new Asker.Kind("pdf", texts.get("plot.kind.pdf")),
+                new Asker.Kind(CSV, texts.get("plot.kind.csv")));
+    }
+
     private void save() {
         Optional<Path> file = tools.asker()
-                .fileToWrite(panel, words.saveTitle(), words.fileName().get());
-        file.ifPresent(path -> tools.tasks()
+                .fileToWrite(
+                        panel, texts.get("plot.save.title"), words.fileName().get(), kinds());
+        file.ifPresent(this::write);
+    }
+
+    private void write(Path file) {
+        DataTable table = view.table();
+        Picture picture = view.picture(pictureTitle(), Looks.onPaper());
+        Locale locale = tools.locale();
+        boolean figures = Asker.Kind.endingOf(file).equals(CSV);
+        tools.tasks()
                 .run(
-                        words.saveDoing(),
+                        texts.get("plot.save.doing"),
                         () -> {
-                            view.savePng(path, PICTURE);
-                            return path;
+                            if (figures) {
+                                tools.sheets().writeTable(file, table);
+                            } else {
+                                tools.press().draw(picture, locale, file);
+                            }
+                            return file;
                         },
                         written -> {},
-                        failure -> tools.asker().failure(panel, words.saveDoing(), failure)));
+                        failure -> tools.asker().failure(panel, texts.get("plot.save.doing"), failure));
     }
 }

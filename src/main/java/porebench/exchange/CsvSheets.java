@@ -14,6 +14,7 @@ import porebench.record.LabBook;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.Trial;
+import porebench.record.port.DataTable;
 import porebench.record.port.LabSheets;
 import porebench.record.port.Sheet;
 import porebench.record.port.ValueRow;
@@ -84,6 +85,11 @@ public final class CsvSheets implements LabSheets {
     @Override
     public void writeTrials(Path file, List<Trial> trials) {
         Export.write(TRIALS, trials, file);
+    }
+
+    @Override
+    public void writeTable(Path file, DataTable table) {
+        Export.write(table, file);
     }
 
     private static <T> Sheet<T> read(Path file, BiFunction<String, byte[], Sheet<T>> reader) {

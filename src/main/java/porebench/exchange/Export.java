@@ -14,9 +14,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Stream;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Version;
+import porebench.record.port.DataTable;
 
 /**
  * Writes every kind of record of a lab book into a folder, the newest version of each.
@@ -49,9 +51,27 @@ final class Export {
 
     /** Writes one file of some records, whole or not at all. */
     static <T extends Kept> void write(Format<T> format, List<T> records, Path file) {
+        whole(file, unfinished -> writeNew(format, records, unfinished));
+    }
+
+    /** Writes figures under their heading, whole or not at all. */
+    static void write(DataTable table, Path file) {
+        whole(file, unfinished -> {
+            try (Writer writer = Files.newBufferedWriter(unfinished, StandardCharsets.UTF_8)) {
+                write(Stream.concat(Stream.of(table.heading()), table.rows().stream()), writer);
+            }
+        });
+    }
+
+    /** Writes a file. */
+    private interface Writing {
+        void into(Path unfinished) throws IOException;
+    }
+
+    private static void whole(Path file, Writing writing) {
         Path unfinished = file.resolveSibling(file.getFileName() + "." + UUID.randomUUID() + ".unfinished");
         try {
-            writeNew(format, records, unfinished);
+            writing.into(unfinished);
             moveInto(unfinished, file);
         } catch (IOException failure) {
             throw new ExchangeException("writing " + file + ": a file that was there before is as it was", failure);
@@ -75,6 +95,10 @@ final class Export {
         List<List<String>> rows = new ArrayList<>();
         rows.add(format.columns().all());
         records.forEach(record -> rows.addAll(format.write(record)));
+        write(rows.stream(), writer);
+    }
+
+    private static void write(Stream<List<String>> rows, Writer writer) throws IOException {
         ICSVWriter csv = new CSVWriterBuilder(writer).withLineEnd("\r\n").build();
         rows.forEach(row -> csv.writeNext(row.toArray(new String[0]), false));
         csv.flush();

@@ -43,6 +43,8 @@ public enum FigureName {
     REPEATABILITY("repeatability", "% air", "0.001", "5"),
     /** Trials a determination should have at least. */
     LEAST_TRIALS("least-trials", "trials", "1", "20"),
+    /** Half-width that the 95 % interval of the mean factor should have at most, in % air. */
+    HALF_WIDTH("half-width", "% air", "0.001", "1"),
     /** Months after which a factor is due for a new test. */
     RECHECK_MONTHS("recheck-months", "months", "1", "120"),
     /** Days before that date from which the factor is shown as due. */

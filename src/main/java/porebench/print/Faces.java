@@ -58,6 +58,11 @@ final class Faces {
         }
     }
 
+    /** Returns whether the typeface has a character. */
+    boolean shows(int point) {
+        return glyphs.getGlyphId(point) != 0;
+    }
+
     /** Returns the width of a printable text, in points. */
     double width(String printable, Weight weight, double size) throws IOException {
         return font(weight).getStringWidth(printable) / 1000.0 * size;

@@ -30,6 +30,7 @@ import porebench.record.FactorCard;
 import porebench.record.Printed;
 import porebench.record.TrialSheet;
 import porebench.record.port.Paper;
+import porebench.record.port.Picture;
 import porebench.record.port.Press;
 
 /**
@@ -104,6 +105,28 @@ public final class PdfPress implements Press {
             return true;
         } catch (IOException | PrinterException | HeadlessException failure) {
             throw failed("failed.print", what, locale, failure);
+        }
+    }
+
+    @Override
+    public synchronized void draw(Picture picture, Locale locale, Path file) {
+        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+        String ending = name.substring(name.lastIndexOf('.') + 1);
+        try {
+            WholeFile.write(
+                    file,
+                    switch (ending) {
+                        case "png" -> PictureFile.png(picture);
+                        case "svg" -> PictureFile.svg(picture);
+                        case "pdf" -> PictureFile.pdf(picture, typefaces(), program, locale);
+                        default ->
+                            throw new IllegalArgumentException(
+                                    "name of the file must end with .png, .svg or .pdf, but is " + file.getFileName());
+                    });
+        } catch (IOException failure) {
+            throw new PrintException(
+                    Words.in(locale).say("failed.write", Words.in(locale).say("what.picture"), file.toString()),
+                    failure);
         }
     }
 

@@ -12,6 +12,7 @@ import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.profile.Profiles;
+import porebench.method.trial.Variability;
 
 /**
  * Everything a lab book knows about one mix: design, sources, determinations, factor issues and how they stand.
@@ -187,6 +188,25 @@ public record Evidence(
         return determinations.stream()
                 .filter(judged -> judged.determination().value().id().equals(id))
                 .findFirst();
+    }
+
+    /** Returns the coarsest division of the meters of a determination's trials, in % air; the usual one while none is known. */
+    public double divisionPercent(JudgedDetermination judged) {
+        return judged.trials().stream()
+                .flatMap(trial ->
+                        Optional.ofNullable(meters.get(trial.trial().value().meterId())).stream())
+                .mapToDouble(meter -> meter.value().divisionPercent().doubleValue())
+                .max()
+                .orElse(JudgedDetermination.USUAL_DIVISION_PERCENT);
+    }
+
+    /**
+     * Judges how the trials of a determination of this mix vary, beside the laboratory's other determinations.
+     *
+     * @return what is to be said, or empty when no trial counts
+     */
+    public Optional<Variability> variability(JudgedDetermination judged, LaboratoryScatter laboratory) {
+        return laboratory.judge(judged, divisionPercent(judged), profile);
     }
 
     /** Returns the versions of the sources in the register today, by source. */

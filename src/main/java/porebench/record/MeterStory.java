@@ -13,6 +13,7 @@ import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.meter.BowlCalibration;
+import porebench.method.meter.CheckAmount;
 import porebench.method.meter.ColumnCalibration;
 import porebench.method.meter.DialCalibration;
 import porebench.method.meter.DialCurve;
@@ -171,6 +172,18 @@ public record MeterStory(Version<Meter> meter, Profile profile, List<JudgedCalib
     /** Returns the newest dial check of a Type B meter made by a day. */
     public Optional<DialCalibration> dialOn(LocalDate day) {
         return newestBy(day, one -> one.dial().flatMap(Answer::value));
+    }
+
+    /** Returns whether any amount of water of the dial check in force on a day was read off as a share of the bowl. */
+    public boolean isDialCheckedInSharesOn(LocalDate day) {
+        return newestBy(
+                        day,
+                        one -> one.dial()
+                                .flatMap(Answer::value)
+                                .flatMap(any -> one.calibration().value().dial()))
+                .stream()
+                .flatMap(check -> check.points().stream())
+                .anyMatch(point -> point.amount().unit() == CheckAmount.Unit.PERCENT);
     }
 
     /** Returns the curve along which readings of a Type B meter are corrected on a day. */

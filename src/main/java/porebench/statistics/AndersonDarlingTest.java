@@ -22,6 +22,9 @@ import porebench.quantity.Require;
  * @param p the probability of so large a statistic with normal values
  */
 public record AndersonDarlingTest(int count, double unadjusted, double statistic, double p) {
+    /** With fewer values next to nothing can be told: {@link #judge} says nothing then. */
+    public static final int FEWEST_TO_JUDGE = Normality.FEWEST;
+
     /** The source's formula for p is not good for fewer. */
     static final int FEWEST = 8;
 

@@ -23,14 +23,24 @@ record BaseEstimate(double centre, double sigma, boolean isOfDivision) {
 
     static Judged<BaseEstimate> of(List<Summary> groups, From from, ChartTerms terms) {
         Require.atLeast("count of groups", groups.size(), 1);
-        List<Summary> base = groups.subList(0, Math.min(groups.size(), terms.baseCount()));
+        return ofRuns(List.of(groups.subList(0, Math.min(groups.size(), terms.baseCount()))), from, terms);
+    }
+
+    /**
+     * Estimates from all groups of some runs, between which something changed: no moving range reaches from one to the next.
+     *
+     * @param runs the runs, at least one group in all
+     */
+    static Judged<BaseEstimate> ofRuns(List<List<Summary>> runs, From from, ChartTerms terms) {
+        List<Summary> base = runs.stream().flatMap(List::stream).toList();
+        Require.atLeast("count of base groups", base.size(), 1);
         double centre = terms.knownCentre().orElseGet(() -> weightedMean(base));
         if (terms.knownSigma().isPresent()) {
             return new Judged.Meaningful<>(
                     new BaseEstimate(centre, terms.knownSigma().getAsDouble(), false));
         }
         OptionalDouble estimate = switch (from) {
-            case MOVING_RANGE -> movingRange(base);
+            case MOVING_RANGE -> movingRange(runs);
             case RANGE -> mean(base, group -> group.range() / constants(group).d2());
             case DEVIATION ->
                 mean(
@@ -69,10 +79,12 @@ record BaseEstimate(double centre, double sigma, boolean isOfDivision) {
     }
 
     /** Estimates from the mean difference of neighbours, which a slow drift does not widen. */
-    private static OptionalDouble movingRange(List<Summary> base) {
+    private static OptionalDouble movingRange(List<List<Summary>> runs) {
         List<Double> ranges = new ArrayList<>();
-        for (int i = 1; i < base.size(); i++) {
-            ranges.add(Math.abs(base.get(i).mean() - base.get(i - 1).mean()));
+        for (List<Summary> run : runs) {
+            for (int i = 1; i < run.size(); i++) {
+                ranges.add(Math.abs(run.get(i).mean() - run.get(i - 1).mean()));
+            }
         }
         return ranges.isEmpty()
                 ? OptionalDouble.empty()

@@ -21,6 +21,7 @@ import porebench.quantity.Require;
  */
 public final class CriticalRange {
     private static final double PROBABILITY = 0.95;
+    private static final int STEPS_A_UNIT = 32;
 
     /** Ranges of decimal readings are not exact in binary: 0.5 - 0.4 is less than 0.1, and 5.4 - 5.3 is more. */
     private static final double BINARY_SLACK = 1e-9;
@@ -82,6 +83,40 @@ public final class CriticalRange {
         return new Verdict(range, limit, range <= limit * (1 + BINARY_SLACK));
     }
 
+    /**
+     * Returns the factor by which a repeatability standard deviation of few degrees of freedom is multiplied: larger than
+     * {@link #factor(int)}, because such a deviation may itself be too small.
+     *
+     * @param n how many results, at least 2
+     * @param degreesOfFreedom of the standard deviation, at least 2
+     * @throws IllegalArgumentException if an argument is outside these bounds
+     */
+    public static double factor(int n, int degreesOfFreedom) {
+        return StudentisedRange.factor(n, degreesOfFreedom);
+    }
+
+    /**
+     * Checks the range of some results against a standard deviation pooled over earlier ones.
+     *
+     * <p>The factor is the exact one for the degrees of freedom. On a divided scale the limit is never below one division,
+     * and a pooled deviation below that of the division counts as the division's: a smaller one cannot be seen.
+     *
+     * @param range what the results span, at least 0
+     * @param n how many results, at least 2
+     * @param pooled the earlier results, with at least 2 degrees of freedom
+     * @param division the smallest step of the scale, in the unit of the range; 0 for none
+     * @param leastDeviation the standard deviation that the division alone makes, in the unit of the range; 0 for none
+     * @throws IllegalArgumentException if an argument is outside these bounds, or nothing makes the limit greater than 0
+     */
+    public static Verdict check(double range, int n, PooledDeviation pooled, double division, double leastDeviation) {
+        Require.atLeastZero("range", range);
+        Require.atLeastZero("division", division);
+        Require.atLeastZero("leastDeviation", leastDeviation);
+        double usual = Math.max(leastDeviation, pooled.standardDeviation());
+        double limit = Math.max(division, factor(n, pooled.degreesOfFreedom()) * usual);
+        return new Verdict(range, limit, range <= limit * (1 + BINARY_SLACK));
+    }
+
     private static double findFactor(int n) {
         // The solver's own default stops at 1e-6.
         return new BrentSolver(1e-13, 1e-13).solve(200, width -> probabilityWithin(width, n) - PROBABILITY, 1, 20);
@@ -95,9 +130,14 @@ public final class CriticalRange {
      * to rounding.
      */
     static double probabilityWithin(double width, int n) {
-        double step = 1.0 / 32;
+        return probabilityWithin(width, n, STEPS_A_UNIT);
+    }
+
+    /** Returns the same in larger steps, for those who average it over many widths; 8 a unit give nine digits. */
+    static double probabilityWithin(double width, int n, int stepsAUnit) {
+        double step = 1.0 / stepsAUnit;
         double sum = 0;
-        for (int i = -320; i <= 320; i++) {
+        for (int i = -10 * stepsAUnit; i <= 10 * stepsAUnit; i++) {
             double x = i * step;
             double density = Math.exp(-x * x / 2) / Math.sqrt(2 * Math.PI);
             double others = Erf.erf(x / Math.sqrt(2), (x + width) / Math.sqrt(2)) / 2;

@@ -34,8 +34,11 @@ import porebench.quantity.Require;
 public record DixonTest(int count, Ratio ratio, double statistic, double p, int index, double gap) {
     static final int FEWEST = 3;
     static final int MOST = 30;
-    static final int FEWEST_TO_JUDGE = 4;
-    static final int MOST_TO_JUDGE = 7;
+    /** With fewer values every third one would be an outlier: {@link #judge} says nothing then. */
+    public static final int FEWEST_TO_JUDGE = 4;
+
+    /** With more values Grubbs's test finds more: {@link #judge} says nothing then. */
+    public static final int MOST_TO_JUDGE = 7;
 
     private static final double BINARY_SLACK = 1e-9;
 

@@ -25,8 +25,11 @@ import porebench.quantity.Require;
  */
 public record GrubbsPairTest(int count, double statistic, double p, boolean isHigh, double gap) {
     static final int FEWEST = PairDistribution.FEWEST;
-    static final int MOST = PairDistribution.MOST;
-    static final int FEWEST_TO_JUDGE = 5;
+    /** The most values the test is made for. */
+    public static final int MOST = PairDistribution.MOST;
+
+    /** With fewer values the pair would not be the smaller part: {@link #judge} says nothing then. */
+    public static final int FEWEST_TO_JUDGE = 5;
 
     private static final double BINARY_SLACK = 1e-9;
 

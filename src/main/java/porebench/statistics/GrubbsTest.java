@@ -25,7 +25,8 @@ import porebench.quantity.Require;
  */
 public record GrubbsTest(int count, double statistic, double p, int index, double distance) {
     private static final int FEWEST = 3;
-    private static final int FEWEST_TO_JUDGE = 4;
+    /** With fewer values every third one would be an outlier: {@link #judge} says nothing then. */
+    public static final int FEWEST_TO_JUDGE = 4;
 
     /** Two readings as far on paper may differ in the last binary digit. */
     private static final double BINARY_SLACK = 1e-9;

@@ -1,5 +1,6 @@
 package porebench.statistics;
 
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import porebench.quantity.Require;
 
@@ -15,9 +16,11 @@ import porebench.quantity.Require;
  * be finite.
  */
 public final class RepeatSets {
+    /** The fewest values of a set among which one can be singled out. */
+    public static final int FEWEST_TO_JUDGE = 4;
+
     private static final double CONFIDENCE = 0.95;
     private static final int FEWEST_TO_TEST = 3;
-    private static final int FEWEST_TO_JUDGE = 4;
     private static final double BINARY_SLACK = 1e-9;
 
     private final double[] means;
@@ -188,6 +191,23 @@ public final class RepeatSets {
     /** Returns how many values a set has. */
     public int count(int set) {
         return ends[set] - (set == 0 ? 0 : ends[set - 1]);
+    }
+
+    /**
+     * Returns the standard deviation that all sets share, whatever the mean of each, in the unit of the values; empty when no
+     * set has two values.
+     */
+    public OptionalDouble pooledStandardDeviation() {
+        double squares = 0;
+        int degrees = 0;
+        for (int set = 0; set < ends.length; set++) {
+            int n = count(set);
+            if (n > 1) {
+                squares += (n - 1) * deviations[set] * deviations[set];
+                degrees += n - 1;
+            }
+        }
+        return degrees == 0 ? OptionalDouble.empty() : OptionalDouble.of(Math.sqrt(squares / degrees));
     }
 
     /** Returns the mean of a set, in the unit of the values. */

@@ -21,8 +21,13 @@ import porebench.quantity.Require;
  * @param p the probability of so small a W with normal values
  */
 public record ShapiroWilkTest(int count, double statistic, double p) {
+    /** With fewer values next to nothing can be told: {@link #judge} says nothing then. */
+    public static final int FEWEST_TO_JUDGE = Normality.FEWEST;
+
+    /** The most values the test is made for. */
+    public static final int MOST = 5000;
+
     static final int FEWEST = 3;
-    static final int MOST = 5000;
 
     private static final double[] LAST_SCORE = {0, 0.221157, -0.147981, -2.07119, 4.434685, -2.706056};
     private static final double[] LAST_BUT_ONE = {0, 0.042981, -0.293762, -1.752461, 5.682633, -3.582633};

@@ -82,6 +82,16 @@ public record UncertaintySum(List<Contribution> contributions, double combined, 
     }
 
     /**
+     * Returns what part of the combined variance comes from one contribution, from 0 to 1; 0 when all are 0.
+     *
+     * @param contribution one of the contributions
+     */
+    public double shareOf(Contribution contribution) {
+        double part = combined == 0 ? 0 : contribution.size() / combined;
+        return part * part;
+    }
+
+    /**
      * Returns the expanded uncertainty, combined times the t factor for a confidence, in the unit of the result.
      *
      * @param confidence greater than 0 and less than 1; 0.95 for 95 %

@@ -3,10 +3,12 @@ package porebench.store;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import porebench.method.Figure;
 import porebench.method.FigureName;
 import porebench.method.Mark;
 import porebench.method.Profile;
+import porebench.method.profile.Profiles;
 import porebench.record.LaboratoryProfile;
 import porebench.record.RecordKind;
 
@@ -61,7 +63,17 @@ final class ProfileTable implements RecordTable<LaboratoryProfile> {
                             part.text("stated"), part.text("clause"), part.word("mark", Mark.values(), Mark::symbol)));
         }
         StoredRow row = rows.row();
-        return new LaboratoryProfile(new Profile(
-                row.text("profile_id"), row.text("title"), row.text("edition"), row.textIfAny("based_on"), figures));
+        Optional<String> basedOn = row.textIfAny("based_on");
+        complete(figures, basedOn);
+        return new LaboratoryProfile(
+                new Profile(row.text("profile_id"), row.text("title"), row.text("edition"), basedOn, figures));
+    }
+
+    /** Adds the figures that the program did not know yet when the profile was kept, as its standard states them. */
+    private static void complete(Map<FigureName, Figure> figures, Optional<String> basedOn) {
+        Profile standard = basedOn.flatMap(Profiles::find).orElseGet(Profiles::standard);
+        for (FigureName name : FigureName.values()) {
+            figures.putIfAbsent(name, standard.figure(name));
+        }
     }
 }

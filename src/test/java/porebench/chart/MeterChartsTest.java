@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 
 class MeterChartsTest {
     private static final DialErrors DIAL = new DialErrors(
+            "C-1",
             List.of(new DialErrors.Point(5, 0.05, 0.03, 1, true), new DialErrors.Point(10, 0.2, 0.04, 2, false)),
             List.of(new DialErrors.Predicted(0, 0.01), new DialErrors.Predicted(10, 0.19)),
             0.1);
@@ -129,7 +130,7 @@ class MeterChartsTest {
     void drawsEverythingAlsoWhenThereIsLittle() {
         List<JFreeChart> charts = List.of(
                 DialErrorChart.of(DIAL, PlotData.LOOK, Locale.ENGLISH),
-                DialErrorChart.of(new DialErrors(List.of(), List.of(), 0.1), PlotData.LOOK, Locale.GERMANY),
+                DialErrorChart.of(new DialErrors("C-1", List.of(), List.of(), 0.1), PlotData.LOOK, Locale.GERMANY),
                 BowlHistoryChart.of(BOWL, PlotData.LOOK, Locale.ENGLISH),
                 BowlHistoryChart.of(
                         new BowlHistory(List.of(), List.of(), LocalDate.of(2026, 4, 1), "ft3"),

@@ -21,6 +21,17 @@ final class PlotData {
             new Font(Font.SANS_SERIF, Font.PLAIN, 12),
             1);
 
+    static final ChartLook DARK = new ChartLook(
+            Color.BLACK,
+            Color.YELLOW,
+            Color.DARK_GRAY,
+            Color.CYAN,
+            Color.GRAY,
+            Color.PINK,
+            Color.ORANGE,
+            new Font(Font.SANS_SERIF, Font.PLAIN, 12),
+            1);
+
     private PlotData() {}
 
     static TrialPoint counted(String id, double factor) {
@@ -40,6 +51,26 @@ final class PlotData {
                         trial("K7-4", OptionalDouble.empty(), TrialPoint.State.VOID, "the meter leaked")),
                 OptionalDouble.of(0.45),
                 Optional.of(new FactorByTrial.Interval(-0.1853, 1.0853)),
+                OptionalDouble.of(0.4));
+    }
+
+    /** The first three of the same trials, had they been simulated. */
+    static FactorByTrial simulated() {
+        return new FactorByTrial(
+                mixed().trials().stream()
+                        .limit(3)
+                        .map(trial -> new TrialPoint(
+                                trial.id(),
+                                trial.testedAt(),
+                                trial.operator(),
+                                trial.meter(),
+                                trial.factorPercent(),
+                                trial.state(),
+                                trial.reason(),
+                                true))
+                        .toList(),
+                OptionalDouble.of(0.45),
+                Optional.empty(),
                 OptionalDouble.of(0.4));
     }
 

@@ -3,9 +3,9 @@ package porebench.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
-import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -108,15 +108,20 @@ class TrialOrderChartTest {
     @Test
     void statesDifferByShapeNotByColourAlone() {
         List<Rectangle2D> bounds = new ArrayList<>();
-        List<Boolean> filled = new ArrayList<>();
-        for (TrialPoint.State state : TrialPoint.State.values()) {
-            Shape shape = StateShape.of(state, 10);
-            bounds.add(shape.getBounds2D());
-            filled.add(StateShape.isFilled(state) && shape.contains(3, 0));
+        for (PointLook look : PointLook.values()) {
+            bounds.add(StateShape.of(look, 10).getBounds2D());
         }
-        assertThat(filled).containsExactly(true, false, false);
-        assertThat(StateShape.of(TrialPoint.State.STRUCK, 10).contains(0, 3)).isTrue();
-        assertThat(StateShape.of(TrialPoint.State.VOID, 10).contains(0, 3)).isFalse();
+        // A disc, an open diamond, a cross and a triangle: each holds other places, or is hollow where its like is
+        // filled.
+        assertThat(Arrays.stream(PointLook.values())
+                        .map(look -> look.isFilled() + " "
+                                + StateShape.of(look, 10).contains(0, -4.5) + " "
+                                + StateShape.of(look, 10).contains(3, 0) + " "
+                                + StateShape.of(look, 10).contains(2.5, 3)))
+                .doesNotHaveDuplicates();
+        assertThat(PointLook.SIMULATED.isFilled()).isFalse();
+        assertThat(StateShape.of(PointLook.SIMULATED, 10).getBounds2D())
+                .isEqualTo(StateShape.of(PointLook.COUNTED, 10).getBounds2D());
         assertThat(bounds).allSatisfy(each -> assertThat(each.getWidth()).isBetween(6.0, 10.1));
     }
 

@@ -80,6 +80,78 @@ class FactorCommandTest {
         assertThat(list(first, "doubts")).isEmpty();
     }
 
+    /**
+     * By pencil: s 0.1 of three. 4.303 x 0.1 / sqrt(3) = 0.248 now; with t of 17 degrees, 2.110 x 0.1 / sqrt(18) = 0.0497 is
+     * the first below 0.05, 2.120 x 0.1 / sqrt(17) = 0.0514 is not: 15 more.
+     */
+    @Test
+    void saysWhetherTheTrialsAreEnough() {
+        Map<String, Object> stop =
+                group(factor(FOUR_TRIALS).list("determinations").get(0), "stop");
+        assertThat(stop)
+                .containsOnlyKeys(
+                        "verdict",
+                        "moreTrials",
+                        "trialsInAll",
+                        "halfWidthPercent",
+                        "wantedPercent",
+                        "basis",
+                        "standardDeviationPercent",
+                        "degreesOfFreedom",
+                        "scatterBelowDial",
+                        "risks",
+                        "oneMore",
+                        "words")
+                .containsEntry("verdict", "more")
+                .containsEntry("moreTrials", 15)
+                .containsEntry("trialsInAll", 18)
+                .containsEntry("basis", "own")
+                .containsEntry("degreesOfFreedom", 2)
+                .containsEntry("scatterBelowDial", false);
+        assertThat(number(stop.get("halfWidthPercent"))).isEqualTo(0.2484, within(0.0001));
+        assertThat(number(stop.get("wantedPercent"))).isEqualTo(0.05);
+        assertThat(number(stop.get("standardDeviationPercent"))).isEqualTo(0.1, within(1e-12));
+        assertThat(group(stop, "risks")).containsOnlyKeys("within", "tooFew", "oneLessWouldDo");
+        assertThat(group(stop, "oneMore"))
+                .containsEntry("leavesTheCard", false)
+                .containsEntry("reportedPercent", new BigDecimal("0.4"));
+        assertThat(stop.get("words"))
+                .isEqualTo("15 more trials are expected, 18 in all: the 95 % interval of the mean reaches 0.248 % to"
+                        + " either side, and 0.050 % is wanted.");
+    }
+
+    /** Eleven trials of another mix in the sheet are ten degrees of freedom of the laboratory's own scatter. */
+    @Test
+    void reckonsWithTheOtherMixesOfTheSheet() {
+        StringBuilder trials = new StringBuilder(FOUR_TRIALS);
+        for (int i = 0; i < 11; i++) {
+            trials.append(LabFiles.trial("U-" + i, "M-2", i + 1, i % 2 == 0 ? "5.2" : "5.3", "no"));
+        }
+        Map<String, Object> stop =
+                group(factor(trials.toString()).list("determinations").get(0), "stop");
+        assertThat(stop).containsEntry("basis", "laboratory").containsEntry("degreesOfFreedom", 10);
+    }
+
+    @Test
+    void saysNothingOfEnoughWhenNoTrialCounts() {
+        Map<String, Object> leaked = factor(LabFiles.TRIAL_COLUMNS + LabFiles.trial("T-4", "M-1", 4, "6.9", "yes"))
+                .list("determinations")
+                .get(0);
+        assertThat(leaked).containsEntry("stop", null);
+        Map<String, Object> single = group(
+                factor(LabFiles.TRIAL_COLUMNS + LabFiles.trial("T-1", "M-1", 1, "5.3", "no"))
+                        .list("determinations")
+                        .get(0),
+                "stop");
+        assertThat(single)
+                .containsEntry("verdict", "not-yet-known")
+                .containsEntry("moreTrials", 2)
+                .containsEntry("basis", null)
+                .containsEntry("halfWidthPercent", null)
+                .containsEntry("risks", null)
+                .containsEntry("oneMore", null);
+    }
+
     @Test
     void aVoidTrialStaysVisibleWithItsReason() {
         Map<String, Object> leak = list(
@@ -207,6 +279,8 @@ class FactorCommandTest {
                         "Mean                        0.400  % air",
                         "Mean, 95 % interval from    0.152  % air",
                         "Mean, 95 % interval to      0.648  % air",
-                        "Factor G as reported        0.4    % air");
+                        "Factor G as reported        0.4    % air",
+                        "15 more trials are expected, 18 in all: the 95 % interval of the mean reaches 0.248 % to either"
+                                + " side, and 0.050 % is wanted.");
     }
 }

@@ -48,7 +48,8 @@ class ImportCommandTest {
         Said said = terminal.json(
                 "import", "--new", "--book", "lab.book", "trials.csv", "mix.csv", "meters.csv", "sources.csv");
         assertThat(said.status()).isZero();
-        assertThat(said.json()).containsOnlyKeys("book", "counts", "newVersions", "alreadyThere", "problems");
+        assertThat(said.json())
+                .containsOnlyKeys("book", "counts", "newVersions", "alreadyThere", "determinations", "problems");
         assertThat(said.codes()).isEmpty();
         assertThat(counts(said))
                 .containsEntry("source", 2)
@@ -57,6 +58,32 @@ class ImportCommandTest {
                 .containsEntry("determination", 1)
                 .containsEntry("trial", 3)
                 .containsEntry("factor_issue", 0);
+    }
+
+    /** Every determination that got trials says whether they are enough; nothing else does. */
+    @Test
+    void saysWhetherTheTrialsOfADeterminationAreEnough() {
+        LabFiles.write(folder, "sources.csv", LabFiles.SOURCES);
+        LabFiles.write(folder, "meters.csv", LabFiles.METERS);
+        LabFiles.write(folder, "mix.csv", LabFiles.PLAIN_MIX);
+        LabFiles.write(folder, "trials.csv", LabFiles.THREE_TRIALS);
+        assertThat(terminal.json("import", "--new", "--book", "lab.book", "mix.csv", "meters.csv", "sources.csv")
+                        .list("determinations"))
+                .isEmpty();
+        Said said = terminal.json("import", "--book", "lab.book", "trials.csv");
+        assertThat(said.list("determinations")).singleElement().satisfies(one -> {
+            assertThat(one)
+                    .containsEntry("determinationId", "M-1/1")
+                    .containsEntry("mixId", "M-1")
+                    .containsEntry("accepted", 3);
+            assertThat((Map<?, ?>) one.get("stop")).isNotNull();
+        });
+        assertThat(terminal.json("import", "--book", "lab.book", "trials.csv").list("determinations"))
+                .isEmpty();
+        LabFiles.write(folder, "more.csv", LabFiles.TRIAL_COLUMNS + LabFiles.trial("T-20", "M-1", 20, "5.4", "no"));
+        assertThat(terminal.run("import", "--book", "lab.book", "more.csv").out())
+                .contains("Determination M-1/1, trials that count: 4. ")
+                .contains("the 95 % interval of the mean reaches");
     }
 
     @Test

@@ -172,4 +172,75 @@ class StatsCommandTest {
         assertThat(new Terminal(folder).json("stats", "--values", "no.csv").codes())
                 .containsExactly("csv.file-missing");
     }
+
+    private Said sets(String rows) {
+        LabFiles.write(folder, "sets.csv", "set,value\n" + rows);
+        return new Terminal(folder).json("stats", "--values", "sets.csv", "--sets");
+    }
+
+    /**
+     * A: mean 0.5, squares 0.02 over 2 degrees of freedom, s 0.1; half-width 4.3027 x 0.1 / sqrt(3) = 0.2484. B: mean 0.52,
+     * squares 4 x 0.0144 + 0.2304 = 0.288 over 4, s 0.26833; G = 0.48 / 0.26833 = 1.7889, what five values reach at most. C has
+     * no spread to estimate. Pooled: sqrt((0.02 + 0.288) / 6) = 0.22657. Limits 3.3 and 3.9 x 0.1.
+     */
+    @Test
+    void sumsUpManySets() {
+        Said said = sets("A,0.4\nB,0.4\nA,0.5\nB,0.4\nA,0.6\nB,0.4\nB,0.4\nB,1.0\nC,0.5\n");
+        assertThat(said.status()).isZero();
+        assertThat(said.json())
+                .containsEntry("count", 3)
+                .containsEntry("tooWide", 1)
+                .containsEntry("withOutlier", 1);
+        assertThat(number(said.json(), "pooledStandardDeviation")).isEqualTo(0.22657, within(0.00001));
+        Map<String, Object> a = said.list("sets").get(0);
+        assertThat(a)
+                .containsOnlyKeys(
+                        "set",
+                        "count",
+                        "mean",
+                        "standardDeviation",
+                        "range",
+                        "confidence95",
+                        "rangePasses",
+                        "outlier",
+                        "grubbs",
+                        "index");
+        assertThat(a).containsEntry("set", "A").containsEntry("count", 3).containsEntry("rangePasses", true);
+        assertThat(number(a, "standardDeviation")).isEqualTo(0.1, within(1e-12));
+        @SuppressWarnings("unchecked")
+        Map<String, Object> interval = (Map<String, Object>) a.get("confidence95");
+        assertThat(number(interval, "low")).isEqualTo(0.5 - 0.2484, within(0.0001));
+        Map<String, Object> b = said.list("sets").get(1);
+        assertThat(b)
+                .containsEntry("outlier", true)
+                .containsEntry("rangePasses", false)
+                .containsEntry("index", 4);
+        assertThat(number(b, "grubbs")).isEqualTo(1.7889, within(0.0001));
+        Map<String, Object> c = said.list("sets").get(2);
+        assertThat(c)
+                .containsEntry("standardDeviation", null)
+                .containsEntry("confidence95", null)
+                .containsEntry("grubbs", null)
+                .containsEntry("index", null);
+    }
+
+    @Test
+    void showsManySetsInATable() {
+        LabFiles.write(folder, "sets.csv", "set,value\nA,0.4\nA,0.4\nA,0.4\nA,0.4\nA,1.0\n");
+        String text = new Terminal(folder)
+                .run("stats", "--values", "sets.csv", "--sets")
+                .out();
+        assertThat(text)
+                .contains("Wider than repeat values may be. Value 5 is an outlier: look for its cause.")
+                .contains(
+                        "Sets in which an outlier can be told: 1. On average up to 0.05 of them show one by chance alone.");
+    }
+
+    @Test
+    void aTableWithoutSetsIsRefusedByItsColumn() {
+        LabFiles.write(folder, "sets.csv", "group,value\nA,0.4\n");
+        Said said = new Terminal(folder).json("stats", "--values", "sets.csv", "--sets");
+        assertThat(said.status()).isEqualTo(1);
+        assertThat(said.codes()).contains("csv.column-missing");
+    }
 }

@@ -19,6 +19,8 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import porebench.method.Role;
+import porebench.method.budget.Origin;
+import porebench.method.budget.Part;
 import porebench.method.meter.MeterState;
 import porebench.record.FactorState;
 import porebench.record.MeterCalibration;
@@ -61,10 +63,12 @@ class TextsTest {
                 .forEach(state -> used.add("calibration." + state.words().replace(' ', '-')));
         Stream.of(MeterCalibration.Reason.values()).forEach(reason -> used.add("reason." + reason.symbol()));
         Stream.of(RunRule.values()).forEach(rule -> used.add("rule." + rule.symbol()));
+        Stream.of(Part.values()).forEach(part -> used.add("part." + part.symbol()));
+        Stream.of(Origin.values()).forEach(origin -> used.add("origin." + origin.symbol()));
         Stream.of(Role.values()).filter(Role::isAggregate).forEach(role -> used.add("role." + role.symbol()));
         String families =
-                "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|chart|issue|card|register|import|export|verify"
-                        + "|demo";
+                "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|sets|chart|interlab|budget|issue|card|register|import"
+                        + "|export|verify|demo|anova|source|variance|gauge|components";
         Matcher literals =
                 Pattern.compile("\"((?:" + families + ")\\.[a-z0-9-]+)\"").matcher(sources());
         Set<String> problems = keys("porebench.method.problems");

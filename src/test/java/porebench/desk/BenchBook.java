@@ -24,6 +24,7 @@ import porebench.method.sample.BatchVolume;
 import porebench.method.sample.Constituent;
 import porebench.method.trial.Readings;
 import porebench.method.trial.Withdrawal;
+import porebench.print.PdfPress;
 import porebench.quantity.MassUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
@@ -43,6 +44,7 @@ import porebench.record.Trial;
 import porebench.record.TrialId;
 import porebench.record.port.LabBookShelf;
 import porebench.record.port.Paper;
+import porebench.record.port.Picture;
 import porebench.record.port.Press;
 
 /**
@@ -222,6 +224,11 @@ public final class BenchBook {
             @Override
             public List<BufferedImage> preview(Printed what, Paper paper, Locale locale, int dotsPerInch) {
                 throw new UnsupportedOperationException("these pages print nothing");
+            }
+
+            @Override
+            public void draw(Picture picture, Locale locale, Path file) {
+                new PdfPress("Porebench", CLOCK).draw(picture, locale, file);
             }
 
             @Override

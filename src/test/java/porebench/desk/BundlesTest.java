@@ -49,7 +49,7 @@ class BundlesTest {
     @Test
     void everyScreenHasItsBundle() throws IOException {
         assertThat(bundles().map(file -> file.getParent().getFileName().toString()))
-                .contains("frame", "register", "mix", "sample", "trial", "variability", "factor", "meter");
+                .contains("frame", "register", "mix", "sample", "trial", "variability", "factor", "meter", "study");
     }
 
     @ParameterizedTest

@@ -59,6 +59,11 @@ public final class ScriptedAsker implements Asker {
     }
 
     @Override
+    public Optional<Path> fileToWrite(JComponent over, String title, String suggestedName, List<Kind> kinds) {
+        return fileToWrite(over, title, suggestedName);
+    }
+
+    @Override
     public Optional<Path> newFile(JComponent over, String title, String suggestedName) {
         asked.add(title);
         return Optional.ofNullable(newFiles.poll());

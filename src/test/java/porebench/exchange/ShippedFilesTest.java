@@ -7,20 +7,24 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import porebench.record.Kept;
 import porebench.record.port.Sheet;
+import porebench.record.port.ValueRow;
 
 /** Every CSV file that is shipped is read, and every column is described. */
 class ShippedFilesTest {
     private static final Path FORMS = Path.of("lab-sheets");
     private static final Path DEMO = Path.of("demo-data");
+    private static final Path STUDIES = DEMO.resolve("studies");
     private static final Path DESCRIPTION = Path.of("docs/formats.md");
 
     private static List<Path> files(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.sorted().toList();
+            return files.filter(Files::isRegularFile).sorted().toList();
         }
     }
 
@@ -49,6 +53,20 @@ class ShippedFilesTest {
             assertThat(sheet.values())
                     .isEqualTo(
                             DemoLaboratory.read(file.getFileName().toString()).values());
+        }
+    }
+
+    @Test
+    void everyDemoStudyIsATableOfValues() throws IOException {
+        Map<String, Integer> rows = Map.of("laboratories.csv", 60, "layers.csv", 68, "operators.csv", 72);
+        assertThat(files(STUDIES).stream().map(file -> file.getFileName().toString()))
+                .containsExactlyInAnyOrderElementsOf(rows.keySet());
+        for (Path file : files(STUDIES)) {
+            Sheet<ValueRow> sheet = new CsvSheets().table(file, List.of());
+            assertThat(sheet.problems()).as(file.toString()).isEmpty();
+            assertThat(sheet.rows())
+                    .as(file.toString())
+                    .hasSize(Objects.requireNonNull(rows.get(file.getFileName().toString())));
         }
     }
 

@@ -56,6 +56,7 @@ class FigureNameTest {
         "SCALE_TOP, 1, 100, 0.9, 101",
         "REPEATABILITY, 0.001, 5, 0, 5.1",
         "LEAST_TRIALS, 1, 20, 0, 21",
+        "HALF_WIDTH, 0.001, 1, 0, 1.1",
         "RECHECK_MONTHS, 1, 120, 0, 121",
         "RECHECK_NOTICE_DAYS, 0, 365, -1, 366",
         "AIR_TOLERANCE, 0.1, 10, 0, 11",

@@ -6,27 +6,32 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.budget.BudgetSection;
 import porebench.desk.factor.FactorPage;
 import porebench.desk.meter.MeterPage;
 import porebench.desk.mix.MixPage;
+import porebench.desk.overtime.OverTimePage;
 import porebench.desk.register.MetersPage;
 import porebench.desk.register.RegisterPage;
 import porebench.desk.register.SourcesPage;
 import porebench.desk.sample.SamplePage;
+import porebench.desk.study.StudyPage;
 import porebench.desk.trial.TrialsPage;
 import porebench.desk.variability.VariabilityPage;
 import porebench.record.MeterId;
 import porebench.record.MixId;
+import porebench.record.TrialId;
 
 /**
  * All pages of the window: the steps of a mix in the order of the work, the registers of the laboratory, and one meter.
  *
  * @param steps the pages of the selected mix
  * @param registers the pages of the whole laboratory
+ * @param trials the step that shows one trial
  * @param meter the page of one meter, which the register of meters leads to
  * @param beginMix begins the draft of a new mix on the first step
  */
-record Pages(List<Page> steps, List<Page> registers, MeterPage meter, Runnable beginMix) {
+record Pages(List<Page> steps, List<Page> registers, TrialsPage trials, MeterPage meter, Runnable beginMix) {
     Pages {
         steps = List.copyOf(steps);
         registers = List.copyOf(registers);
@@ -38,17 +43,30 @@ record Pages(List<Page> steps, List<Page> registers, MeterPage meter, Runnable b
      * @param openMix turns the window to a mix
      * @param openMeter turns the window to the page of a meter
      * @param openMeters turns the window to the register of meters
+     * @param openTrial turns the window to a trial
      */
-    static Pages of(DeskModel desk, Consumer<MixId> openMix, Consumer<MeterId> openMeter, Runnable openMeters) {
+    static Pages of(
+            DeskModel desk,
+            Consumer<MixId> openMix,
+            Consumer<MeterId> openMeter,
+            Runnable openMeters,
+            Consumer<TrialId> openTrial) {
         MixPage mix = new MixPage(desk);
+        TrialsPage trials = new TrialsPage(desk);
         return new Pages(
                 List.of(
                         mix,
                         new SamplePage(desk),
-                        new TrialsPage(desk),
-                        new VariabilityPage(desk),
+                        trials,
+                        new VariabilityPage(desk, openTrial, new BudgetSection(desk)),
                         new FactorPage(desk)),
-                List.of(new SourcesPage(desk), new MetersPage(desk, openMeter), new RegisterPage(desk, openMix)),
+                List.of(
+                        new SourcesPage(desk),
+                        new MetersPage(desk, openMeter),
+                        new RegisterPage(desk, openMix),
+                        new OverTimePage(desk, openTrial),
+                        new StudyPage(desk)),
+                trials,
                 new MeterPage(desk, openMeters),
                 mix::begin);
     }

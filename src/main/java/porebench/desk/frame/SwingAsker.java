@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
@@ -137,10 +139,32 @@ public final class SwingAsker implements Asker {
 
     @Override
     public Optional<Path> fileToWrite(JComponent over, String title, String suggestedName) {
+        return toWrite(
+                over,
+                title,
+                suggestedName,
+                chooser ->
+                        withExtensionOf(suggestedName, chooser.getSelectedFile().toPath()),
+                chooser -> {});
+    }
+
+    @Override
+    public Optional<Path> fileToWrite(JComponent over, String title, String suggestedName, List<Kind> kinds) {
+        KindsOfFile filters = new KindsOfFile(kinds, texts);
+        return toWrite(over, title, suggestedName, filters::nameOf, filters::offer);
+    }
+
+    private Optional<Path> toWrite(
+            JComponent over,
+            String title,
+            String suggestedName,
+            Function<JFileChooser, Path> naming,
+            Consumer<JFileChooser> dressing) {
         JFileChooser chooser = chooser(title);
+        dressing.accept(chooser);
         chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestedName));
         while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
-            Path file = withExtensionOf(suggestedName, chooser.getSelectedFile().toPath());
+            Path file = naming.apply(chooser);
             boolean write = !Files.exists(file)
                     || confirm(
                             over,

@@ -22,6 +22,9 @@ import porebench.desk.form.UnitSystem;
 import porebench.record.MeterId;
 import porebench.record.MixId;
 import porebench.record.RegisterRow;
+import porebench.record.Trial;
+import porebench.record.TrialId;
+import porebench.record.Version;
 
 /** The one window: mixes and registers on the left, the selected mix's steps or a register on the right. */
 public final class WorkbenchFrame {
@@ -63,7 +66,7 @@ public final class WorkbenchFrame {
         this.memory = memory;
         this.texts = FrameTexts.in(desk.tools().locale());
         content.setName("workbench");
-        pages = Pages.of(desk, this::openMix, this::openMeter, this::openMeters);
+        pages = Pages.of(desk, this::openMix, this::openMeter, this::openMeters, this::openTrial);
         current = pages.steps().get(0);
         lastStep = current;
         BookCommands book = new BookCommands(desk, texts, content, this::mayLeave, this::opened, memory::forgetFile);
@@ -204,6 +207,19 @@ public final class WorkbenchFrame {
         if (mayLeave()) {
             pages.meter().open(meterId);
             current = pages.meter();
+        }
+        refresh();
+    }
+
+    /** Turns to a trial among those of its determination. */
+    void openTrial(TrialId trialId) {
+        Optional<Trial> found = desk.book().latest(Trial.class, trialId.text()).map(Version::value);
+        if (found.isPresent() && mayLeave()) {
+            beginning = false;
+            current = pages.trials();
+            lastStep = current;
+            desk.select(found.get().mixId());
+            pages.trials().open(found.get().determinationId(), trialId);
         }
         refresh();
     }

@@ -255,6 +255,7 @@ final class EntryPanel {
         results.show(said.isEmpty() ? List.of(texts.get("results.none")) : said);
         Optional<DialCalibration> dial = reading.results().dial();
         plot.component().setVisible(dial.isPresent());
-        dial.ifPresent(known -> plot.show(StoryPlots.dial(known), Looks.now()));
+        dial.ifPresent(known ->
+                plot.show(StoryPlots.dial(entry.draft().text(CalibrationField.ID), known), Looks.now()));
     }
 }

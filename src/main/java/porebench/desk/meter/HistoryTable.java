@@ -1,5 +1,6 @@
 package porebench.desk.meter;
 
+import java.awt.Rectangle;
 import java.util.List;
 import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
@@ -56,6 +57,16 @@ final class HistoryTable {
 
     JScrollPane component() {
         return scrolled;
+    }
+
+    /** Brings the chosen calibration into sight, the keyboard on it. */
+    void reveal() {
+        int row = table.getSelectedRow();
+        if (row >= 0) {
+            table.requestFocusInWindow();
+            scrolled.scrollRectToVisible(new Rectangle(scrolled.getSize()));
+            table.scrollRectToVisible(table.getCellRect(row, 0, true));
+        }
     }
 
     void refresh() {

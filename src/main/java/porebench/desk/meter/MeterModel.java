@@ -172,7 +172,11 @@ final class MeterModel {
 
     /** Returns the plot of the chosen calibration's dial, or of the dial in force where it has none. */
     Optional<DialErrors> dialPlot() {
-        return shownDial().map(StoryPlots::dial);
+        return chosen().flatMap(StoryPlots::dial)
+                .or(() -> calibrations().stream()
+                        .filter(one -> !one.calibration().value().calibratedOn().isAfter(today()))
+                        .flatMap(one -> StoryPlots.dial(one).stream())
+                        .findFirst());
     }
 
     Optional<DialCalibration> shownDial() {

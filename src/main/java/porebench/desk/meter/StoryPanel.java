@@ -19,6 +19,7 @@ import porebench.desk.form.TextLink;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
 import porebench.method.MeterType;
+import porebench.record.CalibrationId;
 import porebench.record.MeterId;
 
 /** One meter: its state and what to do, what is in force, its calibrations, and its plots. */
@@ -64,6 +65,8 @@ final class StoryPanel {
         dialPlot = plot("dial", DIAL_HEIGHT, texts.get("plot.dial"));
         bowlPlot = plot("bowl", BOWL_HEIGHT, texts.get("plot.bowl"));
         elevationPlot = plot("elevation", BOWL_HEIGHT, texts.get("plot.elevation"));
+        dialPlot.onOpen(id -> open(new CalibrationId(id)));
+        bowlPlot.onOpen(id -> open(new CalibrationId(id)));
         usedLink = new TextLink(used, model::useAt);
         panel.add(head(actions));
         panel.add(stateRow(), "gaptop 4");
@@ -92,19 +95,19 @@ final class StoryPanel {
                 model.desk().tools(),
                 name,
                 height,
-                new PlotPanel.Words(
-                        title,
-                        texts.get("action.copy-picture"),
-                        texts.get("action.save-picture"),
-                        texts.get("picture.title"),
-                        texts.get("picture.doing"),
-                        () -> pictureName(name)));
+                new PlotPanel.Words(title, () -> pictureName(name), model::heading));
     }
 
     private String pictureName(String plot) {
         String meter =
                 model.story().map(known -> known.meter().value().id().text()).orElse("");
         return meter.replaceAll("[^\\p{L}\\p{N}_.-]", "-") + "-" + plot + ".png";
+    }
+
+    /** Looks at a calibration, and brings its row into sight. */
+    private void open(CalibrationId id) {
+        model.choose(id);
+        history.reveal();
     }
 
     private void choose(MeterId meter) {

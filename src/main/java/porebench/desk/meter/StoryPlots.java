@@ -34,8 +34,15 @@ final class StoryPlots {
 
     private StoryPlots() {}
 
+    /** Returns the error of the dial found in a calibration; empty for one that checked no dial. */
+    static Optional<DialErrors> dial(JudgedCalibration calibration) {
+        return CalibrationResults.of(calibration)
+                .dial()
+                .map(dial -> dial(calibration.calibration().value().id().text(), dial));
+    }
+
     /** Returns the error of a dial at its check points, with what the model predicts. */
-    static DialErrors dial(DialCalibration dial) {
+    static DialErrors dial(String calibration, DialCalibration dial) {
         DialCurve curve = dial.curve();
         List<DialErrors.Point> points = curve.knots().stream()
                 .map(knot -> new DialErrors.Point(
@@ -52,7 +59,7 @@ final class StoryPlots {
                 .mapToDouble(step -> end * step / MODEL_STEPS)
                 .mapToObj(air -> new DialErrors.Predicted(air, dial.predictedReading(air) - air))
                 .toList();
-        return new DialErrors(points, model, curve.tolerancePercent());
+        return new DialErrors(calibration, points, model, curve.tolerancePercent());
     }
 
     /** Returns the volumes of the bowl over time, in a unit; empty while none was found. */

@@ -25,9 +25,10 @@ final class LivePanel {
     private final Texts texts;
     private final JLabel number = new JLabel();
     private final WrappedText words = new WrappedText("liveWords", "quiet");
+    private final WrappedText stop = new WrappedText("liveStop", "quiet");
     private final ProblemLines doubts;
     private final JPanel panel =
-            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]6[]4[]4[]"));
+            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]6[]4[]4[]4[]"));
 
     LivePanel(TrialsModel model) {
         this.model = model;
@@ -40,6 +41,7 @@ final class LivePanel {
         panel.add(title);
         panel.add(number);
         panel.add(words, "wmin 0");
+        panel.add(stop, "wmin 0");
         panel.add(doubts.panel(), "wmin 0");
     }
 
@@ -57,6 +59,9 @@ final class LivePanel {
                         ? texts.get("live.value", model.desk().tools().numbers().show(factor.getAsDouble(), DECIMALS))
                         : texts.get("live.none"));
         words.setText((said(entry, factor) + " " + asTyped(figures)).strip());
+        Optional<String> with = model.stop().withTyped(figures);
+        stop.setText(with.orElse(""));
+        stop.setVisible(with.isPresent());
         doubts.show(underNoField);
     }
 

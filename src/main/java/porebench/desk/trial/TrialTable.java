@@ -4,6 +4,7 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.Icon;
@@ -53,6 +54,16 @@ final class TrialTable {
 
     JScrollPane component() {
         return scroll;
+    }
+
+    /** Brings the selected trial into sight, the keyboard on it. */
+    void reveal() {
+        int row = table.getSelectedRow();
+        if (row >= 0) {
+            table.requestFocusInWindow();
+            scroll.scrollRectToVisible(new Rectangle(scroll.getSize()));
+            table.scrollRectToVisible(table.getCellRect(row, 0, true));
+        }
     }
 
     private Optional<TrialId> selected() {

@@ -7,6 +7,7 @@ import java.util.function.UnaryOperator;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Texts;
 import porebench.method.Problem;
+import porebench.record.DeterminationId;
 import porebench.record.Draft;
 import porebench.record.JudgedDetermination;
 import porebench.record.MixId;
@@ -22,6 +23,7 @@ final class TrialsModel {
     private final Texts texts;
     private final DeterminationsModel determinations;
     private final EntryModel entry;
+    private final StopModel stop;
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<MixId> mix = Optional.empty();
     private Optional<TrialId> selected = Optional.empty();
@@ -32,6 +34,7 @@ final class TrialsModel {
         this.texts = Texts.of(BUNDLE, desk.tools().locale());
         this.determinations = new DeterminationsModel(desk, texts);
         this.entry = new EntryModel(desk, determinations, texts);
+        this.stop = new StopModel(desk, determinations, entry, texts);
         follow();
         desk.onChange(this::follow);
         entry.history().onChange(this::fire);
@@ -53,6 +56,10 @@ final class TrialsModel {
         return determinations;
     }
 
+    StopModel stop() {
+        return stop;
+    }
+
     private void follow() {
         if (!mix.equals(desk.selected())) {
             mix = desk.selected();
@@ -71,6 +78,18 @@ final class TrialsModel {
         if (entry.correcting().isPresent()) {
             entry.startNew();
         }
+        fire();
+    }
+
+    /** Looks at a trial of some determination of the mix. */
+    void lookAt(DeterminationId determination, TrialId trial) {
+        if (!determinations.chosen().equals(Optional.of(determination))) {
+            determinations.choose(determination);
+            if (entry.correcting().isPresent()) {
+                entry.startNew();
+            }
+        }
+        selected = Optional.of(trial);
         fire();
     }
 

@@ -5,6 +5,8 @@ import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.record.DeterminationId;
+import porebench.record.TrialId;
 
 /** The page of the selected mix's trials: seen, entered, corrected, struck and imported. */
 public final class TrialsPage implements Page {
@@ -16,6 +18,12 @@ public final class TrialsPage implements Page {
         model = new TrialsModel(desk);
         panel = new TrialsPanel(model);
         scroll = panel.component().scrolled();
+    }
+
+    /** Looks at a trial of the selected mix, which it brings into sight. */
+    public void open(DeterminationId determination, TrialId trial) {
+        model.lookAt(determination, trial);
+        panel.reveal();
     }
 
     @Override

@@ -11,6 +11,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import porebench.chart.TrialPoint;
 import porebench.desk.form.Commands;
@@ -29,11 +30,13 @@ final class TrialsPanel {
             new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]12[]4[]12[]"));
     private final WrappedText noMix = new WrappedText("noMix", "quiet");
     private final JPanel content =
-            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]4[]10[]8[]16[]16[]"));
+            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 0", "[grow,fill]", ""));
     private final JComboBox<DeterminationsModel.Choice> chooser = new JComboBox<>();
     private final WrappedText purpose = new WrappedText("purpose", "quiet");
     private final WrappedText closed = new WrappedText("closed", "fieldWarning");
     private final WrappedText noTrial = new WrappedText("noTrial", "quiet");
+    private final WrappedText stop = new WrappedText("stop", "answer");
+    private final WrappedText stopBasis = new WrappedText("stopBasis", "quiet");
     private final TrialTable table;
     private final Action correct;
     private final Action strike;
@@ -64,13 +67,15 @@ final class TrialsPanel {
         panel.add(noMix, "wmin 0");
         panel.add(content, "wmin 0");
         content.add(chooserRow(), "wmin 0");
-        content.add(purpose, "wmin 0");
-        content.add(table.component(), "wmin 0");
-        content.add(noTrial, "wmin 0");
-        content.add(tableButtons(), "wmin 0");
-        content.add(told, "wmin 0");
-        content.add(imports.component(), "wmin 0");
-        content.add(bench(), "wmin 0");
+        content.add(purpose, "wmin 0, gaptop 4");
+        content.add(table.component(), "wmin 0, gaptop 10");
+        content.add(noTrial, "wmin 0, gaptop 4");
+        content.add(stop, "wmin 0, gaptop 10");
+        content.add(stopBasis, "wmin 0, gaptop 2");
+        content.add(tableButtons(), "wmin 0, gaptop 10");
+        content.add(told, "wmin 0, gaptop 16");
+        content.add(imports.component(), "wmin 0, gaptop 16");
+        content.add(bench(), "wmin 0, gaptop 16");
         bindSave();
         model.onChange(this::show);
         show();
@@ -78,6 +83,12 @@ final class TrialsPanel {
 
     TallPanel component() {
         return panel;
+    }
+
+    /** Brings the selected trial into sight, the keyboard on it. */
+    void reveal() {
+        // After the page has been laid out with what it shows now.
+        SwingUtilities.invokeLater(table::reveal);
     }
 
     TrialsActions actions() {
@@ -174,6 +185,8 @@ final class TrialsPanel {
             table.show();
             noTrial.setText(texts.get("table.none"));
             noTrial.setVisible(model.rows().isEmpty());
+            show(stop, model.stop().sentence());
+            show(stopBasis, model.stop().basis());
             showButtons();
             imports.show();
             closed.setVisible(model.entry().determination().isEmpty());
@@ -183,6 +196,11 @@ final class TrialsPanel {
         showing = false;
         panel.revalidate();
         panel.repaint();
+    }
+
+    private static void show(WrappedText text, Optional<String> words) {
+        text.setText(words.orElse(""));
+        text.setVisible(words.isPresent());
     }
 
     private void showChooser() {

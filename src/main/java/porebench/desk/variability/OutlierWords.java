@@ -1,78 +1,79 @@
 package porebench.desk.variability;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Collectors;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
-import porebench.record.JudgedTrial;
+import porebench.method.trial.Outliers;
+import porebench.statistics.DixonTest;
+import porebench.statistics.GrubbsPairTest;
 import porebench.statistics.GrubbsTest;
-import porebench.statistics.Summary;
 
-/**
- * Says whether one trial lies too far from the others, or why no test can tell.
- *
- * <p>It asks {@link GrubbsTest#isOutlier} and nothing else; it never leaves a trial out.
- */
+/** Answers whether one of the trials is wrong, or why no test can tell; nothing is ever left out here. */
 final class OutlierWords {
-    /** The false alarms that are accepted: one in twenty. Common practice, no source. */
-    static final double SIGNIFICANCE = 0.05;
-
-    /** Far below any reading, in % air. */
-    private static final double NOISE = 1e-9;
-
-    private static final int FEWEST = 4;
+    private static final TestWords.Counts ONE = new TestWords.Counts(GrubbsTest.FEWEST_TO_JUDGE, Integer.MAX_VALUE);
+    private static final TestWords.Counts PAIR =
+            new TestWords.Counts(GrubbsPairTest.FEWEST_TO_JUDGE, GrubbsPairTest.MOST);
+    private static final TestWords.Counts DIXON =
+            new TestWords.Counts(DixonTest.FEWEST_TO_JUDGE, DixonTest.MOST_TO_JUDGE);
     private static final int DECIMALS = 2;
 
+    private final TrialsToJudge trials;
+    private final Outliers outliers;
     private final Numbers numbers;
     private final Texts texts;
 
-    OutlierWords(Numbers numbers, Texts texts) {
+    OutlierWords(TrialsToJudge trials, Outliers outliers, Numbers numbers, Texts texts) {
+        this.trials = trials;
+        this.outliers = outliers;
         this.numbers = numbers;
         this.texts = texts;
     }
 
-    /**
-     * Says it in one sentence.
-     *
-     * @param counting the trials that count, in the order made
-     * @param divisionPercent a division of the meter's scale, in % air
-     */
-    String of(List<JudgedTrial> counting, double divisionPercent) {
-        double[] factors = counting.stream()
-                .mapToDouble(trial -> trial.factorPercent().orElseThrow())
-                .toArray();
-        if (factors.length < FEWEST) {
-            return texts.get("outlier.too-few", Integer.toString(factors.length), Integer.toString(FEWEST));
-        }
-        Optional<GrubbsTest> test = GrubbsTest.of(factors);
-        if (test.isEmpty()) {
-            return texts.get("outlier.all-equal");
-        }
-        GrubbsTest grubbs = test.get();
-        String id = counting.get(grubbs.index()).trial().value().id().text();
-        String distance = numbers.show(grubbs.distance(), DECIMALS);
-        if (grubbs.isOutlier(SIGNIFICANCE, divisionPercent)) {
-            return texts.get("outlier.yes", id, distance, numbers.show(grubbs.statistic(), DECIMALS));
-        }
-        if (asFar(factors, grubbs.distance()) > 1) {
-            return texts.get("outlier.tied", Long.toString(asFar(factors, grubbs.distance())), distance);
-        }
-        if (!isAbove(grubbs.distance(), divisionPercent)) {
-            return texts.get("outlier.one-division", id, distance, numbers.show(divisionPercent, DECIMALS));
-        }
-        return texts.get("outlier.no", id, distance, numbers.show(grubbs.statistic(), DECIMALS));
+    Question question(TestWords tests) {
+        return new Question(
+                "wrong",
+                texts.get("question.wrong"),
+                answer(tests),
+                outliers.suspects().isPresent(),
+                outliers.suspects()
+                        .map(suspects -> List.of(where(suspects), texts.get("wrong.look")))
+                        .orElse(List.of()),
+                List.of(
+                        tests.line("one", outliers.one(), GrubbsTest::statistic, GrubbsTest::p, ONE),
+                        tests.line("pair", outliers.pair(), GrubbsPairTest::statistic, GrubbsPairTest::p, PAIR),
+                        tests.line("dixon", outliers.dixon(), DixonTest::statistic, DixonTest::p, DIXON)));
     }
 
-    private static long asFar(double[] factors, double distance) {
-        double mean = Summary.of(factors).mean();
-        return Arrays.stream(factors)
-                .filter(factor -> !isAbove(distance, Math.abs(factor - mean)))
-                .count();
+    private String answer(TestWords tests) {
+        if (outliers.combinedP().isEmpty()) {
+            return texts.get(
+                    "wrong.untested",
+                    outliers.one()
+                            .whyWithheld()
+                            .map(reason -> tests.reason(reason, ONE))
+                            .orElse(""));
+        }
+        String p = tests.p(outliers.combinedP().getAsDouble());
+        String made = Integer.toString(outliers.made());
+        return outliers.suspects()
+                .map(suspects -> texts.get(
+                        suspects.indices().size() == 1 ? "wrong.one" : "wrong.several", names(suspects), made, p))
+                .orElseGet(() -> texts.get("wrong.none", made, p));
     }
 
-    /** Compares without the noise of binary fractions, in which 0.5 - 0.4 is less than 0.1. */
-    private static boolean isAbove(double value, double limit) {
-        return value - limit > NOISE;
+    /** Returns the ids of the trials that stand out, parted by commas. */
+    String names(Outliers.Suspects suspects) {
+        return suspects.indices().stream().map(trials::id).collect(Collectors.joining(", "));
+    }
+
+    private String where(Outliers.Suspects suspects) {
+        return suspects.indices().stream()
+                .map(index -> texts.get(
+                        "wrong.where",
+                        trials.id(index),
+                        numbers.show(trials.factors()[index], DECIMALS),
+                        numbers.show(Math.abs(trials.factors()[index] - trials.mean()), DECIMALS)))
+                .collect(Collectors.joining(" "));
     }
 }

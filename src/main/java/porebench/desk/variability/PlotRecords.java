@@ -74,7 +74,8 @@ final class PlotRecords {
                 trial.meterId().text(),
                 judged.factorPercent(),
                 state(judged),
-                reason(judged));
+                reason(judged),
+                trial.simulated());
     }
 
     static TrialPoint.State state(JudgedTrial judged) {

@@ -10,15 +10,13 @@ import porebench.chart.TrialPoint;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Texts;
 import porebench.method.Problem;
-import porebench.method.profile.Profiles;
+import porebench.method.trial.Variability;
 import porebench.record.Determination;
 import porebench.record.DeterminationId;
 import porebench.record.Evidence;
 import porebench.record.JudgedDetermination;
 import porebench.record.JudgedTrial;
-import porebench.record.Meter;
 import porebench.record.MixId;
-import porebench.record.Version;
 
 /** The Variability page without its window: the verdict, the numbers, what is left out and why, the plots' data. */
 final class VariabilityModel {
@@ -112,20 +110,44 @@ final class VariabilityModel {
     }
 
     Verdict verdict() {
-        return Verdict.of(
-                judged(),
-                desk.evidence().map(Evidence::profile).orElseGet(Profiles::standard),
-                desk.tools().numbers(),
-                texts);
+        return trials().flatMap(trials -> variability(trials)
+                        .map(found -> Verdict.of(trials, found, desk.tools().numbers(), texts)))
+                .orElseGet(() -> Verdict.ofNothing(judged(), texts));
+    }
+
+    /** Returns the questions with their answers; none when no trial counts. */
+    List<Question> questions() {
+        return trials().flatMap(trials -> variability(trials)
+                        .map(found -> Questions.of(trials, found, desk.tools().numbers(), texts)))
+                .orElse(List.of());
+    }
+
+    private Optional<TrialsToJudge> trials() {
+        return desk.evidence()
+                .flatMap(evidence -> judged().map(judged -> new TrialsToJudge(
+                        judged,
+                        evidence.divisionPercent(judged),
+                        evidence.profile(),
+                        desk.scatter().without(judged.determination().value().id(), judged.meterType()))));
+    }
+
+    private static Optional<Variability> variability(TrialsToJudge trials) {
+        return Variability.of(
+                trials.factors(),
+                trials.judged().meterType(),
+                trials.divisionPercent(),
+                trials.profile(),
+                trials.laboratory());
     }
 
     private Optional<Figures> figures() {
-        return judged().flatMap(judged -> judged.summary()
+        return trials().flatMap(trials -> trials.judged()
+                .summary()
                 .map(summary -> new Figures(
-                        judged,
+                        trials.judged(),
                         summary,
-                        desk.evidence().map(Evidence::profile).orElseGet(Profiles::standard),
-                        division(judged),
+                        trials.profile(),
+                        trials.divisionPercent(),
                         desk.tools().numbers(),
                         texts)));
     }
@@ -135,30 +157,9 @@ final class VariabilityModel {
         return figures().map(Figures::lines).orElse(List.of());
     }
 
-    /** Returns the coarsest division of the meters its trials were made on, in % air, which its uncertainty rests on. */
-    private double division(JudgedDetermination judged) {
-        return judged.trials().stream()
-                .flatMap(trial -> meter(trial).stream())
-                .mapToDouble(meter -> meter.divisionPercent().doubleValue())
-                .max()
-                .orElse(JudgedDetermination.USUAL_DIVISION_PERCENT);
-    }
-
-    private Optional<Meter> meter(JudgedTrial trial) {
-        return desk.evidence()
-                .map(Evidence::meters)
-                .map(meters -> meters.get(trial.trial().value().meterId()))
-                .map(Version::value);
-    }
-
-    /** Returns sentences that belong beside the numbers: about equal readings and about a trial far out. */
-    List<String> remarks() {
-        List<String> remarks = new ArrayList<>();
-        figures().flatMap(Figures::resolutionRemark).ifPresent(remarks::add);
-        judged().filter(judged -> judged.counted() > 0)
-                .ifPresent(judged -> remarks.add(new OutlierWords(desk.tools().numbers(), texts)
-                        .of(judged.trials().stream().filter(JudgedTrial::counts).toList(), division(judged))));
-        return remarks;
+    /** Returns what belongs beside the numbers when all readings are equal. */
+    Optional<String> remark() {
+        return figures().flatMap(Figures::resolutionRemark);
     }
 
     /** Returns what a person should look at before a factor is issued. */
@@ -195,6 +196,17 @@ final class VariabilityModel {
     Optional<FactorOverTime> overTime() {
         return desk.evidence()
                 .map(evidence -> plots.overTime(evidence, desk.tools().today()));
+    }
+
+    /** Returns what a plot is of, for the title of a picture: the determination, or the mix. */
+    String subject(String kind) {
+        String mixId = desk.selected().map(MixId::text).orElse("");
+        return judged().filter(any -> kind.equals("by-trial"))
+                .map(one -> texts.get(
+                        "picture.determination",
+                        mixId,
+                        one.determination().value().id().text()))
+                .orElse(mixId);
     }
 
     /** Returns the name a picture of a plot is saved under unless the person says otherwise. */

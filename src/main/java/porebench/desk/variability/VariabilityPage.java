@@ -1,18 +1,36 @@
 package porebench.desk.variability;
 
+import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import porebench.desk.DeskModel;
+import porebench.desk.DeterminationSection;
 import porebench.desk.Page;
+import porebench.record.TrialId;
 
 /** The page that says whether the trials of a determination agree. */
 public final class VariabilityPage implements Page {
     private final VariabilityModel model;
     private final JScrollPane scroll;
 
-    public VariabilityPage(DeskModel desk) {
+    /**
+     * Makes the page on its own.
+     *
+     * @param openTrial turns the window to a trial
+     */
+    public VariabilityPage(DeskModel desk, Consumer<TrialId> openTrial) {
+        this(desk, openTrial, DeterminationSection.nothing());
+    }
+
+    /**
+     * Makes the page.
+     *
+     * @param openTrial turns the window to a trial
+     * @param last what stands below everything else about the same determination
+     */
+    public VariabilityPage(DeskModel desk, Consumer<TrialId> openTrial, DeterminationSection last) {
         model = new VariabilityModel(desk);
-        scroll = new VariabilityPanel(model).component().scrolled();
+        scroll = new VariabilityPanel(model, openTrial, last).component().scrolled();
     }
 
     @Override

@@ -3,6 +3,7 @@ package porebench.desk.variability;
 import com.formdev.flatlaf.util.UIScale;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -10,6 +11,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import porebench.chart.StateShape;
+import porebench.desk.DeterminationSection;
 import porebench.desk.Looks;
 import porebench.desk.PlotPanel;
 import porebench.desk.form.Form;
@@ -19,8 +21,9 @@ import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
 import porebench.record.DeterminationId;
 import porebench.record.JudgedDetermination;
+import porebench.record.TrialId;
 
-/** The Variability page: the verdict, the numbers, the plots, and what is not in the numbers. */
+/** The Variability page: the verdict, the questions, the numbers, the plots, and what is not in the numbers. */
 final class VariabilityPanel {
     private static final int MARK = 13;
     private static final int PLOT_HEIGHT = 320;
@@ -30,39 +33,52 @@ final class VariabilityPanel {
     private final TallPanel panel =
             new TallPanel(new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]12[]12[]"));
     private final WrappedText noMix = new WrappedText("noMix", "quiet");
-    private final JPanel content = new JPanel(
-            new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]10[]14[]20[]8[]12[]20[]8[]20[]"));
+    private final JPanel content =
+            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 0", "[grow,fill]", ""));
     private final JComboBox<VariabilityModel.Choice> chooser = new JComboBox<>();
     private final WrappedText verdict = new WrappedText("verdict", "h2");
     private final ProblemLines doubts;
     private final FiguresPanel figures = new FiguresPanel();
-    private final WrappedText remarks = new WrappedText("remarks", "");
+    private final WrappedText remark = new WrappedText("remark", "");
+    private final QuestionPanel questions = new QuestionPanel();
     private final PlotPanel byTrial;
     private final PlotPanel overTime;
     private final JPanel left = new JPanel(new MigLayout("insets 0, fillx, wrap 2", "[][grow,fill]", "[top]"));
+    private final DeterminationSection last;
     private boolean showing;
 
-    VariabilityPanel(VariabilityModel model) {
+    /**
+     * Makes the page.
+     *
+     * @param openTrial turns the window to a trial
+     * @param last what stands below everything else about the same determination
+     */
+    VariabilityPanel(VariabilityModel model, Consumer<TrialId> openTrial, DeterminationSection last) {
+        this.last = last;
         this.model = model;
         this.texts = model.texts();
         doubts = new ProblemLines("doubts", model.desk().tools().problemText());
         byTrial = plot("by-trial", texts.get("section.by-trial"));
         overTime = plot("over-time", texts.get("section.over-time"));
+        byTrial.onOpen(id -> openTrial.accept(new TrialId(id)));
+        overTime.onOpen(id -> openTrial.accept(new TrialId(id)));
         left.setName("leftOut");
         noMix.setText(texts.get("no-mix"));
         panel.add(title("page.title", "h1"));
         panel.add(noMix, "wmin 0");
         panel.add(content, "wmin 0");
         content.add(verdict, "wmin 0");
-        content.add(doubts.panel(), "wmin 0");
-        content.add(chooserRow(), "wmin 0");
-        content.add(byTrial.component(), "wmin 0");
-        content.add(title("section.numbers", "h2"));
-        content.add(figures.component(), "wmin 0");
-        content.add(remarks, "wmin 0");
-        content.add(title("section.left", "h2"));
-        content.add(left, "wmin 0");
-        content.add(overTime.component(), "wmin 0");
+        content.add(doubts.panel(), "wmin 0, gaptop 10");
+        content.add(chooserRow(), "wmin 0, gaptop 14");
+        content.add(questions.component(), "wmin 0, gaptop 16");
+        content.add(byTrial.component(), "wmin 0, gaptop 20");
+        content.add(title("section.numbers", "h2"), "gaptop 20");
+        content.add(figures.component(), "wmin 0, gaptop 8");
+        content.add(remark, "wmin 0, gaptop 12");
+        content.add(title("section.left", "h2"), "gaptop 20");
+        content.add(left, "wmin 0, gaptop 8");
+        content.add(overTime.component(), "wmin 0, gaptop 20");
+        content.add(last.component(), "wmin 0, gaptop 24");
         model.onChange(this::show);
         // Plots take their colours and fonts when they are made, so another theme needs them made anew.
         UIManager.addPropertyChangeListener(change -> {
@@ -78,13 +94,7 @@ final class VariabilityPanel {
                 model.desk().tools(),
                 name,
                 PLOT_HEIGHT,
-                new PlotPanel.Words(
-                        title,
-                        texts.get("action.copy"),
-                        texts.get("action.save"),
-                        texts.get("save.title"),
-                        texts.get("save.doing"),
-                        () -> model.pictureName(name)));
+                new PlotPanel.Words(title, () -> model.pictureName(name), () -> model.subject(name)));
     }
 
     TallPanel component() {
@@ -124,13 +134,15 @@ final class VariabilityPanel {
             verdict.setText(said.sentence());
             doubts.show(model.doubts());
             showChooser();
+            questions.show(model.questions());
             figures.show(model.lines());
-            remarks.setText(String.join("\n\n", model.remarks()));
-            remarks.setVisible(!model.remarks().isEmpty());
+            remark.setText(model.remark().orElse(""));
+            remark.setVisible(model.remark().isPresent());
             model.byTrial().ifPresent(data -> byTrial.view().show(data, Looks.now()));
             byTrial.component().setVisible(model.byTrial().isPresent());
             model.overTime().ifPresent(data -> overTime.view().show(data, Looks.now()));
             showLeftOut();
+            last.show(model.judged().map(one -> one.determination().value().id()));
         }
         showing = false;
         panel.revalidate();

@@ -4,8 +4,9 @@ import java.util.Optional;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
 import porebench.method.FigureName;
-import porebench.method.Profile;
-import porebench.method.trial.DeterminationSummary;
+import porebench.method.trial.LaboratoryCheck;
+import porebench.method.trial.StopText;
+import porebench.method.trial.Variability;
 import porebench.record.JudgedDetermination;
 import porebench.statistics.CriticalRange;
 import porebench.statistics.Summary;
@@ -24,7 +25,10 @@ record Verdict(Kind kind, String sentence) {
         NO_TRIAL("verdict.no-trial"),
         NONE_COUNTS("verdict.none-counts"),
         ONE_ONLY("verdict.one-only"),
+        STANDS_OUT("verdict.stands-out"),
+        STAND_OUT("verdict.stand-out"),
         TOO_WIDE("verdict.too-wide"),
+        WIDER_THAN_USUAL("verdict.wider-than-usual"),
         TOO_FEW("verdict.too-few"),
         ALL_EQUAL("verdict.all-equal"),
         AGREE("verdict.agree");
@@ -40,43 +44,57 @@ record Verdict(Kind kind, String sentence) {
         }
     }
 
-    /** Judges a determination; one that is not there yet has no trial. */
-    static Verdict of(Optional<JudgedDetermination> judged, Profile profile, Numbers numbers, Texts texts) {
-        if (judged.isEmpty() || judged.get().trials().isEmpty()) {
-            return new Verdict(Kind.NO_TRIAL, texts.get(Kind.NO_TRIAL.key));
-        }
-        Optional<DeterminationSummary> known = judged.get().summary();
-        if (known.isEmpty()) {
-            String all = Integer.toString(judged.get().trials().size());
-            return new Verdict(Kind.NONE_COUNTS, texts.get(Kind.NONE_COUNTS.key, all));
-        }
-        DeterminationSummary determination = known.get();
-        Summary summary = determination.summary();
-        int least = profile.count(FigureName.LEAST_TRIALS);
-        Kind kind = kind(determination, least);
+    /** Says that there is nothing to judge: no trial, or none that counts. */
+    static Verdict ofNothing(Optional<JudgedDetermination> judged, Texts texts) {
+        int made = judged.map(one -> one.trials().size()).orElse(0);
+        Kind kind = made == 0 ? Kind.NO_TRIAL : Kind.NONE_COUNTS;
+        return new Verdict(kind, texts.get(kind.key, Integer.toString(made)));
+    }
+
+    /** Judges trials that count. */
+    static Verdict of(TrialsToJudge trials, Variability variability, Numbers numbers, Texts texts) {
+        Summary summary = variability.summary().summary();
+        int least = trials.profile().count(FigureName.LEAST_TRIALS);
+        Kind kind = kind(variability, least);
+        String limit = (kind == Kind.WIDER_THAN_USUAL
+                        ? variability.laboratory().flatMap(LaboratoryCheck::range)
+                        : variability.summary().rangeCheck())
+                .map(CriticalRange.Verdict::limit)
+                .map(value -> numbers.show(value, DECIMALS))
+                .orElse("");
         return new Verdict(
                 kind,
                 texts.get(
                         kind.key,
                         Integer.toString(summary.count()),
                         numbers.show(summary.range(), DECIMALS),
-                        numbers.show(determination.reportedPercent()),
+                        numbers.show(variability.summary().reportedPercent()),
                         numbers.show(summary.mean(), DECIMALS),
-                        determination
-                                .rangeCheck()
-                                .map(CriticalRange.Verdict::limit)
-                                .map(limit -> numbers.show(limit, DECIMALS))
-                                .orElse(""),
-                        Integer.toString(least)));
+                        limit,
+                        Integer.toString(least),
+                        kind.isGood() ? StopText.in(texts.locale()).clause(variability.stop()) : "",
+                        variability
+                                .outliers()
+                                .suspects()
+                                .map(suspects -> new OutlierWords(trials, variability.outliers(), numbers, texts)
+                                        .names(suspects))
+                                .orElse("")));
     }
 
-    private static Kind kind(DeterminationSummary determination, int least) {
-        Summary summary = determination.summary();
+    private static Kind kind(Variability variability, int least) {
+        Summary summary = variability.summary().summary();
         if (summary.count() == 1) {
             return Kind.ONE_ONLY;
         }
-        if (determination.rangeCheck().filter(check -> !check.passes()).isPresent()) {
+        if (variability.outliers().suspects().isPresent()) {
+            boolean one = variability.outliers().suspects().get().indices().size() == 1;
+            return one ? Kind.STANDS_OUT : Kind.STAND_OUT;
+        }
+        if (variability.alarms().contains(Variability.Alarm.RANGE)) {
             return Kind.TOO_WIDE;
+        }
+        if (variability.alarms().contains(Variability.Alarm.LABORATORY)) {
+            return Kind.WIDER_THAN_USUAL;
         }
         if (summary.count() < least) {
             return Kind.TOO_FEW;

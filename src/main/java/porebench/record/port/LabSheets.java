@@ -39,4 +39,7 @@ public interface LabSheets {
 
     /** Writes a trial sheet, replacing one that is there only when it has been written whole. */
     void writeTrials(Path file, List<Trial> trials);
+
+    /** Writes figures under their heading, replacing a file that is there only when it has been written whole. */
+    void writeTable(Path file, DataTable table);
 }

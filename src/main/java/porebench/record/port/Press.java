@@ -30,4 +30,14 @@ public interface Press {
      * @return whether it was printed; false when the person thought better of it
      */
     boolean print(Printed what, Paper paper, Locale locale);
+
+    /**
+     * Draws a picture into a PNG, SVG or PDF file, by the ending of its name, replacing a file that is there only when it
+     * has been written whole.
+     *
+     * <p>The same picture gives the same bytes: no day and no machine stands in it.
+     *
+     * @throws IllegalArgumentException if the name ends otherwise
+     */
+    void draw(Picture picture, Locale locale, Path file);
 }

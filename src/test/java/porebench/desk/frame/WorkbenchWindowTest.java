@@ -4,18 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.event.ActionEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.JTable;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -32,6 +35,7 @@ import porebench.record.FactorState;
 import porebench.record.LabBook;
 import porebench.record.MixId;
 import porebench.record.Source;
+import porebench.record.TrialId;
 import porebench.record.Version;
 
 /** Opens the real window on the demo laboratory in a real file, visits everything, and closes it. */
@@ -68,7 +72,7 @@ class WorkbenchWindowTest {
 
     @Test
     void everyPageOfEveryMixShows() throws Exception {
-        assertThat(window.pages().all()).extracting(Page::name).hasSize(9).doesNotHaveDuplicates();
+        assertThat(window.pages().all()).extracting(Page::name).hasSize(11).doesNotHaveDuplicates();
         for (MixId mix : demo.desk.rows().stream().map(row -> row.mixId()).toList()) {
             EventThread.run(() -> window.openMix(mix));
             visitAllPages();
@@ -134,6 +138,37 @@ class WorkbenchWindowTest {
         EventThread.run(() -> button("meter.open").doClick());
         EventThread.run(() -> button("meter.back").doClick());
         assertThat(window.current()).isSameAs(meters);
+    }
+
+    @Test
+    void aPointOfAPlotLeadsToItsTrialInSight() throws Exception {
+        EventThread.run(() -> window.openMix(FIRST));
+        EventThread.run(() -> window.turnTo(window.pages().named("variability").orElseThrow()));
+        EventThread.settle();
+        JComponent plot = (JComponent) named("plot.over-time");
+        for (String stroke : List.of("RIGHT", "RIGHT", "ENTER")) {
+            EventThread.run(() -> {
+                Object key = plot.getInputMap().get(KeyStroke.getKeyStroke(stroke));
+                plot.getActionMap().get(key).actionPerformed(new ActionEvent(plot, 0, stroke));
+            });
+        }
+        EventThread.settle();
+        assertThat(window.current().name()).isEqualTo("trials");
+        JTable trials = (JTable) named("trials");
+        assertThat(trials.getSelectedRow()).isEqualTo(1);
+        assertThat(trials.getValueAt(1, 0)).isEqualTo("T-002");
+        assertThat(trials.getVisibleRect().contains(trials.getCellRect(1, 0, true)))
+                .isTrue();
+    }
+
+    @Test
+    void aDraftThatIsKeptKeepsTheTrialFromBeingOpened() throws Exception {
+        EventThread.run(() -> window.openMix(FIRST));
+        Page sources = window.pages().named("sources").orElseThrow();
+        EventThread.run(() -> window.turnTo(sources));
+        EventThread.run(() -> ((JTextField) named("ledge")).setText("another ledge"));
+        EventThread.run(() -> window.openTrial(new TrialId("T-002")));
+        assertThat(window.current()).isSameAs(sources);
     }
 
     @Test

@@ -51,6 +51,45 @@ class TrialsModelTest {
                 .containsExactly(tuple("0.40", "counts", "-"), tuple("1.40", "counts", "1"), tuple("-", "void", "-"));
     }
 
+    /** After each trial the stop rule is asked anew; with the trial in the form as well, before it is kept. */
+    @Test
+    void saysAfterEachTrialWhetherTheyAreEnough() {
+        TrialsModel model = model();
+        assertThat(model.stop().sentence()).isEmpty();
+        bench.keep(BenchBook.determination(1, DAY), BenchBook.trial("K7-T1", 1, DAY, "6.4"));
+        bench.desk.refresh();
+        assertThat(model.stop().sentence().orElseThrow())
+                .startsWith("At least 2 more trials: a single one shows no scatter");
+        assertThat(model.stop().basis()).isEmpty();
+        bench.keep(BenchBook.trial("K7-T2", 1, DAY, "6.4"), BenchBook.trial("K7-T3", 1, DAY, "6.4"));
+        bench.desk.refresh();
+        // 4.3027 x 0.0289 / sqrt(3) = 0.0717; with a fourth 3.1824 x 0.0289 / 2 = 0.0459.
+        assertThat(model.stop().sentence())
+                .contains(
+                        "1 more trial is expected, 4 in all: the 95 % interval of the mean reaches 0.072 % to either side,"
+                                + " and 0.050 % is wanted.");
+        assertThat(model.stop().basis().orElseThrow()).startsWith("The scatter is less than the dial can show");
+        EntryModel entry = model.entry();
+        assertThat(model.stop().withTyped(entry.read().figures())).isEmpty();
+        entry.type(TrialField.FINE, "4900");
+        entry.type(TrialField.COARSE, "7350");
+        entry.type(TrialField.SOAK, "15");
+        entry.type(TrialField.WATER, "21.5");
+        entry.type(TrialField.WITHDRAWN, "420");
+        entry.type(TrialField.GAUGE, "6.4");
+        assertThat(model.stop().withTyped(entry.read().figures()))
+                .contains(
+                        "With this trial: Enough: the 95 % interval of the mean reaches 0.046 % to either side, no more"
+                                + " than the 0.050 % wanted.");
+        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        assertThat(model.stop().sentence().orElseThrow()).startsWith("Enough:");
+        model.select(Optional.of(new TrialId("K7-T2")));
+        assertThat(model.strike("spilled water")).isEmpty();
+        assertThat(model.stop().sentence().orElseThrow()).startsWith("1 more trial is expected");
+        model.correct();
+        assertThat(model.stop().withTyped(model.entry().read().figures())).isEmpty();
+    }
+
     @Test
     void aStruckTrialStaysVisibleWithItsReasonAndCanStandAgain() {
         oneDetermination();

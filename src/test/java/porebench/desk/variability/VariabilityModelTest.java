@@ -44,7 +44,8 @@ class VariabilityModelTest {
         assertThat(model.verdict().sentence())
                 .isEqualTo("There is no trial yet, so nothing can be said about how trials agree.");
         assertThat(model.lines()).isEmpty();
-        assertThat(model.remarks()).isEmpty();
+        assertThat(model.questions()).isEmpty();
+        assertThat(model.remark()).isEmpty();
         assertThat(model.byTrial()).isEmpty();
     }
 
@@ -78,7 +79,10 @@ class VariabilityModelTest {
     void fourTrialsThatAgreeGiveTheFactor() {
         // 0.3, 0.4, 0.4, 0.5: mean 0.4, range 0.2, limit 3.6 x 0.1 = 0.36 (ASTM C670, recalled).
         VariabilityModel model = model("6.3", "6.4", "6.4", "6.5");
-        assertThat(model.verdict().sentence()).isEqualTo("4 trials agree within 0.20 %: G = 0.4 %.");
+        assertThat(model.verdict().sentence())
+                .isEqualTo(
+                        "4 trials agree within 0.20 %; G = 0.4 %; 9 more trials are expected, and one could change the"
+                                + " card from 0.4 to 0.3 or 0.5 %.");
         assertThat(model.verdict().kind().isGood()).isTrue();
         assertThat(line(model, "Reported factor G").value()).isEqualTo("0.4 % air");
         assertThat(line(model, "Mean").value()).isEqualTo("0.400 % air");
@@ -112,48 +116,13 @@ class VariabilityModelTest {
     @Test
     void equalTrialsAreAResolutionArtefactNotPerfection() {
         VariabilityModel model = model("6.4", "6.4", "6.4", "6.4");
-        assertThat(model.verdict().sentence()).isEqualTo("4 trials gave the same factor: G = 0.4 %.");
-        assertThat(model.remarks())
-                .containsExactly(
-                        "All 4 trials gave the same factor. On a dial divided to 0.10 % this says that the scatter is"
-                                + " smaller than the dial can show, not that there is none; the uncertainty above takes"
-                                + " the division into account.",
-                        "No test for an outlier: all trials gave the same factor.");
+        assertThat(model.verdict().sentence())
+                .isEqualTo("4 trials gave the same factor; G = 0.4 %; one more trial would not change the card.");
+        assertThat(model.remark())
+                .contains("All 4 trials gave the same factor. On a dial divided to 0.10 % this says that the scatter is"
+                        + " smaller than the dial can show, not that there is none; the uncertainty above takes the"
+                        + " division into account.");
         assertThat(line(model, "95 % interval of the mean").note()).contains("no width");
-    }
-
-    @Test
-    void noOutlierTestIsMadeWhereItWouldMeanNothing() {
-        assertThat(model("6.4", "6.5", "6.9").remarks())
-                .containsExactly("No test for an outlier: with 3 of at least 4 trials it would mean nothing.");
-    }
-
-    @Test
-    void tiedTrialsAreNotSingledOut() {
-        // Mean 0.4; the first and the last are both 0.2 away.
-        assertThat(model("6.2", "6.4", "6.4", "6.6").remarks())
-                .containsExactly("No test for an outlier: 2 trials lie equally far from the mean (0.20 %), so none can"
-                        + " be singled out.");
-    }
-
-    @Test
-    void oneDivisionIsNoDistance() {
-        assertThat(model("6.4", "6.4", "6.4", "6.5").remarks())
-                .containsExactly(
-                        "No test for an outlier: the farthest trial, T4, lies 0.08 % from the mean, no more than"
-                                + " one division of the scale (0.10 %).");
-    }
-
-    @Test
-    void anOutlierIsNamedAndStaysInTheNumbers() {
-        VariabilityModel model = model("6.4", "6.4", "6.5", "6.4", "6.5", "7.4");
-        assertThat(model.remarks())
-                .singleElement()
-                .asString()
-                .startsWith("Trial T6 lies 0.80 % from the mean, farther than chance explains")
-                .endsWith("nothing is left out by itself.");
-        assertThat(line(model, "Trials that count").value()).isEqualTo("6");
-        assertThat(line(model, "Trials that count").note()).isEqualTo("All that were made.");
     }
 
     @Test

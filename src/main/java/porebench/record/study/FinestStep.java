@@ -1,14 +1,14 @@
-package porebench.command;
+package porebench.record.study;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
 
 /** The division of the scale that some numbers were read on, as their digits tell it. */
-final class FinestStep {
+public final class FinestStep {
     private FinestStep() {}
 
     /** Returns 1 in the last decimal place that any of some numbers needs; 1 for whole numbers. */
-    static BigDecimal of(double... values) {
+    public static BigDecimal of(double... values) {
         int decimals = Arrays.stream(values)
                 .mapToInt(
                         value -> BigDecimal.valueOf(value).stripTrailingZeros().scale())

@@ -1,0 +1,268 @@
+package porebench.chart;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.SymbolAxis;
+import org.jfree.chart.plot.IntervalMarker;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.Layer;
+import org.jfree.chart.ui.RectangleAnchor;
+import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+
+/** A control chart: points, centre and limits of every phase, below it their spread, and what changed as upright lines. */
+final class ControlPlotChart {
+    /** The dataset of a plot that holds its points; the lines stand in the one after it. */
+    static final int POINTS = 0;
+
+    static final int LINES = 1;
+
+    /** How much of the scale a row of words about changes takes. */
+    private static final double ROW = 0.09;
+
+    /** Keeps neighbouring labels apart. */
+    private static final String AIR = "\u00A0";
+
+    private static final int ROW_PIXELS = 17;
+    private static final Color NOTHING = new Color(0, 0, 0, 0);
+    private static final float BAND_STRENGTH = 0.12f;
+    private static final double LEAST_SPAN = 0.1;
+
+    private final ControlPlot data;
+    private final ChartLook look;
+    private final Words words;
+    private final PlotParts parts;
+
+    private ControlPlotChart(ControlPlot data, ChartLook look, Locale locale) {
+        this.data = data;
+        this.look = look;
+        this.words = new Words(locale);
+        this.parts = new PlotParts(look, words);
+    }
+
+    static JFreeChart of(ControlPlot data, ChartLook look, Locale locale) {
+        return new ControlPlotChart(data, look, locale).chart();
+    }
+
+    private JFreeChart chart() {
+        NumberAxis axis = pointAxis();
+        List<ChangeRows.Placed> changes =
+                ChangeRows.of(data.changes(), data.points().size());
+        XYPlot level = plot(data.levelAxis(), point -> Optional.of(point.level()), ChangeRows.rows(changes));
+        data.changes().forEach(change -> line(level, change));
+        changes.forEach(placed -> say(level, placed));
+        legend(level);
+        base(level);
+        if (data.isSimulated()) {
+            parts.sayAbove(words.get("notice.simulated"));
+        }
+        if (!data.hasSpread()) {
+            level.setDomainAxis(axis);
+            return parts.chart(level);
+        }
+        XYPlot spread = plot(data.spreadAxis(), ControlPlot.Point::spread, 0);
+        data.changes().forEach(change -> line(spread, change));
+        return parts.chart(axis, level, spread);
+    }
+
+    private NumberAxis pointAxis() {
+        String[] labels = new String[data.points().size() + 1];
+        labels[0] = "";
+        String before = "";
+        for (int i = 0; i < data.points().size(); i++) {
+            String label = data.points().get(i).label();
+            // Once is enough for trials of one day.
+            labels[i + 1] = label.equals(before) ? "" : AIR + label + AIR;
+            before = label;
+        }
+        SymbolAxis axis = new SymbolAxis(words.get("axis.order"), labels);
+        axis.setGridBandsVisible(false);
+        axis.setRange(0.5, Math.max(1, data.points().size()) + 0.5);
+        parts.dress(axis);
+        return axis;
+    }
+
+    private XYPlot plot(String title, Function<ControlPlot.Point, Optional<ControlPlot.Plotted>> part, int rows) {
+        XYPlot plot = new XYPlot();
+        plot.setDomainGridlinesVisible(false);
+        plot.setRangeAxis(axis(title, part, rows));
+        points(plot, part);
+        lines(plot, part);
+        return plot;
+    }
+
+    private NumberAxis axis(String title, Function<ControlPlot.Point, Optional<ControlPlot.Plotted>> part, int rows) {
+        NumberAxis axis = new NumberAxis(title);
+        axis.setStandardTickUnits(NumberAxis.createStandardTickUnits(words.locale()));
+        Span span = new Span();
+        for (ControlPlot.Point point : data.points()) {
+            part.apply(point).ifPresent(plotted -> {
+                span.hold(plotted.value());
+                plotted.low().ifPresent(span::hold);
+                plotted.high().ifPresent(span::hold);
+            });
+        }
+        if (span.low() <= span.high()) {
+            span.show(axis, LEAST_SPAN);
+            double length = axis.getRange().getLength();
+            axis.setUpperBound(axis.getUpperBound() + rows * ROW * length);
+        }
+        parts.dress(axis);
+        return axis;
+    }
+
+    private void points(XYPlot plot, Function<ControlPlot.Point, Optional<ControlPlot.Plotted>> part) {
+        PointSeries points = new PointSeries(parts, look);
+        for (int i = 0; i < data.points().size(); i++) {
+            ControlPlot.Point point = data.points().get(i);
+            Optional<ControlPlot.Plotted> plotted = part.apply(point);
+            if (plotted.isPresent()) {
+                points.add(
+                        looksLike(plotted.get()),
+                        i + 1.0,
+                        plotted.get().value(),
+                        words.lines(point.said().toArray(new String[0])),
+                        point.id());
+            }
+        }
+        points.addTo(plot, POINTS);
+    }
+
+    private PointLook looksLike(ControlPlot.Plotted plotted) {
+        return plotted.isSignal()
+                ? data.isSimulated() ? PointLook.SIMULATED_SIGNAL : PointLook.SIGNAL
+                : PointLook.of(TrialPoint.State.COUNTED, data.isSimulated());
+    }
+
+    /** Joins the points of each phase, and draws centre and limits as steps from one point to the next. */
+    private void lines(XYPlot plot, Function<ControlPlot.Point, Optional<ControlPlot.Plotted>> part) {
+        XYSeries joined = new XYSeries("joined", false, true);
+        XYSeries centre = new XYSeries("centre", false, true);
+        XYSeries low = new XYSeries("low", false, true);
+        XYSeries high = new XYSeries("high", false, true);
+        int phase = 0;
+        for (int i = 0; i < data.points().size(); i++) {
+            ControlPlot.Point point = data.points().get(i);
+            if (point.phase() != phase) {
+                List.of(joined, centre, low, high).forEach(series -> series.add(0, null));
+                phase = point.phase();
+            }
+            Optional<ControlPlot.Plotted> plotted = part.apply(point);
+            if (plotted.isPresent()) {
+                joined.add(i + 1.0, plotted.get().value());
+                step(centre, i, plotted.get().centre());
+                step(low, i, plotted.get().low());
+                step(high, i, plotted.get().high());
+            }
+        }
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+        XYSeriesCollection lines = new XYSeriesCollection();
+        List<BasicStroke> strokes = List.of(parts.stroke(1), parts.stroke(1.8), parts.limits(), parts.limits());
+        List<XYSeries> all = List.of(joined, centre, low, high);
+        for (int i = 0; i < all.size(); i++) {
+            lines.addSeries(all.get(i));
+            renderer.setSeriesStroke(i, strokes.get(i));
+            renderer.setSeriesPaint(i, i == 0 ? look.struck() : i == 1 ? look.counted() : look.factor());
+        }
+        plot.setDataset(LINES, lines);
+        plot.setRenderer(LINES, renderer);
+    }
+
+    /** Draws a level about a point; one that goes on is one line, so that its dashes do not begin anew at every point. */
+    private static void step(XYSeries series, int index, OptionalDouble value) {
+        value.ifPresent(known -> {
+            int last = series.getItemCount() - 1;
+            Number before = last < 0 ? null : series.getY(last);
+            if (before != null
+                    && before.doubleValue() == known
+                    && series.getX(last).doubleValue() == index + 0.5) {
+                series.remove(last);
+            } else {
+                series.add(index + 0.5, known);
+            }
+            series.add(index + 1.5, known);
+        });
+    }
+
+    private void line(XYPlot plot, ControlPlot.Change change) {
+        ValueMarker line = new ValueMarker(change.before() + 0.5);
+        line.setPaint(look.text());
+        line.setStroke(change.isBreak() ? parts.dashes() : parts.dots());
+        line.setAlpha(1);
+        plot.addDomainMarker(line, Layer.BACKGROUND);
+    }
+
+    /** Says what changed, above all lines, so that none runs through the words. */
+    private void say(XYPlot plot, ChangeRows.Placed placed) {
+        ValueMarker words = new ValueMarker(placed.change().before() + 0.5);
+        words.setPaint(NOTHING);
+        words.setAlpha(1);
+        words.setLabel(placed.change().words());
+        words.setLabelFont(look.font());
+        words.setLabelPaint(look.text());
+        words.setLabelBackgroundColor(look.background());
+        words.setLabelAnchor(placed.isLeft() ? RectangleAnchor.TOP_LEFT : RectangleAnchor.TOP_RIGHT);
+        words.setLabelTextAnchor(placed.isLeft() ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);
+        words.setLabelOffset(new RectangleInsets((4 + ROW_PIXELS * placed.row()) * look.scale(), 4, 4, 4));
+        plot.addDomainMarker(words, Layer.FOREGROUND);
+    }
+
+    /** Shades the points that the limits come from. */
+    private void base(XYPlot plot) {
+        if (data.baseCount() > 0 && data.baseCount() < data.points().size()) {
+            IntervalMarker band = new IntervalMarker(data.baseFirst() + 0.5, data.baseFirst() + data.baseCount() + 0.5);
+            band.setPaint(look.struck());
+            band.setAlpha(BAND_STRENGTH);
+            plot.addDomainMarker(band, Layer.BACKGROUND);
+            parts.addLegendBand(
+                    words.get("legend.base"),
+                    new Color(
+                            look.struck().getRed(),
+                            look.struck().getGreen(),
+                            look.struck().getBlue(),
+                            Math.round(255 * BAND_STRENGTH)));
+        }
+    }
+
+    private void legend(XYPlot level) {
+        List<PointLook> looks = new ArrayList<>();
+        for (ControlPlot.Point point : data.points()) {
+            looks.add(looksLike(point.level()));
+            point.spread().ifPresent(spread -> looks.add(looksLike(spread)));
+        }
+        looks.stream()
+                .distinct()
+                .sorted()
+                .forEach(each -> parts.addLegendShape(
+                        each,
+                        words.get(
+                                switch (each) {
+                                    case SIGNAL -> "legend.signal";
+                                    case SIMULATED_SIGNAL -> "legend.simulated-signal";
+                                    case SIMULATED -> "legend.point-simulated";
+                                    case COUNTED, STRUCK, VOID -> "legend.point";
+                                })));
+        if (data.points().stream().anyMatch(point -> point.level().centre().isPresent())) {
+            parts.addLegendLine(words.get("legend.centre"), parts.stroke(1.8), look.counted());
+            parts.addLegendLine(words.get("legend.limits"), parts.limits(), look.factor());
+        }
+        if (data.changes().stream().anyMatch(ControlPlot.Change::isBreak)) {
+            parts.addLegendLine(words.get("legend.phase"), parts.dashes(), look.text());
+        }
+        if (!data.changes().stream().allMatch(ControlPlot.Change::isBreak)) {
+            parts.addLegendLine(words.get("legend.change"), parts.dots(), look.text());
+        }
+    }
+}

@@ -1,0 +1,148 @@
+package porebench.command;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import porebench.method.Problem;
+import porebench.method.Profile;
+import porebench.method.budget.Budget;
+import porebench.method.budget.FactorBudget;
+import porebench.method.budget.FactorInputs;
+import porebench.method.budget.FieldBudget;
+import porebench.method.budget.Omission;
+import porebench.record.BudgetInputs;
+import porebench.record.JudgedDetermination;
+import porebench.record.JudgedTrial;
+import porebench.record.MeterId;
+import porebench.record.MeterStory;
+import porebench.record.MixId;
+import porebench.record.Stamp;
+import porebench.record.Trial;
+import porebench.record.Version;
+import porebench.statistics.MonteCarlo;
+
+/** {@code budget}: the uncertainty of a factor, and of a field reading corrected by it, and what it is made of. */
+@Command(name = "budget")
+final class BudgetCommand extends OneCommand {
+    private static final BigDecimal WIDEST_DIVISION = BigDecimal.TEN;
+    private static final int FEWEST_DRAWS = 1000;
+    private static final int MOST_DRAWS = 10_000_000;
+
+    @Option(names = "--trials", required = true, paramLabel = "<file>")
+    private Path trialFile;
+
+    @Option(names = "--mix-id", required = true, paramLabel = "<id>")
+    private MixId mixId;
+
+    @Option(names = "--calibration", paramLabel = "<file>")
+    private @Nullable Path calibrationFile;
+
+    @Option(names = "--profile", paramLabel = "<id>")
+    private @Nullable String profileId;
+
+    @Option(names = "--division", paramLabel = "<percent>")
+    private BigDecimal division = BigDecimal.valueOf(JudgedDetermination.USUAL_DIVISION_PERCENT);
+
+    @Option(names = "--seed", paramLabel = "<number>")
+    private long seed = 1;
+
+    @Option(names = "--draws", paramLabel = "<count>")
+    private int draws = MonteCarlo.USUAL_DRAWS;
+
+    @Option(names = "--reading", paramLabel = "<percent>")
+    private @Nullable BigDecimal reading;
+
+    @Option(names = "--reading-meter", paramLabel = "<id>")
+    private @Nullable MeterId readingMeter;
+
+    @Option(names = "--at", paramLabel = "<date>")
+    private @Nullable LocalDate at;
+
+    BudgetCommand(Surroundings here, Ports ports) {
+        super(here, ports);
+    }
+
+    @Override
+    Outcome carryOut() {
+        List<Problem> problems = new ArrayList<>();
+        Profile profile = profile(Optional.ofNullable(profileId), problems);
+        checkOptions(problems);
+        List<Trial> trials = TrialsOfFile.read(ports().sheets().get(), trialFile, Optional.of(mixId), problems)
+                .getOrDefault(mixId, List.of());
+        TrialsOfFile.checkApart(mixId, trials, problems);
+        Stamp stamp = new Stamp(here().user(), here().clock().instant(), trialFile.toString());
+        StoriesOfFile stories = calibrationFile == null
+                ? StoriesOfFile.none(stamp)
+                : StoriesOfFile.read(ports().sheets().get(), calibrationFile, stamp, problems);
+        if (Problem.anyError(problems)) {
+            return Outcome.refused(problems);
+        }
+        Map<MeterId, MeterStory> known = stories.of(trials, division, profile, problems);
+        JudgedDetermination determination = judge(trials, known, profile, stamp);
+        Optional<FactorInputs> inputs = BudgetInputs.of(determination, known, division.doubleValue(), profile);
+        if (inputs.isEmpty()) {
+            problems.add(Problem.error("trials", "command.no-trial-counts", trialFile.toString(), mixId.text()));
+        }
+        if (Problem.anyError(problems)) {
+            return Outcome.refused(problems);
+        }
+        Budget budget = FactorBudget.of(inputs.orElseThrow());
+        Optional<Budget> field = field(budget, determination, profile, known);
+        budget.omissions().stream().map(Omission::asProblem).forEach(problems::add);
+        field.ifPresent(one -> one.omissions().stream().map(Omission::asProblem).forEach(problems::add));
+        return Outcome.done(
+                new BudgetReport(
+                        mixId,
+                        BudgetReport.Drawn.of(budget, draws, seed),
+                        field.map(one -> BudgetReport.Drawn.of(one, draws, seed)),
+                        words(),
+                        shown()),
+                problems);
+    }
+
+    private void checkOptions(List<Problem> problems) {
+        if (division.signum() <= 0 || division.compareTo(WIDEST_DIVISION) > 0) {
+            problems.add(Problem.error("division", "air.division-out-of-range", division));
+        }
+        if (draws < FEWEST_DRAWS || draws > MOST_DRAWS) {
+            problems.add(Problem.error("draws", "command.draws-out-of-range", draws, FEWEST_DRAWS, MOST_DRAWS));
+        }
+        if (reading == null && (readingMeter != null || at != null)) {
+            problems.add(Problem.error("reading", "command.reading-missing"));
+        }
+    }
+
+    private JudgedDetermination judge(
+            List<Trial> trials, Map<MeterId, MeterStory> stories, Profile profile, Stamp stamp) {
+        List<JudgedTrial> judged = trials.stream()
+                .map(trial -> new Version<>(trial, 1, stamp))
+                .map(trial -> Optional.ofNullable(stories.get(trial.value().meterId()))
+                        .map(story -> JudgedTrial.of(trial, Optional.empty(), story))
+                        .orElseGet(() -> JudgedTrial.of(trial, Optional.empty(), Optional.empty(), profile)))
+                .toList();
+        return JudgedDetermination.of(
+                TrialsOfFile.determination(mixId, trials, stamp), judged, division.doubleValue(), profile);
+    }
+
+    private Optional<Budget> field(
+            Budget budget, JudgedDetermination determination, Profile profile, Map<MeterId, MeterStory> stories) {
+        if (reading == null) {
+            return Optional.empty();
+        }
+        return Optional.of(FieldBudget.of(BudgetInputs.field(
+                reading.doubleValue(),
+                readingMeter == null ? Optional.empty() : Optional.ofNullable(stories.get(readingMeter)),
+                at == null ? here().today() : at,
+                budget,
+                determination.summary().orElseThrow().reportedPercent().doubleValue(),
+                OptionalDouble.of(profile.factorRounding().step().doubleValue()))));
+    }
+}

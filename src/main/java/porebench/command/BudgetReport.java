@@ -1,0 +1,161 @@
+package porebench.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import porebench.method.budget.Budget;
+import porebench.method.budget.BudgetLine;
+import porebench.record.MixId;
+import porebench.statistics.IntervalCheck;
+import porebench.statistics.MonteCarlo;
+
+/** What {@code budget} has to say. */
+final class BudgetReport implements Report {
+    private static final int DECIMALS = 4;
+
+    private final MixId mixId;
+    private final Drawn factor;
+    private final Optional<Drawn> field;
+    private final Words words;
+    private final Shown shown;
+
+    /**
+     * A budget with the drawing beside it.
+     *
+     * @param budget the budget
+     * @param monteCarlo the same by drawing
+     * @param check whether the two agree
+     */
+    record Drawn(Budget budget, MonteCarlo monteCarlo, IntervalCheck check) {
+        static Drawn of(Budget budget, int draws, long seed) {
+            MonteCarlo drawn = budget.simulate(draws, seed);
+            return new Drawn(
+                    budget,
+                    drawn,
+                    IntervalCheck.of(budget.valuePercent(), budget.combinedPercent(), budget.expandedPercent(), drawn));
+        }
+    }
+
+    BudgetReport(MixId mixId, Drawn factor, Optional<Drawn> field, Words words, Shown shown) {
+        this.mixId = mixId;
+        this.factor = factor;
+        this.field = field;
+        this.words = words;
+        this.shown = shown;
+    }
+
+    @Override
+    public void json(JsonFields json) {
+        json.text("mixId", mixId.text());
+        json.number("factorPercent", factor.budget().valuePercent());
+        budget(json, factor);
+        json.group("field", field, (fields, one) -> {
+            fields.number("airPercent", one.budget().valuePercent());
+            budget(fields, one);
+        });
+    }
+
+    private void budget(JsonFields json, Drawn one) {
+        Budget budget = one.budget();
+        json.list("contributions", budget.lines(), (fields, line) -> {
+            fields.text("name", line.part().symbol());
+            fields.text("unit", line.part().unit());
+            fields.number("value", line.value());
+            fields.number("standardUncertainty", line.standardUncertainty());
+            fields.number("sensitivity", line.sensitivity());
+            fields.number("degreesOfFreedom", line.degreesOfFreedom());
+            fields.number("contributionPercent", line.sizePercent());
+            fields.number("share", budget.shareOf(line));
+            fields.text("origin", line.origin().symbol());
+        });
+        json.number("combined", budget.combinedPercent());
+        json.number("effectiveDegreesOfFreedom", budget.effectiveDegreesOfFreedom());
+        json.number("expanded", budget.expandedPercent());
+        json.group("monteCarlo", fields -> {
+            fields.number("low", one.monteCarlo().symmetric().low());
+            fields.number("high", one.monteCarlo().symmetric().high());
+            fields.number("shortestLow", one.monteCarlo().shortest().low());
+            fields.number("shortestHigh", one.monteCarlo().shortest().high());
+            fields.number("median", one.monteCarlo().median());
+            fields.number("mean", one.monteCarlo().mean());
+            fields.number("standardDeviation", one.monteCarlo().standardDeviation());
+            fields.whole("draws", one.monteCarlo().draws());
+            fields.whole("seed", one.monteCarlo().seed());
+            fields.number("tolerance", one.check().tolerance());
+            fields.flag("agrees", one.check().agrees());
+        });
+    }
+
+    @Override
+    public void text(TextPage page) {
+        text(page, "budget.title", "budget.verdict", factor);
+        field.ifPresent(one -> {
+            page.gap();
+            text(page, "budget.field-title", "budget.field-verdict", one);
+        });
+    }
+
+    private void text(TextPage page, String title, String verdict, Drawn one) {
+        Budget budget = one.budget();
+        BudgetLine largest = budget.largestFirst().get(0);
+        page.line(words.say(title, mixId.text()));
+        page.line(words.say(
+                verdict,
+                shown.fixed(budget.valuePercent(), 3),
+                shown.fixed(budget.expandedPercent(), 3),
+                words.say("part." + largest.part().symbol()),
+                shown.fixed(100 * budget.shareOf(largest), 0)));
+        page.gap();
+        page.table(
+                List.of(
+                        words.say("budget.part"),
+                        words.say("budget.value"),
+                        words.say("budget.unit"),
+                        words.say("budget.u"),
+                        words.say("budget.sensitivity"),
+                        words.say("budget.contribution"),
+                        words.say("budget.share"),
+                        words.say("budget.degrees"),
+                        words.say("budget.origin")),
+                rows(budget));
+        page.gap();
+        String unit = words.say("unit.air");
+        page.row(words.say("budget.combined"), shown.fixed(budget.combinedPercent(), DECIMALS), unit);
+        page.row(words.say("budget.effective"), degrees(budget.effectiveDegreesOfFreedom()), "");
+        page.row(words.say("budget.expanded"), shown.fixed(budget.expandedPercent(), DECIMALS), unit);
+        MonteCarlo drawn = one.monteCarlo();
+        page.row(words.say("budget.drawn-low"), shown.fixed(drawn.symmetric().low(), DECIMALS), unit);
+        page.row(words.say("budget.drawn-high"), shown.fixed(drawn.symmetric().high(), DECIMALS), unit);
+        page.line(words.say("budget.drawn", Integer.toString(drawn.draws()), Long.toString(drawn.seed())));
+        if (drawn.standardDeviation().isEmpty()) {
+            page.line(words.say("budget.no-deviation"));
+        }
+        page.line(words.say(
+                one.check().agrees()
+                        ? "budget.agrees"
+                        : one.check().isDrawnWider() ? "budget.drawn-wider" : "budget.drawn-narrower",
+                shown.sixDigits(one.check().tolerance()),
+                shown.fixed(one.check().largestDifference(), DECIMALS)));
+    }
+
+    private List<List<String>> rows(Budget budget) {
+        List<List<String>> rows = new ArrayList<>();
+        for (BudgetLine line : budget.lines()) {
+            rows.add(List.of(
+                    words.say("part." + line.part().symbol()),
+                    shown.fixed(line.value(), 3),
+                    line.part().unit(),
+                    shown.fixed(line.standardUncertainty(), DECIMALS),
+                    shown.fixed(line.sensitivity(), DECIMALS),
+                    shown.fixed(line.sizePercent(), DECIMALS),
+                    shown.fixed(100 * budget.shareOf(line), 1),
+                    degrees(line.degreesOfFreedom()),
+                    words.say("origin." + line.origin().symbol())));
+        }
+        return rows;
+    }
+
+    private String degrees(double degrees) {
+        return Double.isInfinite(degrees) ? words.say("budget.infinite") : shown.fixed(degrees, 1);
+    }
+}

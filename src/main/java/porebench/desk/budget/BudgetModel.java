@@ -1,0 +1,189 @@
+package porebench.desk.budget;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import porebench.chart.BudgetBars;
+import porebench.desk.DeskModel;
+import porebench.desk.form.Texts;
+import porebench.method.Problem;
+import porebench.method.budget.Budget;
+import porebench.method.budget.FactorBudget;
+import porebench.method.budget.FactorInputs;
+import porebench.method.budget.FieldBudget;
+import porebench.method.budget.Omission;
+import porebench.record.BudgetInputs;
+import porebench.record.DeterminationId;
+import porebench.record.Evidence;
+import porebench.record.JudgedDetermination;
+import porebench.record.MeterId;
+import porebench.record.MeterStory;
+import porebench.record.MixId;
+
+/** The section without its window: the budget of a determination's factor, and of a reading typed in. */
+final class BudgetModel {
+    private static final String BUNDLE = "porebench.desk.budget.budget";
+    private static final double HIGHEST_READING = 100;
+
+    private final DeskModel desk;
+    private final Texts texts;
+    private Optional<DeterminationId> chosen = Optional.empty();
+    private Optional<FactorInputs> known = Optional.empty();
+    private Optional<DrawnBudget> drawn = Optional.empty();
+    private String reading = "";
+    private Optional<MeterId> meter = Optional.empty();
+
+    BudgetModel(DeskModel desk) {
+        this.desk = desk;
+        this.texts = Texts.of(BUNDLE, desk.tools().locale());
+    }
+
+    DeskModel desk() {
+        return desk;
+    }
+
+    Texts texts() {
+        return texts;
+    }
+
+    BudgetWords words() {
+        return new BudgetWords(texts, desk.tools().numbers());
+    }
+
+    /** Turns to a determination of the selected mix. */
+    void turnTo(Optional<DeterminationId> determination) {
+        chosen = determination;
+    }
+
+    private Optional<JudgedDetermination> judged() {
+        return chosen.flatMap(id -> desk.evidence().flatMap(evidence -> evidence.determination(id)));
+    }
+
+    /** Returns the budget of the factor; none while no trial counts. Nothing is drawn again until its inputs change. */
+    Optional<DrawnBudget> budget() {
+        Optional<FactorInputs> inputs = desk.evidence()
+                .flatMap(evidence -> judged().flatMap(determination -> BudgetInputs.of(evidence, determination)));
+        if (!inputs.equals(known)) {
+            known = inputs;
+            drawn = inputs.map(FactorBudget::of).map(DrawnBudget::of);
+        }
+        return drawn;
+    }
+
+    /** Returns the sentence that says how uncertain the factor is, and mostly from what. */
+    String verdict() {
+        return budget().map(one -> words().verdict("verdict", one.budget())).orElseGet(() -> texts.get("verdict.none"));
+    }
+
+    /** Returns what is not in the budget. */
+    List<Problem> omissions() {
+        return budget().map(one -> problems(one.budget())).orElse(List.of());
+    }
+
+    private static List<Problem> problems(Budget budget) {
+        return budget.omissions().stream().map(Omission::asProblem).toList();
+    }
+
+    /** Returns the bars of the plot, the largest first; none while no trial counts. */
+    Optional<BudgetBars> bars() {
+        return budget().map(one -> words().bars(one.budget()));
+    }
+
+    /** Returns the meters to choose from, those of the laboratory. */
+    List<MeterId> meters() {
+        return desk.evidence()
+                .map(Evidence::stories)
+                .map(stories -> stories.keySet().stream().sorted().toList())
+                .orElse(List.of());
+    }
+
+    /** Takes what was typed as the reading in the field. */
+    void typeReading(String typed) {
+        reading = typed;
+    }
+
+    String reading() {
+        return reading;
+    }
+
+    /** Takes the meter of the reading; none is one of which nothing is known. */
+    void chooseMeter(Optional<MeterId> other) {
+        meter = other;
+    }
+
+    /** Returns the meter of the reading, as far as the laboratory has it. */
+    Optional<MeterId> meter() {
+        return meter.filter(meters()::contains);
+    }
+
+    /** Returns what is wrong with the reading. */
+    List<Problem> readingProblems() {
+        if (reading.isBlank() || number().isPresent()) {
+            return List.of();
+        }
+        return List.of(
+                desk.tools().numbers().parse(reading).isPresent()
+                        ? Problem.error("reading", "budget.reading-out-of-range", reading.strip(), HIGHEST_READING)
+                        : Problem.error("reading", "budget.reading-not-a-number", reading.strip()));
+    }
+
+    private Optional<BigDecimal> number() {
+        return desk.tools()
+                .numbers()
+                .parse(reading)
+                .filter(number -> number.signum() >= 0 && number.doubleValue() <= HIGHEST_READING);
+    }
+
+    /** Returns the budget of the reading, corrected by the factor as it is reported; none while there is no reading. */
+    Optional<Budget> field() {
+        return number().flatMap(number -> budget().flatMap(factor -> judged().flatMap(JudgedDetermination::summary)
+                .map(summary -> FieldBudget.of(BudgetInputs.field(
+                        number.doubleValue(),
+                        meter().flatMap(this::story),
+                        desk.tools().today(),
+                        factor.budget(),
+                        summary.reportedPercent().doubleValue(),
+                        step())))));
+    }
+
+    private Optional<MeterStory> story(MeterId id) {
+        return desk.evidence().map(Evidence::stories).map(stories -> stories.get(id));
+    }
+
+    private OptionalDouble step() {
+        return desk.evidence()
+                .map(evidence -> OptionalDouble.of(
+                        evidence.profile().factorRounding().step().doubleValue()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    /** Returns the sentence about the air of the reading and how uncertain it is; empty while there is no reading. */
+    String fieldVerdict() {
+        return field().map(budget -> words().verdict("field.verdict", budget)).orElse("");
+    }
+
+    /** Returns every part of the reading's uncertainty with its share; empty while there is no reading. */
+    String fieldParts() {
+        return field().map(words()::parts).orElse("");
+    }
+
+    /** Returns what is not in the budget of the reading. */
+    List<Problem> fieldOmissions() {
+        return field().map(BudgetModel::problems).orElse(List.of());
+    }
+
+    /** Returns the name a picture of the plot is saved under unless the person says otherwise. */
+    String pictureName() {
+        String id = chosen.map(DeterminationId::text).orElse("");
+        return id.replaceAll("[^A-Za-z0-9._-]", "-") + "-budget.png";
+    }
+
+    /** Returns which determination of which mix a picture of the plot shows. */
+    String subject() {
+        return texts.get(
+                "picture.subject",
+                desk.selected().map(MixId::text).orElse(""),
+                chosen.map(DeterminationId::text).orElse(""));
+    }
+}

@@ -1,0 +1,196 @@
+package porebench.desk.budget;
+
+import java.awt.event.HierarchyEvent;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+import porebench.desk.Looks;
+import porebench.desk.PlotPanel;
+import porebench.desk.form.Choices;
+import porebench.desk.form.Form;
+import porebench.desk.form.ProblemLines;
+import porebench.desk.form.Texts;
+import porebench.desk.form.Typing;
+import porebench.desk.form.WrappedText;
+import porebench.record.MeterId;
+
+/** The section of the budget: verdict, what is missing, plot, table, totals, and a reading from the field. */
+final class BudgetPanel {
+    private static final int PLOT_HEIGHT = 320;
+    private static final int READING_COLUMNS = 8;
+
+    private final BudgetModel model;
+    private final Texts texts;
+    private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
+    private final WrappedText verdict = new WrappedText("budget.verdict", "h3");
+    private final ProblemLines omissions;
+    private final PlotPanel plot;
+    private final BudgetTable table;
+    private final JPanel totals =
+            new JPanel(new MigLayout("insets 0, fillx, wrap 3, gapy 7", "[]18[]18[grow,fill]", "[top]"));
+    private final JPanel below = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
+    private final JTextField reading = new JTextField(READING_COLUMNS);
+    private final JComboBox<Optional<MeterId>> meter;
+    private final Form form;
+    private final WrappedText fieldVerdict = new WrappedText("budget.field", "h4");
+    private final WrappedText fieldParts = new WrappedText("budget.fieldParts", "");
+    private final ProblemLines fieldOmissions;
+    private List<MeterId> meters = List.of();
+    private boolean isStale = true;
+    private boolean showing;
+
+    BudgetPanel(BudgetModel model) {
+        this.model = model;
+        this.texts = model.texts();
+        panel.setName("budget");
+        panel.setOpaque(false);
+        totals.setOpaque(false);
+        below.setOpaque(false);
+        omissions = new ProblemLines("budget.omissions", model.desk().tools().problemText());
+        fieldOmissions =
+                new ProblemLines("budget.fieldOmissions", model.desk().tools().problemText());
+        form = new Form(model.desk().tools().problemText());
+        plot = new PlotPanel(
+                model.desk().tools(),
+                "budget",
+                PLOT_HEIGHT,
+                new PlotPanel.Words(texts.get("section.contributions"), model::pictureName, model::subject));
+        table = new BudgetTable(texts);
+        meter = Choices.of("budget.meter", List.of(), this::said, this::choose);
+        panel.add(title("section.budget", "h2"));
+        panel.add(verdict, "wmin 0");
+        panel.add(omissions.panel(), "wmin 0");
+        panel.add(below, "wmin 0");
+        below.add(plot.component(), "wmin 0, gaptop 10");
+        below.add(table.component(), "wmin 0, gaptop 12");
+        below.add(totals, "wmin 0, gaptop 6");
+        below.add(field(), "wmin 0, gaptop 18");
+        panel.addHierarchyListener(event -> {
+            if ((event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0 && isStale && panel.isShowing()) {
+                show();
+            }
+        });
+        // Plots take their colours and fonts when they are made, so another theme needs them made anew.
+        UIManager.addPropertyChangeListener(change -> {
+            if ("lookAndFeel".equals(change.getPropertyName())) {
+                SwingUtilities.invokeLater(this::showSoon);
+            }
+        });
+    }
+
+    private JPanel field() {
+        JPanel field = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
+        field.setOpaque(false);
+        form.add("reading", texts.get("field.reading"), reading, texts.get("unit.air"));
+        reading.setName("budget.reading");
+        form.panel().add(Form.label(texts.get("field.meter"), meter));
+        form.panel().add(meter, "wrap");
+        Typing.follow(reading, typed -> {
+            if (!showing) {
+                model.typeReading(typed);
+                showField();
+            }
+        });
+        field.add(title("section.field", "h3"));
+        field.add(form.panel(), "wmin 0, wmax 420");
+        field.add(fieldVerdict, "wmin 0, gaptop 4");
+        field.add(fieldParts, "wmin 0");
+        field.add(fieldOmissions.panel(), "wmin 0");
+        return field;
+    }
+
+    private String said(Optional<MeterId> id) {
+        return id.map(MeterId::text).orElseGet(() -> texts.get("field.other-meter"));
+    }
+
+    private void choose(Optional<MeterId> id) {
+        if (!showing) {
+            model.chooseMeter(id);
+            showField();
+        }
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    private JLabel title(String key, String styleClass) {
+        JLabel title = new JLabel(texts.get(key));
+        title.putClientProperty("FlatLaf.styleClass", styleClass);
+        return title;
+    }
+
+    /** Shows the budget now when anybody can see it, else as soon as somebody can: it takes a moment to draw. */
+    void showSoon() {
+        isStale = true;
+        if (panel.isShowing()) {
+            show();
+        }
+    }
+
+    void show() {
+        isStale = false;
+        showing = true;
+        verdict.setText(model.verdict());
+        omissions.show(model.omissions());
+        Optional<DrawnBudget> budget = model.budget();
+        below.setVisible(budget.isPresent());
+        budget.ifPresent(this::show);
+        showMeters();
+        Typing.show(reading, model.reading());
+        showing = false;
+        showField();
+    }
+
+    private void show(DrawnBudget one) {
+        BudgetWords words = model.words();
+        model.bars().ifPresent(bars -> plot.view().show(bars, Looks.now()));
+        table.show(one.budget(), words);
+        totals.removeAll();
+        List<BudgetWords.Line> lines = words.totals(one);
+        for (int i = 0; i < lines.size(); i++) {
+            JLabel value = new JLabel(lines.get(i).value());
+            value.setName("budget.total." + i);
+            value.putClientProperty("FlatLaf.styleClass", "h4");
+            WrappedText note = new WrappedText("budget.note." + i, "quiet");
+            note.setText(lines.get(i).note());
+            totals.add(new JLabel(lines.get(i).name()));
+            totals.add(value);
+            totals.add(note, "wmin 0");
+        }
+        panel.revalidate();
+    }
+
+    private void showMeters() {
+        List<MeterId> now = model.meters();
+        if (now.equals(meters) && meter.getItemCount() > 0) {
+            return;
+        }
+        meters = now;
+        meter.removeAllItems();
+        meter.addItem(Optional.empty());
+        now.forEach(id -> meter.addItem(Optional.of(id)));
+        meter.setSelectedItem(model.meter());
+    }
+
+    private static void say(WrappedText text, String sentence) {
+        text.setText(sentence);
+        text.setVisible(!sentence.isEmpty());
+    }
+
+    private void showField() {
+        form.show(model.readingProblems());
+        say(fieldVerdict, model.fieldVerdict());
+        say(fieldParts, model.fieldParts());
+        fieldOmissions.show(model.fieldOmissions());
+        panel.revalidate();
+        panel.repaint();
+    }
+}

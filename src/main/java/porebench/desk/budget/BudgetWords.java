@@ -1,0 +1,148 @@
+package porebench.desk.budget;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import porebench.chart.BudgetBars;
+import porebench.desk.form.Numbers;
+import porebench.desk.form.Texts;
+import porebench.method.budget.Budget;
+import porebench.method.budget.BudgetLine;
+import porebench.method.budget.Origin;
+import porebench.method.budget.Part;
+import porebench.statistics.IntervalCheck;
+
+/** A budget in words and figures. */
+final class BudgetWords {
+    private static final int DECIMALS = 3;
+    private static final int FIELD_DECIMALS = 2;
+    private static final double MANY_DEGREES = 1000;
+
+    private final Texts texts;
+    private final Numbers numbers;
+
+    BudgetWords(Texts texts, Numbers numbers) {
+        this.texts = texts;
+        this.numbers = numbers;
+    }
+
+    /**
+     * A line below the table.
+     *
+     * @param name what it is
+     * @param value the figure with its unit
+     * @param note what it rests on
+     */
+    record Line(String name, String value, String note) {}
+
+    /** Says result, expanded uncertainty and largest part in one sentence. */
+    String verdict(String key, Budget budget) {
+        BudgetLine largest = budget.largestFirst().get(0);
+        return texts.get(
+                key,
+                numbers.show(budget.valuePercent(), FIELD_DECIMALS),
+                numbers.show(budget.expandedPercent(), FIELD_DECIMALS),
+                texts.get("largest." + largest.part().symbol()),
+                whole(budget, largest));
+    }
+
+    private String whole(Budget budget, BudgetLine line) {
+        return numbers.show(100 * budget.shareOf(line), 0);
+    }
+
+    /** Says every part with its share, the largest first. */
+    String parts(Budget budget) {
+        return texts.get(
+                "field.parts",
+                budget.largestFirst().stream()
+                        .map(line -> texts.get(
+                                "field.part", texts.get("part." + line.part().symbol()), whole(budget, line)))
+                        .collect(Collectors.joining(texts.get("field.between"))));
+    }
+
+    /** Returns the cells of one line of the table. */
+    List<String> row(Budget budget, BudgetLine line) {
+        return List.of(
+                texts.get("part." + line.part().symbol()),
+                value(line),
+                texts.get("cell.with-unit", numbers.show(line.standardUncertainty(), 4), unit(line)),
+                numbers.show(line.sensitivity(), 4),
+                numbers.show(line.sizePercent(), 4),
+                numbers.show(100 * budget.shareOf(line), 1),
+                degrees(line.degreesOfFreedom()),
+                texts.get("origin." + line.origin().symbol()));
+    }
+
+    /** What has no value of its own, as scatter about the mean, stands at nothing. */
+    private String value(BudgetLine line) {
+        boolean isDeviation = line.part() == Part.REPEATABILITY
+                || line.part() == Part.WATER_MEASURE
+                || line.part() == Part.SHARE_MEASURE;
+        return isDeviation
+                ? ""
+                : texts.get(
+                        "cell.with-unit",
+                        numbers.show(line.value(), line.part() == Part.WATER ? 1 : DECIMALS),
+                        unit(line));
+    }
+
+    private static String unit(BudgetLine line) {
+        return line.part().unit();
+    }
+
+    String degrees(double degrees) {
+        return degrees > MANY_DEGREES
+                ? texts.get(Double.isInfinite(degrees) ? "degrees.infinite" : "degrees.many")
+                : numbers.show(degrees, 1);
+    }
+
+    /** Returns the lines below the table. */
+    List<Line> totals(DrawnBudget one) {
+        Budget budget = one.budget();
+        return List.of(
+                new Line(
+                        texts.get("total.combined"),
+                        texts.get("cell.air", numbers.show(budget.combinedPercent(), DECIMALS)),
+                        texts.get("total.combined.note")),
+                new Line(
+                        texts.get("total.degrees"),
+                        degrees(budget.effectiveDegreesOfFreedom()),
+                        texts.get("total.degrees.note")),
+                new Line(
+                        texts.get("total.expanded"),
+                        texts.get("cell.plus-minus", numbers.show(budget.expandedPercent(), DECIMALS)),
+                        texts.get("total.expanded.note")),
+                new Line(
+                        texts.get("total.drawn"),
+                        texts.get(
+                                "cell.from-to",
+                                numbers.show(one.drawn().symmetric().low(), DECIMALS),
+                                numbers.show(one.drawn().symmetric().high(), DECIMALS)),
+                        drawnNote(one)));
+    }
+
+    private String drawnNote(DrawnBudget one) {
+        IntervalCheck check = one.check();
+        String key = check.agrees() ? "drawn.agrees" : check.isDrawnWider() ? "drawn.wider" : "drawn.elsewhere";
+        String judged = texts.get(
+                key, numbers.show(check.largestDifference(), DECIMALS), numbers.show(check.tolerance(), DECIMALS));
+        String made = texts.get(
+                "drawn.made",
+                Integer.toString(one.drawn().draws()),
+                Long.toString(one.drawn().seed()));
+        String missing = one.drawn().standardDeviation().isPresent() ? "" : " " + texts.get("drawn.no-deviation");
+        return judged + missing + " " + made;
+    }
+
+    /** Returns the bars of the plot, the largest first. */
+    BudgetBars bars(Budget budget) {
+        return new BudgetBars(
+                budget.largestFirst().stream()
+                        .map(line -> new BudgetBars.Bar(
+                                texts.get("part." + line.part().symbol()),
+                                line.sizePercent(),
+                                budget.shareOf(line),
+                                line.origin() == Origin.ASSUMED || line.origin() == Origin.PROFILE))
+                        .toList(),
+                budget.combinedPercent());
+    }
+}

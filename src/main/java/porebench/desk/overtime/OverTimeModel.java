@@ -1,0 +1,265 @@
+package porebench.desk.overtime;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import porebench.chart.ControlPlot;
+import porebench.desk.DeskModel;
+import porebench.desk.form.Days;
+import porebench.desk.form.Texts;
+import porebench.record.Evidence;
+import porebench.record.FactorHistory;
+import porebench.statistics.PhasedChart;
+import porebench.statistics.RunLength;
+import porebench.statistics.RunRule;
+
+/** The Over-time page without its window: what is wanted, what became of it, and what is said about it. */
+final class OverTimeModel {
+    private static final String BUNDLE = "porebench.desk.overtime.overtime";
+    private static final int SIMULATED_POINTS = 1_000_000;
+    private static final long SEED = 1987;
+
+    /** Average run lengths of averages and sums with the weights and limits used here, as published; see the reference files. */
+    static final double AVERAGES_RUN_LENGTH = 500;
+
+    static final double SUMS_RUN_LENGTH = 465;
+
+    private final DeskModel desk;
+    private final Texts texts;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private final Map<Set<RunRule>, RunLength> runLengths = new HashMap<>();
+    private Wishes wishes = Wishes.usual();
+    private String typedCount = Integer.toString(((BaseWish.First) BaseWish.USUAL).count());
+    private String typedFrom = "";
+    private String typedTo = "";
+    private boolean isByDays;
+    private List<Evidence> read = List.of();
+    private FactorHistory history = new FactorHistory(List.of(), List.of());
+    private Outcome outcome;
+
+    OverTimeModel(DeskModel desk) {
+        this.desk = desk;
+        this.texts = Texts.of(BUNDLE, desk.tools().locale());
+        this.outcome = Outcome.of(Series.of(history, wishes), wishes);
+        follow();
+        desk.onChange(this::follow);
+    }
+
+    Texts texts() {
+        return texts;
+    }
+
+    DeskModel desk() {
+        return desk;
+    }
+
+    /** Looks at the lab book as the desk read it; nothing is worked out anew while that is the same. */
+    private void follow() {
+        List<Evidence> all = desk.all();
+        if (!isSame(all)) {
+            read = all;
+            history = FactorHistory.of(all);
+            chart(wishes);
+        }
+    }
+
+    /** Returns whether these are the very objects of the last reading; to compare all that is in them would take longer. */
+    private boolean isSame(List<Evidence> all) {
+        boolean same = all.size() == read.size() && !all.isEmpty();
+        for (int i = 0; same && i < all.size(); i++) {
+            same = all.get(i) == read.get(i);
+        }
+        return same;
+    }
+
+    private void chart(Wishes wanted) {
+        List<String> ids = wanted.by().all(history);
+        String id = ids.contains(wanted.id()) ? wanted.id() : usual(wanted.by(), ids);
+        wishes = wanted.of(wanted.by(), id);
+        outcome = Outcome.of(Series.of(history, wishes), wishes);
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+
+    /** Returns what is looked at first: the selected mix, else the one with the most trials. */
+    private String usual(By by, List<String> ids) {
+        Optional<String> selected =
+                desk.selected().map(mix -> mix.text()).filter(mix -> by == By.MIX && ids.contains(mix));
+        return selected.orElseGet(() -> ids.stream()
+                .reduce((one, other) -> count(by, other) > count(by, one) ? other : one)
+                .orElse(""));
+    }
+
+    private long count(By by, String id) {
+        return history.made().stream().filter(made -> by.of(made).contains(id)).count();
+    }
+
+    private void change(UnaryOperator<Wishes> changed) {
+        Wishes next = changed.apply(wishes);
+        if (!next.equals(wishes)) {
+            chart(next);
+        }
+    }
+
+    Wishes wishes() {
+        return wishes;
+    }
+
+    Outcome outcome() {
+        return outcome;
+    }
+
+    /** Returns the mixes, sources, meters or operators to choose from. */
+    List<String> ids() {
+        return wishes.by().all(history);
+    }
+
+    void choose(By by) {
+        change(now -> now.of(by, by == now.by() ? now.id() : ""));
+    }
+
+    void choose(String id) {
+        change(now -> now.of(now.by(), id));
+    }
+
+    void choose(PhasedChart.Kind kind) {
+        change(now -> now.withKind(kind));
+    }
+
+    void keepLimits(boolean isKept) {
+        change(now -> now.withKept(isKept));
+    }
+
+    void ask(RunRule rule, boolean isAsked) {
+        change(now -> now.with(rule, isAsked));
+    }
+
+    void split(Split split, boolean isSplit) {
+        change(now -> now.with(split, isSplit));
+    }
+
+    /** Takes the base as typed; the chart keeps the one before as long as it cannot be read. */
+    void typeBase(boolean byDays, String count, String from, String to) {
+        isByDays = byDays;
+        typedCount = count;
+        typedFrom = from;
+        typedTo = to;
+        Optional<BaseWish> base = typedBase();
+        if (base.isPresent() && !base.get().equals(wishes.base())) {
+            change(now -> now.withBase(base.get()));
+        } else {
+            List.copyOf(listeners).forEach(Runnable::run);
+        }
+    }
+
+    boolean isByDays() {
+        return isByDays;
+    }
+
+    String typedCount() {
+        return typedCount;
+    }
+
+    String typedFrom() {
+        return typedFrom;
+    }
+
+    String typedTo() {
+        return typedTo;
+    }
+
+    private Optional<BaseWish> typedBase() {
+        if (!isByDays) {
+            return typedCount.strip().matches("[0-9]{1,6}") && Integer.parseInt(typedCount.strip()) >= 2
+                    ? Optional.of(new BaseWish.First(Integer.parseInt(typedCount.strip())))
+                    : Optional.empty();
+        }
+        Optional<LocalDate> from = Days.parse(typedFrom);
+        Optional<LocalDate> to = Days.parse(typedTo);
+        return from.isPresent() && to.isPresent() && !to.get().isBefore(from.get())
+                ? Optional.of(new BaseWish.Between(from.get(), to.get()))
+                : Optional.empty();
+    }
+
+    /** Says why the base cannot be read; blank when it can. */
+    String baseRefusal() {
+        if (typedBase().isPresent() || isByDays && typedFrom.isBlank() && typedTo.isBlank()) {
+            return "";
+        }
+        return texts.get(isByDays ? "base.refused.days" : "base.refused.count");
+    }
+
+    String verdict() {
+        return new Verdict(outcome, signalWords(), texts).sentence();
+    }
+
+    List<String> remarks() {
+        return new Remarks(outcome, texts, desk.tools().numbers()).all();
+    }
+
+    List<String> phases() {
+        return new PhaseWords(outcome, texts, desk.tools().numbers()).all();
+    }
+
+    SignalWords signalWords() {
+        return new SignalWords(outcome, texts, desk.tools().numbers());
+    }
+
+    Optional<ControlPlot> plot() {
+        return new PlotOfOutcome(outcome, signalWords(), texts, desk.tools().numbers()).plot();
+    }
+
+    /** Says how often the chart signals by chance. */
+    String falseAlarms() {
+        Set<RunRule> rules = Outcome.asked(wishes);
+        return switch (wishes.kind()) {
+            case EWMA -> texts.get("alarms.averages", AVERAGES_RUN_LENGTH);
+            case CUSUM -> texts.get("alarms.sums", SUMS_RUN_LENGTH);
+            case INDIVIDUALS, MEAN_RANGE, MEAN_DEVIATION -> falseAlarms(rules);
+        };
+    }
+
+    private String falseAlarms(Set<RunRule> rules) {
+        if (rules.isEmpty()) {
+            return texts.get("alarms.none");
+        }
+        OptionalDouble exact = RunLength.exact(rules);
+        return exact.isPresent()
+                ? texts.get("alarms.published", rounded(exact.getAsDouble()))
+                : texts.get(
+                        "alarms.simulated",
+                        rounded(runLengths
+                                .computeIfAbsent(rules, asked -> RunLength.simulated(asked, SIMULATED_POINTS, SEED))
+                                .mean()));
+    }
+
+    /** Rounds to two digits: more are not known. */
+    private static double rounded(double length) {
+        double unit = Math.pow(10, Math.floor(Math.log10(length)) - 1);
+        return unit * Math.rint(length / unit);
+    }
+
+    /** Returns what the plot shows, as its title. */
+    String plotTitle() {
+        return texts.get("plot.title." + ChoicePanel.symbol(wishes.kind()));
+    }
+
+    /** Returns what the plot is of, for the title of a picture. */
+    String subject() {
+        return texts.get("subject." + ChoicePanel.symbol(wishes.by()), wishes.id());
+    }
+
+    /** Returns the name a picture is saved under unless the person says otherwise. */
+    String pictureName() {
+        return wishes.id().replaceAll("[^\\p{L}\\p{N}_.-]", "-") + "-over-time.png";
+    }
+
+    void onChange(Runnable listener) {
+        listeners.add(listener);
+    }
+}

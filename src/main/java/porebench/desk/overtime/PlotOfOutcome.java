@@ -1,0 +1,150 @@
+package porebench.desk.overtime;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import porebench.chart.ControlPlot;
+import porebench.desk.form.Numbers;
+import porebench.desk.form.Texts;
+import porebench.record.FactorHistory.Made;
+import porebench.statistics.ChartPoint;
+import porebench.statistics.PhasedChart;
+import porebench.statistics.RunRule;
+
+/** Turns an outcome into what the plot shows. */
+final class PlotOfOutcome {
+    private static final int DECIMALS = 2;
+
+    private final Outcome outcome;
+    private final Texts texts;
+    private final Numbers numbers;
+    private final SignalWords signals;
+
+    PlotOfOutcome(Outcome outcome, SignalWords signals, Texts texts, Numbers numbers) {
+        this.outcome = outcome;
+        this.signals = signals;
+        this.texts = texts;
+        this.numbers = numbers;
+    }
+
+    /** Returns what the plot shows; empty while there is no point. */
+    Optional<ControlPlot> plot() {
+        return outcome.series().points().isEmpty() ? Optional.empty() : Optional.of(of());
+    }
+
+    private ControlPlot of() {
+        List<ControlPlot.Point> points = new ArrayList<>();
+        List<ControlPlot.Change> changes = new ArrayList<>();
+        List<PhasedChart.Phase> phases = outcome.phases();
+        for (int number = 0; number < phases.size(); number++) {
+            PhasedChart.Phase phase = phases.get(number);
+            Map<Integer, ChartPoint> level = byIndex(phase, false);
+            Map<Integer, ChartPoint> spread = byIndex(phase, true);
+            for (int i = phase.first(); i < phase.first() + phase.count(); i++) {
+                points.add(point(i, number, Optional.ofNullable(level.get(i)), Optional.ofNullable(spread.get(i))));
+                change(i, i == phase.first() && i > 0).ifPresent(changes::add);
+            }
+        }
+        PhasedChart.Base base = Outcome.base(outcome.series(), outcome.wishes());
+        boolean isDifference = outcome.series().isDifference();
+        return new ControlPlot(
+                points,
+                changes,
+                texts.get("axis." + levelKey() + (isDifference ? ".difference" : ".factor")),
+                outcome.wishes().kind().hasRunRules() ? texts.get("axis." + spreadKey()) : "",
+                base.first(),
+                base.isKept() ? Math.max(0, Math.min(base.count(), points.size() - base.first())) : 0,
+                outcome.series().isSimulated());
+    }
+
+    private String levelKey() {
+        return switch (outcome.wishes().kind()) {
+            case INDIVIDUALS -> "value";
+            case MEAN_RANGE, MEAN_DEVIATION -> "mean";
+            case EWMA -> "average";
+            case CUSUM -> "sum";
+        };
+    }
+
+    private String spreadKey() {
+        return switch (outcome.wishes().kind()) {
+            case MEAN_RANGE -> "range";
+            case MEAN_DEVIATION -> "deviation";
+            case INDIVIDUALS, EWMA, CUSUM -> "moving-range";
+        };
+    }
+
+    private static Map<Integer, ChartPoint> byIndex(PhasedChart.Phase phase, boolean isOfSpread) {
+        Map<Integer, ChartPoint> points = new HashMap<>();
+        phase.chart().meaningful().ifPresent(limited -> {
+            List<ChartPoint> all = isOfSpread ? limited.spread() : limited.level();
+            all.forEach(point -> points.put(point.index(), point));
+        });
+        return points;
+    }
+
+    private ControlPlot.Point point(int index, int phase, Optional<ChartPoint> level, Optional<ChartPoint> spread) {
+        Series.Point point = outcome.series().points().get(index);
+        return new ControlPlot.Point(
+                point.first().trial().id().text(),
+                point.day().toString(),
+                said(index, level, spread),
+                phase + 1,
+                level.map(PlotOfOutcome::plotted).orElseGet(() -> without(point)),
+                spread.map(PlotOfOutcome::plotted));
+    }
+
+    private List<String> said(int index, Optional<ChartPoint> level, Optional<ChartPoint> spread) {
+        Series.Point point = outcome.series().points().get(index);
+        Made first = point.first();
+        List<String> said = new ArrayList<>();
+        said.add(signals.point(index));
+        said.add(texts.get(
+                "tip.made",
+                first.trial().mixId().text(),
+                first.trial().operator(),
+                first.trial().meterId().text()));
+        said.add(texts.get(
+                outcome.series().isDifference() ? "tip.difference" : "tip.value",
+                numbers.show(mean(point), DECIMALS),
+                point.values().size()));
+        outcome.signals().stream()
+                .filter(signal -> signal.index() == index)
+                .filter(signal -> level.isPresent() || spread.isPresent())
+                .forEach(signal -> said.add(texts.get("tip.signal", signals.happened(signal))));
+        return said;
+    }
+
+    private static double mean(Series.Point point) {
+        return point.values().stream()
+                .mapToDouble(Double::doubleValue)
+                .average()
+                .orElseThrow();
+    }
+
+    private static ControlPlot.Plotted plotted(ChartPoint point) {
+        return new ControlPlot.Plotted(
+                point.value(),
+                OptionalDouble.of(point.centre()),
+                OptionalDouble.of(point.low()),
+                OptionalDouble.of(point.high()),
+                point.signals().stream().map(RunRule::symbol).toList());
+    }
+
+    /** A phase without limits still shows its points. */
+    private static ControlPlot.Plotted without(Series.Point point) {
+        return new ControlPlot.Plotted(
+                mean(point), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), List.of());
+    }
+
+    private Optional<ControlPlot.Change> change(int index, boolean isBreak) {
+        List<porebench.record.FactorHistory.Change> all =
+                outcome.series().points().get(index).changes();
+        return all.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new ControlPlot.Change(index, new ChangeWords(texts).of(all), isBreak));
+    }
+}

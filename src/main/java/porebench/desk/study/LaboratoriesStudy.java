@@ -1,0 +1,220 @@
+package porebench.desk.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import porebench.desk.form.Texts;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+import porebench.record.study.LaboratoryLevels;
+import porebench.statistics.CochranTest;
+import porebench.statistics.Judged;
+import porebench.statistics.LaboratoryComparison;
+import porebench.statistics.Mandel;
+import porebench.statistics.Suspicion;
+
+/** Says how far laboratories agree that tested the same material. */
+final class LaboratoriesStudy {
+    private static final double STRAGGLING = 0.05;
+
+    private final LaboratoryLevels levels;
+    private final List<Problem> doubts;
+    private final Texts texts;
+    private final StudyFigures figures;
+    private final ProblemText problemText;
+    private final List<String> standingOut = new ArrayList<>();
+    private final List<List<String>> laboratories = new ArrayList<>();
+    private int mandels;
+
+    LaboratoriesStudy(
+            LaboratoryLevels levels, List<Problem> doubts, Texts texts, StudyFigures figures, ProblemText problemText) {
+        this.levels = levels;
+        this.doubts = List.copyOf(doubts);
+        this.texts = texts;
+        this.figures = figures;
+        this.problemText = problemText;
+        levels.levels().forEach(this::look);
+    }
+
+    StudyShown shown() {
+        List<String> remarks = new ArrayList<>(standingOut);
+        levels.levels().forEach(level -> withheld(level, remarks));
+        doubts.stream().map(problemText::say).forEach(remarks::add);
+        if (mandels > 0) {
+            remarks.add(texts.get(
+                    "laboratories.by-chance",
+                    Integer.toString(mandels),
+                    Long.toString(Math.max(1, Math.round(mandels * STRAGGLING)))));
+        }
+        remarks.add(texts.get("laboratories.kept"));
+        return new StudyShown(
+                verdict(), remarks, Optional.empty(), Optional.empty(), List.of(precision(), consistency()));
+    }
+
+    private String verdict() {
+        String out = standingOut.isEmpty()
+                ? texts.get("laboratories.none-out")
+                : texts.get("laboratories.some-out", Integer.toString(standingOut.size()));
+        if (levels.levels().size() > 1) {
+            return texts.get(
+                    "laboratories.verdict-levels",
+                    Integer.toString(levels.laboratories().size()),
+                    Integer.toString(levels.levels().size()),
+                    out);
+        }
+        LaboratoryComparison only = levels.levels().get(0).comparison();
+        return texts.get(
+                "laboratories.verdict",
+                figures.number(number(only.repeatabilityLimit())),
+                figures.number(number(only.reproducibilityLimit())),
+                out);
+    }
+
+    private static OptionalDouble number(Judged<Double> figure) {
+        return figure.meaningful().map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    /** Fills the rows of one level, and notes what stands out in it. */
+    private void look(LaboratoryLevels.Level level) {
+        LaboratoryComparison comparison = level.comparison();
+        for (int i = 0; i < comparison.cells().size(); i++) {
+            int place = i;
+            LaboratoryComparison.Cell cell = comparison.cells().get(i);
+            Optional<Mandel> h = comparison.h().meaningful().map(all -> all.get(place));
+            Optional<Mandel> k = comparison.k().meaningful().flatMap(all -> all.get(place));
+            laboratories.add(List.of(
+                    level.name(),
+                    cell.laboratory(),
+                    Integer.toString(cell.results().count()),
+                    figures.number(cell.results().mean()),
+                    figures.number(cell.results().standardDeviation()),
+                    figures.number(statistic(h)),
+                    flag(h),
+                    figures.number(statistic(k)),
+                    flag(k)));
+            mandels += (h.isPresent() ? 1 : 0) + (k.isPresent() ? 1 : 0);
+            h.ifPresent(one -> note(one.suspicion(), "laboratories.h-out", cell.laboratory(), level.name()));
+            k.ifPresent(one -> note(one.suspicion(), "laboratories.k-out", cell.laboratory(), level.name()));
+        }
+        comparison
+                .cochran()
+                .meaningful()
+                .ifPresent(test -> note(
+                        test.suspicion(),
+                        "laboratories.cochran-out",
+                        comparison.cells().get(test.index()).laboratory(),
+                        level.name()));
+        comparison
+                .grubbs()
+                .meaningful()
+                .ifPresent(test -> note(
+                        Suspicion.ofProbability(test.p()),
+                        "laboratories.grubbs-out",
+                        comparison.cells().get(test.index()).laboratory(),
+                        level.name()));
+        comparison.grubbsTwo().meaningful().ifPresent(test -> {
+            Suspicion suspicion = Suspicion.ofProbability(test.p());
+            if (suspicion != Suspicion.NONE) {
+                standingOut.add(texts.get(
+                        test.isHigh() ? "laboratories.two-high-out" : "laboratories.two-low-out",
+                        level.name(),
+                        say(suspicion)));
+            }
+        });
+    }
+
+    private void note(Suspicion suspicion, String key, String laboratory, String level) {
+        if (suspicion != Suspicion.NONE) {
+            standingOut.add(texts.get(key, laboratory, level, say(suspicion)));
+        }
+    }
+
+    private String say(Suspicion suspicion) {
+        return texts.get(suspicion == Suspicion.OUTLIER ? "laboratories.outlier" : "laboratories.straggler");
+    }
+
+    private static OptionalDouble statistic(Optional<Mandel> mandel) {
+        return mandel.map(one -> OptionalDouble.of(one.statistic())).orElse(OptionalDouble.empty());
+    }
+
+    private String flag(Optional<Mandel> mandel) {
+        return mandel.map(Mandel::suspicion)
+                .map(suspicion -> switch (suspicion) {
+                    case NONE -> "";
+                    case STRAGGLER -> texts.get("flag.straggler");
+                    case OUTLIER -> texts.get("flag.outlier");
+                })
+                .orElse("");
+    }
+
+    private void withheld(LaboratoryLevels.Level level, List<String> remarks) {
+        LaboratoryComparison comparison = level.comparison();
+        comparison
+                .h()
+                .whyWithheld()
+                .ifPresent(reason -> remarks.add(texts.get("laboratories.no-h", level.name(), why(reason))));
+        comparison
+                .k()
+                .whyWithheld()
+                .ifPresent(reason -> remarks.add(texts.get("laboratories.no-k", level.name(), why(reason))));
+        Judged<CochranTest> cochran = comparison.cochran();
+        cochran.whyWithheld()
+                .ifPresent(reason -> remarks.add(texts.get("laboratories.no-cochran", level.name(), why(reason))));
+    }
+
+    private String why(Judged.Reason reason) {
+        return texts.get(
+                switch (reason) {
+                    case TOO_FEW -> "reason.too-few";
+                    case TOO_MANY -> "reason.too-many";
+                    case NO_SPREAD -> "reason.no-spread";
+                    case WITHIN_ONE_DIVISION -> "reason.within-one-division";
+                    case SCALE_TOO_COARSE -> "reason.scale-too-coarse";
+                });
+    }
+
+    private StudyShown.Table precision() {
+        List<List<String>> rows = levels.levels().stream()
+                .map(level -> List.of(
+                        level.name(),
+                        Integer.toString(level.comparison().cells().size()),
+                        Integer.toString(level.comparison().count()),
+                        figures.number(level.comparison().mean()),
+                        figures.number(number(level.comparison().repeatability())),
+                        figures.number(number(level.comparison().reproducibility())),
+                        figures.number(number(level.comparison().repeatabilityLimit())),
+                        figures.number(number(level.comparison().reproducibilityLimit()))))
+                .toList();
+        return new StudyShown.Table(
+                "precision",
+                texts.get("table.precision", texts.get("unit.file")),
+                List.of(
+                        figures.text(texts.get("column.level")),
+                        figures.figure(texts.get("column.laboratories")),
+                        figures.figure(texts.get("column.results")),
+                        figures.figure(texts.get("column.mean")),
+                        figures.figure(texts.get("column.sr")),
+                        figures.figure(texts.get("column.s-r")),
+                        figures.figure(texts.get("column.r")),
+                        figures.figure(texts.get("column.r-r"))),
+                rows);
+    }
+
+    private StudyShown.Table consistency() {
+        return new StudyShown.Table(
+                "consistency",
+                texts.get("table.consistency", texts.get("unit.file")),
+                List.of(
+                        figures.text(texts.get("column.level")),
+                        figures.text(texts.get("column.laboratory")),
+                        figures.figure(texts.get("column.results")),
+                        figures.figure(texts.get("column.mean")),
+                        figures.figure(texts.get("column.s")),
+                        figures.figure(texts.get("column.h")),
+                        figures.text(""),
+                        figures.figure(texts.get("column.k")),
+                        figures.text("")),
+                laboratories);
+    }
+}

@@ -1,0 +1,149 @@
+package porebench.desk.study;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import porebench.desk.form.Choices;
+import porebench.desk.form.Commands;
+import porebench.desk.form.Form;
+import porebench.desk.form.Texts;
+import porebench.record.study.TrialLayer;
+
+/** The rows in which a study and its data are chosen. */
+final class StudyChoice {
+    private static final String ARROW = "\u203a";
+
+    /** Wide enough for every choice, so that choosing moves nothing. */
+    private static final String WIDE = "wmin 260";
+
+    private static final String LAYER_WIDTH = "wmin 150";
+
+    private final StudyModel model;
+    private final Texts texts;
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 0, fillx, wrap 2, hidemode 3", "[]10[grow,fill,0::]"));
+    private final JComboBox<StudyKind> kind;
+    private final JComboBox<Boolean> data;
+    private final JLabel dataLabel;
+    private final List<JComboBox<Optional<TrialLayer>>> layers = new ArrayList<>();
+    private final JPanel layerRow = new JPanel(new MigLayout("insets 0"));
+    private final JLabel layerLabel;
+    private final JCheckBox interaction;
+    private final JLabel file = new JLabel();
+    private final JComponent openButton;
+    private boolean showing;
+
+    StudyChoice(StudyModel model, Runnable open, Runnable saveForm) {
+        this.model = model;
+        this.texts = model.texts();
+        kind = Choices.of("study.kind", Arrays.asList(StudyKind.values()), this::words, this::choose);
+        data = Choices.of("study.data", List.of(true, false), this::dataWords, this::take);
+        kind.setSelectedItem(model.kind());
+        dataLabel = Form.label(texts.get("label.data"), data);
+        interaction = new JCheckBox(texts.get("label.interaction"));
+        interaction.setName("study.interaction");
+        interaction.addActionListener(event -> model.keepInteraction(interaction.isSelected()));
+        for (int place = 0; place < StudyModel.LAYERS; place++) {
+            addLayer(place);
+        }
+        layerLabel = Form.label(texts.get("label.layers"), layers.get(0));
+        panel.add(Form.label(texts.get("label.kind"), kind));
+        JPanel kindRow = new JPanel(new MigLayout("insets 0, hidemode 3"));
+        kindRow.add(kind, WIDE);
+        kindRow.add(interaction, "gapleft 12, wmin 0");
+        panel.add(kindRow, "wmin 0");
+        panel.add(dataLabel);
+        panel.add(data, "growx 0, " + WIDE);
+        panel.add(layerLabel);
+        panel.add(layerRow, "wmin 0");
+        openButton = Commands.button("study.open", Commands.of(texts.get("action.open"), open));
+        file.setName("study.file");
+        JPanel buttons = new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[]8[]16[grow,fill,0::]"));
+        buttons.add(openButton);
+        buttons.add(Commands.button("study.form", Commands.of(texts.get("action.form"), saveForm)));
+        buttons.add(file, "wmin 0");
+        panel.add(buttons, "skip 1, wmin 0");
+    }
+
+    private void addLayer(int place) {
+        List<Optional<TrialLayer>> choices = Stream.concat(
+                        Stream.of(Optional.<TrialLayer>empty()),
+                        Arrays.stream(TrialLayer.values()).map(Optional::of))
+                .toList();
+        JComboBox<Optional<TrialLayer>> box = Choices.of(
+                "study.layer." + place,
+                choices,
+                layer -> layer.map(model::words).orElse(texts.get("layer.none")),
+                layer -> chooseLayer(place, layer));
+        box.getAccessibleContext().setAccessibleName(texts.get("label.layer", Integer.toString(place + 1)));
+        if (place > 0) {
+            layerRow.add(new JLabel(ARROW));
+        }
+        layerRow.add(box, LAYER_WIDTH);
+        layers.add(box);
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    private String words(StudyKind one) {
+        return texts.get("kind." + one.name());
+    }
+
+    private String dataWords(boolean fromBook) {
+        return texts.get(fromBook ? "data.book" : "data.file");
+    }
+
+    // The boxes answer while they are being filled, before this object is whole.
+    private void choose(StudyKind one) {
+        if (!showing && one != model.kind()) {
+            model.choose(one);
+        }
+    }
+
+    private void take(boolean fromBook) {
+        if (!showing && fromBook != model.isFromBook() && model.kind() == StudyKind.LAYERS) {
+            model.takeFromBook(fromBook);
+        }
+    }
+
+    private void chooseLayer(int place, Optional<TrialLayer> layer) {
+        if (!showing
+                && layers.size() == StudyModel.LAYERS
+                && !layer.equals(model.layers().get(place))) {
+            model.chooseLayer(place, layer);
+        }
+    }
+
+    /** Shows what is chosen. */
+    void refresh() {
+        showing = true;
+        boolean isOfLayers = model.kind() == StudyKind.LAYERS;
+        kind.setSelectedItem(model.kind());
+        data.setSelectedItem(model.isFromBook());
+        data.setVisible(isOfLayers);
+        dataLabel.setVisible(isOfLayers);
+        layerRow.setVisible(model.isFromBook());
+        layerLabel.setVisible(model.isFromBook());
+        for (int place = 0; place < layers.size(); place++) {
+            layers.get(place).setSelectedItem(model.layers().get(place));
+        }
+        interaction.setVisible(model.kind() == StudyKind.OPERATORS);
+        interaction.setSelected(model.isWithInteraction());
+        openButton.setVisible(!model.isFromBook());
+        file.setText(model.file()
+                .map(path -> Objects.toString(path.getFileName(), ""))
+                .orElse(model.isFromBook() ? "" : texts.get("file.none")));
+        showing = false;
+    }
+}

@@ -1,0 +1,115 @@
+package porebench.desk.study;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import porebench.desk.form.Numbers;
+import porebench.desk.form.Texts;
+import porebench.method.Answer;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+import porebench.record.JudgedDetermination;
+import porebench.record.port.Sheet;
+import porebench.record.port.ValueRow;
+import porebench.record.study.CrossedReadings;
+import porebench.record.study.FinestStep;
+import porebench.record.study.LaboratoryLevels;
+import porebench.record.study.LayeredReadings;
+import porebench.statistics.GaugeStudy;
+import porebench.statistics.VarianceLayers;
+
+/** Makes studies of readings: all of the work, none of the window. */
+final class StudyComputing {
+    private static final double CONFIDENCE = 0.95;
+    private static final long SEED = 1;
+
+    private final Texts texts;
+    private final ProblemText problemText;
+    private final StudyFigures figures;
+
+    /**
+     * What came of it.
+     *
+     * @param problems what is wrong or doubtful, in words with the place
+     * @param shown what the study says
+     */
+    record Said(List<String> problems, Optional<StudyShown> shown) {
+        static final Said NOTHING = new Said(List.of(), Optional.empty());
+
+        Said {
+            problems = List.copyOf(problems);
+        }
+
+        static Said wrong(String why) {
+            return new Said(List.of(why), Optional.empty());
+        }
+    }
+
+    StudyComputing(Texts texts, Numbers numbers, ProblemText problemText) {
+        this.texts = texts;
+        this.problemText = problemText;
+        this.figures = new StudyFigures(texts, numbers);
+    }
+
+    Said operators(Sheet<ValueRow> sheet, boolean withInteraction) {
+        return of(
+                CrossedReadings.of(sheet),
+                readings -> new OperatorsStudy(
+                                readings,
+                                GaugeStudy.of(readings.readings(), withInteraction, CONFIDENCE, SEED),
+                                texts,
+                                figures)
+                        .shown());
+    }
+
+    Said layers(Sheet<ValueRow> sheet) {
+        return of(
+                LayeredReadings.of(sheet),
+                readings -> layers(
+                        readings,
+                        texts.get("unit.file"),
+                        FinestStep.of(readings.values()).doubleValue()));
+    }
+
+    /** Makes the study of a lab book's factors. */
+    Said ofBook(LayeredReadings readings) {
+        if (readings.values().length < 2) {
+            return Said.NOTHING;
+        }
+        return new Said(
+                List.of(),
+                Optional.of(layers(readings, texts.get("unit.air"), JudgedDetermination.USUAL_DIVISION_PERCENT)));
+    }
+
+    private StudyShown layers(LayeredReadings readings, String unit, double division) {
+        return VarianceLayers.of(readings.paths(), CONFIDENCE, readings.values())
+                .meaningful()
+                .map(found -> new LayersStudy(readings.layers(), found, unit, division, texts, figures).shown())
+                .orElseGet(() -> StudyShown.of(texts.get("layers.still")));
+    }
+
+    Said laboratories(Sheet<ValueRow> sheet) {
+        List<String> problems =
+                sheet.problems().stream().map(problemText::sayWithPlace).toList();
+        if (Problem.anyError(sheet.problems())) {
+            return new Said(problems, Optional.empty());
+        }
+        if (sheet.rows().isEmpty()) {
+            return Said.wrong(problemText.say(Problem.error("value", "study.no-row")));
+        }
+        double division = FinestStep.of(
+                        sheet.values().stream().mapToDouble(ValueRow::value).toArray())
+                .doubleValue();
+        LaboratoryLevels levels = LaboratoryLevels.of(sheet, division);
+        return new Said(
+                problems,
+                Optional.of(new LaboratoriesStudy(levels, levels.doubts(sheet.file()), texts, figures, problemText)
+                        .shown()));
+    }
+
+    private <T> Said of(Answer<T> answer, Function<T, StudyShown> shown) {
+        return new Said(
+                answer.problems().stream().map(problemText::sayWithPlace).toList(),
+                answer.value().map(shown));
+    }
+}

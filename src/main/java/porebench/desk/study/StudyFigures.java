@@ -1,0 +1,133 @@
+package porebench.desk.study;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import porebench.desk.form.Numbers;
+import porebench.desk.form.Texts;
+import porebench.method.RoundingRule;
+import porebench.statistics.FTest;
+import porebench.statistics.Judged;
+import porebench.statistics.MeanSquare;
+import porebench.statistics.VarianceInterval;
+
+/** Figures of studies in words: three digits that count, a dash where there is no number. */
+final class StudyFigures {
+    private static final int DIGITS = 3;
+    private static final int MOST_DECIMALS = 9;
+    private static final int P_DECIMALS = 4;
+    private static final double LEAST_P = 1e-4;
+
+    private final Texts texts;
+    private final Numbers numbers;
+
+    StudyFigures(Texts texts, Numbers numbers) {
+        this.texts = texts;
+        this.numbers = numbers;
+    }
+
+    /** Says a number to three digits that count. */
+    String number(double value) {
+        if (value == 0) {
+            return numbers.show(0, 0);
+        }
+        if (!Double.isFinite(value)) {
+            return texts.get("none");
+        }
+        BigDecimal rounded = RoundingRule.withoutNoise(value).round(new MathContext(DIGITS, RoundingMode.HALF_EVEN));
+        int magnitude = rounded.precision() - rounded.scale() - 1;
+        return numbers.show(rounded.doubleValue(), Math.max(0, Math.min(MOST_DECIMALS, DIGITS - 1 - magnitude)));
+    }
+
+    String number(OptionalDouble value) {
+        return value.isPresent() ? number(value.getAsDouble()) : texts.get("none");
+    }
+
+    /** Says a standard deviation, given as a variance. */
+    String root(OptionalDouble variance) {
+        return variance.isPresent() ? number(Math.sqrt(variance.getAsDouble())) : texts.get("none");
+    }
+
+    String percent(double share) {
+        return numbers.show(100 * share, 0);
+    }
+
+    /** Says a share in % to one decimal. */
+    String share(OptionalDouble share) {
+        return share.isPresent() ? numbers.show(100 * share.getAsDouble(), 1) : texts.get("none");
+    }
+
+    private String p(FTest test) {
+        return test.p() < LEAST_P
+                ? texts.get("p.small", numbers.show(LEAST_P, P_DECIMALS))
+                : numbers.show(test.p(), P_DECIMALS);
+    }
+
+    StudyShown.Column text(String heading) {
+        return new StudyShown.Column(heading, false);
+    }
+
+    StudyShown.Column figure(String heading) {
+        return new StudyShown.Column(heading, true);
+    }
+
+    /** Returns a row of an analysis of variance. */
+    List<String> anovaRow(String name, MeanSquare squares, Judged<FTest> test) {
+        Optional<FTest> done = test.meaningful();
+        return List.of(
+                name,
+                Integer.toString(squares.degreesOfFreedom()),
+                number(squares.sumOfSquares()),
+                number(squares.meanSquare()),
+                done.map(known -> number(known.statistic())).orElse(texts.get("none")),
+                done.map(this::p).orElse(texts.get("none")));
+    }
+
+    /** Returns an analysis of variance. */
+    StudyShown.Table anova(List<List<String>> rows) {
+        return new StudyShown.Table(
+                "anova",
+                texts.get("table.anova"),
+                List.of(
+                        text(texts.get("column.source")),
+                        figure(texts.get("column.df")),
+                        figure(texts.get("column.ss")),
+                        figure(texts.get("column.ms")),
+                        figure(texts.get("column.f")),
+                        figure(texts.get("column.p"))),
+                rows);
+    }
+
+    /** Returns the row of a component. */
+    List<String> componentRow(
+            String name, OptionalDouble variance, Optional<VarianceInterval> interval, OptionalDouble share) {
+        List<String> row = new ArrayList<>();
+        row.add(name);
+        row.add(root(variance));
+        Optional<VarianceInterval> roots = interval.map(VarianceInterval::ofRoots);
+        row.add(roots.map(known -> number(known.low())).orElse(texts.get("none")));
+        row.add(roots.map(known -> number(known.high())).orElse(texts.get("none")));
+        row.add(number(variance));
+        row.add(share(share));
+        return row;
+    }
+
+    /** Returns the components. */
+    StudyShown.Table components(String unit, List<List<String>> rows) {
+        return new StudyShown.Table(
+                "components",
+                texts.get("table.components", unit),
+                List.of(
+                        text(texts.get("column.source")),
+                        figure(texts.get("column.deviation")),
+                        figure(texts.get("column.low")),
+                        figure(texts.get("column.high")),
+                        figure(texts.get("column.variance")),
+                        figure(texts.get("column.share"))),
+                rows);
+    }
+}

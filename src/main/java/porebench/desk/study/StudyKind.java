@@ -1,0 +1,49 @@
+package porebench.desk.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import porebench.record.port.DataTable;
+import porebench.record.study.CrossedReadings;
+import porebench.record.study.LaboratoryLevels;
+
+/** The studies there are. */
+enum StudyKind {
+    /** Operators read the same samples, each as often. */
+    OPERATORS("operators-and-samples", CrossedReadings.COLUMNS),
+    /** Groups within groups. */
+    LAYERS("layers", List.of()),
+    /** Laboratories tested the same material. */
+    LABORATORIES("laboratories", LaboratoryLevels.COLUMNS);
+
+    /** What a blank form of layers has for columns; a laboratory puts its own in their place. */
+    private static final List<String> EXAMPLE_LAYERS = List.of("mix", "determination", "operator");
+
+    private final String fileName;
+    private final List<String> columns;
+
+    StudyKind(String fileName, List<String> columns) {
+        this.fileName = fileName;
+        this.columns = columns;
+    }
+
+    /** Returns the name its blank form is saved under unless the person says otherwise. */
+    String formName() {
+        return fileName + ".csv";
+    }
+
+    String pictureName(String plot) {
+        return fileName + "-" + plot + ".png";
+    }
+
+    /** Returns the columns a file needs besides the value; none for any columns. */
+    List<String> columns() {
+        return columns;
+    }
+
+    /** Returns a blank form: the heading and nothing below. */
+    DataTable form() {
+        List<String> heading = new ArrayList<>(columns.isEmpty() ? EXAMPLE_LAYERS : columns);
+        heading.add("value");
+        return new DataTable(heading, List.of());
+    }
+}

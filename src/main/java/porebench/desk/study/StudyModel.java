@@ -1,0 +1,234 @@
+package porebench.desk.study;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
+import porebench.desk.DeskModel;
+import porebench.desk.form.Texts;
+import porebench.record.port.Sheet;
+import porebench.record.port.ValueRow;
+import porebench.record.study.LayeredReadings;
+import porebench.record.study.TrialLayer;
+
+/** The Studies screen without its window: which study, of which data, and what it says. */
+final class StudyModel {
+    /** How many layers of the lab book can be chosen. */
+    static final int LAYERS = 4;
+
+    private final DeskModel desk;
+    private final Texts texts;
+    private final StudyComputing computing;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private final Map<StudyKind, Opened> files = new EnumMap<>(StudyKind.class);
+    private final List<Optional<TrialLayer>> layers = new ArrayList<>(List.of(
+            Optional.of(TrialLayer.MIX),
+            Optional.of(TrialLayer.DETERMINATION),
+            Optional.of(TrialLayer.OPERATOR),
+            Optional.empty()));
+    private StudyKind kind = StudyKind.LAYERS;
+    private boolean fromBook = true;
+    private boolean withInteraction = true;
+    private StudyComputing.Said said = StudyComputing.Said.NOTHING;
+    private List<Object> computed = List.of();
+
+    /** A file that was opened. */
+    private record Opened(Path file, Sheet<ValueRow> sheet) {}
+
+    StudyModel(DeskModel desk) {
+        this.desk = desk;
+        this.texts = Texts.of("porebench.desk.study.study", desk.tools().locale());
+        this.computing =
+                new StudyComputing(texts, desk.tools().numbers(), desk.tools().problemText());
+    }
+
+    DeskModel desk() {
+        return desk;
+    }
+
+    Texts texts() {
+        return texts;
+    }
+
+    StudyKind kind() {
+        return kind;
+    }
+
+    void choose(StudyKind other) {
+        kind = other;
+        update();
+    }
+
+    /** Returns whether the study takes its data from the lab book rather than from a file. */
+    boolean isFromBook() {
+        return kind == StudyKind.LAYERS && fromBook;
+    }
+
+    void takeFromBook(boolean book) {
+        fromBook = book;
+        update();
+    }
+
+    boolean isWithInteraction() {
+        return withInteraction;
+    }
+
+    void keepInteraction(boolean apart) {
+        withInteraction = apart;
+        update();
+    }
+
+    /** Returns what is chosen for each layer, the outermost first. */
+    List<Optional<TrialLayer>> layers() {
+        return List.copyOf(layers);
+    }
+
+    void chooseLayer(int place, Optional<TrialLayer> layer) {
+        layers.set(place, layer);
+        update();
+    }
+
+    /** Returns the file the study is made of, if one was opened. */
+    Optional<Path> file() {
+        return isFromBook()
+                ? Optional.empty()
+                : Optional.ofNullable(files.get(kind)).map(Opened::file);
+    }
+
+    /**
+     * Reads a file and makes the study of it.
+     *
+     * @param failed takes what the file system did wrong
+     */
+    void open(Path file, Consumer<Exception> failed) {
+        StudyKind of = kind;
+        desk.tools()
+                .tasks()
+                .run(
+                        texts.get("reading"),
+                        () -> desk.tools().sheets().table(file, of.columns()),
+                        sheet -> {
+                            files.put(of, new Opened(file, sheet));
+                            fromBook = of != StudyKind.LAYERS && fromBook;
+                            update();
+                        },
+                        failed);
+    }
+
+    /** Writes the blank form of the study. */
+    void saveForm(Path file, Consumer<Exception> failed) {
+        StudyKind of = kind;
+        desk.tools()
+                .tasks()
+                .run(
+                        texts.get("form.doing"),
+                        () -> {
+                            desk.tools().sheets().writeTable(file, of.form());
+                            return file;
+                        },
+                        written -> {},
+                        failed);
+    }
+
+    /** Makes the study anew if what it rests on has changed. */
+    void update() {
+        List<Object> restsOn = List.of(
+                kind,
+                isFromBook(),
+                withInteraction,
+                layers(),
+                Optional.ofNullable(files.get(kind)),
+                System.identityHashCode(desk.book()),
+                isFromBook() ? desk.book().changeNumber() : 0);
+        if (restsOn.equals(computed)) {
+            fire();
+            return;
+        }
+        computed = restsOn;
+        desk.tools().tasks().run(texts.get("computing"), work(), done -> take(restsOn, done), failure -> {
+            if (!(failure instanceof CancellationException)) {
+                throw new IllegalStateException("computing a study", failure);
+            }
+            computed = List.of();
+            said = StudyComputing.Said.NOTHING;
+            fire();
+        });
+    }
+
+    /** What took long may be overtaken by what was asked later. */
+    private void take(List<Object> restsOn, StudyComputing.Said done) {
+        if (restsOn.equals(computed)) {
+            said = done;
+            fire();
+        }
+    }
+
+    private Callable<StudyComputing.Said> work() {
+        if (isFromBook()) {
+            List<TrialLayer> chosen = layers.stream().flatMap(Optional::stream).toList();
+            Optional<TrialLayer> twice = chosen.stream()
+                    .filter(layer -> Collections.frequency(chosen, layer) > 1)
+                    .findFirst();
+            if (chosen.isEmpty() || twice.isPresent()) {
+                String why = twice.map(layer -> texts.get("layers.twice", words(layer)))
+                        .orElse(texts.get("layers.none"));
+                return () -> StudyComputing.Said.wrong(why);
+            }
+            LayeredReadings readings = LayeredReadings.of(desk.everything(), chosen, this::words);
+            return () -> computing.ofBook(readings);
+        }
+        Opened opened = files.get(kind);
+        if (opened == null) {
+            return () -> StudyComputing.Said.NOTHING;
+        }
+        Sheet<ValueRow> sheet = opened.sheet();
+        boolean apart = withInteraction;
+        return switch (kind) {
+            case OPERATORS -> () -> computing.operators(sheet, apart);
+            case LAYERS -> () -> computing.layers(sheet);
+            case LABORATORIES -> () -> computing.laboratories(sheet);
+        };
+    }
+
+    /** Returns what a layer is called. */
+    String words(TrialLayer layer) {
+        return texts.get("layer." + layer.name());
+    }
+
+    /** Returns what keeps the study from being made, and what is doubtful about its file. */
+    List<String> problems() {
+        return said.problems();
+    }
+
+    /** Returns what the study says; empty while there are no data to say it of. */
+    Optional<StudyShown> shown() {
+        return said.shown();
+    }
+
+    /** Returns how to lay out a file, while nothing is shown. */
+    String howTo() {
+        return texts.get(isFromBook() ? "howto.book" : "howto." + kind.name());
+    }
+
+    /** Returns the name of what the study is made of, for the title of a picture. */
+    String subject() {
+        return isFromBook()
+                ? texts.get("subject.book")
+                : file().map(path -> Objects.toString(path.getFileName(), "")).orElse("");
+    }
+
+    void onChange(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    private void fire() {
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+}

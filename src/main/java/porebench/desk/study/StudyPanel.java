@@ -1,0 +1,136 @@
+package porebench.desk.study;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+import porebench.desk.Asker;
+import porebench.desk.Looks;
+import porebench.desk.PlotPanel;
+import porebench.desk.form.TallPanel;
+import porebench.desk.form.Texts;
+import porebench.desk.form.WrappedText;
+
+/** The page of studies: which study of which data, its verdict, its plots and its tables. */
+final class StudyPanel {
+    private static final int SHARES_HEIGHT = 240;
+    private static final int READINGS_HEIGHT = 320;
+    private static final String CSV = ".csv";
+
+    private final StudyModel model;
+    private final Texts texts;
+    private final TallPanel panel =
+            new TallPanel(new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3, gapy 10", "[grow,fill,0::]"));
+    private final JComponent scrolled;
+    private final StudyChoice choice;
+    private final WrappedText verdict = new WrappedText("study.verdict", "h2");
+    private final WrappedText problems = new WrappedText("study.problems", "fieldError");
+    private final WrappedText howTo = new WrappedText("study.howTo", "");
+    private final WrappedText remarks = new WrappedText("study.remarks", "");
+    private final PlotPanel shares;
+    private final PlotPanel readings;
+    private final JPanel tables = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 8", "[grow,fill,0::]"));
+    private List<StudyShown.Table> shownTables = List.of();
+
+    StudyPanel(StudyModel model) {
+        this.model = model;
+        this.texts = model.texts();
+        choice = new StudyChoice(model, this::open, this::saveForm);
+        shares = plot("shares", SHARES_HEIGHT, texts.get("plot.shares"));
+        readings = plot("readings", READINGS_HEIGHT, texts.get("plot.readings"));
+        tables.setOpaque(false);
+        JLabel title = new JLabel(texts.get("page.title"));
+        title.putClientProperty("FlatLaf.styleClass", "h1");
+        panel.add(title);
+        panel.add(choice.component(), "wmin 0");
+        panel.add(verdict, "wmin 0, gaptop 6");
+        panel.add(problems, "wmin 0");
+        panel.add(howTo, "wmin 0");
+        panel.add(remarks, "wmin 0");
+        panel.add(shares.component(), "wmin 0, gaptop 8");
+        panel.add(readings.component(), "wmin 0, gaptop 8");
+        panel.add(tables, "wmin 0");
+        scrolled = panel.scrolled();
+        scrolled.setName("studies.page");
+        // Plots take their colours and fonts when they are made, so another theme needs them made anew.
+        UIManager.addPropertyChangeListener(change -> {
+            if ("lookAndFeel".equals(change.getPropertyName())) {
+                SwingUtilities.invokeLater(this::show);
+            }
+        });
+        model.onChange(this::show);
+        show();
+    }
+
+    JComponent component() {
+        return scrolled;
+    }
+
+    private PlotPanel plot(String name, int height, String title) {
+        return new PlotPanel(
+                model.desk().tools(),
+                name,
+                height,
+                new PlotPanel.Words(title, () -> model.kind().pictureName(name), model::subject));
+    }
+
+    private Asker asker() {
+        return model.desk().tools().asker();
+    }
+
+    private void open() {
+        asker().fileToOpen(panel, texts.get("open.title"), CSV)
+                .ifPresent(file -> model.open(file, failed(texts.get("reading"))));
+    }
+
+    private void saveForm() {
+        Optional<Path> file =
+                asker().fileToWrite(panel, texts.get("form.title"), model.kind().formName());
+        file.ifPresent(path -> model.saveForm(path, failed(texts.get("form.doing"))));
+    }
+
+    private Consumer<Exception> failed(String doing) {
+        return failure -> asker().failure(panel, doing, failure);
+    }
+
+    private void show() {
+        choice.refresh();
+        say(problems, String.join("\n", model.problems()));
+        Optional<StudyShown> shown = model.shown();
+        say(verdict, shown.map(StudyShown::verdict).orElse(""));
+        say(howTo, shown.isPresent() ? "" : model.howTo());
+        say(remarks, shown.map(known -> String.join("\n", known.remarks())).orElse(""));
+        shares.component().setVisible(shown.flatMap(StudyShown::shares).isPresent());
+        shown.flatMap(StudyShown::shares).ifPresent(data -> shares.view().show(data, Looks.now()));
+        readings.component().setVisible(shown.flatMap(StudyShown::readings).isPresent());
+        shown.flatMap(StudyShown::readings).ifPresent(data -> readings.view().show(data, Looks.now()));
+        show(shown.map(StudyShown::tables).orElse(List.of()));
+        panel.revalidate();
+        panel.repaint();
+    }
+
+    private static void say(WrappedText text, String words) {
+        text.setText(words);
+        text.setVisible(!words.isEmpty());
+    }
+
+    private void show(List<StudyShown.Table> now) {
+        if (now.equals(shownTables)) {
+            return;
+        }
+        shownTables = now;
+        tables.removeAll();
+        for (StudyShown.Table table : now) {
+            JLabel title = new JLabel(table.title());
+            title.putClientProperty("FlatLaf.styleClass", "h2");
+            tables.add(title, "gaptop 10, wmin 0");
+            tables.add(FigureGrid.of(table), "wmin 0");
+        }
+    }
+}

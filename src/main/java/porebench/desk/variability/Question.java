@@ -1,0 +1,29 @@
+package porebench.desk.variability;
+
+import java.util.List;
+
+/**
+ * One question about the trials of a determination, answered.
+ *
+ * @param name a stable name, for tests
+ * @param title the question
+ * @param answer the answer, in one sentence or two
+ * @param isAlarm whether the answer is something to look into
+ * @param reasons what the answer rests on, a paragraph each
+ * @param tests the tests made, or why they were not
+ */
+record Question(String name, String title, String answer, boolean isAlarm, List<String> reasons, List<TestLine> tests) {
+    Question {
+        reasons = List.copyOf(reasons);
+        tests = List.copyOf(tests);
+    }
+
+    /**
+     * One test.
+     *
+     * @param test its name
+     * @param statistic its statistic, or a dash
+     * @param finding its p, or why there is none
+     */
+    record TestLine(String test, String statistic, String finding) {}
+}

@@ -1,0 +1,69 @@
+package porebench.desk.variability;
+
+import java.util.List;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import porebench.desk.form.WrappedText;
+
+/** The questions below one another: question, answer, what it rests on, and the tests made. */
+final class QuestionPanel {
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 0", "[grow,fill]", ""));
+    private List<Question> shown = List.of();
+
+    QuestionPanel() {
+        panel.setName("questions");
+        panel.setOpaque(false);
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    void show(List<Question> questions) {
+        if (questions.equals(shown)) {
+            return;
+        }
+        shown = List.copyOf(questions);
+        panel.removeAll();
+        questions.forEach(this::add);
+        panel.revalidate();
+    }
+
+    private void add(Question question) {
+        JLabel title = new JLabel(question.title());
+        title.putClientProperty("FlatLaf.styleClass", "h2");
+        boolean isFirst = panel.getComponentCount() == 0;
+        panel.add(title, isFirst ? "" : "gaptop 16");
+        WrappedText answer =
+                new WrappedText("answer." + question.name(), question.isAlarm() ? "answerAlarm" : "answer");
+        answer.setText(question.answer());
+        panel.add(answer, "wmin 0, gaptop 4");
+        for (int i = 0; i < question.reasons().size(); i++) {
+            WrappedText reason = new WrappedText("reason." + question.name() + "." + i, "");
+            reason.setText(question.reasons().get(i));
+            panel.add(reason, "wmin 0, gaptop 4");
+        }
+        if (!question.tests().isEmpty()) {
+            panel.add(tests(question), "wmin 0, gaptop 6");
+        }
+    }
+
+    private static JPanel tests(Question question) {
+        JPanel table =
+                new JPanel(new MigLayout("insets 0, fillx, wrap 3, gapy 3", "[]18[right]18[grow,fill]", "[top]"));
+        table.setOpaque(false);
+        table.setName("tests." + question.name());
+        for (int i = 0; i < question.tests().size(); i++) {
+            Question.TestLine line = question.tests().get(i);
+            WrappedText finding = new WrappedText("test." + question.name() + "." + i, "quiet");
+            finding.setText(line.finding());
+            table.add(new JLabel(line.test()));
+            table.add(new JLabel(line.statistic()));
+            table.add(finding, "wmin 0");
+        }
+        return table;
+    }
+}

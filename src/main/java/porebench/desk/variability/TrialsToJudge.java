@@ -1,0 +1,42 @@
+package porebench.desk.variability;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import porebench.method.Profile;
+import porebench.record.JudgedDetermination;
+import porebench.record.JudgedTrial;
+import porebench.statistics.PooledDeviation;
+
+/**
+ * What the questions are asked of.
+ *
+ * @param judged the determination
+ * @param divisionPercent a division of its meter's scale, in % air
+ * @param profile whose figures hold
+ * @param laboratory the scatter of the laboratory's other determinations on this type of meter, if there is any
+ */
+record TrialsToJudge(
+        JudgedDetermination judged, double divisionPercent, Profile profile, Optional<PooledDeviation> laboratory) {
+
+    private List<JudgedTrial> counting() {
+        return judged.trials().stream().filter(JudgedTrial::counts).toList();
+    }
+
+    /** Returns the factors of the trials that count, in % air. */
+    double[] factors() {
+        return counting().stream()
+                .mapToDouble(trial -> trial.factorPercent().orElseThrow())
+                .toArray();
+    }
+
+    /** Returns their mean, in % air. */
+    double mean() {
+        return Arrays.stream(factors()).average().orElseThrow();
+    }
+
+    /** Returns the id of one of the trials that count, by its position from 0. */
+    String id(int index) {
+        return counting().get(index).trial().value().id().text();
+    }
+}

@@ -1,0 +1,30 @@
+package porebench.method.budget;
+
+/** Where the figure of an uncertainty was taken from. */
+public enum Origin {
+    /** The scatter of the readings themselves. */
+    SCATTER("scatter"),
+    /** A figure of the profile, in place of readings. */
+    PROFILE("profile"),
+    /** The division of a scale. */
+    DIVISION("division"),
+    /** The last digit that was written down. */
+    DIGITS("digits"),
+    /** A calibration of the meter. */
+    CALIBRATION("calibration"),
+    /** What is usual, as nothing is known of the one used. */
+    ASSUMED("assumed"),
+    /** Another budget. */
+    BUDGET("budget");
+
+    private final String symbol;
+
+    Origin(String symbol) {
+        this.symbol = symbol;
+    }
+
+    /** Returns the word by which data knows it. */
+    public String symbol() {
+        return symbol;
+    }
+}

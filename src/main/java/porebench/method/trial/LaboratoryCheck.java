@@ -1,0 +1,55 @@
+package porebench.method.trial;
+
+import java.util.Optional;
+import porebench.method.MeterType;
+import porebench.statistics.CriticalRange;
+import porebench.statistics.Judged;
+import porebench.statistics.PooledDeviation;
+import porebench.statistics.SpreadTest;
+import porebench.statistics.Summary;
+
+/**
+ * Trials against the scatter that the laboratory's other determinations had.
+ *
+ * <p>The range decides, against the studentised range for the degrees of freedom of the pooled deviation; the ratio of the
+ * variances is shown beside it and decides nothing, so that one question raises one alarm.
+ *
+ * @param pooled the scatter of the other determinations on this type of meter
+ * @param range the range of the trials against its limit; empty for a single trial
+ * @param spread their standard deviation against the pooled one, or why that would mean nothing
+ */
+public record LaboratoryCheck(
+        PooledDeviation pooled, Optional<CriticalRange.Verdict> range, Judged<SpreadTest> spread) {
+    /**
+     * Checks some trials.
+     *
+     * @param factors their factors, in % air, at least one
+     * @param type the type of meter
+     * @param divisionPercent a division of its scale, in % air, greater than 0
+     * @param laboratory the scatter of the laboratory's other determinations, if it has any
+     * @return the check; empty when the pooled deviation has fewer than {@link Scatter#FEWEST_DEGREES} degrees of freedom
+     */
+    static Optional<LaboratoryCheck> of(
+            double[] factors, MeterType type, double divisionPercent, Optional<PooledDeviation> laboratory) {
+        double least = Scatter.ofTheDial(type, divisionPercent);
+        return laboratory
+                .filter(pooled -> pooled.degreesOfFreedom() >= Scatter.FEWEST_DEGREES)
+                .map(pooled -> new LaboratoryCheck(
+                        pooled,
+                        range(factors, pooled, divisionPercent, least),
+                        SpreadTest.judge(divisionPercent, least, pooled, factors)));
+    }
+
+    private static Optional<CriticalRange.Verdict> range(
+            double[] factors, PooledDeviation pooled, double division, double least) {
+        return factors.length < 2
+                ? Optional.empty()
+                : Optional.of(
+                        CriticalRange.check(Summary.of(factors).range(), factors.length, pooled, division, least));
+    }
+
+    /** Returns whether the trials scatter no more than the others did; a single trial does not scatter. */
+    public boolean passes() {
+        return range.map(CriticalRange.Verdict::passes).orElse(true);
+    }
+}

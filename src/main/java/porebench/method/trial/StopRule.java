@@ -1,0 +1,188 @@
+package porebench.method.trial;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import porebench.method.FigureName;
+import porebench.method.MeterType;
+import porebench.method.Profile;
+import porebench.quantity.Require;
+import porebench.statistics.ChiSquare;
+import porebench.statistics.PooledDeviation;
+import porebench.statistics.StudentT;
+import porebench.statistics.Summary;
+
+/**
+ * Whether the trials of a determination are enough, or how many more are to be expected.
+ *
+ * <p>Enough are as many as the profile asks for, once the 95 % interval of their mean, t s / sqrt(n), is no wider to either
+ * side than the profile's half-width. With the laboratory's pooled scatter the number is settled before the first trial, so
+ * that looking after each one costs nothing: the mean then lies within the half-width in at least 95 of 100 determinations.
+ * With the trials' own scatter it is an expectation that moves with every trial, and whoever stops at the first narrow
+ * interval stops too early more often than that.
+ *
+ * <p>Source: C. Stein, Annals of Mathematical Statistics 16 (1945), a test whose power does not depend on the variance;
+ * recalled. Differences from the source: the first stage is the laboratory's earlier determinations, and the division of the
+ * scale bounds the scatter from below.
+ *
+ * @param verdict what to do
+ * @param moreTrials how many more trials are expected; 0 when they are enough; out of reach, what it takes at the very least
+ * @param trialsInAll how many that makes
+ * @param forTheCountOnly whether more are asked for only because the profile wants a least number
+ * @param halfWidthPercent of the interval now, in % air; empty while no scatter is known
+ * @param wantedPercent the half-width that the profile asks for, in % air
+ * @param scatter the scatter reckoned with; empty for a single trial when the laboratory's is not known
+ * @param risks how sure the plan is; empty when nothing can be planned or the division of the scale decides
+ * @param next what one more trial could do to the card; empty while no scatter is known
+ */
+public record StopRule(
+        Verdict verdict,
+        int moreTrials,
+        int trialsInAll,
+        boolean forTheCountOnly,
+        OptionalDouble halfWidthPercent,
+        double wantedPercent,
+        Optional<Scatter> scatter,
+        Optional<Risks> risks,
+        Optional<NextTrial> next) {
+    /** More trials than this are not a plan. Common sense, no source. */
+    public static final int MOST_TRIALS = 30;
+
+    private static final double BINARY_SLACK = 1e-9;
+
+    /** What to do. */
+    public enum Verdict {
+        /** No more trials are needed. */
+        ENOUGH("enough"),
+        /** So many more are expected. */
+        MORE("more"),
+        /** One more at least: a single trial shows no scatter, and the laboratory's is not known. */
+        NOT_YET_KNOWN("not-yet-known"),
+        /** The scatter is so wide that {@link #MOST_TRIALS} trials would not be enough. */
+        OUT_OF_REACH("out-of-reach");
+
+        private final String symbol;
+
+        Verdict(String symbol) {
+            this.symbol = symbol;
+        }
+
+        /** Returns the word by which data knows it. */
+        public String symbol() {
+            return symbol;
+        }
+    }
+
+    /**
+     * How sure a plan is, given how well the scatter is known.
+     *
+     * @param within the confidence that the mean of all trials of the plan lies within the half-width of the mean of very many
+     * @param tooFew the probability, by chi-square, that the true scatter is wider than the plan's number of trials is enough
+     *     for
+     * @param oneLessWouldDo the probability, by chi-square, that the true scatter is so narrow that one trial less would have
+     *     been enough; empty when the profile asks for as many anyway
+     */
+    public record Risks(double within, double tooFew, OptionalDouble oneLessWouldDo) {
+        public Risks {
+            Require.within("within", within, 0, 1);
+            Require.within("tooFew", tooFew, 0, 1);
+            oneLessWouldDo.ifPresent(value -> Require.within("oneLessWouldDo", value, 0, 1));
+        }
+    }
+
+    public StopRule {
+        Require.atLeast("moreTrials", moreTrials, verdict == Verdict.ENOUGH ? 0 : 1);
+        Require.atLeast("trialsInAll", trialsInAll, 1);
+        halfWidthPercent.ifPresent(value -> Require.positive("halfWidthPercent", value));
+        Require.positive("wantedPercent", wantedPercent);
+    }
+
+    /**
+     * Says whether some trials are enough.
+     *
+     * @param factors the factors of the trials that count, in % air
+     * @param type the type of meter
+     * @param divisionPercent a division of its scale, in % air, greater than 0
+     * @param profile whose half-width, least number of trials and rounding hold
+     * @param laboratory the scatter of the laboratory's other determinations on this type of meter, if it has any
+     * @return what to do; empty when no trial counts
+     */
+    public static Optional<StopRule> of(
+            double[] factors,
+            MeterType type,
+            double divisionPercent,
+            Profile profile,
+            Optional<PooledDeviation> laboratory) {
+        if (factors.length == 0) {
+            return Optional.empty();
+        }
+        Summary trials = Summary.of(factors);
+        Optional<LaboratoryCheck> check = LaboratoryCheck.of(factors, type, divisionPercent, laboratory);
+        return Optional.of(of(trials, Scatter.of(trials, type, divisionPercent, check), profile));
+    }
+
+    /**
+     * Says whether some trials are enough.
+     *
+     * @param trials the trials that count
+     * @param scatter the scatter to reckon with
+     * @param profile whose half-width, least number of trials and rounding hold
+     */
+    static StopRule of(Summary trials, Optional<Scatter> scatter, Profile profile) {
+        int count = trials.count();
+        int least = profile.count(FigureName.LEAST_TRIALS);
+        double wanted = profile.number(FigureName.HALF_WIDTH);
+        if (scatter.isEmpty()) {
+            int more = Math.max(1, least - count);
+            return new StopRule(
+                    Verdict.NOT_YET_KNOWN,
+                    more,
+                    count + more,
+                    false,
+                    OptionalDouble.empty(),
+                    wanted,
+                    scatter,
+                    Optional.empty(),
+                    Optional.empty());
+        }
+        Scatter known = scatter.get();
+        int most = Math.max(count, MOST_TRIALS);
+        int narrow = trialsFor(known, wanted, most);
+        int inAll = Math.max(count, Math.max(narrow, least));
+        boolean reachable = narrow <= most;
+        int more = inAll - count;
+        Verdict verdict = !reachable ? Verdict.OUT_OF_REACH : more == 0 ? Verdict.ENOUGH : Verdict.MORE;
+        return new StopRule(
+                verdict,
+                more,
+                inAll,
+                verdict == Verdict.MORE && narrow <= count,
+                OptionalDouble.of(known.halfWidthPercent(count)),
+                wanted,
+                scatter,
+                reachable && !known.isOfTheDial() ? Optional.of(risks(known, wanted, inAll, least)) : Optional.empty(),
+                Optional.of(NextTrial.of(trials, known, profile.factorRounding())));
+    }
+
+    /** Returns how many trials make the interval narrow enough; one more than the most when that many do not. */
+    private static int trialsFor(Scatter scatter, double wanted, int most) {
+        int n = scatter.basis() == Scatter.Basis.LABORATORY ? 1 : 2;
+        while (n <= most && scatter.halfWidthPercent(n) > wanted * (1 + BINARY_SLACK)) {
+            n++;
+        }
+        return n;
+    }
+
+    private static Risks risks(Scatter scatter, double wanted, int inAll, int least) {
+        int degrees = scatter.degreesOfFreedom();
+        double s = scatter.standardDeviationPercent();
+        double within = 1 - 2 * new StudentT(degrees).upperTail(wanted * Math.sqrt(inAll) / s);
+        double z = new StudentT(Double.POSITIVE_INFINITY).coverageFactor(Scatter.CONFIDENCE);
+        // With a known scatter n trials are enough when sigma is at most wanted sqrt(n) / z.
+        double squares = degrees * (s * z / wanted) * (s * z / wanted);
+        ChiSquare chiSquare = new ChiSquare(degrees);
+        OptionalDouble oneLess = inAll - 1 >= Math.max(1, least)
+                ? OptionalDouble.of(chiSquare.upperTail(squares / (inAll - 1)))
+                : OptionalDouble.empty();
+        return new Risks(within, chiSquare.lowerTail(squares / inAll), oneLess);
+    }
+}

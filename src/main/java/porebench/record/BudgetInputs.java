@@ -1,0 +1,317 @@
+package porebench.record;
+
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import porebench.method.FigureName;
+import porebench.method.MeterType;
+import porebench.method.Profile;
+import porebench.method.budget.Bowl;
+import porebench.method.budget.Budget;
+import porebench.method.budget.Dial;
+import porebench.method.budget.FactorInputs;
+import porebench.method.budget.FieldInputs;
+import porebench.method.budget.Omission;
+import porebench.method.budget.Sample;
+import porebench.method.budget.Water;
+import porebench.method.meter.BowlCalibration;
+import porebench.method.meter.DialCurve;
+import porebench.method.trial.Corrections;
+import porebench.method.trial.Readings;
+import porebench.method.trial.Withdrawal;
+import porebench.quantity.Mass;
+import porebench.quantity.MassUnit;
+import porebench.quantity.Typed;
+import porebench.quantity.VolumeUnit;
+import porebench.statistics.Summary;
+
+/**
+ * What the records say for an uncertainty budget: means of the trials that count, and what calibrations found of their meters.
+ *
+ * <p>Where trials differ, in meter, digits or calibration, the largest uncertainty stands for all of them. A mean reading
+ * and a mean of water are taken, so that the budget's own formula gives the mean of the factors.
+ */
+public final class BudgetInputs {
+    private static final double MILLILITRES_PER_LITRE_PERCENT = 10;
+
+    private final List<JudgedTrial> trials;
+    private final Map<MeterId, MeterStory> stories;
+    private final Set<Omission> noted = EnumSet.noneOf(Omission.class);
+
+    private BudgetInputs(List<JudgedTrial> trials, Map<MeterId, MeterStory> stories) {
+        this.trials = trials;
+        this.stories = stories;
+    }
+
+    /** Returns what the evidence of a mix says for the budget of one of its determinations; empty when no trial counts. */
+    public static Optional<FactorInputs> of(Evidence evidence, JudgedDetermination determination) {
+        double division = determination.trials().stream()
+                .flatMap(one -> Optional.ofNullable(
+                        evidence.meters().get(one.trial().value().meterId()))
+                        .stream())
+                .mapToDouble(meter -> meter.value().divisionPercent().doubleValue())
+                .max()
+                .orElse(JudgedDetermination.USUAL_DIVISION_PERCENT);
+        return of(determination, evidence.stories(), division, evidence.profile());
+    }
+
+    /**
+     * Returns what some records say for the budget of a determination; empty when no trial counts.
+     *
+     * @param determination its trials, judged with the meters as they were on their days
+     * @param stories what is known of the meters, by id; a meter that is not there was never calibrated
+     * @param divisionPercent a division of the scale, in % air, greater than 0
+     * @param profile whose repeatability stands in for the scatter of a single trial
+     */
+    public static Optional<FactorInputs> of(
+            JudgedDetermination determination,
+            Map<MeterId, MeterStory> stories,
+            double divisionPercent,
+            Profile profile) {
+        List<JudgedTrial> counted =
+                determination.trials().stream().filter(JudgedTrial::counts).toList();
+        return counted.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new BudgetInputs(counted, stories)
+                        .inputs(determination.meterType(), divisionPercent, profile.number(FigureName.REPEATABILITY)));
+    }
+
+    /**
+     * Returns what there is for the budget of a field reading.
+     *
+     * @param readingPercent the reading, in % air
+     * @param meter the meter it was read on; empty when it is not one of the laboratory's
+     * @param day on which it was read
+     * @param factor the budget of the factor
+     * @param factorPercent the factor as handed out, in % air
+     * @param factorStepPercent the step to which it was rounded, in % air
+     */
+    public static FieldInputs field(
+            double readingPercent,
+            Optional<MeterStory> meter,
+            LocalDate day,
+            Budget factor,
+            double factorPercent,
+            OptionalDouble factorStepPercent) {
+        Optional<Dial> dial = meter.flatMap(story -> story.dialCurveOn(day).map(curve -> {
+            DialCurve.Corrected corrected = curve.trueOf(readingPercent);
+            return new Dial(
+                    corrected.correctionPercent(),
+                    corrected.standardUncertaintyPercent(),
+                    CalibrationDegrees.ofDial(curve, story),
+                    false);
+        }));
+        double division = meter.map(
+                        story -> story.meter().value().divisionPercent().doubleValue())
+                .orElse(JudgedDetermination.USUAL_DIVISION_PERCENT);
+        return new FieldInputs(
+                readingPercent,
+                division,
+                dial,
+                Optional.empty(),
+                factorPercent,
+                factor.combinedPercent(),
+                factor.effectiveDegreesOfFreedom(),
+                factorStepPercent);
+    }
+
+    private FactorInputs inputs(MeterType type, double division, double repeatability) {
+        Summary factors = Summary.of(trials.stream()
+                .mapToDouble(one -> one.factorPercent().orElseThrow())
+                .toArray());
+        boolean isTypeA = type == MeterType.A;
+        double released = isTypeA ? released() : 0;
+        if (trials.stream().map(one -> one.trial().value().meterId()).distinct().count() > 1) {
+            noted.add(Omission.SEVERAL_METERS);
+        }
+        Bowl bowl = bowl(isTypeA);
+        return new FactorInputs(
+                type,
+                factors,
+                division,
+                isTypeA ? factors.mean() + released : mean(this::gauge),
+                released,
+                isTypeA ? Optional.empty() : dial(bowl),
+                bowl,
+                isTypeA ? Optional.empty() : Optional.of(water(bowl)),
+                sample(),
+                repeatability,
+                noted);
+    }
+
+    private double mean(ToDoubleFunction<JudgedTrial> number) {
+        return trials.stream().mapToDouble(number).average().orElseThrow();
+    }
+
+    private double released() {
+        return trials.stream()
+                .flatMap(one -> one.trial().value().readings().h2Percent().stream())
+                .mapToDouble(Number::doubleValue)
+                .average()
+                .orElse(0);
+    }
+
+    private double gauge(JudgedTrial trial) {
+        return trial.trial().value().readings().gaugePercent().orElseThrow().doubleValue();
+    }
+
+    private Optional<MeterStory> story(JudgedTrial trial) {
+        return Optional.ofNullable(stories.get(trial.trial().value().meterId()));
+    }
+
+    private static LocalDate day(JudgedTrial trial) {
+        return trial.trial().value().testedAt().toLocalDate();
+    }
+
+    private static double litres(JudgedTrial trial) {
+        return trial.figures()
+                .corrections()
+                .bowl()
+                .orElseGet(() -> trial.trial().value().readings().bowl().value())
+                .in(VolumeUnit.LITRE);
+    }
+
+    private Bowl bowl(boolean isTypeA) {
+        List<Bowl> bowls = trials.stream().map(one -> bowl(one, isTypeA)).toList();
+        Bowl worst = bowls.get(0);
+        for (Bowl bowl : bowls) {
+            worst = bowl.standardUncertaintyLitres() > worst.standardUncertaintyLitres() ? bowl : worst;
+        }
+        return new Bowl(
+                mean(BudgetInputs::litres),
+                worst.standardUncertaintyLitres(),
+                worst.degreesOfFreedom(),
+                bowls.stream().allMatch(Bowl::isWeighed));
+    }
+
+    private Bowl bowl(JudgedTrial trial, boolean isTypeA) {
+        Optional<BowlCalibration> weighed = story(trial)
+                .filter(any -> trial.figures().corrections().bowl().isPresent())
+                .flatMap(story -> story.bowlCalibrationOn(day(trial)));
+        if (weighed.isEmpty()) {
+            Typed<?> stated = trial.trial().value().readings().bowl();
+            return Bowl.stated(litres(trial), litres(trial) * relativeStep(stated));
+        }
+        BowlCalibration found = weighed.get();
+        if (!isTypeA && found.fills().size() == 1) {
+            noted.add(Omission.BOWL_ONE_FILL);
+        }
+        if (!isTypeA && !found.buoyancyCorrected()) {
+            noted.add(Omission.BOWL_BUOYANCY);
+        }
+        double scatter = found.litres().standardError().orElse(0);
+        return new Bowl(
+                litres(trial),
+                found.standardUncertaintyLitres(),
+                CalibrationDegrees.of(
+                        found.standardUncertaintyLitres(),
+                        scatter,
+                        found.litres().count() - 1.0),
+                true);
+    }
+
+    private static double relativeStep(Typed<?> typed) {
+        return typed.number().ulp().doubleValue() / typed.number().doubleValue();
+    }
+
+    private Optional<Dial> dial(Bowl bowl) {
+        List<JudgedTrial> corrected = trials.stream()
+                .filter(one -> one.figures().corrections().gauge().isPresent())
+                .toList();
+        if (corrected.size() < trials.size()) {
+            noted.add(Omission.DIAL_NEVER_CHECKED);
+        }
+        if (corrected.isEmpty()) {
+            return Optional.empty();
+        }
+        double correction = 0;
+        double uncertainty = 0;
+        double degrees = Double.POSITIVE_INFINITY;
+        boolean restsOnBowl = corrected.size() == trials.size();
+        for (JudgedTrial one : corrected) {
+            Corrections.Gauge gauge = one.figures().corrections().gauge().orElseThrow();
+            correction += (gauge.truePercent() - gauge(one)) / trials.size();
+            uncertainty = Math.max(uncertainty, gauge.standardUncertaintyPercent());
+            if (gauge.isExtrapolated()) {
+                noted.add(Omission.DIAL_BEYOND_POINTS);
+            }
+            Optional<MeterStory> story = story(one);
+            degrees = Math.min(
+                    degrees,
+                    story.flatMap(known ->
+                                    known.dialCurveOn(day(one)).map(curve -> CalibrationDegrees.ofDial(curve, known)))
+                            .orElse(Double.POSITIVE_INFINITY));
+            restsOnBowl = restsOnBowl
+                    && story.filter(known -> CalibrationDegrees.restsOn(bowl, known, day(one)))
+                            .isPresent();
+        }
+        return Optional.of(new Dial(correction, uncertainty, degrees, restsOnBowl));
+    }
+
+    private Water water(Bowl bowl) {
+        double volumePercent = 0;
+        double stepMillilitres = 0;
+        double limitMillilitres = 0;
+        double sharePercent = 0;
+        double stepPercent = 0;
+        for (JudgedTrial one : trials) {
+            Withdrawal withdrawal = one.trial().value().readings().withdrawal().orElseThrow();
+            double percent = one.figures().withdrawnPercent().orElseThrow() / trials.size();
+            double step = withdrawal.number().ulp().doubleValue();
+            switch (withdrawal.unit()) {
+                case PERCENT -> {
+                    sharePercent += percent;
+                    stepPercent = Math.max(stepPercent, step);
+                }
+                // A gram of water is a millilitre, as far as steps and limits go.
+                case MILLILITRE, GRAM -> {
+                    volumePercent += percent;
+                    stepMillilitres = Math.max(stepMillilitres, step);
+                    limitMillilitres = Math.max(
+                            limitMillilitres,
+                            withdrawal.unit() == Withdrawal.Unit.GRAM
+                                    ? Water.BALANCE_LIMIT_GRAMS
+                                    : Water.CYLINDER_LIMIT_MILLILITRES);
+                }
+            }
+        }
+        return new Water(
+                volumePercent * MILLILITRES_PER_LITRE_PERCENT * bowl.litres(),
+                stepMillilitres,
+                limitMillilitres,
+                sharePercent,
+                stepPercent,
+                sharePercent == 0 ? 0 : Water.VESSEL_LIMIT_PERCENT);
+    }
+
+    private Optional<Sample> sample() {
+        double kilograms = 0;
+        double variance = 0;
+        for (JudgedTrial one : trials) {
+            Readings readings = one.trial().value().readings();
+            double own = 0;
+            double ownVariance = 0;
+            for (Optional<Typed<Mass>> mass : List.of(readings.fine(), readings.coarse())) {
+                own += mass.map(typed -> typed.value().kilograms()).orElse(0.0);
+                ownVariance += mass.map(BudgetInputs::weighingVariance).orElse(0.0);
+            }
+            if (own <= 0) {
+                return Optional.empty();
+            }
+            kilograms += own / trials.size();
+            variance = Math.max(variance, ownVariance);
+        }
+        return Optional.of(new Sample(kilograms, Math.sqrt(variance)));
+    }
+
+    private static double weighingVariance(Typed<Mass> typed) {
+        double step = typed.unit().of(typed.number().ulp().doubleValue()).kilograms();
+        double limit = Mass.of(Water.BALANCE_LIMIT_GRAMS, MassUnit.GRAM).kilograms();
+        return step * step / 12 + limit * limit / 3;
+    }
+}

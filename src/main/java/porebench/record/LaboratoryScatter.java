@@ -1,0 +1,122 @@
+package porebench.record;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import porebench.method.MeterType;
+import porebench.method.Profile;
+import porebench.method.trial.DeterminationSummary;
+import porebench.method.trial.StopRule;
+import porebench.method.trial.Variability;
+import porebench.statistics.PooledDeviation;
+import porebench.statistics.Summary;
+
+/**
+ * How trials scatter in a laboratory: the standard deviation within its determinations, on each type of meter.
+ *
+ * <p>Every determination counts that has at least two trials which count, all on one type of meter. It is made once for a
+ * state of the lab book; asking it reads nothing.
+ *
+ * @param sets the determinations, each summed up
+ */
+public record LaboratoryScatter(List<Entry> sets) {
+    /** The scatter of a laboratory that has no determination. */
+    public static final LaboratoryScatter NONE = new LaboratoryScatter(List.of());
+
+    public LaboratoryScatter {
+        sets = List.copyOf(sets);
+    }
+
+    /**
+     * One determination.
+     *
+     * @param id the determination
+     * @param type the type of meter of all its trials that count
+     * @param summary what they amount to, at least two
+     */
+    public record Entry(DeterminationId id, MeterType type, Summary summary) {}
+
+    /** Returns the scatter in a laboratory, of which everything known about its mixes is given. */
+    public static LaboratoryScatter of(Collection<Evidence> mixes) {
+        return ofDeterminations(mixes.stream()
+                .flatMap(evidence -> evidence.determinations().stream())
+                .toList());
+    }
+
+    /** Returns the scatter within some determinations. */
+    public static LaboratoryScatter ofDeterminations(Collection<JudgedDetermination> determinations) {
+        return new LaboratoryScatter(determinations.stream()
+                .filter(LaboratoryScatter::isOfOneType)
+                .flatMap(judged -> judged.summary().map(DeterminationSummary::summary).stream()
+                        .filter(summary -> summary.count() > 1)
+                        .map(summary -> new Entry(judged.determination().value().id(), judged.meterType(), summary)))
+                .toList());
+    }
+
+    private static boolean isOfOneType(JudgedDetermination judged) {
+        return judged.trials().stream()
+                        .filter(JudgedTrial::counts)
+                        .map(trial -> trial.trial().value().readings().meterType())
+                        .distinct()
+                        .count()
+                == 1;
+    }
+
+    /**
+     * Returns the scatter of all determinations but one, on a type of meter; empty when there is none.
+     *
+     * @param type the type of meter
+     * @param except the determination that is to be compared with the others
+     */
+    public Optional<PooledDeviation> without(DeterminationId except, MeterType type) {
+        return PooledDeviation.of(sets.stream()
+                .filter(entry -> entry.type() == type && !entry.id().equals(except))
+                .map(Entry::summary)
+                .toList());
+    }
+
+    /**
+     * Judges how the trials of a determination vary, beside the laboratory's other determinations.
+     *
+     * @param judged the determination
+     * @param divisionPercent a division of its meter's scale, in % air, greater than 0
+     * @param profile whose rounding and limits hold
+     * @return what is to be said, or empty when no trial counts
+     */
+    public Optional<Variability> judge(JudgedDetermination judged, double divisionPercent, Profile profile) {
+        return Variability.of(
+                factors(judged),
+                judged.meterType(),
+                divisionPercent,
+                profile,
+                without(idOf(judged), judged.meterType()));
+    }
+
+    /**
+     * Says whether the trials of a determination are enough.
+     *
+     * @param judged the determination
+     * @param divisionPercent a division of its meter's scale, in % air, greater than 0
+     * @param profile whose half-width, least number of trials and rounding hold
+     * @return what to do, or empty when no trial counts
+     */
+    public Optional<StopRule> stop(JudgedDetermination judged, double divisionPercent, Profile profile) {
+        return StopRule.of(
+                factors(judged),
+                judged.meterType(),
+                divisionPercent,
+                profile,
+                without(idOf(judged), judged.meterType()));
+    }
+
+    private static DeterminationId idOf(JudgedDetermination judged) {
+        return judged.determination().value().id();
+    }
+
+    private static double[] factors(JudgedDetermination judged) {
+        return judged.trials().stream()
+                .filter(JudgedTrial::counts)
+                .mapToDouble(trial -> trial.factorPercent().orElseThrow())
+                .toArray();
+    }
+}

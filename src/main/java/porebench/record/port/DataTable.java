@@ -1,0 +1,24 @@
+package porebench.record.port;
+
+import java.util.List;
+import porebench.quantity.Require;
+
+/**
+ * Figures under a heading, to be written as CSV.
+ *
+ * @param heading the names of the columns, each with its unit where it has one, such as {@code factor_pct_air}
+ * @param rows the rows, each with as many cells as the heading; numbers with a decimal point, nothing is an empty cell
+ */
+public record DataTable(List<String> heading, List<List<String>> rows) {
+    public DataTable {
+        heading = List.copyOf(heading);
+        Require.atLeast("count of columns", heading.size(), 1);
+        rows = rows.stream().map(List::copyOf).toList();
+        for (List<String> row : rows) {
+            if (row.size() != heading.size()) {
+                throw new IllegalArgumentException(
+                        "count of cells must be " + heading.size() + ", but is " + row.size());
+            }
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package porebench.record.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import porebench.method.Answer;
+import porebench.method.Place;
+import porebench.method.Problem;
+import porebench.quantity.Require;
+import porebench.record.Evidence;
+import porebench.record.JudgedTrial;
+import porebench.record.port.Sheet;
+import porebench.record.port.ValueRow;
+
+/**
+ * Readings in groups within groups.
+ *
+ * @param layers what the layers are called, from the outermost
+ * @param paths the names of each reading's groups, in that order
+ * @param values the readings
+ */
+public record LayeredReadings(List<String> layers, List<List<String>> paths, double[] values) {
+    /** More layers than this are no longer told apart by anybody's data. */
+    public static final int MOST_LAYERS = 6;
+
+    public LayeredReadings {
+        layers = List.copyOf(layers);
+        paths = List.copyOf(paths);
+    }
+
+    /**
+     * Lays out the factors of all trials that count.
+     *
+     * @param all everything known of the mixes
+     * @param chosen the layers from the outermost, at least one, none twice
+     * @param name what a layer is called
+     * @return the factors in % air, mix by mix; none while no trial counts
+     */
+    public static LayeredReadings of(List<Evidence> all, List<TrialLayer> chosen, Function<TrialLayer, String> name) {
+        Require.atLeast("count of layers", chosen.size(), 1);
+        List<List<String>> paths = new ArrayList<>();
+        List<Double> factors = new ArrayList<>();
+        for (Evidence evidence : all) {
+            evidence.determinations().stream()
+                    .flatMap(determination -> determination.trials().stream())
+                    .filter(JudgedTrial::counts)
+                    .forEach(trial -> {
+                        paths.add(chosen.stream()
+                                .map(layer -> layer.group(evidence, trial))
+                                .toList());
+                        factors.add(trial.factorPercent().orElseThrow());
+                    });
+        }
+        return new LayeredReadings(
+                chosen.stream().map(name).toList(),
+                paths,
+                factors.stream().mapToDouble(Double::doubleValue).toArray());
+    }
+
+    /**
+     * Lays out the rows of a sheet, its columns from left to right being the layers from the outermost.
+     *
+     * @return the readings, or all that keeps them from being a study
+     */
+    public static Answer<LayeredReadings> of(Sheet<ValueRow> sheet) {
+        List<Problem> problems = new ArrayList<>(sheet.problems());
+        if (Problem.anyError(problems)) {
+            return Answer.refused(problems);
+        }
+        Place place = new Place(sheet.file(), 0, 0);
+        if (sheet.rows().size() < 2) {
+            problems.add(
+                    Problem.error("value", "study.too-few-rows", sheet.rows().size())
+                            .at(place));
+            return Answer.refused(problems);
+        }
+        List<String> layers = List.copyOf(sheet.rows().get(0).value().factors().keySet());
+        if (layers.isEmpty()) {
+            problems.add(Problem.error("value", "study.no-layer").at(place));
+        } else if (layers.size() > MOST_LAYERS) {
+            problems.add(Problem.error("value", "study.too-many-layers", layers.size(), MOST_LAYERS)
+                    .at(place));
+        }
+        if (Problem.anyError(problems)) {
+            return Answer.refused(problems);
+        }
+        List<List<String>> paths = sheet.values().stream()
+                .map(row -> List.copyOf(row.factors().values()))
+                .toList();
+        double[] values = sheet.values().stream().mapToDouble(ValueRow::value).toArray();
+        return Answer.of(new LayeredReadings(layers, paths, values), problems);
+    }
+}

@@ -1,0 +1,182 @@
+package porebench.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.Layer;
+import org.jfree.data.xy.XYDataset;
+import org.junit.jupiter.api.Test;
+import porebench.record.port.DataTable;
+
+class ControlPlotChartTest {
+    private static ControlPlot.Plotted plotted(double value, String... signals) {
+        return new ControlPlot.Plotted(
+                value, OptionalDouble.of(0.45), OptionalDouble.of(0.2), OptionalDouble.of(0.7), List.of(signals));
+    }
+
+    private static ControlPlot.Point point(String id, int phase, ControlPlot.Plotted level, boolean hasSpread) {
+        return new ControlPlot.Point(
+                id,
+                "2026-03-0" + id.charAt(2),
+                List.of(id, "said"),
+                phase,
+                level,
+                hasSpread ? Optional.of(plotted(0.3)) : Optional.empty());
+    }
+
+    /** Three points, a change of source that begins a phase, a signal and a point; another change begins none. */
+    private static ControlPlot plot(boolean isSimulated) {
+        return new ControlPlot(
+                List.of(
+                        point("T-1", 1, plotted(0.4), false),
+                        point("T-2", 1, plotted(0.5), true),
+                        point("T-3", 1, plotted(0.4), true),
+                        point("T-4", 2, plotted(0.9, "beyond-limits"), false),
+                        point("T-5", 2, plotted(0.5), true)),
+                List.of(
+                        new ControlPlot.Change(1, "B-1 calibrated", false),
+                        new ControlPlot.Change(3, "S-2: other stone", true)),
+                "factor G (% air)",
+                "moving range (% air)",
+                0,
+                3,
+                isSimulated);
+    }
+
+    private static JFreeChart chart(ControlPlot plot) {
+        return ControlPlotChart.of(plot, PlotData.LOOK, Locale.ENGLISH);
+    }
+
+    private static int count(XYPlot plot, PointLook look) {
+        XYDataset points = plot.getDataset(ControlPlotChart.POINTS);
+        return points.getItemCount(points.indexOf(look.name()));
+    }
+
+    @Test
+    void signalsHaveTheirOwnLookAndTheSpreadStandsBelow() {
+        JFreeChart chart = chart(plot(false));
+        assertThat(chart.getPlot()).isInstanceOf(CombinedDomainXYPlot.class);
+        List<XYPlot> parts = PlotPoint.parts(chart);
+        assertThat(parts).hasSize(2);
+        assertThat(count(parts.get(0), PointLook.COUNTED)).isEqualTo(4);
+        assertThat(count(parts.get(0), PointLook.SIGNAL)).isEqualTo(1);
+        assertThat(count(parts.get(1), PointLook.COUNTED)).isEqualTo(3);
+        assertThat(PlotPoint.of(chart))
+                .extracting(PlotPoint::id)
+                .containsExactly("T-1", "T-2", "T-3", "T-4", "T-5", "T-2", "T-3", "T-5");
+    }
+
+    @Test
+    void noLineReachesFromOnePhaseToTheNextAndLimitsThatGoOnAreOneLine() {
+        XYDataset lines = PlotPoint.parts(chart(plot(false))).get(0).getDataset(ControlPlotChart.LINES);
+        int joined = lines.indexOf("joined");
+        List<Double> y = new ArrayList<>();
+        for (int i = 0; i < lines.getItemCount(joined); i++) {
+            y.add(lines.getYValue(joined, i));
+        }
+        assertThat(y).containsExactly(Double.NaN, 0.4, 0.5, 0.4, Double.NaN, 0.9, 0.5);
+        int high = lines.indexOf("high");
+        assertThat(lines.getItemCount(high)).isEqualTo(6);
+        assertThat(lines.getXValue(high, 1)).isEqualTo(0.5);
+        assertThat(lines.getXValue(high, 2)).isEqualTo(3.5);
+        assertThat(lines.getXValue(high, 5)).isEqualTo(5.5);
+    }
+
+    @Test
+    void changesAreUprightLinesWithTheirWords() {
+        List<XYPlot> parts = PlotPoint.parts(chart(plot(false)));
+        for (XYPlot part : parts) {
+            assertThat(part.getDomainMarkers(Layer.BACKGROUND))
+                    .filteredOn(ValueMarker.class::isInstance)
+                    .extracting(marker -> ((ValueMarker) marker).getValue())
+                    .containsExactly(1.5, 3.5);
+        }
+        assertThat(parts.get(0).getDomainMarkers(Layer.FOREGROUND))
+                .extracting(marker -> ((ValueMarker) marker).getLabel())
+                .containsExactly("B-1 calibrated", "S-2: other stone");
+    }
+
+    @Test
+    void theLegendSaysWhatIsThere() {
+        assertThat(TrialOrderChartTest.legend(chart(plot(false)).getXYPlot()))
+                .containsExactly(
+                        "point",
+                        "signal",
+                        "centre",
+                        "limits",
+                        "a new phase begins",
+                        "something changed",
+                        "base of the limits");
+        assertThat(TrialOrderChartTest.legend(chart(plot(true)).getXYPlot()))
+                .contains("point, simulated", "signal, simulated")
+                .doesNotContain("point", "signal");
+    }
+
+    @Test
+    void theFiguresSayValuesLimitsSignalsAndChanges() {
+        DataTable table = PlotTables.of(plot(false));
+        assertThat(table.rows().get(3))
+                .containsExactly(
+                        "4",
+                        "T-4",
+                        "2026-03-04",
+                        "2",
+                        "0.9",
+                        "0.45",
+                        "0.2",
+                        "0.7",
+                        "beyond-limits",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "no",
+                        "S-2: other stone");
+    }
+
+    @Test
+    void drawsEverythingAlsoWhenThereIsLittle() {
+        ControlPlot one = new ControlPlot(
+                List.of(new ControlPlot.Point(
+                        "T-1",
+                        "2026-03-01",
+                        List.of("T-1"),
+                        1,
+                        new ControlPlot.Plotted(
+                                0.4, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), List.of()),
+                        Optional.empty())),
+                List.of(),
+                "factor G (% air)",
+                "moving range (% air)",
+                0,
+                20,
+                false);
+        for (ControlPlot plot : List.of(one, plot(true), new ControlPlot(List.of(), List.of(), "a", "", 0, 0, false))) {
+            assertThatCode(() -> chart(plot).createBufferedImage(640, 360)).doesNotThrowAnyException();
+        }
+    }
+
+    @Test
+    void wordsAboutChangesThatAreNearStandInRowsBelowOneAnother() {
+        List<ControlPlot.Change> changes = List.of(
+                new ControlPlot.Change(2, "B-1 calibrated", true),
+                new ControlPlot.Change(3, "S-2: other stone", true),
+                new ControlPlot.Change(60, "B-1 calibrated", true),
+                new ControlPlot.Change(95, "B-2 calibrated", true));
+        List<ChangeRows.Placed> placed = ChangeRows.of(changes, 100);
+        assertThat(placed).extracting(ChangeRows.Placed::row).containsExactly(0, 1, 0, 0);
+        assertThat(placed).extracting(ChangeRows.Placed::isLeft).containsExactly(false, false, false, true);
+        assertThat(ChangeRows.rows(placed)).isEqualTo(2);
+        assertThat(ChangeRows.rows(List.of())).isZero();
+    }
+}

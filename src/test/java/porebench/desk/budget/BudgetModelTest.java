@@ -1,0 +1,231 @@
+package porebench.desk.budget;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import porebench.chart.BudgetBars;
+import porebench.desk.BenchBook;
+import porebench.method.Problem;
+import porebench.method.budget.Budget;
+import porebench.method.budget.BudgetLine;
+import porebench.method.budget.Origin;
+import porebench.method.budget.Part;
+import porebench.record.DeterminationId;
+import porebench.record.MeterId;
+import porebench.record.SampleCalibrations;
+
+class BudgetModelTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
+    private static final DeterminationId FIRST = new DeterminationId("K7/1");
+
+    private final BenchBook bench = new BenchBook();
+
+    private BudgetModel model(String... gauges) {
+        return model(bench, gauges);
+    }
+
+    private static BudgetModel model(BenchBook bench, String... gauges) {
+        bench.keep(BenchBook.determination(1, DAY));
+        for (int i = 0; i < gauges.length; i++) {
+            bench.keep(BenchBook.trial("T" + (i + 1), 1, DAY, gauges[i]));
+        }
+        BudgetModel model = new BudgetModel(bench.select().desk);
+        model.turnTo(Optional.of(FIRST));
+        return model;
+    }
+
+    private static List<String> codes(List<Problem> problems) {
+        return problems.stream().map(Problem::code).toList();
+    }
+
+    /**
+     * 6.4, 6.4, 6.5, 6.5 less 6.0: scatter 0.057735 / 2 = 0.028868, reading the same, cylinder 2.5 mL / sqrt(3) x 100 / 7000 =
+     * 0.020620, water 1 mL / sqrt(12) / 70 = 0.004124, bowl 0.001 L / sqrt(12) x 6 / 7 = 0.000247: combined 0.04592. Effective
+     * 0.04592^4 / (0.028868^4 / 3) = 19.2, where t is 2.09: 0.096.
+     */
+    @Test
+    void opensWithTheUncertaintyAndItsLargestPart() {
+        BudgetModel model = model("6.4", "6.4", "6.5", "6.5");
+        assertThat(model.verdict())
+                .startsWith("G = 0.45 % \u00b1 0.10 % (95 %). The largest part of it is ")
+                .endsWith(": 40 % of the variance.");
+        Budget budget = model.budget().orElseThrow().budget();
+        assertThat(budget.combinedPercent()).isEqualTo(0.04592, within(1e-5));
+        assertThat(budget.effectiveDegreesOfFreedom()).isEqualTo(19.2, within(0.05));
+        assertThat(codes(model.omissions())).containsExactly("budget.dial-never-checked", "budget.bowl-never-weighed");
+    }
+
+    @Test
+    void saysEveryLineWithWhereItComesFrom() {
+        BudgetModel model = model("6.4", "6.4", "6.5", "6.5");
+        Budget budget = model.budget().orElseThrow().budget();
+        List<List<String>> rows = budget.lines().stream()
+                .map(line -> model.words().row(budget, line))
+                .toList();
+        assertThat(rows)
+                .contains(
+                        List.of(
+                                "scatter",
+                                "",
+                                "0.0289 % air",
+                                "1.0000",
+                                "0.0289",
+                                "39.5",
+                                "3.0",
+                                "scatter of the readings"),
+                        List.of(
+                                "division of the scale",
+                                "6.450 % air",
+                                "0.0289 % air",
+                                "1.0000",
+                                "0.0289",
+                                "39.5",
+                                "\u221e",
+                                "division of the scale"),
+                        List.of(
+                                "cylinder or balance",
+                                "",
+                                "1.4434 mL",
+                                "-0.0143",
+                                "0.0206",
+                                "20.2",
+                                "\u221e",
+                                "assumed, no source"));
+    }
+
+    @Test
+    void putsTheDrawnIntervalBesideItAndJudgesTheDifference() {
+        List<BudgetWords.Line> many = totals(model("6.4", "6.4", "6.5", "6.5", "6.4", "6.5", "6.4", "6.5"));
+        assertThat(many).hasSize(4);
+        assertThat(many.get(0).value()).matches("0\\.0\\d\\d % air");
+        assertThat(many.get(2).value()).startsWith("\u00b1 0.0");
+        assertThat(many.get(3).value()).matches("0\\.3\\d\\d to 0\\.5\\d\\d % air");
+        assertThat(many.get(3).note()).startsWith("Agrees: ").endsWith("100000 draws, seed 1.");
+    }
+
+    @Test
+    void saysThatTwoTrialsAreTooFewForTheRule() {
+        String note = totals(model("6.3", "6.6")).get(3).note();
+        assertThat(note)
+                .startsWith("Reaches up to ")
+                .contains("Rely on this interval.")
+                .contains("no standard deviation");
+    }
+
+    private static List<BudgetWords.Line> totals(BudgetModel model) {
+        return model.words().totals(model.budget().orElseThrow());
+    }
+
+    @Test
+    void drawsAgainOnlyWhenSomethingChanged() {
+        BudgetModel model = model("6.4", "6.5");
+        DrawnBudget before = model.budget().orElseThrow();
+        bench.desk.setPerson("Somebody else");
+        assertThat(model.budget().orElseThrow()).isSameAs(before);
+        bench.keep(BenchBook.trial("T9", 1, DAY, "6.6"));
+        bench.desk.refresh();
+        bench.select();
+        assertThat(model.budget().orElseThrow()).isNotSameAs(before);
+    }
+
+    @Test
+    void takesTheDialOnceItWasChecked() {
+        bench.keep(SampleCalibrations.dialCalibration("C-1", "B-1", DAY, "0.00", "5.00", "10.00"));
+        BudgetModel model = model("6.4", "6.5");
+        assertThat(codes(model.omissions())).doesNotContain("budget.dial-never-checked");
+        BudgetBars bars = model.bars().orElseThrow();
+        assertThat(bars.bars()).extracting(BudgetBars.Bar::name).contains("correction of the dial");
+        assertThat(bars.bars())
+                .filteredOn(BudgetBars.Bar::isAssumed)
+                .extracting(BudgetBars.Bar::name)
+                .containsExactly("cylinder or balance", "masses of the sample");
+        for (int i = 1; i < bars.bars().size(); i++) {
+            assertThat(bars.bars().get(i).contributionPercent())
+                    .isLessThanOrEqualTo(bars.bars().get(i - 1).contributionPercent());
+        }
+    }
+
+    @Test
+    void hasNothingToBudgetWhereNoTrialCounts() {
+        BudgetModel model = model();
+        assertThat(model.verdict()).isEqualTo("No trial counts: there is no factor to draw up a budget for.");
+        assertThat(model.bars()).isEmpty();
+        assertThat(model.omissions()).isEmpty();
+        model.typeReading("6.2");
+        assertThat(model.fieldVerdict()).isEmpty();
+        model.turnTo(Optional.empty());
+        assertThat(model.budget()).isEmpty();
+    }
+
+    /** G is 0.45 and is handed out as 0.4: 6.2 less 0.4. Parts: 0.04592, division and rounding 0.028868 each: 0.06145. */
+    @Test
+    void correctsAReadingFromTheField() {
+        BudgetModel model = model("6.4", "6.4", "6.5", "6.5");
+        assertThat(model.fieldVerdict()).isEmpty();
+        assertThat(model.readingProblems()).isEmpty();
+        model.typeReading("6.2");
+        assertThat(model.field().orElseThrow().combinedPercent()).isEqualTo(0.06145, within(1e-5));
+        assertThat(model.fieldVerdict())
+                .startsWith(
+                        "Air = 5.80 % \u00b1 0.12 % (95 %), G subtracted. The largest part of it is the factor G: 56 %");
+        assertThat(model.fieldParts())
+                .isEqualTo(
+                        "Shares of the variance: factor G 56 %, division of the scale 22 %, rounding of the factor 22 %.");
+        assertThat(codes(model.fieldOmissions())).containsExactly("budget.field-scatter", "budget.field-dial");
+    }
+
+    @Test
+    void readsTheFieldMeterAlongItsDial() {
+        bench.keep(SampleCalibrations.dialCalibration("C-1", "B-1", DAY, "0.0", "5.1", "10.1"));
+        BudgetModel model = model("6.4", "6.5");
+        assertThat(model.meters()).extracting(MeterId::text).containsExactly("B-1", "E-1");
+        model.typeReading("6.2");
+        model.chooseMeter(Optional.of(new MeterId("B-1")));
+        assertThat(codes(model.fieldOmissions())).containsExactly("budget.field-scatter");
+        Budget field = model.field().orElseThrow();
+        assertThat(field.lines()).extracting(BudgetLine::value).anyMatch(value -> Math.abs(value + 0.1) < 1e-9);
+        model.chooseMeter(Optional.of(new MeterId("gone")));
+        assertThat(model.meter()).isEmpty();
+    }
+
+    @Test
+    void saysWhatIsWrongWithTheReading() {
+        BudgetModel model = model("6.4", "6.5");
+        model.typeReading("six");
+        assertThat(codes(model.readingProblems())).containsExactly("budget.reading-not-a-number");
+        model.typeReading("-1");
+        assertThat(codes(model.readingProblems())).containsExactly("budget.reading-out-of-range");
+        model.typeReading("100.5");
+        assertThat(codes(model.readingProblems())).containsExactly("budget.reading-out-of-range");
+        assertThat(model.fieldVerdict()).isEmpty();
+        model.typeReading("  ");
+        assertThat(model.readingProblems()).isEmpty();
+    }
+
+    @Test
+    void readsAndWritesNumbersOfTheLanguage() {
+        BudgetModel model = model(new BenchBook(Locale.GERMANY), "6.4", "6.4", "6.5", "6.5");
+        model.typeReading("6,2");
+        assertThat(model.fieldVerdict()).startsWith("Air = 5,80 %");
+        assertThat(model.verdict()).startsWith("G = 0,45 %");
+        assertThat(model.pictureName()).isEqualTo("K7-1-budget.png");
+    }
+
+    /** Every part and origin has its words. */
+    @Test
+    void hasWordsForEverything() {
+        BudgetModel model = model();
+        for (Part part : Part.values()) {
+            assertThat(model.texts().get("part." + part.symbol())).isNotBlank();
+            assertThat(model.texts().get("largest." + part.symbol())).isNotBlank();
+        }
+        for (Origin origin : Origin.values()) {
+            assertThat(model.texts().get("origin." + origin.symbol())).isNotBlank();
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package porebench.desk.overtime;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.exchange.DemoLaboratory;
+import porebench.record.FactorHistory.Change;
+import porebench.record.LabBook;
+import porebench.statistics.PhasedChart;
+import porebench.store.Books;
+
+/** Control charts of the demo lab book. */
+class OverTimeDemoTest {
+    @TempDir
+    Path folder;
+
+    private LabBook book;
+    private OverTimeModel model;
+
+    @BeforeEach
+    void open() {
+        book = Books.SHELF.create(folder.resolve("demo.porebench"));
+        new DemoLaboratory().fill(book);
+        model = new OverTimeModel(new OverTimeDesk().deskOn(book));
+    }
+
+    @AfterEach
+    void close() {
+        book.close();
+    }
+
+    /** HG-101 has three trials of December and six of June, all of which count; B-1 was calibrated in between. */
+    @Test
+    void aMixIsChartedWithItsPhases() {
+        model.choose("HG-101");
+        assertThat(model.verdict()).startsWith("9 trials and no signal").contains("provisional limits, from 9 points");
+        assertThat(model.phases()).hasSize(2);
+        assertThat(model.phases().get(1)).contains("begun by: B-1 calibrated");
+    }
+
+    @Test
+    void aMeterCrossesMixesAndStruckTrialsAreNotThere() {
+        model.choose(By.METER);
+        model.choose("B-1");
+        Set<String> mixes = model.outcome().series().points().stream()
+                .map(point -> point.first().trial().mixId().text())
+                .collect(Collectors.toSet());
+        assertThat(mixes).hasSizeGreaterThan(4);
+        assertThat(model.outcome().series().struck()).isPositive();
+        assertThat(model.outcome().series().points())
+                .allSatisfy(point ->
+                        assertThat(point.first().trial().struckBecause()).isEmpty());
+        assertThat(model.outcome().series().points().stream()
+                        .flatMap(point -> point.changes().stream())
+                        .map(Change::of))
+                .contains(Change.Of.CALIBRATION);
+    }
+
+    @Test
+    void everythingCanBeChartedInEveryWay() {
+        for (By by : By.values()) {
+            model.choose(by);
+            for (String id : model.ids()) {
+                model.choose(id);
+                for (PhasedChart.Kind kind : PhasedChart.Kind.values()) {
+                    model.choose(kind);
+                    for (boolean isKept : new boolean[] {true, false}) {
+                        model.keepLimits(isKept);
+                        assertThatCode(() -> model.plot())
+                                .as("%s %s %s", by, id, kind)
+                                .doesNotThrowAnyException();
+                        assertThat(model.verdict())
+                                .as("%s %s %s", by, id, kind)
+                                .endsWith(".")
+                                .doesNotContain("{");
+                        assertThat(model.remarks())
+                                .allSatisfy(remark -> assertThat(remark).endsWith("."));
+                    }
+                }
+            }
+        }
+    }
+}

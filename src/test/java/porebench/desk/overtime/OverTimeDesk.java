@@ -1,0 +1,67 @@
+package porebench.desk.overtime;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import porebench.desk.DeskModel;
+import porebench.desk.ScriptedAsker;
+import porebench.desk.Tools;
+import porebench.desk.form.Tasks;
+import porebench.exchange.CsvSheets;
+import porebench.print.PdfPress;
+import porebench.record.LabBook;
+import porebench.record.TimeBook;
+import porebench.store.SqliteShelf;
+
+/** A desk on a small laboratory made for control charts. */
+final class OverTimeDesk {
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-12-01T09:00:00Z"), ZoneOffset.UTC);
+
+    final ScriptedAsker asker = new ScriptedAsker();
+    final TimeBook lab;
+    final DeskModel desk;
+
+    OverTimeDesk() {
+        this(new TimeBook());
+    }
+
+    OverTimeDesk(TimeBook lab) {
+        this.lab = lab;
+        this.desk = deskOn(lab.book);
+    }
+
+    DeskModel deskOn(LabBook book) {
+        return new DeskModel(
+                new Tools(
+                        new SqliteShelf(CLOCK),
+                        new CsvSheets(),
+                        new PdfPress("Porebench", CLOCK),
+                        Tasks.direct(),
+                        asker,
+                        CLOCK,
+                        ZoneOffset.UTC,
+                        Locale.ENGLISH),
+                book);
+    }
+
+    /** Looks at what was kept until now. */
+    OverTimeModel model() {
+        desk.refresh();
+        return new OverTimeModel(desk);
+    }
+
+    /** Makes quiet trials of M-1, 0.40 and 0.50 in turn: moving ranges of 0.1, centre 0.45, limits 0.18 and 0.72. */
+    LocalDate quiet(int count) {
+        lab.begin("M-1/1", "M-1");
+        return lab.trials("M-1/1", "M-1", TimeBook.START, alternating(count));
+    }
+
+    static double[] alternating(int count) {
+        return IntStream.range(0, count)
+                .mapToDouble(i -> i % 2 == 0 ? 0.4 : 0.5)
+                .toArray();
+    }
+}

@@ -1,0 +1,307 @@
+package porebench.desk.overtime;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import porebench.ReferenceFile;
+import porebench.chart.ControlPlot;
+import porebench.method.Role;
+import porebench.record.SampleCalibrations;
+import porebench.record.Samples;
+import porebench.record.Source;
+import porebench.record.TimeBook;
+import porebench.record.Trial;
+import porebench.statistics.ChartPoint;
+import porebench.statistics.PhasedChart;
+import porebench.statistics.RunRule;
+
+class OverTimeModelTest {
+    private final OverTimeDesk made = new OverTimeDesk();
+
+    // The verdict, each of its branches.
+
+    @Test
+    void withoutTrialsThereIsNothingToChart() {
+        OverTimeModel model = made.model();
+        assertThat(model.verdict()).isEqualTo("No trial in the lab book yet, so there is nothing to chart.");
+        assertThat(model.plot()).isEmpty();
+        assertThat(model.remarks()).isEmpty();
+        assertThat(model.phases()).isEmpty();
+    }
+
+    @Test
+    void whereNoTrialCountsThereIsNothingEither() {
+        made.lab.begin("M-1/1", "M-1");
+        Trial trial = made.lab.trial("M-1/1", "M-1", TimeBook.START, "R. Vale", "B-1", 0.4);
+        made.lab.keep(trial.struck("spilled"));
+        OverTimeModel model = made.model();
+        assertThat(model.verdict())
+                .isEqualTo("Nothing to chart here: no trial counts, or no determination has two that do.");
+        assertThat(model.remarks())
+                .containsExactly("Not in the chart: 1 trial struck by a person, none void by the readings.");
+    }
+
+    @Test
+    void oneTrialHasNoLimits() {
+        made.quiet(1);
+        OverTimeModel model = made.model();
+        assertThat(model.verdict())
+                .isEqualTo("Only 1 trial so far: limits need at least two, and lasting ones about twenty.");
+        assertThat(model.plot().orElseThrow().points().get(0).level().centre()).isEmpty();
+    }
+
+    @Test
+    void pointsThatNeverFollowEachOtherHaveNoLimits() {
+        LocalDate next = made.quiet(1);
+        made.lab.keep(SampleCalibrations.dialCalibration("C-1", "B-1", next, "0.0", "5.0", "10.0"));
+        made.lab.trials("M-1/1", "M-1", next, 0.5);
+        OverTimeModel model = made.model();
+        assertThat(model.verdict()).isEqualTo("2 trials, but no limits yet: see below what is missing.");
+        assertThat(model.remarks())
+                .containsExactly("No limits: no two points of the base follow each other within a phase.");
+        model.split(Split.CALIBRATION, false);
+        assertThat(model.verdict()).startsWith("2 trials and no signal");
+    }
+
+    @Test
+    void fewQuietPointsAreQuietByProvisionalLimits() {
+        made.quiet(19);
+        OverTimeModel model = made.model();
+        assertThat(model.verdict())
+                .isEqualTo("19 trials and no signal: nothing says that the factor has changed"
+                        + " (by provisional limits, from 19 points).");
+        assertThat(model.remarks())
+                .containsExactly("The limits are provisional: they rest on 19 points, lasting ones need about 20.");
+    }
+
+    @Test
+    void twentyQuietPointsAreQuiet() {
+        made.quiet(20);
+        assertThat(made.model().verdict())
+                .isEqualTo("20 trials and no signal: nothing says that the factor has changed.");
+        assertThat(made.model().remarks()).isEmpty();
+    }
+
+    @Test
+    void aSignalAtTheNewestPointIsToBeLookedInto() {
+        made.lab.trials("M-1/1", "M-1", made.quiet(20), 0.8);
+        OverTimeModel model = made.model();
+        assertThat(model.verdict())
+                .isEqualTo("T-021 (2026-01-25), the newest point, is a signal:"
+                        + " look into it before a factor rests on it.");
+        made.lab.trials("M-1/1", "M-1", LocalDate.of(2026, 2, 1), 0.81);
+        made.desk.refresh();
+        assertThat(model.verdict())
+                .isEqualTo("T-022 (2026-02-01), the newest point, is a signal, one of 2 among 22 trials:"
+                        + " look into it before a factor rests on it.");
+    }
+
+    @Test
+    void anOlderSignalIsSaidWithWhatCameAfter() {
+        made.lab.trials("M-1/1", "M-1", made.quiet(20), 0.8, 0.6, 0.5);
+        assertThat(made.model().verdict())
+                .isEqualTo("1 signal among 23 trials, the last at T-021 (2026-01-25); the 2 points since are quiet.");
+    }
+
+    @Test
+    void aTrainingBookSaysSoFirst() {
+        OverTimeDesk training = new OverTimeDesk(new TimeBook(true));
+        training.quiet(20);
+        OverTimeModel model = training.model();
+        assertThat(model.verdict()).startsWith("SIMULATED, for training: 20 trials and no signal");
+        assertThat(model.plot().orElseThrow().isSimulated()).isTrue();
+    }
+
+    // Limits, phases and signals.
+
+    /** Centre 0.45; sigma 0.1 sqrt(pi) / 2 = 0.0886, so that the limits are 0.45 +- 0.2659. */
+    @Test
+    void thePlotHasTheLimitsOfTheBase() {
+        made.lab.trials("M-1/1", "M-1", made.quiet(20), 0.8);
+        ControlPlot plot = made.model().plot().orElseThrow();
+        ControlPlot.Point last = plot.points().get(20);
+        assertThat(last.level().value()).isCloseTo(0.8, offset(1e-9));
+        assertThat(last.level().high().orElseThrow()).isCloseTo(0.7159, offset(1e-4));
+        assertThat(last.level().low().orElseThrow()).isCloseTo(0.1841, offset(1e-4));
+        assertThat(last.level().signals()).containsExactly("beyond-limits");
+        assertThat(last.spread().orElseThrow().value()).isCloseTo(0.3, offset(1e-9));
+        assertThat(plot.points().get(0).spread()).isEmpty();
+        assertThat(plot.baseCount()).isEqualTo(20);
+        assertThat(plot.levelAxis()).isEqualTo("factor G (% air)");
+        assertThat(plot.spreadAxis()).isEqualTo("moving range (% air)");
+        assertThat(last.said())
+                .containsExactly(
+                        "T-021 (2026-01-25)",
+                        "mix M-1, R. Vale, meter B-1",
+                        "G = 0.80 % air",
+                        "Signal: G = 0.80 % lies above the upper limit of 0.72 %.");
+    }
+
+    @Test
+    void aChangeOfSourceBeginsAPhaseAndExplainsTheSignalAfterIt() {
+        LocalDate next = made.quiet(20);
+        made.lab.correct(Source.class, Samples.source("S-2", Role.COARSE, "Ledge 2"));
+        made.lab.begin("M-1/2", "M-1");
+        made.lab.keep(made.lab.trial("M-1/2", "M-1", next, "A. Dunn", "B-1", 0.9));
+        OverTimeModel model = made.model();
+        assertThat(model.plot().orElseThrow().changes())
+                .containsExactly(new ControlPlot.Change(20, "S-2: other stone", true));
+        assertThat(model.phases())
+                .containsExactly(
+                        "1. 2026-01-05 to 2026-01-24, 20 points, the first;"
+                                + " centre 0.45 %, standard deviation 0.089 % from 20 points.",
+                        "2. 2026-01-25 to 2026-01-25, 1 point, begun by: S-2: other stone;"
+                                + " centre 0.45 %, standard deviation 0.089 % from 20 points.");
+        Outcome.Signal signal = model.outcome().signals().get(0);
+        assertThat(model.signalWords().happened(signal)).isEqualTo("G = 0.90 % lies above the upper limit of 0.72 %.");
+        assertThat(model.signalWords().check(signal))
+                .startsWith("Shortly before: S-2: other stone. See whether that explains it."
+                        + " A. Dunn made none of the trials before. Read its sheet first");
+        model.split(Split.SOURCE, false);
+        assertThat(model.plot().orElseThrow().changes())
+                .containsExactly(new ControlPlot.Change(20, "S-2: other stone", false));
+        assertThat(model.phases()).hasSize(1);
+    }
+
+    @Test
+    void limitsFoundAnewLetALastingShiftPass() {
+        LocalDate next = made.quiet(20);
+        made.lab.keep(SampleCalibrations.dialCalibration("C-1", "B-1", next, "0.0", "5.0", "10.0"));
+        made.lab.trials("M-1/1", "M-1", next, 0.8, 0.9, 0.8);
+        OverTimeModel model = made.model();
+        assertThat(model.outcome().signalling()).isEqualTo(3);
+        model.keepLimits(false);
+        assertThat(model.outcome().signalling()).isZero();
+        assertThat(model.plot().orElseThrow().baseCount()).isZero();
+        assertThat(model.verdict()).contains("by provisional limits, from 3 points");
+    }
+
+    @Test
+    void whatVariesLessThanTheDialShowsStandsOnItsDivision() {
+        made.lab.begin("M-1/1", "M-1");
+        made.lab.trials("M-1/1", "M-1", TimeBook.START, 0.4, 0.4, 0.4);
+        assertThat(made.model().remarks())
+                .contains("The base varies less than the dial can show. Limits stand on its division of 0.10 % air"
+                        + " instead, as a standard deviation of 0.029 % air.");
+    }
+
+    @Test
+    void everySignalOfEveryChartIsSaidWithWhatToCheck() {
+        made.lab.trials("M-1/1", "M-1", made.quiet(20), 0.8, 0.1);
+        OverTimeModel model = made.model();
+        for (PhasedChart.Kind kind : PhasedChart.Kind.values()) {
+            model.choose(kind);
+            SignalWords words = model.signalWords();
+            for (RunRule rule : RunRule.values()) {
+                for (double value : new double[] {0.9, -0.9}) {
+                    for (boolean isOfSpread : new boolean[] {false, true}) {
+                        Outcome.Signal signal = new Outcome.Signal(
+                                0, 0, isOfSpread, new ChartPoint(0, value, 0, -0.5, 0.5, List.of(rule)));
+                        assertThat(words.happened(signal) + " " + words.check(signal))
+                                .as("%s %s", kind, rule)
+                                .hasSizeGreaterThan(60)
+                                .doesNotContain("{", "}");
+                    }
+                }
+            }
+        }
+    }
+
+    /** The upper limit is 0.7159: 0.717 lies beyond it and must not read as 0.72 above 0.72. */
+    @Test
+    void aValueJustBeyondItsLimitIsSaidWithAsManyDigitsAsItTakes() {
+        made.lab.trials("M-1/1", "M-1", made.quiet(20), 0.717);
+        OverTimeModel model = made.model();
+        assertThat(model.signalWords().happened(model.outcome().signals().get(0)))
+                .isEqualTo("G = 0.717 % lies above the upper limit of 0.716 %.");
+    }
+
+    @Test
+    void onlyTheRulesThatAreAskedSignal() {
+        double[] above = new double[9];
+        Arrays.fill(above, 0.6);
+        made.lab.trials("M-1/1", "M-1", made.quiet(20), above);
+        OverTimeModel model = made.model();
+        assertThat(model.outcome().signals())
+                .extracting(signal -> signal.point().signals())
+                .containsExactly(List.of(RunRule.NINE_ON_ONE_SIDE), List.of(RunRule.NINE_ON_ONE_SIDE));
+        assertThat(model.outcome().spells()).hasSize(1);
+        assertThat(model.signalWords().said(model.outcome().spells().get(0)))
+                .startsWith("Nine points in a row lie above the centre."
+                        + " The same holds of every point up to T-029 (2026-02-02). A lasting shift:");
+        model.ask(RunRule.NINE_ON_ONE_SIDE, false);
+        assertThat(model.outcome().signals()).isEmpty();
+        assertThat(model.falseAlarms()).contains("about once in 370 points");
+        model.ask(RunRule.BEYOND_LIMITS, false);
+        assertThat(model.falseAlarms()).isEqualTo("No rule is chosen: nothing will ever signal.");
+    }
+
+    @Test
+    void theFalseAlarmsOfTheUsualRulesAndOfAveragesAndSumsAreSaid() {
+        made.quiet(20);
+        OverTimeModel model = made.model();
+        assertThat(model.falseAlarms()).contains("about once in 220 points", "Champ and Woodall");
+        model.ask(RunRule.SIX_IN_A_TREND, true);
+        assertThat(model.falseAlarms()).contains("simulated");
+        model.choose(PhasedChart.Kind.EWMA);
+        assertThat(model.falseAlarms()).contains("about once in 500 points", "published");
+        model.choose(PhasedChart.Kind.CUSUM);
+        assertThat(model.falseAlarms()).contains("about once in 465 points", "published");
+    }
+
+    @Test
+    void theRunLengthsSaidAreThosePublishedForTheWeightAndLimitsUsed() {
+        assertThat(ReferenceFile.read("ewma-run-lengths.csv").rows())
+                .filteredOn(row -> row.number("lambda") == Outcome.WEIGHT
+                        && row.number("width") == Outcome.WIDTH_OF_AVERAGES
+                        && row.number("shift") == 0)
+                .singleElement()
+                .satisfies(row ->
+                        assertThat(row.number("length")).isCloseTo(OverTimeModel.AVERAGES_RUN_LENGTH, offset(0.5)));
+        assertThat(ReferenceFile.read("cusum-run-lengths.csv").rows())
+                .filteredOn(row -> row.number("slack") == Outcome.SLACK
+                        && row.number("interval") == Outcome.INTERVAL
+                        && row.number("shift") == 0)
+                .singleElement()
+                .satisfies(
+                        row -> assertThat(row.number("length")).isCloseTo(OverTimeModel.SUMS_RUN_LENGTH, offset(0.5)));
+    }
+
+    // The base.
+
+    @Test
+    void theBaseMayBeTheFirstPointsOrThoseOfSomeDays() {
+        made.lab.trials("M-1/1", "M-1", made.quiet(20), 0.8, 0.9, 0.8);
+        OverTimeModel model = made.model();
+        model.typeBase(true, "20", "2026-01-25", "2026-01-27");
+        assertThat(model.outcome().limited().get(0).centre()).isCloseTo(2.5 / 3, offset(1e-9));
+        assertThat(model.outcome().limited().get(0).base()).isEqualTo(3);
+        assertThat(model.plot().orElseThrow().baseFirst()).isEqualTo(20);
+        model.typeBase(true, "20", "2025-01-25", "2025-01-27");
+        assertThat(model.outcome().limited()).isEmpty();
+        assertThat(model.remarks())
+                .containsExactly("No limits: fewer than two points that follow each other lie in the base period.");
+        model.typeBase(false, "2", "", "");
+        assertThat(model.outcome().limited().get(0).base()).isEqualTo(2);
+    }
+
+    @Test
+    void aBaseThatCannotBeReadLeavesTheOneBefore() {
+        made.quiet(20);
+        OverTimeModel model = made.model();
+        Outcome before = model.outcome();
+        for (String count : List.of("", "1", "-3", "two", "2.5", "99999999999")) {
+            model.typeBase(false, count, "", "");
+            assertThat(model.baseRefusal()).as(count).startsWith("Write a whole number of points, at least 2.");
+        }
+        model.typeBase(true, "20", "2026-01-09", "2026-01-05");
+        assertThat(model.baseRefusal()).startsWith("Write two days as 2026-03-01");
+        assertThat(model.outcome()).isSameAs(before);
+        model.typeBase(true, "20", "", "");
+        assertThat(model.baseRefusal()).isEmpty();
+    }
+}

@@ -1,0 +1,267 @@
+package porebench.desk.variability;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import porebench.desk.BenchBook;
+
+/**
+ * Every branch of the page's answers, word for word. Trials of a gauge reading 6.x have the factor 0.x, because 6 % was
+ * withdrawn; other determinations of the laboratory are numbered from 2 and are older.
+ */
+class QuestionsTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
+
+    private final BenchBook bench = new BenchBook();
+    private int trials;
+
+    /** Adds an older determination. */
+    private void other(int number, String... gauges) {
+        bench.keep(BenchBook.determination(number, DAY.minusDays(100L - number)));
+        for (String gauge : gauges) {
+            bench.keep(BenchBook.trial("U" + (++trials), number, DAY.minusDays(100L - number), gauge));
+        }
+    }
+
+    private VariabilityModel model(String... gauges) {
+        bench.keep(BenchBook.determination(1, DAY));
+        for (int i = 0; i < gauges.length; i++) {
+            bench.keep(BenchBook.trial("T" + (i + 1), 1, DAY.plusDays(i), gauges[i]));
+        }
+        return new VariabilityModel(bench.select().desk);
+    }
+
+    private static Question question(VariabilityModel model, String name) {
+        return model.questions().stream()
+                .filter(one -> one.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String finding(Question question, int line) {
+        return question.tests().get(line).finding();
+    }
+
+    @Test
+    void asksFourQuestionsInTechniciansWords() {
+        assertThat(model("6.4", "6.5").questions())
+                .extracting(Question::title)
+                .containsExactly(
+                        "Do they agree?",
+                        "Is one of them wrong?",
+                        "Do I need another?",
+                        "Do they scatter as chance does?");
+    }
+
+    @Test
+    void aSingleTrialAgreesWithNothing() {
+        VariabilityModel model = model("6.4");
+        Question agree = question(model, "agree");
+        assertThat(agree.answer()).isEqualTo("A single trial has nothing to agree with.");
+        assertThat(agree.isAlarm()).isFalse();
+        assertThat(agree.tests()).isEmpty();
+        assertThat(agree.reasons())
+                .containsExactly("How the laboratory's trials usually scatter is not known well enough: its other"
+                        + " determinations on Type B meters have 0 degrees of freedom, and 10 are asked for.");
+        assertThat(question(model, "wrong").answer()).isEqualTo("No test can tell: it takes 4 trials.");
+        assertThat(question(model, "more").answer())
+                .isEqualTo("At least 2 more trials: a single one shows no scatter, and the lab book has too few other"
+                        + " determinations on this type of meter to know the laboratory's.");
+        assertThat(question(model, "shape").answer()).isEqualTo("No test can tell: it takes 10 trials.");
+    }
+
+    /** 0.3, 0.4, 0.4, 0.5: range 0.2, limit 3.6 x 0.1 = 0.36 (ASTM C670, recalled). */
+    @Test
+    void trialsAgreeWithTheProfile() {
+        Question agree = question(model("6.3", "6.4", "6.4", "6.5"), "agree");
+        assertThat(agree.answer()).isEqualTo("Yes: they spread no wider than repeat trials do.");
+        assertThat(agree.reasons().get(0))
+                .isEqualTo(
+                        "They span 0.20 %; 4 trials may span 0.36 %, which is 3.6 times the profile's repeatability of"
+                                + " 0.10 %.");
+    }
+
+    /** Two other determinations of six trials alternating by 0.1: variance 0.003, s 0.0548, 10 degrees of freedom. */
+    @Test
+    void trialsAgreeWithTheLaboratorysOthers() {
+        other(2, "6.4", "6.5", "6.4", "6.5", "6.4", "6.5");
+        other(3, "6.2", "6.3", "6.2", "6.3", "6.2", "6.3");
+        VariabilityModel model = model("6.3", "6.4", "6.4", "6.5");
+        Question agree = question(model, "agree");
+        assertThat(agree.answer()).isEqualTo("Yes: they spread no wider than repeat trials do.");
+        // Chi-square of 10 degrees: 20.483 and 3.247; 4.327 (studentised range) x 0.0548 = 0.237; F = 0.00667 / 0.003.
+        assertThat(agree.reasons().get(1))
+                .isEqualTo(
+                        "The trials of the laboratory's other determinations on Type B meters scatter with a standard"
+                                + " deviation of 0.055 % (95 % interval 0.038 to 0.096 %; determinations: 2, degrees of freedom:"
+                                + " 10). By that, 4 trials may span 0.237 %, and these do not span more.");
+        assertThat(agree.tests())
+                .containsExactly(
+                        new Question.TestLine("Standard deviation against the laboratory's, F", "2.222", "p = 0.148"));
+        assertThat(model.verdict().kind()).isEqualTo(Verdict.Kind.AGREE);
+        assertThat(question(model, "more").reasons().get(0)).startsWith("Reckoned with the laboratory's own scatter");
+    }
+
+    /** The same laboratory: 3.877 (studentised range) x 0.0548 = 0.212 is less than 0.3, which the profile allows (0.33). */
+    @Test
+    void trialsThatSpreadWiderThanUsualAreAsked() {
+        other(2, "6.4", "6.5", "6.4", "6.5", "6.4", "6.5");
+        other(3, "6.2", "6.3", "6.2", "6.3", "6.2", "6.3");
+        VariabilityModel model = model("6.2", "6.4", "6.5");
+        Question agree = question(model, "agree");
+        assertThat(agree.answer()).isEqualTo("No: they spread wider than this laboratory's trials usually do.");
+        assertThat(agree.isAlarm()).isTrue();
+        assertThat(agree.reasons().get(1)).endsWith("By that, 3 trials may span 0.212 %, and these span more.");
+        assertThat(model.verdict().sentence())
+                .isEqualTo("3 trials spread over 0.30 %, more than the 0.21 % that this laboratory's trials usually do:"
+                        + " find out why, or make more, before a factor is issued.");
+        assertThat(model.verdict().kind().isGood()).isFalse();
+    }
+
+    @Test
+    void trialsThatSpreadWiderThanBothAreAsked() {
+        other(2, "6.4", "6.5", "6.4", "6.5", "6.4", "6.5");
+        other(3, "6.2", "6.3", "6.2", "6.3", "6.2", "6.3");
+        assertThat(question(model("6.1", "6.4", "6.6"), "agree").answer())
+                .isEqualTo(
+                        "No: they spread wider than the profile allows, and wider than this laboratory's trials usually"
+                                + " do.");
+    }
+
+    @Test
+    void trialsThatSpreadWiderThanTheProfileAllowsAreAsked() {
+        Question agree = question(model("6.2", "6.4", "6.7"), "agree");
+        assertThat(agree.answer()).isEqualTo("No: they spread wider than the repeatability of the profile allows.");
+        assertThat(agree.reasons().get(0))
+                .isEqualTo(
+                        "They span 0.50 %, and 3 trials may span no more than 0.33 %, which is 3.3 times the profile's"
+                                + " repeatability of 0.10 %.");
+    }
+
+    /** Other trials that all stood still say only that the scatter is less than the dial can show. */
+    @Test
+    void aLaboratoryWhoseTrialsStandStillIsNotTakenAsPerfect() {
+        other(2, "6.4", "6.4", "6.4", "6.4", "6.4", "6.4");
+        other(3, "6.2", "6.2", "6.2", "6.2", "6.2", "6.2");
+        VariabilityModel model = model("6.3", "6.4", "6.4");
+        Question agree = question(model, "agree");
+        // 3.877 x 0.0289 = 0.112.
+        assertThat(agree.reasons().get(1))
+                .isEqualTo(
+                        "The trials of the laboratory's other determinations on Type B meters scatter less than a dial"
+                                + " divided to 0.10 % can show (determinations: 2); the division counts as a standard deviation of"
+                                + " 0.029 %. By that, 3 trials may span 0.112 %, and these do not span more.");
+        assertThat(agree.isAlarm()).isFalse();
+        assertThat(finding(agree, 0)).isEqualTo("not judged: no more than one division of the dial (0.10 %)");
+    }
+
+    @Test
+    void equalTrialsGiveNothingToTest() {
+        VariabilityModel model = model("6.4", "6.4", "6.4", "6.4");
+        assertThat(question(model, "wrong").answer()).isEqualTo("No test can tell: all trials gave the same factor.");
+        assertThat(question(model, "wrong").tests())
+                .extracting(Question.TestLine::statistic)
+                .containsExactly("-", "-", "-");
+        assertThat(question(model, "shape").answer()).isEqualTo("No test can tell: all trials gave the same factor.");
+    }
+
+    @Test
+    void oneDivisionIsNoDistance() {
+        Question wrong = question(model("6.4", "6.4", "6.4", "6.5"), "wrong");
+        assertThat(wrong.answer())
+                .isEqualTo(
+                        "No test can tell: what stands out does so by no more than one division of the dial (0.10 %).");
+        assertThat(wrong.isAlarm()).isFalse();
+        assertThat(wrong.tests())
+                .containsExactly(
+                        new Question.TestLine(
+                                "One trial far out, Grubbs's G",
+                                "1.500",
+                                "not judged: no more than one division of the dial (0.10 %)"),
+                        new Question.TestLine("Two on one side, Grubbs's G2", "0.000", "not judged: it takes 5 trials"),
+                        new Question.TestLine(
+                                "One trial far out, Dixon's r10",
+                                "1.000",
+                                "not judged: no more than one division of the dial (0.10 %)"));
+    }
+
+    /** Mean 0.4; the first and the last are both 0.2 away, as far as chance explains. */
+    @Test
+    void nothingSaysThatOneIsWrong() {
+        Question wrong = question(model("6.2", "6.4", "6.4", "6.6"), "wrong");
+        assertThat(wrong.answer())
+                .isEqualTo(
+                        "Nothing says so: none lies farther out than chance explains (tests made: 2, together p > 0.999).");
+        assertThat(wrong.reasons()).isEmpty();
+    }
+
+    @Test
+    void aTrialFarOutIsNamedAndStaysInTheNumbers() {
+        VariabilityModel model = model("6.4", "6.4", "6.5", "6.4", "6.5", "7.4");
+        Question wrong = question(model, "wrong");
+        assertThat(wrong.answer())
+                .isEqualTo("Trial T6 lies farther from the others than chance explains (tests made: 2, together"
+                        + " p < 0.001).");
+        assertThat(wrong.isAlarm()).isTrue();
+        assertThat(wrong.reasons())
+                .containsExactly(
+                        "T6 gave 1.40 %, which is 0.80 % from the mean.",
+                        "Look for the cause. Strike a trial, on the Trials page, only for a cause that you found: nothing"
+                                + " is left out by itself.");
+        assertThat(model.verdict().sentence())
+                .isEqualTo("6 trials, and T6 lies farther from the others than chance explains: find out why before a"
+                        + " factor is issued. With it, G = 0.6 %.");
+        assertThat(model.verdict().kind()).isEqualTo(Verdict.Kind.STANDS_OUT);
+        assertThat(model.lines().stream()
+                        .filter(line -> line.name().equals("Trials that count"))
+                        .findFirst()
+                        .orElseThrow()
+                        .value())
+                .isEqualTo("6");
+    }
+
+    @Test
+    void twoFarOutAreBothNamed() {
+        VariabilityModel model = model("6.4", "6.4", "6.5", "6.4", "6.5", "6.4", "6.4", "6.5", "7.4", "7.5");
+        Question wrong = question(model, "wrong");
+        assertThat(wrong.answer()).startsWith("Trials T9, T10 lie farther from the others than chance explains");
+        assertThat(model.verdict().sentence())
+                .startsWith(
+                        "10 trials, and T9, T10 lie farther from the others than chance explains: find out why before"
+                                + " a factor is issued. With them, G = ");
+        assertThat(finding(wrong, 2)).isEqualTo("not judged: it is made for 7 trials at most");
+    }
+
+    @Test
+    void theDialHidesTheShape() {
+        String[] twelve = {"6.4", "6.5", "6.4", "6.3", "6.5", "6.4", "6.6", "6.4", "6.5", "6.3", "6.4", "6.2"};
+        Question shape = question(model(twelve), "shape");
+        assertThat(shape.answer())
+                .isEqualTo("No test can tell: the scatter is only a few divisions of the dial (0.10 %), and what a test"
+                        + " would find is the dial.");
+        assertThat(shape.tests()).extracting(Question.TestLine::statistic).doesNotContain("-");
+    }
+
+    /** Scatter of more than four divisions is far from what a laboratory does, but it can be judged. */
+    @Test
+    void aShapeIsJudgedWhereTheScatterIsWideEnough() {
+        Question plain =
+                question(model("6.0", "6.3", "6.5", "6.7", "6.8", "6.9", "7.0", "7.2", "7.4", "7.6", "8.0"), "shape");
+        assertThat(plain.answer()).isEqualTo("Nothing speaks against it.");
+        assertThat(plain.isAlarm()).isFalse();
+        assertThat(List.of(finding(plain, 0), finding(plain, 1))).containsExactly("p = 0.996", "p > 0.999");
+    }
+
+    @Test
+    void anOddShapeIsSaid() {
+        Question odd = question(
+                model("6.1", "6.1", "6.2", "6.1", "6.2", "6.1", "6.2", "6.1", "8.4", "8.5", "8.5", "8.4"), "shape");
+        assertThat(odd.answer())
+                .isEqualTo(
+                        "No: not as normal values do, on which the intervals and tests here rest. Look for a trend, for"
+                                + " two groups, or for a trial that went wrong.");
+        assertThat(odd.isAlarm()).isTrue();
+    }
+}

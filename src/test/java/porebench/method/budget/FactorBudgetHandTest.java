@@ -1,0 +1,285 @@
+package porebench.method.budget;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.offset;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import porebench.method.MeterType;
+import porebench.statistics.IntervalCheck;
+import porebench.statistics.MonteCarlo;
+import porebench.statistics.Summary;
+
+class FactorBudgetHandTest {
+    private static final double KNOWN = Double.POSITIVE_INFINITY;
+    private static final long SEED = 20_260_701;
+
+    private static final Summary TRIALS = Summary.of(0.36, 0.38, 0.40);
+    private static final Bowl BOWL = new Bowl(7.05, 0.002, KNOWN, true);
+    private static final Water WATER = Water.ofVolume(352.5, 1, 2.5);
+
+    private static FactorInputs typeB(Summary factors, Optional<Dial> dial, Bowl bowl, Water water) {
+        return new FactorInputs(
+                MeterType.B,
+                factors,
+                0.1,
+                5.4,
+                0,
+                dial,
+                bowl,
+                Optional.of(water),
+                Optional.of(new Sample(12.3, 0.0012)),
+                0.1,
+                Set.of());
+    }
+
+    private static Optional<Dial> dial(boolean restsOnBowl) {
+        return Optional.of(new Dial(-0.02, 0.03, KNOWN, restsOnBowl));
+    }
+
+    private static FactorInputs typeA(double division) {
+        return new FactorInputs(
+                MeterType.A,
+                Summary.of(0.4, 0.4, 0.5, 0.5),
+                division,
+                0.75,
+                0.30,
+                Optional.empty(),
+                Bowl.stated(7.98, 0.01),
+                Optional.empty(),
+                Optional.empty(),
+                0.1,
+                Set.of());
+    }
+
+    private static BudgetLine line(Budget budget, Part part) {
+        return budget.lines().stream()
+                .filter(one -> one.part() == part)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /**
+     * A1 5.4, correction -0.02, 352.5 mL of 7.05 L are 5.0 %: G 0.38. In % air: scatter 0.02 / sqrt(3) = 0.011547; reading 0.1 /
+     * sqrt(12) = 0.028868; dial 0.03; bowl 0.002 L x 5.0 / 7.05 = 0.0014184; water 1 mL / sqrt(12) x 100 / 7050 = 0.0040947;
+     * cylinder 2.5 mL / sqrt(3) x 100 / 7050 = 0.020473; sample 0.0012 kg x 0.38 / 12.3 = 0.000037. Squares: 1.33333, 8.33333, 9,
+     * 0.02012, 0.16767, 4.19160, 0.00001 e-4, together 23.04607e-4: combined 0.0480063. Effective 0.0480063^4 / (0.011547^4 / 2)
+     * = 5.31121e-6 / 8.88889e-9 = 597.5.
+     */
+    @Test
+    void drawsUpTheBudgetOfATypeBFactor() {
+        Budget budget = FactorBudget.of(typeB(TRIALS, dial(false), BOWL, WATER));
+        assertThat(budget.valuePercent()).isCloseTo(0.38, offset(1e-12));
+        assertThat(budget.lines())
+                .extracting(BudgetLine::part)
+                .containsExactly(
+                        Part.REPEATABILITY,
+                        Part.READING,
+                        Part.DIAL,
+                        Part.BOWL,
+                        Part.WATER,
+                        Part.WATER_MEASURE,
+                        Part.SAMPLE);
+        assertThat(line(budget, Part.REPEATABILITY).sizePercent()).isCloseTo(0.011547, offset(5e-7));
+        assertThat(line(budget, Part.REPEATABILITY).degreesOfFreedom()).isEqualTo(2);
+        assertThat(line(budget, Part.READING).sizePercent()).isCloseTo(0.028868, offset(5e-7));
+        assertThat(line(budget, Part.DIAL).sizePercent()).isCloseTo(0.03, offset(1e-12));
+        assertThat(line(budget, Part.BOWL).sizePercent()).isCloseTo(0.0014184, offset(5e-8));
+        assertThat(line(budget, Part.WATER).sizePercent()).isCloseTo(0.0040947, offset(5e-8));
+        assertThat(line(budget, Part.WATER_MEASURE).sizePercent()).isCloseTo(0.020473, offset(5e-7));
+        assertThat(line(budget, Part.WATER_MEASURE).origin()).isEqualTo(Origin.ASSUMED);
+        assertThat(line(budget, Part.SAMPLE).sizePercent()).isCloseTo(0.000037, offset(5e-7));
+        assertThat(budget.combinedPercent()).isCloseTo(0.0480063, offset(5e-7));
+        assertThat(budget.effectiveDegreesOfFreedom()).isCloseTo(597.5, offset(0.1));
+        // t of 597.5 degrees of freedom is 1.9640.
+        assertThat(budget.expandedPercent()).isCloseTo(0.0480063 * 1.9640, offset(1e-5));
+        assertThat(budget.omissions()).isEmpty();
+        BudgetLine largest = budget.largestFirst().get(0);
+        assertThat(largest.part()).isEqualTo(Part.DIAL);
+        assertThat(budget.shareOf(largest)).isCloseTo(9 / 23.04607, offset(1e-5));
+        assertThat(budget.lines().stream().mapToDouble(budget::shareOf).sum()).isCloseTo(1, offset(1e-12));
+    }
+
+    /** Checked in the same bowl, reading and water are wrong alike: what is left of the bowl is -G / S = -0.38 / 7.05. */
+    @Test
+    void hardlyFeelsABowlThatTheDialWasCheckedIn() {
+        Budget budget = FactorBudget.of(typeB(TRIALS, dial(true), BOWL, WATER));
+        assertThat(line(budget, Part.BOWL).sensitivity()).isCloseTo(-0.38 / 7.05, offset(1e-12));
+        assertThat(budget.valuePercent()).isCloseTo(0.38, offset(1e-12));
+    }
+
+    /** The sensitivities against differences of the model itself, both sides of the point. */
+    @Test
+    void hasTheSensitivitiesOfItsModel() {
+        Water both = new Water(200, 1, 2.5, 2.2, 0.1, 0.05);
+        List<Budget> budgets = List.of(
+                FactorBudget.of(typeB(TRIALS, dial(false), BOWL, WATER)),
+                FactorBudget.of(typeB(TRIALS, dial(true), BOWL, WATER)),
+                FactorBudget.of(typeB(Summary.of(0.3), dial(true), BOWL, Water.ofShare(5.08, 0.1, 0.05))),
+                FactorBudget.of(typeB(Summary.of(0.3432), dial(true), BOWL, both)),
+                FactorBudget.of(typeA(0.05)));
+        for (Budget budget : budgets) {
+            double[] centre =
+                    budget.lines().stream().mapToDouble(BudgetLine::value).toArray();
+            for (int i = 0; i < centre.length; i++) {
+                double step = 1e-5 * Math.max(1, Math.abs(centre[i]));
+                double[] low = centre.clone();
+                double[] high = centre.clone();
+                low[i] -= step;
+                high[i] += step;
+                double slope = (budget.at(high) - budget.at(low)) / (2 * step);
+                // The factors of these examples are the mean of rounded trials and agree with the model to 0.0001.
+                assertThat(budget.lines().get(i).sensitivity())
+                        .as("%s", budget.lines().get(i))
+                        .isCloseTo(slope, offset(1e-4 + 1e-6 * Math.abs(slope)));
+            }
+        }
+    }
+
+    /** h1 0.75, h2 0.30; two readings of 0.05 / sqrt(12) = 0.014434 each; s = 0.057735, of four trials 0.028868. */
+    @Test
+    void readsATypeAMeterTwice() {
+        Budget budget = FactorBudget.of(typeA(0.05));
+        assertThat(budget.valuePercent()).isCloseTo(0.45, offset(1e-12));
+        assertThat(budget.lines())
+                .extracting(BudgetLine::part)
+                .containsExactly(Part.REPEATABILITY, Part.READING, Part.RELEASED);
+        assertThat(budget.combinedPercent())
+                .isCloseTo(Math.sqrt(0.028868 * 0.028868 + 2 * 0.014434 * 0.014434), offset(1e-6));
+        assertThat(budget.omissions()).containsExactly(Omission.COLUMN, Omission.SAMPLE_NOT_STATED);
+    }
+
+    @Test
+    void saysWhatIsNotKnown() {
+        Budget stated = FactorBudget.of(new FactorInputs(
+                MeterType.B,
+                Summary.of(0.4),
+                0.1,
+                5.4,
+                0,
+                Optional.empty(),
+                Bowl.stated(7.05, 0.01),
+                Optional.of(WATER),
+                Optional.empty(),
+                0.1,
+                Set.of(Omission.SEVERAL_METERS)));
+        assertThat(stated.omissions())
+                .containsExactly(
+                        Omission.DIAL_NEVER_CHECKED,
+                        Omission.BOWL_NEVER_WEIGHED,
+                        Omission.SAMPLE_NOT_STATED,
+                        Omission.ONE_TRIAL,
+                        Omission.SEVERAL_METERS);
+        assertThat(line(stated, Part.REPEATABILITY).origin()).isEqualTo(Origin.PROFILE);
+        assertThat(line(stated, Part.REPEATABILITY).sizePercent()).isEqualTo(0.1);
+        assertThat(line(stated, Part.BOWL).origin()).isEqualTo(Origin.DIGITS);
+        Budget still = FactorBudget.of(typeB(Summary.of(0.4, 0.4), dial(false), BOWL, WATER));
+        assertThat(still.omissions()).containsExactly(Omission.NO_SCATTER);
+        assertThat(still.combinedPercent()).isGreaterThan(0.0288);
+    }
+
+    /** Water as a share of the bowl does not need its volume: no line of the bowl, unless the dial was checked in it. */
+    @Test
+    void leavesTheBowlOutWhereItDoesNotCount() {
+        Water share = Water.ofShare(5.0, 0.1, 0.05);
+        assertThat(FactorBudget.of(typeB(TRIALS, dial(false), BOWL, share)).lines())
+                .extracting(BudgetLine::part)
+                .contains(Part.SHARE, Part.SHARE_MEASURE)
+                .doesNotContain(Part.BOWL, Part.WATER);
+        assertThat(line(FactorBudget.of(typeB(TRIALS, dial(true), BOWL, share)), Part.BOWL)
+                        .sensitivity())
+                .isCloseTo(-5.38 / 7.05, offset(1e-12));
+    }
+
+    /** Many trials: drawing and propagation agree to half a unit of the last place of 0.05, and the seed decides the drawing. */
+    @Test
+    void agreesWithDrawing() {
+        Summary many = Summary.of(0.30, 0.35, 0.38, 0.41, 0.46, 0.36, 0.40, 0.38, 0.34, 0.42, 0.38, 0.38);
+        Budget budget = FactorBudget.of(typeB(many, dial(false), BOWL, WATER));
+        MonteCarlo drawn = budget.simulate(200_000, SEED);
+        assertThat(drawn).isEqualTo(budget.simulate(200_000, SEED));
+        assertThat(drawn.standardDeviation().orElseThrow()).isCloseTo(budget.combinedPercent(), withPercentage(2));
+        IntervalCheck check =
+                IntervalCheck.of(budget.valuePercent(), budget.combinedPercent(), budget.expandedPercent(), drawn);
+        assertThat(check.tolerance()).isCloseTo(0.005, offset(1e-12));
+        assertThat(check.agrees()).isTrue();
+    }
+
+    /** Two trials 0.2 apart: t of one degree of freedom has no mean and no deviation; the rule of G.4 falls short of it. */
+    @Test
+    void showsWhatTwoTrialsCannotTell() {
+        Budget budget = FactorBudget.of(typeB(Summary.of(0.28, 0.48), dial(false), BOWL, WATER));
+        MonteCarlo drawn = budget.simulate(200_000, SEED);
+        assertThat(drawn.standardDeviation()).isEmpty();
+        assertThat(drawn.mean()).isEmpty();
+        IntervalCheck check =
+                IntervalCheck.of(budget.valuePercent(), budget.combinedPercent(), budget.expandedPercent(), drawn);
+        assertThat(check.agrees()).isFalse();
+        assertThat(check.isDrawnWider()).isTrue();
+    }
+
+    /**
+     * Reading 6.2, correction 0.05 +- 0.03, G 0.4 +- 0.048 with 597.5 degrees of freedom, handed out to 0.1, three readings with s
+     * 0.12: 5.85. Squares: 0.0048, 0.000833, 0.0009, 0.002304, 0.000833 = 0.009671.
+     */
+    @Test
+    void drawsUpTheBudgetOfAFieldReading() {
+        Budget budget = FieldBudget.of(new FieldInputs(
+                6.2,
+                0.1,
+                Optional.of(new Dial(0.05, 0.03, KNOWN, false)),
+                Optional.of(new FieldInputs.Scatter(0.12, 3)),
+                0.4,
+                0.048,
+                597.5,
+                OptionalDouble.of(0.1)));
+        assertThat(budget.valuePercent()).isCloseTo(5.85, offset(1e-12));
+        assertThat(budget.combinedPercent()).isCloseTo(Math.sqrt(0.009671), offset(1e-5));
+        assertThat(budget.omissions()).isEmpty();
+        assertThat(budget.lines())
+                .extracting(BudgetLine::part)
+                .containsExactly(Part.REPEATABILITY, Part.READING, Part.DIAL, Part.FACTOR, Part.ROUNDING);
+        assertThat(budget.at(0.1, 6.2, 0.05, 0.4, 0)).isCloseTo(5.95, offset(1e-12));
+        Budget bare = FieldBudget.of(new FieldInputs(
+                6.2, 0.1, Optional.empty(), Optional.empty(), 0.4, 0.048, 597.5, OptionalDouble.empty()));
+        assertThat(bare.omissions()).containsExactly(Omission.FIELD_SCATTER, Omission.FIELD_DIAL);
+        assertThat(bare.valuePercent()).isCloseTo(5.8, offset(1e-12));
+    }
+
+    @Test
+    void judgesIntervalsToOneDigitOfTheUncertainty() {
+        MonteCarlo drawn = new MonteCarlo(
+                1000,
+                1,
+                0.95,
+                0,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                new MonteCarlo.Interval(-2.3, 2.1),
+                new MonteCarlo.Interval(-2, 2));
+        IntervalCheck check = IntervalCheck.of(0, 0.96, 2, drawn);
+        // 0.96 is 1 to one digit: half of 1. Below it ends 0.3 further out, above 0.1.
+        assertThat(check.tolerance()).isCloseTo(0.5, offset(1e-12));
+        assertThat(check.lowDifference()).isCloseTo(0.3, offset(1e-12));
+        assertThat(check.highDifference()).isCloseTo(0.1, offset(1e-12));
+        assertThat(check.agrees()).isTrue();
+        assertThat(IntervalCheck.of(0, 0.94, 2, drawn).tolerance()).isCloseTo(0.05, offset(1e-12));
+        assertThat(IntervalCheck.of(0, 0.94, 2, drawn).agrees()).isFalse();
+        assertThat(IntervalCheck.of(0, 0.94, 3, drawn).isDrawnWider()).isFalse();
+        assertThat(IntervalCheck.of(0, 0, 0, drawn).tolerance()).isZero();
+    }
+
+    @Test
+    void refusesWhatCannotBe() {
+        assertThatIllegalArgumentException().isThrownBy(() -> new Bowl(0, 0, KNOWN, true));
+        assertThatIllegalArgumentException().isThrownBy(() -> Water.ofVolume(-1, 1, 1));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Sample(0, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> new FieldInputs.Scatter(0.1, 1));
+        assertThatIllegalArgumentException().isThrownBy(() -> typeA(0));
+    }
+}
