@@ -61,6 +61,7 @@ class TranslationsTest {
             "Error, %",
             "error: {0}",
             "no",
+            "factor G",
             "Rev.",
             "Abs. %",
             "Dixon",
