@@ -47,6 +47,8 @@ final class ElevationChart {
         if (metres.low() < metres.high()) {
             elevation.setRange(metres.low(), metres.high());
         }
+        // Metres above the sea run into thousands, where a separator would read as a decimal sign elsewhere.
+        elevation.setNumberFormatOverride(words.wholeNumbers());
         plot.setDomainAxis(elevation);
         NumberAxis reads = axis("axis.reads");
         percent.show(reads, 0.2);

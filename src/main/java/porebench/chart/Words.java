@@ -54,6 +54,13 @@ final class Words {
         return format.format(RoundingRule.withoutNoise(number).setScale(decimals, RoundingMode.HALF_EVEN));
     }
 
+    /** Returns how whole numbers are written along an axis: without anything between thousands. */
+    NumberFormat wholeNumbers() {
+        NumberFormat format = NumberFormat.getIntegerInstance(locale);
+        format.setGroupingUsed(false);
+        return format;
+    }
+
     /** Says an error in % air to two decimals, its sign always shown. */
     String signed(double percent) {
         return (percent > 0 ? "+" : "") + percent(percent);

@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.Profile;
+import porebench.method.SourceText;
 import porebench.method.Ties;
 import porebench.method.air.AirContent;
 import porebench.method.air.SievedAir;
@@ -120,7 +121,7 @@ final class AirCommand extends OneCommand {
                             "air.rule",
                             shown().exact(air.rule().step()),
                             words().say(ties),
-                            air.rule().clause(),
+                            SourceText.in(here().locale()).say(air.rule().clause()),
                             profile.title());
         }
 

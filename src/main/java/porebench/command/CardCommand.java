@@ -38,7 +38,7 @@ final class CardCommand extends BookCommand {
         try (LabBook book = open()) {
             Optional<Evidence> evidence = Evidence.of(book, mixId);
             if (evidence.isEmpty()) {
-                return Outcome.refused(Problem.error("mixId", "book.not-there", RecordKind.MIX.symbol(), mixId.text()));
+                return Outcome.refused(Problem.error("mixId", "book.not-there", RecordKind.MIX.word(), mixId.text()));
             }
             Optional<Problem> refusal = CardHandout.refusal(evidence.get(), here().today());
             if (refusal.isPresent()) {

@@ -50,7 +50,7 @@ final class CardHandout {
         FactorState state = evidence.stateOn(day);
         return state.isUsable()
                 ? Optional.empty()
-                : Optional.of(Problem.error("factor", "issue.not-usable", mixId, state.symbol()));
+                : Optional.of(Problem.error("factor", "issue.not-usable", mixId, state.word()));
     }
 
     /**

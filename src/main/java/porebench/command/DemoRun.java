@@ -96,13 +96,13 @@ public final class DemoRun {
         return NewBook.begin(shelf, file, ports.demo().get()::fill);
     }
 
-    private static void trying(Runnable work, List<Problem> problems) {
+    private void trying(Runnable work, List<Problem> problems) {
         try {
             work.run();
         } catch (OpeningRefused refused) {
             problems.add(refused.problem());
         } catch (RuntimeException failure) {
-            problems.add(OneCommand.failed(failure));
+            problems.add(OneCommand.failed(failure, here.locale()));
         }
     }
 

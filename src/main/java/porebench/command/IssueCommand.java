@@ -58,7 +58,7 @@ final class IssueCommand extends BookCommand {
         try (LabBook book = open()) {
             Optional<Evidence> evidence = Evidence.of(book, mixId);
             if (evidence.isEmpty()) {
-                return Outcome.refused(Problem.error("mixId", "book.not-there", RecordKind.MIX.symbol(), mixId.text()));
+                return Outcome.refused(Problem.error("mixId", "book.not-there", RecordKind.MIX.word(), mixId.text()));
             }
             Optional<DeterminationId> basis = basis(evidence.get());
             if (basis.isEmpty()) {

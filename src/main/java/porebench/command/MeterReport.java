@@ -136,7 +136,10 @@ final class MeterReport implements Report {
     @Override
     public void text(TextPage page) {
         page.line(words.say("meter.title", story.meter().value().id().text(), day.toString()));
-        page.row(words.say("meter.state"), story.stateOn(day).words(), "");
+        page.row(
+                words.say("meter.state"),
+                words.say("calibration." + story.stateOn(day).words().replace(' ', '-')),
+                "");
         page.row(
                 words.say("meter.next-due"),
                 story.nextDueOn(day).map(LocalDate::toString).orElse(Shown.NONE),
@@ -163,7 +166,7 @@ final class MeterReport implements Report {
         return List.of(
                 calibration.id().text(),
                 calibration.calibratedOn().toString(),
-                calibration.reason().symbol(),
+                words.say("reason." + calibration.reason().symbol()),
                 shown.fixed(litres(volume(one)), 4),
                 words.say(verdict));
     }

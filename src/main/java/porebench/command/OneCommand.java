@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.FileSystemException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.logging.Level;
@@ -15,6 +16,7 @@ import porebench.method.ProblemText;
 import porebench.method.Profile;
 import porebench.method.profile.Profiles;
 import porebench.record.port.OpeningRefused;
+import porebench.record.port.Spoken;
 
 /**
  * What all commands have in common: {@code --json}, {@code --help}, and that whatever happens ends in one clear answer.
@@ -48,7 +50,7 @@ abstract class OneCommand implements Callable<Integer> {
             outcome = Outcome.refused(refused.problem());
         } catch (RuntimeException failure) {
             Logger.getLogger(OneCommand.class.getName()).log(Level.FINE, "a command failed", failure);
-            outcome = Outcome.refused(failed(failure));
+            outcome = Outcome.refused(failed(failure, here.locale()));
         }
         return new Reply(here).say(outcome, json);
     }
@@ -57,19 +59,22 @@ abstract class OneCommand implements Callable<Integer> {
      * Returns what to say when the world failed: what was being done, and what the file system answered. The database's own
      * words are for the log.
      */
-    static Problem failed(RuntimeException failure) {
-        String what = textOf(failure);
+    static Problem failed(RuntimeException failure, Locale locale) {
+        String what = textOf(failure, locale);
         Throwable cause = failure;
         while (cause != null && !(cause instanceof IOException)) {
             cause = cause.getCause();
         }
-        if (cause == null || what.contains(textOf(cause))) {
+        if (cause == null || what.contains(textOf(cause, locale))) {
             return Problem.error("", "command.failed", what);
         }
-        return Problem.error("", "command.failed-because", what, textOf(cause));
+        return Problem.error("", "command.failed-because", what, textOf(cause, locale));
     }
 
-    private static String textOf(Throwable failure) {
+    private static String textOf(Throwable failure, Locale locale) {
+        if (failure instanceof Spoken spoken) {
+            return spoken.say(locale);
+        }
         String name = failure.getClass().getSimpleName();
         String message = failure.getMessage();
         if (message == null || message.isBlank()) {

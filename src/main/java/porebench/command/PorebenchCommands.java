@@ -16,9 +16,12 @@ import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
 import porebench.method.MeterType;
 import porebench.method.simulate.Fault;
 import porebench.quantity.Mass;
@@ -125,13 +128,38 @@ public final class PorebenchCommands {
     }
 
     private int wrongUsage(ParameterException failure, String[] arguments) {
-        here.err().println(failure.getMessage());
+        here.err().println(reason(failure));
         here.err()
                 .println(words.say(
                         "usage.see-help",
                         failure.getCommandLine().getCommandSpec().qualifiedName()));
         here.err().flush();
         return Reply.WRONG_USAGE;
+    }
+
+    /** Says wrong usage in the person's language; the library of the command line has English only. */
+    private String reason(ParameterException failure) {
+        String message = String.valueOf(failure.getMessage());
+        if (failure instanceof MissingParameterException) {
+            // Which of a group of options are missing only the message says.
+            String key = message.contains("one of these") ? "usage.missing-one" : "usage.missing";
+            return words.say(key, after(after(message, "Error: "), ": "));
+        }
+        if (failure instanceof UnmatchedArgumentException unknown) {
+            return words.say("usage.unknown", String.join(" ", unknown.getUnmatched()));
+        }
+        String before = "Invalid value for ";
+        if (failure.getArgSpec() instanceof OptionSpec option
+                && message.startsWith(before)
+                && message.contains("': ")) {
+            return words.say("usage.invalid", option.longestName(), after(message, "': "));
+        }
+        return message;
+    }
+
+    private static String after(String message, String mark) {
+        int found = message.indexOf(mark);
+        return found < 0 ? message : message.substring(found + mark.length());
     }
 
     private <Q> ITypeConverter<Q> quantity(Unit<Q>[] units) {

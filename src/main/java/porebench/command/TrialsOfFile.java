@@ -37,7 +37,7 @@ final class TrialsOfFile {
                 problems.add(Problem.error(
                                 "trial_id",
                                 "import.duplicate",
-                                RecordKind.TRIAL.symbol(),
+                                RecordKind.TRIAL.word(),
                                 trial.id().text(),
                                 sheet.file(),
                                 twin)

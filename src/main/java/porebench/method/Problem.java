@@ -13,7 +13,7 @@ import porebench.quantity.Require;
  * @param field the field it stands under, such as {@code constituents.2.relativeDensity} (rows counted from 0)
  * @param code the key of the message, such as {@code mix.relative-density-missing}
  * @param values what the message names, in order: the thing, the value, the limit; numbers in the unit the message states.
- *     A name that people gave is a text, a name of ours is a {@link Word}.
+ *     A name that people gave is a text, a name of ours is a {@link Word}, the source of a figure a {@link Clause}.
  * @param place where in a file it stands, if it came from one
  */
 public record Problem(Severity severity, String field, String code, List<Object> values, Optional<Place> place) {
@@ -35,6 +35,18 @@ public record Problem(Severity severity, String field, String code, List<Object>
         @Override
         public String toString() {
             return id;
+        }
+    }
+
+    /**
+     * Where a figure of a profile comes from, said in the language of the message.
+     *
+     * @param text the clause as the profile states it
+     */
+    public record Clause(String text) {
+        @Override
+        public String toString() {
+            return text;
         }
     }
 

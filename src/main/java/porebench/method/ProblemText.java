@@ -69,6 +69,9 @@ public final class ProblemText {
         if (value instanceof Problem.Word word) {
             return words.getString("word." + word.id());
         }
+        if (value instanceof Problem.Clause clause) {
+            return SourceText.in(locale).say(clause.text());
+        }
         return value.toString();
     }
 

@@ -114,7 +114,7 @@ final class CalibrationPages {
                     figure(check, check.value()),
                     limit(check),
                     words.say(check.passes() ? "calibration.passes" : "calibration.fails"),
-                    check.clause()));
+                    words.source(check.clause())));
         }
     }
 
@@ -124,7 +124,7 @@ final class CalibrationPages {
 
     private String figure(MeterCheck check, double value) {
         String number = figures.fixed(value, check.subject() == MeterCheck.Subject.BOWL_VOLUME ? 4 : 2);
-        return (number + " " + check.subject().unit()).strip();
+        return (number + " " + words.unit(check.subject().unit())).strip();
     }
 
     private String limit(MeterCheck check) {

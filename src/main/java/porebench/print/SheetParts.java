@@ -85,6 +85,6 @@ final class SheetParts {
 
     /** Draws whose rules the sheet follows, and who decides. */
     void authority(Profile profile) throws IOException {
-        small(words.say("sheet.authority", profile.title(), profile.edition()));
+        small(words.say("sheet.authority", profile.title(), words.source(profile.edition())));
     }
 }

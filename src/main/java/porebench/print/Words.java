@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import porebench.method.SourceText;
 
 /**
  * The words, numbers and dates of cards and sheets in one language, English where there is no translation.
@@ -38,6 +39,20 @@ final class Words {
     /** Returns a text of the bundle with its places filled. */
     String say(String key, Object... filled) {
         return new MessageFormat(words.getString(key), locale).format(filled);
+    }
+
+    /** Returns a clause or an edition of a named standard in this language; one of the laboratory's own as it is. */
+    String source(String clause) {
+        return SourceText.in(locale).say(clause);
+    }
+
+    /** Returns a unit; that of air and of a dial's marks in this language, a symbol as it is. */
+    String unit(String unit) {
+        return switch (unit) {
+            case "% air" -> say("unit.air");
+            case "marks" -> say("unit.marks");
+            default -> unit;
+        };
     }
 
     /** Returns a number with all its decimals, and a true minus sign where it is negative. */

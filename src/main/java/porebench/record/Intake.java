@@ -61,7 +61,7 @@ public final class Intake {
             error(
                     one,
                     "import.duplicate",
-                    one.value().kind().symbol(),
+                    one.value().kind().word(),
                     one.value().recordId(),
                     twin.place().file(),
                     twin.place().line());
@@ -85,16 +85,12 @@ public final class Intake {
             problems.add(Problem.warning(
                             "id",
                             "import.new-version",
-                            one.value().kind().symbol(),
+                            one.value().kind().word(),
                             one.value().recordId(),
                             there.get().number() + 1)
                     .at(one.place()));
         } else {
-            error(
-                    one,
-                    "import.differs",
-                    one.value().kind().symbol(),
-                    one.value().recordId());
+            error(one, "import.differs", one.value().kind().word(), one.value().recordId());
         }
     }
 
@@ -270,7 +266,7 @@ public final class Intake {
             error(
                     one,
                     "import.unknown-mix",
-                    one.value().kind().symbol(),
+                    one.value().kind().word(),
                     one.value().recordId(),
                     mixId.text());
         }

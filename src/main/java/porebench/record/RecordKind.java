@@ -1,5 +1,7 @@
 package porebench.record;
 
+import porebench.method.Problem;
+
 /** The kinds of record a lab book keeps, in the order in which one may refer to another. */
 public enum RecordKind {
     LABORATORY("laboratory", Laboratory.class),
@@ -24,6 +26,11 @@ public enum RecordKind {
     /** Returns the word by which the lab book knows the kind. */
     public String symbol() {
         return symbol;
+    }
+
+    /** Returns the kind as a word inside a problem's message. */
+    public Problem.Word word() {
+        return new Problem.Word(symbol);
     }
 
     /** Returns the class of the records of this kind. */

@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import porebench.method.Problem;
+import porebench.record.RecordKind;
 
 /**
  * Follows the chain of entries from the first to the last and compares each with what is stored.
@@ -46,8 +48,18 @@ final class ChainCheck {
             gap(entry.number());
         }
         if (!entry.hash().equals(entry.computedHash()) || !entry.contentHash().equals(contentHash(entry))) {
-            problems.add(Problem.error("entry", "book.chain-broken", entry.number(), entry.kind(), entry.recordId()));
+            problems.add(Problem.error(
+                    "entry", "book.chain-broken", entry.number(), wordOf(entry.kind()), entry.recordId()));
         }
+    }
+
+    /** Returns the kind in the language of the message; as it stands there when it was changed into no kind at all. */
+    private static Object wordOf(String kind) {
+        return Stream.of(RecordKind.values())
+                .filter(each -> each.symbol().equals(kind))
+                .findFirst()
+                .<Object>map(RecordKind::word)
+                .orElse(kind);
     }
 
     private void gap(long entryNo) {

@@ -159,7 +159,7 @@ final class SqliteLabBook implements LabBook {
         if (draft.basedOn() == there) {
             return Optional.empty();
         }
-        String kind = draft.value().kind().symbol();
+        Problem.Word kind = draft.value().kind().word();
         String recordId = draft.value().recordId();
         if (there == 0) {
             return Optional.of(Problem.error("id", "book.not-there", kind, recordId));

@@ -24,14 +24,25 @@ final class Terminal {
 
     private final Path folder;
     private final Clock clock;
+    private final Locale locale;
 
     Terminal(Path folder) {
         this(folder, CLOCK);
     }
 
     Terminal(Path folder, Clock clock) {
+        this(folder, clock, Locale.ENGLISH);
+    }
+
+    private Terminal(Path folder, Clock clock, Locale locale) {
         this.folder = folder;
         this.clock = clock;
+        this.locale = locale;
+    }
+
+    /** Returns a terminal on a machine of another language. */
+    Terminal in(Locale other) {
+        return new Terminal(folder, clock, other);
     }
 
     /** Returns a terminal on another day. */
@@ -82,7 +93,7 @@ final class Terminal {
         return new Surroundings(
                 clock,
                 ZoneOffset.UTC,
-                Locale.ENGLISH,
+                locale,
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 folder,

@@ -21,7 +21,9 @@ import picocli.CommandLine.Model.OptionSpec;
 import porebench.method.Role;
 import porebench.method.budget.Origin;
 import porebench.method.budget.Part;
+import porebench.method.meter.MeterState;
 import porebench.record.FactorState;
+import porebench.record.MeterCalibration;
 import porebench.record.RecordKind;
 import porebench.statistics.RunRule;
 
@@ -57,6 +59,9 @@ class TextsTest {
         for (FactorState state : FactorState.values()) {
             used.add("state." + state.symbol().replace(' ', '-'));
         }
+        Stream.of(MeterState.values())
+                .forEach(state -> used.add("calibration." + state.words().replace(' ', '-')));
+        Stream.of(MeterCalibration.Reason.values()).forEach(reason -> used.add("reason." + reason.symbol()));
         Stream.of(RunRule.values()).forEach(rule -> used.add("rule." + rule.symbol()));
         Stream.of(Part.values()).forEach(part -> used.add("part." + part.symbol()));
         Stream.of(Origin.values()).forEach(origin -> used.add("origin." + origin.symbol()));

@@ -28,6 +28,8 @@ import porebench.record.port.Paper;
 class PageGeometryTest {
     private static final double POINTS_PER_MILLIMETRE = 72 / 25.4;
 
+    private static final Locale SPANISH = Locale.forLanguageTag("es-ES");
+
     static Stream<Arguments> pages() {
         List<Arguments> pages = new ArrayList<>();
         for (Paper paper : List.of(Paper.A6, Paper.CARD_4X6)) {
@@ -84,12 +86,14 @@ class PageGeometryTest {
     @MethodSource("pages")
     void everythingStandsInsideTheMargins(Printed what, Paper paper, double margin) {
         assertInside(Presses.pdf(what, paper, Locale.ENGLISH), paper, margin);
+        assertInside(Presses.pdf(what, paper, SPANISH), paper, margin);
     }
 
     @ParameterizedTest
     @MethodSource("pages")
     void noTwoTextsOverlap(Printed what, Paper paper) {
         assertApart(Presses.pdf(what, paper, Locale.GERMANY));
+        assertApart(Presses.pdf(what, paper, SPANISH));
     }
 
     @Test

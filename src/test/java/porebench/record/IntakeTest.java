@@ -88,9 +88,9 @@ class IntakeTest {
                 Samples.source("S-5", Role.FINE, "Ledge 1"));
         assertThat(result.problems())
                 .containsExactly(
-                        Problem.error("id", "import.duplicate", "source", "S-5", "file.csv", 2)
+                        Problem.error("id", "import.duplicate", RecordKind.SOURCE.word(), "S-5", "file.csv", 2)
                                 .at(line(3)),
-                        Problem.error("id", "import.duplicate", "source", "S-5", "file.csv", 2)
+                        Problem.error("id", "import.duplicate", RecordKind.SOURCE.word(), "S-5", "file.csv", 2)
                                 .at(line(4)));
         assertThat(result.drafts()).hasSize(1);
     }
@@ -107,7 +107,7 @@ class IntakeTest {
                 .containsOnly("import.new-version")
                 .hasSize(4);
         assertThat(result.problems()).noneMatch(Problem::isError);
-        assertThat(result.problems().get(0).values()).containsExactly("source", "S-1", 2);
+        assertThat(result.problems().get(0).values()).containsExactly(RecordKind.SOURCE.word(), "S-1", 2);
         keep(result);
         assertThat(bench.book.history(Source.class, "S-1")).hasSize(2);
     }
@@ -131,10 +131,11 @@ class IntakeTest {
         assertThat(result.drafts()).isEmpty();
         assertThat(result.problems())
                 .containsExactly(
-                        Problem.error("id", "import.differs", "trial", "T-1").at(line(2)),
-                        Problem.error("id", "import.differs", "factor_issue", "M-1/r1")
+                        Problem.error("id", "import.differs", RecordKind.TRIAL.word(), "T-1")
+                                .at(line(2)),
+                        Problem.error("id", "import.differs", RecordKind.FACTOR_ISSUE.word(), "M-1/r1")
                                 .at(line(3)),
-                        Problem.error("id", "import.differs", "card_print", "M-1/r1/1")
+                        Problem.error("id", "import.differs", RecordKind.CARD_PRINT.word(), "M-1/r1/1")
                                 .at(line(4)));
     }
 
@@ -147,11 +148,11 @@ class IntakeTest {
         assertThat(result.drafts()).isEmpty();
         assertThat(result.problems())
                 .containsExactly(
-                        Problem.error("id", "import.unknown-mix", "determination", "X/1", "X")
+                        Problem.error("id", "import.unknown-mix", RecordKind.DETERMINATION.word(), "X/1", "X")
                                 .at(line(2)),
-                        Problem.error("id", "import.unknown-mix", "trial", "T-8", "X")
+                        Problem.error("id", "import.unknown-mix", RecordKind.TRIAL.word(), "T-8", "X")
                                 .at(line(3)),
-                        Problem.error("id", "import.unknown-mix", "factor_issue", "X/r1", "X")
+                        Problem.error("id", "import.unknown-mix", RecordKind.FACTOR_ISSUE.word(), "X/r1", "X")
                                 .at(line(4)));
     }
 

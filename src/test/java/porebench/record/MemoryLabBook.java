@@ -63,14 +63,14 @@ public final class MemoryLabBook implements LabBook {
                     page(value.kind()).getOrDefault(value.recordId(), List.of()).size();
             if (again || draft.basedOn() == 0 && newest > 0) {
                 problems.add(
-                        Problem.error("id", "book.already-there", value.kind().symbol(), value.recordId()));
+                        Problem.error("id", "book.already-there", value.kind().word(), value.recordId()));
             } else if (newest == 0 && draft.basedOn() > 0) {
-                problems.add(Problem.error("id", "book.not-there", value.kind().symbol(), value.recordId()));
+                problems.add(Problem.error("id", "book.not-there", value.kind().word(), value.recordId()));
             } else if (newest != draft.basedOn()) {
                 problems.add(Problem.error(
                         "id",
                         "book.changed-meanwhile",
-                        value.kind().symbol(),
+                        value.kind().word(),
                         value.recordId(),
                         newest,
                         draft.basedOn()));

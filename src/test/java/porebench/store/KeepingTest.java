@@ -117,10 +117,10 @@ class KeepingTest {
                 "too late");
         assertThat(problems)
                 .containsExactly(
-                        Problem.error("id", "book.already-there", "source", "S-1"),
-                        Problem.error("id", "book.not-there", "source", "S-2"));
+                        Problem.error("id", "book.already-there", RecordKind.SOURCE.word(), "S-1"),
+                        Problem.error("id", "book.not-there", RecordKind.SOURCE.word(), "S-2"));
         assertThat(book.keep(List.of(new Draft(SAND, 1)), "M. Ash", "too late"))
-                .containsExactly(Problem.error("id", "book.changed-meanwhile", "source", "S-1", 2, 1));
+                .containsExactly(Problem.error("id", "book.changed-meanwhile", RecordKind.SOURCE.word(), "S-1", 2, 1));
         assertThat(book.changeNumber()).isEqualTo(2);
         assertThat(book.latest(Laboratory.class)).isEmpty();
     }

@@ -42,6 +42,11 @@ class StoreHabitsTest {
         for (StoreException.Task task : StoreException.Task.values()) {
             StoreException failure = new StoreException(task, "a'b", "c'd", new IllegalStateException("why"));
             assertThat(failure.getMessage()).contains("a'b").doesNotContain("{", "''");
+            assertThat(failure.say(Locale.forLanguageTag("es")))
+                    .contains("a'b")
+                    .doesNotContain("{", "''")
+                    .isNotEqualTo(failure.getMessage());
+            assertThat(failure.say(Locale.FRANCE)).isEqualTo(failure.getMessage());
         }
     }
 

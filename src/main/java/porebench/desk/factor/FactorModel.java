@@ -22,6 +22,7 @@ import porebench.record.Issuing;
 import porebench.record.JudgedDetermination;
 import porebench.record.Laboratory;
 import porebench.record.MixId;
+import porebench.record.RecordKind;
 import porebench.record.Version;
 import porebench.record.port.Paper;
 
@@ -144,7 +145,7 @@ final class FactorModel {
         Optional<LocalDate> from = date("inForceFrom", draft.inForceFrom(), problems);
         Optional<LocalDate> recheck = date("recheckBy", draft.recheckBy(), problems);
         if (evidence().isEmpty()) {
-            return Answer.refused(List.of(Problem.error("mix", "form.required", "mix")));
+            return Answer.refused(List.of(Problem.error("mix", "form.required", RecordKind.MIX.word())));
         }
         if (chosen().isEmpty()) {
             problems.add(Problem.error("determination", "issue.determination-unknown", draft.determination()));

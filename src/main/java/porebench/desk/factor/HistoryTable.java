@@ -4,6 +4,7 @@ import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
+import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WideTable;
 import porebench.record.FactorIssue;
@@ -95,7 +96,7 @@ final class HistoryTable {
             return switch (column) {
                 case 0 -> Integer.toString(issue.revision());
                 case 1 -> texts.get("action." + issue.action().name());
-                case 2 -> texts.get("history.percent", issue.factorPercent().toPlainString());
+                case 2 -> texts.get("history.percent", new Numbers(texts.locale()).show(issue.factorPercent()));
                 case 3 -> issue.inForceFrom().toString();
                 case 4 -> issue.isIssue() ? issue.recheckBy().toString() : "";
                 case 5 -> issue.issuedBy();

@@ -1,6 +1,5 @@
 package porebench.desk.form;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
@@ -44,7 +43,7 @@ public class WideTable extends JTable {
      */
     public void setColumn(int index, int widthPixels, boolean isNumber) {
         TableColumn column = getColumnModel().getColumn(index);
-        column.setPreferredWidth(UIScale.scale(widthPixels));
+        HeadingWidth.set(this, index, widthPixels);
         int alignment = isNumber ? SwingConstants.TRAILING : SwingConstants.LEADING;
         column.setHeaderRenderer((table, value, isSelected, hasFocus, row, shown) -> {
             Component heading = table.getTableHeader()

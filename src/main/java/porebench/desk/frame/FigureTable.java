@@ -6,6 +6,7 @@ import javax.swing.table.AbstractTableModel;
 import porebench.desk.form.Texts;
 import porebench.method.Figure;
 import porebench.method.FigureName;
+import porebench.method.SourceText;
 
 /** The figures of the profile on view: what, value, unit, mark, clause; the value of an own copy can be typed over. */
 final class FigureTable extends AbstractTableModel {
@@ -15,10 +16,14 @@ final class FigureTable extends AbstractTableModel {
 
     private final transient ProfileModel model;
     private final transient Texts texts;
+    private final transient SourceText sources;
+    private final transient FigureWords words;
 
     FigureTable(ProfileModel model, Texts texts) {
         this.model = model;
         this.texts = texts;
+        this.sources = SourceText.in(texts.locale());
+        this.words = new FigureWords(texts);
     }
 
     void refresh() {
@@ -57,13 +62,10 @@ final class FigureTable extends AbstractTableModel {
         Figure figure = figure(row);
         return switch (COLUMNS.get(column)) {
             case "what" -> texts.get(ProfileModel.wordsOf(name(row)));
-            case "value" -> figure.value();
-            case "unit" ->
-                name(row).words().isEmpty()
-                        ? name(row).unit()
-                        : String.join(" / ", name(row).words());
+            case "value" -> words.show(name(row), figure.value());
+            case "unit" -> words.unit(name(row));
             case "mark" -> texts.get("mark." + figure.mark().symbol());
-            default -> figure.clause();
+            default -> sources.say(figure.clause());
         };
     }
 
@@ -74,6 +76,6 @@ final class FigureTable extends AbstractTableModel {
 
     @Override
     public void setValueAt(Object value, int row, int column) {
-        model.change(name(row), String.valueOf(value));
+        model.change(name(row), words.keep(name(row), String.valueOf(value)));
     }
 }

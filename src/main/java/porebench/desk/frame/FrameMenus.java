@@ -123,9 +123,30 @@ final class FrameMenus {
                     window.memory().theme() == theme,
                     on -> window.show(theme));
         }
+        menu.add(languageMenu());
         menu.addSeparator();
         add(menu, "menu.person", null, this::changePerson);
         return menu;
+    }
+
+    private JMenu languageMenu() {
+        JMenu menu = menu("menu.language");
+        ButtonGroup languages = new ButtonGroup();
+        for (Language language : Language.values()) {
+            choice(
+                    menu,
+                    languages,
+                    "menu.language." + language.symbol(),
+                    window.memory().language() == language,
+                    on -> changeLanguage(language));
+        }
+        return menu;
+    }
+
+    /** Remembers the language; pages that are open keep theirs, so it shows when the window is opened again. */
+    private void changeLanguage(Language language) {
+        window.memory().remember(language);
+        desk.tools().asker().tell(window.content(), texts.get("language.title"), texts.get("language.next-start"));
     }
 
     private void choice(JMenu menu, ButtonGroup group, String key, boolean isOn, Consumer<Boolean> what) {

@@ -83,7 +83,7 @@ final class Head {
                 JComponent.WHEN_IN_FOCUSED_WINDOW);
         group.add(button);
         buttons.add(button);
-        stepRow.add(button, "grow, pushx, sg step, wmin 0");
+        stepRow.add(button, "grow, pushx, wmin 0");
     }
 
     JPanel component() {

@@ -2,7 +2,6 @@ package porebench.desk.frame;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
@@ -21,9 +20,9 @@ import porebench.desk.form.ProblemLines;
 import porebench.desk.form.Texts;
 import porebench.desk.form.Typing;
 import porebench.desk.form.WrappedText;
-import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.method.Profile;
+import porebench.method.SourceText;
 import porebench.record.Draft;
 
 /** Shows the figures of a profile with their clauses, and lets the laboratory keep its own copy with other figures. */
@@ -171,25 +170,15 @@ final class ProfileDialog {
         edition.setText(
                 model.isOwn()
                         ? texts.get("profile.based-on", model.shown().basedOn().orElse(""))
-                        : model.shown().edition());
+                        : SourceText.in(texts.locale()).say(model.shown().edition()));
         choice.setEnabled(!model.isNew());
         copy.setEnabled(!model.isChanged());
         save.setEnabled(model.canSave());
         List<Problem> wrong = model.isOwn() ? model.problems() : List.of();
-        problems.show(form.show(wrong).stream().map(this::named).toList());
+        problems.show(
+                form.show(wrong).stream().map(new FigureWords(texts)::named).toList());
         figures.refresh();
         table.repaint();
-    }
-
-    /** Says the figure by its words; its key means nothing to a reader. */
-    private Problem named(Problem problem) {
-        Optional<FigureName> name = FigureName.ofKey(problem.field());
-        if (name.isEmpty()) {
-            return problem;
-        }
-        List<Object> values = new ArrayList<>(problem.values());
-        values.set(0, texts.get(ProfileModel.wordsOf(name.get())));
-        return new Problem(problem.severity(), problem.field(), problem.code(), values, problem.place());
     }
 
     private void save(JComponent over) {

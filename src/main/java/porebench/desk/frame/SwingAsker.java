@@ -18,6 +18,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
@@ -29,6 +30,7 @@ import porebench.desk.form.Texts;
 import porebench.desk.form.Typing;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
+import porebench.record.port.Spoken;
 
 /** Asks and tells in real dialogs. */
 public final class SwingAsker implements Asker {
@@ -199,6 +201,8 @@ public final class SwingAsker implements Asker {
     }
 
     private JFileChooser chooser(String title) {
+        // Swing says this one text in the machine's language, whatever the language of the chooser.
+        UIManager.put("FileChooser.acceptAllFileFilterText", texts.get("ask.files.all"));
         JFileChooser chooser = new JFileChooser(settings.get(FOLDER, System.getProperty("user.home", ".")));
         chooser.setDialogTitle(title);
         chooser.setLocale(texts.locale());
@@ -222,7 +226,7 @@ public final class SwingAsker implements Asker {
         if (cause instanceof CancellationException) {
             return;
         }
-        tell(over, texts.get("ask.failure.title"), texts.get("ask.failure", doing, reasonOf(cause)));
+        tell(over, texts.get("ask.failure.title"), texts.get("ask.failure", doing, reasonOf(cause, texts.locale())));
     }
 
     @Override
@@ -242,10 +246,10 @@ public final class SwingAsker implements Asker {
     }
 
     /** Returns the messages of a failure and its causes, each once. */
-    static String reasonOf(Throwable failure) {
+    static String reasonOf(Throwable failure, Locale locale) {
         StringBuilder words = new StringBuilder();
         for (Throwable each = failure; each != null; each = each.getCause()) {
-            String message = each.getMessage();
+            String message = each instanceof Spoken spoken ? spoken.say(locale) : each.getMessage();
             String said = message == null ? each.getClass().getSimpleName() : message;
             if (words.indexOf(said) < 0) {
                 words.append(words.isEmpty() ? "" : "\n").append(said);

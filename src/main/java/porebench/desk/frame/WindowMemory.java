@@ -35,6 +35,14 @@ final class WindowMemory {
         settings.put("theme", theme.symbol());
     }
 
+    Language language() {
+        return Language.ofSymbol(settings.get("language", ""));
+    }
+
+    void remember(Language language) {
+        settings.put("language", language.symbol());
+    }
+
     UnitSystem units() {
         return Arrays.stream(UnitSystem.values())
                 .filter(units -> units.name().equals(settings.get("units", "")))

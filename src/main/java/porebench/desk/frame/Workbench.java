@@ -36,7 +36,7 @@ public final class Workbench {
      * @param press puts cards and sheets on paper
      * @param clock the clock
      * @param zone the laboratory's time zone
-     * @param locale the person's language and number format
+     * @param machine the machine's language and number format; the person may have chosen another language
      * @param bookFile the lab book to open; if it cannot be opened the person is asked for another
      * @param settings what was remembered of the last day
      */
@@ -46,13 +46,14 @@ public final class Workbench {
             Press press,
             Clock clock,
             ZoneId zone,
-            Locale locale,
+            Locale machine,
             Path bookFile,
             Settings settings) {
         System.setProperty("apple.laf.useScreenMenuBar", "true");
         EventQueue.invokeLater(() -> {
-            JComponent.setDefaultLocale(locale);
             WindowMemory memory = new WindowMemory(settings);
+            Locale locale = memory.language().on(machine);
+            JComponent.setDefaultLocale(locale);
             memory.theme().apply();
             SwingAsker asker = new SwingAsker(locale, settings);
             AtomicReference<JComponent> over = new AtomicReference<>(new JPanel());

@@ -19,7 +19,7 @@ import porebench.quantity.MassUnit;
 /** The table of constituents: typed in place, its choices by boxes, its problems marked in their cells. */
 final class ConstituentTable extends WideTable {
     private static final long serialVersionUID = 1L;
-    private static final int[] WIDTHS = {150, 104, 88, 74, 50, 86, 112, 92, 96, 114};
+    private static final int[] WIDTHS = {150, 104, 88, 74, 50, 86, 80, 76, 84, 80};
 
     private final transient MixModel model;
     private final transient Texts texts;

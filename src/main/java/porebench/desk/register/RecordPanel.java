@@ -1,6 +1,5 @@
 package porebench.desk.register;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -16,6 +15,7 @@ import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Commands;
+import porebench.desk.form.HeadingWidth;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.Texts;
@@ -141,9 +141,7 @@ final class RecordPanel<T extends Kept> {
         table.getAccessibleContext().setAccessibleName(texts.get(what + ".title"));
         Rows.alignHeadings(table);
         for (int column = 0; column < columns.size(); column++) {
-            table.getColumnModel()
-                    .getColumn(column)
-                    .setPreferredWidth(UIScale.scale(columns.get(column).width()));
+            HeadingWidth.set(table, column, columns.get(column).width());
         }
         for (int column = 0; column < columns.size(); column++) {
             if (columns.get(column).mark().isPresent()) {

@@ -1,6 +1,5 @@
 package porebench.desk.register;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
@@ -20,6 +19,7 @@ import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Days;
+import porebench.desk.form.HeadingWidth;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
@@ -128,9 +128,7 @@ final class RegisterPanel {
         table.getAccessibleContext().setAccessibleName(texts.get("register.title"));
         List<Column<RegisterRow>> columns = columns();
         for (int column = 0; column < columns.size(); column++) {
-            table.getColumnModel()
-                    .getColumn(column)
-                    .setPreferredWidth(UIScale.scale(columns.get(column).width()));
+            HeadingWidth.set(table, column, columns.get(column).width());
         }
         Rows.alignHeadings(table);
         table.getColumnModel().getColumn(0).setCellRenderer(new StateCell(rows));

@@ -18,7 +18,7 @@ import porebench.quantity.MassUnit;
 
 /** What to weigh: a line an aggregate, then all fine and all coarse. */
 final class WeighOutTable {
-    private static final int[] WIDTHS = {200, 96, 74, 96, 96, 96, 108, 154};
+    private static final int[] WIDTHS = {186, 96, 74, 96, 96, 96, 108, 154};
     private static final int FIRST_NUMBER = 3;
 
     private final Texts texts;

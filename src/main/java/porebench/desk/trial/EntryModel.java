@@ -27,6 +27,7 @@ import porebench.record.JudgedTrial;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
+import porebench.record.RecordKind;
 import porebench.record.Trial;
 import porebench.record.Version;
 
@@ -264,7 +265,8 @@ final class EntryModel {
         reader.required(TrialField.METER);
         Optional<LocalDateTime> testedAt = reader.testedAt();
         if (correcting.isEmpty() && !id.isEmpty() && isTaken(id)) {
-            problems.add(Problem.error(TrialField.ID.problemField(), "book.already-there", "trial", id));
+            problems.add(
+                    Problem.error(TrialField.ID.problemField(), "book.already-there", RecordKind.TRIAL.word(), id));
         }
         Optional<Trial> trial = bowl().flatMap(bowl -> determination()
                 .map(one -> new Assembly(

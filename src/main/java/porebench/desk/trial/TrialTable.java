@@ -15,6 +15,7 @@ import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import porebench.chart.StateShape;
+import porebench.desk.form.HeadingWidth;
 import porebench.record.TrialId;
 
 /** The table of trials; it scrolls within itself where the page is narrower than all its columns. */
@@ -41,7 +42,7 @@ final class TrialTable {
         table.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
         table.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
         for (TrialRow.Column column : TrialRow.Column.values()) {
-            table.getColumnModel().getColumn(column.ordinal()).setPreferredWidth(UIScale.scale(column.width()));
+            HeadingWidth.set(table, column.ordinal(), column.width());
         }
         table.getSelectionModel().addListSelectionListener(event -> {
             if (!event.getValueIsAdjusting() && !showing) {

@@ -10,6 +10,7 @@ import porebench.method.FigureName;
 import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.method.RoundingRule;
+import porebench.method.SourceText;
 import porebench.method.trial.DeterminationSummary;
 import porebench.record.JudgedDetermination;
 import porebench.statistics.CriticalRange;
@@ -29,6 +30,7 @@ final class Figures {
     private final double division;
     private final Numbers numbers;
     private final Texts texts;
+    private final SourceText sources;
 
     /**
      * One number.
@@ -53,6 +55,7 @@ final class Figures {
         this.division = division;
         this.numbers = numbers;
         this.texts = texts;
+        this.sources = SourceText.in(texts.locale());
     }
 
     /** Returns all numbers, the reported factor first. */
@@ -115,7 +118,7 @@ final class Figures {
                         numbers.show(CriticalRange.printedFactor(summary.count()), 1),
                         Integer.toString(summary.count()),
                         numbers.show(profile.number(FigureName.REPEATABILITY), DECIMALS),
-                        repeatability.clause(),
+                        sources.say(repeatability.clause()),
                         texts.get("mark." + repeatability.mark().symbol())));
     }
 
@@ -161,7 +164,7 @@ final class Figures {
                         "figure.reported.note",
                         numbers.show(rule.step()),
                         texts.get("ties." + rule.ties().symbol()),
-                        rule.clause()));
+                        sources.say(rule.clause())));
     }
 
     /** Returns what to say about trials that are all equal; empty when they differ. */

@@ -77,7 +77,8 @@ final class TrialDoubts {
                     "trial.factor-high",
                     g,
                     high,
-                    profile.figure(FigureName.ADVISE_VOLUMETRIC_FROM).clause()));
+                    new Problem.Clause(
+                            profile.figure(FigureName.ADVISE_VOLUMETRIC_FROM).clause())));
         }
     }
 

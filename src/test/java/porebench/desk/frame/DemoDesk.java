@@ -27,7 +27,7 @@ final class DemoDesk {
     final DeskModel desk;
     final WindowMemory memory = new WindowMemory(Settings.inMemory());
 
-    private DemoDesk(Path file, LabBook book, SqliteShelf shelf) {
+    private DemoDesk(Path file, LabBook book, SqliteShelf shelf, Locale locale) {
         this.file = file;
         Tools tools = new Tools(
                 GuardedBook.shelf(shelf),
@@ -37,14 +37,19 @@ final class DemoDesk {
                 asker,
                 DAY,
                 ZoneId.of("UTC"),
-                Locale.ENGLISH);
+                locale);
         desk = new DeskModel(tools, book);
         asker.serve(desk);
     }
 
     /** Makes the demo lab book in a folder. */
     static DemoDesk filled(Path folder) {
-        DemoDesk demo = empty(folder);
+        return filled(folder, Locale.ENGLISH);
+    }
+
+    /** Makes the demo lab book in a folder, the window in a language. */
+    static DemoDesk filled(Path folder, Locale locale) {
+        DemoDesk demo = empty(folder, locale);
         new DemoLaboratory().fill(demo.desk.book());
         demo.desk.refresh();
         return demo;
@@ -52,8 +57,12 @@ final class DemoDesk {
 
     /** Makes an empty lab book in a folder. */
     static DemoDesk empty(Path folder) {
+        return empty(folder, Locale.ENGLISH);
+    }
+
+    private static DemoDesk empty(Path folder, Locale locale) {
         SqliteShelf shelf = new SqliteShelf(DAY);
         Path file = folder.resolve("demo.porebench");
-        return new DemoDesk(file, GuardedBook.shelf(shelf).create(file), shelf);
+        return new DemoDesk(file, GuardedBook.shelf(shelf).create(file), shelf, locale);
     }
 }

@@ -22,6 +22,7 @@ import porebench.desk.form.UnitSystem;
 import porebench.method.FigureName;
 import porebench.method.Mark;
 import porebench.method.Problem;
+import porebench.method.ProblemText;
 import porebench.record.Evidence;
 import porebench.record.LaboratoryProfile;
 import porebench.record.MixId;
@@ -133,17 +134,69 @@ class FrameModelsTest {
     }
 
     @Test
+    void aLanguageIsRememberedAndKeepsTheCountryOfAMachineThatSpeaksIt() {
+        WindowMemory memory = new WindowMemory(Settings.inMemory());
+        Locale mexico = Locale.forLanguageTag("es-MX");
+        assertThat(memory.language().on(mexico)).isEqualTo(mexico);
+        memory.remember(Language.SPANISH);
+        assertThat(memory.language().on(mexico)).isEqualTo(mexico);
+        assertThat(memory.language().on(Locale.UK)).isEqualTo(Locale.forLanguageTag("es"));
+        memory.remember(Language.ENGLISH);
+        assertThat(memory.language().on(mexico)).isEqualTo(Locale.ENGLISH);
+        assertThat(memory.language().on(Locale.UK)).isEqualTo(Locale.UK);
+    }
+
+    @Test
+    void theFiguresOfAProfileAreTypedAsTheLanguageWritesThemAndKeptAlike() {
+        FigureWords spanish = new FigureWords(FrameTexts.in(Locale.forLanguageTag("es")));
+        assertThat(spanish.show(FigureName.FACTOR_STEP, "0.1")).isEqualTo("0,1");
+        assertThat(spanish.keep(FigureName.FACTOR_STEP, " 0,05 ")).isEqualTo("0.05");
+        assertThat(spanish.show(FigureName.FACTOR_TIES, "even")).isEqualTo("al par");
+        assertThat(spanish.keep(FigureName.FACTOR_TIES, "Lejos de cero")).isEqualTo("away");
+        assertThat(spanish.unit(FigureName.FACTOR_TIES)).isEqualTo("al par / lejos de cero");
+        assertThat(spanish.unit(FigureName.LEAST_TRIALS)).isEqualTo("ensayos");
+        assertThat(spanish.unit(FigureName.LEAST_BOWL)).isEqualTo("L");
+        FigureWords english = new FigureWords(FrameTexts.in(Locale.ENGLISH));
+        assertThat(english.show(FigureName.FACTOR_STEP, "0.1")).isEqualTo("0.1");
+        assertThat(english.keep(FigureName.FACTOR_TIES, "away")).isEqualTo("away");
+    }
+
+    @Test
+    void aPointWhereTheLanguageWritesACommaIsRefusedInItsWords() {
+        FigureWords spanish = new FigureWords(FrameTexts.in(Locale.forLanguageTag("es")));
+        String kept = spanish.keep(FigureName.FACTOR_STEP, "0.1");
+        Problem wrong = FigureName.FACTOR_STEP.check(kept).orElseThrow();
+        assertThat(ProblemText.in(Locale.forLanguageTag("es")).say(spanish.named(wrong)))
+                .isEqualTo("Redondeo del factor informado: 0.1 debe ser un número entre 0,01 y 1 % de aire.");
+        Problem noChoice = FigureName.AIR_TIES
+                .check(spanish.keep(FigureName.AIR_TIES, "arriba"))
+                .orElseThrow();
+        assertThat(ProblemText.in(Locale.forLanguageTag("es")).say(spanish.named(noChoice)))
+                .isEqualTo("Los empates del aire van a: arriba debe ser uno de estos: al par, lejos de cero.");
+    }
+
+    @Test
+    void everyFigureHasItsUnitInWords() {
+        FigureWords spanish = new FigureWords(FrameTexts.in(Locale.forLanguageTag("es")));
+        for (FigureName name : FigureName.values()) {
+            assertThat(spanish.unit(name)).as(name.key()).isNotBlank();
+        }
+    }
+
+    @Test
     void nonsenseInTheSettingsIsReadAsNothingRemembered() {
         Settings settings = Settings.inMemory();
         settings.put("width", "wide");
         settings.put("height", "-3");
         settings.put("units", "cubits");
         settings.put("theme", "plaid");
+        settings.put("language", "whistling");
         WindowMemory memory = new WindowMemory(settings);
         Dimension usual = new Dimension(1280, 800);
         assertThat(memory.size(usual)).isEqualTo(usual);
         assertThat(memory.units()).isEqualTo(UnitSystem.SI);
         assertThat(memory.theme()).isEqualTo(Theme.LIGHT);
+        assertThat(memory.language()).isEqualTo(Language.MACHINE);
         assertThat(memory.recentFiles()).isEmpty();
     }
 
@@ -165,6 +218,6 @@ class FrameModelsTest {
     @Test
     void theReasonOfAFailureNamesEveryCauseOnce() {
         Exception failure = new IllegalStateException("writing the copy", new IOException("disk full"));
-        assertThat(SwingAsker.reasonOf(failure)).isEqualTo("writing the copy\ndisk full");
+        assertThat(SwingAsker.reasonOf(failure, Locale.ENGLISH)).isEqualTo("writing the copy\ndisk full");
     }
 }

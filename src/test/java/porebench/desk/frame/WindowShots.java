@@ -3,6 +3,7 @@ package porebench.desk.frame;
 import java.awt.Dimension;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import porebench.desk.EventThread;
 import porebench.desk.Page;
 import porebench.desk.Shots;
@@ -11,7 +12,8 @@ import porebench.record.MixId;
 /**
  * Saves a picture of every page and register of the window on the demo lab book, for people to look at.
  *
- * <p>Arguments: the folder for the pictures, light or dark, width, height, and the ids of the mixes to show.
+ * <p>Arguments: the folder for the pictures, light or dark, width, height, and the ids of the mixes to show. The window
+ * speaks English where the property {@code porebench.shots.language} names no other language, such as {@code es-ES}.
  */
 final class WindowShots {
     private WindowShots() {}
@@ -21,8 +23,9 @@ final class WindowShots {
         Theme theme = Theme.ofSymbol(arguments[1]);
         Dimension size = new Dimension(Integer.parseInt(arguments[2]), Integer.parseInt(arguments[3]));
         Path books = Files.createTempDirectory("porebench-shots");
+        Locale language = Locale.forLanguageTag(System.getProperty("porebench.shots.language", "en"));
         EventThread.run(theme::apply);
-        DemoDesk demo = EventThread.call(() -> DemoDesk.filled(books));
+        DemoDesk demo = EventThread.call(() -> DemoDesk.filled(books, language));
         demo.memory.remember(size);
         demo.memory.remember(theme);
         WorkbenchFrame window = EventThread.call(() -> Workbench.open(demo.desk, demo.file, demo.memory));

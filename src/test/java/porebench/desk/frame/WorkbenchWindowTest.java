@@ -214,6 +214,21 @@ class WorkbenchWindowTest {
     }
 
     @Test
+    void aLanguageIsRememberedForTheNextTimeAndSaidInBothLanguages() throws Exception {
+        JMenu languages = (JMenu) item("menu.language");
+        JMenuItem spanish = Stream.of(languages.getMenuComponents())
+                .map(JMenuItem.class::cast)
+                .filter(each -> "menu.language.es".equals(each.getName()))
+                .findFirst()
+                .orElseThrow();
+        assertThat(spanish.getText()).isEqualTo("Español");
+        EventThread.run(spanish::doClick);
+        assertThat(demo.memory.language()).isEqualTo(Language.SPANISH);
+        assertThat(demo.asker.told).singleElement().asString().contains("next time", "próxima vez");
+        assertThat(item("menu.new").getText()).isEqualTo("New …");
+    }
+
+    @Test
     void aFileThatIsNoLabBookIsRefusedAndTheLabBookBeforeStaysOpen() throws Exception {
         Path noBook = Files.writeString(folder.resolve("letter.txt"), "Dear laboratory");
         LabBook before = demo.desk.book();

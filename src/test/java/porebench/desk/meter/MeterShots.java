@@ -28,7 +28,7 @@ final class MeterShots {
     public static void main(String[] arguments) throws Exception {
         Theme theme = Theme.ofSymbol(arguments[1]);
         int percent = Integer.parseInt(arguments[2]);
-        MixDesk mixDesk = new MixDesk(Locale.ENGLISH);
+        MixDesk mixDesk = new MixDesk(Locale.forLanguageTag(System.getProperty("porebench.shots.language", "en")));
         LocalDate today = mixDesk.desk.tools().today();
         mixDesk.keepElsewhere(Draft.of(Samples.meter("A-1", MeterType.A)), Draft.of(Samples.meter("N-1", MeterType.B)));
         MeterStories.ofTypeB(today.minusDays(3)).forEach(one -> mixDesk.keepElsewhere(Draft.of(one)));

@@ -266,6 +266,21 @@ class MixModelTest {
     }
 
     @Test
+    void inSpanishAnswersAreSpanishAndNumbersHaveTheirComma() {
+        MixDesk spanish = new MixDesk(Locale.forLanguageTag("es"));
+        spanish.select("M-1");
+        MixModel page = new MixModel(spanish.desk);
+        assertThat(page.draft().rows().get(0).text(MixColumn.RELATIVE_DENSITY)).isEqualTo("2,650");
+        page.steps().type(MixField.TARGET_AIR, "60,5");
+        assertThat(page.shownProblems().stream().map(spanish.desk.tools().problemText()::say))
+                .anyMatch(said -> said.startsWith("El aire previsto, 60,5 %, debe estar entre 0 y "));
+        page.steps().type(MixField.TARGET_AIR, "5.5");
+        assertThat(page.shownProblems().stream().map(spanish.desk.tools().problemText()::say))
+                .containsExactly(
+                        "Aire previsto: \"5.5\" no es un número. Escribir cifras con un solo signo decimal y nada más.");
+    }
+
+    @Test
     void onlySourcesOfTheRowsRoleAreOffered() {
         assertThat(model.sourcesFor(Role.FINE))
                 .extracting(source -> source.id().text())
