@@ -3,7 +3,6 @@ package porebench.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
-import java.awt.Container;
 import java.awt.GridLayout;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
@@ -12,7 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import javax.swing.AbstractButton;
@@ -71,20 +69,7 @@ class MixSampleWindowTest {
     }
 
     private <T extends Component> T find(Class<T> type, String name) {
-        return find(frame.getContentPane(), type, name).orElseThrow(() -> new AssertionError("no " + name));
-    }
-
-    private static <T extends Component> Optional<T> find(Container in, Class<T> type, String name) {
-        for (Component each : in.getComponents()) {
-            if (type.isInstance(each) && name.equals(each.getName())) {
-                return Optional.of(type.cast(each));
-            }
-            Optional<T> inside = each instanceof Container container ? find(container, type, name) : Optional.empty();
-            if (inside.isPresent()) {
-                return inside;
-            }
-        }
-        return Optional.empty();
+        return Named.in(frame.getContentPane(), type, name);
     }
 
     private void type(String field, String text) throws Exception {

@@ -3,14 +3,12 @@ package porebench.desk.meter;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
-import java.awt.Container;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import javax.swing.AbstractButton;
@@ -26,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.EventThread;
 import porebench.desk.Keys;
 import porebench.desk.MixDesk;
+import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.frame.Theme;
 import porebench.method.MeterType;
@@ -66,20 +65,7 @@ class MeterWindowTest {
     }
 
     private <T extends Component> T find(Class<T> type, String name) {
-        return find(frame.getContentPane(), type, name).orElseThrow(() -> new AssertionError("no " + name));
-    }
-
-    private static <T extends Component> Optional<T> find(Container in, Class<T> type, String name) {
-        for (Component each : in.getComponents()) {
-            if (type.isInstance(each) && name.equals(each.getName())) {
-                return Optional.of(type.cast(each));
-            }
-            Optional<T> inside = each instanceof Container container ? find(container, type, name) : Optional.empty();
-            if (inside.isPresent()) {
-                return inside;
-            }
-        }
-        return Optional.empty();
+        return Named.in(frame.getContentPane(), type, name);
     }
 
     private void type(String field, String text) throws Exception {

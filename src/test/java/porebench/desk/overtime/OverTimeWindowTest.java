@@ -3,7 +3,6 @@ package porebench.desk.overtime;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
-import java.awt.Container;
 import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.MouseEvent;
@@ -12,7 +11,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -25,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.EventThread;
+import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.frame.Theme;
 import porebench.record.TrialId;
@@ -62,20 +61,7 @@ class OverTimeWindowTest {
     }
 
     private <T extends Component> T find(Class<T> type, String name) {
-        return find(frame.getContentPane(), type, name).orElseThrow(() -> new AssertionError("no " + name));
-    }
-
-    private static <T extends Component> Optional<T> find(Container in, Class<T> type, String name) {
-        for (Component each : in.getComponents()) {
-            if (type.isInstance(each) && name.equals(each.getName())) {
-                return Optional.of(type.cast(each));
-            }
-            Optional<T> inside = each instanceof Container container ? find(container, type, name) : Optional.empty();
-            if (inside.isPresent()) {
-                return inside;
-            }
-        }
-        return Optional.empty();
+        return Named.in(frame.getContentPane(), type, name);
     }
 
     private void press(String button) throws Exception {

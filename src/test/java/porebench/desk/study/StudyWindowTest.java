@@ -3,11 +3,9 @@ package porebench.desk.study;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
-import java.awt.Container;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Optional;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JFrame;
@@ -20,6 +18,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.BenchBook;
 import porebench.desk.EventThread;
+import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.frame.Theme;
 
@@ -60,20 +59,7 @@ class StudyWindowTest {
     }
 
     private <T extends Component> T find(Class<T> type, String name) {
-        return find(frame.getContentPane(), type, name).orElseThrow(() -> new AssertionError("no " + name));
-    }
-
-    private static <T extends Component> Optional<T> find(Container in, Class<T> type, String name) {
-        for (Component each : in.getComponents()) {
-            if (type.isInstance(each) && name.equals(each.getName())) {
-                return Optional.of(type.cast(each));
-            }
-            Optional<T> inside = each instanceof Container container ? find(container, type, name) : Optional.empty();
-            if (inside.isPresent()) {
-                return inside;
-            }
-        }
-        return Optional.empty();
+        return Named.in(frame.getContentPane(), type, name);
     }
 
     private String text(String name) {
