@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetLine;
+import porebench.method.budget.Part;
 import porebench.record.MixId;
 import porebench.statistics.IntervalCheck;
 import porebench.statistics.MonteCarlo;
@@ -144,7 +145,7 @@ final class BudgetReport implements Report {
             rows.add(List.of(
                     words.say("part." + line.part().symbol()),
                     shown.fixed(line.value(), 3),
-                    line.part().unit(),
+                    unit(line.part()),
                     shown.fixed(line.standardUncertainty(), DECIMALS),
                     shown.fixed(line.sensitivity(), DECIMALS),
                     shown.fixed(line.sizePercent(), DECIMALS),
@@ -153,6 +154,14 @@ final class BudgetReport implements Report {
                     words.say("origin." + line.origin().symbol())));
         }
         return rows;
+    }
+
+    private String unit(Part part) {
+        return switch (part.unit()) {
+            case "% air" -> words.say("unit.air");
+            case "% bowl" -> words.say("unit.bowl");
+            default -> part.unit();
+        };
     }
 
     private String degrees(double degrees) {

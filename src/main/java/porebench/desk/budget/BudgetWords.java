@@ -85,8 +85,12 @@ final class BudgetWords {
                         unit(line));
     }
 
-    private static String unit(BudgetLine line) {
-        return line.part().unit();
+    private String unit(BudgetLine line) {
+        return switch (line.part().unit()) {
+            case "% air" -> texts.get("cell.unit.air");
+            case "% bowl" -> texts.get("cell.unit.bowl");
+            default -> line.part().unit();
+        };
     }
 
     String degrees(double degrees) {

@@ -28,7 +28,7 @@ record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts tex
     enum Column {
         TRIAL(150),
         FACTOR(95),
-        STATE(95),
+        STATE(110),
         DOUBTS(80),
         TESTED_AT(135),
         OPERATOR(120),

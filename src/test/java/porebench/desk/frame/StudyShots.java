@@ -5,6 +5,7 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JScrollPane;
@@ -16,7 +17,8 @@ import porebench.desk.Shots;
  * Saves pictures of the Studies screen on the demo lab book, for people to look at.
  *
  * <p>Arguments: the folder for the pictures, light or dark, width, height, and one file for each study but the first: layers,
- * operators, laboratories.
+ * operators, laboratories. The window speaks the language of the property {@code porebench.shots.language}, as that of
+ * {@link WindowShots} does.
  */
 final class StudyShots {
     private StudyShots() {}
@@ -26,7 +28,8 @@ final class StudyShots {
         Theme theme = Theme.ofSymbol(arguments[1]);
         Path books = Files.createTempDirectory("porebench-shots");
         EventThread.run(theme::apply);
-        DemoDesk demo = EventThread.call(() -> DemoDesk.filled(books));
+        Locale language = Locale.forLanguageTag(System.getProperty("porebench.shots.language", "en"));
+        DemoDesk demo = EventThread.call(() -> DemoDesk.filled(books, language));
         demo.memory.remember(new Dimension(Integer.parseInt(arguments[2]), Integer.parseInt(arguments[3])));
         demo.memory.remember(theme);
         WorkbenchFrame window = EventThread.call(() -> Workbench.open(demo.desk, demo.file, demo.memory));
