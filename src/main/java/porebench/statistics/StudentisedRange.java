@@ -4,7 +4,10 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
+import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
+import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.special.Erf;
 import org.apache.commons.math3.special.Gamma;
 import porebench.quantity.Require;
 
@@ -28,7 +31,18 @@ final class StudentisedRange {
 
     private record Point(int n, int degreesOfFreedom, double probability) {}
 
+    /** No range of normal values is as wide as this many standard deviations, to all digits. */
+    private static final double WIDEST = 13;
+
+    private static final int NODES_A_UNIT = 40;
+
+    /** Remembers the places and weights, which take longest to find. */
+    private static final GaussIntegratorFactory GAUSS = new GaussIntegratorFactory();
+
     private static final ConcurrentMap<Point, Double> KNOWN = new ConcurrentHashMap<>();
+
+    /** The probability that n values span at most a width, by n: the integral below asks for it thousands of times. */
+    private static final ConcurrentMap<Integer, PolynomialSplineFunction> WITHIN = new ConcurrentHashMap<>();
 
     private StudentisedRange() {}
 
@@ -61,8 +75,53 @@ final class StudentisedRange {
         double reach = FAR / Math.sqrt(2.0 * degreesOfFreedom);
         double half = degreesOfFreedom / 2.0;
         double constant = Math.log(2) + half * Math.log(half) - Gamma.logGamma(half);
-        GaussIntegrator integrator = new GaussIntegratorFactory().legendre(POINTS, Math.max(0, 1 - reach), 1 + reach);
+        PolynomialSplineFunction within = WITHIN.computeIfAbsent(n, StudentisedRange::spline);
+        GaussIntegrator integrator = GAUSS.legendre(POINTS, Math.max(0, 1 - reach), 1 + reach);
         return integrator.integrate(s -> Math.exp(constant + (degreesOfFreedom - 1) * Math.log(s) - half * s * s)
-                * CriticalRange.probabilityWithin(q * s, n, STEPS_A_UNIT));
+                * (q * s < WIDEST ? within.value(q * s) : 1));
+    }
+
+    /**
+     * Returns a curve through exact probabilities, good to about 1e-9 between them.
+     *
+     * <p>They are the sums of {@link CriticalRange}, n density(x) (F(x + width) - F(x))^(n - 1) over equal steps of x, whose
+     * places all lie on the grid of the widths, so that F is looked up.
+     */
+    private static PolynomialSplineFunction spline(int n) {
+        int nodes = (int) (WIDEST * NODES_A_UNIT) + 1;
+        int stride = NODES_A_UNIT / STEPS_A_UNIT;
+        double[] widths = new double[nodes];
+        double[] probabilities = new double[nodes];
+        for (int i = 0; i < nodes; i++) {
+            widths[i] = (double) i / NODES_A_UNIT;
+            for (int x = -Grid.END; x <= Grid.END; x += stride) {
+                probabilities[i] += Grid.density(x) * Math.pow(Grid.below(x + i) - Grid.below(x), n - 1.0);
+            }
+            probabilities[i] *= (double) n / STEPS_A_UNIT;
+        }
+        return new SplineInterpolator().interpolate(widths, probabilities);
+    }
+
+    /** The normal distribution at the places of a grid, counted from 0 in both directions. */
+    private static final class Grid {
+        /** Ten standard deviations. */
+        static final int END = 10 * NODES_A_UNIT;
+
+        private static final double[] BELOW = new double[2 * END + 1];
+
+        static {
+            for (int i = 0; i < BELOW.length; i++) {
+                BELOW[i] = Erf.erfc(-(i - END) / (Math.sqrt(2) * NODES_A_UNIT)) / 2;
+            }
+        }
+
+        static double below(int place) {
+            return place > END ? 1 : BELOW[place + END];
+        }
+
+        static double density(int place) {
+            double x = (double) place / NODES_A_UNIT;
+            return Math.exp(-x * x / 2) / Math.sqrt(2 * Math.PI);
+        }
     }
 }
