@@ -60,7 +60,7 @@ class BudgetChartTest {
         assertThat(legend(DATA))
                 .containsExactly(
                         "found in the laboratory (in brackets: share of the variance)",
-                        "assumed: common practice, no source");
+                        "not found in the laboratory: assumed, or from the profile");
         assertThat(legend(new BudgetBars(List.of(new BudgetBars.Bar("scatter", 0.1, 1, false)), 0.1)))
                 .hasSize(1);
         assertThat(legend(new BudgetBars(List.of(), 0))).isEmpty();

@@ -27,7 +27,8 @@ final class Verdict {
         if (points == 0) {
             return texts.get(outcome.wishes().id().isBlank() ? "verdict.nothing" : "verdict.none");
         }
-        if (outcome.limited().isEmpty()) {
+        // One determination has limits, from its own spread, but nothing to lie beside.
+        if (points == 1 || outcome.limited().isEmpty()) {
             return texts.get(points == 1 ? "verdict.one" : "verdict.no-limits", counted);
         }
         String standing = standing(points, counted);

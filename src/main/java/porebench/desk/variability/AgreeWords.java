@@ -101,7 +101,8 @@ final class AgreeWords {
                         + texts.get(
                                 range.passes() ? "agree.laboratory.passes" : "agree.laboratory.fails",
                                 Integer.toString(summary().count()),
-                                numbers.show(range.limit(), FINE_DECIMALS)))
+                                numbers.show(range.limit(), FINE_DECIMALS),
+                                numbers.show(range.range(), FINE_DECIMALS)))
                 .orElse(usual);
     }
 

@@ -304,4 +304,13 @@ class OverTimeModelTest {
         model.typeBase(true, "20", "", "");
         assertThat(model.baseRefusal()).isEmpty();
     }
+
+    @Test
+    void oneDeterminationHasNothingToLieBeside() {
+        made.quiet(4);
+        OverTimeModel model = made.model();
+        model.choose(PhasedChart.Kind.MEAN_RANGE);
+        assertThat(model.verdict())
+                .isEqualTo("Only 1 determination so far: limits need at least two, and lasting ones about twenty.");
+    }
 }

@@ -97,7 +97,7 @@ class QuestionsTest {
                 .isEqualTo(
                         "The trials of the laboratory's other determinations on Type B meters scatter with a standard"
                                 + " deviation of 0.055 % (95 % interval 0.038 to 0.096 %; determinations: 2, degrees of freedom:"
-                                + " 10). By that, 4 trials may span 0.316 %, and these do not span more.");
+                                + " 10). By that, 4 trials may span 0.316 %; these span 0.200 %.");
         assertThat(agree.tests())
                 .containsExactly(
                         new Question.TestLine("Standard deviation against the laboratory's, F", "2.222", "p = 0.148"));
@@ -114,7 +114,7 @@ class QuestionsTest {
         Question agree = question(model, "agree");
         assertThat(agree.answer()).isEqualTo("No: they spread wider than this laboratory's trials usually do.");
         assertThat(agree.isAlarm()).isTrue();
-        assertThat(agree.reasons().get(1)).endsWith("By that, 3 trials may span 0.289 %, and these span more.");
+        assertThat(agree.reasons().get(1)).endsWith("By that, 3 trials may span 0.289 %, but these span 0.300 %.");
         assertThat(model.verdict().sentence())
                 .isEqualTo("3 trials spread over 0.30 %, more than the 0.29 % that this laboratory's trials usually do:"
                         + " find out why, or make more, before a factor is issued.");
@@ -153,7 +153,7 @@ class QuestionsTest {
                 .isEqualTo(
                         "The trials of the laboratory's other determinations on Type B meters scatter less than a dial"
                                 + " divided to 0.10 % can show (determinations: 2); the division counts as a standard deviation of"
-                                + " 0.029 %. By that, 3 trials may span 0.152 %, and these do not span more.");
+                                + " 0.029 %. By that, 3 trials may span 0.152 %; these span 0.100 %.");
         assertThat(agree.isAlarm()).isFalse();
         assertThat(finding(agree, 0)).isEqualTo("not judged: no more than one division of the dial (0.10 %)");
     }
