@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
@@ -35,6 +37,23 @@ public final class EventThread implements BeforeEachCallback, AfterEachCallback 
         for (int round = 0; round < 3; round++) {
             EventQueue.invokeAndWait(() -> {});
         }
+    }
+
+    /** Asks on the event thread until something is so, and returns whether it came about within half a minute. */
+    public static boolean comes(Callable<Boolean> what) throws Exception {
+        return comesWithin(30, what);
+    }
+
+    /** Asks on the event thread until something is so, and returns whether it came about within some seconds. */
+    public static boolean comesWithin(int seconds, Callable<Boolean> what) throws Exception {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
+        while (!call(what)) {
+            if (System.nanoTime() > end) {
+                return false;
+            }
+            LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(1));
+        }
+        return true;
     }
 
     @Override

@@ -18,7 +18,7 @@ public final class Keys {
         robot.setAutoWaitForIdle(false);
     }
 
-    /** Strikes keys together, the last one first let go, and waits until the window has dealt with them. */
+    /** Strikes keys together, the last one first let go. What they cause is to be waited for: see {@link EventThread#comes}. */
     public void strike(int... keys) {
         for (int key : keys) {
             robot.keyPress(key);
@@ -26,11 +26,5 @@ public final class Keys {
         for (int i = keys.length - 1; i >= 0; i--) {
             robot.keyRelease(keys[i]);
         }
-        robot.waitForIdle();
-    }
-
-    /** Waits until the window has nothing left to do. */
-    public void waitForIdle() {
-        robot.waitForIdle();
     }
 }

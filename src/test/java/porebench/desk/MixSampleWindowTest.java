@@ -157,11 +157,11 @@ class MixSampleWindowTest {
         for (int key : new int[] {KeyEvent.VK_7, KeyEvent.VK_2, KeyEvent.VK_5, KeyEvent.VK_TAB}) {
             keys.strike(key);
         }
-        EventThread.settle();
-        assertThat(EventThread.call(() -> find(JTable.class, "constituents").getValueAt(0, MASS)))
-                .isEqualTo("725");
-        assertThat(EventThread.call(() -> find(JTable.class, "constituents").getSelectedColumn()))
-                .isEqualTo(MASS + 1);
+        JTable constituents = find(JTable.class, "constituents");
+        assertThat(EventThread.comes(() -> constituents.getSelectedColumn() == MASS + 1))
+                .as("the Tab arrived")
+                .isTrue();
+        assertThat(EventThread.call(() -> constituents.getValueAt(0, MASS))).isEqualTo("725");
         EventThread.run(mix::undo);
         assertThat(EventThread.call(mix::hasUnsavedDraft)).isFalse();
     }

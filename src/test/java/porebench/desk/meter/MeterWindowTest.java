@@ -212,11 +212,12 @@ class MeterWindowTest {
         for (int key : new int[] {KeyEvent.VK_3, KeyEvent.VK_5, KeyEvent.VK_TAB, KeyEvent.VK_4, KeyEvent.VK_TAB}) {
             keys.strike(key);
         }
-        EventThread.settle();
         JTable table = find(JTable.class, "bowl.fills");
+        assertThat(EventThread.comes(() -> table.getSelectedColumn() == 2))
+                .as("the second Tab arrived")
+                .isTrue();
         assertThat(EventThread.call(() -> table.getValueAt(0, 0))).isEqualTo("35");
         assertThat(EventThread.call(() -> table.getValueAt(0, 1))).isEqualTo("4");
-        assertThat(EventThread.call(table::getSelectedColumn)).isEqualTo(2);
         assertThat(EventThread.call(table::getRowCount)).as("a row to go on in").isEqualTo(2);
         EventThread.run(page::undo);
         assertThat(EventThread.call(page::hasUnsavedDraft)).isFalse();

@@ -32,7 +32,7 @@ import porebench.record.Version;
 @NeedsDisplay
 @ExtendWith(EventThread.class)
 class TrialsWindowTest {
-    private static final int MOST_ROUNDS = 200;
+    private static final int MOST_ROUNDS = 30;
 
     private final BenchBook bench = new BenchBook();
     private JFrame frame;
@@ -56,19 +56,15 @@ class TrialsWindowTest {
 
     /** A display without a window manager hands the keyboard over only when asked, and not always at once. */
     private void takeTheKeyboard() throws Exception {
-        for (int round = 0; round < MOST_ROUNDS && focused().isEmpty(); round++) {
+        boolean taken = false;
+        for (int round = 0; round < MOST_ROUNDS && !taken; round++) {
             EventThread.run(() -> {
                 frame.toFront();
                 frame.requestFocus();
             });
-            keys.waitForIdle();
+            taken = EventThread.comesWithin(1, () -> !focused().isEmpty());
         }
-        assertThat(focused()).isNotEmpty();
-    }
-
-    private static Optional<Component> focusOwner() throws Exception {
-        return EventThread.call(() -> Optional.ofNullable(
-                KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner()));
+        assertThat(taken).as("the window has the keyboard").isTrue();
     }
 
     @AfterEach
@@ -76,15 +72,15 @@ class TrialsWindowTest {
         EventThread.run(() -> frame.dispose());
     }
 
-    private static String focused() throws Exception {
-        return focusOwner().map(Component::getName).orElse("");
+    private static String focused() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        return owner == null || owner.getName() == null ? "" : owner.getName();
     }
 
     private void awaitFocus(String name) throws Exception {
-        for (int round = 0; round < MOST_ROUNDS && !focused().equals(name); round++) {
-            keys.waitForIdle();
-        }
-        assertThat(focused()).isEqualTo(name);
+        assertThat(EventThread.comes(() -> focused().equals(name)))
+                .as("the caret goes to " + name + ", but is in " + EventThread.call(TrialsWindowTest::focused))
+                .isTrue();
     }
 
     private void type(String text) {
@@ -101,16 +97,24 @@ class TrialsWindowTest {
     }
 
     private void toMeter() throws Exception {
-        for (int round = 0; round < MOST_ROUNDS && !focused().equals("meter"); round++) {
+        boolean there = false;
+        for (int round = 0; round < MOST_ROUNDS && !there; round++) {
             takeTheKeyboard();
             keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_R);
+            there = EventThread.comesWithin(1, () -> focused().equals("meter"));
         }
-        awaitFocus("meter");
+        assertThat(there).as("Alt+R goes to the meter").isTrue();
     }
 
-    private Optional<Trial> kept(String id) throws Exception {
-        keys.waitForIdle();
-        return EventThread.call(() -> bench.book.latest(Trial.class, id).map(Version::value));
+    private Optional<Trial> now(String id) {
+        return bench.book.latest(Trial.class, id).map(Version::value);
+    }
+
+    private Trial kept(String id) throws Exception {
+        assertThat(EventThread.comes(() -> now(id).isPresent()))
+                .as("trial " + id + " is kept")
+                .isTrue();
+        return now(id).orElseThrow();
     }
 
     @Test
@@ -129,7 +133,7 @@ class TrialsWindowTest {
         keys.strike(KeyEvent.VK_ENTER);
         enter("remarks", "calm");
 
-        Trial trial = kept("K7-T1").orElseThrow();
+        Trial trial = kept("K7-T1");
         assertThat(trial.readings().fine()).contains(Typed.of("4902.0", MassUnit.GRAM));
         assertThat(trial.readings().gaugePercent().orElseThrow().toPlainString())
                 .isEqualTo("6.40");
@@ -156,7 +160,7 @@ class TrialsWindowTest {
         awaitFocus("leak");
         keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
 
-        Trial trial = kept("K7-T1").orElseThrow();
+        Trial trial = kept("K7-T1");
         assertThat(trial.readings().meterType()).isEqualTo(MeterType.A);
         assertThat(trial.keptBecause()).contains("read twice by two people");
         assertThat(bench.asker.asked).containsExactly("Keep trial K7-T1 with its doubts");
@@ -167,11 +171,11 @@ class TrialsWindowTest {
         toMeter();
         keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
         awaitFocus("withdrawn");
-        assertThat(kept("K7-T1")).isEmpty();
+        assertThat(EventThread.call(() -> now("K7-T1"))).isEmpty();
         keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_Y);
         keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
         awaitFocus("meter");
-        assertThat(kept("K7-T1").orElseThrow().readings().leak()).isTrue();
+        assertThat(kept("K7-T1").readings().leak()).isTrue();
     }
 
     @Test
