@@ -203,7 +203,8 @@ final class ControlPlotChart {
         words.setLabelBackgroundColor(look.background());
         words.setLabelAnchor(placed.isLeft() ? RectangleAnchor.TOP_LEFT : RectangleAnchor.TOP_RIGHT);
         words.setLabelTextAnchor(placed.isLeft() ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);
-        words.setLabelOffset(new RectangleInsets((4 + ROW_PIXELS * placed.row()) * look.scale(), 4, 4, 4));
+        double gap = 4 * look.scale();
+        words.setLabelOffset(new RectangleInsets(gap + ROW_PIXELS * placed.row() * look.scale(), gap, gap, gap));
         plot.addDomainMarker(words, Layer.FOREGROUND);
     }
 

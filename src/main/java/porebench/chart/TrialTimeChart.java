@@ -135,7 +135,8 @@ final class TrialTimeChart {
         line.setLabelBackgroundColor(look.background());
         line.setLabelAnchor(farRight ? RectangleAnchor.TOP_LEFT : RectangleAnchor.TOP_RIGHT);
         line.setLabelTextAnchor(farRight ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);
-        line.setLabelOffset(new RectangleInsets(4, 4, 4, 4));
+        double gap = 4 * look.scale();
+        line.setLabelOffset(new RectangleInsets(gap, gap, gap, gap));
         plot.addDomainMarker(line, Layer.BACKGROUND);
     }
 

@@ -32,7 +32,6 @@ import porebench.statistics.MonteCarlo;
 /** {@code budget}: the uncertainty of a factor, and of a field reading corrected by it, and what it is made of. */
 @Command(name = "budget")
 final class BudgetCommand extends OneCommand {
-    private static final BigDecimal WIDEST_DIVISION = BigDecimal.TEN;
     private static final int FEWEST_DRAWS = 1000;
     private static final int MOST_DRAWS = 10_000_000;
 
@@ -109,9 +108,7 @@ final class BudgetCommand extends OneCommand {
     }
 
     private void checkOptions(List<Problem> problems) {
-        if (division.signum() <= 0 || division.compareTo(WIDEST_DIVISION) > 0) {
-            problems.add(Problem.error("division", "air.division-out-of-range", division));
-        }
+        checkDivision(division, problems);
         if (draws < FEWEST_DRAWS || draws > MOST_DRAWS) {
             problems.add(Problem.error("draws", "command.draws-out-of-range", draws, FEWEST_DRAWS, MOST_DRAWS));
         }

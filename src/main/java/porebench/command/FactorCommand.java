@@ -28,8 +28,6 @@ import porebench.record.Version;
 /** {@code factor}: the factor of every mix in a trial sheet, all trials of a mix being one determination. */
 @Command(name = "factor")
 final class FactorCommand extends OneCommand {
-    private static final BigDecimal WIDEST_DIVISION = BigDecimal.TEN;
-
     @Option(names = "--trials", required = true, paramLabel = "<file>")
     private Path trialFile;
 
@@ -52,9 +50,7 @@ final class FactorCommand extends OneCommand {
     @Override
     Outcome carryOut() {
         List<Problem> own = new ArrayList<>();
-        if (division.signum() <= 0 || division.compareTo(WIDEST_DIVISION) > 0) {
-            own.add(Problem.error("division", "air.division-out-of-range", division));
-        }
+        checkDivision(division, own);
         Profile chosen = profile(Optional.ofNullable(profileId), own);
         Map<MixId, List<Trial>> trials =
                 TrialsOfFile.read(ports().sheets().get(), trialFile, Optional.ofNullable(mixId), own);

@@ -29,7 +29,6 @@ import porebench.record.port.Sheet;
 /** {@code meter}: how a meter stood on a day, from a file of calibrations. */
 @Command(name = "meter")
 final class MeterCommand extends OneCommand {
-    private static final BigDecimal WIDEST_DIVISION = BigDecimal.TEN;
     private static final double LARGEST_BOWL_LITRES = 1000;
 
     /** Stands in where a file weighs no bowl and checks no dial: nothing is computed from it. */
@@ -90,9 +89,7 @@ final class MeterCommand extends OneCommand {
     }
 
     private void checkOptions(List<Problem> problems) {
-        if (division.signum() <= 0 || division.compareTo(WIDEST_DIVISION) > 0) {
-            problems.add(Problem.error("division", "air.division-out-of-range", division));
-        }
+        checkDivision(division, problems);
         if (bowl != null && !(bowl.cubicMetres() > 0 && bowl.in(VolumeUnit.LITRE) <= LARGEST_BOWL_LITRES)) {
             problems.add(
                     Problem.error("bowl", "command.bowl-out-of-range", bowl.in(VolumeUnit.LITRE), LARGEST_BOWL_LITRES));

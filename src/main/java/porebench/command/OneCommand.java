@@ -22,6 +22,8 @@ import porebench.record.port.Spoken;
  * What all commands have in common: {@code --json}, {@code --help}, and that whatever happens ends in one clear answer.
  */
 abstract class OneCommand implements Callable<Integer> {
+    private static final BigDecimal WIDEST_DIVISION = BigDecimal.TEN;
+
     private final Surroundings here;
     private final Ports ports;
 
@@ -108,6 +110,13 @@ abstract class OneCommand implements Callable<Integer> {
     static void checkPositive(String option, @Nullable BigDecimal number, List<Problem> problems) {
         if (number != null && number.signum() <= 0) {
             problems.add(Problem.error(option, "command.not-positive", "--" + option, number));
+        }
+    }
+
+    /** Adds the problem that a division of a scale, in % air, cannot be meant. */
+    static void checkDivision(BigDecimal percent, List<Problem> problems) {
+        if (percent.signum() <= 0 || percent.compareTo(WIDEST_DIVISION) > 0) {
+            problems.add(Problem.error("division", "air.division-out-of-range", percent));
         }
     }
 

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.offset;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,10 +14,7 @@ import porebench.method.Profile;
 import porebench.method.meter.DialCurve;
 import porebench.method.profile.Profiles;
 import porebench.method.trial.DeterminationSummary;
-import porebench.method.trial.Expected;
-import porebench.method.trial.Readings;
 import porebench.method.trial.TrialFactor;
-import porebench.method.trial.Withdrawal;
 import porebench.statistics.MeanInterval;
 
 /**
@@ -71,19 +67,7 @@ class CoverageTest {
     }
 
     private static double factor(SimulatedTrial trial) {
-        Readings readings = new Readings(
-                trial.meterType(),
-                trial.bowl(),
-                Optional.of(trial.fine()),
-                Optional.of(trial.coarse()),
-                Optional.of(trial.soakMinutes()),
-                Optional.of(trial.waterCelsius()),
-                trial.withdrawnMillilitres().map(water -> new Withdrawal(water, Withdrawal.Unit.MILLILITRE)),
-                trial.gaugePercent(),
-                trial.h1Percent(),
-                trial.h2Percent(),
-                false);
-        TrialFactor factor = TrialFactor.of(readings, Expected.UNKNOWN, PROFILE);
+        TrialFactor factor = HonestTrials.judged(trial, PROFILE);
         assertThat(factor.counts()).isTrue();
         return factor.factorPercent().orElseThrow();
     }

@@ -39,11 +39,12 @@ public final class HonestTrials {
                 .withOperatorScatter(part)
                 .with(new Bench.Gauge(type, usual.bowl(), new BigDecimal("0.1"), part, 1));
         factors = bench.trials(count, seed).stream()
-                .mapToDouble(HonestTrials::factor)
+                .mapToDouble(trial -> judged(trial, PROFILE).factorPercent().orElseThrow())
                 .toArray();
     }
 
-    private static double factor(SimulatedTrial trial) {
+    /** Judges a simulated trial as if it had been typed. */
+    static TrialFactor judged(SimulatedTrial trial, Profile profile) {
         Readings readings = new Readings(
                 trial.meterType(),
                 trial.bowl(),
@@ -56,9 +57,7 @@ public final class HonestTrials {
                 trial.h1Percent(),
                 trial.h2Percent(),
                 false);
-        return TrialFactor.of(readings, Expected.UNKNOWN, PROFILE)
-                .factorPercent()
-                .orElseThrow();
+        return TrialFactor.of(readings, Expected.UNKNOWN, profile);
     }
 
     /** Returns the next factors of the stock, in % air. */
