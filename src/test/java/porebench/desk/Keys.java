@@ -1,7 +1,11 @@
 package porebench.desk;
 
 import java.awt.AWTException;
+import java.awt.KeyboardFocusManager;
 import java.awt.Robot;
+import java.util.concurrent.Callable;
+import javax.swing.JTable;
+import javax.swing.text.JTextComponent;
 
 /**
  * Keys struck on the display, one stroke a call.
@@ -26,5 +30,22 @@ public final class Keys {
         for (int i = keys.length - 1; i >= 0; i--) {
             robot.keyRelease(keys[i]);
         }
+    }
+
+    /** Strikes a key and waits until what it causes has come about. */
+    public void strikeUntil(Callable<Boolean> effect, String what, int key) throws Exception {
+        strike(key);
+        robot.waitForIdle();
+        if (!EventThread.comes(effect)) {
+            throw new AssertionError(what + " did not come; the caret is in "
+                    + EventThread.call(() -> String.valueOf(KeyboardFocusManager.getCurrentKeyboardFocusManager()
+                            .getFocusOwner())));
+        }
+    }
+
+    /** Returns whether a cell of a table is being typed into and shows a text. */
+    public static boolean isTyping(JTable table, String text) {
+        return table.getEditorComponent() instanceof JTextComponent editor
+                && editor.getText().equals(text);
     }
 }

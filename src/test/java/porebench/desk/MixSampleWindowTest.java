@@ -154,13 +154,11 @@ class MixSampleWindowTest {
                 .as("the table has the focus")
                 .isTrue();
         Keys keys = new Keys();
-        for (int key : new int[] {KeyEvent.VK_7, KeyEvent.VK_2, KeyEvent.VK_5, KeyEvent.VK_TAB}) {
-            keys.strike(key);
-        }
         JTable constituents = find(JTable.class, "constituents");
-        assertThat(EventThread.comes(() -> constituents.getSelectedColumn() == MASS + 1))
-                .as("the Tab arrived")
-                .isTrue();
+        keys.strikeUntil(() -> Keys.isTyping(constituents, "7"), "7", KeyEvent.VK_7);
+        keys.strikeUntil(() -> Keys.isTyping(constituents, "72"), "72", KeyEvent.VK_2);
+        keys.strikeUntil(() -> Keys.isTyping(constituents, "725"), "725", KeyEvent.VK_5);
+        keys.strikeUntil(() -> constituents.getSelectedColumn() == MASS + 1, "the next column", KeyEvent.VK_TAB);
         assertThat(EventThread.call(() -> constituents.getValueAt(0, MASS))).isEqualTo("725");
         EventThread.run(mix::undo);
         assertThat(EventThread.call(mix::hasUnsavedDraft)).isFalse();

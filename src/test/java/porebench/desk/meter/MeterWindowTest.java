@@ -209,13 +209,12 @@ class MeterWindowTest {
                 .as("the table has the focus")
                 .isTrue();
         Keys keys = new Keys();
-        for (int key : new int[] {KeyEvent.VK_3, KeyEvent.VK_5, KeyEvent.VK_TAB, KeyEvent.VK_4, KeyEvent.VK_TAB}) {
-            keys.strike(key);
-        }
         JTable table = find(JTable.class, "bowl.fills");
-        assertThat(EventThread.comes(() -> table.getSelectedColumn() == 2))
-                .as("the second Tab arrived")
-                .isTrue();
+        keys.strikeUntil(() -> Keys.isTyping(table, "3"), "3", KeyEvent.VK_3);
+        keys.strikeUntil(() -> Keys.isTyping(table, "35"), "35", KeyEvent.VK_5);
+        keys.strikeUntil(() -> table.getSelectedColumn() == 1, "the next column", KeyEvent.VK_TAB);
+        keys.strikeUntil(() -> Keys.isTyping(table, "4"), "4", KeyEvent.VK_4);
+        keys.strikeUntil(() -> table.getSelectedColumn() == 2, "the column after it", KeyEvent.VK_TAB);
         assertThat(EventThread.call(() -> table.getValueAt(0, 0))).isEqualTo("35");
         assertThat(EventThread.call(() -> table.getValueAt(0, 1))).isEqualTo("4");
         assertThat(EventThread.call(table::getRowCount)).as("a row to go on in").isEqualTo(2);
