@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -76,14 +75,6 @@ public final class DeskModel {
     /** Returns how trials scatter in the laboratory, as of the last change of the lab book. */
     public LaboratoryScatter scatter() {
         return scatter;
-    }
-
-    /** Returns everything known about every mix, in the order of their ids. */
-    public List<Evidence> all() {
-        return rows.stream()
-                .map(row -> known.get(row.mixId()))
-                .filter(Objects::nonNull)
-                .toList();
     }
 
     /** Returns everything known about the selected mix; empty when none is selected. */

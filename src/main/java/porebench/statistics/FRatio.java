@@ -32,7 +32,9 @@ public record FRatio(double numerator, double denominator) {
     public double upperTail(double f) {
         Require.atLeastZero("f", f);
         double scaled = numerator * f;
-        return Beta.regularizedBeta(denominator / (denominator + scaled), denominator / 2, numerator / 2);
+        double tail = Beta.regularizedBeta(denominator / (denominator + scaled), denominator / 2, numerator / 2);
+        // A continued fraction may end one last digit outside.
+        return Math.min(1, Math.max(0, tail));
     }
 
     /** Returns the probability of a ratio below f. */

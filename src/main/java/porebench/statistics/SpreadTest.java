@@ -1,6 +1,5 @@
 package porebench.statistics;
 
-import org.apache.commons.math3.special.Beta;
 import porebench.quantity.Require;
 
 /**
@@ -64,8 +63,7 @@ public record SpreadTest(int degreesOfFreedom, int pooledDegreesOfFreedom, doubl
 
     /** Returns the test of a ratio of variances by its degrees of freedom. */
     static SpreadTest of(int degreesOfFreedom, int pooledDegreesOfFreedom, double statistic) {
-        double place = pooledDegreesOfFreedom / (pooledDegreesOfFreedom + degreesOfFreedom * statistic);
-        double p = Beta.regularizedBeta(place, pooledDegreesOfFreedom / 2.0, degreesOfFreedom / 2.0);
-        return new SpreadTest(degreesOfFreedom, pooledDegreesOfFreedom, statistic, Math.min(1, Math.max(0, p)));
+        double p = new FRatio(degreesOfFreedom, pooledDegreesOfFreedom).upperTail(statistic);
+        return new SpreadTest(degreesOfFreedom, pooledDegreesOfFreedom, statistic, p);
     }
 }

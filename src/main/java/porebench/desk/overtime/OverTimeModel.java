@@ -61,7 +61,7 @@ final class OverTimeModel {
 
     /** Looks at the lab book as the desk read it; nothing is worked out anew while that is the same. */
     private void follow() {
-        List<Evidence> all = desk.all();
+        List<Evidence> all = desk.everything();
         if (!isSame(all)) {
             read = all;
             history = FactorHistory.of(all);
