@@ -45,6 +45,12 @@ public interface LabBook extends AutoCloseable {
     /** Returns a number that grows with every record kept by anybody, so that a window can see that it is out of date. */
     long changeNumber();
 
+    /**
+     * Returns how far the lab book reaches now: noted outside it, on a card or on evidence, it shows later whether the newest
+     * entries were cut off or written anew. {@link Head#EMPTY} for a book that holds nothing.
+     */
+    Head head();
+
     /** Returns the contradictions in the chain of histories: none for a lab book nobody tampered with. */
     List<Problem> verify();
 

@@ -4,6 +4,7 @@ import java.util.List;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import org.jdbi.v3.core.statement.Update;
+import porebench.record.Head;
 import porebench.record.RecordKind;
 
 /** The table {@code entry}: the append-only history of a lab book. */
@@ -39,6 +40,17 @@ final class History {
     long lastNumber() {
         try (Query query = handle.createQuery("SELECT coalesce(max(entry_no), 0) FROM entry")) {
             return query.mapTo(Long.class).one();
+        }
+    }
+
+    /** Returns how far the history reaches, by the hash the newest entry must have: the stored one may be no hash at all. */
+    Head head() {
+        Entry last = last();
+        if (last.equals(Entry.BEFORE_THE_FIRST)) {
+            return Head.EMPTY;
+        }
+        try (Query query = handle.createQuery("SELECT count(*) FROM entry")) {
+            return Head.of(last.computedHash(), query.mapTo(Long.class).one());
         }
     }
 

@@ -19,6 +19,7 @@ import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.statement.Query;
 import porebench.method.Problem;
 import porebench.record.Draft;
+import porebench.record.Head;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Laboratory;
@@ -200,6 +201,11 @@ final class SqliteLabBook implements LabBook {
     @Override
     public long changeNumber() {
         return doing(Task.READ, () -> session.read(handle -> new History(handle).lastNumber()));
+    }
+
+    @Override
+    public Head head() {
+        return doing(Task.READ, () -> session.read(handle -> new History(handle).head()));
     }
 
     @Override

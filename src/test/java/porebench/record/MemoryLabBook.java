@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -98,6 +99,12 @@ public final class MemoryLabBook implements LabBook {
     @Override
     public long changeNumber() {
         return changes;
+    }
+
+    /** {@inheritDoc} There is no chain in memory: the digits are the count. */
+    @Override
+    public Head head() {
+        return new Head(String.format(Locale.ROOT, "%016x", changes), changes);
     }
 
     @Override

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import porebench.method.Problem;
 import porebench.method.Role;
+import porebench.record.Head;
 import porebench.record.LabBook;
 import porebench.record.Meter;
 import porebench.record.Samples;
@@ -200,5 +201,19 @@ class ChainTest {
         String fields = "64:" + hashes.get(7) + "1:9" + "10:card_print" + "9:M-2/r12/3" + "1:1" + "7:R. Vale"
                 + "24:2026-03-02T12:00:00.123Z" + "7:entered" + "64:" + content;
         assertThat(hashes.get(8)).isEqualTo(Canonical.hash(fields));
+    }
+
+    @Test
+    void theHeadIsTheShortHashOfTheNewestEntryAndTheirCount() throws SQLException {
+        List<String> hashes = strings("SELECT hash FROM entry ORDER BY entry_no");
+        try (LabBook book = Books.SHELF.open(file)) {
+            assertThat(book.head()).isEqualTo(new Head(hashes.get(9).substring(0, 16), 10));
+            Books.keep(book, Samples.source("S-9", Role.FINE, "Ledge"));
+            assertThat(book.head().entries()).isEqualTo(11);
+            assertThat(book.head().shortHash()).isNotEqualTo(hashes.get(9).substring(0, 16));
+        }
+        try (LabBook empty = Books.SHELF.create(folder.resolve("empty.porebench"))) {
+            assertThat(empty.head()).isEqualTo(Head.EMPTY);
+        }
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import porebench.method.Problem;
 import porebench.record.Draft;
+import porebench.record.Head;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Version;
@@ -65,6 +66,11 @@ final class GuardedBook implements LabBook {
     @Override
     public synchronized long changeNumber() {
         return book.changeNumber();
+    }
+
+    @Override
+    public synchronized Head head() {
+        return book.head();
     }
 
     @Override
