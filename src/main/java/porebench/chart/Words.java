@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.stream.Collectors;
+import porebench.method.FixedNumbers;
 import porebench.method.RoundingRule;
 
 /** The words and numbers in plots, in one language. */
@@ -28,7 +29,7 @@ final class Words {
     }
 
     String get(String key, Object... values) {
-        String text = bundle.getString(key);
+        String text = FixedNumbers.in(locale, bundle.getString(key));
         return values.length == 0 ? text : new MessageFormat(text, locale).format(values);
     }
 

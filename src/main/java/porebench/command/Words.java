@@ -1,8 +1,10 @@
 package porebench.command;
 
 import java.text.MessageFormat;
+import java.util.ListResourceBundle;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import porebench.method.FixedNumbers;
 
 /** The words of the command line's answers, from the bundle {@code porebench.command.command}. */
 final class Words {
@@ -23,7 +25,15 @@ final class Words {
 
     /** Returns the texts of {@code --help}, written as picocli wants them: a percent sign twice, {@code %n} a new line. */
     static ResourceBundle help(Locale locale) {
-        return bundle("porebench.command.help", locale);
+        ResourceBundle help = bundle("porebench.command.help", locale);
+        return new ListResourceBundle() {
+            @Override
+            protected Object[][] getContents() {
+                return help.keySet().stream()
+                        .map(key -> new Object[] {key, FixedNumbers.in(locale, help.getString(key))})
+                        .toArray(Object[][]::new);
+            }
+        };
     }
 
     private static ResourceBundle bundle(String name, Locale locale) {
@@ -32,6 +42,6 @@ final class Words {
 
     /** Returns a text with its values put in; numbers come already written. */
     String say(String key, String... values) {
-        return new MessageFormat(bundle.getString(key), locale).format((Object[]) values);
+        return new MessageFormat(FixedNumbers.in(locale, bundle.getString(key)), locale).format((Object[]) values);
     }
 }

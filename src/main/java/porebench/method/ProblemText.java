@@ -53,7 +53,7 @@ public final class ProblemText {
     }
 
     private String format(String key, Object... shown) {
-        return new MessageFormat(words.getString(key), locale).format(shown);
+        return new MessageFormat(FixedNumbers.in(locale, words.getString(key)), locale).format(shown);
     }
 
     private String shown(Object value) {
@@ -67,7 +67,7 @@ public final class ProblemText {
             return number(typed.number()) + " " + typed.unit().symbol();
         }
         if (value instanceof Problem.Word word) {
-            return words.getString("word." + word.id());
+            return FixedNumbers.in(locale, words.getString("word." + word.id()));
         }
         if (value instanceof Problem.Clause clause) {
             return SourceText.in(locale).say(clause.text());

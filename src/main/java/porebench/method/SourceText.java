@@ -10,7 +10,7 @@ import java.util.ResourceBundle;
  * Says in one language where the figures of the named standards come from.
  *
  * <p>The clauses are kept, exported and compared in English; only what is shown of them is said anew. A clause that a
- * laboratory wrote itself stays as it was written. Each file of a named standard has one of the same name with the language
+ * laboratory wrote itself stays as it was written, the decimal sign of a named standard's numbers is the reader's. Each file of a named standard has one of the same name with the language
  * behind it, which gives its clauses and no figures.
  */
 public final class SourceText {
@@ -28,9 +28,10 @@ public final class SourceText {
         for (String standard : STANDARDS) {
             ResourceBundle english = bundle(standard, Locale.ROOT);
             ResourceBundle other = bundle(standard, locale);
-            if (!other.getLocale().equals(Locale.ROOT)) {
-                english.keySet().forEach(key -> said.put(clauseOf(english.getString(key)), other.getString(key)));
-            }
+            english.keySet().forEach(key -> {
+                String clause = clauseOf(english.getString(key));
+                said.put(clause, FixedNumbers.everyOneIn(locale, clauseOf(other.getString(key))));
+            });
         }
         return new SourceText(said);
     }

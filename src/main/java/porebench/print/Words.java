@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import porebench.method.FixedNumbers;
 import porebench.method.SourceText;
 
 /**
@@ -38,7 +39,7 @@ final class Words {
 
     /** Returns a text of the bundle with its places filled. */
     String say(String key, Object... filled) {
-        return new MessageFormat(words.getString(key), locale).format(filled);
+        return new MessageFormat(FixedNumbers.in(locale, words.getString(key)), locale).format(filled);
     }
 
     /** Returns a clause or an edition of a named standard in this language; one of the laboratory's own as it is. */

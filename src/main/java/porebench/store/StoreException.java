@@ -3,6 +3,7 @@ package porebench.store;
 import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import porebench.method.FixedNumbers;
 import porebench.record.port.Spoken;
 
 /**
@@ -61,6 +62,7 @@ public final class StoreException extends RuntimeException implements Spoken {
                 "porebench.store.failures",
                 locale,
                 ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
-        return new MessageFormat(words.getString(task.key()), locale).format(new Object[] {book, besides});
+        return new MessageFormat(FixedNumbers.in(locale, words.getString(task.key())), locale)
+                .format(new Object[] {book, besides});
     }
 }

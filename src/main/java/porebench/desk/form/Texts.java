@@ -3,6 +3,7 @@ package porebench.desk.form;
 import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import porebench.method.FixedNumbers;
 
 /** The words of one bundle in one language; a key that is not there is a fault of the program. */
 public final class Texts {
@@ -32,7 +33,7 @@ public final class Texts {
     /** Returns a text, its values put in; values are texts, numbers are made texts before. An apostrophe stands there twice. */
     public String get(String key, Object... values) {
         // Also without values, so that an apostrophe is written twice in every text alike.
-        return new MessageFormat(bundle.getString(key), locale).format(values);
+        return new MessageFormat(FixedNumbers.in(locale, bundle.getString(key)), locale).format(values);
     }
 
     /** Returns the language. */

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import porebench.method.FixedNumbers;
 import porebench.method.RoundingRule;
 
 /**
@@ -125,7 +126,7 @@ public final class StopText {
     }
 
     private String format(String key, Object... values) {
-        return new MessageFormat(words.getString(key), locale).format(values);
+        return new MessageFormat(FixedNumbers.in(locale, words.getString(key)), locale).format(values);
     }
 
     private String card(BigDecimal factor) {

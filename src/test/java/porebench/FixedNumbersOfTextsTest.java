@@ -1,0 +1,142 @@
+package porebench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** A number that stands fixed in a text is written for the program to put the reader's decimal sign into it. */
+class FixedNumbersOfTextsTest {
+    private static final Path TEXTS = Path.of("src/main/resources/porebench");
+    private static final Pattern BARE = Pattern.compile("(?<![\\[\\d])\\d+[.,]\\d+(?!])");
+    private static final Pattern FIXED = Pattern.compile("\\[\\d+\\.\\d+]");
+
+    /** What a person types on the command line or into a file, where the sign is always a point, and names of versions. */
+    private static final Set<String> WITH_A_POINT = Set.of(
+            "about.versions",
+            "howto.OPERATORS",
+            "porebench.usage.description.2",
+            "porebench.factor.division",
+            "porebench.air.division",
+            "porebench.meter.division",
+            "porebench.budget.division",
+            "porebench.chart.lambda",
+            "porebench.chart.slack",
+            "usage.number");
+
+    private static List<Path> texts() throws IOException {
+        try (Stream<Path> files = Files.walk(TEXTS)) {
+            return files.filter(file -> file.toString().endsWith(".properties"))
+                    .filter(file -> !file.getParent().endsWith("theme"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    private static boolean isProfile(Path file) {
+        return file.getParent().endsWith("profile");
+    }
+
+    private static Properties read(Path file) throws IOException {
+        Properties texts = new Properties();
+        try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+            texts.load(reader);
+        }
+        return texts;
+    }
+
+    @Test
+    void noTextHoldsABareDecimalNumber() throws IOException {
+        List<String> bare = new ArrayList<>();
+        Set<String> excepted = new TreeSet<>();
+        for (Path file : texts()) {
+            if (isProfile(file)) {
+                continue;
+            }
+            read(file).forEach((key, text) -> {
+                if (BARE.matcher((String) text).find()) {
+                    if (WITH_A_POINT.contains(key)) {
+                        excepted.add((String) key);
+                    } else {
+                        bare.add(file.getFileName() + ": " + key + " = " + text);
+                    }
+                }
+            });
+        }
+        assertThat(bare).as("texts with a decimal number out of brackets").isEmpty();
+        assertThat(excepted).as("exceptions that are still needed").containsExactlyInAnyOrderElementsOf(WITH_A_POINT);
+    }
+
+    /** Clauses are kept, exported and compared as they stand in English, with a point; so their translations have one too. */
+    @Test
+    void theClausesOfStandardsAreWrittenWithAPoint() throws IOException {
+        for (Path file : texts()) {
+            if (isProfile(file)) {
+                read(file)
+                        .values()
+                        .forEach(text ->
+                                assertThat((String) text).as(file.toString()).doesNotContainPattern("\\d,\\d"));
+            }
+        }
+    }
+
+    @Test
+    void aTextHasTheSameFixedNumbersInEveryLanguage() throws IOException {
+        for (Path file : texts()) {
+            Path other = file.resolveSibling(file.getFileName().toString().replace(".properties", "_es.properties"));
+            if (file.toString().endsWith("_es.properties") || isProfile(file)) {
+                continue;
+            }
+            Properties spanish = read(other);
+            read(file)
+                    .forEach((key, text) -> assertThat(fixed(spanish.getProperty((String) key)))
+                            .as("%s in %s", key, other)
+                            .isEqualTo(fixed((String) text)));
+        }
+    }
+
+    private static List<String> fixed(String text) {
+        return FIXED.matcher(text).results().map(MatchResult::group).sorted().toList();
+    }
+
+    @Test
+    void whoeverReadsABundleWritesItsFixedNumbersOut() throws IOException {
+        try (Stream<Path> sources = Files.walk(Path.of("src/main/java"))) {
+            List<Path> readers = sources.filter(file -> file.toString().endsWith(".java"))
+                    .filter(file -> says(file, "ResourceBundle.getBundle("))
+                    .toList();
+            assertThat(readers)
+                    .hasSizeGreaterThan(5)
+                    .allSatisfy(file -> assertThat(says(file, "FixedNumbers."))
+                            .as("%s writes fixed numbers out", file)
+                            .isTrue());
+        }
+    }
+
+    private static boolean says(Path file, String words) {
+        try {
+            return Files.readString(file, StandardCharsets.UTF_8).contains(words);
+        } catch (IOException failure) {
+            throw new java.io.UncheckedIOException("reading " + file, failure);
+        }
+    }
+
+    @Test
+    void aBareNumberWouldBeFound() {
+        assertThat(BARE.matcher("more than 37,5 mm").find()).isTrue();
+        assertThat(BARE.matcher("more than 37.5 mm").find()).isTrue();
+        assertThat(BARE.matcher("more than [37.5] mm, {0}, 8 to 12").find()).isFalse();
+    }
+}
