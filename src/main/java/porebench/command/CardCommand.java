@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import porebench.method.Problem;
 import porebench.record.Evidence;
@@ -29,6 +30,9 @@ final class CardCommand extends BookCommand {
     @Option(names = "--who", paramLabel = "<name>")
     private @Nullable String who;
 
+    @Mixin
+    private final WhereTo whereTo = new WhereTo();
+
     CardCommand(Surroundings here, Ports ports) {
         super(here, ports);
     }
@@ -47,7 +51,8 @@ final class CardCommand extends BookCommand {
             List<Problem> problems = new ArrayList<>();
             CardHandout handout = new CardHandout(here(), book, ports().press().get());
             String name = who == null || who.isBlank() ? here().user() : who.strip();
-            Outcome outcome = handout.handOut(evidence.get(), paper, out, name, words().say("card.why"), problems)
+            Outcome outcome = handout.handOut(
+                            evidence.get(), paper, whereTo.file(out), name, words().say("card.why"), problems)
                     .map(handed -> Outcome.done(new CardReport(handed), problems))
                     .orElseGet(() -> Outcome.refused(problems));
             return marked(book, outcome);

@@ -14,6 +14,7 @@ import porebench.record.FactorState;
 import porebench.record.LabBook;
 import porebench.record.Laboratory;
 import porebench.record.Version;
+import porebench.record.port.OutputFile;
 import porebench.record.port.Paper;
 import porebench.record.port.Press;
 
@@ -59,22 +60,27 @@ final class CardHandout {
      * @param problems takes why it could not be recorded, although the card is written
      */
     Optional<Handed> handOut(
-            Evidence evidence, Paper paper, Path file, String who, String why, List<Problem> problems) {
+            Evidence evidence, Paper paper, OutputFile file, String who, String why, List<Problem> problems) {
         FactorIssue issue = evidence.inForceOn(here.today()).orElseThrow();
         Optional<Laboratory> laboratory =
                 book.latest(Laboratory.class, Laboratory.ID).map(Version::value);
         press.write(FactorCard.of(evidence, issue, laboratory), paper, here.locale(), file);
         List<Problem> refused = List.of();
         for (int attempt = 0; attempt < TRIES; attempt++) {
-            CardPrint print =
-                    new CardPrint(issue.mixId(), issue.revision(), nextNumber(issue), paper.symbol(), file.toString());
+            CardPrint print = new CardPrint(
+                    issue.mixId(),
+                    issue.revision(),
+                    nextNumber(issue),
+                    paper.symbol(),
+                    file.path().toString());
             refused = book.keep(List.of(Draft.of(print)), who, why);
             if (refused.isEmpty()) {
-                return Optional.of(new Handed(issue, print, file));
+                return Optional.of(new Handed(issue, print, file.path()));
             }
         }
         problems.addAll(refused);
-        problems.add(Problem.error("out", "command.card-not-recorded", file.toString()));
+        problems.add(
+                Problem.error("out", "command.card-not-recorded", file.path().toString()));
         return Optional.empty();
     }
 

@@ -28,6 +28,8 @@ import porebench.record.LaboratoryScatter;
 import porebench.record.MixDesign;
 import porebench.record.port.LabBookShelf;
 import porebench.record.port.OpeningRefused;
+import porebench.record.port.OutputFile;
+import porebench.record.port.OutputRefused;
 import porebench.record.port.Paper;
 
 /**
@@ -101,6 +103,8 @@ public final class DemoRun {
             work.run();
         } catch (OpeningRefused refused) {
             problems.add(refused.problem());
+        } catch (OutputRefused refused) {
+            problems.addAll(refused.problems());
         } catch (RuntimeException failure) {
             problems.add(OneCommand.failed(failure, here.locale()));
         }
@@ -111,7 +115,7 @@ public final class DemoRun {
         here.out().flush();
         problems.forEach(problem -> here.err().println(Reply.line(problem, words, problemText)));
         here.err().flush();
-        return Problem.anyError(problems) ? Reply.REFUSED : Reply.DONE;
+        return Reply.delivered(here, Problem.anyError(problems) ? Reply.REFUSED : Reply.DONE);
     }
 
     private static void makeFolder(Path folder) {
@@ -202,12 +206,22 @@ public final class DemoRun {
         });
     }
 
+    /** Returns the first name that is free: an earlier card is somebody's, too. */
+    private static OutputFile freeName(Path folder, String name) {
+        OutputFile file = OutputFile.fresh(folder.resolve(name + ".pdf"));
+        for (int number = 2; Files.exists(file.path()); number++) {
+            file = OutputFile.fresh(folder.resolve(name + "-" + number + ".pdf"));
+        }
+        return file;
+    }
+
     private void card(LabBook book, Evidence evidence, Path cards, List<Problem> problems) {
         makeFolder(cards);
         FactorIssue issue = evidence.inForceOn(here.today()).orElseThrow();
-        String name = issue.mixId().text().replaceAll("[^A-Za-z0-9-]", "_") + "-r" + issue.revision() + ".pdf";
+        OutputFile file =
+                freeName(cards, issue.mixId().text().replaceAll("[^A-Za-z0-9-]", "_") + "-r" + issue.revision());
         CardHandout handout = new CardHandout(here, book, ports.press().get());
-        handout.handOut(evidence, Paper.A6, cards.resolve(name), WHO, words.say("demo.reason"), problems)
+        handout.handOut(evidence, Paper.A6, file, WHO, words.say("demo.reason"), problems)
                 .ifPresent(handed -> {
                     page.gap();
                     page.line(words.say(

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import porebench.record.LabBook;
 import porebench.record.RecordKind;
@@ -14,6 +15,9 @@ final class ExportCommand extends BookCommand {
     @Parameters(arity = "1", paramLabel = "<folder>", descriptionKey = "folder")
     private Path folder;
 
+    @Mixin
+    private final WhereTo whereTo = new WhereTo();
+
     ExportCommand(Surroundings here, Ports ports) {
         super(here, ports);
     }
@@ -21,7 +25,7 @@ final class ExportCommand extends BookCommand {
     @Override
     Outcome carryOut() {
         try (LabBook book = open()) {
-            List<Path> files = ports().sheets().get().export(book, folder);
+            List<Path> files = ports().sheets().get().export(book, whereTo.folder(folder));
             return marked(book, Outcome.done(new ExportReport(files, counts(book)), List.of()));
         }
     }

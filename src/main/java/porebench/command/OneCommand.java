@@ -16,6 +16,7 @@ import porebench.method.ProblemText;
 import porebench.method.Profile;
 import porebench.method.profile.Profiles;
 import porebench.record.port.OpeningRefused;
+import porebench.record.port.OutputRefused;
 import porebench.record.port.Spoken;
 
 /**
@@ -50,6 +51,8 @@ abstract class OneCommand implements Callable<Integer> {
             outcome = carryOut();
         } catch (OpeningRefused refused) {
             outcome = Outcome.refused(refused.problem());
+        } catch (OutputRefused refused) {
+            outcome = Outcome.refused(refused.problems());
         } catch (RuntimeException failure) {
             Logger.getLogger(OneCommand.class.getName()).log(Level.FINE, "a command failed", failure);
             outcome = Outcome.refused(failed(failure, here.locale()));

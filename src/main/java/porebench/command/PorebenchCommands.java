@@ -65,7 +65,7 @@ public final class PorebenchCommands {
 
     /** Runs the command that some arguments name and returns the exit status. */
     public int run(String... arguments) {
-        return commandLine().execute(arguments);
+        return Reply.delivered(here, commandLine().execute(arguments));
     }
 
     CommandLine commandLine() {

@@ -30,6 +30,22 @@ final class Reply {
         return outcome.isRefused() ? REFUSED : DONE;
     }
 
+    /**
+     * Returns the exit status once everything was said: an answer that did not get out whole, to a full disk or a closed pipe,
+     * is not done.
+     */
+    static int delivered(Surroundings here, int status) {
+        here.err().flush();
+        boolean isErrLost = here.err().checkError();
+        if (here.out().checkError()) {
+            Problem lost = Problem.error("", "command.answer-lost");
+            here.err().println(line(lost, Words.in(here.locale()), ProblemText.in(here.locale())));
+            here.err().flush();
+            return status == DONE ? REFUSED : status;
+        }
+        return isErrLost && status == DONE ? REFUSED : status;
+    }
+
     private void json(Outcome outcome) {
         byte[] bytes = JsonFields.object(fields -> {
             outcome.report().ifPresent(report -> report.json(fields));

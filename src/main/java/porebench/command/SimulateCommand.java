@@ -1,9 +1,6 @@
 package porebench.command;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -11,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import porebench.method.MeterType;
 import porebench.method.Problem;
@@ -19,7 +17,6 @@ import porebench.method.simulate.Fault;
 import porebench.record.MeterId;
 import porebench.record.MixId;
 import porebench.record.Trial;
-import porebench.record.port.Sheet;
 
 /** {@code simulate}: a sheet of simulated trials of an aggregate whose factor is known. */
 @Command(name = "simulate")
@@ -57,6 +54,9 @@ final class SimulateCommand extends OneCommand {
     @Option(names = "--from", paramLabel = "<date>")
     private LocalDate from = USUAL_DAY;
 
+    @Mixin
+    private final WhereTo whereTo = new WhereTo();
+
     SimulateCommand(Surroundings here, Ports ports) {
         super(here, ports);
     }
@@ -70,7 +70,7 @@ final class SimulateCommand extends OneCommand {
         if (trials < 1 || trials > MOST_TRIALS) {
             problems.add(Problem.error("trials", "command.trials-out-of-range", trials, MOST_TRIALS));
         }
-        whyNotReplaced().ifPresent(problems::add);
+        problems.addAll(whereTo.file(out).problems());
         if (Problem.anyError(problems)) {
             return Outcome.refused(problems);
         }
@@ -86,30 +86,8 @@ final class SimulateCommand extends OneCommand {
                 words().say("simulate.operator"),
                 words().say("simulate.remark", Long.toString(seed)));
         List<Trial> made = bench.trials(trials, seed).stream().map(sheet::trial).toList();
-        ports().sheets().get().writeTrials(out, made);
+        ports().sheets().get().writeTrials(whereTo.file(out), made);
         return Outcome.done(new SimulateReport(made), List.of());
-    }
-
-    /** A file that may hold somebody's trials is not replaced; an empty one and one of simulated trials only are. */
-    private Optional<Problem> whyNotReplaced() {
-        if (!Files.exists(out) || isEmptyFile()) {
-            return Optional.empty();
-        }
-        Sheet<Trial> there = ports().sheets().get().trials(out);
-        boolean isSimulated = !there.rows().isEmpty()
-                && !Problem.anyError(there.problems())
-                && there.values().stream().allMatch(Trial::simulated);
-        return isSimulated
-                ? Optional.empty()
-                : Optional.of(Problem.error("out", "command.not-replaced", out.toString()));
-    }
-
-    private boolean isEmptyFile() {
-        try {
-            return Files.isRegularFile(out) && Files.size(out) == 0;
-        } catch (IOException failure) {
-            throw new UncheckedIOException(failure);
-        }
     }
 
     private final class SimulateReport implements Report {

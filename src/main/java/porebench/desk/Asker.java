@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JComponent;
 import porebench.method.Problem;
+import porebench.record.port.OutputFile;
 
 /** Everything the window asks or tells a person in a dialog; tests answer from a script. */
 public interface Asker {
@@ -18,16 +19,16 @@ public interface Asker {
     /** Asks for a file to read. */
     Optional<Path> fileToOpen(JComponent over, String title, String extension);
 
-    /** Asks for a file to write; asks again before one that is there would be replaced. */
-    Optional<Path> fileToWrite(JComponent over, String title, String suggestedName);
+    /** Asks for a file to write; one that is there may be replaced only when the person says so. */
+    Optional<OutputFile> fileToWrite(JComponent over, String title, String suggestedName);
 
     /**
-     * Asks for a file to write, of one of some kinds, which the ending of its name tells; asks again before one that is
-     * there would be replaced.
+     * Asks for a file to write, of one of some kinds, which the ending of its name tells; one that is there
+     * may be replaced only when the person says so.
      *
      * @param suggestedName a name with the ending of the kind that is offered first
      */
-    Optional<Path> fileToWrite(JComponent over, String title, String suggestedName, List<Kind> kinds);
+    Optional<OutputFile> fileToWrite(JComponent over, String title, String suggestedName, List<Kind> kinds);
 
     /** Asks for the name of a file that is not there yet; one that is there is refused. */
     Optional<Path> newFile(JComponent over, String title, String suggestedName);

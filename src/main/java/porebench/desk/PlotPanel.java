@@ -1,6 +1,5 @@
 package porebench.desk;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,6 +16,7 @@ import porebench.desk.form.Commands;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
 import porebench.record.port.DataTable;
+import porebench.record.port.OutputFile;
 import porebench.record.port.Picture;
 
 /**
@@ -137,17 +137,17 @@ public final class PlotPanel {
     }
 
     private void save() {
-        Optional<Path> file = tools.asker()
+        Optional<OutputFile> file = tools.asker()
                 .fileToWrite(
                         panel, texts.get("plot.save.title"), words.fileName().get(), kinds());
         file.ifPresent(this::write);
     }
 
-    private void write(Path file) {
+    private void write(OutputFile file) {
         DataTable table = view.table();
         Picture picture = view.picture(pictureTitle(), Looks.onPaper());
         Locale locale = tools.locale();
-        boolean figures = Asker.Kind.endingOf(file).equals(CSV);
+        boolean figures = Asker.Kind.endingOf(file.path()).equals(CSV);
         tools.tasks()
                 .run(
                         texts.get("plot.save.doing"),

@@ -16,6 +16,8 @@ import porebench.record.MixDesign;
 import porebench.record.Trial;
 import porebench.record.port.DataTable;
 import porebench.record.port.LabSheets;
+import porebench.record.port.OutputFile;
+import porebench.record.port.OutputFolder;
 import porebench.record.port.Sheet;
 import porebench.record.port.ValueRow;
 
@@ -78,17 +80,17 @@ public final class CsvSheets implements LabSheets {
     }
 
     @Override
-    public List<Path> export(LabBook book, Path folder) {
+    public List<Path> export(LabBook book, OutputFolder folder) {
         return Export.write(book, folder);
     }
 
     @Override
-    public void writeTrials(Path file, List<Trial> trials) {
+    public void writeTrials(OutputFile file, List<Trial> trials) {
         Export.write(TRIALS, trials, file);
     }
 
     @Override
-    public void writeTable(Path file, DataTable table) {
+    public void writeTable(OutputFile file, DataTable table) {
         Export.write(table, file);
     }
 

@@ -1,10 +1,45 @@
 package porebench.exchange;
 
-/** A file could not be written: the disk, the folder or a right failed. The message says what is safe. */
-public final class ExchangeException extends RuntimeException {
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import porebench.record.port.Spoken;
+
+/** A file could not be written: the disk, the folder or a right failed. The message says what is safe, the cause says why. */
+public final class ExchangeException extends RuntimeException implements Spoken {
     private static final long serialVersionUID = 1L;
 
-    public ExchangeException(String whatWasBeingDone, Throwable cause) {
-        super(whatWasBeingDone, cause);
+    /** What was being done. */
+    enum Task {
+        EXPORT("export"),
+        WRITE("write");
+
+        private final String key;
+
+        Task(String key) {
+            this.key = key;
+        }
+    }
+
+    private final Task task;
+    private final String place;
+
+    ExchangeException(Task task, String place, Throwable cause) {
+        super(text(task, place, Locale.ROOT), cause);
+        this.task = task;
+        this.place = place;
+    }
+
+    @Override
+    public String say(Locale locale) {
+        return text(task, place, locale);
+    }
+
+    private static String text(Task task, String place, Locale locale) {
+        ResourceBundle words = ResourceBundle.getBundle(
+                "porebench.exchange.failures",
+                locale,
+                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+        return new MessageFormat(words.getString(task.key), locale).format(new Object[] {place});
     }
 }

@@ -6,7 +6,6 @@ import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -29,6 +28,7 @@ import porebench.record.CalibrationRecord;
 import porebench.record.FactorCard;
 import porebench.record.Printed;
 import porebench.record.TrialSheet;
+import porebench.record.port.OutputFile;
 import porebench.record.port.Paper;
 import porebench.record.port.Picture;
 import porebench.record.port.Press;
@@ -65,13 +65,14 @@ public final class PdfPress implements Press {
     }
 
     @Override
-    public void write(Printed what, Paper paper, Locale locale, Path file) {
+    public void write(Printed what, Paper paper, Locale locale, OutputFile file) {
         byte[] pdf = compose(what, paper, locale);
         try {
-            WholeFile.write(file, pdf);
+            file.write(stream -> stream.write(pdf));
         } catch (IOException failure) {
             Words words = Words.in(locale);
-            throw new PrintException(words.say("failed.write", name(what, words), file.toString()), failure);
+            throw new PrintException(
+                    words.say("failed.write", name(what, words), file.path().toString()), failure);
         }
     }
 
@@ -109,23 +110,26 @@ public final class PdfPress implements Press {
     }
 
     @Override
-    public synchronized void draw(Picture picture, Locale locale, Path file) {
-        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-        String ending = name.substring(name.lastIndexOf('.') + 1);
+    public synchronized void draw(Picture picture, Locale locale, OutputFile file) {
+        String name = String.valueOf(file.path().getFileName());
+        String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         try {
-            WholeFile.write(
-                    file,
-                    switch (ending) {
-                        case "png" -> PictureFile.png(picture);
-                        case "svg" -> PictureFile.svg(picture);
-                        case "pdf" -> PictureFile.pdf(picture, typefaces(), program, locale);
-                        default ->
-                            throw new IllegalArgumentException(
-                                    "name of the file must end with .png, .svg or .pdf, but is " + file.getFileName());
-                    });
+            byte[] drawn = switch (ending) {
+                case "png" -> PictureFile.png(picture);
+                case "svg" -> PictureFile.svg(picture);
+                case "pdf" -> PictureFile.pdf(picture, typefaces(), program, locale);
+                default ->
+                    throw new IllegalArgumentException(
+                            "name of the file must end with .png, .svg or .pdf, but is " + name);
+            };
+            file.write(stream -> stream.write(drawn));
         } catch (IOException failure) {
             throw new PrintException(
-                    Words.in(locale).say("failed.write", Words.in(locale).say("what.picture"), file.toString()),
+                    Words.in(locale)
+                            .say(
+                                    "failed.write",
+                                    Words.in(locale).say("what.picture"),
+                                    file.path().toString()),
                     failure);
         }
     }

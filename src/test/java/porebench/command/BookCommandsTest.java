@@ -68,7 +68,7 @@ class BookCommandsTest {
                 .containsEntry("factorPercent", new BigDecimal("0.4"))
                 .containsEntry("number", 1);
         assertThat(Files.readAllBytes(file)).startsWith("%PDF".getBytes(StandardCharsets.US_ASCII));
-        assertThat(card("--paper", "4x6in").json()).containsEntry("number", 2);
+        assertThat(card("--paper", "4x6in", "--replace").json()).containsEntry("number", 2);
         assertThat(prints()).extracting(CardPrint::paper).containsExactly("A6", "4x6in");
         assertThat(prints()).extracting(CardPrint::destination).containsOnly(file.toString());
     }
@@ -120,10 +120,47 @@ class BookCommandsTest {
         issue("2026-06-10", "2027-06-10");
         Said said = terminal.json("card", "--book", "lab.book", "--mix-id", "M-1", "--out", "no-folder/card.pdf");
         assertThat(said.status()).isEqualTo(1);
-        assertThat(said.codes()).hasSize(1).first().asString().startsWith("command.failed");
+        assertThat(said.codes()).containsExactly("output.folder-missing");
         assertThat(said.list("problems").get(0).get("message").toString()).contains("card.pdf");
         assertThat(said.err()).isEmpty();
         assertThat(prints()).isEmpty();
+    }
+
+    @Test
+    void aCardIsWrittenOverNothingAndNeverOverALabBook() throws IOException {
+        issue("2026-06-10", "2027-06-10");
+        Files.writeString(folder.resolve("card.pdf"), "somebody's");
+        assertThat(card().codes()).containsExactly("output.there");
+        assertThat(folder.resolve("card.pdf")).hasContent("somebody's");
+        byte[] book = Files.readAllBytes(folder.resolve("lab.book"));
+        for (String target : List.of("lab.book", "lab.book-wal", "lab.book-shm", "lab.book-journal", "/dev/null")) {
+            Said said = terminal.json("card", "--book", "lab.book", "--mix-id", "M-1", "--out", target, "--replace");
+            assertThat(said.status()).as(target).isEqualTo(1);
+            assertThat(said.codes())
+                    .containsExactly(
+                            switch (target) {
+                                case "lab.book" -> "output.lab-book";
+                                case "/dev/null" -> "output.not-a-file";
+                                default -> "output.side-file";
+                            });
+        }
+        assertThat(folder.resolve("lab.book")).hasBinaryContent(book);
+        assertThat(prints()).isEmpty();
+        assertThat(card("--replace").status()).isZero();
+    }
+
+    @Test
+    void anExportReplacesFilesOnlyWhenTold() {
+        assertThat(terminal.json("export", "--book", "lab.book", "out").status())
+                .isZero();
+        Said again = terminal.json("export", "--book", "lab.book", "out");
+        assertThat(again.status()).isEqualTo(1);
+        assertThat(again.codes()).containsOnly("output.there").hasSizeGreaterThan(5);
+        assertThat(terminal.json("export", "--book", "lab.book", "out", "--replace")
+                        .status())
+                .isZero();
+        assertThat(terminal.json("export", "--book", "lab.book", "lab.book").codes())
+                .containsExactly("output.not-a-folder");
     }
 
     @Test

@@ -121,21 +121,18 @@ class SimulateCommandTest {
     }
 
     @Test
-    void replacesOnlySimulatedSheetsAndEmptyFiles() throws IOException {
-        simulate("0.4", "6", "B", "1", "trials.csv");
-        assertThat(simulate("0.4", "3", "B", "2", "trials.csv").status()).isZero();
-        assertThat(text("trials.csv").lines()).hasSize(4);
-        Files.createFile(folder.resolve("empty.csv"));
-        assertThat(simulate("0.4", "3", "B", "2", "empty.csv").status()).isZero();
+    void replacesAFileOnlyWhenTold() throws IOException {
         LabFiles.write(folder, "real.csv", LabFiles.THREE_TRIALS);
         Said refused = simulate("0.4", "3", "B", "2", "real.csv");
         assertThat(refused.status()).isEqualTo(1);
-        assertThat(refused.codes()).containsExactly("command.not-replaced");
+        assertThat(refused.codes()).containsExactly("output.there");
         assertThat(text("real.csv")).isEqualTo(LabFiles.THREE_TRIALS);
-        LabFiles.write(folder, "notes.txt", "keep me");
-        assertThat(simulate("0.4", "3", "B", "2", "notes.txt").codes()).containsExactly("command.not-replaced");
+        assertThat(simulate("0.4", "3", "B", "2", "real.csv", "--replace").status())
+                .isZero();
+        assertThat(text("real.csv").lines()).hasSize(4);
         Files.createDirectory(folder.resolve("folder"));
-        assertThat(simulate("0.4", "3", "B", "2", "folder").status()).isEqualTo(1);
+        assertThat(simulate("0.4", "3", "B", "2", "folder", "--replace").codes())
+                .containsExactly("output.is-folder");
     }
 
     @Test

@@ -1,6 +1,7 @@
 package porebench.command;
 
 import java.io.ByteArrayOutputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -73,6 +74,13 @@ final class Terminal {
         return new Said(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
+    /** Runs a command whose answer goes to a stream that may fail. */
+    Said runInto(OutputStream out, String... arguments) {
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int status = new PorebenchCommands(surroundings(out, err), ports()).run(arguments);
+        return new Said(status, "", err.toString(StandardCharsets.UTF_8));
+    }
+
     Said json(String... arguments) {
         return run(Stream.concat(Arrays.stream(arguments), Stream.of("--json")).toArray(String[]::new));
     }
@@ -89,7 +97,7 @@ final class Terminal {
                 .commandLine();
     }
 
-    private Surroundings surroundings(ByteArrayOutputStream out, ByteArrayOutputStream err) {
+    private Surroundings surroundings(OutputStream out, OutputStream err) {
         return new Surroundings(
                 clock,
                 ZoneOffset.UTC,

@@ -43,6 +43,7 @@ import porebench.record.Printed;
 import porebench.record.Trial;
 import porebench.record.TrialId;
 import porebench.record.port.LabBookShelf;
+import porebench.record.port.OutputFile;
 import porebench.record.port.Paper;
 import porebench.record.port.Picture;
 import porebench.record.port.Press;
@@ -217,7 +218,7 @@ public final class BenchBook {
     private static Press noPress() {
         return new Press() {
             @Override
-            public void write(Printed what, Paper paper, Locale locale, Path file) {
+            public void write(Printed what, Paper paper, Locale locale, OutputFile file) {
                 throw new UnsupportedOperationException("these pages print nothing");
             }
 
@@ -227,7 +228,7 @@ public final class BenchBook {
             }
 
             @Override
-            public void draw(Picture picture, Locale locale, Path file) {
+            public void draw(Picture picture, Locale locale, OutputFile file) {
                 new PdfPress("Porebench", CLOCK).draw(picture, locale, file);
             }
 

@@ -1,5 +1,6 @@
 package porebench.desk;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import porebench.method.Problem;
+import porebench.record.port.OutputFile;
 
 /**
  * Answers from a script and writes down what was asked and told. A question without an answer in the script is taken
@@ -53,13 +55,14 @@ public final class ScriptedAsker implements Asker {
     }
 
     @Override
-    public Optional<Path> fileToWrite(JComponent over, String title, String suggestedName) {
+    public Optional<OutputFile> fileToWrite(JComponent over, String title, String suggestedName) {
         asked.add(title);
-        return Optional.ofNullable(filesToWrite.poll());
+        // A person who is asked about a file that is there lets it be replaced.
+        return Optional.ofNullable(filesToWrite.poll()).map(file -> new OutputFile(file, Files.exists(file)));
     }
 
     @Override
-    public Optional<Path> fileToWrite(JComponent over, String title, String suggestedName, List<Kind> kinds) {
+    public Optional<OutputFile> fileToWrite(JComponent over, String title, String suggestedName, List<Kind> kinds) {
         return fileToWrite(over, title, suggestedName);
     }
 

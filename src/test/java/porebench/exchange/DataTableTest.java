@@ -12,6 +12,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.record.port.DataTable;
+import porebench.record.port.OutputFile;
+import porebench.record.port.OutputRefused;
 import porebench.record.port.Sheet;
 import porebench.record.port.ValueRow;
 
@@ -28,7 +30,7 @@ class DataTableTest {
 
     private Path written() {
         Path file = folder.resolve("plot.csv");
-        new CsvSheets().writeTable(file, TABLE);
+        new CsvSheets().writeTable(OutputFile.replacing(file), TABLE);
         return file;
     }
 
@@ -64,10 +66,10 @@ class DataTableTest {
 
     @Test
     void saysWhichFileCouldNotBeWritten() {
-        Path nowhere = folder.resolve("missing").resolve("plot.csv");
+        OutputFile nowhere = OutputFile.fresh(folder.resolve("missing").resolve("plot.csv"));
         CsvSheets sheets = new CsvSheets();
         assertThatThrownBy(() -> sheets.writeTable(nowhere, TABLE))
-                .isInstanceOf(ExchangeException.class)
+                .isInstanceOf(OutputRefused.class)
                 .hasMessageContaining("plot.csv");
     }
 

@@ -62,6 +62,8 @@ import porebench.record.SourceId;
 import porebench.record.Trial;
 import porebench.record.TrialId;
 import porebench.record.Version;
+import porebench.record.port.OutputFolder;
+import porebench.record.port.OutputRefused;
 import porebench.record.port.Sheet;
 
 /** What is written reads back as the same records, digit for digit and letter for letter. */
@@ -80,7 +82,7 @@ class RoundTripTest {
     @Test
     void theDemoBookReadsBackAsItWas() throws IOException {
         LabBook book = demo();
-        List<Path> files = new CsvSheets().export(book, folder.resolve("new/folder"));
+        List<Path> files = new CsvSheets().export(book, OutputFolder.fresh(folder.resolve("new/folder")));
         assertThat(files).hasSize(RecordKind.values().length);
         for (int i = 0; i < files.size(); i++) {
             Sheet<Kept> sheet = new CsvSheets().records(files.get(i));
@@ -97,7 +99,7 @@ class RoundTripTest {
 
     @Test
     void writesUtf8WithCrlfAndDigitsAsTyped() throws IOException {
-        new CsvSheets().export(demo(), folder);
+        new CsvSheets().export(demo(), OutputFolder.fresh(folder));
         String sources = Files.readString(folder.resolve("sources.csv"), StandardCharsets.UTF_8);
         assertThat(sources)
                 .startsWith("source_id,name,role,place,ledge,relative_density,absorption_pct,remarks\r\n")
@@ -108,10 +110,18 @@ class RoundTripTest {
     }
 
     @Test
-    void replacesAnEarlierExportWhole() throws IOException {
+    void replacesAnEarlierExportWholeAndOnlyWhenTold() throws IOException {
         CsvSheets sheets = new CsvSheets();
-        sheets.export(demo(), folder);
-        sheets.export(new MemoryLabBook(CLOCK), folder);
+        sheets.export(demo(), OutputFolder.fresh(folder));
+        String before = Files.readString(folder.resolve("trial-sheet.csv"));
+        LabBook empty = new MemoryLabBook(CLOCK);
+        assertThatThrownBy(() -> sheets.export(empty, OutputFolder.fresh(folder)))
+                .isInstanceOfSatisfying(OutputRefused.class, refused -> {
+                    assertThat(refused.isOnlyThere()).isTrue();
+                    assertThat(refused.problems()).hasSize(RecordKind.values().length);
+                });
+        assertThat(folder.resolve("trial-sheet.csv")).hasContent(before);
+        sheets.export(empty, OutputFolder.replacing(folder));
         assertThat(folder.resolve("trial-sheet.csv"))
                 .hasContent(String.join(",", CsvSheets.TRIALS.columns().all()));
     }
@@ -121,9 +131,9 @@ class RoundTripTest {
         Files.writeString(folder.resolve("sources.csv"), "earlier");
         LabBook book = new MemoryLabBook(CLOCK);
         book.keep(List.of(porebench.record.Draft.of(trial("\uD800 half a letter", MassUnit.GRAM))), "A", "B");
-        assertThatThrownBy(() -> new CsvSheets().export(book, folder))
+        assertThatThrownBy(() -> new CsvSheets().export(book, OutputFolder.replacing(folder)))
                 .isInstanceOf(ExchangeException.class)
-                .hasMessageContaining("the lab book itself is untouched")
+                .hasMessageContaining("The lab book is as it was")
                 .hasCauseInstanceOf(IOException.class);
         assertThat(folder.resolve("sources.csv")).hasContent("earlier");
         try (Stream<Path> left = Files.list(folder)) {
@@ -134,7 +144,9 @@ class RoundTripTest {
     @Test
     void aFolderThatIsAFileIsAFailure() throws IOException {
         Path file = Files.createFile(folder.resolve("file"));
-        assertThatThrownBy(() -> new CsvSheets().export(demo(), file)).isInstanceOf(ExchangeException.class);
+        assertThatThrownBy(() -> new CsvSheets().export(demo(), OutputFolder.replacing(file)))
+                .isInstanceOf(OutputRefused.class);
+        assertThat(file).isEmptyFile();
     }
 
     @ParameterizedTest

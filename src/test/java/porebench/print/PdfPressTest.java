@@ -26,6 +26,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import porebench.record.FactorCard;
+import porebench.record.port.OutputFile;
+import porebench.record.port.OutputRefused;
 import porebench.record.port.Paper;
 
 class PdfPressTest {
@@ -42,27 +44,41 @@ class PdfPressTest {
     void writesAFileAndReplacesAnOlderOne() throws IOException {
         Path file = folder.resolve("card.pdf");
         Files.writeString(file, "older");
-        Presses.PRESS.write(Cards.usual(), Paper.A6, Locale.ENGLISH, file);
+        Presses.PRESS.write(Cards.usual(), Paper.A6, Locale.ENGLISH, OutputFile.replacing(file));
         assertThat(Files.readAllBytes(file)).startsWith("%PDF-".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
         assertThat(names()).containsExactly("card.pdf");
     }
 
     @Test
     void aFolderThatIsNotThereIsNamedAndNothingIsLeft() throws IOException {
-        Path file = folder.resolve("missing").resolve("card.pdf");
+        OutputFile file = OutputFile.fresh(folder.resolve("missing").resolve("card.pdf"));
         assertThatThrownBy(() -> Presses.PRESS.write(Cards.usual(), Paper.A6, Locale.ENGLISH, file))
-                .isInstanceOf(PrintException.class)
-                .hasCauseInstanceOf(IOException.class)
-                .hasMessage("Writing the factor card of mix TW-214 to " + file
-                        + " failed. A file that was there before is as it was, and so is the lab book.");
+                .isInstanceOfSatisfying(
+                        OutputRefused.class,
+                        refused -> assertThat(refused.say(Locale.ENGLISH))
+                                .isEqualTo(
+                                        "There is no folder " + folder.resolve("missing")
+                                                + ", so card.pdf was not written. Make the folder first, or choose another one."));
         assertThat(names()).isEmpty();
     }
 
     @Test
-    void aFailedMoveLeavesWhatWasThere() throws IOException {
+    void aFailureOfTheFolderIsSaidWithWhatIsSafe() {
+        // No directory can be made, listed or written into below this one of the system's.
+        OutputFile file = OutputFile.fresh(Path.of("/proc/self/card.pdf"));
+        assertThatThrownBy(() -> Presses.PRESS.write(Cards.usual(), Paper.A6, Locale.ENGLISH, file))
+                .isInstanceOf(PrintException.class)
+                .hasCauseInstanceOf(IOException.class)
+                .hasMessage("Writing the factor card of mix TW-214 to /proc/self/card.pdf"
+                        + " failed. A file that was there before is as it was, and so is the lab book.");
+    }
+
+    @Test
+    void aFolderOfTheNameIsNotReplaced() throws IOException {
         Path taken = Files.createDirectory(folder.resolve("card.pdf"));
-        assertThatThrownBy(() -> Presses.PRESS.write(Cards.usual(), Paper.A6, Locale.ENGLISH, taken))
-                .isInstanceOf(PrintException.class);
+        assertThatThrownBy(
+                        () -> Presses.PRESS.write(Cards.usual(), Paper.A6, Locale.ENGLISH, OutputFile.replacing(taken)))
+                .isInstanceOf(OutputRefused.class);
         assertThat(names()).containsExactly("card.pdf");
         assertThat(taken).isEmptyDirectory();
     }

@@ -28,6 +28,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import porebench.record.port.OutputFile;
+import porebench.record.port.OutputRefused;
 import porebench.record.port.Picture;
 
 class PictureTest {
@@ -56,7 +58,7 @@ class PictureTest {
 
     private Path drawn(String name, String words) {
         Path file = folder.resolve(name);
-        press("2026-03-02T10:00:00Z").draw(picture(words), Locale.ENGLISH, file);
+        press("2026-03-02T10:00:00Z").draw(picture(words), Locale.ENGLISH, OutputFile.fresh(file));
         return file;
     }
 
@@ -118,8 +120,8 @@ class PictureTest {
     void theSamePictureIsTheSameFileOnAnotherDay(String ending) throws IOException {
         Path one = folder.resolve("one." + ending);
         Path other = folder.resolve("other." + ending);
-        press("2026-03-02T10:00:00Z").draw(picture(WORDS), Locale.ENGLISH, one);
-        press("2027-11-30T23:59:00Z").draw(picture(WORDS), Locale.ENGLISH, other);
+        press("2026-03-02T10:00:00Z").draw(picture(WORDS), Locale.ENGLISH, OutputFile.fresh(one));
+        press("2027-11-30T23:59:00Z").draw(picture(WORDS), Locale.ENGLISH, OutputFile.fresh(other));
         assertThat(other).hasSameBinaryContentAs(one);
         assertThat(new String(Files.readAllBytes(one), java.nio.charset.StandardCharsets.ISO_8859_1))
                 .doesNotContain("2026", "CreationDate");
@@ -135,7 +137,9 @@ class PictureTest {
 
     @Test
     void saysThatAPictureCouldNotBeWritten() {
-        assertThatThrownBy(() -> drawn("missing/plot.pdf", WORDS))
+        assertThatThrownBy(() -> drawn("missing/plot.pdf", WORDS)).isInstanceOf(OutputRefused.class);
+        // No file can be made in this folder of the system's.
+        assertThatThrownBy(() -> drawn("/proc/self/plot.pdf", WORDS))
                 .isInstanceOf(PrintException.class)
                 .hasMessageContaining("Writing the picture to")
                 .hasMessageContaining("plot.pdf");

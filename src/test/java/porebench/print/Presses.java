@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Locale;
 import porebench.record.Printed;
+import porebench.record.port.OutputFile;
 import porebench.record.port.Paper;
 
 /** A press on a fixed day, and the bytes it writes. */
@@ -22,7 +23,7 @@ final class Presses {
         try {
             Path file = Files.createTempFile("press", ".pdf");
             try {
-                PRESS.write(what, paper, locale, file);
+                PRESS.write(what, paper, locale, OutputFile.replacing(file));
                 return Files.readAllBytes(file);
             } finally {
                 Files.delete(file);

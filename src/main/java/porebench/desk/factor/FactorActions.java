@@ -1,7 +1,6 @@
 package porebench.desk.factor;
 
 import java.awt.event.ActionEvent;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -13,6 +12,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.form.Texts;
 import porebench.method.Problem;
 import porebench.record.FactorCard;
+import porebench.record.port.OutputFile;
 import porebench.record.port.Paper;
 
 /** What can be done on the factor page, each once, for its button and its key. */
@@ -112,7 +112,7 @@ final class FactorActions {
                 "card.file-name",
                 card.get().mixId().text().replaceAll("[^A-Za-z0-9-]", "_"),
                 Integer.toString(card.get().issue().revision()));
-        Optional<Path> file = desk.tools().asker().fileToWrite(over, texts.get("card.save-pdf"), suggested);
+        Optional<OutputFile> file = desk.tools().asker().fileToWrite(over, texts.get("card.save-pdf"), suggested);
         file.ifPresent(path -> {
             Paper size = paper;
             desk.tools()
@@ -121,7 +121,7 @@ final class FactorActions {
                             texts.get("card.saving"),
                             () -> {
                                 desk.tools().press().write(card.get(), size, texts.locale(), path);
-                                return path;
+                                return path.path();
                             },
                             written -> keepPrint(card.get(), size, written.toString()),
                             failure -> desk.tools().asker().failure(over, texts.get("card.saving"), failure));

@@ -13,6 +13,8 @@ import porebench.desk.form.Texts;
 import porebench.method.Problem;
 import porebench.record.LabBook;
 import porebench.record.port.OpeningRefused;
+import porebench.record.port.OutputFolder;
+import porebench.record.port.OutputRefused;
 
 /** What can be done with the lab book as a whole: begin, open, copy, bring records in and out, check the chain. */
 final class BookCommands {
@@ -136,23 +138,37 @@ final class BookCommands {
 
     /** Writes every kind of record into a folder as CSV. */
     void exportCsv() {
-        tools.asker()
-                .folder(over, texts.get("export.title"))
-                .ifPresent(folder -> work(
-                        texts.get("export.doing", folder.toString()),
+        tools.asker().folder(over, texts.get("export.title")).ifPresent(folder -> exportTo(OutputFolder.fresh(folder)));
+    }
+
+    private void exportTo(OutputFolder folder) {
+        String doing = texts.get("export.doing", folder.path().toString());
+        tools.tasks()
+                .run(
+                        doing,
                         () -> tools.sheets().export(desk.book(), folder),
-                        files -> tools.asker()
-                                .tell(
-                                        over,
-                                        texts.get("export.title"),
-                                        texts.get(
-                                                "export.done",
-                                                folder.toString(),
-                                                String.join(
-                                                        "\n",
-                                                        files.stream()
-                                                                .map(BookCommands::name)
-                                                                .toList())))));
+                        files -> tellExported(folder.path(), files),
+                        failure -> exportFailed(folder, doing, failure));
+    }
+
+    /** Asks before files that are there are replaced; nothing is written until then. */
+    private void exportFailed(OutputFolder folder, String doing, Exception failure) {
+        if (!(failure instanceof OutputRefused refused) || !refused.isOnlyThere()) {
+            tools.asker().failure(over, doing, failure);
+            return;
+        }
+        String question = texts.get(
+                "export.replace",
+                folder.path().toString(),
+                Integer.toString(refused.problems().size()));
+        if (tools.asker().confirm(over, texts.get("export.title"), question, texts.get("ask.replace.action"))) {
+            exportTo(OutputFolder.replacing(folder.path()));
+        }
+    }
+
+    private void tellExported(Path folder, List<Path> files) {
+        String names = String.join("\n", files.stream().map(BookCommands::name).toList());
+        tools.asker().tell(over, texts.get("export.title"), texts.get("export.done", folder.toString(), names));
     }
 
     /** Checks that nothing in the chain of histories was changed outside the program. */

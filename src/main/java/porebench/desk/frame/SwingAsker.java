@@ -30,6 +30,7 @@ import porebench.desk.form.Texts;
 import porebench.desk.form.Typing;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
+import porebench.record.port.OutputFile;
 import porebench.record.port.Spoken;
 
 /** Asks and tells in real dialogs. */
@@ -138,7 +139,7 @@ public final class SwingAsker implements Asker {
     }
 
     @Override
-    public Optional<Path> fileToWrite(JComponent over, String title, String suggestedName) {
+    public Optional<OutputFile> fileToWrite(JComponent over, String title, String suggestedName) {
         return toWrite(
                 over,
                 title,
@@ -149,12 +150,12 @@ public final class SwingAsker implements Asker {
     }
 
     @Override
-    public Optional<Path> fileToWrite(JComponent over, String title, String suggestedName, List<Kind> kinds) {
+    public Optional<OutputFile> fileToWrite(JComponent over, String title, String suggestedName, List<Kind> kinds) {
         KindsOfFile filters = new KindsOfFile(kinds, texts);
         return toWrite(over, title, suggestedName, filters::nameOf, filters::offer);
     }
 
-    private Optional<Path> toWrite(
+    private Optional<OutputFile> toWrite(
             JComponent over,
             String title,
             String suggestedName,
@@ -165,7 +166,8 @@ public final class SwingAsker implements Asker {
         chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestedName));
         while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
             Path file = naming.apply(chooser);
-            boolean write = !Files.exists(file)
+            boolean isThere = Files.exists(file);
+            boolean write = !isThere
                     || confirm(
                             over,
                             title,
@@ -173,7 +175,7 @@ public final class SwingAsker implements Asker {
                             texts.get("ask.replace.action"));
             if (write) {
                 chosen(chooser);
-                return Optional.of(file);
+                return Optional.of(new OutputFile(file, isThere));
             }
         }
         return Optional.empty();

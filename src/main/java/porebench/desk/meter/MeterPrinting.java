@@ -1,6 +1,5 @@
 package porebench.desk.meter;
 
-import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -19,6 +18,7 @@ import porebench.record.Laboratory;
 import porebench.record.Meter;
 import porebench.record.MeterStory;
 import porebench.record.Printed;
+import porebench.record.port.OutputFile;
 import porebench.record.port.Paper;
 
 /** Puts the record of a calibration and the blank form of the next one on paper. */
@@ -120,17 +120,17 @@ final class MeterPrinting {
                 .ifPresent(file -> write(leaf, file));
     }
 
-    private void write(Leaf leaf, Path file) {
+    private void write(Leaf leaf, OutputFile file) {
         Paper paper = paper();
         Locale locale = desk.tools().locale();
-        String doing = texts.get("paper.doing.save", leaf.words(), file.toString());
+        String doing = texts.get("paper.doing.save", leaf.words(), file.path().toString());
         desk.tools()
                 .tasks()
                 .run(
                         doing,
                         () -> {
                             desk.tools().press().write(leaf.what(), paper, locale, file);
-                            return file;
+                            return file.path();
                         },
                         written -> told.accept(texts.get("paper.saved", written.toString())),
                         failure -> failed(doing, failure));

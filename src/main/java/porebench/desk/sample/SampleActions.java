@@ -1,6 +1,5 @@
 package porebench.desk.sample;
 
-import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -11,6 +10,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Texts;
 import porebench.record.TrialSheet;
+import porebench.record.port.OutputFile;
 import porebench.record.port.Paper;
 
 /** What can be done on the correction sample page, each with its words and when it can be done. */
@@ -60,22 +60,23 @@ final class SampleActions {
     }
 
     private void save(TrialSheet sheet) {
-        Optional<Path> file =
+        Optional<OutputFile> file =
                 desk.tools().asker().fileToWrite(page, texts.get("sheet.save.title"), model.sheetFileName());
         file.ifPresent(chosen -> write(sheet, chosen));
     }
 
-    private void write(TrialSheet sheet, Path file) {
+    private void write(TrialSheet sheet, OutputFile file) {
         Paper paper = model.paper();
         Locale locale = desk.tools().locale();
-        String doing = texts.get("sheet.doing.save", sheet.mix().id().text(), file.toString());
+        String doing = texts.get(
+                "sheet.doing.save", sheet.mix().id().text(), file.path().toString());
         desk.tools()
                 .tasks()
                 .run(
                         doing,
                         () -> {
                             desk.tools().press().write(sheet, paper, locale, file);
-                            return file;
+                            return file.path();
                         },
                         written -> told.accept(texts.get("sheet.saved", written.toString())),
                         failure -> failed(doing, failure));

@@ -13,6 +13,7 @@ import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Texts;
+import porebench.record.port.OutputFile;
 import porebench.record.port.Sheet;
 import porebench.record.port.ValueRow;
 import porebench.record.study.LayeredReadings;
@@ -123,7 +124,7 @@ final class StudyModel {
     }
 
     /** Writes the blank form of the study. */
-    void saveForm(Path file, Consumer<Exception> failed) {
+    void saveForm(OutputFile file, Consumer<Exception> failed) {
         StudyKind of = kind;
         desk.tools()
                 .tasks()

@@ -1,6 +1,5 @@
 package porebench.desk.study;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -16,6 +15,7 @@ import porebench.desk.PlotPanel;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
+import porebench.record.port.OutputFile;
 
 /** The page of studies: which study of which data, its verdict, its plots and its tables. */
 final class StudyPanel {
@@ -90,9 +90,9 @@ final class StudyPanel {
     }
 
     private void saveForm() {
-        Optional<Path> file =
+        Optional<OutputFile> file =
                 asker().fileToWrite(panel, texts.get("form.title"), model.kind().formName());
-        file.ifPresent(path -> model.saveForm(path, failed(texts.get("form.doing"))));
+        file.ifPresent(form -> model.saveForm(form, failed(texts.get("form.doing"))));
     }
 
     private Consumer<Exception> failed(String doing) {

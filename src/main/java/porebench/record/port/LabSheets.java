@@ -34,12 +34,24 @@ public interface LabSheets {
     /** Reads a file of any kind of record, known by its heading. */
     Sheet<Kept> records(Path file);
 
-    /** Writes every kind of record of a lab book into a folder, one file a kind, and returns the files. */
-    List<Path> export(LabBook book, Path folder);
+    /**
+     * Writes every kind of record of a lab book into a folder, one file a kind, and returns the files.
+     *
+     * @throws OutputRefused if one of the files may not be written; none is then
+     */
+    List<Path> export(LabBook book, OutputFolder folder);
 
-    /** Writes a trial sheet, replacing one that is there only when it has been written whole. */
-    void writeTrials(Path file, List<Trial> trials);
+    /**
+     * Writes a trial sheet, whole or not at all.
+     *
+     * @throws OutputRefused if nothing may be written there
+     */
+    void writeTrials(OutputFile file, List<Trial> trials);
 
-    /** Writes figures under their heading, replacing a file that is there only when it has been written whole. */
-    void writeTable(Path file, DataTable table);
+    /**
+     * Writes figures under their heading, whole or not at all.
+     *
+     * @throws OutputRefused if nothing may be written there
+     */
+    void writeTable(OutputFile file, DataTable table);
 }

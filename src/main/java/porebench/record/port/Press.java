@@ -1,7 +1,6 @@
 package porebench.record.port;
 
 import java.awt.image.BufferedImage;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import porebench.record.Printed;
@@ -14,8 +13,12 @@ import porebench.record.Printed;
  * printer is an unchecked exception that says which.
  */
 public interface Press {
-    /** Writes a PDF file, replacing one that is there only when it has been written whole. */
-    void write(Printed what, Paper paper, Locale locale, Path file);
+    /**
+     * Writes a PDF file, whole or not at all.
+     *
+     * @throws OutputRefused if nothing may be written there
+     */
+    void write(Printed what, Paper paper, Locale locale, OutputFile file);
 
     /**
      * Draws the pages exactly as they will print.
@@ -32,12 +35,12 @@ public interface Press {
     boolean print(Printed what, Paper paper, Locale locale);
 
     /**
-     * Draws a picture into a PNG, SVG or PDF file, by the ending of its name, replacing a file that is there only when it
-     * has been written whole.
+     * Draws a picture into a PNG, SVG or PDF file, by the ending of its name, whole or not at all.
      *
      * <p>The same picture gives the same bytes: no day and no machine stands in it.
      *
      * @throws IllegalArgumentException if the name ends otherwise
+     * @throws OutputRefused if nothing may be written there
      */
-    void draw(Picture picture, Locale locale, Path file);
+    void draw(Picture picture, Locale locale, OutputFile file);
 }

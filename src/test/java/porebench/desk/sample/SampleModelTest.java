@@ -31,6 +31,7 @@ import porebench.record.MeterId;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
 import porebench.record.TrialSheet;
+import porebench.record.port.OutputFile;
 import porebench.record.port.Paper;
 import porebench.store.Books;
 
@@ -204,7 +205,10 @@ class SampleModelTest {
         open("M-1");
         assertThat(model.sheetFileName()).isEqualTo("trial-sheet-M-1.pdf");
         Path file = folder.resolve(model.sheetFileName());
-        mixDesk.desk.tools().press().write(model.sheet().orElseThrow(), model.paper(), Locale.ENGLISH, file);
+        mixDesk.desk
+                .tools()
+                .press()
+                .write(model.sheet().orElseThrow(), model.paper(), Locale.ENGLISH, OutputFile.fresh(file));
         assertThat(Files.size(file)).isPositive();
     }
 }

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.chart.ComponentShares;
 import porebench.desk.BenchBook;
+import porebench.record.port.OutputFile;
 import porebench.record.study.LayeredReadings;
 import porebench.record.study.TrialLayer;
 
@@ -294,7 +295,7 @@ class StudyModelTest {
         for (StudyKind kind : StudyKind.values()) {
             model.choose(kind);
             Path form = folder.resolve(kind.formName());
-            model.saveForm(form, failure -> {
+            model.saveForm(OutputFile.fresh(form), failure -> {
                 throw new AssertionError(failure);
             });
             assertThat(Files.readString(form, StandardCharsets.UTF_8).strip()).endsWith(",value");
