@@ -46,6 +46,7 @@ final class SampleReport implements Report {
         });
         json.number("batchVolumeCubicMetres", sample.batchVolume().cubicMetres());
         json.number("oneThirdLitres", sample.oneThird().in(VolumeUnit.LITRE));
+        json.number("startWaterLitres", sample.firstWater().in(VolumeUnit.LITRE));
         json.number(
                 "inundationWaterLitres",
                 sample.inundation().map(water -> BigDecimal.valueOf(water.in(VolumeUnit.LITRE))));
@@ -74,12 +75,26 @@ final class SampleReport implements Report {
         page.row(words.say("sample.coarse"), mass(sample.coarse(), unit), unit.symbol());
         volume(page, "sample.batch-volume", sample.batchVolume(), VolumeUnit.CUBIC_METRE, 4);
         volume(page, "sample.bowl", sample.bowl(), VolumeUnit.LITRE, 3);
-        volume(page, "sample.one-third", sample.oneThird(), VolumeUnit.LITRE, 2);
+        volume(
+                page,
+                sample.isThirdTooMuch() ? "sample.less-than-third" : "sample.one-third",
+                sample.firstWater(),
+                VolumeUnit.LITRE,
+                2);
         sample.inundation()
                 .ifPresentOrElse(
                         water -> volume(page, "sample.inundation", water, VolumeUnit.LITRE, 2),
                         () -> page.row(words.say("sample.inundation"), Shown.NONE, VolumeUnit.LITRE.symbol()));
         volume(page, "sample.withdraw", sample.withdrawal(), VolumeUnit.MILLILITRE, 0);
+        if (sample.isThirdTooMuch()) {
+            page.gap();
+            page.line(words.say(
+                    "sample.third-runs-over", shown.fixed(sample.oneThird().in(VolumeUnit.LITRE), 2)));
+        }
+        if (wetSieved) {
+            page.gap();
+            page.line(words.say("sample.fetch-before-sieving"));
+        }
     }
 
     private void weighOut(TextPage page, MassUnit unit) {

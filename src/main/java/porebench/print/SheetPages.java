@@ -105,7 +105,10 @@ final class SheetPages {
     private void drawWaters() throws IOException {
         parts.section("sheet.waters", 45);
         List<Facts.Fact> waters = new ArrayList<>();
-        waters.add(fact("sheet.one-third", volumes.large(sheet.sample().oneThird()), 1));
+        waters.add(fact(
+                sheet.sample().isThirdTooMuch() ? "sheet.less-than-third" : "sheet.one-third",
+                volumes.large(sheet.sample().firstWater()),
+                1));
         waters.add(fact(
                 "sheet.inundation",
                 sheet.sample().inundation().map(volumes::large).orElseGet(() -> words.say("sheet.inundation-unknown")),

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import porebench.method.FigureName;
 import porebench.method.MeterType;
+import porebench.method.sample.CorrectionSample;
 import porebench.record.TrialSheet;
 
 /**
@@ -50,7 +51,7 @@ final class SheetSteps {
     /** Returns the steps and cautions in their order. */
     List<Step> steps() {
         List<Step> steps = new ArrayList<>();
-        steps.add(step("step.third", volumes.large(sheet.sample().oneThird())));
+        steps.add(firstWater());
         steps.add(step("step.mix"));
         steps.add(step("step.scoops"));
         steps.add(step("step.rod"));
@@ -65,6 +66,13 @@ final class SheetSteps {
             typeA(steps);
         }
         return steps;
+    }
+
+    private Step firstWater() {
+        CorrectionSample sample = sheet.sample();
+        return sample.isThirdTooMuch()
+                ? step("step.less-than-third", volumes.large(sample.firstWater()), volumes.large(sample.oneThird()))
+                : step("step.third", volumes.large(sample.firstWater()));
     }
 
     private void typeB(List<Step> steps) {

@@ -89,6 +89,7 @@ class SampleCommandTest {
         assertThat(number(json, "withdrawMillilitres")).isEqualTo(350, within(1e-9));
         // 7 - 4.9 / 2.65 - 7.35 / 2.70 = 2.4287 L
         assertThat(number(json, "inundationWaterLitres")).isEqualTo(2.4287, within(0.00005));
+        assertThat(number(json, "startWaterLitres")).isEqualTo(7.0 / 3, within(1e-12));
         Map<String, Object> sand = said.list("components").get(0);
         assertThat(sand).containsEntry("source", "S-1").containsEntry("role", "fine");
         assertThat(number(sand, "kilograms")).isEqualTo(4.9, within(1e-12));

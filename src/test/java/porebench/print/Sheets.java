@@ -35,6 +35,12 @@ final class Sheets {
                 mix("TW-214", "Bridge deck, 35 MPa, 20 mm stone", batch), MassUnit.GRAM, trials, MeterType.B, true);
     }
 
+    /** A cubic metre with 800 kg of sand and 1120 kg of stone: less than a third of the bowl is left for water. */
+    static TrialSheet packed(int trials) {
+        Batch batch = batch(Typed.of("1", VolumeUnit.CUBIC_METRE), MassUnit.KILOGRAM, "800", "1120", false);
+        return sheet(mix("TW-215", "Packed", batch), MassUnit.GRAM, trials, MeterType.B, true);
+    }
+
     /** The usual sheet out of a training book. */
     static TrialSheet training(int trials) {
         TrialSheet sheet = usual(trials);

@@ -42,6 +42,17 @@ class TrialSheetTest {
                 .contains("Draw off 420 mL of water", "100 \u00d7 water withdrawn / 7000 mL");
     }
 
+    // 1920 kg of relative density 2.65 in 1 m3 are 13.44 kg in 7 L: 5.072 L, which leaves 1.928 L, less than 2.333 L.
+    @Test
+    void startsWithTheWaterThatFitsWhereAThirdWouldRunOver() {
+        assertThat(english(Sheets.packed(3)))
+                .contains("To start with, all that fits", "1.93 L 1.93 L 420 mL")
+                .contains("Put 1.93 L of water in the bowl: a third of it, 2.33 L, would run over")
+                .doesNotContain("Fill the bowl one third");
+        assertThat(Presses.text(Sheets.packed(3), Paper.A4, Locale.forLanguageTag("es")))
+                .contains("Poner 1,93 L de agua en el recipiente: un tercio, 2,33 L, se derramar\u00eda");
+    }
+
     // source: NAVEDTRA 14070/14071 Engineering Aid, ch. 17 (seen): a cubic yard with 1152 lb fine and 1735 lb coarse.
     // For a bowl
     // of 0.250 ft3, by arithmetic: 10.667 lb and 16.065 lb; 1 % inward 10.56 to 10.77 and 15.91 to 16.22.

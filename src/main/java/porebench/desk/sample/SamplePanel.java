@@ -20,6 +20,7 @@ import porebench.desk.form.WrappedText;
 import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.method.sample.CorrectionSample;
+import porebench.quantity.VolumeUnit;
 import porebench.record.MixDesign;
 import porebench.record.port.Paper;
 
@@ -187,7 +188,7 @@ final class SamplePanel {
         say(todays, model.hasMoistureOfToday() ? texts.get("standing.moisture") : "");
         wetSieved.setText(texts.get("wet-sieved"));
         wetSievedBox.setVisible(mix.batch().wetSieved());
-        say(runsOver, runsOver(reading.sample()) ? texts.get("first-runs-over") : "");
+        say(runsOver, thirdRunsOver(reading.sample()));
         say(elsewhere, others.isEmpty() ? "" : texts.get("mix-problems"));
         note.setText(note(reading));
         say(told, "");
@@ -207,9 +208,12 @@ final class SamplePanel {
         return texts.get("weigh-out.note", tolerance);
     }
 
-    private static boolean runsOver(Optional<CorrectionSample> sample) {
-        return sample.flatMap(computed -> computed.inundation().map(water -> water.compareTo(computed.oneThird()) < 0))
-                .orElse(false);
+    private String thirdRunsOver(Optional<CorrectionSample> sample) {
+        return sample.filter(CorrectionSample::isThirdTooMuch)
+                .map(computed -> texts.get(
+                        "first-runs-over",
+                        desk.tools().numbers().show(computed.oneThird().in(VolumeUnit.MILLILITRE), 0)))
+                .orElse("");
     }
 
     private static void say(WrappedText place, String text) {

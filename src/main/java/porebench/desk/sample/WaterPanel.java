@@ -34,7 +34,7 @@ final class WaterPanel {
         JLabel heading = new JLabel(texts.get("section.water"));
         heading.putClientProperty("FlatLaf.styleClass", "h2");
         panel.add(heading, "span 3, gapbottom 4");
-        first = line("water.first", texts.get("water.first"));
+        first = line("water.first", "");
         inundation = line("water.inundation", texts.get("water.inundation"));
         withdrawal = line("water.withdrawal", "");
         batch = line("water.batch", texts.get("water.batch"));
@@ -55,7 +55,9 @@ final class WaterPanel {
             BigDecimal targetAir,
             boolean wetSieved,
             UnitSystem units) {
-        millilitres(first, sample.map(CorrectionSample::oneThird));
+        first.call(texts.get(
+                sample.filter(CorrectionSample::isThirdTooMuch).isPresent() ? "water.first.fits" : "water.first"));
+        millilitres(first, sample.map(CorrectionSample::firstWater));
         millilitres(inundation, sample.flatMap(CorrectionSample::inundation));
         if (type == MeterType.A) {
             withdrawal.call(texts.get("water.withdrawal.none"));

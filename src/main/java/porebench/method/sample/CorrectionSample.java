@@ -24,10 +24,9 @@ import porebench.quantity.VolumeUnit;
  * @param components one entry an aggregate constituent, in the order of the mix design
  * @param batchVolume the volume of concrete the batch masses stand for: B, or B' when wet-sieved
  * @param bowl the bowl volume S
- * @param oneThird water to start with: a third of the bowl
+ * @param oneThird the water that the standard starts with: a third of the bowl
  * @param inundation all the water that goes with the aggregate when the bowl is full, the first third among it: the bowl less
- *     the particles at SSD and less the free water they bring from the bench. It may be less than a third of the bowl, and
- *     then some of the first water runs over. Empty when a relative density or absorption is not known.
+ *     the particles at SSD and less the free water they bring from the bench. It may be less than a third of the bowl. Empty when a relative density or absorption is not known.
  * @param withdrawal water to withdraw on a Type B meter, for the target air
  */
 public record CorrectionSample(
@@ -49,8 +48,16 @@ public record CorrectionSample(
      * @param role fine or coarse
      * @param mass what to weigh, in the moisture state on the bench
      * @param ovenDryKilograms the same oven-dry, in kg; empty when the absorption needed for it is not known
+     * @param passingShare the share of the material from the pile that the mass is sieved out of: below 1 only where the
+     *     concrete is wet-sieved and some of its stone is held on 37.5 mm
      */
-    public record Component(String name, String source, Role role, Mass mass, OptionalDouble ovenDryKilograms) {}
+    public record Component(
+            String name, String source, Role role, Mass mass, OptionalDouble ovenDryKilograms, double passingShare) {
+        /** Returns what to take from the pile, before sieving, to be left with the mass; nothing where nothing passes. */
+        public Mass fetched() {
+            return passingShare > 0 ? mass.times(1 / passingShare) : mass;
+        }
+    }
 
     /**
      * Computes the correction sample of a batch for a bowl.
@@ -83,8 +90,9 @@ public record CorrectionSample(
         for (Constituent constituent : batch.constituents()) {
             if (constituent.role().isAggregate()) {
                 Materials material = new Materials(constituent);
-                double share = ratio * (batch.wetSieved() ? material.passingShare() : 1);
-                components.add(component(constituent, material, share));
+                double passing = batch.wetSieved() ? material.passingShare() : 1;
+                double share = ratio * passing;
+                components.add(component(constituent, material, share, passing));
                 solids += share * material.absoluteCubicMetres();
                 freeWater += share * material.freeWaterKilograms() / Materials.WATER_KILOGRAMS_PER_CUBIC_METRE;
             }
@@ -115,14 +123,31 @@ public record CorrectionSample(
         return new Volume(cubicMetres).in(VolumeUnit.LITRE);
     }
 
-    private static Component component(Constituent constituent, Materials material, double share) {
+    private static Component component(Constituent constituent, Materials material, double share, double passing) {
         double dry = material.ovenDryKilograms();
         return new Component(
                 constituent.name(),
                 constituent.sourceOrName(),
                 constituent.role(),
                 new Mass(share * material.benchKilograms()),
-                Double.isNaN(dry) ? OptionalDouble.empty() : OptionalDouble.of(share * dry));
+                Double.isNaN(dry) ? OptionalDouble.empty() : OptionalDouble.of(share * dry),
+                passing);
+    }
+
+    /**
+     * Returns the water to start with: a third of the bowl, or all the water the bowl takes beside this aggregate where that
+     * is less. A full third would then run over when the last scoops go in, and carry fines out of the bowl.
+     *
+     * <p>Source: ASTM C231 and AASHTO T 152 for the third (recalled); that no more goes in than fits: derived, from the
+     * volumes. While the water that fits is not known it is the third.
+     */
+    public Volume firstWater() {
+        return inundation.filter(water -> water.compareTo(oneThird) < 0).orElse(oneThird);
+    }
+
+    /** Returns whether a third of the bowl is more water than the bowl takes beside this aggregate. */
+    public boolean isThirdTooMuch() {
+        return firstWater().compareTo(oneThird) < 0;
     }
 
     /** Returns the mass of all fine aggregate, in the moisture state on the bench. */

@@ -74,7 +74,8 @@ public final class TodaysMoisture {
                 component.source(),
                 component.role(),
                 new Mass(dry * (1 + moisture.doubleValue() / 100)),
-                component.ovenDryKilograms());
+                component.ovenDryKilograms(),
+                component.passingShare());
     }
 
     /** Returns the water left to inundate with; not known when the design's own stock was already too wet for the bowl. */

@@ -28,7 +28,8 @@ public record WeighOut(List<Line> lines, int trials, double sparePercent) {
      * @param each the mass for one trial, in the moisture state on the bench
      * @param lowest the least mass within the tolerance
      * @param highest the greatest mass within the tolerance
-     * @param total the mass to fetch for all trials with the spare
+     * @param total the mass to fetch from the pile for all trials with the spare: before sieving, so that the stone held on
+     *     37.5 mm is in it where the concrete is wet-sieved
      */
     public record Line(String name, String source, Role role, Mass each, Mass lowest, Mass highest, Mass total) {}
 
@@ -53,7 +54,7 @@ public record WeighOut(List<Line> lines, int trials, double sparePercent) {
                         component.mass(),
                         component.mass().times(1 - tolerance),
                         component.mass().times(1 + tolerance),
-                        component.mass().times(trials * (1 + sparePercent / 100))))
+                        component.fetched().times(trials * (1 + sparePercent / 100))))
                 .toList();
         return new WeighOut(lines, trials, sparePercent);
     }

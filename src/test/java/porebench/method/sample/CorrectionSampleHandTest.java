@@ -110,6 +110,31 @@ class CorrectionSampleHandTest {
         assertThat(sample.oneThird().in(VolumeUnit.LITRE)).isCloseTo(7.0 / 3, offset(1e-12));
         assertThat(sample.withdrawal().in(VolumeUnit.MILLILITRE)).isCloseTo(420, offset(1e-9));
         assertThat(sample.inundation().orElseThrow().in(VolumeUnit.LITRE)).isCloseTo(2.275, offset(1e-12));
+        // A third would be 2.333 L: 0.058 L of it would run over.
+        assertThat(sample.isThirdTooMuch()).isTrue();
+        assertThat(sample.firstWater()).isEqualTo(sample.inundation().orElseThrow());
+    }
+
+    /**
+     * A third of 9 L is 3 L. Of 1 m3 the particles take what their mass is at a relative density of 2.5.
+     *
+     * <pre>
+     * 1500 kg: 0.6 m3, room for 9 x 0.4 = 3.6 L: the third fits
+     * 1700 kg: 0.68 m3, room for 9 x 0.32 = 2.88 L: less than the third
+     * 1700 kg, 980.3922 / 1000 of it dry, at 5 % over 2 %: free water 1666.6667 x 0.03 = 50 kg, 9 x 0.27 = 2.43 L
+     * </pre>
+     */
+    @ParameterizedTest
+    @CsvSource({"1500 kg, , 3, false", "1700 kg, , 2.88, true", "1700 kg, 5, 2.43, true"})
+    void startsWithAThirdOrWithWhatFits(String mass, String moisture, double litres, boolean tooMuch) {
+        MixLine line = MixLine.fine(mass).dense("2.5").absorbing("2");
+        line = moisture == null ? line : line.moist(moisture);
+        CorrectionSample sample = CorrectionSample.of(MixLine.stated("1 m3", "5", line), new Volume(0.009))
+                .value()
+                .orElseThrow();
+        assertThat(sample.firstWater().in(VolumeUnit.LITRE)).isCloseTo(litres, offset(1e-9));
+        assertThat(sample.isThirdTooMuch()).isEqualTo(tooMuch);
+        assertThat(sample.oneThird().in(VolumeUnit.LITRE)).isCloseTo(3, offset(1e-12));
     }
 
     /**
@@ -155,6 +180,8 @@ class CorrectionSampleHandTest {
         CorrectionSample sample = sample(MixLine.stated(
                 "1 m3", "5", MixLine.fine("700 kg"), MixLine.coarse("1000 kg").dense("2.7")));
         assertThat(sample.inundation()).isEmpty();
+        assertThat(sample.firstWater()).isEqualTo(sample.oneThird());
+        assertThat(sample.isThirdTooMuch()).isFalse();
         assertThat(sample.withdrawal().in(VolumeUnit.MILLILITRE)).isCloseTo(350, offset(1e-9));
     }
 
@@ -269,6 +296,20 @@ class CorrectionSampleHandTest {
         assertThat(sample.coarse().kilograms()).isCloseTo(6.206667, offset(0.0000005));
         assertThat(sample.inundation().orElseThrow().in(VolumeUnit.LITRE)).isCloseTo(2.45, offset(1e-9));
         assertThat(sample.withdrawal().in(VolumeUnit.MILLILITRE)).isCloseTo(350, offset(1e-9));
+        // From the pile: sand as it is, stone 6.206667 / 0.75 = 8.275556 kg.
+        assertThat(sample.components().stream()
+                        .mapToDouble(c -> c.fetched().kilograms())
+                        .toArray())
+                .containsExactly(new double[] {5.833333, 8.275556}, offset(0.0000005));
+    }
+
+    /** Nothing of a stone that is all held on 37.5 mm goes into the bowl, so none is fetched. */
+    @Test
+    void fetchesNothingOfAStoneThatIsAllSievedOut() {
+        MixLine[] lines = plain();
+        lines[3] = lines[3].retained("100");
+        CorrectionSample sample = sample(MixLine.stated("1 m3", "5", lines).withWetSieved(true));
+        assertThat(sample.components().get(1).fetched().kilograms()).isZero();
     }
 
     /** Water on the stone that is sieved out stays in the concrete that passes. */

@@ -66,6 +66,40 @@ class WeighOutHandTest {
         assertThat(line.total().kilograms()).isCloseTo(all, offset(1e-12));
     }
 
+    /**
+     * 0.1 cement + 0.17 water + 0.3 sand + 0.38 stone, a quarter of it held on 37.5 mm: Vc = 0.855 m3, B' = 0.9 m3 at 5 % air.
+     *
+     * <pre>
+     * stone passing 1064 x 0.75 x 0.01 / 0.9 = 8.866667 kg a trial
+     * from the pile 8.866667 / 0.75 = 11.822222, for three trials with 10 % spare 39.013333 kg, not 29.26
+     * sand 750 x 0.01 / 0.9 = 8.333333, in all 27.5 kg
+     * </pre>
+     */
+    @Test
+    void fetchesTheStoneBeforeItIsSieved() {
+        CorrectionSample sieved = CorrectionSample.of(
+                        MixLine.stated(
+                                        "1 m3",
+                                        "5",
+                                        MixLine.cement("315 kg").dense("3.15"),
+                                        MixLine.water("170 kg"),
+                                        MixLine.fine("750 kg").dense("2.5"),
+                                        MixLine.coarse("1064 kg").dense("2.8").retained("25"))
+                                .withWetSieved(true),
+                        new Volume(0.01))
+                .value()
+                .orElseThrow();
+        WeighOut.Line stone = WeighOut.of(sieved, 3, 10, TWO_PERCENT).lines().get(1);
+        assertThat(stone.each().kilograms()).isCloseTo(8.866667, offset(0.0000005));
+        assertThat(stone.total().kilograms()).isCloseTo(39.013333, offset(0.0000005));
+        assertThat(WeighOut.of(sieved, 3, 10, TWO_PERCENT)
+                        .lines()
+                        .get(0)
+                        .total()
+                        .kilograms())
+                .isCloseTo(27.5, offset(1e-9));
+    }
+
     @Test
     void takesOneTrialWithoutSpareAndNothingLess() {
         assertThat(WeighOut.of(sample(), 1, 0, TWO_PERCENT)
