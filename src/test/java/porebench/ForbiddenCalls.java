@@ -9,7 +9,7 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import java.util.List;
 import java.util.Set;
 
-/** Calls that take the clock, the locale, the charset or chance from the machine instead of from an argument. */
+/** Calls that take the clock, the locale, the charset or chance from the machine, or that write a file past the gate. */
 final class ForbiddenCalls {
     private static final Set<String> LOCALE_AWARE = Set.of(
             "java.lang.String.format",
@@ -43,6 +43,33 @@ final class ForbiddenCalls {
             "java.io.PrintStream",
             "java.io.PrintWriter",
             "java.util.Scanner");
+
+    private static final Set<String> WRITES_FILES = Set.of(
+            "java.nio.file.Files.write",
+            "java.nio.file.Files.writeString",
+            "java.nio.file.Files.newOutputStream",
+            "java.nio.file.Files.newBufferedWriter",
+            "java.nio.file.Files.newByteChannel",
+            "java.nio.file.Files.createFile",
+            "java.nio.file.Files.createTempFile",
+            "java.nio.file.Files.createLink",
+            "java.nio.file.Files.createSymbolicLink",
+            "java.nio.file.Files.copy",
+            "java.nio.file.Files.move",
+            "java.nio.channels.FileChannel.open",
+            "java.io.File.createTempFile",
+            "java.io.File.createNewFile",
+            "java.io.File.renameTo",
+            "java.io.FileOutputStream.<init>",
+            "java.io.FileWriter.<init>",
+            "java.io.RandomAccessFile.<init>");
+
+    private static final Set<String> MAY_WRITE_A_NAMED_FILE = Set.of(
+            "java.io.PrintStream.<init>",
+            "java.io.PrintWriter.<init>",
+            "java.util.Formatter.<init>",
+            "javax.imageio.ImageIO.write",
+            "org.apache.pdfbox.pdmodel.PDDocument.save");
 
     private ForbiddenCalls() {}
 
@@ -105,6 +132,13 @@ final class ForbiddenCalls {
                 && parameters.get(0).equals("java.lang.String")
                 && !owner.equals("java.util.Scanner");
         return TEXT_FROM_BYTES.contains(owner) && name.equals("<init>") && (bytes || fileByName) && !named;
+    }
+
+    static boolean writesAFile(String owner, String name, List<String> parameters) {
+        String called = owner + "." + name;
+        return WRITES_FILES.contains(called)
+                || MAY_WRITE_A_NAMED_FILE.contains(called)
+                        && (parameters.contains("java.io.File") || parameters.indexOf("java.lang.String") == 0);
     }
 
     static boolean drawsWithoutASeed(String owner, String name, List<String> parameters) {

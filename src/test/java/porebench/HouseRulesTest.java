@@ -3,6 +3,7 @@ package porebench;
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.equivalentTo;
 import static com.tngtech.archunit.lang.conditions.ArchConditions.accessTargetWhere;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
@@ -12,6 +13,7 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.Locale;
+import porebench.record.port.PreparedFile;
 
 /** Keeps the rules of the house: names, screens, and that time, locale, charset and chance are arguments. */
 @AnalyzeClasses(packages = "porebench", importOptions = ArchitectureTest.MainClasses.class)
@@ -127,6 +129,16 @@ class HouseRulesTest {
             .should()
             .callMethod(System.class, "exit", int.class)
             .because("a command returns its exit status, so that a test can read it");
+
+    @ArchTest
+    static final ArchRule filesAreWrittenThroughOneGate = noClasses()
+            .that()
+            .resideOutsideOfPackage("porebench.store..")
+            .and(not(equivalentTo(PreparedFile.class)))
+            .should(accessTargetWhere(
+                    ForbiddenCalls.call("that writes a file past the gate", ForbiddenCalls::writesAFile)))
+            .because("OutputFile keeps lab books, devices and files of others from being written over;"
+                    + " only store writes its own file");
 
     private static JavaClass outermost(JavaClass type) {
         return type.getEnclosingClass().map(HouseRulesTest::outermost).orElse(type);

@@ -5,17 +5,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.lang.ArchRule;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.File;
+import java.io.FileOutputStream;
 import java.io.FileReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.Reader;
 import java.io.StringWriter;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.text.MessageFormat;
@@ -33,6 +39,7 @@ import java.util.Random;
 import java.util.ResourceBundle;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 
 /** Shows that the house rules can fail: each fault planted here is found, and nothing else is. */
@@ -65,6 +72,12 @@ class PlantedFaultsTest {
         assertThat(violations(HouseRulesTest.onlyCommandAndAppPrintToTheConsole, Old.class))
                 .isEqualTo(2);
         assertThat(violations(HouseRulesTest.onlyAppEndsTheProgram, Old.class)).isEqualTo(1);
+    }
+
+    @Test
+    void findsEveryFileThatIsWrittenPastTheGate() {
+        assertThat(violations(HouseRulesTest.filesAreWrittenThroughOneGate, Written.class))
+                .isEqualTo(7);
     }
 
     @Test
@@ -167,6 +180,26 @@ class PlantedFaultsTest {
             System.out.println();
             System.err.println();
             System.exit(1);
+        }
+    }
+
+    @SuppressWarnings({"unused", "resource"})
+    private static final class Written {
+        void faults(Path file, BufferedImage picture) throws IOException {
+            Files.writeString(file, "");
+            Files.createTempFile("a", "b");
+            Files.move(file, file);
+            FileChannel.open(file);
+            new FileOutputStream(file.toFile());
+            new PrintStream("a", StandardCharsets.UTF_8);
+            ImageIO.write(picture, "png", file.toFile());
+        }
+
+        void right(Path file, OutputStream stream, BufferedImage picture) throws IOException {
+            Files.readString(file);
+            Files.createDirectories(file);
+            new PrintStream(stream, true, StandardCharsets.UTF_8);
+            ImageIO.write(picture, "png", stream);
         }
     }
 

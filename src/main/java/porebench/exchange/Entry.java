@@ -89,10 +89,10 @@ final class Entry {
         error(column, problem.code(), problem.values().toArray());
     }
 
-    /** Returns a cell as typed; empty text when it is empty, or the file has no such column. */
+    /** Returns the text of a cell as typed; empty text when it is empty, or the file has no such column. */
     String text(String column) {
         Integer place = places.get(column);
-        return place == null ? "" : raw.fields().get(place - 1);
+        return place == null ? "" : HarmlessCell.read(raw.fields().get(place - 1));
     }
 
     /** Returns a cell as typed; empty when it is blank. */

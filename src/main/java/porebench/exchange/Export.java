@@ -83,7 +83,8 @@ final class Export {
 
     private static void write(Stream<List<String>> rows, Writer writer) throws IOException {
         ICSVWriter csv = new CSVWriterBuilder(writer).withLineEnd("\r\n").build();
-        rows.forEach(row -> csv.writeNext(row.toArray(new String[0]), false));
+        rows.forEach(
+                row -> csv.writeNext(row.stream().map(HarmlessCell::written).toArray(String[]::new), false));
         csv.flush();
         // The library keeps a failure to itself until it is asked.
         if (csv.checkError()) {
