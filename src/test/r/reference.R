@@ -1,224 +1,158 @@
-# Computes anew, in R, the figures of src/test/resources/reference/ that are no printed ones, and says how far the files
-# lie from it. Run from the project's folder: Rscript src/test/r/reference.R
-# Made with R 4.2.2; stops with status 1 when a file is off by more than its share below.
+# Computes anew, in R, the figures of src/test/resources/reference/ that were computed and not printed by somebody, and
+# accounts for every cell of those files: checked, given (what the figures are computed from), or not checked and why.
+# Run from the project's folder: Rscript src/test/r/reference.R [part.R ...]
+# Needs R 4.2 and lme4. Ends with status 1 when a figure is off by more than its share, when a cell of a computed file is
+# not accounted for, or when anything cannot be computed.
 
+options(warn = 2)
 folder <- "src/test/resources/reference"
-failed <- FALSE
+failures <- character()
+fail <- function(...) {
+  failures <<- c(failures, paste0(...))
+  cat("FAILED  ", ..., "\n", sep = "")
+}
 
+# --- The files, and what became of each cell --------------------------------------------------------------------------
+book <- list()
+open_book <- function(name) {
+  if (is.null(book[[name]])) {
+    table <- read.csv(file.path(folder, name), comment.char = "#", check.names = FALSE, stringsAsFactors = FALSE,
+                      colClasses = "character", na.strings = character())
+    book[[name]] <<- list(table = table, state = matrix("", nrow(table), ncol(table), dimnames = list(NULL, names(table))))
+  }
+  book[[name]]
+}
+
+# The table with its columns of numbers as numbers; a blank cell is NA.
 rows <- function(name) {
-  read.csv(file.path(folder, name), comment.char = "#", check.names = FALSE, stringsAsFactors = FALSE)
+  table <- open_book(name)$table
+  table[] <- lapply(table, type.convert, as.is = TRUE, na.strings = "")
+  table
 }
 
 numbers <- function(cell) as.numeric(strsplit(as.character(cell), ";")[[1]])
 
-# The largest difference relative to what R says, among the figures that exist.
-compare <- function(name, filed, computed, at_most) {
-  filed <- as.numeric(filed)
-  computed <- as.numeric(computed)
-  kept <- !is.na(filed) & !is.na(computed)
-  if (!any(kept) || length(filed) != length(computed)) {
-    stop(name, ": nothing to compare")
+mark <- function(name, columns, which, word) {
+  entry <- open_book(name)
+  unknown <- setdiff(columns, colnames(entry$state))
+  if (length(unknown) > 0) stop(name, " has no column ", paste(unknown, collapse = ", "))
+  before <- entry$state[which, columns]
+  if (any(before != "" & before != word)) stop(name, ": ", paste(columns, collapse = ", "), " is told of twice")
+  book[[name]]$state[which, columns] <<- word
+}
+
+# Columns that figures are computed from.
+given <- function(name, ...) mark(name, c(...), TRUE, "given")
+
+# Figures that this script does not compute, and why.
+not_checked <- function(name, columns, why, which = TRUE) mark(name, columns, which, paste("not checked:", why))
+
+off_by <- function(filed, computed, absolute) {
+  size <- if (absolute) 1 else pmax(abs(computed), 1e-300)
+  max(ifelse(filed == computed, 0, abs(filed - computed) / size))
+}
+
+compare <- function(label, filed, computed, at_most, absolute = FALSE) {
+  filed <- suppressWarnings(as.numeric(filed)) # what is no number is counted below
+  computed <- as.numeric(unlist(computed))
+  if (length(filed) == 0 || length(filed) != length(computed)) {
+    return(fail(label, ": ", length(filed), " figures filed, but ", length(computed), " computed"))
   }
-  size <- pmax(abs(computed[kept]), 1e-300)
-  off <- max(ifelse(filed[kept] == computed[kept], 0, abs(filed[kept] - computed[kept]) / size))
-  if (off > at_most) failed <<- TRUE
-  cat(sprintf("%-44s %4d figures, off by at most %.1e%s\n", name, sum(kept), off,
-              if (off > at_most) "  TOO FAR" else ""))
-}
-
-# --- Student's t, ranges, Grubbs, Cochran, Mandel --------------------------------------------------------------------
-t <- rows("t-points.csv")
-compare("t-points.csv", t$point, qt(t$upperTail, t$degreesOfFreedom, lower.tail = FALSE), 1e-10)
-
-range_within <- function(width, n) {
-  n * integrate(function(x) dnorm(x) * (pnorm(x + width) - pnorm(x))^(n - 1), -12, 12, rel.tol = 1e-12)$value
-}
-f <- rows("critical-range-factors.csv")
-compare("critical-range-factors.csv", f$factor,
-        sapply(f$n, function(n) uniroot(function(w) range_within(w, n) - 0.95, c(1, 10), tol = 1e-12)$root), 1e-9)
-
-grubbs <- function(n, a) {
-  t <- qt(a / n, n - 2, lower.tail = FALSE)
-  (n - 1) / sqrt(n) * sqrt(t^2 / (n - 2 + t^2))
-}
-g <- rows("grubbs-critical.csv")
-for (a in names(g)[-1]) {
-  compare(paste("grubbs-critical.csv", a), g[[a]], grubbs(g$n, as.numeric(a)), 1e-9)
-}
-s <- rows("grubbs-samples.csv")
-compare("grubbs-samples.csv", s$statistic,
-        sapply(s$values, function(cell) { x <- numbers(cell); max(abs(x - mean(x))) / sd(x) }), 1e-9)
-
-cochran <- function(p, n, a) {
-  f <- qf(1 - a / p, n - 1, (p - 1) * (n - 1))
-  1 / (1 + (p - 1) / f)
-}
-largest <- rows("cochran-critical.csv")
-compare("cochran-critical.csv C05", largest$C05, cochran(largest$p, largest$n, 0.05), 6e-6)
-compare("cochran-critical.csv C01", largest$C01, cochran(largest$p, largest$n, 0.01), 6e-6)
-
-m <- rows("mandel-critical.csv")
-for (column in names(m)[-1]) {
-  a <- as.numeric(sub(".*?(0\\..*)$", "\\1", column))
-  if (startsWith(column, "h")) {
-    t <- qt(1 - a / 2, m$p - 2)
-    computed <- (m$p - 1) * t / sqrt(m$p * (t^2 + m$p - 2))
-  } else {
-    n <- as.numeric(sub("k_n(.).*", "\\1", column))
-    computed <- sqrt(m$p / (1 + (m$p - 1) / qf(1 - a, n - 1, (m$p - 1) * (n - 1))))
+  if (anyNA(filed) || anyNA(computed)) {
+    return(fail(label, ": ", sum(is.na(filed) | is.na(computed)), " figures could not be compared"))
   }
-  compare(paste("mandel-critical.csv", column), m[[column]], computed, 2e-6)
-}
-
-# --- Control charts ----------------------------------------------------------------------------------------------------
-k <- rows("chart-constants.csv")
-d2 <- sapply(k$n, function(n) {
-  integrate(function(x) 1 - pnorm(x)^n - pnorm(x, lower.tail = FALSE)^n, -10, 10, rel.tol = 1e-12)$value
-})
-c4 <- sqrt(2 / (k$n - 1)) * exp(lgamma(k$n / 2) - lgamma((k$n - 1) / 2))
-compare("chart-constants.csv d2", k$d2, d2, 1e-9)
-compare("chart-constants.csv c4", k$c4, c4, 1e-9)
-compare("chart-constants.csv A3", k$A3, 3 / (c4 * sqrt(k$n)), 1e-9)
-compare("chart-constants.csv E2", k$E2, 3 / d2, 1e-9)
-
-rings <- do.call(rbind, lapply(rows("chart-piston-rings.csv")$values, numbers))
-limits <- rows("chart-piston-rings-limits.csv")
-limit <- function(key) limits$value[limits$key == key]
-compare("chart-piston-rings-limits.csv", sapply(c("xbarbar", "Rbar", "Sbar", "sigma_R", "sigma_S"), limit),
-        c(mean(rings), mean(apply(rings, 1, function(x) diff(range(x)))), mean(apply(rings, 1, sd)),
-          mean(apply(rings, 1, function(x) diff(range(x)))) / d2[k$n == 5], mean(apply(rings, 1, sd)) / c4[k$n == 5]),
-        1e-8)
-
-# --- Normality ---------------------------------------------------------------------------------------------------------
-n <- rows("normality-samples.csv")
-shapiro <- lapply(n$values, function(cell) shapiro.test(numbers(cell)))
-compare("normality-samples.csv W", n$w, sapply(shapiro, function(test) test$statistic), 1e-8)
-compare("normality-samples.csv p of W", n$wP, sapply(shapiro, function(test) test$p.value), 1e-7)
-squared <- sapply(n$values, function(cell) {
-  x <- sort(numbers(cell))
-  z <- (x - mean(x)) / sd(x)
-  i <- seq_along(x)
-  -length(x) - mean((2 * i - 1) * (pnorm(z, log.p = TRUE) + pnorm(rev(z), lower.tail = FALSE, log.p = TRUE)))
-})
-compare("normality-samples.csv A squared", n$squared, squared, 1e-8)
-
-# --- Repeat values, comparisons of laboratories, curves ----------------------------------------------------------------
-small <- rows("small-samples.csv")
-compare("small-samples.csv", small$standardDeviation, sapply(small$values, function(cell) sd(numbers(cell))), 1e-8)
-compare("small-samples.csv 95 %", small$high95,
-        sapply(small$values, function(cell) {
-          x <- numbers(cell)
-          mean(x) + qt(0.975, length(x) - 1) * sd(x) / sqrt(length(x))
-        }), 1e-8)
-
-coal <- rows("laboratories-coal.csv")
-filed <- rows("laboratories-coal-levels.csv")
-for (level in unique(coal$level)) {
-  x <- lapply(coal$values[coal$level == level], numbers)
-  size <- lengths(x)
-  means <- sapply(x, mean)
-  p <- length(x)
-  within <- sum((size - 1) * sapply(x, var)) / sum(size - 1)
-  grand <- sum(size * means) / sum(size)
-  between <- sum(size * (means - grand)^2) / (p - 1)
-  effective <- (sum(size) - sum(size^2) / sum(size)) / (p - 1)
-  sr <- sqrt(within)
-  sR <- sqrt(within + max(0, (between - within) / effective))
-  one <- filed[filed$level == level, ]
-  compare(paste("laboratories-coal-levels.csv", level), c(one$mean, one$sr, one$sR), c(grand, sr, sR), 1e-9)
-  compare(paste("laboratories-coal.csv h", level), coal$h[coal$level == level], (means - mean(means)) / sd(means), 1e-9)
-  spread <- sapply(x, sd)
-  compare(paste("laboratories-coal.csv k", level), coal$k[coal$level == level],
-          spread * sqrt(p) / sqrt(sum(spread^2)), 1e-9)
-}
-
-predicted <- rows("fit-predictions.csv")
-for (i in seq_len(nrow(predicted))) {
-  one <- predicted[i, ]
-  data <- rows(one$file)
-  fit <- if (one$degree == 0) lm(y ~ x - 1, data) else lm(y ~ x, data)
-  compare(paste("fit-predictions.csv", one$file, one$x), c(one$fit, one$low, one$high),
-          predict(fit, data.frame(x = one$x), interval = "prediction"), 1e-9)
-}
-certified <- rows("strd-fit-certified.csv")
-for (i in which(certified$degree <= 2)) {
-  one <- certified[i, ]
-  data <- rows(one$file)
-  fit <- switch(one$degree + 1, lm(y ~ x - 1, data), lm(y ~ x, data), lm(y ~ x + I(x^2), data))
-  compare(paste("strd-fit-certified.csv", one$file), one$residualStandardDeviation, summary(fit)$sigma, 1e-9)
-}
-
-sums <- rows("welch-satterthwaite.csv")
-for (i in seq_len(nrow(sums))) {
-  u <- numbers(sums$uncertainties[i])
-  nu <- numbers(sums$degreesOfFreedom[i])
-  compare(paste("welch-satterthwaite.csv row", i), c(sums$combined[i], sums$effective[i]),
-          c(sqrt(sum(u^2)), sum(u^2)^2 / sum(u^4 / nu)), 1e-9)
-}
-
-# --- Chi-square, F, studentised range, variances -----------------------------------------------------------------------
-x2 <- rows("chi-square-points.csv")
-compare("chi-square-points.csv", x2$quantile, qchisq(x2$probability, x2$df), 1e-9)
-compare("chi-square-points.csv upper tail", x2$upper, pchisq(x2$quantile, x2$df, lower.tail = FALSE), 1e-9)
-points <- rows("f-chi-square-points.csv")
-compare("f-chi-square-points.csv", points$point,
-        ifelse(points$distribution == "chi-square", qchisq(points$upperTail, points$numerator, lower.tail = FALSE),
-               qf(points$upperTail, points$numerator, points$denominator, lower.tail = FALSE)), 1e-9)
-q <- rows("studentised-range.csv")
-compare("studentised-range.csv", q$factor, mapply(function(n, df) qtukey(0.95, n, df), q$n, q$df), 1e-6)
-v <- rows("variance-ratio-tails.csv")
-compare("variance-ratio-tails.csv", v$upper, pf(v$ratio, v$df1, v$df2, lower.tail = FALSE), 1e-9)
-
-# A row holds the values of a cell; what stands before them names it.
-long <- function(data) {
-  cells <- lapply(data$values, numbers)
-  names <- data[rep(seq_len(nrow(data)), lengths(cells)), setdiff(names(data), "values"), drop = FALSE]
-  cbind(names, y = unlist(cells))
-}
-squares <- function(name, file, group) {
-  data <- long(rows(file))
-  table <- anova(lm(data$y ~ factor(data[[group]])))
-  one <- rows("strd-anova-certified.csv")
-  one <- one[one$set == name, ]
-  compare(paste("strd-anova-certified.csv", name), c(one$betweenSquares, one$withinSquares), table[["Sum Sq"]], 1e-8)
-}
-squares("SiRstv", "strd-anova-sirstv.csv", "treatment")
-
-expected <- rows("gauge-expected.csv")
-for (study in c("aiag", "montgomery")) {
-  data <- long(rows(paste0("gauge-", study, ".csv")))
-  data$operator <- factor(data$operator)
-  data$sample <- factor(data$sample)
-  table <- anova(lm(y ~ sample * operator, data))
-  said <- function(key) expected$value[expected$study == study & expected$key == key]
-  compare(paste("gauge-expected.csv", study),
-          sapply(c("ss_sample", "ss_operator", "ss_interaction", "ss_repeatability"), said), table[["Sum Sq"]], 1e-8)
-  compare(paste("gauge-expected.csv p", study), said("p_interaction"), table[["Pr(>F)"]][3], 1e-7)
-}
-
-if (requireNamespace("lme4", quietly = TRUE)) {
-  layers <- rows("layers-data.csv")
-  wanted <- rows("layers-reml.csv")
-  control <- lme4::lmerControl(optimizer = "bobyqa", optCtrl = list(rhoend = 1e-12), boundary.tol = 0,
-                               check.conv.singular = "ignore", calc.derivs = FALSE)
-  for (set in wanted$set) {
-    data <- long(layers[layers$set == set, ])
-    paths <- strsplit(as.character(data$path), ";")
-    depth <- length(paths[[1]])
-    for (layer in seq_len(depth)) {
-      data[[paste0("layer", layer)]] <- factor(sapply(paths, function(path) paste(path[1:layer], collapse = "/")))
-    }
-    form <- as.formula(paste("y ~ 1 +", paste0("(1|layer", seq_len(depth), ")", collapse = " + ")))
-    fit <- lme4::lmer(form, data, REML = TRUE, control = control)
-    found <- as.data.frame(lme4::VarCorr(fit))
-    found <- found$vcov[match(c(paste0("layer", seq_len(depth)), "Residual"), found$grp)]
-    filed <- numbers(wanted$variances[wanted$set == set])
-    # A variance at its bound is 0 in one and next to nothing in the other.
-    kept <- filed > 0
-    compare(paste("layers-reml.csv", set), filed[kept], found[kept], 1e-5)
+  off <- off_by(filed, computed, absolute)
+  cat(sprintf("%-58s %4d figures, off by at most %.1e%s\n", label, length(filed), off, if (absolute) " absolute" else ""))
+  if (off > at_most) {
+    worst <- which.max(abs(filed - computed))
+    fail(label, ": off by ", format(off), ", more than ", at_most, "; e.g. figure ", worst, " is ", filed[worst],
+         ", R says ", format(computed[worst], digits = 12))
   }
-} else {
-  cat("layers-reml.csv: not compared, lme4 is not there\n")
 }
 
-if (failed) quit(status = 1)
+# Compares a column, or its rows `which`, with what R says of those rows. A blank cell says nothing.
+check <- function(name, column, computed, at_most, which = TRUE, absolute = FALSE) {
+  filed <- rows(name)[which, column]
+  kept <- !is.na(filed)
+  computed <- unlist(computed)
+  if (length(filed) != length(computed)) {
+    return(fail(name, " ", column, ": ", length(filed), " rows, but ", length(computed), " computed"))
+  }
+  mark(name, column, which, "checked")
+  compare(paste(name, column), filed[kept], computed[kept], at_most, absolute)
+}
+
+# Compares cells that hold several numbers each.
+check_cells <- function(name, column, computed, at_most, which = TRUE) {
+  filed <- open_book(name)$table[which, column]
+  if (length(filed) != length(computed)) {
+    return(fail(name, " ", column, ": ", length(filed), " rows, but ", length(computed), " computed"))
+  }
+  mark(name, column, which, "checked")
+  kept <- filed != ""
+  if (!identical(lengths(lapply(filed[kept], numbers)), lengths(computed[kept]))) {
+    return(fail(name, " ", column, ": the cells hold other counts of numbers than R computes"))
+  }
+  compare(paste(name, column), unlist(lapply(filed[kept], numbers)), unlist(computed[kept]), at_most)
+}
+
+# --- What several parts compute with ----------------------------------------------------------------------------------
+# The points and weights of Gauss and Legendre.
+legendre <- function(count, low, high) {
+  i <- seq_len(count - 1)
+  side <- i / sqrt(4 * i^2 - 1)
+  matrix <- matrix(0, count, count)
+  matrix[cbind(i, i + 1)] <- side
+  matrix[cbind(i + 1, i)] <- side
+  parts <- eigen(matrix, symmetric = TRUE)
+  list(at = (parts$values + 1) / 2 * (high - low) + low, weight = parts$vectors[1, ]^2 * (high - low))
+}
+
+# The probability that the range of n normal values is below w: n int phi(x) (Phi(x + w) - Phi(x))^(n - 1) dx.
+range_below <- function(w, n) {
+  n * integrate(function(x) dnorm(x) * (pnorm(x + w) - pnorm(x))^(n - 1), -9, 9, rel.tol = 1e-10)$value
+}
+
+# --- The parts --------------------------------------------------------------------------------------------------------
+every_part <- setdiff(list.files("src/test/r", "[.]R$"), "reference.R")
+parts <- if (length(commandArgs(TRUE)) > 0) commandArgs(TRUE) else every_part
+if (!all(parts %in% every_part)) fail("no such part: ", paste(setdiff(parts, every_part), collapse = ", "))
+for (part in intersect(parts, every_part)) {
+  cat("\n== ", part, "\n", sep = "")
+  tryCatch(sys.source(file.path("src/test/r", part), new.env(parent = globalenv())),
+           error = function(e) fail(part, " stopped: ", conditionMessage(e)))
+}
+
+# --- The account ------------------------------------------------------------------------------------------------------
+cat("\n== What is not checked\n")
+for (name in list.files(folder)) {
+  head <- grep("^#", readLines(file.path(folder, name)), value = TRUE)
+  state <- open_book(name)$state
+  computed <- grep("^# computed:", head, value = TRUE)
+  if (length(computed) == 0) {
+    read <- sub("^# read: *", "", grep("^# read:", head, value = TRUE))
+    cat(sprintf("%-44s %s, as its source prints it%s\n", name, read, if (any(state == "checked")) "; partly checked" else ""))
+    next
+  }
+  if (!(basename(computed) %in% every_part)) fail(name, ": there is no such script: ", computed)
+  if (!(basename(computed) %in% parts)) next
+  filled <- state[open_book(name)$table != ""]
+  if (any(filled == "")) {
+    silent <- colnames(state)[colSums(state == "" & open_book(name)$table != "") > 0]
+    fail(name, ": neither checked nor given nor said to be unchecked: ", paste(silent, collapse = ", "))
+  }
+  if (!any(filled == "checked")) fail(name, ": says it is computed, and nothing of it is checked")
+  for (word in unique(filled[grepl("^not checked", filled)])) {
+    columns <- colnames(state)[colSums(state == word) > 0]
+    cat(sprintf("%-44s %s: %s\n", name, paste(columns, collapse = ", "), sub("not checked: ", "", word)))
+  }
+}
+stale <- setdiff(names(book), list.files(folder))
+if (length(stale) > 0) fail("no such files: ", paste(stale, collapse = ", "))
+
+checked <- sum(unlist(lapply(book, function(entry) entry$state == "checked" & entry$table != "")))
+cat("\n", R.version.string, ": ", checked, " cells checked\n", sep = "")
+if (length(failures) > 0) {
+  cat(length(failures), " failures:\n", paste0("  ", failures, "\n"), sep = "")
+  quit(status = 1)
+}

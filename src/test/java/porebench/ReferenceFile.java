@@ -7,25 +7,41 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
  * A file of outside figures under {@code src/test/resources/reference/}, with where they come from.
  *
- * <p>Its first four lines are {@code # source:}, {@code # where:}, {@code # read: seen} or {@code # read: recalled},
- * and {@code # tolerance:}. More comment lines may follow; then a header row, then rows parted by commas without
- * quotes. A cell that holds several numbers parts them by semicolons.
+ * <p>Its first four lines are {@code # source:}, {@code # where:}, a mark and {@code # tolerance:}. The mark says how
+ * the figures got here: {@code # read: seen}, {@code # read: recalled}, or {@code # computed: tool, version, script} with
+ * a script of this project that computes them. Where some were read and the others computed, {@code # read:} is the
+ * third line and {@code # computed:} the fifth. More comment lines may follow; then a header row, then rows parted by
+ * commas without quotes. A cell that holds several numbers parts them by semicolons.
  *
  * @param source who published the figures
  * @param where the place in the source
- * @param read {@code seen} or {@code recalled}
+ * @param read {@code seen} or {@code recalled}; empty when every figure was computed
+ * @param computation what computed the figures; empty when all were read
  * @param tolerance how far a result may lie from the figures, and why
  * @param columns the header row
  * @param rows the rows below it
  */
 public record ReferenceFile(
-        String source, String where, String read, String tolerance, List<String> columns, List<Row> rows) {
+        String source,
+        String where,
+        Optional<String> read,
+        Optional<Computation> computation,
+        String tolerance,
+        List<String> columns,
+        List<Row> rows) {
+    private static final Pattern COMPUTED = Pattern.compile("([^,]+), ([^,]+), (\\S+)");
     public static final Path FOLDER = Path.of("src", "test", "resources", "reference");
+
+    /** A tool and its version, and the script of this project, relative to its folder, that computes the figures. */
+    public record Computation(String tool, String version, String script) {}
 
     /** One row, its cells found by the name of their column. */
     public record Row(List<String> columns, List<String> cells) {
@@ -64,9 +80,18 @@ public record ReferenceFile(
 
     /** Reads the lines of a reference file; every departure from the form is an {@link IllegalArgumentException}. */
     public static ReferenceFile parse(String name, List<String> lines) {
-        String read = header(name, lines, 2, "read");
-        if (!read.equals("seen") && !read.equals("recalled")) {
-            throw new IllegalArgumentException(name + ": read must be seen or recalled, but is " + read);
+        Optional<String> read = Optional.empty();
+        Optional<Computation> computation = Optional.empty();
+        if (begins(lines, 2, "computed")) {
+            computation = Optional.of(computation(name, header(name, lines, 2, "computed")));
+        } else {
+            read = Optional.of(header(name, lines, 2, "read"));
+            if (begins(lines, 4, "computed")) {
+                computation = Optional.of(computation(name, header(name, lines, 4, "computed")));
+            }
+        }
+        if (read.isPresent() && !List.of("seen", "recalled").contains(read.get())) {
+            throw new IllegalArgumentException(name + ": read must be seen or recalled, but is " + read.get());
         }
         List<List<String>> table = lines.stream()
                 .skip(4)
@@ -89,14 +114,27 @@ public record ReferenceFile(
                 header(name, lines, 0, "source"),
                 header(name, lines, 1, "where"),
                 read,
+                computation,
                 header(name, lines, 3, "tolerance"),
                 columns,
                 rows);
     }
 
+    private static Computation computation(String name, String text) {
+        Matcher parts = COMPUTED.matcher(text);
+        if (!parts.matches()) {
+            throw new IllegalArgumentException(name + ": computed must be \"tool, version, script\", but is " + text);
+        }
+        return new Computation(parts.group(1), parts.group(2), parts.group(3));
+    }
+
+    private static boolean begins(List<String> lines, int place, String key) {
+        return lines.size() > place && lines.get(place).startsWith("# " + key + ":");
+    }
+
     private static String header(String name, List<String> lines, int place, String key) {
         String start = "# " + key + ":";
-        if (lines.size() <= place || !lines.get(place).startsWith(start)) {
+        if (!begins(lines, place, key)) {
             throw new IllegalArgumentException(name + ": line " + (place + 1) + " must begin with \"" + start + "\"");
         }
         String text = lines.get(place).substring(start.length()).strip();

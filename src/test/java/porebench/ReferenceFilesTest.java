@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -37,6 +38,18 @@ class ReferenceFilesTest {
         assertThat(ReferenceFile.read(name).rows()).isNotEmpty();
     }
 
+    @ParameterizedTest
+    @MethodSource("names")
+    void isComputedByAScriptThatIsThereAndNamesIt(String name) throws IOException {
+        Optional<ReferenceFile.Computation> computation =
+                ReferenceFile.read(name).computation();
+        if (computation.isPresent()) {
+            Path script = Path.of(computation.get().script());
+            assertThat(script).isRegularFile();
+            assertThat(Files.readString(script)).contains('"' + name + '"');
+        }
+    }
+
     @Test
     void isNamedInATest() throws IOException {
         String sources;
@@ -59,7 +72,8 @@ class ReferenceFilesTest {
         ReferenceFile file = ReferenceFile.parse("made.csv", GOOD);
         assertThat(file.source()).isEqualTo("a body");
         assertThat(file.where()).isEqualTo("a clause");
-        assertThat(file.read()).isEqualTo("recalled");
+        assertThat(file.read()).contains("recalled");
+        assertThat(file.computation()).isEmpty();
         assertThat(file.tolerance()).isEqualTo("exact");
         assertThat(file.rows()).hasSize(2);
         assertThat(file.rows().get(0).text("name")).isEqualTo("one");
@@ -68,6 +82,26 @@ class ReferenceFilesTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> file.rows().get(0).text("other"))
                 .withMessageContaining("no column other");
+    }
+
+    @Test
+    void givesWhatComputedTheFigures() {
+        ReferenceFile all = ReferenceFile.parse("made.csv", changed(2, "# computed: R, 4.2.2, src/test/r/a.R"));
+        assertThat(all.read()).isEmpty();
+        assertThat(all.computation()).contains(new ReferenceFile.Computation("R", "4.2.2", "src/test/r/a.R"));
+        ReferenceFile some = ReferenceFile.parse("made.csv", changed(4, "# computed: R, 4.2.2, src/test/r/a.R"));
+        assertThat(some.read()).contains("recalled");
+        assertThat(some.computation()).isEqualTo(all.computation());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"R 4.2.2", "R, 4.2.2", "R, 4.2.2, a script", "R, 4.2.2, ", ", 4.2.2, a.R", "R, 4, 2, a.R"})
+    void refusesAComputationWithoutToolVersionOrScript(String computed) {
+        for (int line : List.of(2, 4)) {
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> ReferenceFile.parse("made.csv", changed(line, "# computed: " + computed)))
+                    .withMessageContaining("made.csv: computed must be \"tool, version, script\"");
+        }
     }
 
     @ParameterizedTest

@@ -2,7 +2,6 @@ package porebench.method.sample;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
-import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
@@ -97,38 +96,6 @@ class CorrectionSampleReferenceTest {
                 .constituent());
     }
 
-    /**
-     * A university lecture's sample problem (seen) multiplies an SSD mass by 1 + total moisture, 1195.55 x 1.043 = 1246.96
-     * lb, which counts the water in the pores twice. Right: 1195.55 / 1.013 x 1.043 = 1230.96 lb.
-     */
-    @Test
-    void doesNotRepeatALecturesWrongMass() {
-        ReferenceFile.Row row = ReferenceFile.read("moist-mass.csv").rows().get(0);
-        Materials sand = new Materials(MixLine.fine(row.text("ssd_lb") + " lb")
-                .absorbing(row.text("absorption_pct"))
-                .moist(row.text("moisture_pct"))
-                .constituent());
-        double pounds = new Mass(sand.benchKilograms()).in(MassUnit.POUND);
-        assertThat(pounds).isCloseTo(row.number("right_lb"), offset(0.01));
-        assertThat(pounds).isNotCloseTo(row.number("printed_wrong_lb"), offset(1.0));
-    }
-
-    /** A field testing study note (seen): 35.5 lb of concrete at 142.0 lb/ft3 are the 0.250 ft3 of the measure. */
-    @Test
-    void takesTheBatchVolumeFromAPrintedDensity() {
-        ReferenceFile.Row row =
-                ReferenceFile.read("density-weighing.csv").rows().get(0);
-        Mass net =
-                Mass.of(row.number("full_lb"), MassUnit.POUND).minus(Mass.of(row.number("measure_lb"), MassUnit.POUND));
-        assertThat(net.in(MassUnit.POUND)).isCloseTo(row.number("net_lb"), offset(0.05));
-        // All the concrete of the measure as one batch: 10 lb of it fine, the rest coarse aggregate.
-        CorrectionSample sample = sample(
-                MixLine.measured(
-                        row.text("density_lb_ft3") + " lb/ft3", "5", MixLine.fine("10 lb"), MixLine.coarse("25.5 lb")),
-                Volume.of(0.250, VolumeUnit.CUBIC_FOOT));
-        assertThat(sample.batchVolume().in(VolumeUnit.CUBIC_FOOT)).isCloseTo(row.number("measure_ft3"), within(0.0001));
-    }
-
     /** Concrete Construction, "What yield can do for you" (seen): 8 yd3 are 216 ft3; 1 % air is 0.27 ft3 a yard. */
     @Test
     void readsAYieldInYards() {
@@ -139,22 +106,6 @@ class CorrectionSampleReferenceTest {
         assertThat(sample.batchVolume().in(VolumeUnit.CUBIC_FOOT)).isCloseTo(row.number("feet"), offset(1e-9));
         assertThat(sample.withdrawal().in(VolumeUnit.CUBIC_FOOT))
                 .isCloseTo(row.number("air_feet_a_yard"), offset(1e-9));
-    }
-
-    /** A worked Chinese C30 mix with fly ash (seen): both binders count in the batch, only stone goes into the bowl. */
-    @Test
-    void takesAMixWithTwoBinders() {
-        List<ReferenceFile.Row> rows = ReferenceFile.read("fly-ash-mix.csv").rows();
-        MixLine[] lines = rows.stream()
-                .map(row -> MixLine.of(role(row.text("role")), row.text("constituent"), row.text("mass_kg") + " kg"))
-                .toArray(MixLine[]::new);
-        // 168 + 270 + 69.3 + 757 + 1136 = 2400.3 kg, so at 2400.3 kg/m3 the batch is the cubic metre it is given for.
-        CorrectionSample sample = sample(MixLine.measured("2400.3 kg/m3", "4.5", lines), SEVEN_LITRES);
-        assertThat(sample.batchVolume().cubicMetres()).isCloseTo(1, offset(1e-12));
-        assertThat(sample.components().stream().map(CorrectionSample.Component::name))
-                .containsExactly("sand", "stone");
-        assertThat(sample.fine().kilograms()).isCloseTo(rows.get(3).number("in_seven_litres_kg"), offset(0.0005));
-        assertThat(sample.coarse().kilograms()).isCloseTo(rows.get(4).number("in_seven_litres_kg"), offset(0.0005));
     }
 
     /**

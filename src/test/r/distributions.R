@@ -1,0 +1,69 @@
+# Points and tails of Student's t, chi-square, F and the studentised range, and the critical values made of them.
+
+given("t-points.csv", "upperTail", "degreesOfFreedom")
+t <- rows("t-points.csv")
+check("t-points.csv", "point", qt(t$upperTail, t$degreesOfFreedom, lower.tail = FALSE), 1e-10)
+
+given("chi-square-points.csv", "df", "probability")
+x2 <- rows("chi-square-points.csv")
+check("chi-square-points.csv", "quantile", qchisq(x2$probability, x2$df), 1e-9)
+check("chi-square-points.csv", "upper", pchisq(x2$quantile, x2$df, lower.tail = FALSE), 1e-9)
+
+given("f-chi-square-points.csv", "distribution", "numerator", "denominator", "upperTail")
+points <- rows("f-chi-square-points.csv")
+is_f <- points$distribution == "f"
+if (!all(is_f | points$distribution == "chi-square")) stop("f-chi-square-points.csv: another distribution")
+check("f-chi-square-points.csv", "point", qf(points$upperTail, points$numerator, points$denominator, lower.tail = FALSE)[is_f],
+      1e-9, is_f)
+check("f-chi-square-points.csv", "point", qchisq(points$upperTail, points$numerator, lower.tail = FALSE)[!is_f], 1e-9, !is_f)
+
+given("variance-ratio-tails.csv", "df1", "df2", "ratio")
+v <- rows("variance-ratio-tails.csv")
+check("variance-ratio-tails.csv", "upper", pf(v$ratio, v$df1, v$df2, lower.tail = FALSE), 1e-9)
+
+# The studentised range: by R's qtukey, and once more by the definition, without it: a range of normal values over
+# a standard deviation s of its own, which is the root of a chi-square / df.
+studentised_below <- function(q, n, df) {
+  integrate(function(s) sapply(s, function(one) range_below(q * one, n)) * 2 * df * s * dchisq(df * s^2, df),
+            sqrt(qchisq(1e-13, df) / df), sqrt(qchisq(1e-13, df, lower.tail = FALSE) / df), rel.tol = 1e-9)$value
+}
+given("studentised-range.csv", "n", "df", "probability")
+q <- rows("studentised-range.csv")
+check("studentised-range.csv", "factor", mapply(qtukey, q$probability, q$n, q$df), 1e-6)
+compare("studentised-range.csv, the probability by integration",
+        q$probability, mapply(studentised_below, q$factor, q$n, q$df), 1e-6)
+not_checked("studentised-range.csv", "printed", "recalled from H. L. Harter's table")
+
+given("critical-range-factors.csv", "n")
+f <- rows("critical-range-factors.csv")
+check("critical-range-factors.csv", "factor",
+      sapply(f$n, function(n) uniroot(function(w) range_below(w, n) - 0.95, c(1, 10), tol = 1e-12)$root), 1e-9)
+
+# --- Critical values --------------------------------------------------------------------------------------------------
+given("grubbs-critical.csv", "n")
+g <- rows("grubbs-critical.csv")
+for (a in names(g)[-1]) {
+  t <- qt(as.numeric(a) / g$n, g$n - 2, lower.tail = FALSE)
+  check("grubbs-critical.csv", a, (g$n - 1) / sqrt(g$n) * sqrt(t^2 / (g$n - 2 + t^2)), 1e-9)
+}
+
+given("cochran-critical.csv", "p", "n")
+largest <- rows("cochran-critical.csv")
+for (a in c(0.05, 0.01)) {
+  ratio <- qf(1 - a / largest$p, largest$n - 1, (largest$p - 1) * (largest$n - 1))
+  check("cochran-critical.csv", sprintf("C%02.0f", 100 * a), 1 / (1 + (largest$p - 1) / ratio), 5.1e-7, absolute = TRUE)
+}
+
+given("mandel-critical.csv", "p")
+m <- rows("mandel-critical.csv")
+for (column in names(m)[-1]) {
+  a <- as.numeric(sub(".*?(0\\..*)$", "\\1", column))
+  if (startsWith(column, "h")) {
+    t <- qt(1 - a / 2, m$p - 2)
+    computed <- (m$p - 1) * t / sqrt(m$p * (t^2 + m$p - 2))
+  } else {
+    n <- as.numeric(sub("k_n(.).*", "\\1", column))
+    computed <- sqrt(m$p / (1 + (m$p - 1) / qf(1 - a, n - 1, (m$p - 1) * (n - 1))))
+  }
+  check("mandel-critical.csv", column, computed, 5.1e-7, absolute = TRUE)
+}

@@ -1,0 +1,75 @@
+# Variances of nested layers: by REML with lme4 and once more from the criterion itself, with its intervals; by moments.
+
+library(lme4)
+given("layers-reml.csv", "set")
+layers <- rows("layers-data.csv")
+wanted <- rows("layers-reml.csv")
+control <- lmerControl(optimizer = "bobyqa", optCtrl = list(rhoend = 1e-12), boundary.tol = 0,
+                       check.conv.singular = "ignore", calc.derivs = FALSE)
+said <- list()
+for (set in wanted$set) {
+  data <- layers[layers$set == set, ]
+  cells <- lapply(data$values, numbers)
+  path <- rep(strsplit(as.character(data$path), ";"), lengths(cells))
+  y <- unlist(cells)
+  depth <- length(path[[1]])
+  frame <- data.frame(y = y)
+  for (layer in seq_len(depth)) {
+    frame[[paste0("layer", layer)]] <- factor(sapply(path, function(path) paste(path[1:layer], collapse = "/")))
+  }
+  names <- paste0("layer", seq_len(depth))
+  fit <- lmer(as.formula(paste("y ~ 1 +", paste0("(1|", names, ")", collapse = " + "))), frame, REML = TRUE,
+              control = control)
+  found <- as.data.frame(VarCorr(fit))
+  found <- found$vcov[match(c(names, "Residual"), found$grp)]
+
+  # Each layer's matrix of "in the same group", the last one of the values themselves.
+  same <- c(lapply(names, function(name) outer(frame[[name]], frame[[name]], "==") + 0), list(diag(length(y))))
+  criterion <- function(v) {
+    root <- tryCatch(chol(Reduce(`+`, Map(`*`, v, same))), error = function(e) NULL)
+    if (is.null(root)) return(1e10)
+    one <- backsolve(root, rep(1, length(y)), transpose = TRUE)
+    z <- backsolve(root, y, transpose = TRUE)
+    mean <- sum(one * z) / sum(one^2)
+    2 * sum(log(diag(root))) + log(sum(one^2)) + sum((z - mean * one)^2)
+  }
+  best <- criterion(found)
+  # The least of the criterion with one variance held, the others free from 0 up, on the scale of standard deviations.
+  held <- function(k, value) {
+    start <- sqrt(pmax(found[-k], var(y) / 1000))
+    nlminb(start, function(free) {
+      v <- numeric(depth + 1)
+      v[k] <- value
+      v[-k] <- free^2
+      criterion(v)
+    }, lower = 0, control = list(rel.tol = 1e-13, x.tol = 1e-10))$objective
+  }
+  rise <- qchisq(0.95, 1)
+  ends <- sapply(seq_len(depth + 1), function(k) {
+    above <- function(value) held(k, value) - best - rise
+    high <- max(found[k], var(y) / 10)
+    while (above(high) < 0) high <- high * 2
+    lowest <- if (k == depth + 1) found[k] / 100 else 0
+    low <- if (found[k] <= lowest || above(lowest) <= 0) 0 else uniroot(above, c(lowest, found[k]), tol = found[k] * 1e-9)$root
+    c(low, uniroot(above, c(found[k], high), tol = high * 1e-9)$root)
+  })
+
+  # Sums of squares of nested projections, set equal to what is expected of them.
+  onto <- function(group) outer(group, group, "==") / as.vector(table(group)[as.character(group)])
+  flat <- c(list(matrix(1 / length(y), length(y), length(y))), lapply(names, function(name) onto(frame[[name]])),
+            list(diag(length(y))))
+  steps <- Map(`-`, flat[-1], flat[-length(flat)])
+  expectation <- t(sapply(steps, function(step) sapply(same, function(group) sum(step * group))))
+  moments <- solve(expectation, sapply(steps, function(step) sum(y * (step %*% y))))
+
+  said[[set]] <- list(variances = found, low = ends[1, ], high = ends[2, ], moments = moments,
+                      mean = fixef(fit)[[1]], error = sqrt(vcov(fit)[1, 1]))
+}
+# A variance at its bound is 0 in one and next to nothing in the other.
+rounded <- function(v) ifelse(v < 1e-9 * max(v), 0, v)
+check_cells("layers-reml.csv", "variances", unname(lapply(said, function(set) rounded(set$variances))), 1e-5)
+check_cells("layers-reml.csv", "low95", unname(lapply(said, function(set) set$low)), 1e-5)
+check_cells("layers-reml.csv", "high95", unname(lapply(said, function(set) set$high)), 1e-5)
+check_cells("layers-reml.csv", "byAnova", unname(lapply(said, function(set) set$moments)), 1e-8)
+check("layers-reml.csv", "mean", sapply(said, function(set) set$mean), 1e-6)
+check("layers-reml.csv", "standardError", sapply(said, function(set) set$error), 1e-5)
