@@ -314,6 +314,20 @@ final class EntryModel {
                     .toList();
         }
 
+        /** Returns the first field with a text, number or day that was refused; a field still empty or a leak is none. */
+        Optional<TrialField> refused() {
+            return problems.stream()
+                    .filter(Problem::isError)
+                    .filter(problem -> !problem.code().equals(LEAK) && !ABOUT_EMPTY_FIELDS.contains(problem.code()))
+                    .flatMap(problem -> TrialField.measured(problem.field()).stream())
+                    .findFirst();
+        }
+
+        /** Returns the factor to show while typing: none while anything that was measured is refused. */
+        Optional<TrialFactor> live() {
+            return figures.filter(any -> refused().isEmpty());
+        }
+
         /** Returns what makes a trial that counts doubtful; it is kept only with a reason. */
         List<Problem> doubts() {
             return figures.filter(TrialFactor::counts).isEmpty()

@@ -52,7 +52,7 @@ final class LivePanel {
     /** Shows the factor as it is, with the problems that stand under no field. */
     void show(List<Problem> underNoField) {
         EntryModel.Entry entry = model.entry().read();
-        Optional<TrialFactor> figures = entry.figures();
+        Optional<TrialFactor> figures = entry.live();
         OptionalDouble factor = figures.map(TrialFactor::factorPercent).orElse(OptionalDouble.empty());
         number.setText(
                 factor.isPresent()
@@ -81,6 +81,10 @@ final class LivePanel {
     private String said(EntryModel.Entry entry, OptionalDouble factor) {
         if (model.entry().draft().leaked()) {
             return texts.get("live.void");
+        }
+        Optional<TrialField> refused = entry.refused();
+        if (refused.isPresent()) {
+            return texts.get("live.refused", texts.get(refused.get().nameKey()));
         }
         if (factor.isEmpty()) {
             return texts.get(model.entry().type() == MeterType.A ? "live.waiting-a" : "live.waiting-b");

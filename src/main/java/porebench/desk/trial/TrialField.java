@@ -1,6 +1,8 @@
 package porebench.desk.trial;
 
+import java.util.EnumSet;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The fields of the entry form, in the order of the bench. */
 enum TrialField {
@@ -31,6 +33,14 @@ enum TrialField {
     /** Returns the field by which a problem names it, also the name of its component. */
     String problemField() {
         return problemField;
+    }
+
+    /** Returns the field that a problem names, if something measured stands in it or the day, on which the meter depends. */
+    static Optional<TrialField> measured(String problemField) {
+        return EnumSet.range(METER, H2).stream()
+                .filter(field -> field.problemField.equals(problemField))
+                .findFirst()
+                .or(() -> TESTED_AT.problemField.equals(problemField) ? Optional.of(TESTED_AT) : Optional.empty());
     }
 
     /** Returns the key of its name in the bundle. */

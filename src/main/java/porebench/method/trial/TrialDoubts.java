@@ -186,7 +186,7 @@ final class TrialDoubts {
         if (!isUsed) {
             problems.add(Problem.warning(
                     field, "trial.reading-not-used", name, readings.meterType().name()));
-        } else if (value < 0 || value > 100) {
+        } else if (!TrialFactor.isPossible(reading)) {
             problems.add(Problem.error(field, "trial.reading-impossible", name, reading.get()));
         } else if (above(value, top)) {
             problems.add(Problem.warning(field, "trial.reading-off-scale", name, reading.get(), top));

@@ -25,7 +25,8 @@ import porebench.quantity.Volume;
  *
  * <p>Source: ASTM C231, clause 6 (recalled), and the same in AASHTO T 152. Differences from the source: none.
  *
- * @param factorPercent G in % air, not rounded; empty when it cannot be computed. It may be negative, which is doubtful.
+ * @param factorPercent G in % air, not rounded; empty when it cannot be computed, as from a reading that
+ *     cannot be. It may be negative, which is doubtful.
  * @param withdrawnPercent Type B: the water withdrawn in % of the bowl; empty for Type A or when not known
  * @param uncorrectedPercent G in % air with the reading and the bowl volume as typed, not rounded; the same number as the
  *     factor where nothing was corrected
@@ -38,6 +39,8 @@ public record TrialFactor(
         OptionalDouble uncorrectedPercent,
         Corrections corrections,
         List<Problem> problems) {
+    private static final BigDecimal WHOLE = BigDecimal.valueOf(100);
+
     public TrialFactor {
         problems = List.copyOf(problems);
     }
@@ -113,7 +116,7 @@ public record TrialFactor(
         if (h2.isEmpty()) {
             missing(problems, "h2");
         }
-        return h1.isPresent() && h2.isPresent()
+        return isPossible(h1) && isPossible(h2)
                 ? OptionalDouble.of(h1.get().subtract(h2.get()).doubleValue())
                 : OptionalDouble.empty();
     }
@@ -129,7 +132,7 @@ public record TrialFactor(
             missing(problems, "gauge");
             return OptionalDouble.empty();
         }
-        if (withdrawn.isEmpty()) {
+        if (withdrawn.isEmpty() || !isPossible(readings.gaugePercent())) {
             return OptionalDouble.empty();
         }
         double reading = corrections
@@ -137,6 +140,12 @@ public record TrialFactor(
                 .map(Corrections.Gauge::truePercent)
                 .orElseGet(() -> readings.gaugePercent().get().doubleValue());
         return OptionalDouble.of(reading - withdrawn.getAsDouble());
+    }
+
+    /** Returns whether a reading is there and on a scale at all, from 0 to 100 % air; from another no factor is computed. */
+    static boolean isPossible(Optional<BigDecimal> reading) {
+        return reading.filter(percent -> percent.signum() >= 0 && percent.compareTo(WHOLE) <= 0)
+                .isPresent();
     }
 
     private static void missing(List<Problem> problems, String field) {
@@ -168,11 +177,10 @@ public record TrialFactor(
             case MILLILITRE -> OptionalDouble.of(100 * number * 1e-6 / bowl);
             case GRAM -> byMass(number, bowl, readings, problems);
         };
-        percent.ifPresent(p -> {
-            if (p > 100) {
-                problems.add(Problem.error("withdrawn", "trial.withdrawal-exceeds-bowl", p));
-            }
-        });
+        if (percent.isPresent() && percent.getAsDouble() > 100) {
+            problems.add(Problem.error("withdrawn", "trial.withdrawal-exceeds-bowl", percent.getAsDouble()));
+            return OptionalDouble.empty();
+        }
         return percent;
     }
 

@@ -314,6 +314,7 @@ class TrialDoubtsTest {
         assertThat(problem.field()).isEqualTo(field);
         assertThat(problem.isError()).isTrue();
         assertThat(trial.counts()).isFalse();
+        assertThat(trial.factorPercent()).isEmpty();
         assertThat(Said.codes(problems(TrialReadings.typeA("100", "99.9"), scale(100))))
                 .isEmpty();
     }
@@ -325,6 +326,12 @@ class TrialDoubtsTest {
                 "trial.reading-impossible");
         assertThat(Said.text(problem)).isEqualTo("The gauge reading of -0.1 % must be from 0 to 100 %.");
         assertThat(problem.field()).isEqualTo("gauge");
+        assertThat(TrialFactor.of(
+                                TrialReadings.typeB("5", Withdrawal.Unit.PERCENT, "100.1"),
+                                Expected.UNKNOWN,
+                                Profiles.standard())
+                        .factorPercent())
+                .isEmpty();
     }
 
     /** C231: a bowl of at least 6.0 L (recalled); EN 12350-7: 5 L (seen). */

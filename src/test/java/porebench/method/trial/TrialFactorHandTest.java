@@ -173,6 +173,9 @@ class TrialFactorHandTest {
         assertThat(factor(TrialReadings.typeB("-1", Withdrawal.Unit.PERCENT, "5.4"))
                         .factorPercent())
                 .isEmpty();
+        assertThat(factor(TrialReadings.typeB("7001", Withdrawal.Unit.MILLILITRE, "5.4"))
+                        .factorPercent())
+                .isEmpty();
         assertThat(Said.codes(factor(TrialReadings.typeB("7000", Withdrawal.Unit.MILLILITRE, "5.4"))
                         .problems()))
                 .doesNotContain("trial.withdrawal-exceeds-bowl");

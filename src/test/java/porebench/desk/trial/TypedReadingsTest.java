@@ -1,0 +1,70 @@
+package porebench.desk.trial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import porebench.desk.BenchBook;
+import porebench.quantity.TemperatureUnit;
+
+/** What becomes of readings while they are typed: refused ones give no factor, and units do not cost a digit. */
+class TypedReadingsTest {
+    private final BenchBook bench = new BenchBook();
+
+    private EntryModel wholeTrial() {
+        EntryModel entry = new TrialsModel(bench.select().desk).entry();
+        entry.type(TrialField.FINE, "4905.0");
+        entry.type(TrialField.COARSE, "7350");
+        entry.type(TrialField.SOAK, "15");
+        entry.type(TrialField.WATER, "21.50");
+        entry.type(TrialField.WITHDRAWN, "420.0");
+        entry.type(TrialField.GAUGE, "6.40");
+        return entry;
+    }
+
+    @Test
+    void noFactorIsShownFromAReadingThatIsRefused() {
+        EntryModel entry = wholeTrial();
+        assertThat(entry.read().live()).isPresent();
+        assertThat(entry.read().refused()).isEmpty();
+        for (TrialField field : List.of(
+                TrialField.FINE,
+                TrialField.COARSE,
+                TrialField.SOAK,
+                TrialField.WATER,
+                TrialField.WITHDRAWN,
+                TrialField.GAUGE,
+                TrialField.TESTED_AT)) {
+            String before = entry.draft().text(field);
+            entry.type(field, "x");
+            assertThat(entry.read().refused()).contains(field);
+            assertThat(entry.read().live()).isEmpty();
+            entry.type(field, before);
+        }
+        entry.type(TrialField.GAUGE, "640");
+        assertThat(entry.read().refused()).contains(TrialField.GAUGE);
+        assertThat(entry.read().live()).isEmpty();
+        assertThat(entry.read().figures().orElseThrow().factorPercent()).isEmpty();
+        entry.type(TrialField.GAUGE, "6.40");
+        entry.type(TrialField.OPERATOR, "");
+        assertThat(entry.read().live()).isPresent();
+    }
+
+    /** (F - 32) / 1.8: 71.3 F are 21.8333 C, kept as 21.83; every tenth of a degree comes back as it was typed. */
+    @Test
+    void aTemperatureInFahrenheitComesBackWithItsDigit() {
+        EntryModel entry = wholeTrial();
+        entry.type(TrialField.WATER_UNIT, TemperatureUnit.FAHRENHEIT.name());
+        for (int tenths = 321; tenths <= 1039; tenths++) {
+            String typed = tenths / 10 + "." + tenths % 10;
+            entry.type(TrialField.WATER, typed);
+            BigDecimal celsius =
+                    entry.read().trial().orElseThrow().readings().waterCelsius().orElseThrow();
+            assertThat(celsius.scale()).isEqualTo(2);
+            assertThat(Math.round(10 * (celsius.doubleValue() * 1.8 + 32))).isEqualTo(tenths);
+        }
+        entry.type(TrialField.WATER, "71.3");
+        assertThat(entry.read().trial().orElseThrow().readings().waterCelsius()).contains(new BigDecimal("21.83"));
+    }
+}
