@@ -5,15 +5,21 @@ import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import porebench.record.LabBook;
 import porebench.record.RecordKind;
+import porebench.record.port.LabSheets;
+import porebench.record.port.OutputFolder;
 
 /** {@code export}: every kind of record of a lab book as CSV files in a folder. */
 @Command(name = "export")
 final class ExportCommand extends BookCommand {
     @Parameters(arity = "1", paramLabel = "<folder>", descriptionKey = "folder")
     private Path folder;
+
+    @Option(names = "--whole")
+    private boolean whole;
 
     @Mixin
     private final WhereTo whereTo = new WhereTo();
@@ -25,7 +31,9 @@ final class ExportCommand extends BookCommand {
     @Override
     Outcome carryOut() {
         try (LabBook book = open()) {
-            List<Path> files = ports().sheets().get().export(book, whereTo.folder(folder));
+            LabSheets sheets = ports().sheets().get();
+            OutputFolder to = whereTo.folder(folder);
+            List<Path> files = whole ? sheets.exportWhole(book, to) : sheets.export(book, to);
             return marked(book, Outcome.done(new ExportReport(files, counts(book)), List.of()));
         }
     }

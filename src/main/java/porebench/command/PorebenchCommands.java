@@ -123,6 +123,7 @@ public final class PorebenchCommands {
                 new RegisterCommand(here, ports),
                 new ImportCommand(here, ports),
                 new ExportCommand(here, ports),
+                new RestoreCommand(here, ports),
                 new VerifyCommand(here, ports),
                 new DemoCommand(here, ports));
     }

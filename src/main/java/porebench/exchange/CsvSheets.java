@@ -14,6 +14,7 @@ import porebench.record.LabBook;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.Trial;
+import porebench.record.port.ChainSource;
 import porebench.record.port.DataTable;
 import porebench.record.port.LabSheets;
 import porebench.record.port.OutputFile;
@@ -82,6 +83,16 @@ public final class CsvSheets implements LabSheets {
     @Override
     public List<Path> export(LabBook book, OutputFolder folder) {
         return Export.write(book, folder);
+    }
+
+    @Override
+    public List<Path> exportWhole(LabBook book, OutputFolder folder) {
+        return WholeExport.write(book, folder);
+    }
+
+    @Override
+    public ChainSource readWhole(Path folder) {
+        return WholeFolder.open(folder);
     }
 
     @Override

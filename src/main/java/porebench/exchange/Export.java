@@ -81,7 +81,8 @@ final class Export {
         write(rows(format, records), writer);
     }
 
-    private static void write(Stream<List<String>> rows, Writer writer) throws IOException {
+    /** Writes rows, each cell harmless to a spreadsheet. */
+    static void write(Stream<List<String>> rows, Writer writer) throws IOException {
         ICSVWriter csv = new CSVWriterBuilder(writer).withLineEnd("\r\n").build();
         rows.forEach(
                 row -> csv.writeNext(row.stream().map(HarmlessCell::written).toArray(String[]::new), false));

@@ -54,6 +54,12 @@ public interface LabBook extends AutoCloseable {
     /** Returns the contradictions in the chain of histories: none for a lab book nobody tampered with. */
     List<Problem> verify();
 
+    /**
+     * Hands out everything that is stored, all versions of all records with who, when and why and every hash, as it stood at
+     * one moment.
+     */
+    void unroll(ChainTaker taker);
+
     /** Writes a copy of the lab book to a file that is not there yet. */
     void saveCopy(Path file);
 

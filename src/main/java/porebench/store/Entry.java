@@ -2,6 +2,12 @@ package porebench.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import porebench.method.Place;
+import porebench.record.ChainEntry;
+import porebench.record.ChainRow;
 import porebench.record.Stamp;
 
 /**
@@ -69,6 +75,41 @@ record Entry(
     /** Returns whether this entry stands right after another one. */
     boolean follows(Entry before) {
         return number == before.number + 1 && previousHash.equals(before.hash);
+    }
+
+    /** Returns the row of this entry as text, the number apart. */
+    ChainRow row() {
+        TreeMap<String, String> cells = new TreeMap<>();
+        cells.put("kind", kind);
+        cells.put("record_id", recordId);
+        cells.put("version", Integer.toString(version));
+        cells.put("who", who);
+        cells.put("at_utc", atUtc);
+        cells.put("why", why);
+        cells.put("content_hash", contentHash);
+        cells.put("previous_hash", previousHash);
+        cells.put("hash", hash);
+        return new ChainRow(ChainEntry.TABLE, cells, new Place(ChainEntry.TABLE, 0, 0));
+    }
+
+    /** Returns the entry that a row states; empty when the row lacks something, or its version is no number. */
+    static Optional<Entry> of(ChainEntry chained) {
+        Map<String, String> cells = chained.entry().cells();
+        if (!cells.getOrDefault("version", "").matches("[1-9]\\d{0,8}")) {
+            return Optional.empty();
+        }
+        Entry entry = new Entry(
+                chained.number(),
+                cells.getOrDefault("kind", ""),
+                cells.getOrDefault("record_id", ""),
+                Integer.parseInt(cells.get("version")),
+                cells.getOrDefault("who", ""),
+                cells.getOrDefault("at_utc", ""),
+                cells.getOrDefault("why", ""),
+                cells.getOrDefault("content_hash", ""),
+                cells.getOrDefault("previous_hash", ""),
+                cells.getOrDefault("hash", ""));
+        return Optional.of(entry).filter(read -> read.row().cells().equals(cells));
     }
 
     static Entry of(ResultSet row) throws SQLException {

@@ -18,6 +18,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.statement.Query;
 import porebench.method.Problem;
+import porebench.record.ChainTaker;
 import porebench.record.Draft;
 import porebench.record.Head;
 import porebench.record.Kept;
@@ -211,6 +212,16 @@ final class SqliteLabBook implements LabBook {
     @Override
     public List<Problem> verify() {
         return doing(Task.READ, () -> session.read(ChainCheck::run));
+    }
+
+    @Override
+    public void unroll(ChainTaker taker) {
+        doing(
+                Task.READ,
+                () -> session.read(handle -> {
+                    new Unrolling(handle).into(taker);
+                    return true;
+                }));
     }
 
     @Override

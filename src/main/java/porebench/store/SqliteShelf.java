@@ -7,10 +7,12 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import org.flywaydb.core.api.FlywayException;
+import org.jdbi.v3.core.JdbiException;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteDataSource;
 import porebench.method.Problem;
 import porebench.record.LabBook;
+import porebench.record.port.ChainSource;
 import porebench.record.port.LabBookShelf;
 import porebench.record.port.OpeningRefused;
 import porebench.store.StoreException.Task;
@@ -137,6 +139,49 @@ public final class SqliteShelf implements LabBookShelf {
             return opened(file, name);
         } catch (IOException | SQLException | FlywayException failure) {
             throw new StoreException(Task.CREATE, name, failure);
+        }
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * @throws StoreException if the file or its folder fails
+     */
+    @Override
+    public LabBook rebuild(Path file, ChainSource source) {
+        String name = nameOf(file);
+        if (Files.exists(file)) {
+            throw refused("book.file-exists", file);
+        }
+        int step = source.outline().step();
+        if (step > steps.newest()) {
+            throw new OpeningRefused(
+                    Problem.error("file", "book.newer", source.outline().place().file(), step, steps.newest())
+                            .at(source.outline().place()));
+        }
+        try {
+            Path part = SqliteFile.partOf(file);
+            try {
+                steps.take(SqliteFile.fresh(part));
+                fill(part, source);
+                SqliteFile.moveIntoPlace(part, file);
+            } finally {
+                SqliteFile.delete(part);
+            }
+            return opened(file, name);
+        } catch (IOException | SQLException | FlywayException | JdbiException failure) {
+            throw new StoreException(Task.CREATE, name, failure);
+        }
+    }
+
+    private static void fill(Path part, ChainSource source) throws SQLException {
+        try (Session session = new Session(SqliteFile.fresh(part).getConnection())) {
+            session.write(handle -> {
+                Rebuilding rebuilding = new Rebuilding(handle);
+                rebuilding.checkTables(source.outline());
+                rebuilding.take(source);
+                return true;
+            });
         }
     }
 

@@ -37,6 +37,11 @@ final class StoredRows {
         return read(table, name -> handle.createQuery("SELECT * FROM " + name));
     }
 
+    /** Reads the rows that a query gives of each table, in its order. */
+    static StoredRows readBy(RecordTable<?> table, Function<String, Query> query) {
+        return read(table, query);
+    }
+
     private static StoredRows read(RecordTable<?> table, Function<String, Query> query) {
         Map<Long, List<StoredRow>> parts = new HashMap<>();
         for (String name : table.partTables()) {

@@ -111,6 +111,7 @@ class UsageTest {
                         "register",
                         "import",
                         "export",
+                        "restore",
                         "verify",
                         "demo");
     }

@@ -42,6 +42,7 @@ import porebench.record.MixId;
 import porebench.record.Printed;
 import porebench.record.Trial;
 import porebench.record.TrialId;
+import porebench.record.port.ChainSource;
 import porebench.record.port.LabBookShelf;
 import porebench.record.port.OutputFile;
 import porebench.record.port.Paper;
@@ -206,6 +207,11 @@ public final class BenchBook {
             @Override
             public LabBook open(Path file) {
                 throw new UnsupportedOperationException("these pages open no lab book");
+            }
+
+            @Override
+            public LabBook rebuild(Path file, ChainSource source) {
+                throw new UnsupportedOperationException("these pages begin no lab book");
             }
 
             @Override

@@ -113,6 +113,11 @@ public final class MemoryLabBook implements LabBook {
     }
 
     @Override
+    public void unroll(ChainTaker taker) {
+        throw new UnsupportedOperationException("a lab book in memory has no tables");
+    }
+
+    @Override
     public void saveCopy(Path file) {
         throw new UnsupportedOperationException("a lab book in memory has no file");
     }

@@ -4,11 +4,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import porebench.method.Problem;
+import porebench.record.ChainTaker;
 import porebench.record.Draft;
 import porebench.record.Head;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Version;
+import porebench.record.port.ChainSource;
 import porebench.record.port.LabBookShelf;
 
 /**
@@ -29,6 +31,11 @@ final class GuardedBook implements LabBook {
             @Override
             public LabBook open(Path file) {
                 return new GuardedBook(shelf.open(file));
+            }
+
+            @Override
+            public LabBook rebuild(Path file, ChainSource source) {
+                return new GuardedBook(shelf.rebuild(file, source));
             }
 
             @Override
@@ -76,6 +83,11 @@ final class GuardedBook implements LabBook {
     @Override
     public synchronized List<Problem> verify() {
         return book.verify();
+    }
+
+    @Override
+    public synchronized void unroll(ChainTaker taker) {
+        book.unroll(taker);
     }
 
     @Override

@@ -18,4 +18,13 @@ public interface LabBookShelf {
      * @throws OpeningRefused if the file is there already
      */
     LabBook create(Path file);
+
+    /**
+     * Builds a lab book anew, in a file that is not there yet, from everything that another one held. Each entry must be what
+     * its hashes say, and the last one what the outline says; the new lab book then has the same chain.
+     *
+     * @return the lab book, open
+     * @throws OpeningRefused with the place, if the file is there already or an entry is not what it must be; nothing is left
+     */
+    LabBook rebuild(Path file, ChainSource source);
 }

@@ -42,6 +42,21 @@ public interface LabSheets {
     List<Path> export(LabBook book, OutputFolder folder);
 
     /**
+     * Writes a whole lab book into a folder, all versions of all records with who, when and why and every hash, one file a
+     * table, and returns the files. What {@link #readWhole} gives of them is the same lab book.
+     *
+     * @throws OutputRefused if one of the files may not be written; none is then
+     */
+    List<Path> exportWhole(LabBook book, OutputFolder folder);
+
+    /**
+     * Reads what {@link #exportWhole} wrote.
+     *
+     * @throws OpeningRefused with the place, if the folder holds no such files or they cannot be read
+     */
+    ChainSource readWhole(Path folder);
+
+    /**
      * Writes a trial sheet, whole or not at all.
      *
      * @throws OutputRefused if nothing may be written there

@@ -1,0 +1,55 @@
+package porebench.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import porebench.record.Head;
+import porebench.record.LabBook;
+import porebench.record.RecordKind;
+import porebench.record.port.ChainSource;
+
+/** {@code restore}: a new lab book from the folder of a whole export, with the same chain. */
+@Command(name = "restore")
+final class RestoreCommand extends BookCommand {
+    @Option(names = "--from", required = true, paramLabel = "<folder>")
+    private Path from;
+
+    RestoreCommand(Surroundings here, Ports ports) {
+        super(here, ports);
+    }
+
+    @Override
+    Outcome carryOut() {
+        ChainSource source = ports().sheets().get().readWhole(from);
+        try (LabBook book = ports().shelf().get().rebuild(bookFile(), source)) {
+            return marked(book, Outcome.done(new RestoreReport(book.head(), counts(book)), List.of()));
+        }
+    }
+
+    private final class RestoreReport implements Report {
+        private final Head head;
+        private final Map<RecordKind, Integer> counts;
+
+        RestoreReport(Head head, Map<RecordKind, Integer> counts) {
+            this.head = head;
+            this.counts = counts;
+        }
+
+        @Override
+        public void json(JsonFields json) {
+            json.text("path", bookFile().toString());
+            json.whole("entries", head.entries());
+            json.text("head", head.shortHash());
+            RestoreCommand.this.json(json, counts);
+        }
+
+        @Override
+        public void text(TextPage page) {
+            page.line(
+                    words().say("restore.done", bookFile().toString(), Long.toString(head.entries()), head.printed()));
+            RestoreCommand.this.text(page, counts);
+        }
+    }
+}

@@ -1,0 +1,95 @@
+package porebench.store;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
+import porebench.method.Place;
+import porebench.record.ChainEntry;
+import porebench.record.ChainOutline;
+import porebench.record.ChainRow;
+import porebench.record.ChainTaker;
+
+/** Hands out a whole lab book: every entry with its rows, as text. */
+final class Unrolling {
+    private final Handle handle;
+
+    Unrolling(Handle handle) {
+        this.handle = handle;
+    }
+
+    void into(ChainTaker taker) {
+        List<Entry> entries = new History(handle).all();
+        Entry last = entries.isEmpty() ? Entry.BEFORE_THE_FIRST : entries.get(entries.size() - 1);
+        taker.begins(
+                new ChainOutline(step(), entries.size(), last.hash(), tables(), new Place(ChainEntry.TABLE, 0, 0)));
+        Map<String, StoredRows> rowsByKind = new HashMap<>();
+        for (RecordTable<?> table : RecordTable.all()) {
+            rowsByKind.put(table.kind().symbol(), StoredRows.readBy(table, this::inOrder));
+        }
+        for (Entry entry : entries) {
+            Optional<StoredRecord> stored =
+                    Optional.ofNullable(rowsByKind.get(entry.kind())).flatMap(rows -> rows.of(entry.number()));
+            taker.takes(new ChainEntry(
+                    entry.number(), entry.row(), stored.map(Unrolling::rows).orElse(List.of())));
+        }
+    }
+
+    private int step() {
+        try (Query query = handle.createQuery("PRAGMA user_version")) {
+            return query.mapTo(Integer.class).one();
+        }
+    }
+
+    /** Returns all tables that hold what a lab book keeps. */
+    List<ChainOutline.Table> tables() {
+        Stream<String> ofRecords = RecordTable.all().stream()
+                .flatMap(table -> Stream.concat(Stream.of(table.name()), table.partTables().stream()));
+        return Stream.concat(Stream.of(ChainEntry.TABLE), ofRecords)
+                .map(name -> new ChainOutline.Table(name, columns(name, "cid", 0), new Place(name, 0, 0)))
+                .toList();
+    }
+
+    /** Returns the query of a table whose rows stand in the order of their keys. */
+    private Query inOrder(String table) {
+        return handle.createQuery("SELECT * FROM " + table + " ORDER BY " + String.join(", ", columns(table, "pk", 1)));
+    }
+
+    /** Returns the columns of a table whose number of some kind is at least a bound, in the order of those numbers. */
+    private List<String> columns(String table, String number, int lowInclusive) {
+        try (Query query = handle.createQuery(
+                "SELECT name FROM pragma_table_info(:table) WHERE " + number + " >= :low ORDER BY " + number)) {
+            return query.bind("table", table)
+                    .bind("low", lowInclusive)
+                    .mapTo(String.class)
+                    .list();
+        }
+    }
+
+    /** Returns the rows that are stored for one entry of a kind, each table's in the order of its keys. */
+    List<ChainRow> rows(RecordTable<?> table, long entryNo) {
+        Function<String, Query> query = name -> handle.createQuery("SELECT * FROM " + name + " WHERE "
+                        + ChainEntry.NUMBER + " = :entry_no ORDER BY " + String.join(", ", columns(name, "pk", 1)))
+                .bind(ChainEntry.NUMBER, entryNo);
+        return StoredRows.readBy(table, query).of(entryNo).map(Unrolling::rows).orElse(List.of());
+    }
+
+    private static List<ChainRow> rows(StoredRecord stored) {
+        List<ChainRow> rows = new ArrayList<>();
+        rows.add(row(stored.row()));
+        stored.parts().forEach(part -> rows.add(row(part)));
+        return rows;
+    }
+
+    private static ChainRow row(StoredRow row) {
+        TreeMap<String, String> cells = new TreeMap<>();
+        row.cells().forEach((column, content) -> cells.put(column, content.toString()));
+        return new ChainRow(row.table(), cells, new Place(row.table(), 0, 0));
+    }
+}
