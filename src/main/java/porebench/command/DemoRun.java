@@ -198,7 +198,7 @@ public final class DemoRun {
     private void issue(LabBook book, Evidence evidence, JudgedDetermination basis, List<Problem> problems) {
         Issuing.Decision decision = new Issuing.Decision(
                 basis.determination().value().id(), here.today(), Optional.empty(), WHO, "", words.say("demo.reason"));
-        Answer<FactorIssue> answer = Issuing.issue(evidence, decision);
+        Answer<FactorIssue> answer = Issuing.issue(evidence, LaboratoryScatter.of(Evidence.ofAll(book)), decision);
         answer.problems().stream().filter(Problem::isError).forEach(problems::add);
         answer.value().ifPresent(issue -> {
             List<Problem> refused = book.keep(List.of(Draft.of(issue)), WHO, words.say("demo.reason"));

@@ -4,20 +4,29 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import porebench.method.Answer;
 import porebench.method.Problem;
+import porebench.method.trial.StopRule;
 import porebench.record.DeterminationId;
 import porebench.record.Draft;
 import porebench.record.Evidence;
 import porebench.record.FactorIssue;
+import porebench.record.IssueDoubt;
 import porebench.record.Issuing;
 import porebench.record.JudgedDetermination;
 import porebench.record.LabBook;
+import porebench.record.LaboratoryScatter;
 import porebench.record.MixId;
 import porebench.record.RecordKind;
+import porebench.record.TakenDoubt;
+import porebench.record.TakingOn;
+import porebench.record.TrialId;
+import porebench.record.Verifying;
+import porebench.record.Version;
 
 /** {@code issue}: hands out the next revision of a mix's factor, from a determination of the lab book. */
 @Command(name = "issue")
@@ -49,6 +58,9 @@ final class IssueCommand extends BookCommand {
     @Option(names = "--override-reason", paramLabel = "<text>")
     private @Nullable String overrideReason;
 
+    @Option(names = "--confirm")
+    private boolean confirm;
+
     IssueCommand(Surroundings here, Ports ports) {
         super(here, ports);
     }
@@ -56,15 +68,16 @@ final class IssueCommand extends BookCommand {
     @Override
     Outcome carryOut() {
         try (LabBook book = open()) {
-            Optional<Evidence> evidence = Evidence.of(book, mixId);
+            List<Evidence> all = Evidence.ofAll(book);
+            Optional<Evidence> evidence = all.stream()
+                    .filter(one -> one.mix().value().id().equals(mixId))
+                    .findFirst();
             if (evidence.isEmpty()) {
                 return Outcome.refused(Problem.error("mixId", "book.not-there", RecordKind.MIX.word(), mixId.text()));
             }
-            Optional<DeterminationId> basis = basis(evidence.get());
-            if (basis.isEmpty()) {
-                return Outcome.refused(Problem.error("determination", "issue.no-trial-counts", mixId.text()));
-            }
-            return marked(book, issue(book, evidence.get(), basis.get()));
+            LaboratoryScatter scatter = LaboratoryScatter.of(all);
+            return marked(
+                    book, confirm ? confirm(book, evidence.get(), scatter) : issue(book, evidence.get(), scatter));
         }
     }
 
@@ -78,39 +91,75 @@ final class IssueCommand extends BookCommand {
                         .map(open -> open.value().id()));
     }
 
-    private Outcome issue(LabBook book, Evidence evidence, DeterminationId basis) {
-        String name = who == null || who.isBlank() ? here().user() : who.strip();
+    private String name() {
+        return who == null || who.isBlank() ? here().user() : who.strip();
+    }
+
+    private Outcome issue(LabBook book, Evidence evidence, LaboratoryScatter scatter) {
+        Optional<DeterminationId> basis = basis(evidence);
+        if (basis.isEmpty()) {
+            return Outcome.refused(Problem.error("determination", "issue.no-trial-counts", mixId.text()));
+        }
         Issuing.Decision decision = new Issuing.Decision(
-                basis,
+                basis.get(),
                 Optional.ofNullable(from).orElse(here().today()),
                 Optional.ofNullable(recheckBy),
-                name,
+                name(),
                 approvedBy,
                 reason,
-                override());
-        Answer<FactorIssue> answer = Issuing.issue(evidence, decision);
+                takingOn(Issuing.doubts(evidence, scatter, basis.get())));
+        Answer<FactorIssue> answer = Issuing.issue(evidence, scatter, decision);
+        return kept(book, answer, Draft::of, stop(evidence, scatter, basis.get()));
+    }
+
+    private Outcome confirm(LabBook book, Evidence evidence, LaboratoryScatter scatter) {
+        Optional<Version<FactorIssue>> newest = evidence.issues().stream().reduce((earlier, later) -> later);
+        if (newest.isEmpty()) {
+            return Outcome.refused(Problem.error("factor", "issue.nothing-to-confirm", 0));
+        }
+        DeterminationId basis = newest.get().value().determinationId();
+        Answer<FactorIssue> answer = Verifying.confirm(
+                evidence, scatter, newest.get(), name(), reason, takingOn(Issuing.doubts(evidence, scatter, basis)));
+        return kept(book, answer, issue -> Draft.correcting(newest.get(), issue), stop(evidence, scatter, basis));
+    }
+
+    private Outcome kept(
+            LabBook book, Answer<FactorIssue> answer, Function<FactorIssue, Draft> draft, Optional<StopRule> stop) {
         if (answer.value().isEmpty()) {
             return Outcome.refused(answer.problems());
         }
         FactorIssue issue = answer.value().get();
         List<Problem> problems = new ArrayList<>(answer.problems());
-        problems.addAll(book.keep(List.of(Draft.of(issue)), name, issue.reason()));
-        return Problem.anyError(problems) ? Outcome.refused(problems) : Outcome.done(new IssueReport(issue), problems);
+        problems.addAll(book.keep(List.of(draft.apply(issue)), name(), reason.strip()));
+        return Problem.anyError(problems)
+                ? Outcome.refused(problems)
+                : Outcome.done(new IssueReport(issue, stop), problems);
     }
 
-    private Optional<Issuing.MeterOverride> override() {
+    private static Optional<StopRule> stop(Evidence evidence, LaboratoryScatter scatter, DeterminationId basis) {
+        return evidence.determination(basis)
+                .flatMap(judged -> scatter.stop(judged, evidence.divisionPercent(judged), evidence.profile()));
+    }
+
+    /** Returns that somebody takes on all doubts, if name or reason is given; they are all said. */
+    private Optional<TakingOn> takingOn(List<IssueDoubt> doubts) {
         return overrideBy == null && overrideReason == null
                 ? Optional.empty()
-                : Optional.of(new Issuing.MeterOverride(
+                : Optional.of(TakingOn.all(
                         Optional.ofNullable(overrideBy).orElse(""),
-                        Optional.ofNullable(overrideReason).orElse("")));
+                        Optional.ofNullable(overrideReason).orElse(""),
+                        doubts,
+                        problemText()::say));
     }
 
     private final class IssueReport implements Report {
         private final FactorIssue issue;
+        private final Optional<StopRule> stop;
+        private final StopReport stopReport = new StopReport(here().locale());
 
-        IssueReport(FactorIssue issue) {
+        IssueReport(FactorIssue issue, Optional<StopRule> stop) {
             this.issue = issue;
+            this.stop = stop;
         }
 
         @Override
@@ -123,8 +172,18 @@ final class IssueCommand extends BookCommand {
             json.text("inForceFrom", issue.inForceFrom().toString());
             json.text("recheckBy", issue.recheckBy().toString());
             json.text("issuedBy", issue.issuedBy());
-            json.text("overrideBy", Optional.of(issue.overrideBy()).filter(name -> !name.isBlank()));
-            json.text("overrideReason", Optional.of(issue.overrideReason()).filter(text -> !text.isBlank()));
+            Optional<TakenDoubt> first = issue.takenOn().stream().findFirst();
+            json.text("overrideBy", first.map(TakenDoubt::by));
+            json.text("overrideReason", first.map(TakenDoubt::reason));
+            json.text("origin", issue.origin().symbol());
+            json.list("doubts", issue.takenOn(), (fields, doubt) -> {
+                fields.text("trialId", doubt.trial().map(TrialId::text));
+                fields.text("code", doubt.code());
+                fields.text("words", doubt.words());
+                fields.text("takenOnBy", doubt.by());
+                fields.text("reason", doubt.reason());
+            });
+            stopReport.json(json, stop);
         }
 
         @Override
@@ -136,6 +195,10 @@ final class IssueCommand extends BookCommand {
                             issue.inForceFrom().toString(),
                             issue.recheckBy().toString(),
                             issue.issuedBy()));
+            issue.takenOn()
+                    .forEach(doubt ->
+                            page.line(words().say("issue.taken-on", doubt.by(), doubt.words(), doubt.reason())));
+            stop.ifPresent(rule -> page.line(stopReport.sentence(rule)));
         }
     }
 }

@@ -79,6 +79,8 @@ public final class StateMark implements Icon {
                     case RECHECK_DUE -> "recheckDue";
                     case LAPSED -> "lapsed";
                     case SOURCE_CHANGED -> "sourceChanged";
+                    case EVIDENCE_CHANGED -> "evidenceChanged";
+                    case NOT_VERIFIED -> "notVerified";
                     case NO_FACTOR -> "noFactor";
                     case WITHDRAWN -> "withdrawn";
                 };
@@ -98,6 +100,8 @@ public final class StateMark implements Icon {
             case RECHECK_DUE -> pen.fill(corners(6, 0.5, 11.7, 11, 0.3, 11));
             case LAPSED -> pen.fill(new Rectangle2D.Double(1, 1, 10, 10));
             case SOURCE_CHANGED -> pen.fill(corners(6, 0, 12, 6, 6, 12, 0, 6));
+            case EVIDENCE_CHANGED -> pen.draw(corners(6, 1, 11, 6, 6, 11, 1, 6));
+            case NOT_VERIFIED -> pen.draw(new Rectangle2D.Double(1.5, 1.5, 9, 9));
             case NO_FACTOR -> pen.draw(new Ellipse2D.Double(1.4, 1.4, 9.2, 9.2));
             case WITHDRAWN -> {
                 pen.draw(line(2, 2, 10, 10));

@@ -21,7 +21,8 @@ import porebench.record.port.Sheet;
  * The demo laboratory: an invented laboratory with a year of trials, loaded from the CSV files of {@code demo-data/}.
  *
  * <p>It loads in two steps, because a source that changes must be kept before it can change. How its factors stand depends
- * on the day they are looked at: on 25 November 2026 all states are to be seen.
+ * on the day they are looked at: on 25 November 2026 all states are to be seen, but for those that only a correction or an
+ * import without evidence brings about.
  */
 public final class DemoLaboratory implements DemoBook {
     private static final String WHO = "Porebench demo";

@@ -12,7 +12,7 @@ import porebench.record.SourceId;
 /** {@code determinations.csv}: one row a determination. */
 final class DeterminationFormat implements Format.RowByRow<Determination> {
     private static final Columns COLUMNS =
-            Columns.of("determination_id,mix_id,mix_version,opened_on", "purpose,source_versions");
+            Columns.of("determination_id,mix_id,mix_version,opened_on", "purpose,source_versions,simulated");
 
     @Override
     public Class<Determination> type() {
@@ -40,12 +40,19 @@ final class DeterminationFormat implements Format.RowByRow<Determination> {
         Optional<MixId> mixId = entry.id("mix_id", MixId::new);
         Optional<Integer> version = entry.whole("mix_version", 1);
         Optional<LocalDate> openedOn = entry.date("opened_on");
-        Map<SourceId, Integer> sources = SourceVersions.read(entry);
+        Map<SourceId, Integer> sources = IdVersions.read(entry, "source_versions", SourceId::new);
+        Optional<Boolean> simulated = entry.optionalYesNo("simulated");
         if (!entry.isGood() || id.isEmpty() || mixId.isEmpty() || version.isEmpty() || openedOn.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new Determination(
-                id.get(), mixId.get(), version.get(), sources, openedOn.get(), entry.text("purpose")));
+                id.get(),
+                mixId.get(),
+                version.get(),
+                sources,
+                openedOn.get(),
+                entry.text("purpose"),
+                simulated.orElse(false)));
     }
 
     @Override
@@ -56,6 +63,7 @@ final class DeterminationFormat implements Format.RowByRow<Determination> {
                 Integer.toString(value.mixVersion()),
                 value.openedOn().toString(),
                 value.purpose(),
-                SourceVersions.written(value.sourceVersions()));
+                IdVersions.written(value.sourceVersions(), SourceId::text),
+                value.simulated() ? "yes" : "");
     }
 }

@@ -222,6 +222,11 @@ final class Entry {
         return choice(column, List.of(true, false), Entry::yesNoWord);
     }
 
+    /** Returns whether a cell says yes rather than no; empty when it is blank. */
+    Optional<Boolean> optionalYesNo(String column) {
+        return optionalWord(column).isEmpty() ? Optional.empty() : yesNo(column);
+    }
+
     static String yesNoWord(boolean yes) {
         return yes ? "yes" : "no";
     }

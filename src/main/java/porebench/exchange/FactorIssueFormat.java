@@ -5,24 +5,41 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import porebench.method.MeterType;
 import porebench.method.profile.Profiles;
+import porebench.record.CalibrationId;
 import porebench.record.DeterminationId;
 import porebench.record.FactorIssue;
+import porebench.record.FactorOrigin;
+import porebench.record.Grounds;
 import porebench.record.MixId;
 import porebench.record.SourceId;
+import porebench.record.TrialId;
 
 /**
  * {@code factor-issues.csv}: one row a revision of a mix's factor.
  *
  * <p>The versions a revision rests on stand as {@code S-01:1;S-02:2}; a percent sign or semicolon within an id is written
- * {@code %25} or {@code %3B}. Empty versions leave it to the lab book to say which they are.
+ * {@code %25} or {@code %3B}. A revision without the versions of its trials is not verified where it comes in.
  */
 final class FactorIssueFormat implements Format.RowByRow<FactorIssue> {
     private static final Columns COLUMNS = Columns.of(
             "mix_id,revision,action,factor_pct,determination_id,meter_type,in_force_from,recheck_by,issued_by,"
                     + "approved_by,reason,mix_version,source_versions,profile_id",
-            "override_by,override_reason");
+            "override_by,override_reason,trial_versions,calibration_versions,doubts_taken_on,origin,simulated,changed_since");
+
+    private final Predicate<FactorIssue> hasChangedGround;
+
+    /** The format of a file that is read, or of issues whose ground is not looked at. */
+    FactorIssueFormat() {
+        this(any -> false);
+    }
+
+    /** The format of an export, which also says of which issues the ground has changed since. */
+    FactorIssueFormat(Predicate<FactorIssue> hasChangedGround) {
+        this.hasChangedGround = hasChangedGround;
+    }
 
     @Override
     public Class<FactorIssue> type() {
@@ -57,7 +74,8 @@ final class FactorIssueFormat implements Format.RowByRow<FactorIssue> {
         Optional<LocalDate> recheck = entry.date("recheck_by");
         entry.word("issued_by");
         Optional<Integer> mixVersion = entry.optionalWhole("mix_version", 1);
-        Map<SourceId, Integer> sources = SourceVersions.read(entry);
+        Map<SourceId, Integer> sources = IdVersions.read(entry, "source_versions", SourceId::new);
+        Grounds grounds = grounds(entry);
         if (!entry.isGood()
                 || mixId.isEmpty()
                 || revision.isEmpty()
@@ -85,7 +103,24 @@ final class FactorIssueFormat implements Format.RowByRow<FactorIssue> {
                 sources,
                 entry.optionalWord("profile_id").orElse(Profiles.DEFAULT_ID),
                 entry.text("override_by"),
-                entry.text("override_reason")));
+                entry.text("override_reason"),
+                grounds));
+    }
+
+    /** Reads what a revision rests on; one whose ground changed where it comes from is not verified here. */
+    private static Grounds grounds(Entry entry) {
+        Map<TrialId, Integer> trials = IdVersions.read(entry, "trial_versions", TrialId::new);
+        Map<CalibrationId, Integer> calibrations = IdVersions.read(entry, "calibration_versions", CalibrationId::new);
+        Optional<FactorOrigin> origin = entry.optionalWord("origin").isEmpty()
+                ? Optional.of(FactorOrigin.HERE)
+                : entry.choice("origin", List.of(FactorOrigin.values()), FactorOrigin::symbol);
+        boolean changed = entry.optionalYesNo("changed_since").orElse(false);
+        return new Grounds(
+                trials,
+                calibrations,
+                TakenDoubts.read(entry),
+                changed ? FactorOrigin.IMPORTED : origin.orElse(FactorOrigin.HERE),
+                entry.optionalYesNo("simulated").orElse(false));
     }
 
     @Override
@@ -103,9 +138,15 @@ final class FactorIssueFormat implements Format.RowByRow<FactorIssue> {
                 value.approvedBy(),
                 value.reason(),
                 value.mixVersion() == 0 ? "" : Integer.toString(value.mixVersion()),
-                SourceVersions.written(value.sourceVersions()),
+                IdVersions.written(value.sourceVersions(), SourceId::text),
                 value.profileId(),
                 value.overrideBy(),
-                value.overrideReason());
+                value.overrideReason(),
+                IdVersions.written(value.grounds().trialVersions(), TrialId::text),
+                IdVersions.written(value.grounds().calibrationVersions(), CalibrationId::text),
+                TakenDoubts.written(value.takenOn()),
+                value.origin() == FactorOrigin.HERE ? "" : value.origin().symbol(),
+                value.isSimulated() ? Entry.yesNoWord(true) : "",
+                hasChangedGround.test(value) ? Entry.yesNoWord(true) : "");
     }
 }

@@ -55,8 +55,7 @@ final class TrialFormat implements Format.RowByRow<Trial> {
         Optional<LocalDateTime> testedAt = entry.dateTime("tested_at");
         Optional<MeterId> meterId = entry.id("meter_id", MeterId::new);
         Optional<Readings> readings = readings(entry);
-        Optional<Boolean> simulated =
-                entry.optionalWord("simulated").isEmpty() ? Optional.of(false) : entry.yesNo("simulated");
+        Optional<Boolean> simulated = entry.optionalYesNo("simulated").or(() -> Optional.of(false));
         if (id.isEmpty()
                 || simulated.isEmpty()
                 || mixId.isEmpty()

@@ -29,6 +29,12 @@ public enum FigureName {
     ADVISE_VOLUMETRIC_FROM("advise-volumetric-from", "% air", "0.1", "10"),
     /** Factors of dense aggregate are usually below this, in % air. */
     USUAL_FACTOR_BELOW("usual-factor-below", "% air", "0.1", "10"),
+    /** Least factor that can be issued, in % air; a lower one is refused, whoever takes it on. */
+    FACTOR_LOW("factor-low", "% air", "-1", "0"),
+    /** Largest factor that can be issued, in % air; a higher one is refused, whoever takes it on. */
+    FACTOR_HIGH("factor-high", "% air", "0.5", "10"),
+    /** Whether a second person approves each factor. */
+    SECOND_PERSON("second-person", List.of("yes", "no")),
     /** Least volume of the measuring bowl, in litres. */
     LEAST_BOWL("least-bowl", "L", "0.5", "50"),
     /** Tolerance of a weighed sample mass, in % of the target. */

@@ -13,7 +13,8 @@ import porebench.quantity.Require;
  * @param field the field it stands under, such as {@code constituents.2.relativeDensity} (rows counted from 0)
  * @param code the key of the message, such as {@code mix.relative-density-missing}
  * @param values what the message names, in order: the thing, the value, the limit; numbers in the unit the message states.
- *     A name that people gave is a text, a name of ours is a {@link Word}, the source of a figure a {@link Clause}.
+ *     A name that people gave is a text, a name of ours is a {@link Word}, the source of a figure a {@link Clause}, and a
+ *     problem is said within the message.
  * @param place where in a file it stands, if it came from one
  */
 public record Problem(Severity severity, String field, String code, List<Object> values, Optional<Place> place) {
@@ -68,6 +69,11 @@ public record Problem(Severity severity, String field, String code, List<Object>
     /** Returns this problem under another field. */
     public Problem under(String otherField) {
         return new Problem(severity, otherField, code, values, place);
+    }
+
+    /** Returns this problem as a doubt: suspicious but possible. */
+    public Problem asWarning() {
+        return new Problem(Severity.WARNING, field, code, values, place);
     }
 
     public boolean isError() {

@@ -72,6 +72,9 @@ public final class ProblemText {
         if (value instanceof Problem.Clause clause) {
             return SourceText.in(locale).say(clause.text());
         }
+        if (value instanceof Problem within) {
+            return say(within);
+        }
         return value.toString();
     }
 

@@ -15,6 +15,7 @@ import porebench.quantity.Require;
  * @param sourceVersions the versions of the sources its trials are made with
  * @param openedOn the day it was begun
  * @param purpose why it is made, such as a first factor or a new source; may be empty
+ * @param simulated whether its trials are made by the simulated bench, for training
  */
 public record Determination(
         DeterminationId id,
@@ -22,16 +23,33 @@ public record Determination(
         int mixVersion,
         Map<SourceId, Integer> sourceVersions,
         LocalDate openedOn,
-        String purpose)
+        String purpose,
+        boolean simulated)
         implements Kept {
     public Determination {
         Require.atLeast("mixVersion", mixVersion, 1);
         sourceVersions = Map.copyOf(sourceVersions);
     }
 
+    /** Makes a determination of real trials. */
+    public Determination(
+            DeterminationId id,
+            MixId mixId,
+            int mixVersion,
+            Map<SourceId, Integer> sourceVersions,
+            LocalDate openedOn,
+            String purpose) {
+        this(id, mixId, mixVersion, sourceVersions, openedOn, purpose, false);
+    }
+
     /** Returns this determination made with other versions of the sources. */
     public Determination madeWith(Map<SourceId, Integer> otherSourceVersions) {
-        return new Determination(id, mixId, mixVersion, otherSourceVersions, openedOn, purpose);
+        return new Determination(id, mixId, mixVersion, otherSourceVersions, openedOn, purpose, simulated);
+    }
+
+    /** Returns this determination of real or of simulated trials. */
+    public Determination simulated(boolean isSimulated) {
+        return new Determination(id, mixId, mixVersion, sourceVersions, openedOn, purpose, isSimulated);
     }
 
     @Override

@@ -85,6 +85,13 @@ public record Evidence(
         return book.latest(MixDesign.class).stream().map(reader::read).toList();
     }
 
+    /** Returns whether any of its trials is of the simulated bench, as all are in a training book. */
+    public boolean isSimulated() {
+        return determinations.stream()
+                .flatMap(judged -> judged.trials().stream())
+                .anyMatch(trial -> trial.trial().value().simulated());
+    }
+
     /** Returns the meters of the laboratory as they were on a day, in the order of their ids. */
     public List<Meter> metersOn(LocalDate day) {
         return stories.values().stream()
@@ -115,8 +122,14 @@ public record Evidence(
         if (!issue.isIssue()) {
             return FactorState.WITHDRAWN;
         }
+        if (issue.origin() == FactorOrigin.IMPORTED) {
+            return FactorState.NOT_VERIFIED;
+        }
         if (!changesSince(issue).isEmpty()) {
             return FactorState.SOURCE_CHANGED;
+        }
+        if (!evidenceChangesSince(issue).isEmpty()) {
+            return FactorState.EVIDENCE_CHANGED;
         }
         if (day.isAfter(issue.recheckBy())) {
             return FactorState.LAPSED;
@@ -128,6 +141,32 @@ public record Evidence(
     /** Returns what changed since a revision issued its factor: the mix's aggregates, or named sources. */
     public List<Change> changesSince(FactorIssue issue) {
         return changesSince(Optional.ofNullable(bases.get(issue.revision())));
+    }
+
+    /**
+     * Returns what happened since a revision was issued to the trials and calibrations it rests on: corrected, struck, added
+     * or gone.
+     */
+    public List<Problem> evidenceChangesSince(FactorIssue issue) {
+        return issues.stream()
+                .filter(version -> version.value().revision() == issue.revision())
+                .flatMap(version -> new EvidenceChanges(this).since(version).stream())
+                .toList();
+    }
+
+    /** Returns everything that makes an issued factor untrue; nothing for a withdrawal. */
+    public List<Problem> whyUntrue(FactorIssue issue) {
+        List<Problem> why = new ArrayList<>();
+        if (!issue.isIssue()) {
+            return why;
+        }
+        if (issue.origin() == FactorOrigin.IMPORTED) {
+            why.add(Problem.warning("factor", "register.not-verified", issue.revision()));
+        }
+        changesSince(issue)
+                .forEach(change -> why.add(change.asProblem(mix.value().id())));
+        why.addAll(evidenceChangesSince(issue));
+        return why;
     }
 
     /** Returns what changed since the trials of a determination: the mix's aggregates, or named sources. */
@@ -226,7 +265,7 @@ public record Evidence(
     }
 
     /** Returns the profile of a mix: the laboratory's own copy, a named standard's, or else the default one. */
-    static Profile profileOf(LabBook book, String profileId) {
+    static Profile profileOf(Records book, String profileId) {
         return book.latest(LaboratoryProfile.class, profileId)
                 .map(version -> version.value().profile())
                 .or(() -> Profiles.find(profileId))

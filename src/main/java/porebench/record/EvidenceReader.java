@@ -10,9 +10,9 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import porebench.method.Profile;
 
-/** Reads the evidence of mixes out of a lab book, each kind of record once for all mixes. */
+/** Reads the evidence of mixes out of a lab book's records, each kind of record once for all mixes. */
 final class EvidenceReader {
-    private final LabBook book;
+    private final Records book;
     private final Map<SourceId, Version<Source>> sources;
     private final Map<MeterId, Version<Meter>> meters;
     private final Map<MeterId, List<Version<MeterCalibration>>> calibrations;
@@ -22,7 +22,7 @@ final class EvidenceReader {
     private final Map<DeterminationId, List<Version<Trial>>> trials;
     private final Map<MixId, List<Version<FactorIssue>>> issues;
 
-    EvidenceReader(LabBook book) {
+    EvidenceReader(Records book) {
         this.book = book;
         this.sources = book.latest(Source.class).stream()
                 .collect(Collectors.toMap(version -> version.value().id(), Function.identity()));

@@ -3,6 +3,7 @@ package porebench.record;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import porebench.method.MeterType;
@@ -27,8 +28,10 @@ import porebench.quantity.Require;
  * @param mixVersion the version of the mix design it rests on
  * @param sourceVersions the versions of the sources it rests on
  * @param profileId the profile whose rules were used
- * @param overrideBy who took it on that a trial was made on a meter not to be trusted that day; blank when nobody had to
- * @param overrideReason why; blank when nobody had to
+ * @param overrideBy who took on a meter not to be trusted that day, in a revision issued before each doubt was named; else
+ *     blank
+ * @param overrideReason why; else blank
+ * @param grounds the versions it rests on, the doubts taken on, and where it was decided
  */
 public record FactorIssue(
         MixId mixId,
@@ -46,7 +49,8 @@ public record FactorIssue(
         Map<SourceId, Integer> sourceVersions,
         String profileId,
         String overrideBy,
-        String overrideReason)
+        String overrideReason,
+        Grounds grounds)
         implements Kept {
     /** What a revision does. */
     public enum Action {
@@ -78,7 +82,7 @@ public record FactorIssue(
         sourceVersions = Map.copyOf(sourceVersions);
     }
 
-    /** Makes a revision for which nobody had to override anything. */
+    /** Makes a revision that names neither trials nor doubts. */
     public FactorIssue(
             MixId mixId,
             int revision,
@@ -110,25 +114,41 @@ public record FactorIssue(
                 sourceVersions,
                 profileId,
                 "",
-                "");
+                "",
+                Grounds.NONE);
     }
 
-    /** Returns this revision with the name and reason of who took on a meter that was not to be trusted. */
-    public FactorIssue overriddenBy(String who, String why) {
-        return with(mixVersion, sourceVersions, who, why);
-    }
-
-    /** Returns whether somebody took on that a trial was made on a meter not to be trusted that day. */
+    /** Returns whether somebody took on a meter not to be trusted, in a revision issued before each doubt was named. */
     public boolean isOverridden() {
         return !overrideBy.isBlank();
     }
 
-    /** Returns this revision resting on other versions of the mix and its sources. */
-    public FactorIssue restingOn(int otherMixVersion, Map<SourceId, Integer> otherSourceVersions) {
-        return with(otherMixVersion, otherSourceVersions, overrideBy, overrideReason);
+    /** Returns the doubts that somebody took on when it was issued. */
+    public List<TakenDoubt> takenOn() {
+        return grounds.takenOn();
     }
 
-    private FactorIssue with(int mix, Map<SourceId, Integer> sources, String who, String why) {
+    /** Returns where it was decided. */
+    public FactorOrigin origin() {
+        return grounds.origin();
+    }
+
+    /** Returns whether it rests on simulated trials. */
+    public boolean isSimulated() {
+        return grounds.simulated();
+    }
+
+    /** Returns this revision resting on other versions of the mix and its sources. */
+    public FactorIssue restingOn(int otherMixVersion, Map<SourceId, Integer> otherSourceVersions) {
+        return with(otherMixVersion, otherSourceVersions, grounds);
+    }
+
+    /** Returns this revision on other grounds. */
+    public FactorIssue on(Grounds other) {
+        return with(mixVersion, sourceVersions, other);
+    }
+
+    private FactorIssue with(int mix, Map<SourceId, Integer> sources, Grounds otherGrounds) {
         return new FactorIssue(
                 mixId,
                 revision,
@@ -144,8 +164,9 @@ public record FactorIssue(
                 mix,
                 sources,
                 profileId,
-                who,
-                why);
+                overrideBy,
+                overrideReason,
+                otherGrounds);
     }
 
     /** Returns whether this revision hands out a factor. */

@@ -8,6 +8,8 @@ public enum FactorState {
     RECHECK_DUE("recheck due", "recheck-due"),
     LAPSED("lapsed", "lapsed"),
     SOURCE_CHANGED("source changed", "source-changed"),
+    EVIDENCE_CHANGED("evidence changed", "evidence-changed"),
+    NOT_VERIFIED("not verified here", "not-verified"),
     NO_FACTOR("no factor", "no-factor"),
     WITHDRAWN("withdrawn", "factor-withdrawn");
 

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import porebench.method.Problem;
 
@@ -48,6 +49,7 @@ public final class Intake {
                 .sorted(Comparator.comparing((Incoming one) -> one.value().kind())
                         .thenComparing(CalibrationIntake::day))
                 .forEach(intake::take);
+        intake.lookAtIssues();
         return new Result(intake.drafts, intake.alreadyThere, intake.problems);
     }
 
@@ -92,6 +94,24 @@ public final class Intake {
         } else {
             error(one, "import.differs", one.value().kind().word(), one.value().recordId());
         }
+    }
+
+    /** Holds every new revision of a factor against the evidence as it will be. */
+    private void lookAtIssues() {
+        IssueIntake issues = new IssueIntake(book, drafts);
+        List<Draft> looked = new ArrayList<>();
+        for (Draft draft : drafts) {
+            if (!(draft.value() instanceof FactorIssue issue)) {
+                looked.add(draft);
+                continue;
+            }
+            IssueIntake.Looked seen = issues.look(issue);
+            Incoming one = Objects.requireNonNull(good(RecordKind.FACTOR_ISSUE).get(issue.recordId()));
+            seen.problems().forEach(problem -> problems.add(problem.at(one.place())));
+            seen.issue().ifPresent(kept -> looked.add(new Draft(kept, draft.basedOn())));
+        }
+        drafts.clear();
+        drafts.addAll(looked);
     }
 
     private static boolean mayChange(Kept value) {
@@ -140,13 +160,19 @@ public final class Intake {
         if (!knownMix(one, determination.mixId())) {
             return Optional.empty();
         }
-        if (!determination.sourceVersions().isEmpty()) {
-            return Optional.of(one);
+        Determination marked = determination.simulated(determination.simulated() || isTraining());
+        Optional<Problem> mixing = Training.mixing(marked, isTraining());
+        if (mixing.isPresent()) {
+            problems.add(mixing.get().at(one.place()));
+            return Optional.empty();
         }
-        Map<SourceId, Integer> sources = book.latest(Determination.class, determination.recordId())
+        if (!marked.sourceVersions().isEmpty()) {
+            return Optional.of(new Incoming(one.place(), marked));
+        }
+        Map<SourceId, Integer> sources = book.latest(Determination.class, marked.recordId())
                 .map(there -> there.value().sourceVersions())
-                .orElseGet(() -> sourcesToday(determination.mixId()));
-        return Optional.of(new Incoming(one.place(), determination.madeWith(sources)));
+                .orElseGet(() -> sourcesToday(marked.mixId()));
+        return Optional.of(new Incoming(one.place(), marked.madeWith(sources)));
     }
 
     private Optional<Incoming> trial(Incoming one, Trial trial) {
@@ -183,7 +209,8 @@ public final class Intake {
                     Math.max(1, versionOf(RecordKind.MIX, trial.mixId().text())),
                     sourcesToday(trial.mixId()),
                     trial.testedAt().toLocalDate(),
-                    "");
+                    "",
+                    trial.simulated());
             good(RecordKind.DETERMINATION).put(begun.recordId(), new Incoming(one.place(), begun));
             drafts.add(Draft.of(begun));
         }
@@ -224,16 +251,32 @@ public final class Intake {
         if (!mixKnown || !determinationKnown) {
             return Optional.empty();
         }
+        Optional<Problem> mixing = Training.mixing(issue, isTraining());
+        if (mixing.isPresent()) {
+            problems.add(mixing.get().at(one.place()));
+            return Optional.empty();
+        }
+        Optional<FactorIssue> there =
+                book.latest(FactorIssue.class, issue.recordId()).map(Version::value);
+        if (there.isPresent()) {
+            return Optional.of(new Incoming(one.place(), filled(issue, there.get())));
+        }
         if (issue.mixVersion() > 0) {
             return Optional.of(one);
         }
         Determination made = (Determination)
                 known(RecordKind.DETERMINATION, issue.determinationId().text()).orElseThrow();
-        FactorIssue resting = book.latest(FactorIssue.class, issue.recordId())
-                .map(there -> issue.restingOn(
-                        there.value().mixVersion(), there.value().sourceVersions()))
-                .orElseGet(() -> issue.restingOn(made.mixVersion(), made.sourceVersions()));
+        FactorIssue resting = issue.restingOn(made.mixVersion(), made.sourceVersions())
+                .on(issue.isIssue() ? issue.grounds().from(FactorOrigin.IMPORTED) : issue.grounds());
         return Optional.of(new Incoming(one.place(), resting));
+    }
+
+    /** Returns a revision with what its row leaves open filled from the one that is there. */
+    private static FactorIssue filled(FactorIssue issue, FactorIssue there) {
+        FactorIssue resting =
+                issue.mixVersion() > 0 ? issue : issue.restingOn(there.mixVersion(), there.sourceVersions());
+        Grounds own = resting.grounds();
+        return resting.on(own.namesTrials() ? own.from(there.origin()) : there.grounds());
     }
 
     /** Returns the versions the sources of a mix will have once these are kept; one not in the register is left out. */

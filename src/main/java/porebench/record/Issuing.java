@@ -4,13 +4,19 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import porebench.method.Answer;
 import porebench.method.FigureName;
 import porebench.method.Problem;
+import porebench.method.trial.StopRule;
 
-/** Hands out, replaces and withdraws the factor of a mix. */
+/**
+ * The one gate by which a factor is handed out, replaced, confirmed and withdrawn, whichever door a person comes through.
+ *
+ * <p>A factor is issued only when no trial that counts has a doubt that nobody kept, or somebody named takes each on with a
+ * reason. What can never be right is refused whoever asks.
+ */
 public final class Issuing {
     private Issuing() {}
 
@@ -21,10 +27,9 @@ public final class Issuing {
      * @param inForceFrom the first day it holds
      * @param recheckBy the last day before it lapses; empty means the profile's months from the first day
      * @param issuedBy who issues it
-     * @param approvedBy who approves it, may be empty
-     * @param reason why; also why its doubts are accepted
-     * @param override who takes it on that a trial was made on a meter not to be trusted that day, and why; empty when
-     *     nobody does
+     * @param approvedBy who approves it, may be empty unless the profile asks for a second person
+     * @param reason why
+     * @param takingOn who takes on which doubts, and why; empty when nobody takes on any
      */
     public record Decision(
             DeterminationId determinationId,
@@ -33,8 +38,8 @@ public final class Issuing {
             String issuedBy,
             String approvedBy,
             String reason,
-            Optional<MeterOverride> override) {
-        /** Makes a decision in which nobody overrides anything. */
+            Optional<TakingOn> takingOn) {
+        /** Makes a decision in which nobody takes anything on. */
         public Decision(
                 DeterminationId determinationId,
                 LocalDate inForceFrom,
@@ -47,103 +52,111 @@ public final class Issuing {
     }
 
     /**
-     * That a person takes on a determination although one of its trials was made on a meter that was out of date or had
-     * failed.
+     * Returns every doubt about issuing a factor from a determination that is not settled.
      *
-     * @param who the person; an issue is refused while it is blank
-     * @param reason why; an issue is refused while it is blank
+     * @param scatter how trials scatter in the laboratory, for whether the trials are enough
      */
-    public record MeterOverride(String who, String reason) {}
+    public static List<IssueDoubt> doubts(
+            Evidence evidence, LaboratoryScatter scatter, DeterminationId determinationId) {
+        return evidence.determination(determinationId)
+                .map(basis -> new IssueDoubts(evidence, basis).all(stop(evidence, scatter, basis)))
+                .orElse(List.of());
+    }
+
+    static Optional<StopRule> stop(Evidence evidence, LaboratoryScatter scatter, JudgedDetermination basis) {
+        return scatter.stop(basis, evidence.divisionPercent(basis), evidence.profile());
+    }
 
     /**
-     * Makes the next revision of a mix's factor out of a determination. It rests on the stone the trials were made with: if
-     * that has changed since, the factor is born untrue and shows as such.
+     * Makes the next revision of a mix's factor out of a determination. It rests on the stone the trials were made with and
+     * on the trials and calibrations as they stand: if one of these changes, the factor no longer holds and shows as such.
      *
-     * @return the issue, with the doubts the person takes on; or why there can be none
+     * @param scatter how trials scatter in the laboratory, for whether the trials are enough
+     * @return the issue, with every doubt, taken on; or why there can be none
      */
-    public static Answer<FactorIssue> issue(Evidence evidence, Decision decision) {
+    public static Answer<FactorIssue> issue(Evidence evidence, LaboratoryScatter scatter, Decision decision) {
         List<Problem> problems = new ArrayList<>();
-        MixDesign mix = evidence.mix().value();
-        Optional<JudgedDetermination> basis = evidence.determination(decision.determinationId());
         requireText(problems, "issuedBy", decision.issuedBy());
         requireText(problems, "reason", decision.reason());
-        if (basis.isEmpty()) {
-            problems.add(Problem.error(
-                    "determination",
-                    "issue.determination-unknown",
-                    decision.determinationId().text()));
-        } else if (basis.get().summary().isEmpty()) {
-            problems.add(Problem.error(
-                    "determination",
-                    "issue.no-trial-counts",
-                    decision.determinationId().text()));
-        } else {
-            problems.addAll(basis.get().summary().get().doubts());
-        }
         checkDates(problems, evidence, decision);
-        basis.ifPresent(judged -> checkBasis(problems, evidence, judged));
-        Optional<MeterOverride> override = basis.flatMap(judged -> checkMeters(problems, judged, decision));
-        if (Problem.anyError(problems)) {
+        checkSecondPerson(problems, evidence, decision);
+        Optional<JudgedDetermination> basis = basis(problems, evidence, decision.determinationId());
+        List<TakenDoubt> taken = new ArrayList<>();
+        basis.ifPresent(judged -> {
+            IssueDoubts doubts = new IssueDoubts(evidence, judged);
+            problems.addAll(doubts.impossible());
+            doubts.beforeEvidence(decision.inForceFrom()).ifPresent(problems::add);
+            taken.addAll(TakingOn.takeOn(problems, doubts.all(stop(evidence, scatter, judged)), decision.takingOn()));
+        });
+        if (basis.isEmpty() || Problem.anyError(problems)) {
             return Answer.refused(problems);
         }
-        FactorIssue issue = new FactorIssue(
-                mix.id(),
-                nextRevision(evidence),
-                FactorIssue.Action.ISSUED,
-                basis.orElseThrow().summary().orElseThrow().reportedPercent(),
-                decision.determinationId(),
-                basis.orElseThrow().meterType(),
-                decision.inForceFrom(),
-                recheckBy(evidence, decision),
-                decision.issuedBy().strip(),
-                decision.approvedBy().strip(),
-                decision.reason().strip(),
-                basis.orElseThrow().determination().value().mixVersion(),
-                basis.orElseThrow().determination().value().sourceVersions(),
-                evidence.profile().id());
-        return Answer.of(
-                override.map(taken -> issue.overriddenBy(
-                                taken.who().strip(), taken.reason().strip()))
-                        .orElse(issue),
-                problems);
+        FactorIssue issue = revision(evidence, decision, basis.get(), taken);
+        Optional<FactorIssue> same = evidence.newestIssue().filter(newest -> isTheSame(newest, issue));
+        if (same.isPresent()) {
+            problems.add(Problem.error(
+                    "factor",
+                    "issue.already-issued",
+                    same.get().revision(),
+                    issue.determinationId().text()));
+            return Answer.refused(problems);
+        }
+        return Answer.of(issue, problems);
     }
 
-    /**
-     * Returns the trials of a determination that count although their meter was out of date or had failed that day: with any
-     * of them, an issue needs an {@link MeterOverride}.
-     */
-    public static List<JudgedTrial> needingOverride(JudgedDetermination judged) {
-        return judged.trials().stream()
-                .filter(JudgedTrial::counts)
-                .filter(JudgedTrial::needsOverride)
-                .toList();
+    private static FactorIssue revision(
+            Evidence evidence, Decision decision, JudgedDetermination basis, List<TakenDoubt> taken) {
+        Determination determination = basis.determination().value();
+        return new FactorIssue(
+                        evidence.mix().value().id(),
+                        nextRevision(evidence),
+                        FactorIssue.Action.ISSUED,
+                        basis.summary().orElseThrow().reportedPercent(),
+                        decision.determinationId(),
+                        basis.meterType(),
+                        decision.inForceFrom(),
+                        recheckBy(evidence, decision),
+                        decision.issuedBy().strip(),
+                        decision.approvedBy().strip(),
+                        decision.reason().strip(),
+                        determination.mixVersion(),
+                        determination.sourceVersions(),
+                        evidence.profile().id())
+                .on(grounds(evidence, basis, taken, FactorOrigin.HERE));
     }
 
-    private static Optional<MeterOverride> checkMeters(
-            List<Problem> problems, JudgedDetermination basis, Decision decision) {
-        List<JudgedTrial> doubtful = needingOverride(basis);
-        if (doubtful.isEmpty()) {
-            decision.override()
-                    .ifPresent(any -> problems.add(Problem.warning("override", "issue.override-not-needed")));
-            return Optional.empty();
+    static Grounds grounds(Evidence evidence, JudgedDetermination basis, List<TakenDoubt> taken, FactorOrigin origin) {
+        return new Grounds(
+                EvidenceChanges.trialsNow(basis),
+                new EvidenceChanges(evidence).calibrationsNow(basis),
+                taken,
+                origin,
+                basis.trials().stream().anyMatch(trial -> trial.trial().value().simulated()));
+    }
+
+    /** Returns whether a revision says again what the newest one says: a repeated command makes no second revision. */
+    private static boolean isTheSame(FactorIssue newest, FactorIssue next) {
+        return newest.isIssue()
+                && newest.determinationId().equals(next.determinationId())
+                && newest.inForceFrom().equals(next.inForceFrom())
+                && newest.recheckBy().equals(next.recheckBy())
+                && newest.factorPercent().compareTo(next.factorPercent()) == 0
+                && newest.reason().equals(next.reason())
+                && newest.issuedBy().equals(next.issuedBy())
+                && newest.approvedBy().equals(next.approvedBy())
+                && newest.grounds().trialVersions().equals(next.grounds().trialVersions())
+                && newest.grounds().calibrationVersions().equals(next.grounds().calibrationVersions());
+    }
+
+    static Optional<JudgedDetermination> basis(
+            List<Problem> problems, Evidence evidence, DeterminationId determinationId) {
+        Optional<JudgedDetermination> basis = evidence.determination(determinationId);
+        if (basis.isEmpty()) {
+            problems.add(Problem.error("determination", "issue.determination-unknown", determinationId.text()));
+        } else if (basis.get().summary().isEmpty()) {
+            problems.add(Problem.error("determination", "issue.no-trial-counts", determinationId.text()));
         }
-        String trials = doubtful.stream()
-                .map(judged -> judged.trial().value().id().text())
-                .collect(Collectors.joining(", "));
-        String meters = doubtful.stream()
-                .map(judged -> judged.trial().value().meterId().text())
-                .distinct()
-                .collect(Collectors.joining(", "));
-        if (decision.override().isEmpty()) {
-            problems.add(Problem.error("override", "issue.meter-not-trusted", trials, meters));
-            return Optional.empty();
-        }
-        MeterOverride override = decision.override().get();
-        if (override.who().isBlank() || override.reason().isBlank()) {
-            problems.add(Problem.error("override", "issue.override-incomplete"));
-        }
-        problems.add(Problem.warning("override", "issue.meter-overridden", trials, meters));
-        return decision.override();
+        return basis.filter(judged -> judged.summary().isPresent());
     }
 
     /**
@@ -169,28 +182,31 @@ public final class Issuing {
         BigDecimal factor = old.factorPercent();
         return Answer.of(
                 new FactorIssue(
-                        old.mixId(),
-                        nextRevision(evidence),
-                        FactorIssue.Action.WITHDRAWN,
-                        factor,
-                        old.determinationId(),
-                        old.meterType(),
-                        from,
-                        old.recheckBy(),
-                        who.strip(),
-                        "",
-                        reason.strip(),
-                        evidence.mix().number(),
-                        old.sourceVersions(),
-                        old.profileId()),
+                                old.mixId(),
+                                nextRevision(evidence),
+                                FactorIssue.Action.WITHDRAWN,
+                                factor,
+                                old.determinationId(),
+                                old.meterType(),
+                                from,
+                                old.recheckBy(),
+                                who.strip(),
+                                "",
+                                reason.strip(),
+                                evidence.mix().number(),
+                                old.sourceVersions(),
+                                old.profileId())
+                        .on(Grounds.NONE.simulated(old.isSimulated() || evidence.isSimulated())),
                 problems);
     }
 
     /** Returns the day before which a factor must be checked again: as decided, or the profile's months on. */
     public static LocalDate recheckBy(Evidence evidence, Decision decision) {
-        return decision.recheckBy()
-                .orElseGet(() ->
-                        decision.inForceFrom().plusMonths(evidence.profile().count(FigureName.RECHECK_MONTHS)));
+        return decision.recheckBy().orElseGet(() -> usualRecheck(evidence, decision));
+    }
+
+    private static LocalDate usualRecheck(Evidence evidence, Decision decision) {
+        return decision.inForceFrom().plusMonths(evidence.profile().count(FigureName.RECHECK_MONTHS));
     }
 
     private static void checkDates(List<Problem> problems, Evidence evidence, Decision decision) {
@@ -202,6 +218,13 @@ public final class Issuing {
                     recheck.toString(),
                     decision.inForceFrom().toString()));
         }
+        if (recheck.isAfter(usualRecheck(evidence, decision))) {
+            problems.add(Problem.warning(
+                    "recheckBy",
+                    "issue.recheck-late",
+                    recheck.toString(),
+                    usualRecheck(evidence, decision).toString()));
+        }
         evidence.newestIssue()
                 .filter(newest -> decision.inForceFrom().isBefore(newest.inForceFrom()))
                 .ifPresent(newest -> problems.add(Problem.error(
@@ -212,28 +235,30 @@ public final class Issuing {
                         newest.inForceFrom().toString())));
     }
 
-    private static void checkBasis(List<Problem> problems, Evidence evidence, JudgedDetermination basis) {
-        MixId mixId = evidence.mix().value().id();
-        for (Evidence.Change change : evidence.changesSince(basis)) {
-            problems.add(
-                    change.source().isPresent()
-                            ? Problem.warning(
-                                    "determination",
-                                    "issue.source-changed-since-trials",
-                                    change.source().get().text())
-                            : Problem.warning("determination", "issue.mix-changed-since-trials", mixId.text()));
+    private static void checkSecondPerson(List<Problem> problems, Evidence evidence, Decision decision) {
+        if (!evidence.profile().figure(FigureName.SECOND_PERSON).value().equals("yes")) {
+            return;
         }
-        long types = basis.trials().stream()
-                .filter(JudgedTrial::counts)
-                .map(trial -> trial.trial().value().readings().meterType())
-                .distinct()
-                .count();
-        if (types > 1) {
-            problems.add(Problem.warning("determination", "issue.two-meter-types"));
+        String approver = decision.approvedBy().strip();
+        if (approver.isEmpty()) {
+            problems.add(Problem.error(
+                    "approvedBy",
+                    "issue.second-person-missing",
+                    evidence.profile().title()));
+        } else if (sameName(approver, decision.issuedBy())) {
+            problems.add(Problem.error("approvedBy", "issue.second-person-is-first", approver));
         }
     }
 
-    private static void requireText(List<Problem> problems, String field, String text) {
+    private static boolean sameName(String one, String other) {
+        return plain(one).equals(plain(other));
+    }
+
+    private static String plain(String name) {
+        return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    }
+
+    static void requireText(List<Problem> problems, String field, String text) {
         if (text.isBlank()) {
             problems.add(Problem.error(field, "form.required", field));
         }

@@ -95,13 +95,6 @@ public record JudgedTrial(Version<Trial> trial, TrialFactor figures, Optional<Me
         };
     }
 
-    /** Returns whether no factor may rest on the trial unless somebody takes it on: its meter was overdue or had failed. */
-    public boolean needsOverride() {
-        return meterState
-                .filter(state -> state == MeterState.OVERDUE || state == MeterState.FAILED)
-                .isPresent();
-    }
-
     private static Expected expected(Trial trial, Optional<MixDesign> mix, Optional<Meter> meter) {
         Optional<CorrectionSample> sample = mix.flatMap(design -> CorrectionSample.of(
                         design.batch(), trial.readings().bowl().value())

@@ -2,7 +2,6 @@ package porebench.record;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import porebench.method.Problem;
 
 /**
@@ -11,18 +10,9 @@ import porebench.method.Problem;
  * <p>All methods may be called from any one thread at a time. When the file or database fails they throw an unchecked
  * exception that says what was being done; nothing is then half-written.
  */
-public interface LabBook extends AutoCloseable {
+public interface LabBook extends Records, AutoCloseable {
     /** Returns the lab book's name for people, such as the name of its file. */
     String name();
-
-    /** Returns the newest version of every record of a kind, in the order of their ids. */
-    <T extends Kept> List<Version<T>> latest(Class<T> kind);
-
-    /** Returns the newest version of one record. */
-    <T extends Kept> Optional<Version<T>> latest(Class<T> kind, String recordId);
-
-    /** Returns all versions of one record, the first one first; empty when there is no such record. */
-    <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId);
 
     /**
      * Keeps some records, all of them or none.

@@ -3,7 +3,9 @@ package porebench.record;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import porebench.method.Problem;
 
@@ -57,6 +59,20 @@ public record RegisterRow(
         return Evidence.ofAll(book).stream().map(evidence -> of(evidence, day)).toList();
     }
 
+    /** Returns who took on how many doubts and why, a line for each person and reason. */
+    private static List<Problem> takenOn(FactorIssue issue) {
+        Map<List<String>, Integer> counts = new LinkedHashMap<>();
+        issue.takenOn().forEach(doubt -> counts.merge(List.of(doubt.by(), doubt.reason()), 1, Integer::sum));
+        return counts.entrySet().stream()
+                .map(entry -> Problem.warning(
+                        "override",
+                        "register.doubts-taken-on",
+                        entry.getKey().get(0),
+                        entry.getValue(),
+                        entry.getKey().get(1)))
+                .toList();
+    }
+
     private static List<Problem> missing(
             Evidence evidence, Optional<FactorIssue> inForce, Optional<JudgedDetermination> basis, LocalDate day) {
         List<Problem> missing = new ArrayList<>();
@@ -64,9 +80,6 @@ public record RegisterRow(
         if (inForce.isEmpty()) {
             missing.add(Problem.warning(
                     "factor", "register.no-factor-in-force", mix.id().text()));
-        } else if (basis.isEmpty()) {
-            missing.add(
-                    Problem.warning("factor", "register.no-evidence", mix.id().text()));
         }
         inForce.ifPresent(issue -> {
             if (issue.approvedBy().isBlank()) {
@@ -82,7 +95,8 @@ public record RegisterRow(
                         "register.recheck-overdue",
                         issue.recheckBy().toString()));
             }
-            evidence.changesSince(issue).forEach(change -> missing.add(change.asProblem(mix.id())));
+            missing.addAll(takenOn(issue));
+            missing.addAll(evidence.whyUntrue(issue));
         });
         basis.flatMap(JudgedDetermination::summary).ifPresent(summary -> missing.addAll(summary.doubts()));
         mix.sources().stream()

@@ -28,23 +28,36 @@ public final class Training {
             problems.add(Problem.error("training", "book.training-cannot-change"));
         }
         for (Draft draft : drafts) {
-            if (draft.value() instanceof Trial trial) {
-                mixing(trial, isTraining).ifPresent(problems::add);
-            }
+            mixing(draft.value(), isTraining).ifPresent(problems::add);
         }
         return problems;
     }
 
-    /** Returns why a trial cannot stand in a book, if it cannot. */
-    static Optional<Problem> mixing(Trial trial, boolean isTraining) {
-        if (trial.simulated() == isTraining) {
+    /**
+     * Returns why a record cannot stand in a book, if it cannot: a trial, a determination or a factor is of the simulated bench
+     * exactly when the book is for training. A determination or factor of an older training book, which says nothing of it, is
+     * marked when it is next written.
+     */
+    static Optional<Problem> mixing(Kept value, boolean isTraining) {
+        boolean simulated;
+        if (value instanceof Trial trial) {
+            simulated = trial.simulated();
+        } else if (value instanceof Determination determination) {
+            simulated = determination.simulated();
+        } else if (value instanceof FactorIssue issue) {
+            simulated = issue.isSimulated();
+        } else {
             return Optional.empty();
         }
+        if (simulated == isTraining) {
+            return Optional.empty();
+        }
+        String code = value instanceof Trial
+                ? simulated ? "book.simulated-trial" : "book.real-trial"
+                : simulated ? "book.simulated" : "book.not-simulated";
         return Optional.of(
-                trial.simulated()
-                        ? Problem.error(
-                                "simulated", "book.simulated-trial", trial.id().text())
-                        : Problem.error(
-                                "simulated", "book.real-trial", trial.id().text()));
+                value instanceof Trial
+                        ? Problem.error("simulated", code, value.recordId())
+                        : Problem.error("simulated", code, value.kind().word(), value.recordId()));
     }
 }

@@ -6,10 +6,12 @@ import porebench.record.Determination;
 import porebench.record.DeterminationId;
 import porebench.record.MixId;
 import porebench.record.RecordKind;
+import porebench.record.SourceId;
 
 /** The tables {@code determination} and {@code determination_source}. */
 final class DeterminationTable implements RecordTable<Determination> {
-    private static final String SOURCE = "determination_source";
+    private static final IdVersions<SourceId> SOURCES =
+            new IdVersions<>("determination_source", "source_id", "source_version", SourceId::new, SourceId::text);
 
     @Override
     public RecordKind kind() {
@@ -23,7 +25,7 @@ final class DeterminationTable implements RecordTable<Determination> {
 
     @Override
     public List<String> partTables() {
-        return List.of(SOURCE);
+        return List.of(SOURCES.table());
     }
 
     @Override
@@ -34,7 +36,10 @@ final class DeterminationTable implements RecordTable<Determination> {
                 .cell("mix_version", determination.mixVersion())
                 .cell("opened_on", determination.openedOn().toString())
                 .cell("purpose", determination.purpose());
-        return new StoredRecord(row, SourceVersions.rows(SOURCE, determination.sourceVersions()));
+        if (determination.simulated()) {
+            row.flag("simulated", true);
+        }
+        return new StoredRecord(row, SOURCES.rows(determination.sourceVersions()));
     }
 
     @Override
@@ -44,8 +49,9 @@ final class DeterminationTable implements RecordTable<Determination> {
                 new DeterminationId(row.text("determination_id")),
                 new MixId(row.text("mix_id")),
                 row.count("mix_version"),
-                SourceVersions.of(rows.parts()),
+                SOURCES.of(rows.parts()),
                 LocalDate.parse(row.text("opened_on")),
-                row.text("purpose"));
+                row.text("purpose"),
+                row.has("simulated") && row.flag("simulated"));
     }
 }

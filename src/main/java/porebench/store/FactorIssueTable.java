@@ -1,17 +1,36 @@
 package porebench.store;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import porebench.method.MeterType;
+import porebench.record.CalibrationId;
 import porebench.record.DeterminationId;
 import porebench.record.FactorIssue;
+import porebench.record.FactorOrigin;
+import porebench.record.Grounds;
 import porebench.record.MixId;
 import porebench.record.RecordKind;
+import porebench.record.SourceId;
+import porebench.record.TakenDoubt;
+import porebench.record.TrialId;
 
-/** The tables {@code factor_issue} and {@code factor_issue_source}. */
+/** The table {@code factor_issue} and those beside it for what a revision rests on. */
 final class FactorIssueTable implements RecordTable<FactorIssue> {
-    private static final String SOURCE = "factor_issue_source";
+    private static final String DOUBT = "factor_issue_doubt";
+
+    private static final IdVersions<SourceId> SOURCES =
+            new IdVersions<>("factor_issue_source", "source_id", "source_version", SourceId::new, SourceId::text);
+    private static final IdVersions<TrialId> TRIALS =
+            new IdVersions<>("factor_issue_trial", "trial_id", "trial_version", TrialId::new, TrialId::text);
+    private static final IdVersions<CalibrationId> CALIBRATIONS = new IdVersions<>(
+            "factor_issue_calibration",
+            "calibration_id",
+            "calibration_version",
+            CalibrationId::new,
+            CalibrationId::text);
 
     @Override
     public RecordKind kind() {
@@ -25,7 +44,7 @@ final class FactorIssueTable implements RecordTable<FactorIssue> {
 
     @Override
     public List<String> partTables() {
-        return List.of(SOURCE);
+        return List.of(SOURCES.table(), TRIALS.table(), CALIBRATIONS.table(), DOUBT);
     }
 
     @Override
@@ -46,7 +65,48 @@ final class FactorIssueTable implements RecordTable<FactorIssue> {
                 .cell("profile_id", issue.profileId())
                 .text("override_by", said(issue.overrideBy()))
                 .text("override_reason", said(issue.overrideReason()));
-        return new StoredRecord(row, SourceVersions.rows(SOURCE, issue.sourceVersions()));
+        Grounds grounds = issue.grounds();
+        if (grounds.origin() != FactorOrigin.HERE) {
+            row.cell("origin", grounds.origin().symbol());
+        }
+        if (grounds.simulated()) {
+            row.flag("simulated", true);
+        }
+        List<StoredRow> parts = new ArrayList<>(SOURCES.rows(issue.sourceVersions()));
+        parts.addAll(TRIALS.rows(grounds.trialVersions()));
+        parts.addAll(CALIBRATIONS.rows(grounds.calibrationVersions()));
+        int position = 0;
+        for (TakenDoubt doubt : grounds.takenOn()) {
+            position++;
+            parts.add(new StoredRow(DOUBT)
+                    .cell("position", position)
+                    .text("trial_id", doubt.trial().map(TrialId::text))
+                    .cell("code", doubt.code())
+                    .cell("words", doubt.words())
+                    .cell("taken_by", doubt.by())
+                    .cell("reason", doubt.reason()));
+        }
+        return new StoredRecord(row, parts);
+    }
+
+    private static Grounds grounds(StoredRecord rows) {
+        List<TakenDoubt> doubts = rows.parts().stream()
+                .filter(part -> part.table().equals(DOUBT))
+                .sorted(Comparator.comparingInt(part -> part.count("position")))
+                .map(part -> new TakenDoubt(
+                        part.textIfAny("trial_id").map(TrialId::new),
+                        part.text("code"),
+                        part.text("words"),
+                        part.text("taken_by"),
+                        part.text("reason")))
+                .toList();
+        StoredRow row = rows.row();
+        return new Grounds(
+                TRIALS.of(rows.parts()),
+                CALIBRATIONS.of(rows.parts()),
+                doubts,
+                row.has("origin") ? row.word("origin", FactorOrigin.values(), FactorOrigin::symbol) : FactorOrigin.HERE,
+                row.has("simulated") && row.flag("simulated"));
     }
 
     @Override
@@ -65,10 +125,11 @@ final class FactorIssueTable implements RecordTable<FactorIssue> {
                 row.text("approved_by"),
                 row.text("reason"),
                 row.count("mix_version"),
-                SourceVersions.of(rows.parts()),
+                SOURCES.of(rows.parts()),
                 row.text("profile_id"),
                 row.textIfAny("override_by").orElse(""),
-                row.textIfAny("override_reason").orElse(""));
+                row.textIfAny("override_reason").orElse(""),
+                grounds(rows));
     }
 
     private static Optional<String> said(String text) {

@@ -41,10 +41,13 @@ import porebench.quantity.Mass;
 import porebench.quantity.MassUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
+import porebench.record.CalibrationId;
 import porebench.record.CardPrint;
 import porebench.record.Determination;
 import porebench.record.DeterminationId;
 import porebench.record.FactorIssue;
+import porebench.record.FactorOrigin;
+import porebench.record.Grounds;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Laboratory;
@@ -59,6 +62,7 @@ import porebench.record.RecordKind;
 import porebench.record.SampleCalibrations;
 import porebench.record.Source;
 import porebench.record.SourceId;
+import porebench.record.TakenDoubt;
 import porebench.record.Trial;
 import porebench.record.TrialId;
 import porebench.record.Version;
@@ -279,7 +283,20 @@ class RoundTripTest {
     void aNoteAndASimulatedTrialAndAnOverrideReadBack() throws IOException {
         Kept note = SampleCalibrations.note("N-1", "B-1", LocalDate.of(2026, 3, 4), MeterCalibration.Reason.DOUBT);
         Kept simulated = trial("T-1", MassUnit.GRAM).asSimulated();
-        Kept overridden = issue("M-1", new BigDecimal("0.30")).overriddenBy("M. Ash", "checked, since");
+        Kept overridden = issue("M-1", new BigDecimal("0.30"))
+                .on(new Grounds(
+                        Map.of(new TrialId("T;1"), 2, new TrialId("T|2%"), 1),
+                        Map.of(new CalibrationId("C-1"), 4),
+                        List.of(
+                                new TakenDoubt(
+                                        Optional.of(new TrialId("T;1")),
+                                        "trial.soak-short",
+                                        "Soak 5; not 15 | see 50 %",
+                                        "M. Ash",
+                                        "checked, since"),
+                                new TakenDoubt(Optional.empty(), "determination.few-trials", "2 of 3", "Q", "r")),
+                        FactorOrigin.CONFIRMED,
+                        true));
         Kept training = new Laboratory("Training", "", true);
         for (Kept each : List.of(note, simulated, overridden, training)) {
             assertThat(written(formatOf(each), each)).isEqualTo(each);

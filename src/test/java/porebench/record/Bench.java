@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import porebench.method.Answer;
 import porebench.method.MeterType;
+import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.store.Books;
 
@@ -42,7 +43,34 @@ final class Bench implements AutoCloseable {
 
     /** Issues a factor from the first determination, which must succeed. */
     FactorIssue issue(LocalDate from) {
-        return keep(Issuing.issue(evidence(), decision(FIRST, from)));
+        return keep(issuing(decision(FIRST, from)));
+    }
+
+    /** Decides, R. Vale taking on whatever doubts there are. */
+    Answer<FactorIssue> issuing(Issuing.Decision decision) {
+        return Issuing.issue(evidence(), scatter(), takingAll(evidence(), decision));
+    }
+
+    /** Returns how trials scatter in this laboratory. */
+    LaboratoryScatter scatter() {
+        return LaboratoryScatter.of(Evidence.ofAll(book));
+    }
+
+    /** Returns a decision in which M. Ash takes on every doubt. */
+    Issuing.Decision takingAll(Evidence evidence, Issuing.Decision decision) {
+        List<IssueDoubt> doubts = Issuing.doubts(evidence, scatter(), decision.determinationId());
+        return new Issuing.Decision(
+                decision.determinationId(),
+                decision.inForceFrom(),
+                decision.recheckBy(),
+                decision.issuedBy(),
+                decision.approvedBy(),
+                decision.reason(),
+                doubts.isEmpty() ? Optional.empty() : Optional.of(takingOn(doubts, "M. Ash", "looked at")));
+    }
+
+    static TakingOn takingOn(List<IssueDoubt> doubts, String who, String reason) {
+        return TakingOn.all(who, reason, doubts, Problem::code);
     }
 
     FactorIssue withdraw(LocalDate from) {

@@ -144,9 +144,9 @@ class EvidenceTest {
         bench.issue(Bench.START);
         Books.correct(bench.book, Samples.source("S-1", Role.FINE, "Ledge 2"));
         assertThat(bench.evidence().stateOn(Bench.START)).isEqualTo(FactorState.SOURCE_CHANGED);
-        FactorIssue again = bench.issue(Bench.START);
+        FactorIssue again = bench.issue(Bench.START.plusDays(1));
         assertThat(again.sourceVersions()).isEqualTo(Map.of(new SourceId("S-1"), 1, new SourceId("S-2"), 1));
-        assertThat(bench.evidence().stateOn(Bench.START)).isEqualTo(FactorState.SOURCE_CHANGED);
+        assertThat(bench.evidence().stateOn(Bench.START.plusDays(1))).isEqualTo(FactorState.SOURCE_CHANGED);
     }
 
     @Test
@@ -158,7 +158,7 @@ class EvidenceTest {
                 bench.book,
                 new Determination(second, Bench.MIX, 1, bench.evidence().sourceVersions(), Bench.START, "new ledge"),
                 Samples.trial("T-4", "M-1", second.text(), "5.4"));
-        bench.keep(Issuing.issue(bench.evidence(), Bench.decision(second, Bench.START)));
+        bench.keep(bench.issuing(Bench.decision(second, Bench.START)));
         assertThat(bench.evidence().stateOn(Bench.START)).isEqualTo(FactorState.IN_FORCE);
     }
 

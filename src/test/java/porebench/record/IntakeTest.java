@@ -70,9 +70,16 @@ class IntakeTest {
             Samples.source("S-7", Role.FINE, "Ledge"),
         };
         Intake.Result result = check(backwards);
-        assertThat(result.problems()).isEmpty();
+        assertThat(Books.codes(result.problems()))
+                .containsExactly(
+                        "import.not-verified",
+                        "import.without-versions",
+                        "issue.doubt-of-trial",
+                        "issue.doubt-of-trial",
+                        "determination.few-trials");
         assertThat(result.alreadyThere()).isZero();
         keep(result);
+        assertThat(bench.newest(FactorIssue.class, "M-7/r1").origin()).isEqualTo(FactorOrigin.IMPORTED);
         assertThat(bench.newest(CardPrint.class, "M-7/r1/1").paper()).isEqualTo("A6");
         Intake.Result again = check(backwards);
         assertThat(again.problems()).isEmpty();
@@ -267,9 +274,109 @@ class IntakeTest {
         Books.correct(bench.book, Samples.source("S-2", Role.COARSE, "Ledge 2"));
         Intake.Result result = check(open, Samples.source("S-1", Role.FINE, "Ledge 9"));
         Map<SourceId, Integer> sources = Map.of(new SourceId("S-1"), 1, new SourceId("S-2"), 1);
-        assertThat(values(result)).contains(stated.restingOn(1, sources));
+        assertThat(values(result)).contains(stated.restingOn(1, sources).on(Grounds.NONE.from(FactorOrigin.IMPORTED)));
         keep(result);
         Books.correct(bench.book, Samples.source("S-2", Role.COARSE, "Ledge 3"));
         assertThat(check(open)).isEqualTo(new Intake.Result(List.of(), 1, List.of()));
+    }
+
+    /** A factor as the bench would export it, with its versions and the doubts taken on. */
+    private FactorIssue exported() {
+        return bench.issuing(Bench.decision(Bench.FIRST, Bench.START)).value().orElseThrow();
+    }
+
+    private FactorOrigin originOf(Intake.Result result) {
+        return values(result).stream()
+                .filter(FactorIssue.class::isInstance)
+                .map(value -> ((FactorIssue) value).origin())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void aFactorThatItsTrialsAndVersionsBearIsKeptAsItIs() {
+        Intake.Result result = check(exported());
+        assertThat(result.problems()).isEmpty();
+        assertThat(originOf(result)).isEqualTo(FactorOrigin.HERE);
+        keep(result);
+        assertThat(bench.evidence().stateOn(Bench.START)).isEqualTo(FactorState.IN_FORCE);
+    }
+
+    @Test
+    void aFactorThatItsTrialsDoNotBearIsNotVerifiedHere() {
+        FactorIssue good = exported();
+        Grounds grounds = good.grounds();
+        List<FactorIssue> doubtful = List.of(
+                good.on(Grounds.NONE),
+                good.restingOn(0, good.sourceVersions()),
+                good.on(grounds.from(FactorOrigin.IMPORTED)),
+                good.on(new Grounds(
+                        grounds.trialVersions(),
+                        grounds.calibrationVersions(),
+                        grounds.takenOn().subList(1, grounds.takenOn().size()),
+                        FactorOrigin.HERE,
+                        false)),
+                withFactor(good, "0.5"));
+        for (FactorIssue issue : doubtful) {
+            Intake.Result result = check(issue);
+            assertThat(originOf(result)).isEqualTo(FactorOrigin.IMPORTED);
+            assertThat(Books.codes(result.problems())).contains("import.not-verified");
+            assertThat(Problem.anyError(result.problems())).isFalse();
+        }
+    }
+
+    private static FactorIssue withFactor(FactorIssue issue, String factor) {
+        return new FactorIssue(
+                issue.mixId(),
+                issue.revision(),
+                issue.action(),
+                Samples.number(factor),
+                issue.determinationId(),
+                issue.meterType(),
+                issue.inForceFrom(),
+                issue.recheckBy(),
+                issue.issuedBy(),
+                issue.approvedBy(),
+                issue.reason(),
+                issue.mixVersion(),
+                issue.sourceVersions(),
+                issue.profileId(),
+                "",
+                "",
+                issue.grounds());
+    }
+
+    @Test
+    void aFactorOfADeterminationWithoutTrialsIsNotVerifiedHere() {
+        Intake.Result result =
+                check(Samples.determination("M-1/5", "M-1"), Samples.issue("M-1", 1, "M-1/5", Bench.START));
+        assertThat(originOf(result)).isEqualTo(FactorOrigin.IMPORTED);
+        keep(result);
+        assertThat(bench.evidence().stateOn(Bench.START)).isEqualTo(FactorState.NOT_VERIFIED);
+    }
+
+    @Test
+    void whatCanNeverBeRightIsRefusedByImportToo() {
+        FactorIssue early = Samples.issue("M-1", 1, "M-1/1", java.time.LocalDate.of(1999, 1, 1));
+        assertThat(Books.codes(check(early).problems())).contains("issue.before-evidence");
+        assertThat(values(check(early))).noneMatch(FactorIssue.class::isInstance);
+        Intake.Result negative = check(
+                Samples.determination("M-1/6", "M-1"),
+                Samples.trial("T-61", "M-1", "M-1/6", "3.37"),
+                withFactor(Samples.issue("M-1", 1, "M-1/6", Bench.START), "-1.6"));
+        assertThat(Books.codes(negative.problems())).contains("issue.beyond-limits");
+        assertThat(values(negative)).noneMatch(FactorIssue.class::isInstance);
+    }
+
+    @Test
+    void aSimulatedDeterminationOrFactorStaysOutOfARealBook() {
+        Intake.Result result = check(
+                Samples.determination("M-1/8", "M-1").simulated(true),
+                Samples.issue("M-1", 1, "M-1/1", Bench.START).on(Grounds.NONE.simulated(true)));
+        assertThat(Books.codes(result.problems())).containsExactly("book.simulated", "book.simulated");
+        assertThat(result.drafts()).isEmpty();
+        assertThat(Books.codes(bench.book.keep(
+                        List.of(Draft.of(Samples.determination("M-1/8", "M-1").simulated(true))), "R. Vale", "x")))
+                .containsExactly("book.simulated");
     }
 }

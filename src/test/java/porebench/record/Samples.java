@@ -215,7 +215,20 @@ public final class Samples {
                         Map.of(new SourceId("S-1"), 3, new SourceId("ü'1"), 12),
                         "own",
                         AWKWARD,
-                        AWKWARD),
+                        AWKWARD,
+                        new Grounds(
+                                Map.of(new TrialId("T " + AWKWARD), 2, new TrialId("T-1"), 1),
+                                Map.of(new CalibrationId("C " + AWKWARD), 3),
+                                List.of(
+                                        new TakenDoubt(
+                                                Optional.of(new TrialId("T-1")),
+                                                "trial.leak",
+                                                AWKWARD,
+                                                "M. Ash",
+                                                AWKWARD),
+                                        new TakenDoubt(Optional.empty(), "x.y", "", AWKWARD, "since")),
+                                FactorOrigin.CONFIRMED,
+                                false)),
                 new CardPrint(new MixId("M-2"), 12, 3, "4x6in", AWKWARD),
                 SampleCalibrations.full());
     }

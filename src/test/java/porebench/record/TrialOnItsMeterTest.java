@@ -59,14 +59,19 @@ class TrialOnItsMeterTest {
                 SampleCalibrations.dialCalibration("C-2", "B-1", dial, "0.00", "5.00", "10.00"));
     }
 
-    private Answer<FactorIssue> issue(Optional<Issuing.MeterOverride> override) {
+    private Answer<FactorIssue> issue(Optional<TakingOn> takingOn) {
         return Issuing.issue(
                 bench.evidence(),
-                new Issuing.Decision(Bench.FIRST, Bench.START, Optional.empty(), "R. Vale", "", "first", override));
+                bench.scatter(),
+                new Issuing.Decision(Bench.FIRST, Bench.START, Optional.empty(), "R. Vale", "", "first", takingOn));
     }
 
-    private static Optional<Issuing.MeterOverride> taken(String who, String why) {
-        return Optional.of(new Issuing.MeterOverride(who, why));
+    private List<IssueDoubt> open() {
+        return Issuing.doubts(bench.evidence(), bench.scatter(), Bench.FIRST);
+    }
+
+    private Optional<TakingOn> taken(String who, String why) {
+        return Optional.of(Bench.takingOn(open(), who, why));
     }
 
     @Test
@@ -74,7 +79,6 @@ class TrialOnItsMeterTest {
         JudgedTrial trial = judged("T-1");
         assertThat(doubts(trial)).isEmpty();
         assertThat(trial.meterState()).isEmpty();
-        assertThat(trial.needsOverride()).isFalse();
         assertThat(trial.figures().correctionPercent()).isEmpty();
     }
 
@@ -164,12 +168,65 @@ class TrialOnItsMeterTest {
         assertThat(doubts(judged("T-1"))).isEmpty();
     }
 
+    /** Returns the codes of what a person must take on about the meters of the trials. */
+    private List<String> openAboutMeters() {
+        return open().stream()
+                .filter(doubt ->
+                        doubt.trial().isPresent() && doubt.problem().field().equals("meter"))
+                .map(doubt -> doubt.trial().get() + " " + doubt.problem().code())
+                .toList();
+    }
+
     @Test
-    void aHalfCalibratedMeterIsDoubtedButBindsNobody() {
+    void aMeterNeverCalibratedIsNoEasierToIssueOnThanOneOverdue() {
+        assertThat(openAboutMeters())
+                .containsExactly(
+                        "T-1 trial.meter-never-calibrated",
+                        "T-2 trial.meter-never-calibrated",
+                        "T-3 trial.meter-never-calibrated");
+        assertThat(issue(Optional.empty()).value()).isEmpty();
         Books.keep(bench.book, SampleCalibrations.bowlCalibration("C-1", "B-1", DAY, "11.207"));
         assertThat(doubts(judged("T-1"))).containsExactly("trial.meter-never-calibrated");
-        assertThat(judged("T-1").needsOverride()).isFalse();
-        assertThat(issue(Optional.empty()).value()).isPresent();
+        assertThat(openAboutMeters())
+                .containsExactly(
+                        "T-1 trial.meter-never-calibrated",
+                        "T-2 trial.meter-never-calibrated",
+                        "T-3 trial.meter-never-calibrated");
+        assertThat(issue(Optional.empty()).value()).isEmpty();
+    }
+
+    @Test
+    void aMeterThatIsUnknownOrOutOfServiceMustBeTakenOn() {
+        Meter meter = bench.newest(Meter.class, "B-1");
+        calibrated(DAY, DAY);
+        assertThat(openAboutMeters()).isEmpty();
+        Books.correct(
+                bench.book,
+                new Meter(
+                        meter.id(),
+                        meter.type(),
+                        "",
+                        meter.bowl(),
+                        meter.divisionPercent(),
+                        meter.scaleTopPercent(),
+                        false,
+                        ""));
+        assertThat(openAboutMeters()).hasSize(3).allMatch(each -> each.endsWith("trial.meter-out-of-service"));
+        Trial elsewhere = Samples.trial("T-1", "M-1", "M-1/1", "5.4");
+        Books.correct(
+                bench.book,
+                new Trial(
+                        elsewhere.id(),
+                        elsewhere.mixId(),
+                        elsewhere.determinationId(),
+                        elsewhere.testedAt(),
+                        elsewhere.operator(),
+                        new MeterId("Z-9"),
+                        elsewhere.readings(),
+                        "",
+                        Optional.empty(),
+                        Optional.empty()));
+        assertThat(openAboutMeters()).contains("T-1 trial.meter-unknown");
     }
 
     @Test
@@ -180,45 +237,49 @@ class TrialOnItsMeterTest {
         assertThat(refused.value()).isEmpty();
         assertThat(refused.problems())
                 .filteredOn(Problem::isError)
-                .containsExactly(Problem.error("override", "issue.meter-not-trusted", "T-1, T-2, T-3", "B-1"));
-        for (Optional<Issuing.MeterOverride> half : List.of(taken("M. Ash", " "), taken("", "checked since"))) {
+                .containsExactly(Problem.error("override", "issue.doubts-open", (long) open().size()));
+        for (Optional<TakingOn> half : List.of(taken("M. Ash", " "), taken("", "checked since"))) {
             assertThat(issue(half).value()).isEmpty();
             assertThat(Books.codes(issue(half).problems())).contains("issue.override-incomplete");
         }
         Answer<FactorIssue> issued = issue(taken(" M. Ash ", " checked the day after "));
-        assertThat(Books.codes(issued.problems())).contains("issue.meter-overridden");
         FactorIssue factor = bench.keep(issued);
-        assertThat(factor.overrideBy()).isEqualTo("M. Ash");
-        assertThat(factor.overrideReason()).isEqualTo("checked the day after");
+        assertThat(factor.takenOn())
+                .contains(new TakenDoubt(
+                        Optional.of(new TrialId("T-2")),
+                        "trial.meter-overdue",
+                        "trial.meter-overdue",
+                        "M. Ash",
+                        "checked the day after"));
         assertThat(bench.newest(FactorIssue.class, "M-1/r1")).isEqualTo(factor);
         assertThat(RegisterRow.of(bench.evidence(), Bench.START).missing())
-                .contains(Problem.warning("override", "register.meter-overridden", "M. Ash", "checked the day after"));
+                .contains(Problem.warning(
+                        "override",
+                        "register.doubts-taken-on",
+                        "M. Ash",
+                        factor.takenOn().size(),
+                        "checked the day after"));
     }
 
     @Test
-    void aFailedMeterNeedsTheSame() {
+    void keepingATrialDoesNotSettleThatItsMeterFailed() {
         Books.keep(
                 bench.book,
                 SampleCalibrations.bowlCalibration("C-1", "B-1", DAY, "11.207"),
                 SampleCalibrations.dialCalibration("C-2", "B-1", DAY, "0.00", "5.20", "10.00"));
         assertThat(doubts(judged("T-1"))).contains("trial.meter-failed");
-        assertThat(Books.codes(issue(Optional.empty()).problems())).contains("issue.meter-not-trusted");
+        for (String id : List.of("T-1", "T-2", "T-3")) {
+            Books.correct(bench.book, bench.newest(Trial.class, id).kept("all was as usual"));
+        }
+        assertThat(openAboutMeters())
+                .contains("T-1 trial.meter-failed", "T-2 trial.meter-failed", "T-3 trial.meter-failed");
+        assertThat(Books.codes(issue(Optional.empty()).problems())).contains("issue.doubts-open");
     }
 
     @Test
-    void aStruckTrialNeedsNobody() {
+    void aStruckTrialIsNoDoubt() {
         calibrated(DAY.minusMonths(4), DAY.minusMonths(4));
         bench.strike(List.of("T-1", "T-2", "T-3"));
-        assertThat(Issuing.needingOverride(
-                        bench.evidence().determination(Bench.FIRST).orElseThrow()))
-                .isEmpty();
-    }
-
-    @Test
-    void anOverrideNobodyNeedsIsNotKept() {
-        calibrated(DAY, DAY);
-        Answer<FactorIssue> issued = issue(taken("M. Ash", "to be safe"));
-        assertThat(Books.codes(issued.problems())).containsExactly("issue.override-not-needed");
-        assertThat(issued.value().orElseThrow().isOverridden()).isFalse();
+        assertThat(openAboutMeters()).isEmpty();
     }
 }

@@ -21,6 +21,7 @@ final class FactorActions {
     private final FactorModel model;
     private final Texts texts;
     private final Action issue;
+    private final Action confirm;
     private final Action withdraw;
     private final Action savePdf;
     private final Action print;
@@ -32,6 +33,7 @@ final class FactorActions {
         this.model = model;
         this.texts = texts;
         issue = action("issue.action", event -> issue());
+        confirm = action("confirm.action", event -> confirm());
         withdraw = action("withdraw.action", event -> withdraw());
         savePdf = action("card.save-pdf", event -> savePdf());
         print = action("card.print", event -> print());
@@ -55,6 +57,10 @@ final class FactorActions {
 
     Action issueAction() {
         return issue;
+    }
+
+    Action confirmAction() {
+        return confirm;
     }
 
     Action withdrawAction() {
@@ -91,6 +97,13 @@ final class FactorActions {
             return;
         }
         report(texts.get("issue.refused"), model.issue());
+    }
+
+    private void confirm() {
+        if (model.confirmable().isEmpty() || desk.tools().asker().person(over).isEmpty()) {
+            return;
+        }
+        report(texts.get("confirm.refused"), model.confirm());
     }
 
     private void withdraw() {

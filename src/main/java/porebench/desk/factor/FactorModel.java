@@ -17,19 +17,23 @@ import porebench.record.Draft;
 import porebench.record.Evidence;
 import porebench.record.FactorCard;
 import porebench.record.FactorIssue;
+import porebench.record.FactorOrigin;
 import porebench.record.FactorState;
+import porebench.record.IssueDoubt;
 import porebench.record.Issuing;
 import porebench.record.JudgedDetermination;
 import porebench.record.Laboratory;
 import porebench.record.MixId;
 import porebench.record.RecordKind;
+import porebench.record.TakingOn;
+import porebench.record.Verifying;
 import porebench.record.Version;
 import porebench.record.port.Paper;
 
 /** The factor of the selected mix: the issue being prepared, its history, and the card of one revision. */
 final class FactorModel {
     private static final Set<String> ABOUT_EMPTY_FIELDS =
-            Set.of("form.required", "issue.meter-not-trusted", "issue.override-incomplete");
+            Set.of("form.required", "issue.doubts-open", "issue.override-incomplete", "issue.second-person-missing");
 
     private static final IssueDraft NOTHING = new IssueDraft("", "", "", "", "");
 
@@ -102,6 +106,12 @@ final class FactorModel {
     /** Returns the determination proposed for the next revision: the newest in which trials count. */
     private static Optional<JudgedDetermination> proposed(Evidence evidence) {
         List<JudgedDetermination> all = evidence.determinations();
+        Optional<JudgedDetermination> imported = evidence.newestIssue()
+                .filter(newest -> newest.isIssue() && newest.origin() == FactorOrigin.IMPORTED)
+                .flatMap(newest -> evidence.determination(newest.determinationId()));
+        if (imported.isPresent()) {
+            return imported;
+        }
         return all.stream()
                 .filter(judged -> judged.summary().isPresent())
                 .reduce((one, two) -> two)
@@ -125,10 +135,20 @@ final class FactorModel {
 
     /** Returns what is wrong or doubtful about the issue being prepared; what is only missing once it was tried. */
     List<Problem> problems() {
+        List<Problem> ticked = doubts().stream().map(IssueDoubt::asSaid).toList();
         return attempt().problems().stream()
                 .filter(problem -> !problem.field().equals("issuedBy"))
-                .filter(problem -> tried || !problem.code().equals("form.required"))
+                .filter(problem -> tried || !ABOUT_EMPTY_FIELDS.contains(problem.code()))
+                .filter(problem -> !ticked.contains(problem))
                 .toList();
+    }
+
+    /** Returns the doubts about the chosen determination, each to be ticked by whoever takes it on. */
+    List<IssueDoubt> doubts() {
+        return evidence()
+                .flatMap(known -> chosen().map(judged -> Issuing.doubts(
+                        known, desk.scatter(), judged.determination().value().id())))
+                .orElse(List.of());
     }
 
     /** Returns whether the issue could be kept, whoever issues it. */
@@ -155,6 +175,7 @@ final class FactorModel {
         }
         return Issuing.issue(
                 evidence().get(),
+                desk.scatter(),
                 new Issuing.Decision(
                         chosen().orElseThrow().determination().value().id(),
                         from.orElseThrow(),
@@ -162,21 +183,57 @@ final class FactorModel {
                         desk.person(),
                         draft.approvedBy(),
                         draft.reason(),
-                        override(draft)));
+                        takingOn(draft)));
     }
 
-    private Optional<Issuing.MeterOverride> override(IssueDraft draft) {
-        boolean isGiven =
-                !draft.overrideBy().isBlank() || !draft.overrideReason().isBlank();
-        return isGiven && needsOverride()
-                ? Optional.of(new Issuing.MeterOverride(draft.overrideBy(), draft.overrideReason()))
-                : Optional.empty();
+    private Optional<TakingOn> takingOn(IssueDraft draft) {
+        List<IssueDoubt> doubts = doubts();
+        List<IssueDoubt> taken = doubts.stream()
+                .filter(doubt -> draft.taken().contains(doubt.key()))
+                .toList();
+        boolean isBegun =
+                !draft.overrideBy().isBlank() || !draft.overrideReason().isBlank() || !taken.isEmpty();
+        return doubts.isEmpty() || !isBegun
+                ? Optional.empty()
+                : Optional.of(TakingOn.all(
+                        draft.overrideBy(),
+                        draft.overrideReason(),
+                        taken,
+                        desk.tools().problemText()::say));
     }
 
-    /** Returns whether the chosen determination rests on a meter that somebody must take on by name. */
+    /** Returns whether somebody must take doubts on by name before a factor can be issued. */
     boolean needsOverride() {
-        return chosen().filter(judged -> !Issuing.needingOverride(judged).isEmpty())
-                .isPresent();
+        return !doubts().isEmpty();
+    }
+
+    /** Returns the revision that came in from a file and may be confirmed on the chosen determination. */
+    Optional<Version<FactorIssue>> confirmable() {
+        return evidence()
+                .flatMap(known -> known.issues().stream().reduce((earlier, later) -> later))
+                .filter(newest -> newest.value().isIssue() && newest.value().origin() == FactorOrigin.IMPORTED)
+                .filter(newest -> newest.value()
+                        .determinationId()
+                        .text()
+                        .equals(history.draft().determination()));
+    }
+
+    /**
+     * Confirms the revision that came in from a file, with the reason and the doubts of the form.
+     *
+     * @return why it was not confirmed; empty when it was
+     */
+    List<Problem> confirm() {
+        tried = true;
+        Version<FactorIssue> version = confirmable().orElseThrow();
+        IssueDraft draft = history.draft();
+        Answer<FactorIssue> answer = Verifying.confirm(
+                evidence().orElseThrow(), desk.scatter(), version, desk.person(), draft.reason(), takingOn(draft));
+        return answer.value().isEmpty()
+                ? answer.problems()
+                : desk.keep(
+                        List.of(Draft.correcting(version, answer.value().get())),
+                        draft.reason().strip());
     }
 
     private static Optional<LocalDate> date(String field, String text, List<Problem> problems) {
@@ -197,7 +254,7 @@ final class FactorModel {
         tried = true;
         Answer<FactorIssue> answer = attempt();
         if (answer.value().isEmpty()) {
-            return answer.problems().stream().filter(Problem::isError).toList();
+            return answer.problems();
         }
         FactorIssue issue = answer.value().get();
         return desk.keep(List.of(Draft.of(issue)), issue.reason());

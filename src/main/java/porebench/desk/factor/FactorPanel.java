@@ -1,5 +1,6 @@
 package porebench.desk.factor;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
@@ -101,8 +102,10 @@ final class FactorPanel {
 
     private List<Problem> changes(FactorIssue issue) {
         Evidence evidence = model.evidence().orElseThrow();
-        return evidence.changesSince(issue).stream()
-                .map(change -> change.asProblem(issue.mixId()))
-                .toList();
+        List<Problem> said = new ArrayList<>(evidence.whyUntrue(issue));
+        issue.takenOn()
+                .forEach(doubt -> said.add(Problem.warning(
+                        "override", "register.doubt-taken-on", doubt.by(), doubt.words(), doubt.reason())));
+        return said;
     }
 }

@@ -41,6 +41,9 @@ final class IssueForm extends JPanel {
     private final transient TextLink overrideBy;
     private final transient TextLink overrideReason;
     private final transient List<Row> overrideRows;
+    private final transient DoubtBoxes boxes;
+    private final WrappedText boxesTitle = new WrappedText("factor.doubts-title", "");
+    private final JButton confirm;
     private boolean filling;
 
     IssueForm(DeskModel desk, FactorModel model, FactorActions actions, Texts texts) {
@@ -67,6 +70,13 @@ final class IssueForm extends JPanel {
         form.add("recheckBy", texts.get("form.recheck"), recheckField, texts.get("form.date-pattern"));
         form.add("approvedBy", texts.get("form.approved"), approvedField, texts.get("form.optional"));
         form.add("reason", texts.get("form.reason"), reasonField, "");
+        boxes = new DoubtBoxes(
+                desk.tools().problemText()::say,
+                (doubt, isTaken) -> model.history()
+                        .update(texts.get("step.doubt"), model.history().draft().withTaken(doubt, isTaken)));
+        boxesTitle.setText(texts.get("form.doubts-title"));
+        form.panel().add(boxesTitle, "skip 1, span 2, growx, wmin 0, wrap, gaptop 8");
+        form.panel().add(boxes.panel(), "skip 1, span 2, growx, wmin 0, wrap");
         overrideRows = List.of(
                 form.add("overrideBy", texts.get("form.override-by"), overrideByField, ""),
                 form.add("overrideReason", texts.get("form.override-reason"), overrideReasonField, ""));
@@ -76,7 +86,10 @@ final class IssueForm extends JPanel {
         add(title);
         add(form.panel(), "growx");
         add(doubts.panel(), "growx, wmin 0");
-        add(issue, "growx 0, gaptop 8");
+        confirm = new JButton(actions.confirmAction());
+        confirm.setName("factor.confirm");
+        add(issue, "split 2, growx 0, gaptop 8");
+        add(confirm, "growx 0, gaptop 8");
     }
 
     private interface Change {
@@ -118,6 +131,9 @@ final class IssueForm extends JPanel {
         overrideBy.pull(draft.overrideBy());
         overrideReason.pull(draft.overrideReason());
         overrideRows.forEach(row -> row.setVisible(model.needsOverride()));
+        boxesTitle.setVisible(model.needsOverride());
+        boxes.show(model.doubts(), draft);
+        confirm.setVisible(model.confirmable().isPresent());
         evidence.setText(evidenceSentence());
         doubts.show(form.show(model.problems()));
     }

@@ -24,6 +24,7 @@ record NextStep(String key, List<String> values, int step) {
     private static final int SAMPLE = 2;
     private static final int TRIALS = 3;
     private static final int VARIABILITY = 4;
+    private static final int FACTOR = 5;
 
     NextStep {
         values = List.copyOf(values);
@@ -53,6 +54,8 @@ record NextStep(String key, List<String> values, int step) {
             case LAPSED -> "lapsed";
             case WITHDRAWN -> "withdrawn";
             case SOURCE_CHANGED -> changedSources(evidence, begun).isEmpty() ? "mix-changed" : "source-changed";
+            case EVIDENCE_CHANGED -> "evidence-changed";
+            case NOT_VERIFIED -> "not-verified";
             default -> evidence.newestIssue().isPresent() ? "not-yet" : "no-factor";
         };
     }
@@ -87,6 +90,9 @@ record NextStep(String key, List<String> values, int step) {
         String first = values.get(0);
         if (reasonKey.equals("next.not-yet")) {
             return new NextStep(reasonKey, List.of(first), 0);
+        }
+        if (reasonKey.equals("next.evidence-changed") || reasonKey.equals("next.not-verified")) {
+            return new NextStep(reasonKey, List.of(), FACTOR);
         }
         if (open.isEmpty() || open.get().trials().isEmpty()) {
             return new NextStep(reasonKey + ".begin", List.of(first, Integer.toString(least)), SAMPLE);

@@ -140,7 +140,8 @@ final class DeterminationsModel {
                 evidence.mix().number(),
                 evidence.sourceVersions(),
                 desk.tools().today(),
-                purpose.strip());
+                purpose.strip(),
+                desk.book().isTraining());
     }
 
     /** Returns the determination only begun, if there is one. */

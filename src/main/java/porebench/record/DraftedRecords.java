@@ -1,0 +1,57 @@
+package porebench.record;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** The records of a lab book as they would be if some drafts were kept. */
+final class DraftedRecords implements Records {
+    private final Records book;
+    private final Map<RecordKind, Map<String, Draft>> drafts = new LinkedHashMap<>();
+    private final Stamp stamp;
+
+    DraftedRecords(Records book, List<Draft> drafts, Stamp stamp) {
+        this.book = book;
+        this.stamp = stamp;
+        drafts.forEach(draft -> this.drafts
+                .computeIfAbsent(draft.value().kind(), any -> new LinkedHashMap<>())
+                .put(draft.value().recordId(), draft));
+    }
+
+    private static RecordKind kindOf(Class<? extends Kept> type) {
+        return List.of(RecordKind.values()).stream()
+                .filter(kind -> kind.type().equals(type))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private <T extends Kept> Optional<Version<T>> drafted(Class<T> kind, String recordId) {
+        return Optional.ofNullable(drafts.getOrDefault(kindOf(kind), Map.of()).get(recordId))
+                .map(draft -> new Version<>(kind.cast(draft.value()), draft.basedOn() + 1, stamp));
+    }
+
+    @Override
+    public <T extends Kept> List<Version<T>> latest(Class<T> kind) {
+        Map<String, Version<T>> newest = new TreeMap<>();
+        book.latest(kind).forEach(version -> newest.put(version.value().recordId(), version));
+        drafts.getOrDefault(kindOf(kind), Map.of())
+                .keySet()
+                .forEach(id -> newest.put(id, drafted(kind, id).orElseThrow()));
+        return List.copyOf(newest.values());
+    }
+
+    @Override
+    public <T extends Kept> Optional<Version<T>> latest(Class<T> kind, String recordId) {
+        return drafted(kind, recordId).or(() -> book.latest(kind, recordId));
+    }
+
+    @Override
+    public <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId) {
+        List<Version<T>> versions = new ArrayList<>(book.history(kind, recordId));
+        drafted(kind, recordId).ifPresent(versions::add);
+        return versions;
+    }
+}

@@ -1,0 +1,45 @@
+package porebench.record;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What a revision of a factor rests on, so that a later correction is noticed, and where it was decided.
+ *
+ * @param trialVersions the versions of all trials of its determination, those that do not count among them; empty for a
+ *     withdrawal, for one that came in without them, and for one issued before versions were kept
+ * @param calibrationVersions the versions of the calibrations of the meters of these trials, up to the last trial's day
+ * @param takenOn the doubts that somebody took on
+ * @param origin where it was decided
+ * @param simulated whether it rests on simulated trials, for training
+ */
+public record Grounds(
+        Map<TrialId, Integer> trialVersions,
+        Map<CalibrationId, Integer> calibrationVersions,
+        List<TakenDoubt> takenOn,
+        FactorOrigin origin,
+        boolean simulated) {
+    /** Nothing stated, as of a withdrawal. */
+    public static final Grounds NONE = new Grounds(Map.of(), Map.of(), List.of(), FactorOrigin.HERE, false);
+
+    public Grounds {
+        trialVersions = Map.copyOf(trialVersions);
+        calibrationVersions = Map.copyOf(calibrationVersions);
+        takenOn = List.copyOf(takenOn);
+    }
+
+    /** Returns whether the trials it rests on are named with their versions. */
+    public boolean namesTrials() {
+        return !trialVersions.isEmpty();
+    }
+
+    /** Returns the same grounds, decided elsewhere or confirmed here. */
+    public Grounds from(FactorOrigin other) {
+        return new Grounds(trialVersions, calibrationVersions, takenOn, other, simulated);
+    }
+
+    /** Returns the same grounds marked as simulated or not. */
+    public Grounds simulated(boolean isSimulated) {
+        return new Grounds(trialVersions, calibrationVersions, takenOn, origin, isSimulated);
+    }
+}

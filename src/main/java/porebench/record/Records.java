@@ -1,0 +1,16 @@
+package porebench.record;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Records that can be looked up: those of a lab book, or those it would hold if some drafts were kept. */
+public interface Records {
+    /** Returns the newest version of every record of a kind, in the order of their ids. */
+    <T extends Kept> List<Version<T>> latest(Class<T> kind);
+
+    /** Returns the newest version of one record. */
+    <T extends Kept> Optional<Version<T>> latest(Class<T> kind, String recordId);
+
+    /** Returns all versions of one record, the first one first; empty when there is no such record. */
+    <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId);
+}
