@@ -26,9 +26,10 @@ public final class Porebench {
 
     private static Start start() {
         Clock clock = Clock.systemUTC();
+        ZoneId zone = ZoneId.systemDefault();
         Surroundings here = new Surroundings(
                 clock,
-                ZoneId.systemDefault(),
+                zone,
                 Locale.getDefault(),
                 System.out,
                 System.err,
@@ -39,13 +40,13 @@ public final class Porebench {
         // Not method references: those would load the classes of the window for a command that needs none.
         return new Start(
                 here,
-                ports(clock),
+                ports(clock, zone),
                 data,
                 () -> Display.isThere(),
                 (where, ports, book) -> WorkbenchWindow.open(where, ports, book));
     }
 
-    private static Ports ports(Clock clock) {
+    private static Ports ports(Clock clock, ZoneId zone) {
         return new Ports(
                 CsvSheets::new,
                 () -> {
@@ -54,7 +55,7 @@ public final class Porebench {
                 },
                 () -> {
                     QuietLogs.keep();
-                    return new PdfPress(NAME, clock);
+                    return new PdfPress(NAME, clock, zone);
                 },
                 DemoLaboratory::new);
     }

@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.GregorianCalendar;
 import java.util.List;
@@ -52,10 +53,11 @@ public final class PdfPress implements Press {
      * Sets up a press.
      *
      * @param program name and version of the program, printed small on every page
-     * @param clock gives the date that is printed, in its zone
+     * @param clock gives the moment of printing
+     * @param zone the laboratory's zone, in which that moment's day is printed
      */
-    public PdfPress(String program, Clock clock) {
-        this(program, clock, PrinterJob::getPrinterJob);
+    public PdfPress(String program, Clock clock, ZoneId zone) {
+        this(program, clock.withZone(zone), PrinterJob::getPrinterJob);
     }
 
     PdfPress(String program, Clock clock, Supplier<PrinterJob> printer) {

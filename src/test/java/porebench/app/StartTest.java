@@ -46,7 +46,7 @@ class StartTest {
         Ports ports = new Ports(
                 CsvSheets::new,
                 () -> new SqliteShelf(CLOCK),
-                () -> new PdfPress("Porebench", CLOCK),
+                () -> new PdfPress("Porebench", CLOCK, ZoneOffset.UTC),
                 DemoLaboratory::new);
         Window window = (where, what, demoBook) -> opened.add(demoBook);
         return new Start(here, ports, new DataFolder(folder.resolve("data")), display, window).run(arguments);

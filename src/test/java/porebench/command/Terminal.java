@@ -112,7 +112,7 @@ final class Terminal {
         return new Ports(
                 CsvSheets::new,
                 () -> new SqliteShelf(clock),
-                () -> new PdfPress("Porebench", clock),
+                () -> new PdfPress("Porebench", clock, ZoneOffset.UTC),
                 DemoLaboratory::new);
     }
 }

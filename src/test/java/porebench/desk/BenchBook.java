@@ -235,7 +235,7 @@ public final class BenchBook {
 
             @Override
             public void draw(Picture picture, Locale locale, OutputFile file) {
-                new PdfPress("Porebench", CLOCK).draw(picture, locale, file);
+                new PdfPress("Porebench", CLOCK, ZoneOffset.UTC).draw(picture, locale, file);
             }
 
             @Override

@@ -56,7 +56,7 @@ class DeskModelTest {
                 new Tools(
                         Books.SHELF,
                         new CsvSheets(),
-                        new PdfPress("Porebench test", wall),
+                        new PdfPress("Porebench test", wall, ZoneOffset.UTC),
                         Tasks.direct(),
                         new ScriptedAsker(),
                         wall,

@@ -33,7 +33,7 @@ public final class MixDesk {
                 new Tools(
                         Books.SHELF,
                         new CsvSheets(),
-                        new PdfPress("Porebench test", Books.CLOCK),
+                        new PdfPress("Porebench test", Books.CLOCK, ZoneOffset.UTC),
                         Tasks.direct(),
                         asker,
                         Books.CLOCK,

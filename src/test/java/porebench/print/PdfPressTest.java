@@ -12,6 +12,10 @@ import java.awt.print.PrinterJob;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -24,6 +28,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import porebench.record.FactorCard;
 import porebench.record.port.OutputFile;
@@ -38,6 +43,16 @@ class PdfPressTest {
         try (Stream<Path> files = Files.list(folder)) {
             return files.map(file -> file.getFileName().toString()).sorted().toList();
         }
+    }
+
+    // 22:30 UTC on 25 November is 23:30 in Madrid on the same day, 09:30 of 26 November in Sydney, 16:30 in Mexico City.
+    @ParameterizedTest
+    @CsvSource({"Europe/Madrid,25 Nov 2026", "Australia/Sydney,26 Nov 2026", "America/Mexico_City,25 Nov 2026"})
+    void theDayOfPrintingIsTheLaboratorys(String zone, String day) throws IOException {
+        Clock clock = Clock.fixed(Instant.parse("2026-11-25T22:30:00Z"), ZoneOffset.UTC);
+        Path file = folder.resolve("card.pdf");
+        new PdfPress("Porebench", clock, ZoneId.of(zone)).write(Cards.usual(), Paper.A6, Locale.ENGLISH, file);
+        assertThat(PageText.of(Files.readAllBytes(file))).contains("Printed " + day);
     }
 
     @Test

@@ -39,7 +39,7 @@ class PictureTest {
     Path folder;
 
     private static PdfPress press(String day) {
-        return new PdfPress("Porebench", Clock.fixed(Instant.parse(day), ZoneOffset.UTC));
+        return new PdfPress("Porebench", Clock.fixed(Instant.parse(day), ZoneOffset.UTC), ZoneOffset.UTC);
     }
 
     private static Picture picture(String words) {

@@ -15,7 +15,7 @@ import porebench.record.port.Paper;
 /** A press on a fixed day, and the bytes it writes. */
 final class Presses {
     static final Clock NOON = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
-    static final PdfPress PRESS = new PdfPress("Porebench 0.1.0", NOON);
+    static final PdfPress PRESS = new PdfPress("Porebench 0.1.0", NOON, ZoneOffset.UTC);
 
     private Presses() {}
 

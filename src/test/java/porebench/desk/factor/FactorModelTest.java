@@ -55,7 +55,7 @@ class FactorModelTest {
                 new Tools(
                         Books.SHELF,
                         new CsvSheets(),
-                        new PdfPress("Porebench test", Books.CLOCK),
+                        new PdfPress("Porebench test", Books.CLOCK, ZoneOffset.UTC),
                         Tasks.direct(),
                         new ScriptedAsker(),
                         Books.CLOCK,

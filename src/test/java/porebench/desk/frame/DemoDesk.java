@@ -32,7 +32,7 @@ final class DemoDesk {
         Tools tools = new Tools(
                 GuardedBook.shelf(shelf),
                 new CsvSheets(),
-                new PdfPress("Porebench", DAY),
+                new PdfPress("Porebench", DAY, ZoneOffset.UTC),
                 Tasks.direct(),
                 asker,
                 DAY,

@@ -38,7 +38,7 @@ final class OverTimeDesk {
                 new Tools(
                         new SqliteShelf(CLOCK),
                         new CsvSheets(),
-                        new PdfPress("Porebench", CLOCK),
+                        new PdfPress("Porebench", CLOCK, ZoneOffset.UTC),
                         Tasks.direct(),
                         asker,
                         CLOCK,

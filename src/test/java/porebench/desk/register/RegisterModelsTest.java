@@ -49,7 +49,7 @@ class RegisterModelsTest {
         Tools tools = new Tools(
                 new SqliteShelf(DAY),
                 new CsvSheets(),
-                new PdfPress("Porebench", DAY),
+                new PdfPress("Porebench", DAY, ZoneOffset.UTC),
                 Tasks.direct(),
                 new ScriptedAsker(),
                 DAY,
