@@ -14,7 +14,7 @@ import porebench.record.MeterCalibration;
  * Draws a blank form for a calibration, with the columns of a calibration file.
  *
  * <p>Source of the steps: JIS A 1128, clause 5.1, for the bowl (seen); ASTM C231, annex on calibration, for dial and column
- * (recalled); in our own words.
+ * (recalled); valves and petcocks of a Type B meter as in {@link SheetSteps}; in our own words.
  */
 final class CalibrationFormPages {
     private static final double ROW = 25;
@@ -47,7 +47,7 @@ final class CalibrationFormPages {
         parts.head(form.laboratory(), words.say("form.kind"), subject);
         drawFacts();
         drawReasons();
-        for (String key : List.of("caution.pressure", "caution.calibration-lift", "caution.calibration-plate")) {
+        for (String key : Cautions.ofCalibration(form.meterType())) {
             Cautions.draw(flow, words.say(key), 4);
         }
         drawBowl();

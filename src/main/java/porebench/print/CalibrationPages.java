@@ -9,9 +9,6 @@ import porebench.record.MeterCalibration;
 
 /** Draws the record of one calibration: the verdict first, then bowl, dial or column with everything measured. */
 final class CalibrationPages {
-    private static final List<String> CAUTIONS =
-            List.of("caution.pressure", "caution.calibration-lift", "caution.calibration-plate");
-
     private final CalibrationRecord record;
     private final MeterCalibration measured;
     private final Flow flow;
@@ -157,7 +154,7 @@ final class CalibrationPages {
 
     private void drawEnd() throws IOException {
         flow.down(4);
-        for (String key : CAUTIONS) {
+        for (String key : Cautions.ofCalibration(measured.meterType())) {
             Cautions.draw(flow, words.say(key), 4);
         }
         parts.signatures(List.of("calibration.signed-by", "sheet.checked-by"), 60);

@@ -55,7 +55,7 @@ final class CardPage {
     }
 
     private void drawTable(double top, double height) throws IOException {
-        CardTable table = new CardTable(pen, words);
+        CardTable table = new CardTable(issue.meterType(), pen, words);
         ReadingGrid grid = ReadingGrid.choose(card.window(), card.targetAirPercent(), table.place(width, height));
         table.draw(grid, MARGIN, top, width);
         String text = grid.every() == 1
@@ -82,7 +82,7 @@ final class CardPage {
         }
         blocks.add(sources(new TextFit(Weight.REGULAR, tight ? 7 : 9, 6.5, width, 3)));
         blocks.add(gap());
-        blocks.add(new FactorBox(pen, words, issue.factorPercent(), tight ? 48 : 56).block(MARGIN, width));
+        blocks.add(new FactorBox(pen, words, issue, tight ? 48 : 56).block(MARGIN, width));
         blocks.add(gap());
         TextFit note = new TextFit(Weight.BOLD, tight ? 7.5 : 9, 6.5, width, 2);
         if (issue.factorPercent().signum() < 0) {
@@ -175,7 +175,7 @@ final class CardPage {
 
     private String target() {
         return words.say(
-                "card.target",
+                "card.target." + issue.meterType(),
                 words.number(card.targetAirPercent()),
                 words.number(card.airTolerancePercent()),
                 words.number(card.divisionPercent()));
@@ -184,7 +184,8 @@ final class CardPage {
     private List<Block> below() throws IOException {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block(1, top -> pen.line(MARGIN, top, MARGIN + width, top, 0.75)));
-        for (String key : List.of("caution.pressure", "caution.caustic-heavy", "caution.local-rules")) {
+        for (String key :
+                List.of("caution.pressure." + issue.meterType(), "caution.caustic-heavy", "caution.local-rules")) {
             blocks.add(caution(words.say(key)));
         }
         blocks.add(words(

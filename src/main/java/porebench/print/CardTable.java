@@ -4,9 +4,10 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.Function;
+import porebench.method.MeterType;
 import porebench.method.air.PassWindow;
 
-/** Draws the table of a factor card: gauge reading, air content, and a tick where the load passes. */
+/** Draws the table of a factor card: reading of the meter, air content, and a tick where the load passes. */
 final class CardTable {
     private static final double HEADING = 7.5;
     private static final double HEADING_HEIGHT = HEADING * FittedText.LEADING + 1.5;
@@ -16,10 +17,12 @@ final class CardTable {
     private static final double TICK_GAP = 0.2;
     private static final double TICK = 0.72;
 
+    private final MeterType type;
     private final Pen pen;
     private final Words words;
 
-    CardTable(Pen pen, Words words) {
+    CardTable(MeterType type, Pen pen, Words words) {
+        this.type = type;
         this.pen = pen;
         this.words = words;
     }
@@ -101,7 +104,7 @@ final class CardTable {
     /** Sets both headings in one size, over the middles of their numbers as far as the column has room. */
     private void headings(double left, double readingMiddle, double airMiddle, double right, double top)
             throws IOException {
-        String reading = pen.faces().printable(words.say("card.table.reading"));
+        String reading = pen.faces().printable(words.say("card.table.reading." + type));
         String air = pen.faces().printable(words.say("card.table.air"));
         double gap = 3;
         double unit = pen.faces().width(reading + air, Weight.BOLD, 1);

@@ -1,6 +1,8 @@
 package porebench.print;
 
 import java.io.IOException;
+import java.util.List;
+import porebench.method.MeterType;
 
 /** Draws a caution on a sheet: the sign, bold words, a grey ground. */
 final class Cautions {
@@ -8,6 +10,11 @@ final class Cautions {
     private static final double SIGN = 16;
 
     private Cautions() {}
+
+    /** Returns the cautions of a calibration of one type of meter, as keys of their texts. */
+    static List<String> ofCalibration(MeterType type) {
+        return List.of("caution.pressure." + type, "caution.calibration-lift", "caution.calibration-plate");
+    }
 
     static void draw(Flow flow, String text, double indent) throws IOException {
         Block block = block(flow, text, indent);

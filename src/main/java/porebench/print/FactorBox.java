@@ -1,17 +1,17 @@
 package porebench.print;
 
 import java.io.IOException;
-import java.math.BigDecimal;
+import porebench.record.FactorIssue;
 
 /**
  * The frame on a factor card that says what to subtract.
  *
  * @param pen what it is drawn with
  * @param words the language
- * @param factor the factor, in % air
+ * @param issue the revision with its factor, in % air, and the type of meter it is subtracted from
  * @param height the height of the frame, in points
  */
-record FactorBox(Pen pen, Words words, BigDecimal factor, double height) {
+record FactorBox(Pen pen, Words words, FactorIssue issue, double height) {
     private static final double FRAME = 2.5;
     private static final double INSET = 8;
 
@@ -22,10 +22,11 @@ record FactorBox(Pen pen, Words words, BigDecimal factor, double height) {
         double digits = inner - say - unit - 8;
         FittedText subtract =
                 new TextFit(Weight.BOLD, height * 0.38, 9, say, 1).fit(pen.faces(), words.say("card.subtract"));
-        FittedText from = text(height * 0.17, say, "card.from-the-reading");
-        FittedText formula = text(height * 0.145, say, "card.formula", words.signed(factor));
-        FittedText number =
-                new TextFit(Weight.BOLD, height * 0.82, 12, digits, 1).fit(pen.faces(), words.number(factor));
+        FittedText from = text(height * 0.17, say, "card.from-the-reading." + issue.meterType());
+        FittedText formula =
+                text(height * 0.145, say, "card.formula." + issue.meterType(), words.signed(issue.factorPercent()));
+        FittedText number = new TextFit(Weight.BOLD, height * 0.82, 12, digits, 1)
+                .fit(pen.faces(), words.number(issue.factorPercent()));
         FittedText percent = TextFit.line(Weight.BOLD, 15, unit).fit(pen.faces(), words.say("card.unit"));
         double words = subtract.height() + from.height() + formula.height();
         return new Block(height, top -> {

@@ -12,9 +12,10 @@ import porebench.record.TrialSheet;
 /**
  * The steps of a trial in their order, with boxes to tick for every trial and each caution just before its hazard.
  *
- * <p>Source: ASTM C231 and AASHTO T 152, procedure for the aggregate correction factor (recalled), in our own words; that the
- * main air valve is closed before the bowl is released: a state's T 152 checklist (seen); that the readings of a Type A meter
- * agree within 0.2 % air: recalled.
+ * <p>Source: ASTM C231 and AASHTO T 152, procedure for the aggregate correction factor (recalled), in our own words. Type B, from
+ * the closed cover to the released pressure: Illinois Modified AASHTO T 152, checklist in the print of 2009 (seen; written for
+ * concrete); that the bleeder valve is closed before pumping and trims to the line, and that the water is withdrawn after
+ * filling and before pumping: recalled. Type A, all steps and that the readings agree within 0.2 % air: recalled.
  */
 final class SheetSteps {
     /** More boxes than these would leave no room for words; further trials tick a copy. */
@@ -59,7 +60,7 @@ final class SheetSteps {
         steps.add(soak());
         steps.add(caution("caution.lift"));
         steps.add(step("step.cover"));
-        steps.add(caution("caution.pressure"));
+        steps.add(caution("caution.pressure." + sheet.meterType()));
         if (sheet.meterType() == MeterType.B) {
             typeB(steps);
         } else {
@@ -83,6 +84,7 @@ final class SheetSteps {
                 words.number(sheet.mix().batch().targetAirPercent())));
         steps.add(step("step.b.pump"));
         steps.add(step("step.leak"));
+        steps.add(step("step.b.petcocks"));
         steps.add(step("step.b.read"));
         steps.add(caution("caution.main-air-valve"));
         steps.add(step("step.b.vent"));
@@ -91,6 +93,7 @@ final class SheetSteps {
 
     private void typeA(List<Step> steps) {
         steps.add(step("step.a.fill"));
+        steps.add(step("step.a.zero"));
         steps.add(step("step.a.first"));
         steps.add(step("step.leak"));
         steps.add(step("step.a.second"));
@@ -130,11 +133,19 @@ final class SheetSteps {
             String more = words.say("sheet.more-boxes", Integer.toString(MOST_BOXES + 1));
             flow.text(TextFit.line(Weight.REGULAR, 8, flow.width()), more);
         }
+        flow.text(source(), words.say("sheet.steps-source." + sheet.meterType()));
     }
 
     /** Returns the height of the whole list, in points. */
     double height() throws IOException {
-        return boxNumbersHeight() + Block.height(lines());
+        String source = words.say("sheet.steps-source." + sheet.meterType());
+        return boxNumbersHeight()
+                + Block.height(lines())
+                + source().fit(flow.faces(), source).height();
+    }
+
+    private TextFit source() {
+        return new TextFit(Weight.REGULAR, 8, 6.5, flow.width(), 2);
     }
 
     private List<Block> lines() throws IOException {

@@ -84,15 +84,30 @@ final class Cards {
         return with(card, card.issue(), true);
     }
 
+    /** Returns a card of a factor found on a Type A meter. */
+    static FactorCard typeA(FactorCard card) {
+        return with(
+                card,
+                issue(
+                        card.issue(),
+                        card.issue().action(),
+                        MeterType.A,
+                        card.issue().approvedBy()),
+                card.wetSieved());
+    }
+
     static FactorCard withIssue(FactorCard card, FactorIssue.Action action, String approvedBy) {
-        FactorIssue old = card.issue();
-        FactorIssue issue = new FactorIssue(
+        return with(card, issue(card.issue(), action, card.issue().meterType(), approvedBy), card.wetSieved());
+    }
+
+    private static FactorIssue issue(FactorIssue old, FactorIssue.Action action, MeterType type, String approvedBy) {
+        return new FactorIssue(
                 old.mixId(),
                 old.revision(),
                 action,
                 old.factorPercent(),
                 old.determinationId(),
-                old.meterType(),
+                type,
                 old.inForceFrom(),
                 old.recheckBy(),
                 old.issuedBy(),
@@ -101,7 +116,6 @@ final class Cards {
                 old.mixVersion(),
                 old.sourceVersions(),
                 old.profileId());
-        return with(card, issue, card.wetSieved());
     }
 
     private static FactorCard with(FactorCard card, FactorIssue issue, boolean wetSieved) {

@@ -93,6 +93,15 @@ class FactorCardTest {
     }
 
     @Test
+    void theCardOfATypeAMeterSpeaksOfWaterColumnVentAndGlass() {
+        assertThat(english(Cards.typeA(Cards.usual())))
+                .contains("SUBTRACT", "from the reading h1 \u2212 h2", "Air = h1 \u2212 h2 \u2212 G; G = +0.3 %")
+                .contains("one division of the water column is 0.1 %", "h1 \u2212 h2 Air", "Type A")
+                .contains("glass", "by the vent")
+                .doesNotContainIgnoringCase("gauge", "petcock", "chamber");
+    }
+
+    @Test
     void sourcesThatDoNotFitAreCounted() {
         assertThat(english(Cards.everythingLong("0.3", true))).contains("; and 4 more");
     }

@@ -55,6 +55,8 @@ class PageGeometryTest {
                 Cards.card("1.25", "8.0", "7.5", "0.1", "15"),
                 Cards.everythingLong("0.3", false),
                 Cards.everythingLong("-0.35", true),
+                Cards.typeA(Cards.usual()),
+                Cards.typeA(Cards.everythingLong("-0.35", true)),
                 Cards.training("0.3", false),
                 Cards.training("-0.35", true));
     }

@@ -45,7 +45,8 @@ class PdfPressTest {
         }
     }
 
-    // 22:30 UTC on 25 November is 23:30 in Madrid on the same day, 09:30 of 26 November in Sydney, 16:30 in Mexico City.
+    // 22:30 UTC on 25 November is 23:30 in Madrid on the same day, 09:30 of 26 November in Sydney, 16:30 in Mexico
+    // City.
     @ParameterizedTest
     @CsvSource({"Europe/Madrid,25 Nov 2026", "Australia/Sydney,26 Nov 2026", "America/Mexico_City,25 Nov 2026"})
     void theDayOfPrintingIsTheLaboratorys(String zone, String day) throws IOException {

@@ -64,29 +64,62 @@ class TrialSheetTest {
                 .contains("0.250 ft\u00b3", "2.36 L (0.083 ft\u00b3)");
     }
 
-    @Test
-    void typeBStepsCloseTheMainAirValveBeforeTheBowlIsReleased() {
-        String text = english(Sheets.usual(3));
-        assertThat(text.indexOf("rod the top 25 mm (1 in.) 8 to 12 times"))
-                .isPositive()
-                .isLessThan(text.indexOf("Leave to soak for 12 min, \u00b1 5 min."));
-        assertThat(text.indexOf("Pressure vessel: shield your eyes"))
-                .isPositive()
-                .isLessThan(text.indexOf("Pump to the initial pressure line"));
-        assertThat(text.indexOf("Close the main air valve before you let the pressure out of the bowl"))
-                .isGreaterThan(text.indexOf("Open the main air valve"))
-                .isLessThan(text.indexOf("Then open the petcocks to let the pressure out of the bowl"));
-        assertThat(text)
-                .contains("crystalline silica", "lift with two people", "Wet floors")
-                .doesNotContain("h1");
+    private static void inOrder(String text, String... steps) {
+        int last = -1;
+        for (String step : steps) {
+            assertThat(text.indexOf(step)).as(step).isGreaterThan(last);
+            last = text.indexOf(step);
+        }
     }
 
+    // source: Illinois Modified AASHTO T 152, checklist of 2009 (seen), order of valves and petcocks; withdrawing and
+    // the
+    // bleeder valve: recalled. While water goes in and out the petcocks are open; they are closed once the line is set.
     @Test
-    void typeAReadsTwoLevelsAndWithdrawsNothing() {
-        assertThat(english(Sheets.typeA(6)))
+    void typeBStepsSetTheLineBeforeThePetcocksAreClosed() {
+        String text = english(Sheets.usual(3)).replaceAll("\\s+", " ");
+        inOrder(
+                text,
+                "rod the top 25 mm (1 in.) 8 to 12 times",
+                "Leave to soak for 12 min, \u00b1 5 min.",
+                "Pressure vessel: shield your eyes, turn your face from the petcocks",
+                "Close the main air valve and open both petcocks.",
+                "Draw off 420 mL of water",
+                "Close the bleeder valve.",
+                "Pump a little over the initial pressure line",
+                "trim to the line with pump and bleeder valve",
+                "Close both petcocks.",
+                "Open the main air valve",
+                "write down the reading",
+                "Close the main air valve before you let the pressure out of the bowl",
+                "Then open the petcocks to let the pressure out of the bowl",
+                "vent the chamber by the bleeder valve");
+        assertThat(text)
+                .contains("crystalline silica", "lift with two people", "Wet floors")
+                .contains("checklist of 2009 (seen, written for concrete)", "withdrawal and bleeder valve: recalled.")
+                .doesNotContain("h1", "standpipe");
+    }
+
+    // source: ASTM C231 and AASHTO T 152, Type A meter: recalled.
+    @Test
+    void typeAStepsSpeakOfWaterColumnVentAndGlass() {
+        String text = english(Sheets.typeA(6)).replaceAll("\\s+", " ");
+        inOrder(
+                text,
+                "Pressure vessel with a glass tube",
+                "half way up the standpipe",
+                "about 30 degrees",
+                "bring the water level to zero, and close the vent",
+                "Pump a little over the test pressure P of the meter (by about 1.4 kPa, 0.2 psi)",
+                "read the water level h1",
+                "Let the pressure out by the vent, tap the sides for about a minute, and read the water level h2.",
+                "Do both again without filling anew.",
+                "Open the vent and see that the pressure is gone");
+        assertThat(text)
                 .contains("Type A", "G = h1 \u2212 h2, in % air.", "h1, % h2, %", "nothing withdrawn: read h1, h2")
-                .contains("leave out all stone over 37.5 mm (1 1/2 in.)")
-                .doesNotContain("Withdrawn", "Gauge,", "initial pressure line", "main air valve");
+                .contains("leave out all stone over 37.5 mm (1 1/2 in.)", "Type A meter: recalled.")
+                .doesNotContainIgnoringCase("withdrawn,", "gauge", "initial pressure line", "main air valve")
+                .doesNotContainIgnoringCase("petcock", "chamber", "bleeder");
     }
 
     @Test

@@ -7,26 +7,40 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
+import porebench.method.MeterType;
 
-/** The usual cautions of the bench, where the hazard is; they are always in sight. */
+/** The usual cautions of the bench for the type of meter at hand, where the hazard is; they are always in sight. */
 final class Cautions {
-    private static final List<String> LINES =
-            List.of("caution.pressure", "caution.release", "caution.lifting", "caution.dust", "caution.rules");
+    private static final List<String> OF_THE_BENCH = List.of("caution.lifting", "caution.dust", "caution.rules");
 
-    private Cautions() {}
+    private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 5", "[grow,fill]"));
+    private final WrappedText pressure = new WrappedText("caution.pressure", "");
+    private final WrappedText release = new WrappedText("caution.release", "");
+    private final Texts texts;
 
-    static JComponent panel(Texts texts) {
-        JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 5", "[grow,fill]"));
+    Cautions(Texts texts) {
+        this.texts = texts;
         panel.setName("cautions");
         panel.putClientProperty("FlatLaf.styleClass", "caution");
         JLabel title = new JLabel(texts.get("caution.title"));
         title.putClientProperty("FlatLaf.styleClass", "h2");
         panel.add(title);
-        for (String line : LINES) {
+        panel.add(pressure, "wmin 0");
+        panel.add(release, "wmin 0");
+        for (String line : OF_THE_BENCH) {
             WrappedText text = new WrappedText(line, "");
             text.setText(texts.get(line));
             panel.add(text, "wmin 0");
         }
+    }
+
+    JComponent component() {
         return panel;
+    }
+
+    /** Shows the cautions of a type of meter. */
+    void show(MeterType type) {
+        pressure.setText(texts.get("caution.pressure." + type));
+        release.setText(texts.get("caution.release." + type));
     }
 }

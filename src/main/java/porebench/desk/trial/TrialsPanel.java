@@ -46,6 +46,7 @@ final class TrialsPanel {
     private final JPanel told = told();
     private final EntryPanel entry;
     private final LivePanel live;
+    private final Cautions cautions;
     private final ImportPanel imports;
     private boolean showing;
 
@@ -59,6 +60,7 @@ final class TrialsPanel {
         this.table = new TrialTable(model);
         this.entry = new EntryPanel(model, actions);
         this.live = new LivePanel(model);
+        this.cautions = new Cautions(texts);
         this.imports = new ImportPanel(model, actions);
         JLabel title = new JLabel(texts.get("page.title"));
         title.putClientProperty("FlatLaf.styleClass", "h1");
@@ -149,7 +151,7 @@ final class TrialsPanel {
                 new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[grow 58,fill]24[grow 42,fill]", "[top]"));
         JPanel side = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]20[]"));
         side.add(live.component(), "wmin 0");
-        side.add(Cautions.panel(texts), "wmin 0");
+        side.add(cautions.component(), "wmin 0");
         JPanel main = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
         closed.setText(texts.get("determination.closed"));
         main.add(closed, "wmin 0");
@@ -191,6 +193,7 @@ final class TrialsPanel {
             imports.show();
             closed.setVisible(model.entry().determination().isEmpty());
             live.show(entry.show());
+            cautions.show(model.entry().type());
             showStory();
         }
         showing = false;

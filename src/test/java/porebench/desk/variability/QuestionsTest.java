@@ -155,7 +155,7 @@ class QuestionsTest {
                                 + " divided to 0.10 % can show (determinations: 2); the division counts as a standard deviation of"
                                 + " 0.029 %. By that, 3 trials may span 0.152 %; these span 0.100 %.");
         assertThat(agree.isAlarm()).isFalse();
-        assertThat(finding(agree, 0)).isEqualTo("not judged: no more than one division of the dial (0.10 %)");
+        assertThat(finding(agree, 0)).isEqualTo("not judged: no more than one division of the scale (0.10 %)");
     }
 
     @Test
@@ -173,19 +173,19 @@ class QuestionsTest {
         Question wrong = question(model("6.4", "6.4", "6.4", "6.5"), "wrong");
         assertThat(wrong.answer())
                 .isEqualTo(
-                        "No test can tell: what stands out does so by no more than one division of the dial (0.10 %).");
+                        "No test can tell: what stands out does so by no more than one division of the scale (0.10 %).");
         assertThat(wrong.isAlarm()).isFalse();
         assertThat(wrong.tests())
                 .containsExactly(
                         new Question.TestLine(
                                 "One trial far out, Grubbs's G",
                                 "1.500",
-                                "not judged: no more than one division of the dial (0.10 %)"),
+                                "not judged: no more than one division of the scale (0.10 %)"),
                         new Question.TestLine("Two on one side, Grubbs's G2", "0.000", "not judged: it takes 5 trials"),
                         new Question.TestLine(
                                 "One trial far out, Dixon's r10",
                                 "1.000",
-                                "not judged: no more than one division of the dial (0.10 %)"));
+                                "not judged: no more than one division of the scale (0.10 %)"));
     }
 
     /** Mean 0.4; the first and the last are both 0.2 away, as far as chance explains. */
@@ -254,7 +254,7 @@ class QuestionsTest {
         String[] twelve = {"6.4", "6.5", "6.4", "6.3", "6.5", "6.4", "6.6", "6.4", "6.5", "6.3", "6.4", "6.2"};
         Question shape = question(model(twelve), "shape");
         assertThat(shape.answer())
-                .isEqualTo("No test can tell: the scatter is only a few divisions of the dial (0.10 %), and what a test"
+                .isEqualTo("No test can tell: the scatter is only a few divisions of the scale (0.10 %), and what a test"
                         + " would find is the dial.");
         assertThat(shape.tests()).extracting(Question.TestLine::statistic).doesNotContain("-");
     }

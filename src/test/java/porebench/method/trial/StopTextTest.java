@@ -121,9 +121,9 @@ class StopTextTest {
     void saysThatTheDialDecides() {
         assertThat(TEXT.reasons(of(OURS, Optional.empty(), 0.4, 0.4, 0.4, 0.4)))
                 .containsExactly(
-                        "The scatter is less than the dial can show, so its division is reckoned with, as a standard"
+                        "The scatter is less than the scale can show, so its division is reckoned with, as a standard"
                                 + " deviation of 0.029 %.",
-                        "No risks can be given: the division of the dial decides here, not chance.",
+                        "No risks can be given: the division of the scale decides here, not chance.",
                         "One more trial would not change the card: 95 of 100 would lie between 0.30 and 0.50 %, and G"
                                 + " stays 0.4 % over all of that.");
     }

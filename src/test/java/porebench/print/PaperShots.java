@@ -1,0 +1,56 @@
+package porebench.print;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import porebench.method.MeterType;
+import porebench.record.Printed;
+import porebench.record.port.Paper;
+
+/** Writes cards, sheets and forms in both languages into a folder, to be looked at: {@code PaperShots FOLDER}. */
+final class PaperShots {
+    private PaperShots() {}
+
+    public static void main(String[] arguments) throws IOException {
+        Path folder = Files.createDirectories(Path.of(arguments[0]));
+        for (String language : List.of("en-US", "es-ES", "es-MX")) {
+            Locale locale = Locale.forLanguageTag(language);
+            for (Map.Entry<String, Printed> card : cards().entrySet()) {
+                for (Paper paper : List.of(Paper.A6, Paper.CARD_4X6)) {
+                    write(folder, card, paper, locale);
+                }
+            }
+            for (Map.Entry<String, Printed> sheet : sheets().entrySet()) {
+                write(folder, sheet, Paper.A4, locale);
+            }
+        }
+    }
+
+    private static void write(Path folder, Map.Entry<String, Printed> what, Paper paper, Locale locale) {
+        String name = String.join("-", what.getKey(), paper.symbol(), locale.toLanguageTag()) + ".pdf";
+        Presses.PRESS.write(what.getValue(), paper, locale, folder.resolve(name));
+    }
+
+    private static Map<String, Printed> cards() {
+        return new TreeMap<>(Map.of(
+                "usual", Cards.usual(),
+                "typeA", Cards.typeA(Cards.usual()),
+                "long", Cards.everythingLong("0.3", true),
+                "longA", Cards.typeA(Cards.everythingLong("-0.35", true)),
+                "training", Cards.training("0.3", true)));
+    }
+
+    private static Map<String, Printed> sheets() {
+        return new TreeMap<>(Map.of(
+                "sheetB", Sheets.usual(3),
+                "sheetA", Sheets.typeA(3),
+                "sheetLong", Sheets.everythingLong(6),
+                "formA", Calibrations.form(MeterType.A),
+                "formB", Calibrations.form(MeterType.B),
+                "recordA", Calibrations.typeA()));
+    }
+}
