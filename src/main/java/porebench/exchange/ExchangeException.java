@@ -3,6 +3,7 @@ package porebench.exchange;
 import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import porebench.method.FixedNumbers;
 import porebench.record.port.Spoken;
 
 /** A file could not be written: the disk, the folder or a right failed. The message says what is safe, the cause says why. */
@@ -40,6 +41,7 @@ public final class ExchangeException extends RuntimeException implements Spoken 
                 "porebench.exchange.failures",
                 locale,
                 ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
-        return new MessageFormat(words.getString(task.key), locale).format(new Object[] {place});
+        return new MessageFormat(FixedNumbers.in(locale, words.getString(task.key)), locale)
+                .format(new Object[] {place});
     }
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import porebench.method.MeterType;
 import porebench.record.Printed;
+import porebench.record.port.OutputFile;
 import porebench.record.port.Paper;
 
 /** Writes cards, sheets and forms in both languages into a folder, to be looked at: {@code PaperShots FOLDER}. */
@@ -32,7 +33,7 @@ final class PaperShots {
 
     private static void write(Path folder, Map.Entry<String, Printed> what, Paper paper, Locale locale) {
         String name = String.join("-", what.getKey(), paper.symbol(), locale.toLanguageTag()) + ".pdf";
-        Presses.PRESS.write(what.getValue(), paper, locale, folder.resolve(name));
+        Presses.PRESS.write(what.getValue(), paper, locale, OutputFile.replacing(folder.resolve(name)));
     }
 
     private static Map<String, Printed> cards() {

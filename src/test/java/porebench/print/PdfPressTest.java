@@ -52,7 +52,8 @@ class PdfPressTest {
     void theDayOfPrintingIsTheLaboratorys(String zone, String day) throws IOException {
         Clock clock = Clock.fixed(Instant.parse("2026-11-25T22:30:00Z"), ZoneOffset.UTC);
         Path file = folder.resolve("card.pdf");
-        new PdfPress("Porebench", clock, ZoneId.of(zone)).write(Cards.usual(), Paper.A6, Locale.ENGLISH, file);
+        new PdfPress("Porebench", clock, ZoneId.of(zone))
+                .write(Cards.usual(), Paper.A6, Locale.ENGLISH, OutputFile.fresh(file));
         assertThat(PageText.of(Files.readAllBytes(file))).contains("Printed " + day);
     }
 

@@ -141,7 +141,7 @@ class QuestionsTest {
                                 + " repeatability of 0.10 %.");
     }
 
-    /** Other trials that all stood still say only that the scatter is less than the dial can show. */
+    /** Other trials that all stood still say only that the scatter is less than the scale can show. */
     @Test
     void aLaboratoryWhoseTrialsStandStillIsNotTakenAsPerfect() {
         other(2, "6.4", "6.4", "6.4", "6.4", "6.4", "6.4");
@@ -254,8 +254,9 @@ class QuestionsTest {
         String[] twelve = {"6.4", "6.5", "6.4", "6.3", "6.5", "6.4", "6.6", "6.4", "6.5", "6.3", "6.4", "6.2"};
         Question shape = question(model(twelve), "shape");
         assertThat(shape.answer())
-                .isEqualTo("No test can tell: the scatter is only a few divisions of the scale (0.10 %), and what a test"
-                        + " would find is the dial.");
+                .isEqualTo(
+                        "No test can tell: the scatter is only a few divisions of the scale (0.10 %), and what a test"
+                                + " would find is the scale.");
         assertThat(shape.tests()).extracting(Question.TestLine::statistic).doesNotContain("-");
     }
 

@@ -119,9 +119,10 @@ class VariabilityModelTest {
         assertThat(model.verdict().sentence())
                 .isEqualTo("4 trials gave the same factor; G = 0.4 %; one more trial would not change the card.");
         assertThat(model.remark())
-                .contains("All 4 trials gave the same factor. On a scale divided to 0.10 % this says that the scatter is"
-                        + " smaller than the scale can show, not that there is none; the uncertainty above takes the"
-                        + " division into account.");
+                .contains(
+                        "All 4 trials gave the same factor. On a scale divided to 0.10 % this says that the scatter is"
+                                + " smaller than the scale can show, not that there is none; the uncertainty above takes the"
+                                + " division into account.");
         assertThat(line(model, "95 % interval of the mean").note()).contains("no width");
     }
 
