@@ -151,7 +151,7 @@ class QuestionsTest {
         // 5.27 x 0.0289 = 0.152.
         assertThat(agree.reasons().get(1))
                 .isEqualTo(
-                        "The trials of the laboratory's other determinations on Type B meters scatter less than a dial"
+                        "The trials of the laboratory's other determinations on Type B meters scatter less than a scale"
                                 + " divided to 0.10 % can show (determinations: 2); the division counts as a standard deviation of"
                                 + " 0.029 %. By that, 3 trials may span 0.152 %; these span 0.100 %.");
         assertThat(agree.isAlarm()).isFalse();
