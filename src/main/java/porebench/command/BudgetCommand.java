@@ -3,11 +3,14 @@ package porebench.command;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -19,6 +22,7 @@ import porebench.method.budget.FactorInputs;
 import porebench.method.budget.FieldBudget;
 import porebench.method.budget.Omission;
 import porebench.record.BudgetInputs;
+import porebench.record.DeterminationId;
 import porebench.record.JudgedDetermination;
 import porebench.record.JudgedTrial;
 import porebench.record.MeterId;
@@ -26,6 +30,7 @@ import porebench.record.MeterStory;
 import porebench.record.MixId;
 import porebench.record.Stamp;
 import porebench.record.Trial;
+import porebench.record.TrialSet;
 import porebench.record.Version;
 import porebench.statistics.MonteCarlo;
 
@@ -40,6 +45,9 @@ final class BudgetCommand extends OneCommand {
 
     @Option(names = "--mix-id", required = true, paramLabel = "<id>")
     private MixId mixId;
+
+    @Option(names = "--determination", paramLabel = "<id>")
+    private @Nullable DeterminationId determinationId;
 
     @Option(names = "--calibration", paramLabel = "<file>")
     private @Nullable Path calibrationFile;
@@ -81,30 +89,70 @@ final class BudgetCommand extends OneCommand {
         StoriesOfFile stories = calibrationFile == null
                 ? StoriesOfFile.none(stamp)
                 : StoriesOfFile.read(ports().sheets().get(), calibrationFile, stamp, problems);
+        List<TrialSet> sets = trials.isEmpty() ? List.of() : chosen(TrialSet.of(trials, problems), problems);
         if (Problem.anyError(problems)) {
             return Outcome.refused(problems);
         }
-        Map<MeterId, MeterStory> known = stories.of(trials, division, profile, problems);
-        JudgedDetermination determination = judge(trials, known, profile, stamp);
-        Optional<FactorInputs> inputs = BudgetInputs.of(determination, known, division.doubleValue(), profile);
-        if (inputs.isEmpty()) {
+        Deque<BudgetReport.Part> parts = new ArrayDeque<>();
+        List<Problem> found = new ArrayList<>();
+        for (int index = sets.size() - 1; index >= 0; index--) {
+            // The field reading goes with the newest determination that has a factor.
+            part(sets.get(index), parts.isEmpty(), stories, profile, stamp, found)
+                    .ifPresent(parts::addFirst);
+        }
+        if (!parts.isEmpty()) {
+            problems.addAll(found);
+        } else {
             problems.add(Problem.error("trials", "command.no-trial-counts", trialFile.toString(), mixId.text()));
         }
-        if (Problem.anyError(problems)) {
-            return Outcome.refused(problems);
+        return Problem.anyError(problems)
+                ? Outcome.refused(problems)
+                : Outcome.done(new BudgetReport(mixId, List.copyOf(parts), words(), shown()), problems);
+    }
+
+    /** Returns the determinations to reckon with: the one asked for, or all, the newest last. */
+    private List<TrialSet> chosen(List<TrialSet> sets, List<Problem> problems) {
+        String ids = sets.stream().map(set -> set.id().text()).collect(Collectors.joining(", "));
+        List<TrialSet> chosen = sets.stream()
+                .filter(set -> determinationId == null || set.id().equals(determinationId))
+                .toList();
+        if (determinationId != null && chosen.isEmpty()) {
+            problems.add(Problem.error(
+                    "determination", "command.no-such-determination", determinationId.text(), mixId.text(), ids));
+        } else if (chosen.size() > 1) {
+            problems.add(Problem.warning(
+                    "determination",
+                    "command.several-determinations",
+                    mixId.text(),
+                    ids,
+                    sets.get(sets.size() - 1).id().text()));
         }
-        Budget budget = FactorBudget.of(inputs.orElseThrow());
-        Optional<Budget> field = field(budget, determination, profile, known);
+        return chosen;
+    }
+
+    private Optional<BudgetReport.Part> part(
+            TrialSet set,
+            boolean withField,
+            StoriesOfFile stories,
+            Profile profile,
+            Stamp stamp,
+            List<Problem> problems) {
+        Map<MeterId, MeterStory> known = stories.of(set.trials(), division, profile, problems);
+        JudgedDetermination determination = judge(set, known, profile, stamp);
+        Optional<FactorInputs> inputs = BudgetInputs.of(determination, known, division.doubleValue(), profile);
+        if (inputs.isEmpty()) {
+            problems.add(
+                    Problem.warning("trials", "issue.no-trial-counts", set.id().text()));
+            return Optional.empty();
+        }
+        Budget budget = FactorBudget.of(inputs.get());
+        Optional<Budget> field = withField ? field(budget, determination, profile, known) : Optional.empty();
         budget.omissions().stream().map(Omission::asProblem).forEach(problems::add);
         field.ifPresent(one -> one.omissions().stream().map(Omission::asProblem).forEach(problems::add));
-        return Outcome.done(
-                new BudgetReport(
-                        mixId,
-                        BudgetReport.Drawn.of(budget, draws, seed),
-                        field.map(one -> BudgetReport.Drawn.of(one, draws, seed)),
-                        words(),
-                        shown()),
-                problems);
+        return Optional.of(new BudgetReport.Part(
+                set.id(),
+                BudgetReport.Drawn.of(budget, draws, seed),
+                field.map(one -> BudgetReport.Drawn.of(one, draws, seed))));
     }
 
     private void checkOptions(List<Problem> problems) {
@@ -117,16 +165,14 @@ final class BudgetCommand extends OneCommand {
         }
     }
 
-    private JudgedDetermination judge(
-            List<Trial> trials, Map<MeterId, MeterStory> stories, Profile profile, Stamp stamp) {
-        List<JudgedTrial> judged = trials.stream()
+    private JudgedDetermination judge(TrialSet set, Map<MeterId, MeterStory> stories, Profile profile, Stamp stamp) {
+        List<JudgedTrial> judged = set.trials().stream()
                 .map(trial -> new Version<>(trial, 1, stamp))
                 .map(trial -> Optional.ofNullable(stories.get(trial.value().meterId()))
                         .map(story -> JudgedTrial.of(trial, Optional.empty(), story))
                         .orElseGet(() -> JudgedTrial.of(trial, Optional.empty(), Optional.empty(), profile)))
                 .toList();
-        return JudgedDetermination.of(
-                TrialsOfFile.determination(mixId, trials, stamp), judged, division.doubleValue(), profile);
+        return JudgedDetermination.of(TrialsOfFile.determination(set, stamp), judged, division.doubleValue(), profile);
     }
 
     private Optional<Budget> field(

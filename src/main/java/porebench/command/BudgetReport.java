@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetLine;
-import porebench.method.budget.Part;
+import porebench.record.DeterminationId;
 import porebench.record.MixId;
 import porebench.statistics.IntervalCheck;
 import porebench.statistics.MonteCarlo;
@@ -15,8 +15,7 @@ final class BudgetReport implements Report {
     private static final int DECIMALS = 4;
 
     private final MixId mixId;
-    private final Drawn factor;
-    private final Optional<Drawn> field;
+    private final List<Part> parts;
     private final Words words;
     private final Shown shown;
 
@@ -37,10 +36,19 @@ final class BudgetReport implements Report {
         }
     }
 
-    BudgetReport(MixId mixId, Drawn factor, Optional<Drawn> field, Words words, Shown shown) {
+    /**
+     * The budget of one determination.
+     *
+     * @param id the determination
+     * @param factor its factor
+     * @param field a field reading corrected by it; empty when none was asked for
+     */
+    record Part(DeterminationId id, Drawn factor, Optional<Drawn> field) {}
+
+    /** Reports the budgets of the determinations of a mix, at least one, the newest last. */
+    BudgetReport(MixId mixId, List<Part> parts, Words words, Shown shown) {
         this.mixId = mixId;
-        this.factor = factor;
-        this.field = field;
+        this.parts = List.copyOf(parts);
         this.words = words;
         this.shown = shown;
     }
@@ -48,12 +56,19 @@ final class BudgetReport implements Report {
     @Override
     public void json(JsonFields json) {
         json.text("mixId", mixId.text());
-        json.number("factorPercent", factor.budget().valuePercent());
-        budget(json, factor);
-        json.group("field", field, (fields, one) -> {
+        Part newest = parts.get(parts.size() - 1);
+        part(json, newest);
+        json.group("field", newest.field(), (fields, one) -> {
             fields.number("airPercent", one.budget().valuePercent());
             budget(fields, one);
         });
+        json.list("determinations", parts, this::part);
+    }
+
+    private void part(JsonFields json, Part one) {
+        json.text("determinationId", one.id().text());
+        json.number("factorPercent", one.factor().budget().valuePercent());
+        budget(json, one.factor());
     }
 
     private void budget(JsonFields json, Drawn one) {
@@ -89,11 +104,14 @@ final class BudgetReport implements Report {
 
     @Override
     public void text(TextPage page) {
-        text(page, "budget.title", "budget.verdict", factor);
-        field.ifPresent(one -> {
-            page.gap();
-            text(page, "budget.field-title", "budget.field-verdict", one);
-        });
+        for (Part part : parts) {
+            page.line(words.say("budget.determination", part.id().text()));
+            text(page, "budget.title", "budget.verdict", part.factor());
+            part.field().ifPresent(one -> {
+                page.gap();
+                text(page, "budget.field-title", "budget.field-verdict", one);
+            });
+        }
     }
 
     private void text(TextPage page, String title, String verdict, Drawn one) {
@@ -156,7 +174,7 @@ final class BudgetReport implements Report {
         return rows;
     }
 
-    private String unit(Part part) {
+    private String unit(porebench.method.budget.Part part) {
         return switch (part.unit()) {
             case "% air" -> words.say("unit.air");
             case "% bowl" -> words.say("unit.bowl");

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -23,9 +24,10 @@ import porebench.record.MixDesign;
 import porebench.record.MixId;
 import porebench.record.Stamp;
 import porebench.record.Trial;
+import porebench.record.TrialSet;
 import porebench.record.Version;
 
-/** {@code factor}: the factor of every mix in a trial sheet, all trials of a mix being one determination. */
+/** {@code factor}: the factor of every determination in a trial sheet. */
 @Command(name = "factor")
 final class FactorCommand extends OneCommand {
     @Option(names = "--trials", required = true, paramLabel = "<file>")
@@ -65,16 +67,22 @@ final class FactorCommand extends OneCommand {
                 checkSample(design, one.getValue().get(0), own);
             });
         }
-        trials.forEach((id, ofMix) -> TrialsOfFile.checkApart(id, ofMix, own));
+        Map<MixId, List<TrialSet>> sets = new LinkedHashMap<>();
+        trials.forEach((id, ofMix) -> {
+            TrialsOfFile.checkApart(id, ofMix, own);
+            sets.put(id, TrialSet.of(ofMix, own));
+        });
         if (Problem.anyError(own)) {
             return Outcome.refused(mixes.map(file -> file.with(own)).orElse(own));
         }
         List<JudgedDetermination> judged = new ArrayList<>();
         Map<DeterminationId, Profile> profiles = new HashMap<>();
-        trials.forEach((id, ofMix) -> {
+        sets.forEach((id, ofMix) -> {
             Profile profile = profileFor(Optional.ofNullable(designs.get(id)), chosen, own);
-            profiles.put(new DeterminationId(id.text()), profile);
-            judged.add(judge(id, ofMix, Optional.ofNullable(designs.get(id)), profile, own));
+            ofMix.forEach(set -> {
+                profiles.put(set.id(), profile);
+                judged.add(judge(set, Optional.ofNullable(designs.get(id)), profile, own));
+            });
         });
         Map<DeterminationId, StopRule> stops = stops(judged, profiles);
         return Outcome.done(
@@ -118,15 +126,16 @@ final class FactorCommand extends OneCommand {
     }
 
     private JudgedDetermination judge(
-            MixId id, List<Trial> trials, Optional<MixDesign> design, Profile profile, List<Problem> problems) {
+            TrialSet set, Optional<MixDesign> design, Profile profile, List<Problem> problems) {
         Stamp stamp = new Stamp(here().user(), here().clock().instant(), trialFile.toString());
-        List<JudgedTrial> judged = trials.stream()
+        List<JudgedTrial> judged = set.trials().stream()
                 .map(trial -> JudgedTrial.of(new Version<>(trial, 1, stamp), design, Optional.empty(), profile))
                 .toList();
-        JudgedDetermination result = JudgedDetermination.of(
-                TrialsOfFile.determination(id, trials, stamp), judged, division.doubleValue(), profile);
+        JudgedDetermination result =
+                JudgedDetermination.of(TrialsOfFile.determination(set, stamp), judged, division.doubleValue(), profile);
         if (result.summary().isEmpty()) {
-            problems.add(Problem.warning("trials", "issue.no-trial-counts", id.text()));
+            problems.add(
+                    Problem.warning("trials", "issue.no-trial-counts", set.id().text()));
         }
         return result;
     }

@@ -49,6 +49,7 @@ final class FactorReport implements Report {
 
     private void determination(JsonFields json, JudgedDetermination one) {
         Optional<DeterminationSummary> summary = one.summary();
+        json.text("determinationId", one.determination().value().id().text());
         json.text("mixId", one.determination().value().mixId().text());
         json.flag("simulated", isSimulated(one));
         json.whole("count", one.trials().size());
@@ -101,7 +102,9 @@ final class FactorReport implements Report {
                 page.line(words.say("simulate.mark"));
             }
             page.line(words.say(
-                    "factor.title", one.determination().value().mixId().text()));
+                    "factor.title",
+                    one.determination().value().id().text(),
+                    one.determination().value().mixId().text()));
             trials(page, one);
             one.summary().ifPresent(summary -> {
                 page.gap();

@@ -32,6 +32,7 @@ import porebench.quantity.Typed;
 import porebench.quantity.Unit;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
+import porebench.record.DeterminationId;
 import porebench.record.MeterId;
 import porebench.record.MixId;
 import porebench.record.port.Paper;
@@ -80,18 +81,9 @@ public final class PorebenchCommands {
                 BigDecimal.class, text -> Typed.parseNumber(text).orElseThrow(wrong("usage.number", text)));
         line.registerConverter(Path.class, this::path);
         line.registerConverter(LocalDate.class, this::date);
-        line.registerConverter(
-                MixId.class,
-                text -> Optional.of(text)
-                        .filter(id -> !id.isBlank())
-                        .map(MixId::new)
-                        .orElseThrow(wrong("usage.blank", text)));
-        line.registerConverter(
-                MeterId.class,
-                text -> Optional.of(text)
-                        .filter(id -> !id.isBlank())
-                        .map(MeterId::new)
-                        .orElseThrow(wrong("usage.blank", text)));
+        line.registerConverter(MixId.class, id(MixId::new));
+        line.registerConverter(MeterId.class, id(MeterId::new));
+        line.registerConverter(DeterminationId.class, id(DeterminationId::new));
         line.registerConverter(MeterType.class, choice(MeterType.values(), MeterType::name));
         line.registerConverter(Fault.class, choice(Fault.values(), Fault::symbol));
         line.registerConverter(Paper.class, choice(CARD_PAPERS, Paper::symbol));
@@ -187,6 +179,10 @@ public final class PorebenchCommands {
     }
 
     /** Reads one of some words, letter case not mattering. */
+    private <T> ITypeConverter<T> id(Function<String, T> maker) {
+        return text -> Optional.of(text).filter(id -> !id.isBlank()).map(maker).orElseThrow(wrong("usage.blank", text));
+    }
+
     private <T> ITypeConverter<T> choice(T[] allowed, Function<T, String> word) {
         return text -> Arrays.stream(allowed)
                 .filter(one -> word.apply(one).equalsIgnoreCase(text.strip()))

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import porebench.method.Place;
 import porebench.method.Problem;
@@ -16,11 +17,12 @@ import porebench.record.RecordKind;
 import porebench.record.Stamp;
 import porebench.record.Trial;
 import porebench.record.TrialId;
+import porebench.record.TrialSet;
 import porebench.record.Version;
 import porebench.record.port.LabSheets;
 import porebench.record.port.Sheet;
 
-/** The trials of a file, all trials of a mix being one determination. */
+/** The trials of a file, parted into determinations as the file says. */
 final class TrialsOfFile {
     private TrialsOfFile() {}
 
@@ -30,6 +32,7 @@ final class TrialsOfFile {
         Sheet<Trial> sheet = sheets.trials(file);
         problems.addAll(sheet.problems());
         Map<TrialId, Integer> lines = new HashMap<>();
+        Map<DeterminationId, MixId> mixes = new HashMap<>();
         for (Sheet.Row<Trial> row : sheet.rows()) {
             Trial trial = row.value();
             Integer twin = lines.putIfAbsent(trial.id(), row.line());
@@ -41,6 +44,19 @@ final class TrialsOfFile {
                                 trial.id().text(),
                                 sheet.file(),
                                 twin)
+                        .at(new Place(sheet.file(), row.line(), 0)));
+            }
+            MixId owner = trial.namesDetermination()
+                    ? Objects.requireNonNullElse(
+                            mixes.putIfAbsent(trial.determinationId(), trial.mixId()), trial.mixId())
+                    : trial.mixId();
+            if (!owner.equals(trial.mixId())) {
+                problems.add(Problem.error(
+                                "determination_id",
+                                "import.determination-of-another-mix",
+                                trial.id().text(),
+                                trial.determinationId().text(),
+                                owner.text())
                         .at(new Place(sheet.file(), row.line(), 0)));
             }
             if (mixId.isEmpty() || mixId.get().equals(trial.mixId())) {
@@ -66,15 +82,8 @@ final class TrialsOfFile {
         }
     }
 
-    /** Returns the determination that the trials of a mix make up. */
-    static Version<Determination> determination(MixId id, List<Trial> trials, Stamp stamp) {
-        Determination determination = new Determination(
-                new DeterminationId(id.text()),
-                id,
-                1,
-                Map.of(),
-                trials.get(0).testedAt().toLocalDate(),
-                "");
-        return new Version<>(determination, 1, stamp);
+    /** Returns the determination that some trials make up. */
+    static Version<Determination> determination(TrialSet set, Stamp stamp) {
+        return new Version<>(new Determination(set.id(), set.mixId(), 1, Map.of(), set.openedOn(), ""), 1, stamp);
     }
 }

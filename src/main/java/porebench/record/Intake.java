@@ -19,13 +19,15 @@ import porebench.method.Problem;
  */
 public final class Intake {
     private final LabBook book;
+    private final TrialIntake trialIntake;
     private final Map<RecordKind, Map<String, Incoming>> good = new EnumMap<>(RecordKind.class);
     private final List<Draft> drafts = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();
     private int alreadyThere;
 
-    private Intake(LabBook book) {
+    private Intake(LabBook book, List<Incoming> incoming) {
         this.book = book;
+        this.trialIntake = new TrialIntake(book, incoming);
     }
 
     /**
@@ -44,7 +46,7 @@ public final class Intake {
 
     /** Checks some records; nothing is kept yet. */
     public static Result check(LabBook book, List<Incoming> incoming) {
-        Intake intake = new Intake(book);
+        Intake intake = new Intake(book, incoming);
         incoming.stream()
                 .sorted(Comparator.comparing((Incoming one) -> one.value().kind())
                         .thenComparing(CalibrationIntake::day))
@@ -189,7 +191,13 @@ public final class Intake {
                             trial.meterId().text())
                     .at(one.place()));
         }
-        Trial placed = placed(trial);
+        Trial placed = trialIntake.placed(trial);
+        Optional<Problem> mixedTypes = trialIntake.mixedTypes(placed);
+        mixedTypes.ifPresent(problem -> problems.add(problem.at(one.place())));
+        if (mixedTypes.isPresent()) {
+            return Optional.empty();
+        }
+        trialIntake.doubts(trial).forEach(problem -> problems.add(problem.at(one.place())));
         Optional<Kept> determination =
                 known(RecordKind.DETERMINATION, placed.determinationId().text());
         if (determination.isPresent()
@@ -215,26 +223,6 @@ public final class Intake {
             drafts.add(Draft.of(begun));
         }
         return Optional.of(new Incoming(one.place(), placed));
-    }
-
-    /** Returns a trial in the determination it belongs to: where it already is, or the mix's open one. */
-    private Trial placed(Trial trial) {
-        if (!trial.determinationId().text().equals(trial.mixId().text())) {
-            return trial;
-        }
-        DeterminationId id = book.latest(Trial.class, trial.id().text())
-                .filter(there -> there.value().mixId().equals(trial.mixId()))
-                .map(there -> there.value().determinationId())
-                .orElseGet(() -> openDetermination(trial.mixId()));
-        return trial.in(id);
-    }
-
-    private DeterminationId openDetermination(MixId mixId) {
-        return Evidence.of(book, mixId)
-                .map(evidence -> evidence.openDetermination()
-                        .map(open -> open.determination().value().id())
-                        .orElseGet(evidence::nextDeterminationId))
-                .orElseGet(() -> new DeterminationId(mixId.text() + "/1"));
     }
 
     private Optional<Incoming> issue(Incoming one, FactorIssue issue) {

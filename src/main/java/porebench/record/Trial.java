@@ -73,6 +73,11 @@ public record Trial(
         return with(determinationId, Optional.of(reason), struckBecause, simulated);
     }
 
+    /** Returns whether it says which determination it belongs to; a row of a file that does not carries the id of its mix. */
+    public boolean namesDetermination() {
+        return !determinationId.text().equals(mixId.text());
+    }
+
     /** Returns this trial as part of a determination. */
     public Trial in(DeterminationId other) {
         return with(other, keptBecause, struckBecause, simulated);

@@ -170,11 +170,17 @@ class BudgetCommandTest {
         Said plain = demo.json("budget", "--trials", "trial-sheet.csv", "--mix-id", mix, "--draws", "1000");
         Said factor = demo.json("factor", "--trials", "trial-sheet.csv", "--mix-id", mix);
         assertThat(plain.status()).isZero();
-        Map<String, Object> determination = factor.list("determinations").get(0);
-        assertThat(number(plain.json().get("factorPercent")))
-                .isEqualTo(number(determination.get("meanPercent")), within(1e-9));
-        assertThat(number(plain.json().get("combined")))
-                .isGreaterThan(number(determination.get("expandedUncertaintyPercent")) / 13);
+        List<Map<String, Object>> determinations = factor.list("determinations");
+        assertThat(plain.list("determinations")).hasSameSizeAs(determinations);
+        for (int i = 0; i < determinations.size(); i++) {
+            Map<String, Object> budget = plain.list("determinations").get(i);
+            assertThat(budget)
+                    .containsEntry("determinationId", determinations.get(i).get("determinationId"));
+            assertThat(number(budget.get("factorPercent")))
+                    .isEqualTo(number(determinations.get(i).get("meanPercent")), within(1e-9));
+            Object expanded = determinations.get(i).get("expandedUncertaintyPercent");
+            assertThat(number(budget.get("combined"))).isGreaterThan(expanded == null ? 0 : number(expanded) / 13);
+        }
         Said calibrated = demo.json(
                 "budget",
                 "--trials",

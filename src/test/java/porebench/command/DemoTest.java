@@ -82,7 +82,7 @@ class DemoTest {
         assertThat(said.out())
                 .contains("There is no display")
                 .contains("Correction sample of mix ")
-                .contains("Determination of mix ")
+                .contains("Determination HG-108/1 of mix HG-108")
                 .contains("Factor G as reported")
                 .contains("Revision 1: subtract G = ");
         Path card = Path.of(said.out()

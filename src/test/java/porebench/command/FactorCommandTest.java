@@ -270,7 +270,7 @@ class FactorCommandTest {
         assertThat(said.status()).isZero();
         assertThat(said.out().lines())
                 .contains(
-                        "Determination of mix M-1",
+                        "Determination M-1/1 of mix M-1",
                         "Trial  Tested            G (% air)  In the numbers",
                         "T-1    2026-06-01 10:00      0.300  yes",
                         "T-4    2026-06-04 10:00      1.900  no, void",

@@ -80,7 +80,7 @@ class ImportCommandTest {
         });
         assertThat(terminal.json("import", "--book", "lab.book", "trials.csv").list("determinations"))
                 .isEmpty();
-        LabFiles.write(folder, "more.csv", LabFiles.TRIAL_COLUMNS + LabFiles.trial("T-20", "M-1", 20, "5.4", "no"));
+        LabFiles.write(folder, "more.csv", LabFiles.TRIAL_COLUMNS + LabFiles.trial("T-20", "M-1", 9, "5.4", "no"));
         assertThat(terminal.run("import", "--book", "lab.book", "more.csv").out())
                 .contains("Determination M-1/1, trials that count: 4. ")
                 .contains("the 95 % interval of the mean reaches");

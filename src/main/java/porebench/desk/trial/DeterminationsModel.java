@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Texts;
+import porebench.method.Problem;
 import porebench.record.Determination;
 import porebench.record.DeterminationId;
 import porebench.record.Draft;
@@ -13,6 +14,8 @@ import porebench.record.Evidence;
 import porebench.record.FactorIssue;
 import porebench.record.JudgedDetermination;
 import porebench.record.MixId;
+import porebench.record.Trial;
+import porebench.record.TrialSet;
 import porebench.record.Version;
 
 /** Which determination of the selected mix is looked at, and which one a new trial joins. */
@@ -168,6 +171,15 @@ final class DeterminationsModel {
         return isOpen(evidence.get(), id.get())
                 ? judged().map(judged -> judged.determination().value())
                 : Optional.empty();
+    }
+
+    /** Returns what is wrong or doubtful about a trial beside the others of its determination. */
+    List<Problem> checkCompany(Trial trial) {
+        return known(trial.determinationId())
+                .map(judged -> TrialSet.checkCompany(
+                        trial,
+                        judged.trials().stream().map(one -> one.trial().value()).toList()))
+                .orElse(List.of());
     }
 
     /** Returns what must be kept before a trial of a determination can be: the determination, if it is new. */

@@ -277,6 +277,9 @@ final class EntryModel {
                         .trial(reader.readings(type(), bowl), testedAt)));
         Optional<TrialFactor> figures = trial.flatMap(this::judge);
         problems.addAll(reader.problems());
+        if (testedAt.isPresent()) {
+            trial.ifPresent(made -> problems.addAll(determinations.checkCompany(made)));
+        }
         figures.ifPresent(found -> found.problems().stream()
                 .filter(problem -> problems.stream().noneMatch(p -> p.field().equals(problem.field())))
                 .toList()

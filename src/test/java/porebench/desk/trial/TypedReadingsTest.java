@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
+import porebench.method.Problem;
 import porebench.quantity.TemperatureUnit;
 
 /** What becomes of readings while they are typed: refused ones give no factor, and units do not cost a digit. */
@@ -49,6 +51,22 @@ class TypedReadingsTest {
         entry.type(TrialField.GAUGE, "6.40");
         entry.type(TrialField.OPERATOR, "");
         assertThat(entry.read().live()).isPresent();
+    }
+
+    /** The first trial is of 4 March 2026: 14 days later is 18 March. */
+    @Test
+    void aTrialLongAfterTheOthersOfItsDeterminationIsDoubtful() {
+        EntryModel entry = wholeTrial();
+        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        entry.type(TrialField.GAUGE, "6.40");
+        entry.type(TrialField.TESTED_AT, "2026-03-18 09:00");
+        assertThat(entry.read().problems()).extracting(Problem::code).doesNotContain("trial.far-apart");
+        entry.type(TrialField.TESTED_AT, "2026-03-19 09:00");
+        assertThat(entry.read().problems()).extracting(Problem::code).contains("trial.far-apart");
+        entry.type(TrialField.TESTED_AT, "2026-02-18 09:00");
+        assertThat(entry.read().problems()).extracting(Problem::code).doesNotContain("trial.far-apart");
+        entry.type(TrialField.TESTED_AT, "2026-02-17 09:00");
+        assertThat(entry.read().problems()).extracting(Problem::code).contains("trial.far-apart");
     }
 
     /** (F - 32) / 1.8: 71.3 F are 21.8333 C, kept as 21.83; every tenth of a degree comes back as it was typed. */
