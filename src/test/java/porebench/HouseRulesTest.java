@@ -135,10 +135,11 @@ class HouseRulesTest {
             .that()
             .resideOutsideOfPackage("porebench.store..")
             .and(not(equivalentTo(PreparedFile.class)))
+            .and(describe("are not the log", type -> !type.getName().equals("porebench.app.LogFile")))
             .should(accessTargetWhere(
                     ForbiddenCalls.call("that writes a file past the gate", ForbiddenCalls::writesAFile)))
             .because("OutputFile keeps lab books, devices and files of others from being written over;"
-                    + " only store writes its own file");
+                    + " only store writes its own file, and app the log in the folder that is its own");
 
     private static JavaClass outermost(JavaClass type) {
         return type.getEnclosingClass().map(HouseRulesTest::outermost).orElse(type);

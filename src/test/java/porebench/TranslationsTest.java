@@ -71,7 +71,7 @@ class TranslationsTest {
     /** The keys of texts that are on view together: menus and forms. */
     private static final List<String> TOGETHER = List.of(
             "menu\\.(book|edit|view|help)",
-            "menu\\.(new|open|recent|copy|import|export|verify|laboratory|profiles|quit)",
+            "menu\\.(new|open|recent|demo|copy|import|export|verify|laboratory|profiles|quit)",
             "menu\\.(undo|redo|save|find)",
             "menu\\.(units\\..*|theme\\..*|language|person)",
             "menu\\.language\\..*",

@@ -6,16 +6,18 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The folder in which this user's programs keep their data.
+ * The folders in which this user's programs keep their data and their logs.
  *
- * @param folder Porebench's own folder in it
+ * @param folder Porebench's own folder for data
+ * @param logs Porebench's own folder for logs
  */
-record DataFolder(Path folder) {
+record DataFolder(Path folder, Path logs) {
     private static final String NAME = "Porebench";
 
     /**
-     * Returns the folder by the custom of the system: {@code %APPDATA%} on Windows, {@code ~/Library/Application Support} on
-     * macOS, and elsewhere {@code $XDG_DATA_HOME} or {@code ~/.local/share}.
+     * Returns the folders by the custom of the system: {@code %APPDATA%} and {@code %LOCALAPPDATA%} on Windows,
+     * {@code ~/Library/Application Support} and {@code ~/Library/Logs} on macOS, and elsewhere {@code $XDG_DATA_HOME} or
+     * {@code ~/.local/share}, and {@code $XDG_STATE_HOME} or {@code ~/.local/state}.
      *
      * @param environment the environment variables
      * @param system the name of the operating system, as Java's property {@code os.name} gives it
@@ -26,15 +28,22 @@ record DataFolder(Path folder) {
         if (lower.startsWith("windows")) {
             Path roaming =
                     absolute(environment.get("APPDATA"), home.resolve("AppData").resolve("Roaming"));
-            return new DataFolder(roaming.resolve(NAME));
+            Path local = absolute(
+                    environment.get("LOCALAPPDATA"), home.resolve("AppData").resolve("Local"));
+            return new DataFolder(roaming.resolve(NAME), local.resolve(NAME).resolve("logs"));
         }
         if (lower.startsWith("mac")) {
+            Path library = home.resolve("Library");
             return new DataFolder(
-                    home.resolve("Library").resolve("Application Support").resolve(NAME));
+                    library.resolve("Application Support").resolve(NAME),
+                    library.resolve("Logs").resolve(NAME));
         }
         Path data = absolute(
                 environment.get("XDG_DATA_HOME"), home.resolve(".local").resolve("share"));
-        return new DataFolder(data.resolve(NAME.toLowerCase(Locale.ROOT)));
+        Path state = absolute(
+                environment.get("XDG_STATE_HOME"), home.resolve(".local").resolve("state"));
+        String name = NAME.toLowerCase(Locale.ROOT);
+        return new DataFolder(data.resolve(name), state.resolve(name));
     }
 
     /** The XDG base directory specification asks to pass over a relative path. */

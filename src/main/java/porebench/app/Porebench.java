@@ -14,6 +14,7 @@ import porebench.store.SqliteShelf;
 /** Starts Porebench: a command with its arguments, or the window. */
 public final class Porebench {
     private static final String NAME = "Porebench";
+    private static final long LOG_BYTES = 512 * 1024;
 
     private Porebench() {}
 
@@ -27,6 +28,10 @@ public final class Porebench {
     private static Start start() {
         Clock clock = Clock.systemUTC();
         ZoneId zone = ZoneId.systemDefault();
+        DataFolder data = DataFolder.of(
+                System.getenv(), System.getProperty("os.name", ""), Path.of(System.getProperty("user.home", "")));
+        LogFile log = new LogFile(data.logs(), LOG_BYTES);
+        log.listen();
         Surroundings here = new Surroundings(
                 clock,
                 zone,
@@ -34,16 +39,15 @@ public final class Porebench {
                 System.out,
                 System.err,
                 Path.of("").toAbsolutePath(),
-                user());
-        DataFolder data = DataFolder.of(
-                System.getenv(), System.getProperty("os.name", ""), Path.of(System.getProperty("user.home", "")));
+                user(),
+                log::file);
         // Not method references: those would load the classes of the window for a command that needs none.
         return new Start(
                 here,
                 ports(clock, zone),
                 data,
                 () -> Display.isThere(),
-                (where, ports, book) -> WorkbenchWindow.open(where, ports, book));
+                (where, ports, demo, book) -> WorkbenchWindow.open(where, ports, demo, book));
     }
 
     private static Ports ports(Clock clock, ZoneId zone) {

@@ -1,5 +1,7 @@
 package porebench.app;
 
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import porebench.command.DemoRun;
 import porebench.command.PorebenchCommands;
@@ -19,17 +21,20 @@ record Start(Surroundings here, Ports ports, DataFolder data, BooleanSupplier di
 
     /** Starts and returns the exit status. */
     int run(String... arguments) {
-        if (arguments.length > 0) {
-            return new PorebenchCommands(here, ports).run(arguments);
+        PorebenchCommands commands = new PorebenchCommands(here, ports);
+        try {
+            Optional<Path> book = BookArgument.of(arguments, here.folder());
+            if (arguments.length > 0 && book.isEmpty()) {
+                return commands.run(arguments);
+            }
+            if (display.getAsBoolean()) {
+                window.open(here, ports, data.demoBook(), book);
+                return 0;
+            }
+            return book.map(commands::noDisplay)
+                    .orElseGet(() -> new DemoRun(here, ports).run(data.demoBook(), data.cards()));
+        } catch (RuntimeException failure) {
+            return commands.couldNotStart(failure);
         }
-        DemoRun demo = new DemoRun(here, ports);
-        if (!display.getAsBoolean()) {
-            return demo.run(data.demoBook(), data.cards());
-        }
-        int status = demo.makeBook(data.demoBook());
-        if (status == 0) {
-            window.open(here, ports, data.demoBook());
-        }
-        return status;
     }
 }

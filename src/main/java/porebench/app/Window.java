@@ -1,12 +1,19 @@
 package porebench.app;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import porebench.command.Ports;
 import porebench.command.Surroundings;
 
 /** Opens the workbench. */
 @FunctionalInterface
 interface Window {
-    /** Opens the window on a lab book and returns at once; the program goes on until the window is closed. */
-    void open(Surroundings here, Ports ports, Path book);
+    /**
+     * Opens the window and returns at once; the program goes on until the window is closed. A lab book that cannot be opened
+     * does not keep the window from opening: it says why.
+     *
+     * @param demo the demo lab book, made when it is wanted and not there
+     * @param book the lab book to open; the demo's when empty
+     */
+    void open(Surroundings here, Ports ports, Path demo, Optional<Path> book);
 }

@@ -47,6 +47,7 @@ public final class DemoRun {
     private final Words words;
     private final ProblemText problemText;
     private final TextPage page = new TextPage();
+    private Optional<Path> log = Optional.empty();
 
     public DemoRun(Surroundings here, Ports ports) {
         this.here = here;
@@ -76,17 +77,14 @@ public final class DemoRun {
     }
 
     /**
-     * Makes the demo lab book when it is not there, and says on standard error why it could not.
+     * Makes the demo lab book when it is not there; one that is there is left as it is.
      *
-     * @return the exit status: 0 done, 1 refused
+     * @throws OpeningRefused if it cannot be begun
      */
-    public int makeBook(Path file) {
-        if (Files.exists(file)) {
-            return Reply.DONE;
+    public void makeBook(Path file) {
+        if (!Files.exists(file)) {
+            openOrBegin(file).close();
         }
-        List<Problem> problems = new ArrayList<>();
-        trying(() -> openOrBegin(file).close(), problems);
-        return say(problems);
     }
 
     private LabBook openOrBegin(Path file) {
@@ -107,6 +105,7 @@ public final class DemoRun {
             problems.addAll(refused.problems());
         } catch (RuntimeException failure) {
             problems.add(OneCommand.failed(failure, here.locale()));
+            log = Failures.log(failure, here);
         }
     }
 
@@ -114,6 +113,7 @@ public final class DemoRun {
         page.lines().forEach(here.out()::println);
         here.out().flush();
         problems.forEach(problem -> here.err().println(Reply.line(problem, words, problemText)));
+        log.ifPresent(file -> here.err().println(words.say("problem.log", file.toString())));
         here.err().flush();
         return Reply.delivered(here, Problem.anyError(problems) ? Reply.REFUSED : Reply.DONE);
     }

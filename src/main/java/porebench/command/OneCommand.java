@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import porebench.method.Problem;
@@ -54,8 +52,7 @@ abstract class OneCommand implements Callable<Integer> {
         } catch (OutputRefused refused) {
             outcome = Outcome.refused(refused.problems());
         } catch (RuntimeException failure) {
-            Logger.getLogger(OneCommand.class.getName()).log(Level.FINE, "a command failed", failure);
-            outcome = Outcome.refused(failed(failure, here.locale()));
+            outcome = Outcome.failed(failed(failure, here.locale()), Failures.log(failure, here));
         }
         return new Reply(here).say(outcome, json);
     }

@@ -1,5 +1,6 @@
 package porebench.command;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -12,10 +13,20 @@ import porebench.method.Problem;
  * @param isRefused whether it was refused, which is told by the exit status
  * @param report its answer; may be there with a refusal too
  * @param problems everything wrong or doubtful; warnings do not refuse
+ * @param log the file in which the details of a failure stand; empty when nothing failed or there is no log
  */
-record Outcome(boolean isRefused, Optional<Report> report, List<Problem> problems) {
+record Outcome(boolean isRefused, Optional<Report> report, List<Problem> problems, Optional<Path> log) {
     Outcome {
         problems = List.copyOf(problems);
+    }
+
+    Outcome(boolean isRefused, Optional<Report> report, List<Problem> problems) {
+        this(isRefused, report, problems, Optional.empty());
+    }
+
+    /** Returns the outcome of a command that the world outside let down. */
+    static Outcome failed(Problem problem, Optional<Path> log) {
+        return new Outcome(true, Optional.empty(), List.of(problem), log);
     }
 
     static Outcome done(Report report, List<Problem> problems) {
@@ -32,7 +43,7 @@ record Outcome(boolean isRefused, Optional<Report> report, List<Problem> problem
 
     /** Returns this outcome with another report made of its own, if it has one. */
     Outcome with(UnaryOperator<Report> other) {
-        return new Outcome(isRefused, report.map(other), problems);
+        return new Outcome(isRefused, report.map(other), problems, log);
     }
 
     /** Returns the outcome of a computation: its result, or the refusal it gave. */

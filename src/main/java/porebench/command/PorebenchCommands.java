@@ -23,6 +23,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import porebench.method.MeterType;
+import porebench.method.Problem;
 import porebench.method.simulate.Fault;
 import porebench.quantity.Mass;
 import porebench.quantity.MassUnit;
@@ -67,6 +68,18 @@ public final class PorebenchCommands {
     /** Runs the command that some arguments name and returns the exit status. */
     public int run(String... arguments) {
         return Reply.delivered(here, commandLine().execute(arguments));
+    }
+
+    /** Says why the program could not start, and where the details stand; returns the exit status. */
+    public int couldNotStart(RuntimeException failure) {
+        return new Reply(here)
+                .say(Outcome.failed(OneCommand.failed(failure, here.locale()), Failures.log(failure, here)), false);
+    }
+
+    /** Says that without a display the window cannot open a lab book; returns the exit status. */
+    public int noDisplay(Path book) {
+        return new Reply(here)
+                .say(Outcome.refused(Problem.error("display", "command.no-display", book.toString())), false);
     }
 
     CommandLine commandLine() {

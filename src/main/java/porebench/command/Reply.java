@@ -50,6 +50,7 @@ final class Reply {
         byte[] bytes = JsonFields.object(fields -> {
             outcome.report().ifPresent(report -> report.json(fields));
             problems(fields, "problems", outcome.problems(), problemText);
+            outcome.log().ifPresent(log -> fields.text("log", log.toString()));
         });
         here.out().write(bytes, 0, bytes.length);
         here.out().flush();
@@ -62,6 +63,7 @@ final class Reply {
         here.out().flush();
         Words words = Words.in(here.locale());
         outcome.problems().forEach(problem -> here.err().println(line(problem, words, problemText)));
+        outcome.log().ifPresent(log -> here.err().println(words.say("problem.log", log.toString())));
         here.err().flush();
     }
 

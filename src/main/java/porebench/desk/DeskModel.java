@@ -1,6 +1,5 @@
 package porebench.desk;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +11,7 @@ import porebench.method.Problem;
 import porebench.record.Draft;
 import porebench.record.Evidence;
 import porebench.record.LabBook;
+import porebench.record.Laboratory;
 import porebench.record.LaboratoryScatter;
 import porebench.record.MixId;
 import porebench.record.RegisterRow;
@@ -25,56 +25,79 @@ import porebench.record.RegisterRow;
 public final class DeskModel {
     private final Tools tools;
     private final List<Runnable> listeners = new ArrayList<>();
-    private LabBook book;
-    private List<Evidence> everything = List.of();
+    private Reading seen;
     private Map<MixId, Evidence> known = Map.of();
-    private List<RegisterRow> rows = List.of();
-    private LaboratoryScatter scatter = LaboratoryScatter.NONE;
     private Optional<MixId> selected = Optional.empty();
-    private long seenChange;
-    private LocalDate seenDay;
     private UnitSystem units = UnitSystem.SI;
     private String person = "";
 
+    /** Makes a desk on which no lab book lies yet. */
+    public DeskModel(Tools tools) {
+        this(tools, new NoBook());
+    }
+
     public DeskModel(Tools tools, LabBook book) {
         this.tools = tools;
-        this.book = book;
-        this.seenDay = tools.today();
-        read();
+        this.seen = Reading.of(book, tools.today());
+        remember(seen);
     }
 
     public Tools tools() {
         return tools;
     }
 
-    /** Returns the open lab book. */
+    /** Returns the open lab book; an empty one that keeps nothing while none is open. */
     public LabBook book() {
-        return book;
+        return seen.book();
+    }
+
+    /** Returns whether a lab book is open. */
+    public boolean hasBook() {
+        return !(book() instanceof NoBook);
     }
 
     /** Turns to another lab book; the one before is closed. */
     public void turnTo(LabBook other) {
-        LabBook before = book;
-        book = other;
+        turnTo(Reading.of(other, tools.today())).close();
+    }
+
+    /** Turns to another lab book that has been read; returns the one before, which is to be closed. */
+    public LabBook turnTo(Reading other) {
+        LabBook before = book();
         selected = Optional.empty();
-        read();
-        before.close();
+        remember(other);
         fire();
+        return before;
+    }
+
+    /** Turns away from the lab book, so that none is open; returns it, which is to be closed. */
+    public LabBook turnAway() {
+        return turnTo(Reading.of(new NoBook(), tools.today()));
+    }
+
+    /** Returns whose lab book it is; empty while nobody said so. */
+    public Optional<Laboratory> laboratory() {
+        return seen.laboratory();
+    }
+
+    /** Returns whether it is a training book: nothing in it was measured, and everything shown of it says so. */
+    public boolean isTraining() {
+        return seen.laboratory().map(Laboratory::training).orElse(false);
     }
 
     /** Returns one line a mix, as they stand today. */
     public List<RegisterRow> rows() {
-        return rows;
+        return seen.rows();
     }
 
     /** Returns everything known about every mix, in the order of their ids. */
     public List<Evidence> everything() {
-        return everything;
+        return seen.everything();
     }
 
     /** Returns how trials scatter in the laboratory, as of the last change of the lab book. */
     public LaboratoryScatter scatter() {
-        return scatter;
+        return seen.scatter();
     }
 
     /** Returns everything known about the selected mix; empty when none is selected. */
@@ -111,7 +134,7 @@ public final class DeskModel {
     }
 
     private boolean isOutOfDate() {
-        return book.changeNumber() != seenChange || !tools.today().equals(seenDay);
+        return book().changeNumber() != seen.change() || !tools.today().equals(seen.day());
     }
 
     /**
@@ -120,20 +143,20 @@ public final class DeskModel {
      * @return why nothing was kept; empty when all was
      */
     public List<Problem> keep(List<Draft> drafts, String why) {
-        List<Problem> problems = book.keep(drafts, person, why);
+        List<Problem> problems = book().keep(drafts, person, why);
         read();
         fire();
         return problems;
     }
 
     private void read() {
-        seenChange = book.changeNumber();
-        seenDay = tools.today();
-        List<Evidence> all = Evidence.ofAll(book);
-        everything = List.copyOf(all);
-        known = all.stream().collect(Collectors.toMap(one -> one.mix().value().id(), Function.identity()));
-        rows = all.stream().map(one -> RegisterRow.of(one, seenDay)).toList();
-        scatter = LaboratoryScatter.of(all);
+        remember(Reading.of(book(), tools.today()));
+    }
+
+    private void remember(Reading reading) {
+        seen = reading;
+        known = reading.everything().stream()
+                .collect(Collectors.toMap(one -> one.mix().value().id(), Function.identity()));
     }
 
     public UnitSystem units() {

@@ -30,4 +30,18 @@ class DataFolderTest {
         assertThat(DataFolder.of(Map.of("XDG_DATA_HOME", ""), "Linux", HOME).folder())
                 .isEqualTo(HOME.resolve(".local/share/porebench"));
     }
+
+    @Test
+    void logsStandWhereTheSystemKeepsLogs() {
+        String state = Path.of("/state").toAbsolutePath().toString();
+        assertThat(DataFolder.of(Map.of(), "Linux", HOME).logs()).isEqualTo(HOME.resolve(".local/state/porebench"));
+        assertThat(DataFolder.of(Map.of("XDG_STATE_HOME", state), "Linux", HOME).logs())
+                .isEqualTo(Path.of(state, "porebench"));
+        assertThat(DataFolder.of(Map.of(), "Mac OS X", HOME).logs()).isEqualTo(HOME.resolve("Library/Logs/Porebench"));
+        assertThat(DataFolder.of(Map.of(), "Windows 11", HOME).logs())
+                .isEqualTo(HOME.resolve("AppData/Local/Porebench/logs"));
+        assertThat(DataFolder.of(Map.of("LOCALAPPDATA", state), "Windows 11", HOME)
+                        .logs())
+                .isEqualTo(Path.of(state, "Porebench", "logs"));
+    }
 }

@@ -12,9 +12,14 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.logging.Logger;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.command.Ports;
@@ -32,7 +37,22 @@ class StartTest {
 
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
-    private final List<Path> opened = new ArrayList<>();
+    private final List<Path> demos = new ArrayList<>();
+    private final List<Optional<Path>> opened = new ArrayList<>();
+
+    private LogFile log = new LogFile(Path.of("nowhere"), 1);
+    private final Logger porebench = Logger.getLogger("porebench");
+
+    @BeforeEach
+    void logIntoAFile() {
+        log = new LogFile(folder.resolve("logs"), 100_000);
+        porebench.addHandler(log);
+    }
+
+    @AfterEach
+    void logNoMore() {
+        porebench.removeHandler(log);
+    }
 
     private int start(BooleanSupplier display, String... arguments) {
         Surroundings here = new Surroundings(
@@ -42,14 +62,19 @@ class StartTest {
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 folder,
-                "Ada Test");
+                "Ada Test",
+                log::file);
         Ports ports = new Ports(
                 CsvSheets::new,
                 () -> new SqliteShelf(CLOCK),
                 () -> new PdfPress("Porebench", CLOCK, ZoneOffset.UTC),
                 DemoLaboratory::new);
-        Window window = (where, what, demoBook) -> opened.add(demoBook);
-        return new Start(here, ports, new DataFolder(folder.resolve("data")), display, window).run(arguments);
+        Window window = (where, what, demo, book) -> {
+            demos.add(demo);
+            opened.add(book);
+        };
+        return new Start(here, ports, new DataFolder(folder.resolve("data"), folder.resolve("logs")), display, window)
+                .run(arguments);
     }
 
     private static boolean notAsked() {
@@ -67,19 +92,104 @@ class StartTest {
     }
 
     @Test
-    void theWindowOpensOnTheDemoLabBook() {
+    void theWindowOpensWithoutMakingOrReadingAnything() {
         assertThat(start(() -> true)).isZero();
-        assertThat(opened).containsExactly(folder.resolve("data").resolve("demo.porebench"));
-        assertThat(opened.get(0)).isNotEmptyFile();
+        assertThat(opened).containsExactly(Optional.empty());
+        assertThat(demos).containsExactly(folder.resolve("data").resolve("demo.porebench"));
+        assertThat(folder).isEmptyDirectory();
         assertThat(out.size()).isZero();
+        assertThat(err.size()).isZero();
+    }
+
+    @Test
+    void anArgumentNamesTheLabBook() {
+        assertThat(start(() -> true, "my.porebench")).isZero();
+        assertThat(start(() -> true, "--book", "plain")).isZero();
+        assertThat(start(() -> true, "--book=plain")).isZero();
+        assertThat(start(() -> true, "books/mine")).isZero();
+        assertThat(opened)
+                .containsExactly(
+                        Optional.of(folder.resolve("my.porebench")),
+                        Optional.of(folder.resolve("plain")),
+                        Optional.of(folder.resolve("plain")),
+                        Optional.of(folder.resolve("books/mine")));
+    }
+
+    @Test
+    void aWordThatIsNoCommandAndNoFileIsWrongUsage() {
+        assertThat(start(StartTest::notAsked, "regster")).isEqualTo(2);
+        assertThat(start(StartTest::notAsked, "--book")).isEqualTo(2);
+        assertThat(start(StartTest::notAsked, "my.porebench", "register")).isEqualTo(2);
+        assertThat(start(StartTest::notAsked, "--bok=x.porebench")).isEqualTo(2);
+        assertThat(opened).isEmpty();
+    }
+
+    @Test
+    void withoutADisplayALabBookCannotBeOpenedInTheWindow() {
+        assertThat(start(() -> false, "my.porebench")).isEqualTo(1);
+        assertThat(err.toString(StandardCharsets.UTF_8))
+                .isEqualToIgnoringNewLines("error: There is no display, so the window cannot open "
+                        + folder.resolve("my.porebench")
+                        + ". The commands work without one, such as: register --book \""
+                        + folder.resolve("my.porebench") + "\".");
+    }
+
+    @Test
+    void aStartThatFailsEndsInWordsNotInATrace() {
+        assertThat(start(() -> {
+                    throw new IllegalStateException("the display is odd");
+                }))
+                .isEqualTo(1);
+        assertThat(err.toString(StandardCharsets.UTF_8))
+                .isEqualToIgnoringNewLines(
+                        "error: the display is oddDetails stand in " + folder.resolve("logs/porebench.log") + ".");
+        assertThat(folder.resolve("logs/porebench.log"))
+                .content()
+                .contains("IllegalStateException: the display is odd");
     }
 
     @Test
     void saysWhyTheDemoLabBookCannotBeMade() throws IOException {
         Files.writeString(folder.resolve("data"), "a file where the folder should be", StandardCharsets.UTF_8);
-        assertThat(start(() -> true)).isEqualTo(1);
-        assertThat(opened).isEmpty();
-        assertThat(err.toString(StandardCharsets.UTF_8)).startsWith("error: making the folder ");
+        assertThat(start(() -> false)).isEqualTo(1);
+        assertThat(err.toString(StandardCharsets.UTF_8))
+                .startsWith("error: making the folder ")
+                .endsWith("Details stand in " + folder.resolve("logs/porebench.log") + "." + System.lineSeparator());
+    }
+
+    @Test
+    void aCommandThatFailsNamesTheLogInTextAndInJson() throws IOException {
+        Files.writeString(folder.resolve("file"), "a file where a folder should be", StandardCharsets.UTF_8);
+        String[] failing = {
+            "simulate",
+            "--true-factor",
+            "0.4",
+            "--trials",
+            "1",
+            "--meter-type",
+            "B",
+            "--seed",
+            "1",
+            "--out",
+            "file/x.csv"
+        };
+        Path written = folder.resolve("logs/porebench.log");
+        assertThat(start(StartTest::notAsked, failing)).isEqualTo(1);
+        assertThat(err.toString(StandardCharsets.UTF_8)).contains("Details stand in " + written + ".");
+        String[] asJson = Arrays.copyOf(failing, failing.length + 1);
+        asJson[failing.length] = "--json";
+        assertThat(start(StartTest::notAsked, asJson)).isEqualTo(1);
+        assertThat(out.toString(StandardCharsets.UTF_8)).contains("\"log\":\"" + written + "\"}");
+    }
+
+    @Test
+    void aRefusalIsNoFailureAndLeavesNoLog() {
+        assertThat(start(StartTest::notAsked, "register", "--book", "none.porebench", "--json"))
+                .isEqualTo(1);
+        assertThat(out.toString(StandardCharsets.UTF_8))
+                .contains("book.missing")
+                .doesNotContain("\"log\"");
+        assertThat(folder.resolve("logs")).doesNotExist();
     }
 
     @Test

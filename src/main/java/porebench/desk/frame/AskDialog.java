@@ -1,5 +1,6 @@
 package porebench.desk.frame;
 
+import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dialog;
 import java.awt.Window;
@@ -21,6 +22,7 @@ import javax.swing.UIManager;
 import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
+import porebench.desk.form.Texts;
 
 /** A dialog with a content and a row of buttons, each named for what it does; Escape takes the last one. */
 final class AskDialog {
@@ -36,12 +38,17 @@ final class AskDialog {
         Window owner =
                 over == null ? null : over instanceof Window window ? window : SwingUtilities.getWindowAncestor(over);
         dialog = new JDialog(owner, title, Dialog.ModalityType.APPLICATION_MODAL);
+        if (TrainingBand.isOver(over)) {
+            Texts texts = FrameTexts.in(JComponent.getDefaultLocale());
+            dialog.setTitle(TrainingBand.title(over, title, texts));
+            dialog.add(new TrainingBand(texts), BorderLayout.NORTH);
+        }
         dialog.setName("ask");
         dialog.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         JPanel pane = new JPanel(new MigLayout("insets 20, wrap 1", "[grow,fill]", "[grow,fill]18[]"));
         pane.add(content);
         pane.add(buttonRow, "growx");
-        dialog.setContentPane(pane);
+        dialog.add(pane, BorderLayout.CENTER);
     }
 
     /** Adds a button that closes the dialog; the first one is the default. */

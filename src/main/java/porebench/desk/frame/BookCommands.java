@@ -4,105 +4,41 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Tools;
 import porebench.desk.form.Texts;
 import porebench.method.Problem;
-import porebench.record.LabBook;
-import porebench.record.port.OpeningRefused;
 import porebench.record.port.OutputFolder;
 import porebench.record.port.OutputRefused;
 
-/** What can be done with the lab book as a whole: begin, open, copy, bring records in and out, check the chain. */
+/** What can be done with the open lab book as a whole: copy it, bring records in and out, check the chain. */
 final class BookCommands {
-    static final String EXTENSION = ".porebench";
-
     private final DeskModel desk;
     private final Tools tools;
     private final Texts texts;
     private final JComponent over;
-    private final BooleanSupplier mayLeave;
-    private final Consumer<Path> opened;
-    private final Consumer<Path> gone;
 
     /**
      * Makes the commands.
      *
      * @param over what dialogs stand over
-     * @param mayLeave asks about unsaved drafts
-     * @param opened told the file of the lab book that is open from now on
-     * @param gone told a file that cannot be opened
      */
-    BookCommands(
-            DeskModel desk,
-            Texts texts,
-            JComponent over,
-            BooleanSupplier mayLeave,
-            Consumer<Path> opened,
-            Consumer<Path> gone) {
+    BookCommands(DeskModel desk, Texts texts, JComponent over) {
         this.desk = desk;
         this.tools = desk.tools();
         this.texts = texts;
         this.over = over;
-        this.mayLeave = mayLeave;
-        this.opened = opened;
-        this.gone = gone;
-    }
-
-    /** Begins a new lab book and turns to it. */
-    void begin() {
-        if (mayLeave.getAsBoolean()) {
-            tools.asker()
-                    .newFile(over, texts.get("book.new.title"), texts.get("book.new.name") + EXTENSION)
-                    .ifPresent(file -> turnTo(
-                            file,
-                            texts.get("book.new.doing", name(file)),
-                            () -> tools.shelf().create(file)));
-        }
-    }
-
-    /** Asks for a lab book and turns to it. */
-    void open() {
-        tools.asker().fileToOpen(over, texts.get("book.open.title"), EXTENSION).ifPresent(this::open);
-    }
-
-    /** Turns to the lab book in a file; one that cannot be opened leaves the lab book before open. */
-    void open(Path file) {
-        if (mayLeave.getAsBoolean()) {
-            turnTo(
-                    file,
-                    texts.get("book.open.doing", name(file)),
-                    () -> tools.shelf().open(file));
-        }
-    }
-
-    private void turnTo(Path file, String doing, Callable<LabBook> opening) {
-        tools.tasks()
-                .run(
-                        doing,
-                        opening,
-                        book -> {
-                            desk.turnTo(book);
-                            opened.accept(file);
-                        },
-                        failure -> {
-                            if (failure instanceof OpeningRefused refused) {
-                                gone.accept(file);
-                                tools.asker()
-                                        .problems(over, texts.get("book.refused.title"), List.of(refused.problem()));
-                            } else {
-                                tools.asker().failure(over, doing, failure);
-                            }
-                        });
     }
 
     /** Writes a copy of the lab book to a new file and stays with this one. */
     void saveCopy() {
         Optional<Path> file = tools.asker()
-                .newFile(over, texts.get("book.copy.title"), texts.get("book.copy.name", plainName()) + EXTENSION);
+                .newFile(
+                        over,
+                        texts.get("book.copy.title"),
+                        texts.get("book.copy.name", plainName()) + Turning.EXTENSION);
         file.ifPresent(chosen -> work(
                 texts.get("book.copy.doing", name(chosen)),
                 () -> {
@@ -192,7 +128,7 @@ final class BookCommands {
 
     private String plainName() {
         String name = desk.book().name();
-        return name.endsWith(EXTENSION) ? name.substring(0, name.length() - EXTENSION.length()) : name;
+        return name.endsWith(Turning.EXTENSION) ? name.substring(0, name.length() - Turning.EXTENSION.length()) : name;
     }
 
     private static String name(Path file) {

@@ -1,6 +1,8 @@
 package porebench.desk.frame;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.ButtonGroup;
 import javax.swing.JMenu;
@@ -19,6 +21,8 @@ final class FrameMenus {
     private final JMenuBar bar = new JMenuBar();
     private final WorkbenchFrame window;
     private final BookCommands book;
+    private final Turning turning;
+    private final List<Command> forBook = new ArrayList<>();
     private final DeskModel desk;
     private final Texts texts;
     private final Command undo;
@@ -26,6 +30,7 @@ final class FrameMenus {
 
     FrameMenus(WorkbenchFrame window, BookCommands book, Command newMix) {
         this.window = window;
+        this.turning = window.turning();
         this.book = book;
         this.desk = window.desk();
         this.texts = window.texts();
@@ -55,21 +60,35 @@ final class FrameMenus {
         menu.add(command(key, stroke, what)).setName(key);
     }
 
+    /** Adds a command that there is only while a lab book is open. */
+    private void addForBook(JMenu menu, String key, @Nullable String stroke, Runnable what) {
+        Command command = command(key, stroke, what);
+        forBook.add(command);
+        menu.add(command).setName(key);
+    }
+
+    /** Offers what can be done with a lab book only while one is open. */
+    void offer(boolean hasBook) {
+        forBook.forEach(command -> command.setEnabled(hasBook));
+    }
+
     private JMenu bookMenu() {
         JMenu menu = menu("menu.book");
-        add(menu, "menu.new", "ctrl N", book::begin);
-        add(menu, "menu.open", "ctrl O", book::open);
+        add(menu, "menu.new", "ctrl N", turning::begin);
+        add(menu, "menu.open", "ctrl O", turning::open);
         JMenu recent = menu("menu.recent");
         menu.add(recent);
         onOpening(menu, () -> fill(recent));
-        add(menu, "menu.copy", "ctrl shift S", book::saveCopy);
+        add(menu, "menu.demo", null, turning::openDemo);
         menu.addSeparator();
-        add(menu, "menu.import", "ctrl I", book::importCsv);
-        add(menu, "menu.export", "ctrl E", book::exportCsv);
-        add(menu, "menu.verify", null, book::verify);
+        addForBook(menu, "menu.copy", "ctrl shift S", book::saveCopy);
         menu.addSeparator();
-        add(menu, "menu.laboratory", null, () -> new LaboratoryDialog(desk, texts).ask(window.content()));
-        add(menu, "menu.profiles", null, () -> new ProfileDialog(desk, texts).show(window.content()));
+        addForBook(menu, "menu.import", "ctrl I", book::importCsv);
+        addForBook(menu, "menu.export", "ctrl E", book::exportCsv);
+        addForBook(menu, "menu.verify", null, book::verify);
+        menu.addSeparator();
+        addForBook(menu, "menu.laboratory", null, () -> new LaboratoryDialog(desk, texts).ask(window.content()));
+        addForBook(menu, "menu.profiles", null, () -> new ProfileDialog(desk, texts).show(window.content()));
         menu.addSeparator();
         add(menu, "menu.quit", "ctrl Q", window::close);
         return menu;
@@ -79,7 +98,7 @@ final class FrameMenus {
         recent.removeAll();
         for (Path file : window.memory().recentFiles()) {
             JMenuItem item = recent.add(file.toString());
-            item.addActionListener(event -> book.open(file));
+            item.addActionListener(event -> turning.open(file));
         }
         recent.setEnabled(recent.getItemCount() > 0);
     }
@@ -91,8 +110,9 @@ final class FrameMenus {
         onOpening(menu, this::sayWhatWouldBeUndone);
         menu.addSeparator();
         menu.add(newMix).setName("menu.newMix");
-        add(menu, "menu.save", "ctrl S", () -> window.current().save());
-        add(menu, "menu.find", "ctrl F", window::find);
+        addForBook(menu, "menu.save", "ctrl S", () -> window.current().save());
+        addForBook(menu, "menu.find", "ctrl F", window::find);
+        forBook.addAll(List.of(newMix, undo, redo));
         return menu;
     }
 

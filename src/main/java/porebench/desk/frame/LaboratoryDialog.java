@@ -44,10 +44,7 @@ final class LaboratoryDialog {
             keep(
                     over,
                     before,
-                    new Laboratory(
-                            name.getText().strip(),
-                            address.getText().strip(),
-                            desk.book().isTraining()));
+                    new Laboratory(name.getText().strip(), address.getText().strip(), desk.isTraining()));
         }
     }
 

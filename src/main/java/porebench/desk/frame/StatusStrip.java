@@ -44,12 +44,9 @@ final class StatusStrip {
     }
 
     void refresh() {
-        String laboratory = desk.book()
-                .latest(Laboratory.class, Laboratory.ID)
-                .map(version -> version.value().name())
-                .orElse(texts.get("strip.no-laboratory"));
-        book.setText(texts.get("strip.book", laboratory, file));
-        book.setToolTipText(file);
+        String laboratory = desk.laboratory().map(Laboratory::name).orElse(texts.get("strip.no-laboratory"));
+        book.setText(desk.hasBook() ? texts.get("strip.book", laboratory, file) : texts.get("no-book.title"));
+        book.setToolTipText(desk.hasBook() ? file : null);
         person.setText(desk.person().isBlank() ? texts.get("strip.nobody") : texts.get("strip.person", desk.person()));
         units.setText(texts.get("strip.units", texts.get(unitsKey())));
     }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
@@ -40,12 +41,19 @@ public final class SwingAsker implements Asker {
     private final Texts texts;
     private final ProblemText problemText;
     private final Settings settings;
+    private final Supplier<Optional<Path>> log;
     private @Nullable DeskModel desk;
 
-    public SwingAsker(Locale locale, Settings settings) {
+    /**
+     * Makes an asker.
+     *
+     * @param log returns the file in which the details of a failure stand; empty when there is none
+     */
+    public SwingAsker(Locale locale, Settings settings, Supplier<Optional<Path>> log) {
         this.texts = FrameTexts.in(locale);
         this.problemText = ProblemText.in(locale);
         this.settings = settings;
+        this.log = log;
     }
 
     /** Tells whom to ask, and where to write down, who works here. */
@@ -123,7 +131,7 @@ public final class SwingAsker implements Asker {
 
     @Override
     public Optional<Path> fileToOpen(JComponent over, String title, String extension) {
-        JFileChooser chooser = chooser(title);
+        JFileChooser chooser = chooser(over, title);
         chooser.setFileFilter(
                 new FileNameExtensionFilter(texts.get("ask.files", extension), extension.replace(".", "")));
         return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION ? chosen(chooser) : Optional.empty();
@@ -131,7 +139,7 @@ public final class SwingAsker implements Asker {
 
     @Override
     public Optional<Path> folder(JComponent over, String title) {
-        JFileChooser chooser = chooser(title);
+        JFileChooser chooser = chooser(over, title);
         chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
         return chooser.showDialog(over, texts.get("ask.folder.use")) == JFileChooser.APPROVE_OPTION
                 ? chosen(chooser)
@@ -161,7 +169,7 @@ public final class SwingAsker implements Asker {
             String suggestedName,
             Function<JFileChooser, Path> naming,
             Consumer<JFileChooser> dressing) {
-        JFileChooser chooser = chooser(title);
+        JFileChooser chooser = chooser(over, title);
         dressing.accept(chooser);
         chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestedName));
         while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
@@ -183,7 +191,7 @@ public final class SwingAsker implements Asker {
 
     @Override
     public Optional<Path> newFile(JComponent over, String title, String suggestedName) {
-        JFileChooser chooser = chooser(title);
+        JFileChooser chooser = chooser(over, title);
         chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestedName));
         while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
             Path file = withExtensionOf(suggestedName, chooser.getSelectedFile().toPath());
@@ -202,11 +210,11 @@ public final class SwingAsker implements Asker {
         return dot < 0 || name.indexOf('.') >= 0 ? file : file.resolveSibling(name + suggestedName.substring(dot));
     }
 
-    private JFileChooser chooser(String title) {
+    private JFileChooser chooser(@Nullable JComponent over, String title) {
         // Swing says this one text in the machine's language, whatever the language of the chooser.
         UIManager.put("FileChooser.acceptAllFileFilterText", texts.get("ask.files.all"));
         JFileChooser chooser = new JFileChooser(settings.get(FOLDER, System.getProperty("user.home", ".")));
-        chooser.setDialogTitle(title);
+        chooser.setDialogTitle(TrainingBand.title(over, title, texts));
         chooser.setLocale(texts.locale());
         return chooser;
     }
@@ -228,7 +236,12 @@ public final class SwingAsker implements Asker {
         if (cause instanceof CancellationException) {
             return;
         }
-        tell(over, texts.get("ask.failure.title"), texts.get("ask.failure", doing, reasonOf(cause, texts.locale())));
+        System.getLogger(SwingAsker.class.getName()).log(System.Logger.Level.WARNING, doing, cause);
+        String words = texts.get("ask.failure", doing, reasonOf(cause, texts.locale()));
+        String details = log.get()
+                .map(file -> "\n\n" + texts.get("failure.log", file.toString()))
+                .orElse("");
+        tell(over, texts.get("ask.failure.title"), words + details);
     }
 
     @Override
@@ -236,15 +249,6 @@ public final class SwingAsker implements Asker {
         AskDialog dialog = new AskDialog(over, title, AskDialog.text(words));
         dialog.button("close", texts.get("ask.close"));
         dialog.ask();
-    }
-
-    /** Says why no lab book is open; returns 0 to open another, 1 to begin one, 2 to leave. */
-    int anotherBook(String why) {
-        AskDialog dialog = new AskDialog(null, texts.get("book.refused.title"), AskDialog.text(why));
-        dialog.button("open", texts.get("book.open.other"));
-        dialog.button("begin", texts.get("book.begin.one"));
-        dialog.button("leave", texts.get("book.leave"));
-        return dialog.ask();
     }
 
     /** Returns the messages of a failure and its causes, each once. */

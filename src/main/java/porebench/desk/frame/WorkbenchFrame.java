@@ -9,6 +9,7 @@ import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
@@ -17,6 +18,7 @@ import javax.swing.Timer;
 import javax.swing.WindowConstants;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.form.Commands;
 import porebench.desk.form.Texts;
 import porebench.desk.form.UnitSystem;
 import porebench.record.MeterId;
@@ -33,12 +35,16 @@ public final class WorkbenchFrame {
     private static final int RAIL_WIDTH = 300;
     private static final int LOOK_EVERY_MILLISECONDS = 2000;
     private static final String WELCOME = "welcome";
+    private static final String BENCH = "bench";
+    private static final String NO_BOOK = "noBook";
 
     private final DeskModel desk;
     private final WindowMemory memory;
     private final Texts texts;
     private final JFrame frame = new JFrame();
     private final JPanel content = new JPanel(new BorderLayout());
+    private final CardLayout views = new CardLayout();
+    private final JPanel view = new JPanel(views);
     private final CardLayout cards = new CardLayout();
     private final JPanel pageArea = new JPanel(cards);
     private final JPanel right = new JPanel(new BorderLayout());
@@ -47,6 +53,9 @@ public final class WorkbenchFrame {
     private final Head head;
     private final StatusStrip strip;
     private final Welcome welcome;
+    private final TrainingBand band;
+    private final NoBookPage noBook;
+    private final Turning turning;
     private final FrameMenus menus;
     private final Timer lookout;
     private Page current;
@@ -58,10 +67,11 @@ public final class WorkbenchFrame {
      * Makes the window; {@link #show()} opens it.
      *
      * @param desk what it looks at
-     * @param file the file of the lab book that is open
      * @param memory what was remembered of the last day
+     * @param demo the demo lab book
+     * @param log returns the file in which the details of a failure stand; empty when there is none
      */
-    WorkbenchFrame(DeskModel desk, Path file, WindowMemory memory) {
+    WorkbenchFrame(DeskModel desk, WindowMemory memory, DemoFile demo, Supplier<Optional<Path>> log) {
         this.desk = desk;
         this.memory = memory;
         this.texts = FrameTexts.in(desk.tools().locale());
@@ -69,7 +79,10 @@ public final class WorkbenchFrame {
         pages = Pages.of(desk, this::openMix, this::openMeter, this::openMeters, this::openTrial);
         current = pages.steps().get(0);
         lastStep = current;
-        BookCommands book = new BookCommands(desk, texts, content, this::mayLeave, this::opened, memory::forgetFile);
+        BookCommands book = new BookCommands(desk, texts, content);
+        band = new TrainingBand(texts);
+        noBook = new NoBookPage(texts, log);
+        turning = new Turning(desk, texts, content, demo, this::mayLeave, new Turned());
         Command newMix = new Command(texts.get("rail.new"), "ctrl shift N", this::beginMix);
         rail = new MixRail(desk, texts, pages.registers(), newMix, this::openMix, this::turnTo);
         head = new Head(desk, texts, pages.steps(), this::turnTo);
@@ -78,8 +91,14 @@ public final class WorkbenchFrame {
         menus = new FrameMenus(this, book, newMix);
         lookout = new Timer(LOOK_EVERY_MILLISECONDS, event -> look());
         build();
+        offerWays();
         desk.onChange(this::refresh);
-        opened(file);
+    }
+
+    private void offerWays() {
+        noBook.add("noBook.open", Commands.of(texts.get("menu.open"), turning::open), texts.get("no-book.open"));
+        noBook.add("noBook.new", Commands.of(texts.get("menu.new"), turning::begin), texts.get("no-book.new"));
+        noBook.add("noBook.demo", Commands.of(texts.get("menu.demo"), turning::openDemo), texts.get("no-book.demo"));
     }
 
     private void build() {
@@ -93,7 +112,10 @@ public final class WorkbenchFrame {
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, rail.component(), right);
         split.setDividerLocation(scaled);
         split.setBorder(null);
-        content.add(split, BorderLayout.CENTER);
+        view.add(noBook.component(), NO_BOOK);
+        view.add(split, BENCH);
+        content.add(band, BorderLayout.NORTH);
+        content.add(view, BorderLayout.CENTER);
         content.add(strip.component(), BorderLayout.SOUTH);
         frame.setName("frame");
         frame.setContentPane(content);
@@ -138,6 +160,10 @@ public final class WorkbenchFrame {
 
     DeskModel desk() {
         return desk;
+    }
+
+    Turning turning() {
+        return turning;
     }
 
     Texts texts() {
@@ -240,7 +266,8 @@ public final class WorkbenchFrame {
         }
     }
 
-    private void opened(Path file) {
+    /** Shows the lab book that is open from now on. */
+    void opened(Path file) {
         memory.rememberFile(file);
         beginning = false;
         strip.say(file);
@@ -284,8 +311,45 @@ public final class WorkbenchFrame {
         rail.mark(pages.registerOf(current));
         cards.show(pageArea, empty ? WELCOME : current.name());
         strip.refresh();
-        frame.setTitle(texts.get("frame.title", desk.book().name()));
+        views.show(view, desk.hasBook() ? BENCH : NO_BOOK);
+        menus.offer(desk.hasBook());
+        band.setVisible(desk.isTraining());
+        TrainingBand.mark(content, desk.isTraining());
+        frame.setTitle(title());
         memory.rememberPerson(desk.person());
+    }
+
+    private String title() {
+        String words = desk.hasBook()
+                ? texts.get("frame.title", desk.book().name())
+                : texts.get("frame.title", texts.get("no-book.title"));
+        return TrainingBand.title(content, words, texts);
+    }
+
+    /** What the window does when it turns to a lab book. */
+    private final class Turned implements Turning.Window {
+        @Override
+        public void opening(Path file) {
+            noBook.opening(String.valueOf(file.getFileName()));
+        }
+
+        @Override
+        public void opened(Path file) {
+            WorkbenchFrame.this.opened(file);
+            rail.focusMixes();
+        }
+
+        @Override
+        public void troubled(Trouble trouble) {
+            noBook.show(trouble);
+            refresh();
+            noBook.focus();
+        }
+
+        @Override
+        public void gone(Path file) {
+            memory.forgetFile(file);
+        }
     }
 
     /**

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Locale;
+import java.util.Optional;
 import porebench.desk.DeskModel;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.Settings;
@@ -40,6 +41,13 @@ final class DemoDesk {
                 locale);
         desk = new DeskModel(tools, book);
         asker.serve(desk);
+    }
+
+    /** Opens the window on it. */
+    WorkbenchFrame open() {
+        WorkbenchFrame window = Workbench.open(desk, memory, new DemoFile(file, made -> {}), Optional::empty);
+        window.opened(file);
+        return window;
     }
 
     /** Makes the demo lab book in a folder. */

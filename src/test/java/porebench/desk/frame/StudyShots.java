@@ -32,7 +32,7 @@ final class StudyShots {
         DemoDesk demo = EventThread.call(() -> DemoDesk.filled(books, language));
         demo.memory.remember(new Dimension(Integer.parseInt(arguments[2]), Integer.parseInt(arguments[3])));
         demo.memory.remember(theme);
-        WorkbenchFrame window = EventThread.call(() -> Workbench.open(demo.desk, demo.file, demo.memory));
+        WorkbenchFrame window = EventThread.call(() -> demo.open());
         Page page = window.pages().named("studies").orElseThrow();
         EventThread.run(() -> window.turnTo(page));
         save(window, page, folder.resolve("book-" + theme.symbol()));

@@ -28,7 +28,7 @@ final class WindowShots {
         DemoDesk demo = EventThread.call(() -> DemoDesk.filled(books, language));
         demo.memory.remember(size);
         demo.memory.remember(theme);
-        WorkbenchFrame window = EventThread.call(() -> Workbench.open(demo.desk, demo.file, demo.memory));
+        WorkbenchFrame window = EventThread.call(() -> demo.open());
         for (int index = 4; index < arguments.length; index++) {
             MixId mix = new MixId(arguments[index]);
             EventThread.run(() -> window.openMix(mix));

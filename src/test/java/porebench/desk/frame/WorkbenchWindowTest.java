@@ -57,7 +57,7 @@ class WorkbenchWindowTest {
     void openWindow() throws Exception {
         EventThread.run(Theme.LIGHT::apply);
         demo = EventThread.call(() -> DemoDesk.filled(folder));
-        window = EventThread.call(() -> Workbench.open(demo.desk, demo.file, demo.memory));
+        window = EventThread.call(() -> demo.open());
     }
 
     @AfterEach

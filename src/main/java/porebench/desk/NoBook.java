@@ -1,0 +1,70 @@
+package porebench.desk;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import porebench.method.Problem;
+import porebench.record.ChainTaker;
+import porebench.record.Draft;
+import porebench.record.Head;
+import porebench.record.Kept;
+import porebench.record.LabBook;
+import porebench.record.Version;
+
+/** What lies on the desk while no lab book is open: nothing, and nothing can be kept in it. */
+final class NoBook implements LabBook {
+    @Override
+    public String name() {
+        return "";
+    }
+
+    @Override
+    public <T extends Kept> List<Version<T>> latest(Class<T> kind) {
+        return List.of();
+    }
+
+    @Override
+    public <T extends Kept> Optional<Version<T>> latest(Class<T> kind, String recordId) {
+        return Optional.empty();
+    }
+
+    @Override
+    public <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId) {
+        return List.of();
+    }
+
+    @Override
+    public List<Problem> keep(List<Draft> drafts, String who, String why) {
+        throw new IllegalStateException("a lab book must be open before something is kept");
+    }
+
+    @Override
+    public long changeNumber() {
+        return 0;
+    }
+
+    @Override
+    public Head head() {
+        return Head.EMPTY;
+    }
+
+    @Override
+    public void unroll(ChainTaker taker) {
+        // There is no chain.
+    }
+
+    @Override
+    public List<Problem> verify() {
+        return List.of();
+    }
+
+    @Override
+    public void saveCopy(Path file) {
+        throw new IllegalStateException("a lab book must be open before it is copied");
+    }
+
+    @Override
+    public void close() {
+        // There is nothing to close.
+    }
+}

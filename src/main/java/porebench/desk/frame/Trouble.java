@@ -1,0 +1,12 @@
+package porebench.desk.frame;
+
+import java.nio.file.Path;
+
+/**
+ * Why a lab book is not open.
+ *
+ * @param file the file that was tried
+ * @param why the reason, in the person's words
+ * @param isFailure whether the world failed, so that details stand in the log; otherwise the file was refused
+ */
+record Trouble(Path file, String why, boolean isFailure) {}
