@@ -110,7 +110,7 @@ final class ProfileModel {
         return profiles().stream().anyMatch(profile -> profile.id().equals(id));
     }
 
-    /** Changes the value of one figure; it is then the laboratory's own. */
+    /** Changes the value of one figure; it is then the laboratory's own. One that was emptied is "-", and refused. */
     void change(FigureName name, String value) {
         Figure before = draft().figures().get(name);
         String typed = value.strip();
@@ -118,7 +118,7 @@ final class ProfileModel {
             return;
         }
         Map<FigureName, Figure> figures = new EnumMap<>(draft().figures());
-        String shownValue = typed.isEmpty() ? " " : typed;
+        String shownValue = typed.isEmpty() ? "-" : typed;
         figures.put(name, new Figure(shownValue, texts.get("profile.own"), Mark.LABORATORY));
         history.update(
                 texts.get("profile.change", texts.get(wordsOf(name))),

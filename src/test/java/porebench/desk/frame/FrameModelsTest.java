@@ -84,7 +84,9 @@ class FrameModelsTest {
         ImportModel incoming =
                 ImportModel.of(demo.desk.book(), demo.desk.tools().sheets().records(sheet));
         assertThat(incoming.counts()).isEqualTo(Map.of(RecordKind.SOURCE, 1));
+        assertThat(incoming.hasSomethingToKeep()).isTrue();
         assertThat(incoming.errors()).isPositive();
+        assertThat(incoming.warnings()).isEqualTo(incoming.problems().size() - incoming.errors());
         assertThat(incoming.problems())
                 .filteredOn(Problem::isError)
                 .allSatisfy(problem ->

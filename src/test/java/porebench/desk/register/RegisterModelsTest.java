@@ -30,6 +30,7 @@ import porebench.record.MeterId;
 import porebench.record.MixId;
 import porebench.record.Samples;
 import porebench.record.Source;
+import porebench.record.Version;
 import porebench.store.SqliteShelf;
 
 /** The registers' models on the demo laboratory, without a display. */
@@ -193,6 +194,58 @@ class RegisterModelsTest {
                 .update("Bowl", model.draft().withBowlUnit(VolumeUnit.LITRE).withBowl("5.5"));
         assertThat(model.problems()).extracting(Problem::code).containsExactly("trial.bowl-small");
         assertThat(model.trySaving()).isTrue();
+    }
+
+    @Test
+    void aMeterThatIsThereAlreadyIsNamedUnderItsId() {
+        MetersModel model = meters();
+        model.begin();
+        model.history().update("Id", model.draft().withId(" A-1 ").withBowl("7.05"));
+        assertThat(model.problems())
+                .extracting(Problem::field, Problem::code)
+                .contains(tuple("id", "book.already-there"));
+        model.show("A-1");
+        assertThat(model.problems()).isEmpty();
+    }
+
+    @Test
+    void theVersionsOfAMeterSayWhatChanged() {
+        MetersModel model = meters();
+        model.show("A-1");
+        model.history()
+                .update(
+                        "Out of service",
+                        model.draft().withInService(false).withBowl("7.99").withRemarks("the lid is bent"));
+        assertThat(model.save("dropped")).isEmpty();
+        assertThat(model.said(model.base().orElseThrow().value()).values()).contains("7.99 L", "out of service");
+        assertThat(model.rows().get(0).value().inService()).isFalse();
+        assertThat(model.said(Samples.meter("N-1", MeterType.A)).values())
+                .startsWith(model.typeWords(MeterType.A))
+                .contains("in service");
+    }
+
+    @Test
+    void aRecordThatSomebodyElseCorrectsIsShownAnewUnlessADraftIsOpen() {
+        SourcesModel model = sources();
+        model.show("S-02");
+        Version<Source> before = desk.book().latest(Source.class, "S-02").orElseThrow();
+        Source renamed = new Source(
+                before.value().id(),
+                "renamed elsewhere",
+                before.value().role(),
+                before.value().place(),
+                before.value().ledge(),
+                before.value().relativeDensity(),
+                before.value().absorptionPercent(),
+                before.value().remarks());
+        assertThat(desk.keep(List.of(Draft.correcting(before, renamed)), "renamed"))
+                .isEmpty();
+        model.follow();
+        assertThat(model.draft().name()).isEqualTo("renamed elsewhere");
+        model.begin();
+        model.follow();
+        assertThat(model.isBegun()).isTrue();
+        assertThat(model.base()).isEmpty();
     }
 
     @Test

@@ -181,4 +181,67 @@ class TrialsModelTest {
         assertThat(model.story()).isEmpty();
         assertThat(model.entry().history().isChanged()).isFalse();
     }
+
+    private TrialsModel correctingOne() {
+        oneDetermination();
+        bench.keep(BenchBook.issue(1, 1, DAY.plusDays(3), "0.4"));
+        TrialsModel model = model();
+        model.select(Optional.of(new TrialId("K7-T1")));
+        model.correct();
+        assertThat(model.entry().correcting()).isPresent();
+        return model;
+    }
+
+    @Test
+    void aCorrectionEndsWhenAnotherDeterminationIsLookedAtOrBegun() {
+        TrialsModel model = correctingOne();
+        model.choose(model.determinations().choices().get(0));
+        assertThat(model.entry().correcting()).isEmpty();
+        assertThat(model.selected()).isEmpty();
+
+        model.select(Optional.of(new TrialId("K7-T1")));
+        model.correct();
+        model.begin("new source");
+        assertThat(model.entry().correcting()).isEmpty();
+        assertThat(model.selected()).isEmpty();
+
+        model.lookAt(BenchBook.determination(1, DAY).id(), new TrialId("K7-T2"));
+        assertThat(model.selected().orElseThrow().cell(TrialRow.Column.TRIAL)).isEqualTo("K7-T2");
+        model.correct();
+        model.lookAt(BenchBook.determination(1, DAY).id(), new TrialId("K7-T1"));
+        assertThat(model.entry().correcting()).isPresent();
+        assertThat(model.selected().orElseThrow().cell(TrialRow.Column.TRIAL)).isEqualTo("K7-T1");
+    }
+
+    @Test
+    void lookingAtATrialOfAnotherDeterminationEndsTheCorrection() {
+        oneDetermination();
+        bench.keep(BenchBook.determination(2, DAY.plusDays(1)), BenchBook.trial("K7-T9", 2, DAY.plusDays(1), "6.4"));
+        TrialsModel model = model();
+        model.lookAt(BenchBook.determination(1, DAY).id(), new TrialId("K7-T1"));
+        model.correct();
+        assertThat(model.entry().correcting()).isPresent();
+        model.lookAt(BenchBook.determination(2, DAY).id(), new TrialId("K7-T9"));
+        assertThat(model.entry().correcting()).isEmpty();
+        assertThat(model.rows()).hasSize(1);
+        assertThat(model.selected()).isPresent();
+    }
+
+    @Test
+    void nothingIsStruckWhileNothingIsSelectedAndTheSameSelectionIsNoChange() {
+        oneDetermination();
+        TrialsModel model = model();
+        long before = bench.book.changeNumber();
+        assertThat(model.strike("spilled water")).isEmpty();
+        model.correct();
+        assertThat(model.entry().correcting()).isEmpty();
+        assertThat(bench.book.changeNumber()).isEqualTo(before);
+        int[] changes = {0};
+        model.select(Optional.of(new TrialId("K7-T1")));
+        model.onChange(() -> changes[0]++);
+        model.select(Optional.of(new TrialId("K7-T1")));
+        assertThat(changes[0]).isZero();
+        model.select(Optional.empty());
+        assertThat(changes[0]).isEqualTo(1);
+    }
 }
