@@ -59,7 +59,9 @@ class StartWindowTest {
     private LabBookShelf watchedShelf() {
         SqliteShelf shelf = new SqliteShelf(DemoDesk.DAY);
         return (LabBookShelf) Proxy.newProxyInstance(
-                LabBookShelf.class.getClassLoader(), new Class<?>[] {LabBookShelf.class}, (proxy, method, arguments) -> {
+                LabBookShelf.class.getClassLoader(),
+                new Class<?>[] {LabBookShelf.class},
+                (proxy, method, arguments) -> {
                     watch(method.getName());
                     try {
                         return method.invoke(shelf, arguments);

@@ -1,0 +1,169 @@
+package porebench.desk.trial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import porebench.desk.BenchBook;
+import porebench.record.Draft;
+import porebench.record.Meter;
+import porebench.record.MeterId;
+import porebench.record.Trial;
+import porebench.record.TrialId;
+import porebench.record.Version;
+import porebench.store.Books;
+
+/** What the form for the next trial begins with, and what it says when the lab book refuses. */
+class NextTrialFormTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
+
+    private final BenchBook bench = new BenchBook();
+
+    private TrialsModel model() {
+        return new TrialsModel(bench.select().desk);
+    }
+
+    private static Trial onMeter(Trial trial, String meter) {
+        return new Trial(
+                trial.id(),
+                trial.mixId(),
+                trial.determinationId(),
+                trial.testedAt(),
+                trial.operator(),
+                new MeterId(meter),
+                trial.readings(),
+                trial.remarks(),
+                trial.keptBecause(),
+                trial.struckBecause());
+    }
+
+    private void outOfService(String id) {
+        Meter meter = bench.book.latest(Meter.class, id).orElseThrow().value();
+        Books.correct(
+                bench.book,
+                new Meter(
+                        meter.id(),
+                        meter.type(),
+                        meter.serial(),
+                        meter.bowl(),
+                        meter.divisionPercent(),
+                        meter.scaleTopPercent(),
+                        false,
+                        meter.remarks()));
+        bench.desk.refresh();
+    }
+
+    private static List<String> offered(EntryModel entry) {
+        return entry.meters().stream().map(meter -> meter.id().text()).toList();
+    }
+
+    @Test
+    void theMeterOfTheLastTrialIsOfferedFirst() {
+        bench.keep(BenchBook.determination(1, DAY));
+        bench.keep(onMeter(BenchBook.trial("K7-T1", 1, DAY, "6.4"), "E-1"));
+        assertThat(model().entry().draft().text(TrialField.METER)).isEqualTo("E-1");
+        assertThat(offered(model().entry())).containsExactly("B-1", "E-1");
+    }
+
+    /** The meter goes out of service today, the trial of the day before was made on it. */
+    @Test
+    void aMeterOutOfServiceIsOfferedForNoNewTrialButForTheOneMadeOnIt() {
+        bench.keep(BenchBook.determination(1, DAY));
+        Trial made = BenchBook.trial("K7-T1", 1, BenchBook.TODAY, "6.4");
+        bench.keep(onMeter(made, "E-1"));
+        outOfService("E-1");
+        TrialsModel model = model();
+        assertThat(model.entry().draft().text(TrialField.METER)).isEqualTo("B-1");
+        assertThat(offered(model.entry())).containsExactly("B-1");
+        model.select(Optional.of(made.id()));
+        model.correct();
+        assertThat(offered(model.entry())).containsExactly("B-1", "E-1");
+        assertThat(model.entry().meter().map(meter -> meter.id().text())).contains("E-1");
+    }
+
+    private static void typeWholeTrial(EntryModel entry) {
+        entry.type(TrialField.FINE, "4900");
+        entry.type(TrialField.COARSE, "7350");
+        entry.type(TrialField.SOAK, "15");
+        entry.type(TrialField.WATER, "21.5");
+        entry.type(TrialField.WITHDRAWN, "420");
+        entry.type(TrialField.GAUGE, "6.4");
+    }
+
+    @Test
+    void aCorrectionThatComesTooLateIsRefusedAndItsDraftStays() {
+        bench.keep(BenchBook.determination(1, DAY));
+        Trial made = BenchBook.trial("K7-T1", 1, DAY, "6.4");
+        bench.keep(made);
+        TrialsModel model = model();
+        model.select(Optional.of(made.id()));
+        model.correct();
+        model.entry().type(TrialField.GAUGE, "6.3");
+        Books.correct(bench.book, BenchBook.trial("K7-T1", 1, DAY, "6.2"));
+        assertThat(Books.codes(model.entry().keep(Optional.empty(), "misread")))
+                .containsExactly("book.changed-meanwhile");
+        assertThat(model.entry().draft().text(TrialField.GAUGE)).isEqualTo("6.3");
+        assertThat(model.entry().correcting().map(Version::number)).contains(1);
+        assertThat(bench.book.history(Trial.class, "K7-T1")).hasSize(2);
+    }
+
+    @Test
+    void strikingATrialThatSomebodyElseCorrectedIsRefused() {
+        bench.keep(BenchBook.determination(1, DAY));
+        bench.keep(BenchBook.trial("K7-T1", 1, DAY, "6.4"));
+        TrialsModel model = model();
+        model.select(Optional.of(new TrialId("K7-T1")));
+        Version<Trial> seen = bench.book.latest(Trial.class, "K7-T1").orElseThrow();
+        assertThat(bench.book.keep(
+                        List.of(Draft.correcting(seen, BenchBook.trial("K7-T1", 1, DAY, "6.2"))),
+                        "N. Orrin",
+                        "misread"))
+                .isEmpty();
+        assertThat(Books.codes(model.strike("spilled water"))).containsExactly("book.changed-meanwhile");
+        assertThat(Books.codes(model.strike("spilled water"))).isEmpty();
+        assertThat(bench.book.history(Trial.class, "K7-T1"))
+                .extracting(version -> version.stamp().why())
+                .containsExactly("for a test", "misread", "spilled water");
+    }
+
+    @Test
+    void determinationsAreToldApartByWhatBecameOfThem() {
+        bench.keep(
+                BenchBook.determination(1, DAY),
+                BenchBook.trial("K7-T1", 1, DAY, "6.4"),
+                BenchBook.determination(2, DAY.plusDays(1)),
+                BenchBook.trial("K7-T2", 2, DAY.plusDays(1), "6.4"));
+        bench.keep(BenchBook.issue(1, 1, DAY.plusDays(1), "0.4"));
+        List<DeterminationsModel.Choice> choices = model().determinations().choices();
+        assertThat(choices.get(0).words()).contains("K7/2").contains("open").doesNotContain("revision");
+        assertThat(choices.get(1).words()).contains("K7/1").contains("factor issued as revision 1");
+    }
+
+    @Test
+    void whoListensHearsOfEveryTurn() {
+        bench.keep(
+                BenchBook.determination(1, DAY),
+                BenchBook.trial("K7-T1", 1, DAY, "6.4"),
+                BenchBook.determination(2, DAY.plusDays(1)),
+                BenchBook.trial("K7-T2", 2, DAY.plusDays(1), "6.4"));
+        TrialsModel model = model();
+        int[] heard = {0};
+        model.onChange(() -> heard[0]++);
+        model.choose(model.determinations().choices().get(1));
+        assertThat(heard[0]).isEqualTo(1);
+        model.lookAt(BenchBook.determination(1, DAY).id(), new TrialId("K7-T1"));
+        assertThat(heard[0]).isEqualTo(2);
+        model.begin("new source");
+        assertThat(heard[0]).isGreaterThan(2);
+        int before = heard[0];
+        typeWholeTrial(model.entry());
+        assertThat(heard[0]).isGreaterThanOrEqualTo(before + 6);
+        before = heard[0];
+        bench.desk.refresh();
+        assertThat(heard[0]).isEqualTo(before);
+        bench.desk.selectNone();
+        assertThat(heard[0]).isGreaterThan(before);
+    }
+}
