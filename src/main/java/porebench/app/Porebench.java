@@ -55,7 +55,7 @@ public final class Porebench {
                 CsvSheets::new,
                 () -> {
                     QuietLogs.keep();
-                    return new SqliteShelf(clock);
+                    return new SqliteShelf(clock.withZone(ZoneId.systemDefault()));
                 },
                 () -> {
                     QuietLogs.keep();

@@ -24,9 +24,10 @@ abstract class BookCommand extends OneCommand {
         return ports().shelf().get().open(book);
     }
 
-    /** Returns an outcome about a lab book, marked as simulated when it is a training book. */
+    /** Returns an outcome about a lab book, with what is to be told about it, and marked as simulated when it is a training book. */
     final Outcome marked(LabBook book, Outcome outcome) {
-        return book.isTraining() ? outcome.with(report -> new TrainingReport(report, words())) : outcome;
+        Outcome told = outcome.with(book.warnings());
+        return book.isTraining() ? told.with(report -> new TrainingReport(report, words())) : told;
     }
 
     /** Returns how many records of each kind a lab book has. */

@@ -17,6 +17,7 @@ final class DemoCommand extends BookCommand {
     Outcome carryOut() {
         try (LabBook book =
                 NewBook.begin(ports().shelf().get(), bookFile(), ports().demo().get()::fill)) {
+            acted();
             return Outcome.done(new DemoReport(counts(book)), List.of());
         }
     }

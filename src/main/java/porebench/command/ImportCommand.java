@@ -59,13 +59,15 @@ final class ImportCommand extends BookCommand {
             }
         }
         List<Outcome> outcome = new ArrayList<>();
-        try (LabBook book = NewBook.begin(
-                ports().shelf().get(), bookFile(), fresh -> outcome.add(take(fresh, incoming, problems)))) {
-            if (outcome.get(0).isRefused()) {
-                NewBook.takeAway(book, bookFile());
-            }
-            return outcome.get(0);
-        }
+        Optional<LabBook> begun = ports().shelf().get().create(bookFile(), fresh -> {
+            outcome.add(take(fresh, incoming, problems));
+            return !outcome.get(0).isRefused();
+        });
+        begun.ifPresent(book -> {
+            acted();
+            book.close();
+        });
+        return outcome.get(0);
     }
 
     private List<Incoming> read(List<Problem> problems) {
@@ -93,6 +95,9 @@ final class ImportCommand extends BookCommand {
             if (!refused.isEmpty()) {
                 problems.addAll(refused);
                 return Outcome.refused(problems);
+            }
+            if (!begin) {
+                acted();
             }
         }
         return marked(book, Outcome.done(new ImportReport(book, checked), problems));

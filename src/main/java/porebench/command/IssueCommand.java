@@ -131,9 +131,11 @@ final class IssueCommand extends BookCommand {
         FactorIssue issue = answer.value().get();
         List<Problem> problems = new ArrayList<>(answer.problems());
         problems.addAll(book.keep(List.of(draft.apply(issue)), name(), reason.strip()));
-        return Problem.anyError(problems)
-                ? Outcome.refused(problems)
-                : Outcome.done(new IssueReport(issue, stop), problems);
+        if (Problem.anyError(problems)) {
+            return Outcome.refused(problems);
+        }
+        acted();
+        return Outcome.done(new IssueReport(issue, stop), problems);
     }
 
     private static Optional<StopRule> stop(Evidence evidence, LaboratoryScatter scatter, DeterminationId basis) {

@@ -26,6 +26,8 @@ abstract class OneCommand implements Callable<Integer> {
     private final Surroundings here;
     private final Ports ports;
 
+    private boolean acted;
+
     @Option(names = "--json")
     private boolean json;
 
@@ -42,19 +44,38 @@ abstract class OneCommand implements Callable<Integer> {
     /** Does what the command is for. */
     abstract Outcome carryOut();
 
+    /** Notes that what the command is for has come about: whatever fails from now on, the answer is "done". */
+    final void acted() {
+        acted = true;
+    }
+
     @Override
     public final Integer call() {
-        Outcome outcome;
+        Reply reply = new Reply(here);
         try {
-            outcome = carryOut();
-        } catch (OpeningRefused refused) {
-            outcome = Outcome.refused(refused.problem());
-        } catch (OutputRefused refused) {
-            outcome = Outcome.refused(refused.problems());
-        } catch (RuntimeException failure) {
-            outcome = Outcome.failed(failed(failure, here.locale()), Failures.log(failure, here));
+            return reply.say(outcome(), json);
+        } catch (RuntimeException | OutOfMemoryError | StackOverflowError failure) {
+            return reply.say(failed(failure), json);
         }
-        return new Reply(here).say(outcome, json);
+    }
+
+    private Outcome outcome() {
+        try {
+            return carryOut();
+        } catch (OpeningRefused refused) {
+            return Outcome.refused(refused.problem());
+        } catch (OutputRefused refused) {
+            return Outcome.refused(refused.problems());
+        }
+    }
+
+    /** Returns what became of the command when something failed: it stays done when it had acted, and only its report is missing. */
+    private Outcome failed(Throwable failure) {
+        RuntimeException world = failure instanceof RuntimeException runtime
+                ? runtime
+                : new IllegalStateException(words().say("failed.memory"), failure);
+        Outcome failed = Outcome.failed(failed(world, here.locale()), Failures.log(world, here));
+        return acted ? failed.butDone(textOf(world, here.locale())) : failed;
     }
 
     /**

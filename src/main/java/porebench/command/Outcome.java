@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import porebench.method.Answer;
 import porebench.method.Problem;
 
@@ -44,6 +45,22 @@ record Outcome(boolean isRefused, Optional<Report> report, List<Problem> problem
     /** Returns this outcome with another report made of its own, if it has one. */
     Outcome with(UnaryOperator<Report> other) {
         return new Outcome(isRefused, report.map(other), problems, log);
+    }
+
+    /** Returns this failure as that of the report alone: what the command was for had come about. */
+    Outcome butDone(String what) {
+        return new Outcome(
+                false, Optional.empty(), List.of(Problem.warning("", "command.done-without-report", what)), log);
+    }
+
+    /** Returns this outcome with more to be told, before what it tells itself. */
+    Outcome with(List<Problem> more) {
+        return new Outcome(
+                isRefused,
+                report,
+                Stream.concat(more.stream().filter(each -> !problems.contains(each)), problems.stream())
+                        .toList(),
+                log);
     }
 
     /** Returns the outcome of a computation: its result, or the refusal it gave. */

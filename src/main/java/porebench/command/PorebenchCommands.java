@@ -130,6 +130,7 @@ public final class PorebenchCommands {
                 new ExportCommand(here, ports),
                 new RestoreCommand(here, ports),
                 new VerifyCommand(here, ports),
+                new BackupCommand(here, ports),
                 new DemoCommand(here, ports));
     }
 

@@ -1,19 +1,25 @@
 package porebench.command;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import porebench.method.Answer;
 import porebench.record.Head;
 import porebench.record.LabBook;
 import porebench.record.RecordKind;
+import porebench.record.port.BookCopy;
 import porebench.record.port.ChainSource;
 
-/** {@code restore}: a new lab book from the folder of a whole export, with the same chain. */
+/**
+ * {@code restore}: a backup into the place of a lab book, which is moved aside; or a new lab book from the folder of a whole
+ * export, with the same chain.
+ */
 @Command(name = "restore")
 final class RestoreCommand extends BookCommand {
-    @Option(names = "--from", required = true, paramLabel = "<folder>")
+    @Option(names = "--from", required = true, paramLabel = "<file or folder>")
     private Path from;
 
     RestoreCommand(Surroundings here, Ports ports) {
@@ -22,8 +28,21 @@ final class RestoreCommand extends BookCommand {
 
     @Override
     Outcome carryOut() {
+        return Files.isDirectory(from) ? rebuilt() : restored();
+    }
+
+    private Outcome restored() {
+        Answer<BookCopy> restored = ports().shelf().get().restore(from, bookFile());
+        restored.value().ifPresent(done -> acted());
+        return restored.value()
+                .map(copy -> Outcome.done(new BookCopyReport(copy, "restore.restored", words()), restored.problems()))
+                .orElseGet(() -> Outcome.refused(restored.problems()));
+    }
+
+    private Outcome rebuilt() {
         ChainSource source = ports().sheets().get().readWhole(from);
         try (LabBook book = ports().shelf().get().rebuild(bookFile(), source)) {
+            acted();
             return marked(book, Outcome.done(new RestoreReport(book.head(), counts(book)), List.of()));
         }
     }

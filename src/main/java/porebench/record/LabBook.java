@@ -2,6 +2,7 @@ package porebench.record;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import porebench.method.Problem;
 
 /**
@@ -41,8 +42,30 @@ public interface LabBook extends Records, AutoCloseable {
      */
     Head head();
 
-    /** Returns the contradictions in the chain of histories: none for a lab book nobody tampered with. */
-    List<Problem> verify();
+    /**
+     * Checks the whole lab book; nothing that is wrong in one place stops the report about the others.
+     *
+     * @param noted how far the lab book reached once, as a card or evidence says; empty when no such note is at hand
+     */
+    BookCheck check(Optional<Head> noted);
+
+    /** Returns everything that a full check finds wrong or doubtful; none for a lab book nobody tampered with. */
+    default List<Problem> verify() {
+        return check(Optional.empty()).problems();
+    }
+
+    /**
+     * Returns what is to be told about this lab book as it was opened and used: that it can only be read, what the quick look
+     * at opening found wrong, that the clock went back. None of it stops reading.
+     */
+    default List<Problem> warnings() {
+        return List.of();
+    }
+
+    /** Returns why nothing can be kept in this lab book as it was opened; empty when records can be kept. */
+    default Optional<Problem> notWritable() {
+        return Optional.empty();
+    }
 
     /**
      * Hands out everything that is stored, all versions of all records with who, when and why and every hash, as it stood at

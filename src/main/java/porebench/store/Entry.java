@@ -3,6 +3,7 @@ package porebench.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import porebench.method.Place;
@@ -112,17 +113,22 @@ record Entry(
         return Optional.of(entry).filter(read -> read.row().cells().equals(cells));
     }
 
+    /** Reads a row; a text that is missing is empty, and then the hash does not fit. */
     static Entry of(ResultSet row) throws SQLException {
         return new Entry(
                 row.getLong("entry_no"),
-                row.getString("kind"),
-                row.getString("record_id"),
+                text(row, "kind"),
+                text(row, "record_id"),
                 row.getInt("version"),
-                row.getString("who"),
-                row.getString("at_utc"),
-                row.getString("why"),
-                row.getString("content_hash"),
-                row.getString("previous_hash"),
-                row.getString("hash"));
+                text(row, "who"),
+                text(row, "at_utc"),
+                text(row, "why"),
+                text(row, "content_hash"),
+                text(row, "previous_hash"),
+                text(row, "hash"));
+    }
+
+    private static String text(ResultSet row, String column) throws SQLException {
+        return Objects.requireNonNullElse(row.getString(column), "");
     }
 }

@@ -1,6 +1,7 @@
 package porebench.store;
 
 import java.util.List;
+import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import org.jdbi.v3.core.statement.Update;
@@ -33,6 +34,25 @@ final class History {
     List<Entry> all() {
         try (Query query = handle.createQuery("SELECT * FROM entry ORDER BY entry_no")) {
             return query.map((row, context) -> Entry.of(row)).list();
+        }
+    }
+
+    /** Returns the newest entries, the oldest of them first. */
+    List<Entry> newest(int count) {
+        try (Query query = handle.createQuery(
+                "SELECT * FROM (SELECT * FROM entry ORDER BY entry_no DESC LIMIT :count) ORDER BY entry_no")) {
+            return query.bind("count", count)
+                    .map((row, context) -> Entry.of(row))
+                    .list();
+        }
+    }
+
+    /** Returns one entry, if it is there. */
+    Optional<Entry> at(long number) {
+        try (Query query = handle.createQuery("SELECT * FROM entry WHERE entry_no = :number")) {
+            return query.bind("number", number)
+                    .map((row, context) -> Entry.of(row))
+                    .findFirst();
         }
     }
 

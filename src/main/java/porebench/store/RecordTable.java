@@ -44,4 +44,21 @@ interface RecordTable<T extends Kept> {
                 new FactorIssueTable(),
                 new CardPrintTable());
     }
+
+    /** Returns the table of the records of a class. */
+    @SuppressWarnings("unchecked") // each table is listed under the class of its own records
+    static <T extends Kept> RecordTable<T> of(Class<T> kind) {
+        return all().stream()
+                .filter(table -> table.kind().type().equals(kind))
+                .map(table -> (RecordTable<T>) table)
+                .findFirst()
+                .orElseThrow(
+                        () -> new IllegalArgumentException("kind must be a kind of record, but is " + kind.getName()));
+    }
+
+    /** Returns the table of a record's kind. */
+    @SuppressWarnings("unchecked") // a record's class is its own
+    static <T extends Kept> RecordTable<T> ofValue(T value) {
+        return of((Class<T>) value.kind().type());
+    }
 }

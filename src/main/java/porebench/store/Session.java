@@ -13,6 +13,7 @@ import org.jdbi.v3.core.Jdbi;
  */
 final class Session implements AutoCloseable {
     private final Handle handle;
+    private Runnable afterClosing = () -> {};
 
     Session(Connection connection) {
         this.handle = Jdbi.open(connection);
@@ -54,8 +55,16 @@ final class Session implements AutoCloseable {
         return handle.isClosed();
     }
 
+    /** Says what is to be done once the connection is closed. */
+    void whenClosed(Runnable done) {
+        afterClosing = done;
+    }
+
     @Override
     public void close() {
         handle.close();
+        Runnable done = afterClosing;
+        afterClosing = () -> {};
+        done.run();
     }
 }

@@ -2,8 +2,10 @@ package porebench.store;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -37,10 +39,27 @@ final class SqliteFile {
         return source(file, safely());
     }
 
+    /** Returns a way to read a file together with the log beside it; nothing is written to either. */
+    static SQLiteDataSource readOnly(Path file) {
+        SQLiteConfig config = safely();
+        config.setReadOnly(true);
+        return source(file, config);
+    }
+
+    /** Returns a way to read a file alone, as if no log lay beside it and nobody wrote to it. */
+    static SQLiteDataSource alone(Path file) {
+        SQLiteConfig config = safely();
+        config.setReadOnly(true);
+        SQLiteDataSource source = source(file, config);
+        source.setUrl(source.getUrl() + "?immutable=1");
+        return source;
+    }
+
     private static SQLiteConfig safely() {
         SQLiteConfig config = new SQLiteConfig();
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         config.enforceForeignKeys(true);
+        config.setPragma(SQLiteConfig.Pragma.RECURSIVE_TRIGGERS, "true");
         config.setBusyTimeout(PATIENCE_MILLISECONDS);
         return config;
     }
@@ -64,13 +83,18 @@ final class SqliteFile {
     static void copy(Connection connection, Path file) throws SQLException, IOException {
         Path part = partOf(file);
         try {
-            try (PreparedStatement statement = connection.prepareStatement("VACUUM INTO ?")) {
-                statement.setString(1, part.toAbsolutePath().toString());
-                statement.execute();
-            }
+            copyInto(connection, part);
             moveIntoPlace(part, file);
         } finally {
             delete(part);
+        }
+    }
+
+    /** Writes everything that is in a database, its log included, to a file that is not there. */
+    static void copyInto(Connection connection, Path part) throws SQLException {
+        try (PreparedStatement statement = connection.prepareStatement("VACUUM INTO ?")) {
+            statement.setString(1, part.toAbsolutePath().toString());
+            statement.execute();
         }
     }
 
@@ -82,19 +106,60 @@ final class SqliteFile {
         return part;
     }
 
-    /** Gives a finished file its name once it is safely on the disk. */
+    /** Gives a finished file its name once it is safely on the disk; a file that has the name already stays. */
     static void moveIntoPlace(Path part, Path file) throws IOException {
-        try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
+        sync(part);
+        try {
+            // A second name is refused where there is a file; moving may replace one that came between.
+            Files.createLink(file, part);
+            Files.delete(part);
+        } catch (UnsupportedOperationException | FileSystemException noLinks) {
+            Files.move(part, file);
+        }
+        syncFolderOf(file);
+    }
+
+    /** Gives a finished file the name of one that is there; at every moment there is one of them. */
+    static void moveOver(Path part, Path file) throws IOException {
+        sync(part);
+        Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        syncFolderOf(file);
+    }
+
+    private static void sync(Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
             channel.force(true);
         }
-        Files.move(part, file);
+    }
+
+    /** Puts a new name safely on the disk where a folder can be synced; where it cannot, the system does so in its time. */
+    private static void syncFolderOf(Path file) {
+        try (FileChannel folder = FileChannel.open(file.toAbsolutePath().getParent(), StandardOpenOption.READ)) {
+            folder.force(true);
+        } catch (IOException notOnThisSystem) {
+            return;
+        }
+    }
+
+    /** Returns the name of the log that SQLite keeps beside a file. */
+    static Path logOf(Path file) {
+        return beside(file, "-wal");
+    }
+
+    /** Returns the names of all that SQLite may keep beside a file. */
+    static List<Path> companionsOf(Path file) {
+        return COMPANIONS.stream().map(companion -> beside(file, companion)).toList();
+    }
+
+    static Path beside(Path file, String ending) {
+        return file.resolveSibling(file.getFileName() + ending);
     }
 
     /** Removes an unfinished file and what SQLite put beside it. */
     static void delete(Path part) throws IOException {
         Files.deleteIfExists(part);
-        for (String companion : COMPANIONS) {
-            Files.deleteIfExists(part.resolveSibling(part.getFileName() + companion));
+        for (Path companion : companionsOf(part)) {
+            Files.deleteIfExists(companion);
         }
     }
 }

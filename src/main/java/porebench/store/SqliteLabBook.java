@@ -9,42 +9,38 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
-import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.statement.Query;
 import porebench.method.Problem;
+import porebench.record.BookCheck;
 import porebench.record.ChainTaker;
 import porebench.record.Draft;
 import porebench.record.Head;
 import porebench.record.Kept;
 import porebench.record.LabBook;
-import porebench.record.Laboratory;
-import porebench.record.RecordKind;
 import porebench.record.Stamp;
-import porebench.record.Training;
 import porebench.record.Version;
 import porebench.record.port.OpeningRefused;
 import porebench.store.StoreException.Task;
 
 /** A lab book in one SQLite file. */
 final class SqliteLabBook implements LabBook {
+    private final OpenFile file;
     private final String name;
     private final Session session;
     private final Clock clock;
-    private final int knownVersion;
-    private final Map<Class<?>, RecordTable<?>> tables = new HashMap<>();
+    private final List<Problem> warnings;
 
-    SqliteLabBook(String name, Session session, Clock clock, int knownVersion) {
-        this.name = name;
+    SqliteLabBook(OpenFile file, Session session, Clock clock) {
+        this.file = file;
+        this.name = file.name();
         this.session = session;
         this.clock = clock;
-        this.knownVersion = knownVersion;
-        RecordTable.all().forEach(table -> tables.put(table.kind().type(), table));
+        this.warnings = new ArrayList<>(file.warnings());
     }
 
     @Override
@@ -53,8 +49,18 @@ final class SqliteLabBook implements LabBook {
     }
 
     @Override
+    public List<Problem> warnings() {
+        return List.copyOf(warnings);
+    }
+
+    @Override
+    public Optional<Problem> notWritable() {
+        return file.notWritable();
+    }
+
+    @Override
     public <T extends Kept> List<Version<T>> latest(Class<T> kind) {
-        RecordTable<T> table = table(kind);
+        RecordTable<T> table = RecordTable.of(kind);
         return read(table, Selection.newest(table.kind())).stream()
                 .sorted(Comparator.comparing(version -> version.value().recordId()))
                 .toList();
@@ -62,23 +68,14 @@ final class SqliteLabBook implements LabBook {
 
     @Override
     public <T extends Kept> Optional<Version<T>> latest(Class<T> kind, String recordId) {
-        RecordTable<T> table = table(kind);
+        RecordTable<T> table = RecordTable.of(kind);
         return read(table, Selection.newest(table.kind(), recordId)).stream().findFirst();
     }
 
     @Override
     public <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId) {
-        RecordTable<T> table = table(kind);
+        RecordTable<T> table = RecordTable.of(kind);
         return read(table, Selection.versions(table.kind(), recordId));
-    }
-
-    @SuppressWarnings("unchecked") // the map was filled with each table under the class of its own records
-    private <T extends Kept> RecordTable<T> table(Class<T> kind) {
-        RecordTable<?> table = tables.get(kind);
-        if (table == null) {
-            throw new IllegalArgumentException("kind must be a kind of record, but is " + kind.getName());
-        }
-        return (RecordTable<T>) table;
     }
 
     private <T extends Kept> List<Version<T>> read(RecordTable<T> table, Selection selection) {
@@ -116,86 +113,52 @@ final class SqliteLabBook implements LabBook {
         if (drafts.isEmpty()) {
             return List.of();
         }
-        return doing(
+        if (file.notWritable().isPresent()) {
+            return List.of(file.notWritable().get());
+        }
+        List<Entry> ends = new ArrayList<>();
+        List<Problem> problems = doing(
                 Task.KEEP,
                 () -> session.write(handle -> {
-                    List<Problem> conflicts = conflicts(handle, drafts);
-                    List<Problem> problems = conflicts.isEmpty() ? mixing(handle, drafts) : conflicts;
-                    if (problems.isEmpty()) {
-                        append(handle, drafts, stamp);
+                    requireSameFile(FileIdentity::isUntouched);
+                    Keeping keeping = new Keeping(handle);
+                    List<Problem> conflicts =
+                            keeping.conflicts(drafts, name, file.steps().newest());
+                    if (conflicts.isEmpty()) {
+                        ends.addAll(keeping.append(drafts, stamp));
+                        requireSameFile(FileIdentity::isThere);
                     }
-                    return problems;
+                    return conflicts;
                 }));
-    }
-
-    private List<Problem> mixing(Handle handle, List<Draft> drafts) {
-        RecordTable<Laboratory> laboratories = table(Laboratory.class);
-        StoredRows rows = StoredRows.read(handle, laboratories, Selection.newest(laboratories.kind()));
-        Optional<Laboratory> laboratory = rows.entries().stream()
-                .flatMap(entry -> rows.of(entry).stream())
-                .map(laboratories::value)
-                .findFirst();
-        return Training.conflicts(drafts, laboratory, new History(handle).holdsAny(RecordKind.TRIAL));
-    }
-
-    private List<Problem> conflicts(Handle handle, List<Draft> drafts) {
-        int version = versionOf(handle);
-        if (version > knownVersion) {
-            return List.of(Problem.error("file", "book.newer", name, version, knownVersion));
-        }
-        History history = new History(handle);
-        Map<RecordKind, Map<String, Integer>> newest = new HashMap<>();
-        List<Problem> problems = new ArrayList<>();
-        for (Draft draft : drafts) {
-            RecordKind kind = draft.value().kind();
-            String recordId = draft.value().recordId();
-            Map<String, Integer> ofKind = newest.computeIfAbsent(kind, any -> new HashMap<>());
-            int there = ofKind.computeIfAbsent(recordId, any -> history.newestVersion(kind, recordId));
-            conflict(draft, there).ifPresent(problems::add);
-            ofKind.put(recordId, draft.basedOn() + 1);
+        if (!ends.isEmpty()) {
+            kept(ends.get(0), ends.get(1));
         }
         return problems;
     }
 
-    private static Optional<Problem> conflict(Draft draft, int there) {
-        if (draft.basedOn() == there) {
-            return Optional.empty();
-        }
-        Problem.Word kind = draft.value().kind().word();
-        String recordId = draft.value().recordId();
-        if (there == 0) {
-            return Optional.of(Problem.error("id", "book.not-there", kind, recordId));
-        }
-        return Optional.of(
-                draft.basedOn() == 0
-                        ? Problem.error("id", "book.already-there", kind, recordId)
-                        : Problem.error("id", "book.changed-meanwhile", kind, recordId, there, draft.basedOn()));
-    }
-
-    private void append(Handle handle, List<Draft> drafts, Stamp stamp) {
-        History history = new History(handle);
-        Entry last = history.last();
-        for (Draft draft : drafts) {
-            StoredRecord stored = rows(draft.value());
-            last = last.next(
-                    draft.value().kind().symbol(),
-                    draft.value().recordId(),
-                    draft.basedOn() + 1,
-                    stamp,
-                    Canonical.hash(Canonical.text(stored)));
-            history.append(last);
-            StoredRows.insert(handle, last.number(), stored);
+    /** Refuses to go on when the path no longer leads to the file that was opened: what is written then is in no lab book. */
+    private void requireSameFile(Predicate<FileIdentity> isSame) {
+        if (file.identity().filter(isSame.negate()).isPresent()) {
+            throw new StoreException(Task.REPLACED, name, null);
         }
     }
 
-    @SuppressWarnings("unchecked") // a record's class is its own
-    private <T extends Kept> StoredRecord rows(T value) {
-        return table((Class<T>) value.kind().type()).rows(value);
+    private void kept(Entry before, Entry last) {
+        requireSameFile(FileIdentity::isThere);
+        remember(Head.of(last.hash(), last.number()));
+        if (before.number() > 0 && ChainCheck.wentBack(Instant.parse(before.atUtc()), Instant.parse(last.atUtc()))) {
+            warnings.removeIf(warning -> warning.code().equals("book.clock-is-back"));
+            warnings.add(Problem.warning("clock", "book.clock-is-back", last.atUtc(), before.number(), before.atUtc()));
+        }
     }
 
-    private static int versionOf(Handle handle) {
-        try (Query query = handle.createQuery("PRAGMA user_version")) {
-            return query.mapTo(Integer.class).one();
+    private void remember(Head head) {
+        try {
+            if (file.identity().isPresent()) {
+                file.identity().get().remember(head);
+            }
+        } catch (IOException gone) {
+            throw new StoreException(Task.REPLACED, name, gone);
         }
     }
 
@@ -210,8 +173,8 @@ final class SqliteLabBook implements LabBook {
     }
 
     @Override
-    public List<Problem> verify() {
-        return doing(Task.READ, () -> session.read(ChainCheck::run));
+    public BookCheck check(Optional<Head> noted) {
+        return doing(Task.READ, () -> session.read(handle -> Inspection.full(handle, file.steps(), noted)));
     }
 
     @Override
@@ -225,15 +188,15 @@ final class SqliteLabBook implements LabBook {
     }
 
     @Override
-    public void saveCopy(Path file) {
-        if (Files.exists(file)) {
-            throw new OpeningRefused(Problem.error("file", "book.file-exists", file.toString()));
+    public void saveCopy(Path copy) {
+        if (Files.exists(copy)) {
+            throw new OpeningRefused(Problem.error("file", "book.file-exists", copy.toString()));
         }
         requireOpen();
         try {
-            SqliteFile.copy(session.connection(), file);
+            SqliteFile.copy(session.connection(), copy);
         } catch (SQLException | IOException failure) {
-            throw new StoreException(Task.COPY, name, file.toString(), failure);
+            throw new StoreException(Task.COPY, name, copy.toString(), failure);
         }
     }
 

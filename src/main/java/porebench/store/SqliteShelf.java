@@ -1,17 +1,22 @@
 package porebench.store;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.util.Optional;
+import java.util.function.Predicate;
 import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.JdbiException;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteDataSource;
+import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.record.LabBook;
+import porebench.record.port.BookCopy;
 import porebench.record.port.ChainSource;
 import porebench.record.port.LabBookShelf;
 import porebench.record.port.OpeningRefused;
@@ -26,7 +31,7 @@ public final class SqliteShelf implements LabBookShelf {
     private final Clock clock;
     private final Steps steps;
 
-    /** Makes a shelf whose books stamp what is kept by a clock. */
+    /** Makes a shelf whose books stamp what is kept by a clock, and name backups by its zone. */
     public SqliteShelf(Clock clock) {
         this(clock, Steps.ALL);
     }
@@ -43,78 +48,87 @@ public final class SqliteShelf implements LabBookShelf {
      */
     @Override
     public LabBook open(Path file) {
-        String name = nameOf(file);
-        int version = versionOf(file, name);
-        try {
-            if (version < steps.newest()) {
-                bringUpToDate(file, name);
-            }
-            return opened(file, name);
-        } catch (SQLException failure) {
-            throw new StoreException(Task.OPEN, name, failure);
+        int version = versionOf(file);
+        refuseForeignLog(file);
+        if (version < steps.newest()) {
+            bringUpToDate(file);
         }
+        return new Opening(clock, steps).open(file);
     }
 
-    private int versionOf(Path file, String name) {
+    /** Returns the number of a file's last schema step; refuses what is no lab book that this program knows. */
+    int versionOf(Path file) {
         if (!Files.exists(file)) {
-            throw refused("book.missing", file);
+            throw refused("book.missing", file.toString());
         }
         Header header;
         try {
-            header = Header.read(file).filter(Header::isLabBook).orElse(null);
-        } catch (IOException failure) {
-            throw new StoreException(Task.OPEN, name, failure);
+            header = OpenHere.header(file).filter(Header::isLabBook).orElse(null);
+        } catch (IOException | SQLException failure) {
+            throw new StoreException(Task.OPEN, OpenFile.nameOf(file), failure);
         }
         if (header == null) {
-            throw refused("book.not-a-lab-book", name);
+            throw refused("book.not-a-lab-book", OpenFile.nameOf(file));
         }
-        refuseNewer(header.version(), name);
+        refuseNewer(header.version(), OpenFile.nameOf(file), steps);
         return header.version();
     }
 
-    private LabBook opened(Path file, String name) throws SQLException {
-        Connection connection = SqliteFile.existing(file).getConnection();
+    static void refuseForeignLog(Path file) {
         try {
-            // The header misses what another window's write-ahead log still holds.
-            refuseNewer(SqliteFile.version(connection), name);
-            return new SqliteLabBook(name, new Session(connection), clock, steps.newest());
-        } catch (SQLException | RuntimeException failure) {
-            connection.close();
-            throw failure;
+            if (OpenHere.contains(file)) {
+                return;
+            }
+            LogCheck.foreign(file).ifPresent(log -> {
+                throw refused("book.foreign-log", OpenFile.nameOf(file), OpenFile.nameOf(log));
+            });
+        } catch (IOException failure) {
+            throw new StoreException(Task.OPEN, OpenFile.nameOf(file), failure);
         }
     }
 
-    private void bringUpToDate(Path file, String name) throws SQLException {
+    private void bringUpToDate(Path file) {
+        String name = OpenFile.nameOf(file);
+        if (!Opening.mayWrite(file)) {
+            throw refused("book.older-and-read-only", name);
+        }
         SQLiteDataSource source = SqliteFile.existing(file);
         @Nullable Path aside = null;
         try (Connection connection = source.getConnection()) {
             int version = SqliteFile.version(connection);
-            refuseNewer(version, name);
+            refuseNewer(version, name, steps);
             if (version < steps.newest()) {
-                aside = copyAside(connection, file, name, version + 1);
+                aside = copyAside(connection, file, version + 1);
             }
+        } catch (SQLException failure) {
+            throw new StoreException(Task.OPEN, name, failure);
         }
         if (aside != null) {
             try {
                 steps.take(source);
             } catch (FlywayException failure) {
-                throw new StoreException(Task.BRING_UP_TO_DATE, name, nameOf(aside), failure);
+                throw new StoreException(Task.BRING_UP_TO_DATE, name, OpenFile.nameOf(aside), failure);
             }
         }
     }
 
-    private static Path copyAside(Connection connection, Path file, String name, int firstStep) {
-        String wanted = name + ".before-step-" + firstStep;
-        Path aside = file.resolveSibling(wanted);
-        for (int number = 2; Files.exists(aside); number++) {
-            aside = file.resolveSibling(wanted + "-" + number);
-        }
+    private static Path copyAside(Connection connection, Path file, int firstStep) {
+        Path aside = free(SqliteFile.beside(file, ".before-step-" + firstStep));
         try {
             SqliteFile.copy(connection, aside);
             return aside;
         } catch (SQLException | IOException failure) {
-            throw new StoreException(Task.COPY_ASIDE, name, nameOf(aside), failure);
+            throw new StoreException(Task.COPY_ASIDE, OpenFile.nameOf(file), OpenFile.nameOf(aside), failure);
         }
+    }
+
+    /** Returns a name that no file has: the one wanted, or with the first free number behind it. */
+    static Path free(Path wanted) {
+        Path free = wanted;
+        for (int number = 2; Files.exists(free); number++) {
+            free = SqliteFile.beside(wanted, "-" + number);
+        }
+        return free;
     }
 
     /**
@@ -124,22 +138,51 @@ public final class SqliteShelf implements LabBookShelf {
      */
     @Override
     public LabBook create(Path file) {
-        String name = nameOf(file);
+        return create(file, empty -> true).orElseThrow();
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * @throws StoreException if the file or its folder fails
+     */
+    @Override
+    public Optional<LabBook> create(Path file, Predicate<LabBook> filling) {
+        return begun(file, part -> {
+            Session session = new Session(SqliteFile.fresh(part).getConnection());
+            try (LabBook unnamed = new SqliteLabBook(OpenFile.unnamed(file, steps), session, clock)) {
+                return filling.test(unnamed);
+            }
+        });
+    }
+
+    /** Fills a file that has no name yet and returns whether it is to get one. */
+    @FunctionalInterface
+    private interface Part {
+        boolean fill(Path part) throws SQLException;
+    }
+
+    private Optional<LabBook> begun(Path file, Part filling) {
         if (Files.exists(file)) {
-            throw refused("book.file-exists", file);
+            throw refused("book.file-exists", file.toString());
         }
         try {
             Path part = SqliteFile.partOf(file);
             try {
                 steps.take(SqliteFile.fresh(part));
+                if (!filling.fill(part)) {
+                    return Optional.empty();
+                }
                 SqliteFile.moveIntoPlace(part, file);
             } finally {
                 SqliteFile.delete(part);
             }
-            return opened(file, name);
-        } catch (IOException | SQLException | FlywayException failure) {
-            throw new StoreException(Task.CREATE, name, failure);
+        } catch (FileAlreadyExistsException cameBetween) {
+            throw refused("book.file-exists", file.toString());
+        } catch (IOException | SQLException | FlywayException | JdbiException failure) {
+            throw new StoreException(Task.CREATE, OpenFile.nameOf(file), failure);
         }
+        return Optional.of(new Opening(clock, steps).open(file));
     }
 
     /**
@@ -149,29 +192,17 @@ public final class SqliteShelf implements LabBookShelf {
      */
     @Override
     public LabBook rebuild(Path file, ChainSource source) {
-        String name = nameOf(file);
-        if (Files.exists(file)) {
-            throw refused("book.file-exists", file);
-        }
         int step = source.outline().step();
         if (step > steps.newest()) {
             throw new OpeningRefused(
                     Problem.error("file", "book.newer", source.outline().place().file(), step, steps.newest())
                             .at(source.outline().place()));
         }
-        try {
-            Path part = SqliteFile.partOf(file);
-            try {
-                steps.take(SqliteFile.fresh(part));
-                fill(part, source);
-                SqliteFile.moveIntoPlace(part, file);
-            } finally {
-                SqliteFile.delete(part);
-            }
-            return opened(file, name);
-        } catch (IOException | SQLException | FlywayException | JdbiException failure) {
-            throw new StoreException(Task.CREATE, name, failure);
-        }
+        return begun(file, part -> {
+                    fill(part, source);
+                    return true;
+                })
+                .orElseThrow();
     }
 
     private static void fill(Path part, ChainSource source) throws SQLException {
@@ -185,22 +216,27 @@ public final class SqliteShelf implements LabBookShelf {
         }
     }
 
-    private void refuseNewer(int version, String name) {
+    @Override
+    public Answer<BookCopy> backUp(Path book, Path folder) {
+        versionOf(book);
+        refuseForeignLog(book);
+        return new Backups(clock, steps).backUp(book, folder);
+    }
+
+    @Override
+    public Answer<BookCopy> restore(Path backup, Path book) {
+        versionOf(backup);
+        refuseForeignLog(backup);
+        return new Backups(clock, steps).restore(backup, book);
+    }
+
+    static void refuseNewer(int version, String name, Steps steps) {
         if (version > steps.newest()) {
             throw refused("book.newer", name, version, steps.newest());
         }
     }
 
-    private static String nameOf(Path file) {
-        Path name = file.toAbsolutePath().getFileName();
-        return name == null ? file.toString() : name.toString();
-    }
-
-    private static OpeningRefused refused(String code, Path file) {
-        return refused(code, file.toString());
-    }
-
-    private static OpeningRefused refused(String code, Object... values) {
+    static OpeningRefused refused(String code, Object... values) {
         return new OpeningRefused(Problem.error("file", code, values));
     }
 }

@@ -42,6 +42,14 @@ final class StoredRows {
         return read(table, query);
     }
 
+    /** Reads the rows of one entry. */
+    static StoredRows readOne(Handle handle, RecordTable<?> table, long entryNo) {
+        return read(
+                table,
+                name -> handle.createQuery("SELECT * FROM " + name + " WHERE entry_no = :one")
+                        .bind("one", entryNo));
+    }
+
     private static StoredRows read(RecordTable<?> table, Function<String, Query> query) {
         Map<Long, List<StoredRow>> parts = new HashMap<>();
         for (String name : table.partTables()) {

@@ -266,9 +266,14 @@ class BookCommandsTest {
     void verifiesALabBookNobodyTouched() {
         Said said = terminal.json("verify", "--book", "lab.book");
         assertThat(said.status()).isZero();
-        assertThat(said.json()).containsOnlyKeys("intact", "counts", "problems").containsEntry("intact", true);
+        assertThat(said.json())
+                .containsOnlyKeys("intact", "integrity", "schema", "head", "entries", "faults", "counts", "problems")
+                .containsEntry("intact", true)
+                .containsEntry("integrity", true)
+                .containsEntry("schema", true)
+                .containsEntry("faults", List.of());
         assertThat(terminal.run("verify", "--book", "lab.book").out())
-                .contains("every entry matches its hash")
+                .contains("Every entry matches its hash")
                 .containsPattern("Trials +3");
     }
 

@@ -113,6 +113,7 @@ class UsageTest {
                         "export",
                         "restore",
                         "verify",
+                        "backup",
                         "demo");
     }
 

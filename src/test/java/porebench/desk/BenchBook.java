@@ -14,8 +14,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import porebench.desk.form.Tasks;
 import porebench.exchange.CsvSheets;
+import porebench.method.Answer;
 import porebench.method.MeterType;
 import porebench.method.MoistureState;
 import porebench.method.Role;
@@ -42,6 +44,7 @@ import porebench.record.MixId;
 import porebench.record.Printed;
 import porebench.record.Trial;
 import porebench.record.TrialId;
+import porebench.record.port.BookCopy;
 import porebench.record.port.ChainSource;
 import porebench.record.port.LabBookShelf;
 import porebench.record.port.OutputFile;
@@ -217,6 +220,21 @@ public final class BenchBook {
             @Override
             public LabBook create(Path file) {
                 throw new UnsupportedOperationException("these pages begin no lab book");
+            }
+
+            @Override
+            public Optional<LabBook> create(Path file, Predicate<LabBook> filling) {
+                throw new UnsupportedOperationException("these pages begin no lab book");
+            }
+
+            @Override
+            public Answer<BookCopy> backUp(Path book, Path folder) {
+                throw new UnsupportedOperationException("these pages back nothing up");
+            }
+
+            @Override
+            public Answer<BookCopy> restore(Path backup, Path book) {
+                throw new UnsupportedOperationException("these pages restore nothing");
             }
         };
     }

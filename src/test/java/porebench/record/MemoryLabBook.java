@@ -108,8 +108,8 @@ public final class MemoryLabBook implements LabBook {
     }
 
     @Override
-    public List<Problem> verify() {
-        return List.of();
+    public BookCheck check(Optional<Head> noted) {
+        return new BookCheck(true, true, head(), Map.of(), List.of(), List.of());
     }
 
     @Override

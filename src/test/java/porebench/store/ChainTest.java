@@ -75,7 +75,7 @@ class ChainTest {
 
     @Test
     void everyTableRefusesToBeChangedOrToLoseRows() throws SQLException {
-        assertThat(tables()).hasSize(17);
+        assertThat(tables()).hasSize(20);
         for (String table : tables()) {
             assertThat(strings("SELECT count(*) FROM " + table)).isNotEqualTo(List.of("0"));
             assertThatExceptionOfType(SQLException.class)

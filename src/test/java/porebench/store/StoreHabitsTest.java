@@ -35,8 +35,9 @@ class StoreHabitsTest {
     @Test
     void everyTaskHasItsWordsAndEveryWordItsTask() {
         ResourceBundle words = ResourceBundle.getBundle("porebench.store.failures", Locale.ROOT);
-        List<String> keys = Arrays.stream(StoreException.Task.values())
-                .map(StoreException.Task::key)
+        List<String> keys = Stream.concat(
+                        Arrays.stream(StoreException.Task.values()).map(StoreException.Task::key),
+                        Arrays.stream(Reason.values()).map(Reason::key).filter(key -> !key.isEmpty()))
                 .toList();
         assertThat(words.keySet()).containsExactlyInAnyOrderElementsOf(keys);
         for (StoreException.Task task : StoreException.Task.values()) {
@@ -82,7 +83,7 @@ class StoreHabitsTest {
                 queries.incrementAndGet();
             }
         }));
-        try (LabBook book = new SqliteLabBook("book", session, Books.CLOCK, Steps.ALL.newest())) {
+        try (LabBook book = new SqliteLabBook(OpenFile.unnamed(file, Steps.ALL), session, Books.CLOCK)) {
             queries.set(0);
             assertThat(book.latest(MixDesign.class)).hasSize(1);
             int forOne = queries.get();

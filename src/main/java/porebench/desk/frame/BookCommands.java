@@ -107,17 +107,21 @@ final class BookCommands {
         tools.asker().tell(over, texts.get("export.title"), texts.get("export.done", folder.toString(), names));
     }
 
-    /** Checks that nothing in the chain of histories was changed outside the program. */
+    /** Checks the whole lab book: file, tables, indexes and the chain of entries. */
     void verify() {
-        work(texts.get("verify.doing"), () -> desk.book().verify(), problems -> {
-            if (problems.isEmpty()) {
+        work(texts.get("verify.doing"), () -> desk.book().check(Optional.empty()), check -> {
+            if (check.problems().isEmpty()) {
                 tools.asker()
                         .tell(
                                 over,
                                 texts.get("verify.title"),
-                                texts.get("verify.good", desk.book().name()));
+                                texts.get(
+                                        "verify.good",
+                                        desk.book().name(),
+                                        check.head().entries(),
+                                        check.head().printed()));
             } else {
-                tools.asker().problems(over, texts.get("verify.title"), problems);
+                tools.asker().problems(over, texts.get("verify.title"), check.problems());
             }
         });
     }

@@ -3,13 +3,17 @@ package porebench.desk.frame;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import porebench.method.Answer;
 import porebench.method.Problem;
+import porebench.record.BookCheck;
 import porebench.record.ChainTaker;
 import porebench.record.Draft;
 import porebench.record.Head;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Version;
+import porebench.record.port.BookCopy;
 import porebench.record.port.ChainSource;
 import porebench.record.port.LabBookShelf;
 
@@ -41,6 +45,21 @@ final class GuardedBook implements LabBook {
             @Override
             public LabBook create(Path file) {
                 return new GuardedBook(shelf.create(file));
+            }
+
+            @Override
+            public Optional<LabBook> create(Path file, Predicate<LabBook> filling) {
+                return shelf.create(file, filling).map(GuardedBook::new);
+            }
+
+            @Override
+            public Answer<BookCopy> backUp(Path file, Path folder) {
+                return shelf.backUp(file, folder);
+            }
+
+            @Override
+            public Answer<BookCopy> restore(Path backup, Path file) {
+                return shelf.restore(backup, file);
             }
         };
     }
@@ -81,8 +100,18 @@ final class GuardedBook implements LabBook {
     }
 
     @Override
-    public synchronized List<Problem> verify() {
-        return book.verify();
+    public synchronized BookCheck check(Optional<Head> noted) {
+        return book.check(noted);
+    }
+
+    @Override
+    public synchronized List<Problem> warnings() {
+        return book.warnings();
+    }
+
+    @Override
+    public synchronized Optional<Problem> notWritable() {
+        return book.notWritable();
     }
 
     @Override

@@ -1,0 +1,27 @@
+package porebench.command;
+
+import java.nio.file.Path;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import porebench.method.Answer;
+import porebench.record.port.BookCopy;
+
+/** {@code backup}: a lab book, with what its log holds, as one checked file in a folder. */
+@Command(name = "backup")
+final class BackupCommand extends BookCommand {
+    @Parameters(paramLabel = "<folder>", descriptionKey = "folder")
+    private Path folder;
+
+    BackupCommand(Surroundings here, Ports ports) {
+        super(here, ports);
+    }
+
+    @Override
+    Outcome carryOut() {
+        Answer<BookCopy> backup = ports().shelf().get().backUp(bookFile(), folder);
+        backup.value().ifPresent(done -> acted());
+        return backup.value()
+                .map(copy -> Outcome.done(new BookCopyReport(copy, "backup.done", words()), backup.problems()))
+                .orElseGet(() -> Outcome.refused(backup.problems()));
+    }
+}

@@ -1,0 +1,90 @@
+package porebench.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.sqlite.SQLiteDataSource;
+import porebench.method.Problem;
+import porebench.record.LabBook;
+import porebench.store.StoreException.Task;
+
+/** Opens the file of a lab book of this version, to be written when it may be and else to be read, and looks it over quickly. */
+final class Opening {
+    private final Clock clock;
+    private final Steps steps;
+
+    Opening(Clock clock, Steps steps) {
+        this.clock = clock;
+        this.steps = steps;
+    }
+
+    /** Returns whether a lab book can be written: its file, and its folder for the log. */
+    static boolean mayWrite(Path file) {
+        return Files.isWritable(file) && Files.isWritable(file.toAbsolutePath().getParent());
+    }
+
+    LabBook open(Path file) {
+        String name = OpenFile.nameOf(file);
+        try {
+            if (mayWrite(file)) {
+                try {
+                    return opened(file, SqliteFile.existing(file), true);
+                } catch (SQLException failure) {
+                    // A medium may be write-protected where the permissions do not say so.
+                    if (Reason.of(failure) != Reason.READ_ONLY) {
+                        throw failure;
+                    }
+                }
+            }
+            return opened(
+                    file,
+                    FileIdentity.logBeside(file).isEmpty() ? SqliteFile.alone(file) : SqliteFile.readOnly(file),
+                    false);
+        } catch (SQLException | IOException failure) {
+            throw new StoreException(Task.OPEN, name, failure);
+        }
+    }
+
+    private LabBook opened(Path file, SQLiteDataSource source, boolean toWrite) throws SQLException, IOException {
+        String name = OpenFile.nameOf(file);
+        Optional<FileIdentity> identity = toWrite ? Optional.of(new FileIdentity(file)) : Optional.empty();
+        @Nullable Path noted = null;
+        Connection connection = source.getConnection();
+        try {
+            noted = OpenHere.opened(file);
+            // The header misses what another window's log still holds.
+            SqliteShelf.refuseNewer(SqliteFile.version(connection), name, steps);
+            Session session = new Session(connection);
+            session.whenClosed(OpenHere.closing(noted));
+            return new SqliteLabBook(looked(name, session, identity, toWrite), session, clock);
+        } catch (SQLException | IOException | RuntimeException failure) {
+            connection.close();
+            if (noted != null) {
+                OpenHere.closed(noted);
+            }
+            throw failure;
+        }
+    }
+
+    private OpenFile looked(String name, Session session, Optional<FileIdentity> identity, boolean toWrite)
+            throws IOException {
+        Inspection.Quick quick = session.read(handle -> Inspection.quick(handle, steps, name));
+        if (identity.isPresent()) {
+            identity.get().remember(session.read(handle -> Inspection.headOf(handle)));
+        }
+        List<Problem> warnings = new ArrayList<>(quick.problems());
+        if (toWrite) {
+            return new OpenFile(name, identity, warnings, quick.notWritable(), steps);
+        }
+        warnings.add(Problem.warning("file", "book.read-only", name));
+        return new OpenFile(
+                name, identity, warnings, Optional.of(Problem.error("file", "book.read-only", name)), steps);
+    }
+}
