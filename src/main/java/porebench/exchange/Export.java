@@ -12,7 +12,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import porebench.record.Evidence;
+import porebench.record.FactorIssue;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Version;
@@ -26,13 +30,27 @@ final class Export {
 
     static List<Path> write(LabBook book, OutputFolder folder) {
         Map<String, OutputFile.Content> files = new LinkedHashMap<>();
-        CsvSheets.FORMATS.forEach(format -> files.put(format.fileName(), newest(book, format)));
+        CsvSheets.FORMATS.forEach(format -> files.put(format.fileName(), newest(book, ofBook(format, book))));
         try {
             return folder.write(files);
         } catch (IOException failure) {
             throw new ExchangeException(
                     ExchangeException.Task.EXPORT, folder.path().toString(), failure);
         }
+    }
+
+    /** Returns the format of a file, which says of a factor whether its ground has changed in this book since its issue. */
+    private static Format<? extends Kept> ofBook(Format<? extends Kept> format, LabBook book) {
+        if (!(format instanceof FactorIssueFormat)) {
+            return format;
+        }
+        Set<String> untrue = Evidence.ofAll(book).stream()
+                .flatMap(evidence -> evidence.issues().stream()
+                        .map(Version::value)
+                        .filter(issue -> !evidence.whyUntrue(issue).isEmpty()))
+                .map(FactorIssue::recordId)
+                .collect(Collectors.toSet());
+        return new FactorIssueFormat(issue -> untrue.contains(issue.recordId()));
     }
 
     private static <T extends Kept> OutputFile.Content newest(LabBook book, Format<T> format) {

@@ -35,14 +35,19 @@ final class LabFiles {
             + trial("T-3", "M-1", 3, "5.5", "no");
 
     private static final String ISSUE_COLUMNS = "mix_id,revision,action,factor_pct,determination_id,meter_type,"
-            + "in_force_from,recheck_by,issued_by,approved_by,reason,mix_version,source_versions,profile_id\n";
+            + "in_force_from,recheck_by,issued_by,approved_by,reason,mix_version,source_versions,profile_id,"
+            + "trial_versions,doubts_taken_on\n";
+
+    private static final String NEVER_CALIBRATED = "|trial.meter-never-calibrated|Never calibrated|Bo Check|Bought new";
 
     private LabFiles() {}
 
-    /** A factor of 0.4 % for the plain mix. */
+    /** A factor of 0.4 % for the plain mix, on the three trials, whose meter was never calibrated. */
     static String issue(String inForceFrom, String recheckBy) {
         return ISSUE_COLUMNS + "M-1,1,issued,0.4,M-1/1,B," + inForceFrom + "," + recheckBy
-                + ",Ada Test,Bo Check,First factor,,,astm-c231\n";
+                + ",Ada Test,Bo Check,First factor,1,S-1:1;S-2:1,astm-c231,T-1:1;T-2:1;T-3:1,T-1" + NEVER_CALIBRATED
+                + ";T-2"
+                + NEVER_CALIBRATED + ";T-3" + NEVER_CALIBRATED + "\n";
     }
 
     /** Writes sources, a meter, the plain mix and three trials, and begins the lab book {@code lab.book} with them. */

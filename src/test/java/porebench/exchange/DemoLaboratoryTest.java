@@ -277,4 +277,26 @@ class DemoLaboratoryTest {
     private static List<String> codes(List<Problem> problems) {
         return problems.stream().map(Problem::code).toList();
     }
+
+    @Test
+    void aFactorWhoseSourceChangedIsNotInForceAfterExportAndImport() {
+        new CsvSheets().export(book, porebench.record.port.OutputFolder.fresh(folder.resolve("out")));
+        List<porebench.record.Incoming> incoming = new java.util.ArrayList<>();
+        for (Format<?> format : CsvSheets.FORMATS) {
+            var sheet = new CsvSheets().records(folder.resolve("out").resolve(format.fileName()));
+            assertThat(sheet.problems()).isEmpty();
+            sheet.rows()
+                    .forEach(row -> incoming.add(new porebench.record.Incoming(
+                            new porebench.method.Place(format.fileName(), row.line(), 0), row.value())));
+        }
+        try (LabBook other = new SqliteShelf(CLOCK).create(folder.resolve("second.porebench"))) {
+            var checked = porebench.record.Intake.check(other, incoming);
+            assertThat(other.keep(checked.drafts(), "A", "imported")).isEmpty();
+            Map<String, FactorState> states = RegisterRow.ofAll(other, DAY).stream()
+                    .collect(Collectors.toMap(row -> row.mixId().text(), RegisterRow::state));
+            // S-09 of HG-106 has a new ledge; HG-101 is as it was.
+            assertThat(states).containsEntry("HG-106", FactorState.NOT_VERIFIED);
+            assertThat(states).containsEntry("HG-101", FactorState.IN_FORCE);
+        }
+    }
 }

@@ -22,9 +22,9 @@ import porebench.method.Role;
 import porebench.print.PdfPress;
 import porebench.record.FactorIssue;
 import porebench.record.FactorState;
+import porebench.record.IssueDoubt;
 import porebench.record.LabBook;
 import porebench.record.MixId;
-import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
 import porebench.record.port.Paper;
 import porebench.store.Books;
@@ -82,6 +82,20 @@ class FactorModelTest {
 
     private void reason(String text) {
         model.history().update("reason", model.history().draft().withReason(text));
+        takeOn();
+    }
+
+    /** Ticks every doubt: the trials state no masses, and the meter was never calibrated. */
+    private void takeOn() {
+        IssueDraft draft = model.history().draft().withOverrideBy("M. Ash").withOverrideReason("looked at");
+        for (IssueDoubt doubt : model.doubts()) {
+            draft = draft.withTaken(doubt.key(), true);
+        }
+        model.history().update("doubts", draft);
+    }
+
+    private static List<String> errors(List<Problem> problems) {
+        return codes(problems.stream().filter(Problem::isError).toList());
     }
 
     private static List<String> codes(List<Problem> problems) {
@@ -100,33 +114,34 @@ class FactorModelTest {
     void asksForAReasonOnlyOnceItWasTried() {
         trials("5.4", "5.4", "5.4");
         assertThat(codes(model.problems())).doesNotContain("form.required");
-        assertThat(codes(model.issue())).containsExactly("form.required");
+        takeOn();
+        assertThat(errors(model.issue())).containsExactly("form.required");
         assertThat(codes(model.problems())).contains("form.required");
         assertThat(model.revisions()).isEmpty();
     }
 
     @Test
-    void aMeterOutOfDateIsTakenOnByNameAndReason() {
+    void eachDoubtIsTickedAndTakenOnByNameAndReason() {
         trials("5.4", "5.4", "5.4");
-        assertThat(model.needsOverride()).isFalse();
-        LocalDate day = LocalDate.of(2025, 10, 1);
-        Books.keep(
-                book,
-                SampleCalibrations.bowlCalibration("C-1", "B-1", day, "11.207"),
-                SampleCalibrations.dialCalibration("C-2", "B-1", day, "0.0", "5.0", "10.0"));
-        desk.refresh();
-        reason("first factor");
+        model.history().update("reason", model.history().draft().withReason("first factor"));
         assertThat(model.needsOverride()).isTrue();
-        assertThat(codes(model.problems())).contains("issue.meter-not-trusted");
         assertThat(model.canIssue()).isTrue();
-        assertThat(codes(model.issue())).containsExactly("issue.meter-not-trusted");
+        assertThat(errors(model.issue())).containsExactly("issue.doubts-open");
         model.history().update("who", model.history().draft().withOverrideBy("M. Ash"));
-        assertThat(codes(model.issue())).containsExactly("issue.override-incomplete");
+        assertThat(errors(model.issue())).contains("issue.doubts-open", "issue.override-incomplete");
         model.history().update("why", model.history().draft().withOverrideReason("checked the day after"));
+        assertThat(errors(model.issue())).containsExactly("issue.doubts-open");
+        List<IssueDoubt> doubts = model.doubts();
+        for (IssueDoubt doubt : doubts) {
+            assertThat(model.revisions()).isEmpty();
+            assertThat(errors(model.issue())).containsExactly("issue.doubts-open");
+            model.history().update("doubt", model.history().draft().withTaken(doubt.key(), true));
+        }
         assertThat(model.issue()).isEmpty();
         FactorIssue issued = model.revisions().get(0);
-        assertThat(issued.overrideBy()).isEqualTo("M. Ash");
-        assertThat(issued.overrideReason()).isEqualTo("checked the day after");
+        assertThat(issued.takenOn()).hasSize(doubts.size());
+        assertThat(issued.takenOn())
+                .allMatch(taken -> taken.by().equals("M. Ash") && taken.reason().equals("checked the day after"));
     }
 
     @Test
