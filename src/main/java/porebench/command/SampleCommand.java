@@ -9,12 +9,15 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import porebench.method.Answer;
+import porebench.method.FigureName;
+import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.sample.Batch;
 import porebench.method.sample.CorrectionSample;
 import porebench.method.sample.WeighOut;
 import porebench.quantity.Volume;
+import porebench.quantity.VolumeUnit;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
 
@@ -61,6 +64,7 @@ final class SampleCommand extends OneCommand {
         Optional<Batch> batch = mix.map(MixDesign::batch).map(b -> b.withWetSieved(b.wetSieved() || wetSieved));
         Optional<Answer<CorrectionSample>> answer = batch.map(b -> CorrectionSample.of(b, bowl));
         answer.ifPresent(a -> own.addAll(a.problems()));
+        checkSmall(profile, own);
         List<Problem> all = mixes.with(own);
         if (Problem.anyError(own)) {
             return Outcome.refused(all);
@@ -69,6 +73,14 @@ final class SampleCommand extends OneCommand {
         WeighOut weighOut = WeighOut.of(sample, trials, sparePercent.doubleValue(), profile);
         return Outcome.done(
                 new SampleReport(here(), mix.orElseThrow(), batch.orElseThrow().wetSieved(), sample, weighOut), all);
+    }
+
+    private void checkSmall(Profile profile, List<Problem> problems) {
+        double litres = bowl.in(VolumeUnit.LITRE);
+        double least = profile.number(FigureName.LEAST_BOWL);
+        if (Limit.BOWL.holds(litres) && litres < least) {
+            problems.add(Problem.warning("bowl", "trial.bowl-small", litres, least, profile.title()));
+        }
     }
 
     private void checkNumbers(List<Problem> problems) {

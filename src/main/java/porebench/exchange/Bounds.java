@@ -1,6 +1,7 @@
 package porebench.exchange;
 
 import java.math.BigDecimal;
+import porebench.method.Limit;
 
 /**
  * The numbers that a column may hold. They tell a slip of the pen from a reading; what is doubtful is judged elsewhere.
@@ -14,6 +15,11 @@ record Bounds(BigDecimal lowInclusive, BigDecimal highInclusive) {
 
     /** Shares of a whole, in %, which may be above 100 for moisture. */
     static final Bounds PERCENT = of("0", "1000");
+
+    /** What a quantity can be at all. */
+    static Bounds of(Limit limit) {
+        return new Bounds(limit.lowInclusive(), limit.highInclusive());
+    }
 
     static Bounds of(String lowInclusive, String highInclusive) {
         return new Bounds(new BigDecimal(lowInclusive), new BigDecimal(highInclusive));

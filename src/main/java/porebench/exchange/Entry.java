@@ -6,9 +6,11 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.time.format.ResolverStyle;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import porebench.method.Problem;
@@ -38,6 +40,7 @@ final class Entry {
     private final CsvRows.Raw raw;
     private final Map<String, Integer> places;
     private final Findings findings;
+    private final Set<String> refused = new HashSet<>();
     private String subject = "";
     private boolean good;
 
@@ -73,6 +76,11 @@ final class Entry {
         return good;
     }
 
+    /** Returns whether something was wrong with a cell. */
+    boolean isRefused(String column) {
+        return refused.contains(column);
+    }
+
     /** From here on messages name what the row is about besides the column. */
     void isAbout(String name) {
         subject = Findings.quoted(name);
@@ -81,6 +89,7 @@ final class Entry {
     /** Notes an error in a cell and spoils the row. */
     void error(String column, String code, Object... values) {
         good = false;
+        refused.add(column);
         findings.error(line(), places.getOrDefault(column, 0), column, code, values);
     }
 

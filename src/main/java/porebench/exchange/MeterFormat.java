@@ -2,6 +2,7 @@ package porebench.exchange;
 
 import java.util.List;
 import java.util.Optional;
+import porebench.method.Limit;
 import porebench.method.MeterType;
 import porebench.record.Meter;
 import porebench.record.MeterId;
@@ -10,9 +11,6 @@ import porebench.record.MeterId;
 final class MeterFormat implements Format.RowByRow<Meter> {
     private static final Columns COLUMNS = Columns.of(
             "meter_id,meter_type,serial,bowl_volume,bowl_volume_unit,division_pct,scale_top_pct,in_service", "remarks");
-
-    /** A scale is divided and ends somewhere between these, in % air. */
-    private static final Bounds SCALE = Bounds.of("0.001", "100");
 
     @Override
     public Class<Meter> type() {
@@ -39,8 +37,8 @@ final class MeterFormat implements Format.RowByRow<Meter> {
         Optional<MeterId> id = entry.id("meter_id", MeterId::new);
         Optional<MeterType> type = entry.choice("meter_type", List.of(MeterType.values()), MeterType::name);
         var bowl = Bowls.read(entry);
-        var division = entry.number("division_pct", SCALE);
-        var top = entry.number("scale_top_pct", SCALE);
+        var division = entry.number("division_pct", Bounds.of(Limit.DIVISION));
+        var top = entry.number("scale_top_pct", Bounds.of(Limit.SCALE_TOP));
         Optional<Boolean> inService = entry.yesNo("in_service");
         if (id.isEmpty()
                 || type.isEmpty()
@@ -50,7 +48,7 @@ final class MeterFormat implements Format.RowByRow<Meter> {
                 || inService.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Meter(
+        Meter meter = new Meter(
                 id.get(),
                 type.get(),
                 entry.text("serial"),
@@ -58,7 +56,9 @@ final class MeterFormat implements Format.RowByRow<Meter> {
                 division.get(),
                 top.get(),
                 inService.get(),
-                entry.text("remarks")));
+                entry.text("remarks"));
+        meter.checkScale().ifPresent(problem -> entry.error("scale_top_pct", problem));
+        return Optional.of(meter);
     }
 
     @Override

@@ -2,10 +2,9 @@ package porebench.exchange;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import porebench.method.Limit;
 import porebench.method.profile.Profiles;
 import porebench.method.sample.Batch;
 import porebench.method.sample.BatchVolume;
@@ -35,11 +34,6 @@ final class MixDesignFormat implements Format<MixDesign> {
     private static final Columns COLUMNS = Columns.of(
             "mix_id,mix_title,batch_volume,batch_volume_unit,target_air_pct," + ConstituentCells.COLUMNS,
             "measured_density,measured_density_unit,wet_sieved,soak_minutes,air_tolerance_pct,profile_id,remarks");
-
-    /** A batch is between a thimble and a shipload, in cubic metres. */
-    private static final double LEAST_CUBIC_METRES = 1e-6;
-
-    private static final double MOST_CUBIC_METRES = 1e5;
 
     @Override
     public Class<MixDesign> type() {
@@ -76,17 +70,20 @@ final class MixDesignFormat implements Format<MixDesign> {
                         ? Optional.of(false)
                         : group.stating("wet_sieved").yesNo("wet_sieved");
         Optional<BigDecimal> soak =
-                group.stating("soak_minutes").optionalNumber("soak_minutes", Bounds.of("0", "100000"));
+                group.stating("soak_minutes").optionalNumber("soak_minutes", Bounds.of(Limit.MIX_SOAK));
         Optional<BigDecimal> tolerance =
-                group.stating("air_tolerance_pct").optionalNumber("air_tolerance_pct", Bounds.of("0", "30"));
-        List<Constituent> constituents = constituents(group);
+                group.stating("air_tolerance_pct").optionalNumber("air_tolerance_pct", Bounds.of(Limit.AIR_TOLERANCE));
+        ConstituentRows constituents = ConstituentRows.read(group);
+        if (wetSieved.isPresent()) {
+            constituents.check(new Batch(constituents.values(), volume, air.orElse(BigDecimal.ZERO), wetSieved.get()));
+        }
         if (air.isEmpty() || wetSieved.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new MixDesign(
                 new MixId(group.name()),
                 group.stating("mix_title").text("mix_title"),
-                new Batch(constituents, volume, air.get(), wetSieved.get()),
+                new Batch(constituents.values(), volume, air.get(), wetSieved.get()),
                 soak,
                 tolerance,
                 group.stating("profile_id").optionalWord("profile_id").orElse(Profiles.DEFAULT_ID),
@@ -123,26 +120,7 @@ final class MixDesignFormat implements Format<MixDesign> {
             return new BatchVolume.FromConstituents();
         }
         BatchVolume.Stated volume = new BatchVolume.Stated(new Typed<>(number.get(), unit.get()));
-        double cubicMetres = volume.volume().value().cubicMetres();
-        if (cubicMetres < LEAST_CUBIC_METRES || cubicMetres > MOST_CUBIC_METRES) {
-            stated.error("batch_volume", "csv.batch-impossible", volume.volume().toString());
-        }
         return volume;
-    }
-
-    private static List<Constituent> constituents(RowGroup group) {
-        List<Constituent> constituents = new ArrayList<>();
-        Map<Constituent, Integer> seen = new HashMap<>();
-        for (Entry entry : group.rows()) {
-            ConstituentCells.read(entry).ifPresent(constituent -> {
-                Integer twin = seen.putIfAbsent(constituent, entry.line());
-                if (twin != null) {
-                    entry.error("constituent", "csv.constituent-twice", constituent.name(), group.name(), twin);
-                }
-                constituents.add(constituent);
-            });
-        }
-        return constituents;
     }
 
     @Override

@@ -2,6 +2,7 @@ package porebench.exchange;
 
 import java.util.List;
 import java.util.Optional;
+import porebench.method.Limit;
 import porebench.method.Role;
 import porebench.record.Source;
 import porebench.record.SourceId;
@@ -37,8 +38,8 @@ final class SourceFormat implements Format.RowByRow<Source> {
     public Optional<Source> read(Entry entry) {
         Optional<SourceId> id = entry.id("source_id", SourceId::new);
         Optional<Role> role = entry.choice("role", ROLES, Role::symbol);
-        var density = entry.optionalNumber("relative_density", Bounds.of("0.5", "8"));
-        var absorption = entry.optionalNumber("absorption_pct", Bounds.of("0", "40"));
+        var density = entry.optionalNumber("relative_density", Bounds.of(Limit.RELATIVE_DENSITY));
+        var absorption = entry.optionalNumber("absorption_pct", Bounds.of(Limit.ABSORPTION));
         if (id.isEmpty() || role.isEmpty()) {
             return Optional.empty();
         }

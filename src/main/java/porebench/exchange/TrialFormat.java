@@ -5,8 +5,10 @@ import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import porebench.method.Limit;
 import porebench.method.MeterType;
 import porebench.method.trial.Readings;
+import porebench.method.trial.TrialLimits;
 import porebench.method.trial.Withdrawal;
 import porebench.quantity.Mass;
 import porebench.quantity.MassUnit;
@@ -26,7 +28,7 @@ final class TrialFormat implements Format.RowByRow<Trial> {
             "determination_id,kept_because,struck_because,coarse_mass_unit,simulated");
 
     private static final Bounds READING = Bounds.of("0", "100");
-    private static final Bounds WATER = Bounds.of("-20", "100");
+    private static final Bounds WATER = Bounds.of(Limit.WATER);
 
     @Override
     public Class<Trial> type() {
@@ -94,7 +96,7 @@ final class TrialFormat implements Format.RowByRow<Trial> {
             fine = mass(entry, "fine_mass", unit);
             coarse = mass(entry, "coarse_mass", coarseUnit);
         }
-        Optional<BigDecimal> soak = entry.optionalNumber("soak_minutes", Bounds.of("0", "100000"));
+        Optional<BigDecimal> soak = entry.optionalNumber("soak_minutes", Bounds.of(Limit.TRIAL_SOAK));
         Optional<BigDecimal> water = entry.optionalNumber("water_temp_c", WATER);
         Optional<Withdrawal> withdrawal = withdrawal(entry);
         Optional<BigDecimal> gauge = entry.optionalNumber("gauge_pct", READING);
@@ -104,8 +106,11 @@ final class TrialFormat implements Format.RowByRow<Trial> {
         if (type.isEmpty() || bowl.isEmpty() || leak.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(
-                new Readings(type.get(), bowl.get(), fine, coarse, soak, water, withdrawal, gauge, h1, h2, leak.get()));
+        Readings readings =
+                new Readings(type.get(), bowl.get(), fine, coarse, soak, water, withdrawal, gauge, h1, h2, leak.get());
+        // Bowl, soak and water were looked at cell by cell.
+        TrialLimits.check(readings).forEach(problem -> entry.error(problem.field() + "_mass", problem));
+        return Optional.of(readings);
     }
 
     private static Optional<MassUnit> massUnit(Entry entry, String column) {

@@ -149,6 +149,11 @@ public final class Intake {
     }
 
     private Optional<Incoming> mix(Incoming one, MixDesign mix) {
+        List<Problem> found = mix.check();
+        found.forEach(problem -> problems.add(problem.at(one.place())));
+        if (Problem.anyError(found)) {
+            return Optional.empty();
+        }
         mix.sources().stream()
                 .sorted()
                 .filter(source -> known(RecordKind.SOURCE, source.text()).isEmpty())

@@ -1,7 +1,9 @@
 package porebench.record;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import porebench.method.MeterType;
+import porebench.method.Problem;
 import porebench.quantity.Require;
 import porebench.quantity.Typed;
 import porebench.quantity.Volume;
@@ -37,6 +39,13 @@ public record Meter(
     /** Returns this meter with another bowl volume. */
     public Meter withBowl(Typed<Volume> other) {
         return new Meter(id, type, serial, other, divisionPercent, scaleTopPercent, inService, remarks);
+    }
+
+    /** Returns the problem that a division is larger than the whole scale. */
+    public Optional<Problem> checkScale() {
+        return divisionPercent.compareTo(scaleTopPercent) <= 0
+                ? Optional.empty()
+                : Optional.of(Problem.error("scaleTop", "meter.division-beyond-top", divisionPercent, scaleTopPercent));
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
+import porebench.method.Problem;
 import porebench.method.sample.Batch;
 import porebench.method.sample.Constituent;
 import porebench.method.sample.CorrectionSample;
@@ -59,6 +60,11 @@ public record MixDesign(
         return batch.wetSieved() == other.batch.wetSieved()
                 && hasSameVolumeAs(other)
                 && stones().equals(other.stones());
+    }
+
+    /** Returns what cannot be right about its batch, as errors, and what is doubtful. */
+    public List<Problem> check() {
+        return CorrectionSample.of(batch, ANY_BOWL).problems();
     }
 
     private boolean hasSameVolumeAs(MixDesign other) {

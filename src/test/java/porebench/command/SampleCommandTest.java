@@ -197,6 +197,6 @@ class SampleCommandTest {
     void refusesAMixThatCannotBe() {
         Said said = sample(LabFiles.PLAIN_MIX.replace(",1,m3,5,", ",0.5,m3,5,"), "M-1");
         assertThat(said.status()).isEqualTo(1);
-        assertThat(said.codes()).containsExactly("mix.volumes-do-not-fit");
+        assertThat(said.codes()).containsExactly("csv.left-out", "mix.volumes-do-not-fit", "command.mix-not-in-file");
     }
 }

@@ -126,7 +126,7 @@ class MixDesignFormatTest {
                 SAND.replace("M-1", ""));
         assertThat(found(sheet))
                 .containsExactly(
-                        "2:3 batch_volume csv.batch-impossible",
+                        "2:3 batch_volume mix.volume-not-positive",
                         "2:5 target_air_pct csv.decimal-comma",
                         "2:7 role csv.not-a-choice",
                         "2:9 mass csv.required",

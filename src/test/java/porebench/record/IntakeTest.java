@@ -202,8 +202,8 @@ class IntakeTest {
 
     @Test
     void aTrialDoesNotJoinTheDeterminationOfAnotherMix() {
-        Intake.Result result = check(Samples.mix("M-8"), Samples.trial("T-8", "M-8", "M-1/1", "5.4"));
-        assertThat(values(result)).containsExactly(Samples.mix("M-8"));
+        Intake.Result result = check(Samples.mix("M-8", "S-1", "S-2"), Samples.trial("T-8", "M-8", "M-1/1", "5.4"));
+        assertThat(values(result)).containsExactly(Samples.mix("M-8", "S-1", "S-2"));
         assertThat(result.problems())
                 .containsExactly(Problem.error("id", "import.determination-of-another-mix", "T-8", "M-1/1", "M-1")
                         .at(line(3)));

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
+import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.method.sample.Batch;
 import porebench.method.sample.BatchVolume;
@@ -26,11 +27,6 @@ import porebench.record.MixId;
  * hide the other problems; what then depends on that value is left unsaid.
  */
 final class MixReader {
-    /** Longer than any concrete waits for its test: a slip of the pen. Common practice, no source. */
-    private static final BigDecimal LONGEST_SOAK_MINUTES = BigDecimal.valueOf(600);
-
-    private static final BigDecimal LEAST_TOLERANCE = new BigDecimal("0.1");
-    private static final BigDecimal GREATEST_TOLERANCE = BigDecimal.TEN;
     private static final Set<String> ABOUT_THE_WHOLE = Set.of("batchVolume", "bowl", "wetSieved");
 
     private final MixDraft draft;
@@ -66,8 +62,8 @@ final class MixReader {
         List<Problem> unread = List.copyOf(problems.subList(beforeBatch, problems.size()));
         checkBatch(batch, unread);
         checkNames();
-        Optional<BigDecimal> soak = within(MixField.SOAK_MINUTES, BigDecimal.ZERO, LONGEST_SOAK_MINUTES);
-        Optional<BigDecimal> tolerance = within(MixField.AIR_TOLERANCE, LEAST_TOLERANCE, GREATEST_TOLERANCE);
+        Optional<BigDecimal> soak = within(MixField.SOAK_MINUTES, Limit.MIX_SOAK);
+        Optional<BigDecimal> tolerance = within(MixField.AIR_TOLERANCE, Limit.AIR_TOLERANCE);
         Optional<BatchFigures> figures = figures(batch, targetAir.isPresent() && volume.isPresent(), unread);
         if (Problem.anyError(problems)) {
             return new MixReading(Optional.empty(), figures, problems);
@@ -168,17 +164,16 @@ final class MixReader {
         return number(field);
     }
 
-    private Optional<BigDecimal> within(MixField field, BigDecimal lowInclusive, BigDecimal highInclusive) {
+    private Optional<BigDecimal> within(MixField field, Limit limit) {
         Optional<BigDecimal> number = number(field);
-        if (number.isPresent()
-                && (number.get().compareTo(lowInclusive) < 0 || number.get().compareTo(highInclusive) > 0)) {
+        if (number.isPresent() && !limit.holds(number.get())) {
             problems.add(Problem.error(
                     field.field(),
                     "form.out-of-range",
                     texts.get(field.nameKey()),
                     number.get(),
-                    lowInclusive,
-                    highInclusive));
+                    limit.lowInclusive(),
+                    limit.highInclusive()));
         }
         return number;
     }

@@ -14,6 +14,7 @@ import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
 import porebench.method.Answer;
 import porebench.method.FigureName;
+import porebench.method.Limit;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.meter.MeterState;
@@ -26,12 +27,6 @@ import porebench.record.MeterStory;
 
 /** The register of meters. */
 final class MetersModel extends RecordModel<Meter, MeterDraft> {
-    /** Bowls outside these limits, in litres, are slips of the pen. */
-    private static final double LEAST_BOWL_LITRES = 0.5;
-
-    private static final double MOST_BOWL_LITRES = 50;
-    private static final String SMALLEST = "0.001";
-
     private Map<MeterId, MeterStory> stories = Map.of();
 
     MetersModel(DeskModel desk, Texts texts) {
@@ -104,12 +99,12 @@ final class MetersModel extends RecordModel<Meter, MeterDraft> {
                 "bowl",
                 texts().get("meter.bowl.plain"),
                 draft.bowl(),
-                limit(LEAST_BOWL_LITRES, unit),
-                limit(MOST_BOWL_LITRES, unit));
+                limit(Limit.BOWL.lowInclusive(), unit),
+                limit(Limit.BOWL.highInclusive(), unit));
         Optional<BigDecimal> division =
-                typed.required("division", texts().get("meter.division.plain"), draft.division(), SMALLEST, "10");
+                typed.required("division", texts().get("meter.division.plain"), draft.division(), Limit.DIVISION);
         Optional<BigDecimal> scaleTop =
-                typed.required("scaleTop", texts().get("meter.scaleTop.plain"), draft.scaleTop(), SMALLEST, "100");
+                typed.required("scaleTop", texts().get("meter.scaleTop.plain"), draft.scaleTop(), Limit.SCALE_TOP);
         checkId(draft, problems);
         if (Problem.anyError(problems)) {
             return Answer.refused(problems);
@@ -123,13 +118,14 @@ final class MetersModel extends RecordModel<Meter, MeterDraft> {
                 scaleTop.orElseThrow(),
                 draft.inService(),
                 draft.remarks().strip());
+        meter.checkScale().ifPresent(problems::add);
         checkBowl(meter, problems);
-        return Answer.of(meter, problems);
+        return Problem.anyError(problems) ? Answer.refused(problems) : Answer.of(meter, problems);
     }
 
     /** Returns a limit in a unit, to three digits, so that the message can name it. */
-    private static String limit(double litres, VolumeUnit unit) {
-        double number = unit.in(VolumeUnit.LITRE.of(litres));
+    private static String limit(BigDecimal litres, VolumeUnit unit) {
+        double number = unit.in(VolumeUnit.LITRE.of(litres.doubleValue()));
         return new BigDecimal(number).round(new MathContext(3)).toPlainString();
     }
 

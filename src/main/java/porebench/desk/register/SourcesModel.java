@@ -10,6 +10,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
 import porebench.method.Answer;
+import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.record.MixDesign;
@@ -20,10 +21,6 @@ import porebench.record.Version;
 
 /** The register of sources. */
 final class SourcesModel extends RecordModel<Source, SourceDraft> {
-    private static final String LIGHTEST = "1.0";
-    private static final String HEAVIEST = "6.0";
-    private static final String MOST_ABSORPTION = "60";
-
     SourcesModel(DeskModel desk, Texts texts) {
         super(desk, texts, Source.class, SourceDraft.BLANK);
         follow();
@@ -62,10 +59,9 @@ final class SourcesModel extends RecordModel<Source, SourceDraft> {
                 "relativeDensity",
                 texts().get("source.relativeDensity.plain"),
                 draft.relativeDensity(),
-                LIGHTEST,
-                HEAVIEST);
+                Limit.RELATIVE_DENSITY);
         Optional<BigDecimal> absorption = typed.optional(
-                "absorption", texts().get("source.absorption.plain"), draft.absorption(), "0", MOST_ABSORPTION);
+                "absorption", texts().get("source.absorption.plain"), draft.absorption(), Limit.ABSORPTION);
         if (isNew()
                 && rows().stream()
                         .anyMatch(

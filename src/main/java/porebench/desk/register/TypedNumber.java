@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import porebench.desk.form.Numbers;
+import porebench.method.Limit;
 import porebench.method.Problem;
 
 /**
@@ -31,6 +32,26 @@ record TypedNumber(Numbers numbers, List<Problem> problems) {
             return Optional.empty();
         }
         return number;
+    }
+
+    /** Reads a field that may be empty, within what its quantity can be. */
+    Optional<BigDecimal> optional(String field, String words, String typed, Limit limit) {
+        return optional(
+                field,
+                words,
+                typed,
+                limit.lowInclusive().toPlainString(),
+                limit.highInclusive().toPlainString());
+    }
+
+    /** Reads a field that must be filled in, within what its quantity can be. */
+    Optional<BigDecimal> required(String field, String words, String typed, Limit limit) {
+        return required(
+                field,
+                words,
+                typed,
+                limit.lowInclusive().toPlainString(),
+                limit.highInclusive().toPlainString());
     }
 
     /** Reads a field that must be filled in. */

@@ -3,6 +3,7 @@ package porebench.method.sample;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import porebench.method.Limit;
 import porebench.method.MoistureState;
 import porebench.method.Problem;
 import porebench.method.Role;
@@ -10,26 +11,15 @@ import porebench.method.Role;
 /**
  * What is impossible or doubtful about a batch, constituent by constituent.
  *
- * <p>Unless another source stands beside them, the limits are common practice, no source: they tell a slip of the pen from
- * stone.
+ * <p>What cannot be is refused by {@link Limit}. Unless another source stands beside them, the limits of what is doubtful are
+ * common practice, no source.
  */
 final class BatchCheck {
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
-    /** More air than this, in %, is foam and not concrete. */
-    private static final BigDecimal HIGHEST_AIR = BigDecimal.valueOf(30);
-
-    private static final double LOWEST_DENSITY = 1000;
-    private static final double HIGHEST_DENSITY = 4500;
-    private static final BigDecimal LOWEST_RELATIVE_DENSITY = new BigDecimal("0.5");
-    private static final BigDecimal HIGHEST_RELATIVE_DENSITY = new BigDecimal("8");
     /** Aggregate of normal weight has a particle density above this, over water: EN 206, definitions (recalled). */
     private static final BigDecimal LIGHT_BELOW = new BigDecimal("2.0");
     /** Aggregate that takes up more than this, in %, is not relatively dense: the pressure method does not fit it. */
     private static final BigDecimal POROUS_ABOVE = BigDecimal.valueOf(5);
-    /** Light aggregate for structural concrete takes up less than this, in %. */
-    private static final BigDecimal HIGHEST_ABSORPTION = BigDecimal.valueOf(40);
-    /** No aggregate on a bench holds more water than this, in %. */
-    static final BigDecimal HIGHEST_MOISTURE = BigDecimal.valueOf(60);
 
     private final Batch batch;
     private final boolean volumeIsComputed;
@@ -53,8 +43,9 @@ final class BatchCheck {
 
     private void targetAir() {
         BigDecimal air = batch.targetAirPercent();
-        if (air.signum() < 0 || air.compareTo(HIGHEST_AIR) > 0) {
-            problems.add(Problem.error("targetAir", "mix.target-air-out-of-range", air, HIGHEST_AIR));
+        if (!Limit.TARGET_AIR.holds(air)) {
+            problems.add(
+                    Problem.error("targetAir", "mix.target-air-out-of-range", air, Limit.TARGET_AIR.highInclusive()));
         }
     }
 
@@ -70,15 +61,23 @@ final class BatchCheck {
     }
 
     private void volume() {
-        if (batch.volume() instanceof BatchVolume.Stated stated
-                && stated.volume().value().cubicMetres() <= 0) {
-            problems.add(Problem.error("batchVolume", "mix.volume-not-positive", stated.volume()));
+        if (batch.volume() instanceof BatchVolume.Stated stated) {
+            double cubicMetres = stated.volume().value().cubicMetres();
+            if (cubicMetres <= 0) {
+                problems.add(Problem.error("batchVolume", "mix.volume-not-positive", stated.volume()));
+            } else if (!Limit.BATCH_VOLUME.holds(cubicMetres)) {
+                problems.add(Problem.error("batchVolume", "mix.volume-impossible", stated.volume()));
+            }
         }
         if (batch.volume() instanceof BatchVolume.FromDensity measured) {
             double density = measured.density().value().kilogramsPerCubicMetre();
-            if (density < LOWEST_DENSITY || density > HIGHEST_DENSITY) {
-                problems.add(
-                        Problem.error("density", "mix.density-out-of-range", density, LOWEST_DENSITY, HIGHEST_DENSITY));
+            if (!Limit.CONCRETE_DENSITY.holds(density)) {
+                problems.add(Problem.error(
+                        "density",
+                        "mix.density-out-of-range",
+                        density,
+                        Limit.CONCRETE_DENSITY.lowInclusive(),
+                        Limit.CONCRETE_DENSITY.highInclusive()));
             }
         }
     }
@@ -112,14 +111,14 @@ final class BatchCheck {
             return;
         }
         BigDecimal density = c.relativeDensity().get();
-        if (density.compareTo(LOWEST_RELATIVE_DENSITY) < 0 || density.compareTo(HIGHEST_RELATIVE_DENSITY) > 0) {
+        if (!Limit.RELATIVE_DENSITY.holds(density)) {
             problems.add(Problem.error(
                     field + "relativeDensity",
                     "mix.relative-density-out-of-range",
                     c.name(),
                     density,
-                    LOWEST_RELATIVE_DENSITY,
-                    HIGHEST_RELATIVE_DENSITY));
+                    Limit.RELATIVE_DENSITY.lowInclusive(),
+                    Limit.RELATIVE_DENSITY.highInclusive()));
         } else if (c.role().isAggregate() && density.compareTo(LIGHT_BELOW) < 0) {
             problems.add(
                     Problem.warning(field + "relativeDensity", "mix.light-aggregate", c.name(), density, LIGHT_BELOW));
@@ -137,9 +136,13 @@ final class BatchCheck {
 
     private void moisture(Constituent c, String field) {
         c.moisturePercent().ifPresent(moisture -> {
-            if (moisture.signum() < 0 || moisture.compareTo(HIGHEST_MOISTURE) > 0) {
+            if (!Limit.MOISTURE.holds(moisture)) {
                 problems.add(Problem.error(
-                        field + "moisture", "mix.moisture-out-of-range", c.name(), moisture, HIGHEST_MOISTURE));
+                        field + "moisture",
+                        "mix.moisture-out-of-range",
+                        c.name(),
+                        moisture,
+                        Limit.MOISTURE.highInclusive()));
             }
         });
         if (c.state() == MoistureState.STOCK && c.moisturePercent().isEmpty()) {
@@ -153,9 +156,13 @@ final class BatchCheck {
             return;
         }
         BigDecimal absorption = c.absorptionPercent().get();
-        if (absorption.signum() < 0 || absorption.compareTo(HIGHEST_ABSORPTION) > 0) {
+        if (!Limit.ABSORPTION.holds(absorption)) {
             problems.add(Problem.error(
-                    field + "absorption", "mix.absorption-out-of-range", c.name(), absorption, HIGHEST_ABSORPTION));
+                    field + "absorption",
+                    "mix.absorption-out-of-range",
+                    c.name(),
+                    absorption,
+                    Limit.ABSORPTION.highInclusive()));
             return;
         }
         if (absorption.compareTo(POROUS_ABOVE) > 0) {

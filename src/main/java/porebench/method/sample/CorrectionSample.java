@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import porebench.method.Answer;
+import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.quantity.Mass;
@@ -70,6 +71,13 @@ public record CorrectionSample(
         List<Problem> problems = new ArrayList<>(BatchCheck.problems(batch));
         if (bowl.cubicMetres() <= 0) {
             problems.add(Problem.error("bowl", "sample.bowl-not-positive", bowl.in(VolumeUnit.LITRE)));
+        } else if (!Limit.BOWL.holds(bowl.in(VolumeUnit.LITRE))) {
+            problems.add(Problem.error(
+                    "bowl",
+                    "sample.bowl-impossible",
+                    bowl.in(VolumeUnit.LITRE),
+                    Limit.BOWL.lowInclusive(),
+                    Limit.BOWL.highInclusive()));
         }
         if (Problem.anyError(problems)) {
             return Answer.refused(problems);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import porebench.method.Answer;
+import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.quantity.Mass;
 import porebench.quantity.Volume;
@@ -59,9 +60,9 @@ public final class TodaysMoisture {
     private static CorrectionSample.Component weighed(
             CorrectionSample.Component component, BigDecimal moisture, int index, List<Problem> problems) {
         String field = "moisture." + index;
-        if (moisture.signum() < 0 || moisture.compareTo(BatchCheck.HIGHEST_MOISTURE) > 0) {
+        if (!Limit.MOISTURE.holds(moisture)) {
             problems.add(Problem.error(
-                    field, "mix.moisture-out-of-range", component.name(), moisture, BatchCheck.HIGHEST_MOISTURE));
+                    field, "mix.moisture-out-of-range", component.name(), moisture, Limit.MOISTURE.highInclusive()));
             return component;
         }
         if (component.ovenDryKilograms().isEmpty()) {

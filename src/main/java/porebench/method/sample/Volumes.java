@@ -2,6 +2,8 @@ package porebench.method.sample;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
+import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.quantity.Volume;
@@ -41,6 +43,7 @@ final class Volumes {
         double computed = batch.wetSieved() ? whole - passing + passing * withAir : whole * withAir;
         checkRetained();
         checkStated(whole, computed);
+        checkDensity(computed);
         return new Volume(batch.wetSieved() ? passing * withAir : stated(computed));
     }
 
@@ -86,13 +89,49 @@ final class Volumes {
                 .sum();
         if (known > stated * (1 + BINARY_SLACK)) {
             problems.add(doesNotFit(known, stated));
-        } else if (Double.isFinite(whole)) {
+        } else if (Double.isFinite(whole) && isWholeConcrete()) {
             double offPercent = 100 * Math.abs(stated - computed) / computed;
             if (offPercent > STATED_WITHIN_PERCENT + BINARY_SLACK) {
                 problems.add(Problem.warning(
                         "batchVolume", "mix.volume-far-from-constituents", stated, computed, offPercent));
             }
         }
+    }
+
+    /** Returns whether the design lists more than aggregates; without cement or water it does not fill the volume it states. */
+    private boolean isWholeConcrete() {
+        return Stream.of(Role.CEMENT, Role.WATER)
+                .allMatch(role -> batch.constituents().stream().anyMatch(c -> c.role() == role));
+    }
+
+    private void checkDensity(double computed) {
+        double density = typedKilograms() / stated(computed);
+        boolean light = density < Limit.USUAL_CONCRETE_DENSITY.lowInclusive().doubleValue();
+        if (Double.isNaN(density) || light && !isWholeConcrete() || Problem.anyError(problems)) {
+            return;
+        }
+        String field = batch.volume() instanceof BatchVolume.FromDensity ? "density" : "batchVolume";
+        if (!Limit.CONCRETE_DENSITY.holds(density)) {
+            problems.add(Problem.error(
+                    field,
+                    "mix.concrete-impossible",
+                    density,
+                    Limit.CONCRETE_DENSITY.lowInclusive(),
+                    Limit.CONCRETE_DENSITY.highInclusive()));
+        } else if (!Limit.USUAL_CONCRETE_DENSITY.holds(density)) {
+            problems.add(Problem.warning(
+                    field,
+                    "mix.concrete-unusual",
+                    density,
+                    Limit.USUAL_CONCRETE_DENSITY.lowInclusive(),
+                    Limit.USUAL_CONCRETE_DENSITY.highInclusive()));
+        }
+    }
+
+    private double typedKilograms() {
+        return batch.constituents().stream()
+                .mapToDouble(c -> c.mass().value().kilograms())
+                .sum();
     }
 
     private Problem doesNotFit(double airFree, double stated) {

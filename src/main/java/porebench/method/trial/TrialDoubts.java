@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import porebench.method.FigureName;
+import porebench.method.Limit;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Profile;
@@ -160,7 +161,7 @@ final class TrialDoubts {
 
     private void water(List<Problem> problems) {
         readings.waterCelsius().ifPresent(celsius -> {
-            if (WaterDensity.covers(new Temperature(celsius.doubleValue()))) {
+            if (!Limit.WATER.holds(celsius) || WaterDensity.covers(new Temperature(celsius.doubleValue()))) {
                 return;
             }
             boolean needed = readings.meterType() == MeterType.B

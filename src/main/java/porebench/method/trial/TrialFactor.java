@@ -63,6 +63,7 @@ public record TrialFactor(
         if (readings.bowl().value().cubicMetres() <= 0) {
             problems.add(Problem.error("bowl", "trial.bowl-not-positive", readings.bowl()));
         }
+        problems.addAll(TrialLimits.check(readings));
         if (readings.leak()) {
             problems.add(Problem.error("leak", "trial.leak"));
         }

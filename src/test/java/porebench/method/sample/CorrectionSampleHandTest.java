@@ -23,9 +23,9 @@ class CorrectionSampleHandTest {
         return CorrectionSample.of(batch, BOWL).value().orElseThrow();
     }
 
-    /** What a material is on the bench, for a bowl that holds the whole batch of 1 m3. */
+    /** What a material is on the bench, for a bowl of 10 L that holds the whole batch. */
     private static Component component(MixLine line) {
-        return CorrectionSample.of(MixLine.stated("1 m3", "5", line), new Volume(1))
+        return CorrectionSample.of(MixLine.stated("10 L", "5", line), new Volume(0.01))
                 .value()
                 .orElseThrow()
                 .components()
@@ -33,42 +33,42 @@ class CorrectionSampleHandTest {
     }
 
     /**
-     * 1000 kg stated in each state, absorption 2 %, total moisture 5 % (or SSD on the bench, where no moisture is given).
+     * 10 kg stated in each state, absorption 2 %, total moisture 5 % (or SSD on the bench, where no moisture is given).
      *
      * <pre>
-     * SSD:      oven-dry 1000 / 1.02 = 980.3922   on the bench 980.3922 x 1.05 = 1029.4118   SSD bench: 1000
-     * oven-dry: oven-dry 1000                     on the bench 1050                          SSD bench: 1020
-     * stock:    oven-dry 1000 / 1.05 = 952.3810   on the bench 1000, as it was stated
+     * SSD:      oven-dry 10 / 1.02 = 9.803922   on the bench 9.803922 x 1.05 = 10.294118   SSD bench: 10
+     * oven-dry: oven-dry 10                     on the bench 10.50                          SSD bench: 10.20
+     * stock:    oven-dry 10 / 1.05 = 9.523810   on the bench 10, as it was stated
      * </pre>
      */
     @ParameterizedTest
     @CsvSource({
-        "SSD,      2, 5, 1029.4118, 980.3922",
-        "SSD,      2,  , 1000,      980.3922",
-        "OVEN_DRY, 2, 5, 1050,      1000",
-        "OVEN_DRY, 2,  , 1020,      1000",
-        "OVEN_DRY,  , 5, 1050,      1000",
-        "STOCK,    2, 5, 1000,      952.3810",
-        "STOCK,     , 5, 1000,      952.3810",
-        "STOCK,    2, 0, 1000,      1000",
-        "SSD,      2, 0, 980.3922,  980.3922",
-        "SSD,      2, 2, 1000,      980.3922"
+        "SSD,      2, 5, 10.294118, 9.803922",
+        "SSD,      2,  , 10,      9.803922",
+        "OVEN_DRY, 2, 5, 10.50,      10",
+        "OVEN_DRY, 2,  , 10.20,      10",
+        "OVEN_DRY,  , 5, 10.50,      10",
+        "STOCK,    2, 5, 10,      9.523810",
+        "STOCK,     , 5, 10,      9.523810",
+        "STOCK,    2, 0, 10,      10",
+        "SSD,      2, 0, 9.803922,  9.803922",
+        "SSD,      2, 2, 10,      9.803922"
     })
     void bringsAMassToTheMoistureOnTheBench(
             MoistureState state, String absorption, String moisture, double bench, double ovenDry) {
-        MixLine line = MixLine.fine("1000 kg").in(state).dense("2.6");
+        MixLine line = MixLine.fine("10 kg").in(state).dense("2.6");
         line = absorption == null ? line : line.absorbing(absorption);
         line = moisture == null ? line : line.moist(moisture);
         Component component = component(line);
-        assertThat(component.mass().kilograms()).isCloseTo(bench, offset(0.00005));
-        assertThat(component.ovenDryKilograms().orElseThrow()).isCloseTo(ovenDry, offset(0.00005));
+        assertThat(component.mass().kilograms()).isCloseTo(bench, offset(0.0000005));
+        assertThat(component.ovenDryKilograms().orElseThrow()).isCloseTo(ovenDry, offset(0.0000005));
     }
 
     /** An SSD mass weighed SSD needs no absorption; only its oven-dry mass is then not known. */
     @Test
     void takesAnSsdMassAsItIsWithoutAnAbsorption() {
-        Component component = component(MixLine.fine("1000 kg").dense("2.6"));
-        assertThat(component.mass().kilograms()).isEqualTo(1000);
+        Component component = component(MixLine.fine("10 kg").dense("2.6"));
+        assertThat(component.mass().kilograms()).isEqualTo(10);
         assertThat(component.ovenDryKilograms()).isEmpty();
     }
 
@@ -348,7 +348,16 @@ class CorrectionSampleHandTest {
                         "sample.bowl-not-positive");
         assertThat(Said.codes(CorrectionSample.of(batch, new Volume(-1)).problems()))
                 .contains("sample.bowl-not-positive");
-        assertThat(CorrectionSample.of(batch, new Volume(1e-6)).value()).isPresent();
+        // A bowl of 1e-16 L, of 100,000 m3: from 0.5 to 50 L it can be.
+        for (double litres : new double[] {1e-16, 0.499, 50.01, 1e8}) {
+            assertThat(Said.codes(CorrectionSample.of(batch, Volume.of(litres, VolumeUnit.LITRE))
+                            .problems()))
+                    .contains("sample.bowl-impossible");
+        }
+        assertThat(CorrectionSample.of(batch, Volume.of(0.5, VolumeUnit.LITRE)).value())
+                .isPresent();
+        assertThat(CorrectionSample.of(batch, Volume.of(50, VolumeUnit.LITRE)).value())
+                .isPresent();
     }
 
     /**

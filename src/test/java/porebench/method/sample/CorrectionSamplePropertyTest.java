@@ -204,7 +204,10 @@ class CorrectionSamplePropertyTest {
         double total =
                 list.lines().stream().mapToDouble(l -> l.total().kilograms()).sum();
         assertThat(each).isCloseTo(sample.fine().plus(sample.coarse()).kilograms(), offset(1e-9));
-        assertThat(total).isCloseTo(each * trials * (1 + seed / 100.0), offset(1e-9));
+        double fromThePile = sample.components().stream()
+                .mapToDouble(c -> c.mass().kilograms() / c.passingShare())
+                .sum();
+        assertThat(total).isCloseTo(fromThePile * trials * (1 + seed / 100.0), offset(1e-9));
         assertThat(BigDecimal.valueOf(list.sparePercent())
                         .setScale(0, RoundingMode.UNNECESSARY)
                         .longValue())

@@ -102,9 +102,9 @@ class CorrectionSampleReferenceTest {
         ReferenceFile.Row row = ReferenceFile.read("yield-yards.csv").rows().get(0);
         CorrectionSample sample = sample(
                 MixLine.stated(row.text("yards") + " yd3", row.text("air_pct"), MixLine.fine("1152 lb")),
-                Volume.of(1, VolumeUnit.CUBIC_YARD));
+                Volume.of(0.01, VolumeUnit.CUBIC_YARD));
         assertThat(sample.batchVolume().in(VolumeUnit.CUBIC_FOOT)).isCloseTo(row.number("feet"), offset(1e-9));
-        assertThat(sample.withdrawal().in(VolumeUnit.CUBIC_FOOT))
+        assertThat(100 * sample.withdrawal().in(VolumeUnit.CUBIC_FOOT))
                 .isCloseTo(row.number("air_feet_a_yard"), offset(1e-9));
     }
 

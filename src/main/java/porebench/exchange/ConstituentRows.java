@@ -1,0 +1,93 @@
+package porebench.exchange;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import porebench.method.Problem;
+import porebench.method.sample.Batch;
+import porebench.method.sample.Constituent;
+import porebench.method.sample.CorrectionSample;
+import porebench.quantity.Volume;
+
+/** The constituents of a mix design's rows, and what cannot be right about the batch they make, each fault at its cell. */
+final class ConstituentRows {
+    /** What is wrong with a batch does not depend on the bowl. */
+    private static final Volume ANY_BOWL = new Volume(0.007);
+
+    private static final Pattern OF_A_ROW = Pattern.compile("constituents\\.(\\d+)\\.(\\w+)");
+
+    private static final Map<String, String> COLUMNS = Map.of(
+            "mass", "mass",
+            "massState", "mass_state",
+            "absorption", "absorption_pct",
+            "moisture", "moisture_pct",
+            "relativeDensity", "relative_density",
+            "retained", "retained_37_5mm_pct");
+
+    private static final Map<String, String> SHARED = Map.of(
+            "targetAir", "target_air_pct",
+            "density", "measured_density",
+            "wetSieved", "wet_sieved");
+
+    /** What can be said of the whole although a row of it could not be read. */
+    private static final Set<String> WHATEVER_THE_ROWS = Set.of(
+            "mix.target-air-out-of-range",
+            "mix.volume-not-positive",
+            "mix.volume-impossible",
+            "mix.density-out-of-range");
+
+    private final RowGroup group;
+    private final List<Entry> entries = new ArrayList<>();
+    private final List<Constituent> values = new ArrayList<>();
+
+    private ConstituentRows(RowGroup group) {
+        this.group = group;
+    }
+
+    static ConstituentRows read(RowGroup group) {
+        ConstituentRows rows = new ConstituentRows(group);
+        Map<Constituent, Integer> seen = new HashMap<>();
+        for (Entry entry : group.rows()) {
+            ConstituentCells.read(entry).ifPresent(constituent -> {
+                Integer twin = seen.putIfAbsent(constituent, entry.line());
+                if (twin != null) {
+                    entry.error("constituent", "csv.constituent-twice", constituent.name(), group.name(), twin);
+                }
+                rows.entries.add(entry);
+                rows.values.add(constituent);
+            });
+        }
+        return rows;
+    }
+
+    /** Returns the constituents that could be read. */
+    List<Constituent> values() {
+        return List.copyOf(values);
+    }
+
+    /** Notes what cannot be right: of each row that could be read, and of the whole when all could. */
+    void check(Batch batch) {
+        boolean whole = group.isGood();
+        for (Problem problem : CorrectionSample.of(batch, ANY_BOWL).problems()) {
+            Matcher ofRow = OF_A_ROW.matcher(problem.field());
+            if (problem.isError() && ofRow.matches()) {
+                Entry entry = entries.get(Integer.parseInt(ofRow.group(1)));
+                noteOnce(entry, COLUMNS.getOrDefault(ofRow.group(2), "constituent"), problem);
+            } else if (problem.isError() && (whole || WHATEVER_THE_ROWS.contains(problem.code()))) {
+                String column = SHARED.getOrDefault(problem.field(), "batch_volume");
+                noteOnce(group.stating(column), column, problem);
+            }
+        }
+    }
+
+    /** A cell that was refused already is not refused again for what follows from that. */
+    private static void noteOnce(Entry entry, String column, Problem problem) {
+        if (!entry.isRefused(column)) {
+            entry.error(column, problem);
+        }
+    }
+}

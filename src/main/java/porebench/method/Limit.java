@@ -1,0 +1,71 @@
+package porebench.method;
+
+import java.math.BigDecimal;
+
+/**
+ * What a quantity can be at all, with closed bounds in the unit named beside it: a number beyond them is a slip of the pen, a
+ * wrong unit or a wrong column, and is refused wherever it comes in. What is possible but odd is a doubt, told elsewhere.
+ *
+ * <p>Unless another source stands beside it: common practice, no source. They are wide on purpose.
+ */
+public enum Limit {
+    /** Absorption, in % of the oven-dry mass: light aggregate for structural concrete takes up less. */
+    ABSORPTION("0", "40"),
+    /** Total moisture on the bench, in % of the oven-dry mass. */
+    MOISTURE("0", "60"),
+    /** Relative density of a constituent: from light aggregate to steel. */
+    RELATIVE_DENSITY("0.5", "8"),
+    /** Air expected of the concrete, in %: more is foam. */
+    TARGET_AIR("0", "30"),
+    /** Density of concrete, in kg/m3: from light to heavy-weight. */
+    CONCRETE_DENSITY("1000", "4500"),
+    /** Density that concrete usually has, in kg/m3; another is a doubt. */
+    USUAL_CONCRETE_DENSITY("1600", "4000"),
+    /** Volume of a batch, in m3: from a thimble to a shipload. */
+    BATCH_VOLUME("0.000001", "100000"),
+    /** Volume of a measuring bowl, in litres. */
+    BOWL("0.5", "50"),
+    /** One division of a scale, in % air. */
+    DIVISION("0.001", "10"),
+    /** Top of a scale, in % air. */
+    SCALE_TOP("0.001", "100"),
+    /** Time from mixing water to the air test that a mix asks for, in minutes. */
+    MIX_SOAK("0", "600"),
+    /** Soak of a trial, in minutes: up to a week. */
+    TRIAL_SOAK("0", "10080"),
+    /** Tolerance on the target air of a load, in % air. */
+    AIR_TOLERANCE("0.1", "10"),
+    /** Temperature of water on a bench, in C: liquid, or a thermometer that is a little wrong. */
+    WATER("-20", "100");
+
+    /** The same number in another unit differs in binary by far less than this share. */
+    private static final double BINARY_SLACK = 1e-12;
+
+    private final BigDecimal lowInclusive;
+    private final BigDecimal highInclusive;
+
+    Limit(String lowInclusive, String highInclusive) {
+        this.lowInclusive = new BigDecimal(lowInclusive);
+        this.highInclusive = new BigDecimal(highInclusive);
+    }
+
+    public BigDecimal lowInclusive() {
+        return lowInclusive;
+    }
+
+    public BigDecimal highInclusive() {
+        return highInclusive;
+    }
+
+    /** Returns whether a number is within the bounds. */
+    public boolean holds(BigDecimal number) {
+        return number.compareTo(lowInclusive) >= 0 && number.compareTo(highInclusive) <= 0;
+    }
+
+    /** Returns whether a number is within the bounds, up to what binary fractions can add; NaN is not. */
+    public boolean holds(double number) {
+        double low = lowInclusive.doubleValue();
+        double high = highInclusive.doubleValue();
+        return number >= low - BINARY_SLACK * Math.abs(low) && number <= high + BINARY_SLACK * high;
+    }
+}
