@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.method.Profile;
@@ -54,6 +55,8 @@ abstract class OneCommand implements Callable<Integer> {
         Reply reply = new Reply(here);
         try {
             return reply.say(outcome(), json);
+        } catch (ParameterException wrongUsage) {
+            throw wrongUsage;
         } catch (RuntimeException | OutOfMemoryError | StackOverflowError failure) {
             return reply.say(failed(failure), json);
         }

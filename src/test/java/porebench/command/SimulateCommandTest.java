@@ -184,6 +184,33 @@ class SimulateCommandTest {
         assertThat(said.codes()).containsExactly("command.simulated-beside-real");
     }
 
+    private Terminal school() {
+        Terminal terminal = new Terminal(folder);
+        LabFiles.write(
+                folder, "laboratory.csv", "laboratory_name,laboratory_address,training\nBench School,1 Lane,yes\n");
+        Path demo = Path.of("demo-data").toAbsolutePath();
+        Said begun = terminal.json(
+                "import",
+                "--book",
+                "school.book",
+                "--new",
+                "laboratory.csv",
+                demo.resolve("sources.csv").toString(),
+                demo.resolve("meters.csv").toString(),
+                demo.resolve("meter-calibration.csv").toString(),
+                demo.resolve("mix-design.csv").toString());
+        assertThat(begun.status()).isZero();
+        assertThat(begun.json()).containsEntry("simulated", true);
+        return terminal;
+    }
+
+    private Said practise(Terminal terminal, String... more) {
+        List<String> arguments = new ArrayList<>(List.of("simulate", "--book", "school.book", "--mix-id", "HG-101"));
+        arguments.addAll(List.of("--meter-id", "B-1", "--true-factor", "0.4", "--seed", "1", "--out", "sim.csv"));
+        arguments.addAll(List.of(more));
+        return terminal.json(arguments.toArray(String[]::new));
+    }
+
     @Test
     void aLabBookTakesThemOnlyWhenItIsForTraining() {
         Terminal terminal = new Terminal(folder);
@@ -192,28 +219,83 @@ class SimulateCommandTest {
         Said refused = terminal.json("import", "--book", "lab.book", "sim.csv");
         assertThat(refused.status()).isEqualTo(1);
         assertThat(refused.codes()).contains("book.simulated-trial");
-        LabFiles.write(
-                folder, "laboratory.csv", "laboratory_name,laboratory_address,training\nBench School,1 Lane,yes\n");
-        Said taken = terminal.json(
-                "import",
-                "--book",
-                "school.book",
-                "--new",
-                "laboratory.csv",
-                "sources.csv",
-                "meters.csv",
-                "mix.csv",
-                "sim.csv");
+        assertThat(terminal.json("register", "--book", "lab.book").json()).doesNotContainKey("simulated");
+    }
+
+    @Test
+    void aTrainingBookTakesThemWithoutADoubtAndSaysSimulatedEverywhere() {
+        Terminal terminal = school();
+        assertThat(practise(terminal, "--trials", "25").status()).isZero();
+        Said taken = terminal.json("import", "--book", "school.book", "sim.csv");
         assertThat(taken.status()).isZero();
-        assertThat(taken.json()).containsEntry("simulated", true);
+        assertThat(taken.codes()).isEmpty();
         Said register = terminal.json("register", "--book", "school.book");
         assertThat(register.json()).containsEntry("simulated", true);
         assertThat(terminal.run("register", "--book", "school.book").out()).startsWith("SIMULATED");
-        assertThat(terminal.json("register", "--book", "lab.book").json()).doesNotContainKey("simulated");
-        Said issued = terminal.json("issue", "--book", "school.book", "--mix-id", "M-1", "--reason", "Practice");
+        Said issued = terminal.json("issue", "--book", "school.book", "--mix-id", "HG-101", "--reason", "Practice");
+        assertThat(issued.codes()).isEmpty();
         assertThat(issued.json()).containsEntry("simulated", true);
-        Said card = terminal.json("card", "--book", "school.book", "--mix-id", "M-1", "--out", "card.pdf");
+        Said card = terminal.json("card", "--book", "school.book", "--mix-id", "HG-101", "--out", "card.pdf");
         assertThat(card.json()).containsEntry("simulated", true);
+    }
+
+    @Test
+    void tellsWhatWasPlantedAndInWhichTrialsButTheSheetDoesNot() throws IOException {
+        Terminal terminal = school();
+        Said said = practise(terminal, "--trials", "6", "--fault", "foam", "--faulty", "1");
+        assertThat(said.json().get("planted").toString())
+                .matches("\\{trueFactorPercent=0.4, faults=\\[foam], trials=\\[SIM-1-00[1-6]]}");
+        assertThat(said.json()).containsEntry("meterType", "B").containsEntry("meterId", "B-1");
+        assertThat(text("sim.csv")).doesNotContain("foam").contains("2026-07-01T08:00");
+        Said none = practise(terminal, "--trials", "6", "--fault", "foam", "--faulty", "0", "--replace");
+        assertThat(none.json().get("planted").toString()).contains("faults=[]").contains("trials=[]");
+    }
+
+    @Test
+    void sheetsOfMixesAndMetersTellTheBenchAsMuch() throws IOException {
+        Path demo = Path.of("demo-data").toAbsolutePath();
+        List<String> arguments = new ArrayList<>(List.of("simulate", "--true-factor", "0.4", "--trials", "2"));
+        arguments.addAll(List.of("--mix", demo.resolve("mix-design.csv").toString(), "--mix-id", "HG-101"));
+        arguments.addAll(List.of("--seed", "1", "--out", "sim.csv"));
+        List<String> typed = new ArrayList<>(arguments);
+        typed.addAll(List.of("--meter-type", "A"));
+        assertThat(new Terminal(folder).json(typed.toArray(String[]::new)).status())
+                .isZero();
+        assertThat(text("sim.csv")).contains("SIM-A,A,7.00,L");
+        arguments.addAll(List.of("--meters", demo.resolve("meters.csv").toString(), "--meter-id", "B-2", "--replace"));
+        assertThat(new Terminal(folder).json(arguments.toArray(String[]::new)).status())
+                .isZero();
+        assertThat(text("sim.csv")).contains("B-2,B,0.249,ft3");
+        arguments.addAll(List.of("--meter-type", "A"));
+        assertThat(new Terminal(folder).json(arguments.toArray(String[]::new)).codes())
+                .containsExactly("command.meter-of-other-type");
+    }
+
+    @Test
+    void saysWhatIsNotThereAndWhatIsMissing() {
+        Terminal terminal = school();
+        Said mix = terminal.json(
+                "simulate",
+                "--book",
+                "school.book",
+                "--mix-id",
+                "HG-999",
+                "--meter-id",
+                "B-1",
+                "--true-factor",
+                "0.4",
+                "--trials",
+                "2",
+                "--seed",
+                "1",
+                "--out",
+                "x.csv");
+        assertThat(mix.codes()).containsExactly("command.not-in");
+        assertThat(mix.out()).contains("has no mix HG-999.");
+        Said usage = terminal.run("simulate", "--true-factor", "0.4", "--trials", "2", "--seed", "1", "--out", "x.csv");
+        assertThat(usage.status()).isEqualTo(2);
+        assertThat(usage.err()).contains("--meter-type");
+        assertThat(folder.resolve("x.csv")).doesNotExist();
     }
 
     @Test

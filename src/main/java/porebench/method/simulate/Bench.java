@@ -45,18 +45,30 @@ public record Bench(
      * @param scatterPercent standard deviation of a reading before it is rounded, in % air, at least 0
      * @param chamberRatio Type B: the chamber divided by the one the dial is graduated for, from 0.5 to 2; 1 is a true
      *     dial, less reads high
+     * @param dial Type B: what the dial shows of what it would show without error, as its calibration found
      */
     public record Gauge(
             MeterType type,
             Typed<Volume> bowl,
             BigDecimal divisionPercent,
             double scatterPercent,
-            double chamberRatio) {
+            double chamberRatio,
+            Dial dial) {
         public Gauge {
             Require.positive("bowl", bowl.value().cubicMetres());
             Require.positive("divisionPercent", divisionPercent.doubleValue());
             Require.atLeastZero("scatterPercent", scatterPercent);
             Require.within("chamberRatio", chamberRatio, 0.5, 2);
+        }
+
+        /** Makes a meter whose dial has no other error than its chamber's. */
+        public Gauge(
+                MeterType type,
+                Typed<Volume> bowl,
+                BigDecimal divisionPercent,
+                double scatterPercent,
+                double chamberRatio) {
+            this(type, bowl, divisionPercent, scatterPercent, chamberRatio, Dial.TRUE);
         }
 
         /** Returns an everyday meter: a 7.00 L bowl, divisions of 0.1 %, scatter 0.06 %, a true dial. */
@@ -116,6 +128,26 @@ public record Bench(
     /** Returns this bench with another operator, scatter in % air. */
     public Bench withOperatorScatter(double percent) {
         return new Bench(gauge, filling, trueFactorPercent, percent, faults);
+    }
+
+    /** Returns this bench with nothing going wrong. */
+    public Bench withoutFaults() {
+        return new Bench(gauge, filling, trueFactorPercent, operatorScatterPercent, Set.of());
+    }
+
+    /**
+     * Makes some trials of which only some go wrong; the others are those of the same bench without faults.
+     *
+     * @param count how many, at least 1
+     * @param seed the seed
+     * @param faulty the numbers of the trials in which the faults are, counted from 1
+     */
+    public List<SimulatedTrial> trials(int count, long seed, Set<Integer> faulty) {
+        List<SimulatedTrial> wrong = trials(count, seed);
+        List<SimulatedTrial> right = withoutFaults().trials(count, seed);
+        return IntStream.range(0, count)
+                .mapToObj(index -> faulty.contains(index + 1) ? wrong.get(index) : right.get(index))
+                .toList();
     }
 
     /**

@@ -22,9 +22,9 @@ final class Operator {
     private static final double USUAL_CELSIUS = 20;
 
     private static final double WRONG_LINE = 1.04;
-    private static final double LEAST_LEAK = 0.01;
+    private static final double LEAST_LEAK = 0.03;
     private static final double LEAK_RANGE = 0.03;
-    private static final double LEAST_FOAM_PERCENT = 0.15;
+    private static final double LEAST_FOAM_PERCENT = 0.35;
     private static final double FOAM_RANGE_PERCENT = 0.3;
 
     /** Pores fill as 1 - exp(-t / 12 min), and a dry start holds half as much air again: made up, no source. */
@@ -86,7 +86,7 @@ final class Operator {
         Pressure left = made.withChamber(scale.chamber().times(bench.gauge().chamberRatio()))
                 .withInitialGauge(new Pressure(pumped))
                 .finalGauge(air);
-        return scale.readingAt(new Pressure(left.pascals() * kept()))
+        return bench.gauge().dial().readingOf(scale.readingAt(new Pressure(left.pascals() * kept())))
                 + luck.hand() * bench.gauge().scatterPercent();
     }
 

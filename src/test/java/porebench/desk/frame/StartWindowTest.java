@@ -189,7 +189,7 @@ class StartWindowTest {
         Path letter = Files.writeString(folder.resolve("letter.txt"), "Dear laboratory");
         startInVain(letter);
         assertThat(text("noBook.why")).isEqualTo("letter.txt is not a Porebench lab book. It was left untouched.");
-        assertThat(text("noBook.safe")).contains("the file was left as it is");
+        assertThat(text("noBook.safe")).contains("no file was changed");
         assertThat(named(JTextComponent.class, "noBook.log").isVisible()).isFalse();
         assertThat(letter).hasContent("Dear laboratory");
     }

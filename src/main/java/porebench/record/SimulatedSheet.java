@@ -1,42 +1,48 @@
-package porebench.command;
+package porebench.record;
 
-import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Locale;
 import java.util.Optional;
 import porebench.method.simulate.SimulatedTrial;
 import porebench.method.trial.Readings;
 import porebench.method.trial.Withdrawal;
-import porebench.record.DeterminationId;
-import porebench.record.MeterId;
-import porebench.record.MixId;
-import porebench.record.Trial;
-import porebench.record.TrialId;
 
 /**
  * Turns what the simulated bench did into the trials of a sheet, each marked as simulated and saying so in its id and
- * remarks. The true factor stays out of the sheet: who practises on it has to find it.
+ * remarks. The true factor and the faults stay out of it: who practises has to find them.
  *
- * @param mixId the mix the sheet is for
- * @param meterId the meter the sheet is for
- * @param from the day of the first trial; six trials a day follow one another
+ * @param mixId the mix
+ * @param determinationId the determination
+ * @param meterId the meter
+ * @param from when the first trial is made
+ * @param aDay how many trials follow one another in a day, an hour apart; the next are made on the next day
  * @param seed the seed of the bench
  * @param operator who stands as operator
  * @param remark what stands beside every trial
  */
-record SimulatedSheet(MixId mixId, MeterId meterId, LocalDate from, long seed, String operator, String remark) {
-    private static final int TRIALS_A_DAY = 6;
-    private static final int FIRST_HOUR = 8;
+public record SimulatedSheet(
+        MixId mixId,
+        DeterminationId determinationId,
+        MeterId meterId,
+        LocalDateTime from,
+        int aDay,
+        long seed,
+        String operator,
+        String remark) {
 
-    Trial trial(SimulatedTrial made) {
+    /** Returns the id that a trial of a run gets. */
+    public static TrialId idOf(long seed, int number) {
+        return new TrialId(String.format(Locale.ROOT, "SIM-%d-%03d", seed, number));
+    }
+
+    /** Returns what a trial of the bench looks like in a sheet. */
+    public Trial trial(SimulatedTrial made) {
         int index = made.number() - 1;
-        LocalDateTime testedAt = from.plusDays(index / TRIALS_A_DAY).atTime(FIRST_HOUR + index % TRIALS_A_DAY, 0);
-        String run = "SIM-" + seed;
         return new Trial(
-                        new TrialId(String.format(Locale.ROOT, "%s-%03d", run, made.number())),
+                        idOf(seed, made.number()),
                         mixId,
-                        new DeterminationId(mixId.text() + "/" + run),
-                        testedAt,
+                        determinationId,
+                        from.plusDays(index / aDay).plusHours(index % aDay),
                         operator,
                         meterId,
                         readings(made),
