@@ -83,7 +83,7 @@ final class SimulateCommand extends OneCommand {
     private @Nullable LocalDate from;
 
     @Spec
-    private CommandSpec spec;
+    private @Nullable CommandSpec spec;
 
     @Mixin
     private final WhereTo whereTo = new WhereTo();
@@ -127,13 +127,14 @@ final class SimulateCommand extends OneCommand {
             throw missing("--mix");
         }
         if (book != null && mixes != null) {
-            throw new UnmatchedArgumentException(spec.commandLine(), List.of("--mix"));
+            throw new UnmatchedArgumentException(spec().commandLine(), List.of("--mix"));
         }
     }
 
     private ParameterException missing(String option) {
-        ArgSpec argument = spec.findOption(option);
-        return new MissingParameterException(spec.commandLine(), argument, "Missing required option: '" + option + "'");
+        ArgSpec argument = spec().findOption(option);
+        return new MissingParameterException(
+                spec().commandLine(), argument, "Missing required option: '" + option + "'");
     }
 
     private MixId mixId() {
@@ -252,5 +253,9 @@ final class SimulateCommand extends OneCommand {
                 page.row(words().say("simulate.faulty"), String.join(", ", trialIds()), "");
             }
         }
+    }
+
+    private CommandSpec spec() {
+        return Objects.requireNonNull(spec);
     }
 }

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import porebench.method.Problem;
@@ -28,7 +29,8 @@ final class TrialIntake {
     Trial placed(Trial trial) {
         return trial.namesDetermination()
                 ? trial
-                : trial.in(placed.computeIfAbsent(trial.mixId(), this::place).get(trial.id()));
+                : trial.in(Objects.requireNonNull(
+                        placed.computeIfAbsent(trial.mixId(), this::place).get(trial.id())));
     }
 
     /** Returns the doubts about where a trial was put. */
@@ -106,7 +108,8 @@ final class TrialIntake {
                 ? Optional.empty()
                 : TrialSet.mixedTypes(
                         trial.determinationId(),
-                        new ArrayList<>(company.get(trial.determinationId()).values()));
+                        new ArrayList<>(company.getOrDefault(trial.determinationId(), Map.of())
+                                .values()));
     }
 
     private void join(Trial trial) {
