@@ -75,12 +75,12 @@ final class EvidenceChanges {
                     changes,
                     names(issue.grounds().trialVersions(), TrialId::text),
                     names(trialsNow(judged.get()), TrialId::text),
-                    "trial");
+                    List.of("register.trial-added", "register.trial-changed", "register.trial-gone"));
             compare(
                     changes,
                     names(issue.grounds().calibrationVersions(), CalibrationId::text),
                     names(calibrationsNow(judged.get()), CalibrationId::text),
-                    "calibration");
+                    List.of("register.calibration-added", "register.calibration-changed", "register.calibration-gone"));
             return changes;
         }
         return since(judged.get(), version.stamp().at());
@@ -92,19 +92,19 @@ final class EvidenceChanges {
     }
 
     private static void compare(
-            List<Problem> changes, Map<String, Integer> then, Map<String, Integer> now, String what) {
+            List<Problem> changes, Map<String, Integer> then, Map<String, Integer> now, List<String> codes) {
         now.keySet().stream().sorted().forEach(id -> {
             Integer before = then.get(id);
             if (before == null) {
-                changes.add(Problem.warning("factor", "register." + what + "-added", id));
+                changes.add(Problem.warning("factor", codes.get(0), id));
             } else if (!before.equals(now.get(id))) {
-                changes.add(Problem.warning("factor", "register." + what + "-changed", id));
+                changes.add(Problem.warning("factor", codes.get(1), id));
             }
         });
         then.keySet().stream()
                 .filter(id -> !now.containsKey(id))
                 .sorted()
-                .forEach(id -> changes.add(Problem.warning("factor", "register." + what + "-gone", id)));
+                .forEach(id -> changes.add(Problem.warning("factor", codes.get(2), id)));
     }
 
     private List<Problem> since(JudgedDetermination judged, Instant issuedAt) {

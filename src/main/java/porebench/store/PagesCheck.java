@@ -63,7 +63,14 @@ final class PagesCheck {
     }
 
     private static String codeOf(String place) {
-        return place.equals("file") ? "book.damaged-file" : "book.damaged-" + place.substring(0, place.indexOf(' '));
+        if (place.equals("file")) {
+            return "book.damaged-file";
+        }
+        return switch (place.substring(0, place.indexOf(' '))) {
+            case "index" -> "book.damaged-index";
+            case "page" -> "book.damaged-page";
+            default -> "book.damaged-table";
+        };
     }
 
     private void tell(String finding, Map<String, String> trees) {

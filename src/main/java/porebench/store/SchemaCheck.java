@@ -47,7 +47,7 @@ final class SchemaCheck {
 
     private static void tell(Faults faults, String place, String code) {
         int space = place.indexOf(' ');
-        faults.at(place, code, new Problem.Word("db-" + place.substring(0, space)), place.substring(space + 1));
+        faults.at(place, code, word(place.substring(0, space)), place.substring(space + 1));
     }
 
     private static SortedMap<String, String> made(Steps steps, int version) throws SQLException {
@@ -73,5 +73,15 @@ final class SchemaCheck {
             }
         }
         return objects;
+    }
+
+    private static Problem.Word word(String type) {
+        return new Problem.Word(
+                switch (type) {
+                    case "index" -> "db-index";
+                    case "trigger" -> "db-trigger";
+                    case "view" -> "db-view";
+                    default -> "db-table";
+                });
     }
 }

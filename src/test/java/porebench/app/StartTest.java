@@ -160,19 +160,7 @@ class StartTest {
     @Test
     void aCommandThatFailsNamesTheLogInTextAndInJson() throws IOException {
         Files.writeString(folder.resolve("file"), "a file where a folder should be", StandardCharsets.UTF_8);
-        String[] failing = {
-            "simulate",
-            "--true-factor",
-            "0.4",
-            "--trials",
-            "1",
-            "--meter-type",
-            "B",
-            "--seed",
-            "1",
-            "--out",
-            "file/x.csv"
-        };
+        String[] failing = {"demo", "--book", "file/x.porebench"};
         Path written = folder.resolve("logs/porebench.log");
         assertThat(start(StartTest::notAsked, failing)).isEqualTo(1);
         assertThat(err.toString(StandardCharsets.UTF_8)).contains("Details stand in " + written + ".");

@@ -74,6 +74,7 @@ class DeskModelTest {
                 Samples.meter("B-1", MeterType.B),
                 Samples.mix("M-1", "S-1", "S-2"),
                 Samples.determination("M-1/1", "M-1"),
+                Samples.trial("T-1", "M-1", "M-1/1", "5.4"),
                 Samples.issue("M-1", 1, "M-1/1", LocalDate.of(2026, 3, 2)));
         return book;
     }

@@ -66,7 +66,6 @@ import porebench.record.SourceId;
 import porebench.record.TakenDoubt;
 import porebench.record.Trial;
 import porebench.record.TrialId;
-import porebench.record.Version;
 import porebench.record.port.OutputFolder;
 import porebench.record.port.OutputRefused;
 import porebench.record.port.Sheet;
@@ -94,12 +93,19 @@ class RoundTripTest {
             assertThat(sheet.problems()).isEmpty();
             assertThat(sheet.values())
                     .isEqualTo(book.latest(RecordKind.values()[i].type()).stream()
-                            .map(Version::value)
+                            .map(version -> asExported(version.value()))
                             .toList());
         }
         try (Stream<Path> left = Files.list(folder.resolve("new/folder"))) {
             assertThat(left).containsExactlyInAnyOrderElementsOf(files);
         }
+    }
+
+    /** The source of HG-106 changed after its issue, which the export says; everything else reads back as it was. */
+    private static Kept asExported(Kept value) {
+        return value instanceof FactorIssue issue && issue.mixId().text().equals("HG-106")
+                ? issue.on(issue.grounds().from(FactorOrigin.IMPORTED))
+                : value;
     }
 
     @Test

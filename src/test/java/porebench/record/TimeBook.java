@@ -71,7 +71,8 @@ public final class TimeBook {
                 book.latest(MixDesign.class, mix).orElseThrow().number(),
                 versions,
                 START,
-                "for a test"));
+                "for a test",
+                isTraining));
     }
 
     /** Keeps trials of a determination, one a day, each with the factor given in % air; returns the day after the last. */

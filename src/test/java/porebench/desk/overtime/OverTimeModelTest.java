@@ -185,7 +185,7 @@ class OverTimeModelTest {
         made.lab.begin("M-1/1", "M-1");
         made.lab.trials("M-1/1", "M-1", TimeBook.START, 0.4, 0.4, 0.4);
         assertThat(made.model().remarks())
-                .contains("The base varies less than the dial can show. Limits stand on its division of 0.10 % air"
+                .contains("The base varies less than the scale can show. Limits stand on its division of 0.10 % air"
                         + " instead, as a standard deviation of 0.029 % air.");
     }
 

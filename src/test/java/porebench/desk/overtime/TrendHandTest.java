@@ -28,7 +28,7 @@ class TrendHandTest {
                 .hasValue(
                         "The factor drifts upwards: a straight line through the 6 points of the newest phase, 2026-01-05 to"
                                 + " 2026-02-24, rises by 2.97 % a year (95 % interval 1.91 to 4.04 %). Look at the stockpile, its"
-                                + " absorption and the dial.");
+                                + " absorption and the meter.");
     }
 
     @Test
@@ -37,7 +37,7 @@ class TrendHandTest {
                 .hasValue(
                         "The factor drifts downwards: a straight line through the 6 points of the newest phase, 2026-01-05 to"
                                 + " 2026-02-24, changes by -2.97 % a year (95 % interval -4.04 to -1.91 %). Look at the stockpile, its"
-                                + " absorption and the dial.");
+                                + " absorption and the meter.");
     }
 
     /** Sxy 0.15, slope 0.0085714; squares left 0.0137143 over 4, s 0.0585540; 2.7764 x 0.0139971 = 0.0388620 a step. */
@@ -63,7 +63,7 @@ class TrendHandTest {
     void equalReadingsSayMoreOfTheDialThanOfTheDrift() {
         assertThat(everyTenDays(0.4, 0.4, 0.4, 0.4, 0.4, 0.4).trend())
                 .hasValue(
-                        "Whether the factor drifts cannot be told: the points keep closer to a line than a dial divided to"
+                        "Whether the factor drifts cannot be told: the points keep closer to a line than a scale divided to"
                                 + " 0.10 % can show.");
     }
 

@@ -68,7 +68,7 @@ class TrialsModelTest {
                 .contains(
                         "1 more trial is expected, 4 in all: the 95 % interval of the mean reaches 0.072 % to either side,"
                                 + " and 0.050 % is wanted.");
-        assertThat(model.stop().basis().orElseThrow()).startsWith("The scatter is less than the dial can show");
+        assertThat(model.stop().basis().orElseThrow()).startsWith("The scatter is less than the scale can show");
         EntryModel entry = model.entry();
         assertThat(model.stop().withTyped(entry.read().figures())).isEmpty();
         entry.type(TrialField.FINE, "4900");
