@@ -41,7 +41,7 @@ final class IssueDoubts {
                     .filter(doubt -> !isKept || ABOUT_THE_METER.contains(doubt.code()))
                     .map(doubt -> IssueDoubt.of(judged, doubt))
                     .forEach(doubts::add);
-            meter(judged).map(doubt -> IssueDoubt.of(judged, doubt)).ifPresent(doubts::add);
+            meter(judged).stream().map(doubt -> IssueDoubt.of(judged, doubt)).forEach(doubts::add);
         }
         List<Problem> summary = basis.summary().map(known -> known.doubts()).orElse(List.of());
         summary.stream().map(IssueDoubt::ofAll).forEach(doubts::add);
@@ -55,18 +55,35 @@ final class IssueDoubts {
     }
 
     /** Returns what the register says against a trial's meter, beyond what the trial itself is doubted for. */
-    private Optional<Problem> meter(JudgedTrial judged) {
-        MeterId id = judged.trial().value().meterId();
-        Version<Meter> known = evidence.meters().get(id);
+    private List<Problem> meter(JudgedTrial judged) {
+        Trial trial = judged.trial().value();
+        String id = trial.meterId().text();
+        Version<Meter> known = evidence.meters().get(trial.meterId());
         if (known == null) {
-            return Optional.of(Problem.warning("meter", "trial.meter-unknown", id.text()));
+            return List.of(Problem.warning("meter", "trial.meter-unknown", id));
         }
-        if (!known.value().inService()) {
-            return Optional.of(Problem.warning("meter", "trial.meter-out-of-service", id.text()));
+        Meter meter = known.value();
+        List<Problem> doubts = new ArrayList<>();
+        if (!meter.inService()) {
+            doubts.add(Problem.warning("meter", "trial.meter-out-of-service", id));
         }
-        return judged.meterState().isEmpty()
-                ? Optional.of(Problem.warning("meter", "trial.meter-never-calibrated", id.text()))
-                : Optional.empty();
+        if (meter.type() != trial.readings().meterType()) {
+            doubts.add(Problem.warning(
+                    "meter",
+                    "trial.meter-of-other-type",
+                    id,
+                    meter.type().name(),
+                    trial.readings().meterType().name()));
+        }
+        if (judged.figures().corrections().bowl().isEmpty()
+                && !trial.readings().bowl().agreesWith(meter.bowl().value())) {
+            doubts.add(Problem.warning(
+                    "meter", "trial.bowl-not-registered", trial.readings().bowl(), id, meter.bowl()));
+        }
+        if (judged.meterState().isEmpty()) {
+            doubts.add(Problem.warning("meter", "trial.meter-never-calibrated", id));
+        }
+        return doubts;
     }
 
     private List<Problem> changes() {

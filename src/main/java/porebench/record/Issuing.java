@@ -79,7 +79,7 @@ public final class Issuing {
         requireText(problems, "issuedBy", decision.issuedBy());
         requireText(problems, "reason", decision.reason());
         checkDates(problems, evidence, decision);
-        checkSecondPerson(problems, evidence, decision);
+        secondPerson(evidence, decision.issuedBy(), decision.approvedBy()).ifPresent(problems::add);
         Optional<JudgedDetermination> basis = basis(problems, evidence, decision.determinationId());
         List<TakenDoubt> taken = new ArrayList<>();
         basis.ifPresent(judged -> {
@@ -235,19 +235,21 @@ public final class Issuing {
                         newest.inForceFrom().toString())));
     }
 
-    private static void checkSecondPerson(List<Problem> problems, Evidence evidence, Decision decision) {
+    /** Returns what is wrong where the profile asks that a second person approves. */
+    static Optional<Problem> secondPerson(Evidence evidence, String issuedBy, String approvedBy) {
         if (!evidence.profile().figure(FigureName.SECOND_PERSON).value().equals("yes")) {
-            return;
+            return Optional.empty();
         }
-        String approver = decision.approvedBy().strip();
+        String approver = approvedBy.strip();
         if (approver.isEmpty()) {
-            problems.add(Problem.error(
+            return Optional.of(Problem.error(
                     "approvedBy",
                     "issue.second-person-missing",
                     evidence.profile().title()));
-        } else if (sameName(approver, decision.issuedBy())) {
-            problems.add(Problem.error("approvedBy", "issue.second-person-is-first", approver));
         }
+        return sameName(approver, issuedBy)
+                ? Optional.of(Problem.error("approvedBy", "issue.second-person-is-first", approver))
+                : Optional.empty();
     }
 
     private static boolean sameName(String one, String other) {

@@ -15,7 +15,9 @@ public final class Verifying {
      * Confirms a factor that came in from a file: from now on this laboratory stands for it, on the trials in its own book.
      *
      * @param version the revision, the newest of its mix
-     * @param approvedBy who approves it, may be empty unless the profile asks for a second person
+     * @param who who confirms it
+     * @param reason why
+     * @param takingOn who takes on which doubts, and why; empty when nobody takes on any
      * @return the corrected revision, with every doubt, taken on; or why it cannot be confirmed
      */
     public static Answer<FactorIssue> confirm(
@@ -33,6 +35,7 @@ public final class Verifying {
             problems.add(Problem.error("factor", "issue.nothing-to-confirm", issue.revision()));
             return Answer.refused(problems);
         }
+        Issuing.secondPerson(evidence, issue.issuedBy(), issue.approvedBy()).ifPresent(problems::add);
         Optional<JudgedDetermination> basis = Issuing.basis(problems, evidence, issue.determinationId());
         List<TakenDoubt> taken = new ArrayList<>();
         basis.ifPresent(judged -> {
@@ -88,6 +91,9 @@ public final class Verifying {
         problems.addAll(doubts.impossible());
         doubts.beforeEvidence(issue.inForceFrom()).ifPresent(problems::add);
         checkFactor(issue, basis.get()).map(Problem::asWarning).ifPresent(problems::add);
+        Issuing.secondPerson(evidence, issue.issuedBy(), issue.approvedBy())
+                .map(Problem::asWarning)
+                .ifPresent(problems::add);
         doubts.all(Optional.empty()).stream()
                 .filter(doubt -> issue.takenOn().stream().noneMatch(doubt::isTakenOnBy))
                 .map(IssueDoubt::asSaid)

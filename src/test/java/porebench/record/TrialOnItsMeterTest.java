@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.Answer;
+import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.meter.MeterState;
 import porebench.method.trial.Readings;
@@ -212,6 +213,18 @@ class TrialOnItsMeterTest {
                         false,
                         ""));
         assertThat(openAboutMeters()).hasSize(3).allMatch(each -> each.endsWith("trial.meter-out-of-service"));
+        Books.correct(
+                bench.book,
+                new Meter(
+                        meter.id(),
+                        MeterType.A,
+                        "",
+                        meter.bowl(),
+                        meter.divisionPercent(),
+                        meter.scaleTopPercent(),
+                        true,
+                        ""));
+        assertThat(openAboutMeters()).contains("T-1 trial.meter-of-other-type", "T-3 trial.meter-of-other-type");
         Trial elsewhere = Samples.trial("T-1", "M-1", "M-1/1", "5.4");
         Books.correct(
                 bench.book,
@@ -227,6 +240,26 @@ class TrialOnItsMeterTest {
                         Optional.empty(),
                         Optional.empty()));
         assertThat(openAboutMeters()).contains("T-1 trial.meter-unknown");
+    }
+
+    @Test
+    void aBowlThatTheRegisterDoesNotKnowMustBeTakenOn() {
+        Meter meter = bench.newest(Meter.class, "B-1");
+        Books.correct(
+                bench.book,
+                new Meter(
+                        meter.id(),
+                        meter.type(),
+                        "",
+                        porebench.quantity.Typed.of("6.500", porebench.quantity.VolumeUnit.LITRE),
+                        meter.divisionPercent(),
+                        meter.scaleTopPercent(),
+                        true,
+                        ""));
+        assertThat(openAboutMeters()).contains("T-1 trial.bowl-not-registered", "T-2 trial.bowl-not-registered");
+        // Once the bowl was calibrated the register's volume is not asked any more.
+        calibrated(DAY, DAY);
+        assertThat(openAboutMeters()).isEmpty();
     }
 
     @Test
