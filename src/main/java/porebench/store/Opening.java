@@ -9,6 +9,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteDataSource;
 import porebench.method.Problem;
@@ -19,10 +20,12 @@ import porebench.store.StoreException.Task;
 final class Opening {
     private final Clock clock;
     private final Steps steps;
+    private final Predicate<Path> mayWrite;
 
-    Opening(Clock clock, Steps steps) {
+    Opening(Clock clock, Steps steps, Predicate<Path> mayWrite) {
         this.clock = clock;
         this.steps = steps;
+        this.mayWrite = mayWrite;
     }
 
     /** Returns whether a lab book can be written: its file, and its folder for the log. */
@@ -33,7 +36,7 @@ final class Opening {
     LabBook open(Path file) {
         String name = OpenFile.nameOf(file);
         try {
-            if (mayWrite(file)) {
+            if (mayWrite.test(file)) {
                 try {
                     return opened(file, SqliteFile.existing(file), true);
                 } catch (SQLException failure) {

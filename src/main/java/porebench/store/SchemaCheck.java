@@ -6,9 +6,12 @@ import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Collections;
 import java.util.Locale;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
 import porebench.method.Problem;
 
 /**
@@ -23,13 +26,16 @@ final class SchemaCheck {
             WHERE NOT (tbl_name = 'schema_step' AND type IN ('table', 'index')) AND name NOT LIKE 'sqlite\\_stat%' ESCAPE '\\'
             """;
 
+    /** What the steps make, kept because taking them takes longer than comparing; steps do not change while a program runs. */
+    private static final ConcurrentMap<Steps, SortedMap<String, String>> MADE = new ConcurrentHashMap<>();
+
     private SchemaCheck() {}
 
     /** Adds everything that is missing, changed, or there without belonging. */
     static void run(Connection connection, Steps steps, Faults faults) {
         try {
             SortedMap<String, String> there = objects(connection);
-            SortedMap<String, String> wanted = made(steps, SqliteFile.version(connection));
+            SortedMap<String, String> wanted = made(new Steps(steps.locations(), SqliteFile.version(connection)));
             wanted.forEach((place, sql) -> {
                 if (!there.containsKey(place)) {
                     tell(faults, place, "book.schema-missing");
@@ -50,13 +56,19 @@ final class SchemaCheck {
         faults.at(place, code, word(place.substring(0, space)), place.substring(space + 1));
     }
 
-    private static SortedMap<String, String> made(Steps steps, int version) throws SQLException {
+    private static SortedMap<String, String> made(Steps steps) throws SQLException {
+        SortedMap<String, String> known = MADE.get(steps);
+        if (known != null) {
+            return known;
+        }
         try (Connection memory = DriverManager.getConnection("jdbc:sqlite::memory:");
                 Statement statement = memory.createStatement()) {
-            for (String step : StepFiles.upTo(steps.locations(), version)) {
+            for (String step : StepFiles.upTo(steps.locations(), steps.newest())) {
                 statement.executeUpdate(step);
             }
-            return objects(memory);
+            SortedMap<String, String> made = Collections.unmodifiableSortedMap(objects(memory));
+            MADE.put(steps, made);
+            return made;
         } catch (IOException unreadable) {
             throw new IllegalStateException("the schema steps belong to the program", unreadable);
         }

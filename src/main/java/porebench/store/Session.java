@@ -1,7 +1,10 @@
 package porebench.store;
 
 import java.sql.Connection;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
@@ -12,6 +15,8 @@ import org.jdbi.v3.core.Jdbi;
  * write lock again.
  */
 final class Session implements AutoCloseable {
+    private static final Logger LOG = Logger.getLogger(Session.class.getName());
+
     private final Handle handle;
     private Runnable afterClosing = () -> {};
 
@@ -19,31 +24,42 @@ final class Session implements AutoCloseable {
         this.handle = Jdbi.open(connection);
     }
 
-    /** Reads several things as they stood at one moment. */
+    /**
+     * Reads several things as they stood at one moment. What was read counts even where the transaction cannot be ended in order:
+     * SQLite ends it by itself when it meets a damaged page, which the reading may have told and passed over.
+     */
     <R> R read(Function<Handle, R> reading) {
-        return within("BEGIN", reading);
+        handle.execute("BEGIN");
+        try {
+            R result = reading.apply(handle);
+            undo().ifPresent(alreadyEnded -> LOG.log(Level.FINE, "a reading ended by itself", alreadyEnded));
+            return result;
+        } catch (RuntimeException failure) {
+            undo().ifPresent(failure::addSuppressed);
+            throw failure;
+        }
     }
 
     /** Reads and writes while nobody else writes; all is undone when it fails. */
     <R> R write(Function<Handle, R> writing) {
-        return within("BEGIN IMMEDIATE", writing);
-    }
-
-    private <R> R within(String begin, Function<Handle, R> work) {
-        handle.execute(begin);
-        R result;
+        handle.execute("BEGIN IMMEDIATE");
         try {
-            result = work.apply(handle);
+            R result = writing.apply(handle);
             handle.execute("COMMIT");
+            return result;
         } catch (RuntimeException failure) {
-            try {
-                handle.execute("ROLLBACK");
-            } catch (RuntimeException alreadyUndone) {
-                failure.addSuppressed(alreadyUndone);
-            }
+            undo().ifPresent(failure::addSuppressed);
             throw failure;
         }
-        return result;
+    }
+
+    private Optional<RuntimeException> undo() {
+        try {
+            handle.execute("ROLLBACK");
+            return Optional.empty();
+        } catch (RuntimeException alreadyUndone) {
+            return Optional.of(alreadyUndone);
+        }
     }
 
     /** Returns the connection, for what is no query. */

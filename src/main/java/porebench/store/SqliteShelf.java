@@ -30,6 +30,7 @@ import porebench.store.StoreException.Task;
 public final class SqliteShelf implements LabBookShelf {
     private final Clock clock;
     private final Steps steps;
+    private final Predicate<Path> mayWrite;
 
     /** Makes a shelf whose books stamp what is kept by a clock, and name backups by its zone. */
     public SqliteShelf(Clock clock) {
@@ -37,8 +38,14 @@ public final class SqliteShelf implements LabBookShelf {
     }
 
     SqliteShelf(Clock clock, Steps steps) {
+        this(clock, steps, Opening::mayWrite);
+    }
+
+    /** Makes a shelf that asks a function whether a file and its folder may be written. */
+    SqliteShelf(Clock clock, Steps steps, Predicate<Path> mayWrite) {
         this.clock = clock;
         this.steps = steps;
+        this.mayWrite = mayWrite;
     }
 
     /**
@@ -53,7 +60,7 @@ public final class SqliteShelf implements LabBookShelf {
         if (version < steps.newest()) {
             bringUpToDate(file);
         }
-        return new Opening(clock, steps).open(file);
+        return new Opening(clock, steps, mayWrite).open(file);
     }
 
     /** Returns the number of a file's last schema step; refuses what is no lab book that this program knows. */
@@ -89,7 +96,7 @@ public final class SqliteShelf implements LabBookShelf {
 
     private void bringUpToDate(Path file) {
         String name = OpenFile.nameOf(file);
-        if (!Opening.mayWrite(file)) {
+        if (!mayWrite.test(file)) {
             throw refused("book.older-and-read-only", name);
         }
         SQLiteDataSource source = SqliteFile.existing(file);
@@ -182,7 +189,7 @@ public final class SqliteShelf implements LabBookShelf {
         } catch (IOException | SQLException | FlywayException | JdbiException failure) {
             throw new StoreException(Task.CREATE, OpenFile.nameOf(file), failure);
         }
-        return Optional.of(new Opening(clock, steps).open(file));
+        return Optional.of(new Opening(clock, steps, mayWrite).open(file));
     }
 
     /**

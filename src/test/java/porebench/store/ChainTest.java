@@ -101,7 +101,7 @@ class ChainTest {
         "UPDATE profile_figure SET clause = 'x' WHERE figure = 'factor-step', 2, profile",
         "UPDATE trial SET struck_because = NULL, 7, trial",
         "UPDATE factor_issue_source SET source_version = 4 WHERE source_id = 'S-1', 8, factor_issue",
-        "UPDATE factor_issue SET factor_pct = CAST('-0.10' AS BLOB), 8, factor_issue",
+        "UPDATE factor_issue SET factor_pct = '-0.1', 8, factor_issue",
         "DELETE FROM card_print, 9, card_print",
         "UPDATE factor_issue SET override_by = NULL, 8, factor_issue",
         "UPDATE trial SET simulated = 1, 7, trial",

@@ -1,0 +1,356 @@
+package porebench.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import porebench.method.Role;
+import porebench.record.BookCheck;
+import porebench.record.Draft;
+import porebench.record.FactorIssue;
+import porebench.record.Head;
+import porebench.record.LabBook;
+import porebench.record.RecordKind;
+import porebench.record.Samples;
+import porebench.record.Source;
+import porebench.record.Stamp;
+
+/** That tables, views and triggers are what the steps make of them, and that a noted head shows what no chain can. */
+class SchemaTest {
+    @TempDir
+    Path folder;
+
+    private Path file;
+    private Head before;
+
+    @BeforeEach
+    void begin() {
+        file = folder.resolve("book.porebench");
+        try (LabBook book = Books.SHELF.create(file)) {
+            Books.keep(book, Samples.full());
+            before = book.head();
+        }
+    }
+
+    private List<String> strings(String query) throws SQLException {
+        return strings(file, query);
+    }
+
+    private static List<String> strings(Path file, String query) throws SQLException {
+        List<String> strings = new ArrayList<>();
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery(query)) {
+            while (row.next()) {
+                strings.add(row.getString(1));
+            }
+        }
+        return strings;
+    }
+
+    private void withoutTriggers(String... statements) throws SQLException {
+        List<String> all = new ArrayList<>(List.of("PRAGMA foreign_keys = OFF"));
+        List<String> triggers = strings("SELECT sql FROM sqlite_master WHERE type = 'trigger'");
+        strings("SELECT name FROM sqlite_master WHERE type = 'trigger'")
+                .forEach(name -> all.add("DROP TRIGGER " + name));
+        all.addAll(List.of(statements));
+        all.addAll(triggers);
+        Books.sql(file, all.toArray(String[]::new));
+    }
+
+    private BookCheck check(Optional<Head> noted) {
+        try (LabBook book = Books.SHELF.open(file)) {
+            return book.check(noted);
+        }
+    }
+
+    @Test
+    void whatTheStepsMakeIsTheSameInTheFileAndInMemory() {
+        BookCheck check = check(Optional.of(before));
+        assertThat(check.faults()).isEmpty();
+        assertThat(check.schema()).isTrue();
+        assertThat(check.integrity()).isTrue();
+        assertThat(check.head()).isEqualTo(before);
+        assertThat(check.counts().values()).containsOnly(1);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "DROP TRIGGER trial_is_not_changed | book.schema-missing | trigger trial_is_not_changed",
+                "CREATE TRIGGER more AFTER INSERT ON trial BEGIN SELECT 1; END | book.schema-foreign | trigger more",
+                "CREATE TRIGGER more BEFORE INSERT ON schema_step BEGIN SELECT 1; END | book.schema-foreign | trigger more",
+                "CREATE TABLE more (a TEXT) | book.schema-foreign | table more",
+                "CREATE INDEX more ON trial (operator) | book.schema-foreign | index more",
+                "DROP INDEX trial_by_determination | book.schema-missing | index trial_by_determination",
+                "ALTER TABLE trial ADD COLUMN more TEXT | book.schema-changed | table trial"
+            })
+    void everyChangeOfTheSchemaIsNamedAndNothingIsKeptOnTopOfIt(String change, String code, String place)
+            throws SQLException {
+        Books.sql(file, change);
+        try (LabBook book = Books.SHELF.open(file)) {
+            assertThat(Books.codes(book.warnings())).contains(code);
+            assertThat(book.warnings()).noneMatch(warning -> warning.isError());
+            BookCheck check = book.check(Optional.empty());
+            assertThat(check.schema()).isFalse();
+            assertThat(check.faults()).anySatisfy(fault -> {
+                assertThat(fault.code()).isEqualTo(code);
+                assertThat(fault.place()).isEqualTo(place);
+            });
+            assertThat(Books.codes(
+                            book.keep(List.of(Draft.of(Samples.source("S-9", Role.FINE, "L"))), "R. Vale", "entered")))
+                    .containsExactly("book.not-sound");
+            assertThat(book.latest(Source.class)).hasSize(1);
+        }
+    }
+
+    /** A view that gives the first version brings back a factor that was withdrawn. */
+    @Test
+    void aReplacedViewIsFound() throws SQLException {
+        Books.sql(
+                file,
+                "DROP VIEW newest_entry",
+                "CREATE VIEW newest_entry AS SELECT entry_no, kind, record_id, version, who, at_utc, why FROM entry"
+                        + " WHERE version = 1");
+        assertThat(check(Optional.empty()).faults())
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.place()).isEqualTo("view newest_entry"))
+                .satisfies(fault -> assertThat(fault.code()).isEqualTo("book.schema-changed"));
+    }
+
+    @Test
+    void droppedTriggersAreAllNamed() throws SQLException {
+        List<String> triggers = strings("SELECT 'trigger ' || name FROM sqlite_master WHERE type = 'trigger'");
+        List<String> drops = triggers.stream().map(name -> "DROP " + name).toList();
+        Books.sql(file, drops.toArray(String[]::new));
+        assertThat(check(Optional.empty()).faults())
+                .extracting(BookCheck.Fault::place)
+                .containsExactlyInAnyOrderElementsOf(triggers)
+                .hasSize(60);
+    }
+
+    @Test
+    void entriesCutOffShowBesideANoteOnly() throws SQLException {
+        withoutTriggers(
+                "DELETE FROM bowl_fill",
+                "DELETE FROM dial_point",
+                "DELETE FROM meter_calibration",
+                "DELETE FROM card_print",
+                "DELETE FROM entry WHERE entry_no > 8");
+        assertThat(check(Optional.empty()).faults()).isEmpty();
+        BookCheck beside = check(Optional.of(before));
+        assertThat(beside.isIntact()).isFalse();
+        assertThat(beside.faults()).extracting(BookCheck.Fault::code).containsExactly("book.head-cut");
+        assertThat(beside.faults().get(0).entry()).isEqualTo(10);
+        assertThat(beside.head().entries()).isEqualTo(8);
+    }
+
+    @Test
+    void aChainWrittenAnewShowsBesideANoteOnly() throws SQLException {
+        List<Entry> entries;
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Session session = new Session(connection)) {
+            entries = session.read(handle -> new History(handle).all());
+        }
+        List<String> rewriting = new ArrayList<>();
+        Entry last = Entry.BEFORE_THE_FIRST;
+        for (Entry entry : entries) {
+            String who = entry.number() == 4 ? "Somebody else" : entry.who();
+            last = last.next(
+                    entry.kind(),
+                    entry.recordId(),
+                    entry.version(),
+                    new Stamp(who, Instant.parse(entry.atUtc()), entry.why()),
+                    entry.contentHash());
+            rewriting.add("UPDATE entry SET who = '" + who + "', previous_hash = '" + last.previousHash()
+                    + "', hash = '" + last.hash() + "' WHERE entry_no = " + last.number());
+        }
+        withoutTriggers(rewriting.toArray(String[]::new));
+        assertThat(check(Optional.empty()).faults()).isEmpty();
+        assertThat(check(Optional.of(before)).faults())
+                .extracting(BookCheck.Fault::code)
+                .containsExactly("book.head-differs");
+    }
+
+    @Test
+    void anEarlierNoteStillHoldsWhenTheBookGrew() {
+        try (LabBook book = Books.SHELF.open(file)) {
+            Books.keep(book, Samples.source("S-9", Role.FINE, "Ledge"));
+            assertThat(book.check(Optional.of(before)).isIntact()).isTrue();
+            assertThat(book.check(Optional.of(Head.EMPTY)).isIntact()).isTrue();
+            assertThat(book.check(Optional.of(new Head("0123456789abcdef", 3))).isIntact())
+                    .isFalse();
+        }
+    }
+
+    @Test
+    void nothingIsReplacedByAnyTable() throws SQLException {
+        List<String> tables = strings("SELECT name FROM sqlite_master WHERE type = 'table' AND name <> 'schema_step'");
+        assertThat(tables).hasSize(20);
+        for (String table : tables) {
+            for (String insert : List.of("REPLACE INTO ", "INSERT OR REPLACE INTO ", "INSERT OR IGNORE INTO ")) {
+                assertThatExceptionOfType(SQLException.class)
+                        .as(insert + table)
+                        .isThrownBy(() -> Books.sql(file, insert + table + " SELECT * FROM " + table))
+                        .withMessageContaining("never replaced");
+            }
+        }
+        assertThatExceptionOfType(SQLException.class)
+                .isThrownBy(() -> Books.sql(
+                        file,
+                        "REPLACE INTO entry SELECT 11, kind, record_id, version, 'X', at_utc, why, content_hash,"
+                                + " previous_hash, hash FROM entry WHERE entry_no = 4"))
+                .withMessageContaining("never replaced");
+        assertThat(check(Optional.of(before)).faults()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "UPDATE factor_issue SET factor_pct = CAST('-0.10' AS BLOB)",
+                "UPDATE entry SET version = 'two'",
+                "UPDATE meter SET in_service = 2",
+                "UPDATE entry SET who = ''",
+                "UPDATE entry SET hash = 'f'",
+                "UPDATE trial SET fine_mass = '1', fine_mass_unit = NULL"
+            })
+    void strictTablesRefuseWhatCannotBeMeant(String change) throws SQLException {
+        List<String> triggers =
+                strings("SELECT name FROM sqlite_master WHERE type = 'trigger' AND name LIKE '%changed'");
+        List<String> all = new ArrayList<>(
+                triggers.stream().map(name -> "DROP TRIGGER " + name).toList());
+        all.add(change);
+        assertThatExceptionOfType(SQLException.class)
+                .isThrownBy(() -> Books.sql(file, all.toArray(String[]::new)))
+                .withMessageContaining("CONSTRAINT");
+    }
+
+    @Test
+    void everyTableIsStrict() throws SQLException {
+        assertThat(strings("SELECT name FROM pragma_table_list WHERE type = 'table' AND strict = 0"
+                        + " AND name NOT LIKE 'sqlite%' AND schema = 'main'"))
+                .containsExactly("schema_step");
+    }
+
+    /** The file was made by the program as it was when the fourth step was the last one. */
+    @Test
+    void aLabBookOfTheFourthStepKeepsAllItHoldsAndItsChain() throws Exception {
+        Path old = folder.resolve("old.porebench");
+        try (InputStream stream = SchemaTest.class.getResourceAsStream("books/book-of-step-4.porebench")) {
+            Files.copy(Objects.requireNonNull(stream), old);
+        }
+        assertThat(Header.read(old)).contains(new Header(Header.LAB_BOOK, 4));
+        Head then = new Head("11e932275e0d5974", 13);
+        try (LabBook book = Books.SHELF.open(old)) {
+            assertThat(book.warnings()).isEmpty();
+            assertThat(book.head()).isEqualTo(then);
+            BookCheck check = book.check(Optional.of(then));
+            assertThat(check.faults()).isEmpty();
+            assertThat(check.counts())
+                    .containsEntry(RecordKind.SOURCE, 2)
+                    .containsEntry(RecordKind.METER_CALIBRATION, 1);
+            Samples.full().stream()
+                    .filter(value -> value.kind() != RecordKind.FACTOR_ISSUE)
+                    .filter(value -> value.kind() != RecordKind.DETERMINATION)
+                    .forEach(value -> assertThat(
+                                    (Object) book.history(value.kind().type(), value.recordId())
+                                            .get(0)
+                                            .value())
+                            .isEqualTo(value));
+            assertThat(book.history(Source.class, "S-9"))
+                    .extracting(version -> version.value().ledge())
+                    .containsExactly("Ledge 1", "Ledge 2");
+            assertThat(book.latest(FactorIssue.class)).hasSize(1);
+            Books.keep(book, Samples.source("S-8", Role.FINE, "Ledge"));
+            assertThat(book.check(Optional.of(then)).faults()).isEmpty();
+        }
+    }
+
+    private static final SqliteShelf SIXTH =
+            new SqliteShelf(Books.CLOCK, new Steps(Steps.ALL.locations(), Steps.ALL.newest() - 1));
+
+    @Test
+    void aLabBookOfTheStepBeforeKeepsEveryRowAndItsChain() throws SQLException, IOException {
+        Path old = folder.resolve("old.porebench");
+        Map<String, List<String>> rows = new TreeMap<>();
+        Head then;
+        try (LabBook book = SIXTH.create(old)) {
+            Books.keep(book, Samples.full());
+            Books.correct(book, Samples.laboratory());
+            then = book.head();
+        }
+        for (String table : tables(old)) {
+            rows.put(table, rows(old, table));
+        }
+        assertThat(rows)
+                .hasSize(20)
+                .allSatisfy((table, content) -> assertThat(content).isNotEmpty());
+        try (LabBook book = Books.SHELF.open(old)) {
+            assertThat(book.head()).isEqualTo(then);
+            assertThat(book.check(Optional.of(then)).problems()).isEmpty();
+        }
+        assertThat(Header.read(old)).contains(new Header(Header.LAB_BOOK, Steps.ALL.newest()));
+        for (String table : tables(old)) {
+            assertThat(rows(old, table)).as(table).isEqualTo(rows.get(table));
+        }
+    }
+
+    private static List<String> tables(Path book) throws SQLException {
+        return strings(book, "SELECT name FROM sqlite_master WHERE type = 'table' AND name <> 'schema_step'");
+    }
+
+    /** Returns a table's rows, each with the name, type and content of every column. */
+    private static List<String> rows(Path book, String table) throws SQLException {
+        List<String> cells = strings(book, "SELECT name FROM pragma_table_info('" + table + "') ORDER BY name").stream()
+                .map(name -> "'" + name + " ' || typeof(" + name + ") || quote(" + name + ")")
+                .toList();
+        return strings(book, "SELECT " + String.join(" || ", cells) + " FROM " + table + " ORDER BY rowid");
+    }
+
+    /** A row that a strict table refuses comes to light half-way: the lab book is then still the older one, whole. */
+    @Test
+    void aStepThatFailsHalfWayIsTakenBack() throws SQLException, IOException {
+        Path old = folder.resolve("old.porebench");
+        try (LabBook book = SIXTH.create(old)) {
+            Books.keep(book, Samples.full());
+        }
+        Books.sql(
+                old,
+                "DROP TRIGGER factor_issue_is_not_changed",
+                "UPDATE factor_issue SET factor_pct = CAST('-0.10' AS BLOB)");
+        List<String> schema = strings(old, "SELECT name || sql FROM sqlite_master WHERE sql IS NOT NULL");
+        assertThatExceptionOfType(StoreException.class)
+                .isThrownBy(() -> Books.SHELF.open(old))
+                .withMessageContaining("old.porebench could not be brought up to date.")
+                .withMessageContaining("old.porebench.before-step-7");
+        assertThat(Header.read(old)).contains(new Header(Header.LAB_BOOK, Steps.ALL.newest() - 1));
+        assertThat(strings(old, "SELECT name || sql FROM sqlite_master WHERE sql IS NOT NULL"))
+                .isEqualTo(schema);
+        assertThat(strings(old, "SELECT count(*) FROM entry")).containsExactly("10");
+        try (LabBook book = SIXTH.open(old)) {
+            assertThat(Books.codes(book.verify())).contains("book.chain-broken");
+        }
+    }
+}
