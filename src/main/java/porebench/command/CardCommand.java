@@ -1,18 +1,16 @@
 package porebench.command;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import porebench.method.Problem;
-import porebench.record.Evidence;
+import porebench.method.Answer;
+import porebench.record.FactorIssue;
 import porebench.record.LabBook;
 import porebench.record.MixId;
-import porebench.record.RecordKind;
+import porebench.record.port.CardHandout;
 import porebench.record.port.Paper;
 
 /** {@code card}: the factor card of a mix as a PDF file. */
@@ -30,6 +28,9 @@ final class CardCommand extends BookCommand {
     @Option(names = "--who", paramLabel = "<name>")
     private @Nullable String who;
 
+    @Option(names = "--marked")
+    private boolean marked;
+
     @Mixin
     private final WhereTo whereTo = new WhereTo();
 
@@ -40,21 +41,15 @@ final class CardCommand extends BookCommand {
     @Override
     Outcome carryOut() {
         try (LabBook book = open()) {
-            Optional<Evidence> evidence = Evidence.of(book, mixId);
-            if (evidence.isEmpty()) {
-                return Outcome.refused(Problem.error("mixId", "book.not-there", RecordKind.MIX.word(), mixId.text()));
-            }
-            Optional<Problem> refusal = CardHandout.refusal(evidence.get(), here().today());
-            if (refusal.isPresent()) {
-                return Outcome.refused(refusal.get());
-            }
-            List<Problem> problems = new ArrayList<>();
-            CardHandout handout = new CardHandout(here(), book, ports().press().get());
             String name = who == null || who.isBlank() ? here().user() : who.strip();
-            Outcome outcome = handout.handOut(
-                            evidence.get(), paper, whereTo.file(out), name, words().say("card.why"), problems)
-                    .map(handed -> Outcome.done(new CardReport(handed), problems))
-                    .orElseGet(() -> Outcome.refused(problems));
+            CardHandout handout = new CardHandout(book, ports().press().get(), here().locale());
+            Answer<CardHandout.Handed> answer = handout.toFile(
+                    new CardHandout.Wish(
+                            mixId, Optional.empty(), paper, marked, here().today(), name, words().say("card.why")),
+                    whereTo.file(out));
+            Outcome outcome = answer.value()
+                    .map(handed -> Outcome.done(new CardReport(handed), answer.problems()))
+                    .orElseGet(() -> Outcome.refused(answer.problems()));
             return marked(book, outcome);
         }
     }
@@ -68,23 +63,27 @@ final class CardCommand extends BookCommand {
 
         @Override
         public void json(JsonFields json) {
-            json.text("path", handed.file().toString());
-            json.text("mixId", handed.issue().mixId().text());
-            json.whole("revision", handed.issue().revision());
-            json.number("factorPercent", handed.issue().factorPercent());
+            FactorIssue issue = handed.card().issue();
+            json.text("path", whereTo.file(out).path().toString());
+            json.text("mixId", issue.mixId().text());
+            json.whole("revision", issue.revision());
+            json.number("factorPercent", issue.factorPercent());
             json.whole("number", handed.print().number());
             json.text("paper", handed.print().paper());
+            json.text("state", handed.card().state().symbol());
+            json.flag("marked", handed.card().isMarked());
+            json.text("head", handed.card().head().shortHash());
+            json.whole("entries", handed.card().head().entries());
         }
 
         @Override
         public void text(TextPage page) {
-            page.line(words().say("card.written", handed.file().toString()));
-            page.row(
-                    words().say("card.factor"), shown().exact(handed.issue().factorPercent()), words().say("unit.air"));
-            page.row(
-                    words().say("card.revision"),
-                    Integer.toString(handed.issue().revision()),
-                    "");
+            FactorIssue issue = handed.card().issue();
+            page.line(words().say("card.written", whereTo.file(out).path().toString()));
+            if (!handed.card().isMarked()) {
+                page.row(words().say("card.factor"), shown().exact(issue.factorPercent()), words().say("unit.air"));
+            }
+            page.row(words().say("card.revision"), Integer.toString(issue.revision()), "");
         }
     }
 }

@@ -17,6 +17,7 @@ import porebench.method.sample.CorrectionSample;
 import porebench.method.sample.WeighOut;
 import porebench.method.trial.StopRule;
 import porebench.quantity.Volume;
+import porebench.record.CardState;
 import porebench.record.DeterminationId;
 import porebench.record.Draft;
 import porebench.record.Evidence;
@@ -26,6 +27,7 @@ import porebench.record.JudgedDetermination;
 import porebench.record.LabBook;
 import porebench.record.LaboratoryScatter;
 import porebench.record.MixDesign;
+import porebench.record.port.CardHandout;
 import porebench.record.port.LabBookShelf;
 import porebench.record.port.OpeningRefused;
 import porebench.record.port.OutputFile;
@@ -136,7 +138,7 @@ public final class DemoRun {
                 .findFirst()
                 .or(() -> all.stream().filter(DemoRun::isReady).findFirst())
                 .or(() -> all.stream()
-                        .filter(evidence -> CardHandout.refusal(evidence, day).isEmpty())
+                        .filter(evidence -> CardState.refusal(evidence, day).isEmpty())
                         .findFirst());
     }
 
@@ -171,11 +173,11 @@ public final class DemoRun {
                     .orElse(Map.of());
             new FactorReport(here, List.of(determination), stops).text(page);
         });
-        if (CardHandout.refusal(evidence, day).isPresent()) {
+        if (CardState.refusal(evidence, day).isPresent()) {
             basis.ifPresent(determination -> issue(book, evidence, determination, problems));
         }
         Evidence now = Evidence.of(book, mix.id()).orElseThrow();
-        Optional<Problem> refusal = CardHandout.refusal(now, day);
+        Optional<Problem> refusal = CardState.refusal(now, day);
         if (refusal.isPresent()) {
             problems.add(refusal.get());
             return;
@@ -220,18 +222,28 @@ public final class DemoRun {
         FactorIssue issue = evidence.inForceOn(here.today()).orElseThrow();
         OutputFile file =
                 freeName(cards, issue.mixId().text().replaceAll("[^A-Za-z0-9-]", "_") + "-r" + issue.revision());
-        CardHandout handout = new CardHandout(here, book, ports.press().get());
-        handout.handOut(evidence, Paper.A6, file, WHO, words.say("demo.reason"), problems)
-                .ifPresent(handed -> {
-                    page.gap();
-                    page.line(words.say(
-                            "issue.issued",
-                            Integer.toString(issue.revision()),
-                            new Shown(here.locale()).exact(issue.factorPercent()),
-                            issue.inForceFrom().toString(),
-                            issue.recheckBy().toString(),
-                            issue.issuedBy()));
-                    page.line(words.say("demo.card", handed.file().toString()));
-                });
+        Answer<CardHandout.Handed> answer = new CardHandout(book, ports.press().get(), here.locale())
+                .toFile(
+                        new CardHandout.Wish(
+                                issue.mixId(),
+                                Optional.empty(),
+                                Paper.A6,
+                                false,
+                                here.today(),
+                                WHO,
+                                words.say("demo.reason")),
+                        file);
+        problems.addAll(answer.problems());
+        answer.value().ifPresent(handed -> {
+            page.gap();
+            page.line(words.say(
+                    "issue.issued",
+                    Integer.toString(issue.revision()),
+                    new Shown(here.locale()).exact(issue.factorPercent()),
+                    issue.inForceFrom().toString(),
+                    issue.recheckBy().toString(),
+                    issue.issuedBy()));
+            page.line(words.say("demo.card", file.path().toString()));
+        });
     }
 }

@@ -13,7 +13,7 @@ public interface Asker {
     /** Asks for a reason that will stand in the lab book; empty when the person thought better of it. */
     Optional<String> reason(JComponent over, String title, String question);
 
-    /** Asks to go on; the button is named for the action. */
+    /** Asks to go on; the button is named for the action, and Enter alone does not press it. */
     boolean confirm(JComponent over, String title, String question, String actionName);
 
     /** Asks for a file to read. */

@@ -159,5 +159,9 @@ final class CalibrationPages {
         }
         parts.signatures(List.of("calibration.signed-by", "sheet.checked-by"), 60);
         parts.authority(record.profile());
+        parts.small(words.say(
+                "print.head",
+                Long.toString(record.head().entries()),
+                record.head().printed()));
     }
 }

@@ -2,7 +2,9 @@ package porebench.print;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import porebench.record.FactorCard;
 import porebench.record.FactorIssue;
@@ -21,8 +23,13 @@ final class CardPage {
     /** Below this height, in points, the table would skip too many readings. */
     private static final double LEAST_TABLE = 92;
 
+    /** Below this height, in points, hardly a reading would be left. */
+    private static final double LEAST_TABLE_AT_ALL = 50;
+
     private static final double GAP = 3;
     private static final double UNDER_TABLE = 7.5;
+    /** More lines about doubts taken on would leave the table too little room; the lab book has them all. */
+    private static final int MOST_TAKEN_ON = 2;
 
     private final FactorCard card;
     private final FactorIssue issue;
@@ -45,13 +52,19 @@ final class CardPage {
     void draw() throws IOException {
         List<Block> below = below();
         double rest = bottom - MARGIN - Block.height(below) - UNDER_TABLE * FittedText.LEADING - GAP;
-        List<Block> above = above(false);
+        List<Block> above = above(Setting.EASY);
         if (rest - Block.height(above) < LEAST_TABLE) {
-            above = above(true);
+            above = above(Setting.TIGHT);
+        }
+        if (rest - Block.height(above) < LEAST_TABLE_AT_ALL) {
+            above = above(Setting.TIGHTEST);
         }
         double tableTop = Block.draw(above, MARGIN);
         drawTable(tableTop, rest - Block.height(above));
         Block.draw(below, bottom - Block.height(below));
+        if (card.isMarked()) {
+            pen.across(mark(), MARGIN, MARGIN, width, bottom - MARGIN);
+        }
     }
 
     private void drawTable(double top, double height) throws IOException {
@@ -65,11 +78,23 @@ final class CardPage {
         pen.text(fitted, MARGIN, top + height + GAP / 2, width, Align.LEFT);
     }
 
-    private List<Block> above(boolean tight) throws IOException {
+    /** How much height the words above the table may take. */
+    private enum Setting {
+        EASY,
+        TIGHT,
+        /** Names of more than a line are cut. */
+        TIGHTEST
+    }
+
+    private List<Block> above(Setting setting) throws IOException {
+        boolean tight = setting != Setting.EASY;
+        boolean tightest = setting == Setting.TIGHTEST;
         List<Block> blocks = new ArrayList<>();
         if (card.isTraining()) {
-            TrainingBand band = new TrainingBand(pen, words);
-            blocks.add(new Block(TrainingBand.HEIGHT + GAP, top -> band.draw(MARGIN, top, width)));
+            blocks.add(band(Band.ofTraining(pen, words)));
+        }
+        if (card.isMarked()) {
+            blocks.add(band(new Band(pen, mark(), words.say("card.marked-why", words.date(imprint.date())))));
         }
         blocks.add(head());
         blocks.add(words(TextFit.first(
@@ -78,11 +103,12 @@ final class CardPage {
                 new TextFit(Weight.BOLD, tight ? 12 : 17, 9.5, width, 1),
                 new TextFit(Weight.BOLD, tight ? 11 : 14, 8, width, 2))));
         if (!card.mixTitle().isBlank()) {
-            blocks.add(words(new TextFit(Weight.REGULAR, tight ? 8.5 : 10.5, 7, width, 2), card.mixTitle()));
+            blocks.add(words(
+                    new TextFit(Weight.REGULAR, tight ? 8.5 : 10.5, 7, width, tightest ? 1 : 2), card.mixTitle()));
         }
-        blocks.add(sources(new TextFit(Weight.REGULAR, tight ? 7 : 9, 6.5, width, 3)));
+        blocks.add(sources(new TextFit(Weight.REGULAR, tight ? 7 : 9, 6.5, width, tightest ? 1 : 3)));
         blocks.add(gap());
-        blocks.add(new FactorBox(pen, words, issue, tight ? 48 : 56).block(MARGIN, width));
+        blocks.add(new FactorBox(pen, words, issue, tightest ? 42 : tight ? 48 : 56).block(MARGIN, width));
         blocks.add(gap());
         TextFit note = new TextFit(Weight.BOLD, tight ? 7.5 : 9, 6.5, width, 2);
         if (issue.factorPercent().signum() < 0) {
@@ -101,6 +127,15 @@ final class CardPage {
         blocks.add(words(new TextFit(Weight.REGULAR, 9, 6.5, width, 1), target()));
         blocks.add(gap());
         return blocks;
+    }
+
+    private Block band(Band band) {
+        return new Block(Band.HEIGHT + GAP, top -> band.draw(MARGIN, top, width));
+    }
+
+    /** Returns the state of a card that is no card to work by, as it stands across it. */
+    private String mark() {
+        return words.say("card.marked." + card.state());
     }
 
     private Block gap() {
@@ -157,7 +192,7 @@ final class CardPage {
                 List.of(
                         new Facts.Fact(words.say("card.revision"), Integer.toString(issue.revision()), 0.8),
                         new Facts.Fact(words.say("card.in-force-from"), words.date(issue.inForceFrom()), 1.35),
-                        new Facts.Fact(words.say("card.recheck-by"), words.date(issue.recheckBy()), 1.35),
+                        new Facts.Fact(words.say("card.recheck-by"), words.date(card.lastDay()), 1.35),
                         new Facts.Fact(words.say("card.meter-type"), words.say("meter." + issue.meterType()), 1)));
         return new Block(facts.height(), top -> facts.draw(MARGIN, top));
     }
@@ -188,9 +223,14 @@ final class CardPage {
                 List.of("caution.pressure." + issue.meterType(), "caution.caustic-heavy", "caution.local-rules")) {
             blocks.add(caution(words.say(key)));
         }
-        blocks.add(words(
-                new TextFit(Weight.BOLD, 7.5, 6, width, 2),
-                words.say("card.valid-only", Integer.toString(issue.revision()))));
+        if (!card.isMarked()) {
+            blocks.add(words(
+                    new TextFit(Weight.BOLD, 7.5, 6, width, 2),
+                    words.say("card.valid-only", Integer.toString(issue.revision()))));
+        }
+        for (String taken : takenOn()) {
+            blocks.add(words(new TextFit(Weight.REGULAR, 7, 5.5, width, 2), taken));
+        }
         blocks.add(gap());
         Facts signatures = new Facts(
                 pen,
@@ -204,7 +244,31 @@ final class CardPage {
                                 1.2),
                         new Facts.Fact(imprint.program(), words.say("card.printed", words.date(imprint.date())), 1)));
         blocks.add(new Block(signatures.height(), top -> signatures.draw(MARGIN, top)));
+        blocks.add(words(
+                new TextFit(Weight.REGULAR, 6, 5.5, width, 1),
+                words.say(
+                        "print.head",
+                        Long.toString(card.head().entries()),
+                        card.head().printed())));
         return blocks;
+    }
+
+    /** Says who took doubts about the evidence on and why, each person and reason once. */
+    private List<String> takenOn() {
+        Map<List<String>, Integer> taken = new LinkedHashMap<>();
+        issue.takenOn().forEach(doubt -> taken.merge(List.of(doubt.by(), doubt.reason()), 1, Integer::sum));
+        if (issue.isOverridden()) {
+            taken.merge(List.of(issue.overrideBy(), issue.overrideReason()), 1, Integer::sum);
+        }
+        List<String> said = new ArrayList<>();
+        taken.forEach(
+                (who, count) -> said.add(words.say("card.taken-on", Integer.toString(count), who.get(0), who.get(1))));
+        if (said.size() > MOST_TAKEN_ON) {
+            String more = words.say("card.taken-on.more", Integer.toString(said.size() - MOST_TAKEN_ON + 1));
+            said.subList(MOST_TAKEN_ON - 1, said.size()).clear();
+            said.add(more);
+        }
+        return said;
     }
 
     private Block caution(String text) throws IOException {

@@ -41,7 +41,7 @@ final class Flow {
 
     /** Draws what every page begins with, and returns where the rest may begin. */
     private double beginPage() throws IOException {
-        return training ? new TrainingBand(pen, words).draw(MARGIN, MARGIN, width) + 6 : MARGIN;
+        return training ? Band.ofTraining(pen, words).draw(MARGIN, MARGIN, width) + 6 : MARGIN;
     }
 
     Pen pen() {
@@ -80,7 +80,7 @@ final class Flow {
 
     /** Makes sure that a height is on one page where it fits on any; what is higher begins where it may. */
     void keepTogether(double height) throws IOException {
-        double band = training ? TrainingBand.HEIGHT + 6 : 0;
+        double band = training ? Band.HEIGHT + 6 : 0;
         if (MARGIN + band + RUNNING_HEAD + height <= bottom) {
             need(height);
         }

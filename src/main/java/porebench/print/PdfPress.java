@@ -2,7 +2,6 @@ package porebench.print;
 
 import java.awt.HeadlessException;
 import java.awt.image.BufferedImage;
-import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -20,7 +19,6 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.printing.PDFPageable;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import porebench.quantity.Require;
@@ -33,6 +31,7 @@ import porebench.record.port.OutputFile;
 import porebench.record.port.Paper;
 import porebench.record.port.Picture;
 import porebench.record.port.Press;
+import porebench.record.port.Waiting;
 
 /**
  * Puts cards and sheets into PDF files, on the screen and on paper; all three come from the same PDF.
@@ -67,15 +66,13 @@ public final class PdfPress implements Press {
     }
 
     @Override
-    public void write(Printed what, Paper paper, Locale locale, OutputFile file) {
+    public Waiting ready(Printed what, Paper paper, Locale locale, OutputFile file) {
         byte[] pdf = compose(what, paper, locale);
-        try {
-            file.write(stream -> stream.write(pdf));
-        } catch (IOException failure) {
+        return WaitingFile.of(file, pdf, failure -> {
             Words words = Words.in(locale);
-            throw new PrintException(
+            return new PrintException(
                     words.say("failed.write", name(what, words), file.path().toString()), failure);
-        }
+        });
     }
 
     @Override
@@ -95,18 +92,13 @@ public final class PdfPress implements Press {
     }
 
     @Override
-    public boolean print(Printed what, Paper paper, Locale locale) {
+    public Optional<Waiting> readyForPrinter(Printed what, Paper paper, Locale locale) {
         byte[] pdf = compose(what, paper, locale);
-        try (PDDocument document = Loader.loadPDF(pdf)) {
+        try {
             PrinterJob job = printer.get();
             job.setJobName(name(what, Words.in(locale)));
-            job.setPageable(new PDFPageable(document));
-            if (!job.printDialog()) {
-                return false;
-            }
-            job.print();
-            return true;
-        } catch (IOException | PrinterException | HeadlessException failure) {
+            return WaitingPrint.of(pdf, job, failure -> failed("failed.print", what, locale, failure));
+        } catch (IOException | HeadlessException failure) {
             throw failed("failed.print", what, locale, failure);
         }
     }

@@ -2,6 +2,8 @@ package porebench.print;
 
 import java.io.IOException;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
+import org.apache.pdfbox.util.Matrix;
 
 /** Draws on one page, in points from its upper left corner, in black and greys only: cards go through any printer. */
 final class Pen implements AutoCloseable {
@@ -43,6 +45,28 @@ final class Pen implements AutoCloseable {
         stream.newLineAtOffset((float) left, (float) (pageHeight - baseline));
         stream.showText(line);
         stream.endText();
+    }
+
+    /**
+     * Draws a word in outline from the lower left to the upper right of a place, over whatever stands there: black, and open so
+     * that what lies under it can still be read.
+     */
+    void across(String word, double left, double top, double width, double height) throws IOException {
+        String text = faces.printable(word);
+        double each = faces.width(text, Weight.BOLD, 1);
+        double size = Math.min(Math.hypot(width, height) * 0.82 / each, height * 0.24);
+        stream.saveGraphicsState();
+        stream.transform(Matrix.getRotateInstance(
+                Math.atan2(height, width), (float) (left + width / 2), (float) (pageHeight - top - height / 2)));
+        stream.setLineWidth((float) (size * 0.035));
+        stream.beginText();
+        stream.setFont(faces.font(Weight.BOLD), (float) size);
+        stream.setRenderingMode(RenderingMode.STROKE);
+        // Capitals are 0.711 of the size of the type.
+        stream.newLineAtOffset((float) (-each * size / 2), (float) (-0.711 * size / 2));
+        stream.showText(text);
+        stream.endText();
+        stream.restoreGraphicsState();
     }
 
     void line(double fromX, double fromTop, double toX, double toTop, double thickness) throws IOException {

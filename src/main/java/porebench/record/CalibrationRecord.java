@@ -15,6 +15,7 @@ import porebench.method.meter.ImpliedChamber;
  * @param nextDue the last day on which the calibration holds, as known on the day it was made; empty when bowl, dial or
  *     column were not calibrated yet
  * @param profile whose limits and intervals hold
+ * @param head how far the lab book reached when the record was put together
  */
 public record CalibrationRecord(
         Optional<Laboratory> laboratory,
@@ -22,10 +23,12 @@ public record CalibrationRecord(
         JudgedCalibration judged,
         Optional<ImpliedChamber.Drift> drift,
         Optional<LocalDate> nextDue,
-        Profile profile)
+        Profile profile,
+        Head head)
         implements Printed {
     /** Returns the record of one of a meter's calibrations; empty when it is none of them. */
-    public static Optional<CalibrationRecord> of(MeterStory story, CalibrationId id, Optional<Laboratory> laboratory) {
+    public static Optional<CalibrationRecord> of(
+            MeterStory story, CalibrationId id, Optional<Laboratory> laboratory, Head head) {
         return story.calibrations().stream()
                 .filter(judged -> judged.calibration().value().id().equals(id))
                 .findFirst()
@@ -38,6 +41,7 @@ public record CalibrationRecord(
                                 .map(MeterStory.ChamberChange::drift)
                                 .findFirst(),
                         story.nextDueOn(judged.calibration().value().calibratedOn()),
-                        story.profile()));
+                        story.profile(),
+                        head));
     }
 }

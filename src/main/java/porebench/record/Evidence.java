@@ -229,14 +229,14 @@ public record Evidence(
                 .findFirst();
     }
 
-    /** Returns the coarsest division of the meters of a determination's trials, in % air; the usual one while none is known. */
+    /** Returns the division of the scale that a determination vouches for, in % air: see {@link MeterScale}. */
     public double divisionPercent(JudgedDetermination judged) {
-        return judged.trials().stream()
-                .flatMap(trial ->
-                        Optional.ofNullable(meters.get(trial.trial().value().meterId())).stream())
-                .mapToDouble(meter -> meter.value().divisionPercent().doubleValue())
-                .max()
-                .orElse(JudgedDetermination.USUAL_DIVISION_PERCENT);
+        return scale(judged.trials()).divisionPercent().doubleValue();
+    }
+
+    /** Returns the scale that some trials of one determination vouch for. */
+    MeterScale scale(List<JudgedTrial> trials) {
+        return MeterScale.of(trials, meters);
     }
 
     /**

@@ -98,11 +98,7 @@ final class EvidenceReader {
         List<JudgedTrial> judged = trials.getOrDefault(determination.value().id(), List.of()).stream()
                 .map(trial -> judge(trial, mix, profile))
                 .toList();
-        double division = judged.stream()
-                .flatMap(trial -> meter(trial.trial().value()).stream())
-                .mapToDouble(meter -> meter.divisionPercent().doubleValue())
-                .max()
-                .orElse(JudgedDetermination.USUAL_DIVISION_PERCENT);
+        double division = MeterScale.of(judged, meters).divisionPercent().doubleValue();
         return JudgedDetermination.of(determination, judged, division, profile);
     }
 
@@ -123,10 +119,6 @@ final class EvidenceReader {
                                         entry.getValue(),
                                         calibrations.getOrDefault(entry.getKey(), List.of()),
                                         profile))));
-    }
-
-    private Optional<Meter> meter(Trial trial) {
-        return Optional.ofNullable(meters.get(trial.meterId())).map(Version::value);
     }
 
     private Evidence.Basis basis(MixDesign mix, Map<SourceId, Integer> versions) {

@@ -1,6 +1,7 @@
 package porebench.record;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import porebench.method.FigureName;
@@ -14,14 +15,17 @@ import porebench.method.air.PassWindow;
  * @param mixId the mix
  * @param mixTitle its title
  * @param sources name of each aggregate's source, in the order of the mix
- * @param issue the revision in force
+ * @param issue the revision on the card
+ * @param state how it stands with that revision on the day the card is made; it decides whether the card is marked
+ * @param lastDay the last day it holds: the day to recheck by, or the one before a later revision begins, if that is known
  * @param wetSieved whether the concrete is wet-sieved over 37.5 mm before the air test; factor and target are then for the
  *     sieved concrete
  * @param targetAirPercent the mix's target air, in %
  * @param airTolerancePercent the tolerance on it, in % air
- * @param divisionPercent a division of the gauge, in % air
+ * @param divisionPercent a division of the meter's scale, in % air
  * @param window readings and the air content they mean, and which of them pass
  * @param rule where the reporting rule stands, for people to look it up
+ * @param head how far the lab book reached when the card was made
  */
 public record FactorCard(
         Optional<Laboratory> laboratory,
@@ -29,28 +33,36 @@ public record FactorCard(
         String mixTitle,
         List<String> sources,
         FactorIssue issue,
+        CardState state,
+        LocalDate lastDay,
         boolean wetSieved,
         BigDecimal targetAirPercent,
         BigDecimal airTolerancePercent,
         BigDecimal divisionPercent,
         PassWindow window,
-        String rule)
+        String rule,
+        Head head)
         implements Printed {
     public FactorCard {
         sources = List.copyOf(sources);
     }
 
-    /** Returns the card of one revision of a mix's factor. */
-    public static FactorCard of(Evidence evidence, FactorIssue issue, Optional<Laboratory> laboratory) {
+    /**
+     * Returns the card of one revision of a mix's factor as it stands on a day.
+     *
+     * @param head how far the lab book reaches
+     */
+    public static FactorCard of(
+            Evidence evidence, FactorIssue issue, Optional<Laboratory> laboratory, Head head, LocalDate day) {
         MixDesign mix = evidence.mix().value();
         Profile profile = evidence.profile();
         BigDecimal tolerance = mix.airTolerancePercent()
                 .orElseGet(() ->
                         new BigDecimal(profile.figure(FigureName.AIR_TOLERANCE).value()));
-        Optional<Meter> meter = meterOf(evidence, issue);
-        BigDecimal division = meter.map(Meter::divisionPercent)
-                .orElse(BigDecimal.valueOf(JudgedDetermination.USUAL_DIVISION_PERCENT));
-        BigDecimal scaleTop = meter.map(Meter::scaleTopPercent)
+        MeterScale scale = evidence.scale(evidence.determination(issue.determinationId())
+                .map(JudgedDetermination::trials)
+                .orElse(List.of()));
+        BigDecimal top = scale.topPercent()
                 .orElseGet(() ->
                         new BigDecimal(profile.figure(FigureName.SCALE_TOP).value()));
         BigDecimal target = mix.batch().targetAirPercent();
@@ -60,23 +72,31 @@ public record FactorCard(
                 mix.title(),
                 sourceNames(evidence),
                 issue,
+                CardState.of(evidence, issue, day),
+                lastDay(evidence, issue),
                 mix.batch().wetSieved(),
                 target,
                 tolerance,
-                division,
-                PassWindow.of(issue.factorPercent(), target, tolerance, division, scaleTop, profile),
-                profile.title());
+                scale.divisionPercent(),
+                PassWindow.of(issue.factorPercent(), target, tolerance, scale.divisionPercent(), top, profile),
+                profile.title(),
+                head);
     }
 
-    private static Optional<Meter> meterOf(Evidence evidence, FactorIssue issue) {
-        return evidence.determination(issue.determinationId()).stream()
-                .flatMap(judged -> judged.trials().stream())
-                .filter(JudgedTrial::counts)
-                .flatMap(trial -> Optional.ofNullable(
-                        evidence.meters().get(trial.trial().value().meterId()))
-                        .stream())
+    private static LocalDate lastDay(Evidence evidence, FactorIssue issue) {
+        return evidence.issues().stream()
                 .map(Version::value)
-                .findFirst();
+                .filter(other -> other.revision() > issue.revision())
+                .map(other -> other.inForceFrom().minusDays(1))
+                .filter(day -> !day.isBefore(issue.inForceFrom()))
+                .filter(day -> day.isBefore(issue.recheckBy()))
+                .min(LocalDate::compareTo)
+                .orElse(issue.recheckBy());
+    }
+
+    /** Returns whether its state stands across it, because it is no card to work by. */
+    public boolean isMarked() {
+        return !state.mayLeaveUnmarked();
     }
 
     private static List<String> sourceNames(Evidence evidence) {

@@ -109,19 +109,15 @@ public record FactorHistory(List<Made> made, List<MeterWork> worked) {
                 Optional<Evidence.Basis> basis =
                         Optional.ofNullable(evidence.made().get(id));
                 for (JudgedTrial trial : judged.trials()) {
-                    made.add(new Made(trial, id, basis, division(evidence, trial)));
+                    double division =
+                            evidence.scale(List.of(trial)).divisionPercent().doubleValue();
+                    made.add(new Made(trial, id, basis, division));
                 }
             }
         }
         made.sort(Comparator.comparing((Made one) -> one.trial().testedAt())
                 .thenComparing(one -> one.trial().id()));
         return new FactorHistory(made, worked(stories));
-    }
-
-    private static double division(Evidence evidence, JudgedTrial trial) {
-        return Optional.ofNullable(evidence.meters().get(trial.trial().value().meterId()))
-                .map(meter -> meter.value().divisionPercent().doubleValue())
-                .orElse(JudgedDetermination.USUAL_DIVISION_PERCENT);
     }
 
     private static List<MeterWork> worked(Map<MeterId, MeterStory> stories) {

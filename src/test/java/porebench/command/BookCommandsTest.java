@@ -14,8 +14,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.command.Terminal.Said;
 import porebench.record.CardPrint;
+import porebench.record.Draft;
+import porebench.record.FactorIssue;
+import porebench.record.FactorOrigin;
 import porebench.record.FactorState;
+import porebench.record.Head;
 import porebench.record.LabBook;
+import porebench.record.Version;
 import porebench.store.SqliteShelf;
 
 /** Card, register, export and verify on a small lab book; the day is 1 July 2026. */
@@ -35,6 +40,19 @@ class BookCommandsTest {
         LabFiles.write(folder, "issues.csv", LabFiles.issue(inForceFrom, recheckBy));
         assertThat(terminal.json("import", "--book", "lab.book", "issues.csv").status())
                 .isZero();
+        confirm("lab.book");
+    }
+
+    /** Confirms the revision that came in, as somebody would who looked at everything it rests on. */
+    private void confirm(String name) {
+        try (LabBook book = new SqliteShelf(Terminal.CLOCK).open(folder.resolve(name))) {
+            Version<FactorIssue> version =
+                    book.latest(FactorIssue.class, "M-1/r1").orElseThrow();
+            FactorIssue issue = version.value();
+            FactorIssue confirmed = issue.on(issue.grounds().from(FactorOrigin.CONFIRMED));
+            assertThat(book.keep(List.of(Draft.correcting(version, confirmed)), "Ada Test", "looked at"))
+                    .isEmpty();
+        }
     }
 
     private Said card(String... more) {
@@ -109,11 +127,36 @@ class BookCommandsTest {
                                 "issues.csv")
                         .status())
                 .isZero();
+        confirm("late.book");
         Said late = other.json("card", "--book", "late.book", "--mix-id", "M-1", "--out", "card.pdf");
         assertThat(late.status()).isEqualTo(1);
         assertThat(late.codes()).containsExactly("issue.not-usable");
         assertThat(late.list("problems").get(0).get("message").toString()).contains("lapsed");
         assertThat(prints()).isEmpty();
+    }
+
+    @Test
+    void aMarkedCopyIsWrittenOnlyWhenAskedForAndSaysItsState() {
+        issue("2026-07-02", "2027-07-02");
+        Said said = card("--marked");
+        assertThat(said.status()).isZero();
+        assertThat(said.json()).containsEntry("state", "not-yet").containsEntry("marked", true);
+        assertThat(said.codes()).containsExactly("issue.not-usable");
+        assertThat(prints()).extracting(CardPrint::way).containsExactly(CardPrint.Way.MARKED_COPY);
+    }
+
+    @Test
+    void theAnswerSaysHowFarTheLabBookReachedWhenTheCardWasMade() {
+        issue("2026-06-10", "2027-06-10");
+        Head before;
+        try (LabBook book = new SqliteShelf(Terminal.CLOCK).open(folder.resolve("lab.book"))) {
+            before = book.head();
+        }
+        assertThat(card().json())
+                .containsEntry("state", "in-force")
+                .containsEntry("marked", false)
+                .containsEntry("head", before.shortHash())
+                .containsEntry("entries", (int) before.entries());
     }
 
     @Test

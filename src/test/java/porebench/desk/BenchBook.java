@@ -51,6 +51,7 @@ import porebench.record.port.OutputFile;
 import porebench.record.port.Paper;
 import porebench.record.port.Picture;
 import porebench.record.port.Press;
+import porebench.record.port.Waiting;
 
 /**
  * A lab book with one mix and two meters, and a desk on it, for tests of the bench's pages.
@@ -242,7 +243,7 @@ public final class BenchBook {
     private static Press noPress() {
         return new Press() {
             @Override
-            public void write(Printed what, Paper paper, Locale locale, OutputFile file) {
+            public Waiting ready(Printed what, Paper paper, Locale locale, OutputFile file) {
                 throw new UnsupportedOperationException("these pages print nothing");
             }
 
@@ -257,7 +258,7 @@ public final class BenchBook {
             }
 
             @Override
-            public boolean print(Printed what, Paper paper, Locale locale) {
+            public Optional<Waiting> readyForPrinter(Printed what, Paper paper, Locale locale) {
                 throw new UnsupportedOperationException("these pages print nothing");
             }
         };

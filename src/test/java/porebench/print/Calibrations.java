@@ -21,6 +21,7 @@ import porebench.quantity.VolumeUnit;
 import porebench.record.CalibrationForm;
 import porebench.record.CalibrationId;
 import porebench.record.CalibrationRecord;
+import porebench.record.Head;
 import porebench.record.Laboratory;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
@@ -269,7 +270,11 @@ final class Calibrations {
                 new Version<>(meter, 1, stamp),
                 made.stream().map(one -> new Version<>(one, 1, stamp)).toList(),
                 Profiles.standard());
-        return CalibrationRecord.of(story, made.get(made.size() - 1).id(), Optional.of(laboratory))
+        return CalibrationRecord.of(
+                        story,
+                        made.get(made.size() - 1).id(),
+                        Optional.of(laboratory),
+                        Head.of("3f2a91c077de0b1c55aa", 214))
                 .orElseThrow();
     }
 

@@ -6,15 +6,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import porebench.method.MeterType;
 import porebench.method.air.PassWindow;
 import porebench.method.profile.Profiles;
+import porebench.record.CardState;
 import porebench.record.DeterminationId;
 import porebench.record.FactorCard;
 import porebench.record.FactorIssue;
+import porebench.record.FactorOrigin;
+import porebench.record.Grounds;
+import porebench.record.Head;
 import porebench.record.Laboratory;
 import porebench.record.MixId;
 import porebench.record.SourceId;
+import porebench.record.TakenDoubt;
+import porebench.record.TrialId;
 
 /** Factor cards for tests, of an invented laboratory. */
 final class Cards {
@@ -22,7 +29,39 @@ final class Cards {
             "Bridge deck and barrier concrete, air-entrained, 35 MPa, 20 mm crushed stone with two"
                     + " sands, retarded for summer placing, pumped, second revision of the autumn proportions";
 
+    private static final Head HEAD = Head.of("3f2a91c077de0b1c55aa", 214);
+
     private Cards() {}
+
+    /** Returns a card in another state. */
+    static FactorCard in(CardState state, FactorCard card) {
+        return new FactorCard(
+                card.laboratory(),
+                card.mixId(),
+                card.mixTitle(),
+                card.sources(),
+                card.issue(),
+                state,
+                card.lastDay(),
+                card.wetSieved(),
+                card.targetAirPercent(),
+                card.airTolerancePercent(),
+                card.divisionPercent(),
+                card.window(),
+                card.rule(),
+                card.head());
+    }
+
+    /** Returns a card whose doubts these people took on, each for two trials, with a reason. */
+    static FactorCard takenOn(FactorCard card, String reason, String... people) {
+        List<TakenDoubt> taken = Stream.of(people)
+                .flatMap(who -> Stream.of("T-1", "T-2")
+                        .map(trial -> new TakenDoubt(
+                                Optional.of(new TrialId(trial)), "trial.soak-off", "soaked 30 min", who, reason)))
+                .toList();
+        FactorIssue issue = card.issue().on(new Grounds(Map.of(), Map.of(), taken, FactorOrigin.HERE, false));
+        return with(card, issue, card.wetSieved());
+    }
 
     static FactorCard usual() {
         return card("0.3", "6.0", "1.5", "0.1", "10");
@@ -72,12 +111,15 @@ final class Cards {
                 card.mixTitle(),
                 card.sources(),
                 card.issue(),
+                card.state(),
+                card.lastDay(),
                 card.wetSieved(),
                 card.targetAirPercent(),
                 card.airTolerancePercent(),
                 card.divisionPercent(),
                 card.window(),
-                card.rule());
+                card.rule(),
+                card.head());
     }
 
     static FactorCard wetSieved(FactorCard card) {
@@ -125,12 +167,15 @@ final class Cards {
                 card.mixTitle(),
                 card.sources(),
                 issue,
+                card.state(),
+                card.lastDay(),
                 wetSieved,
                 card.targetAirPercent(),
                 card.airTolerancePercent(),
                 card.divisionPercent(),
                 card.window(),
-                card.rule());
+                card.rule(),
+                card.head());
     }
 
     private static FactorCard card(
@@ -150,12 +195,15 @@ final class Cards {
                 title,
                 sources,
                 issue(mixId, factor, title.length() > 60),
+                CardState.IN_FORCE,
+                LocalDate.of(2027, 11, 24),
                 wetSieved,
                 target,
                 tolerance,
                 division,
                 PassWindow.of(factor, target, tolerance, division, new BigDecimal(figures[4]), Profiles.standard()),
-                Profiles.standard().title());
+                Profiles.standard().title(),
+                HEAD);
     }
 
     private static FactorIssue issue(String mixId, BigDecimal factor, boolean longNames) {

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import porebench.record.CardState;
 import porebench.record.FactorCard;
 import porebench.record.FactorIssue;
 import porebench.record.port.Paper;
@@ -99,6 +100,46 @@ class FactorCardTest {
                 .contains("one division of the water column is 0.1 %", "h1 \u2212 h2 Air", "Type A")
                 .contains("glass", "by the vent")
                 .doesNotContainIgnoringCase("gauge", "petcock", "chamber");
+    }
+
+    @ParameterizedTest
+    @EnumSource(CardState.class)
+    void onlyACardToWorkByIsWithoutItsStateAcrossIt(CardState state) {
+        FactorCard card = Cards.in(state, Cards.usual());
+        byte[] pdf = Presses.pdf(card, Paper.A6, Locale.ENGLISH);
+        if (state == CardState.IN_FORCE || state == CardState.RECHECK_DUE) {
+            assertThat(PageText.across(pdf)).isEmpty();
+            assertThat(PageText.of(pdf)).doesNotContain("Copy for the file").contains("valid only for this mix");
+            return;
+        }
+        String word = state == CardState.NOT_YET
+                ? "NOT YET IN FORCE"
+                : state == CardState.NOT_VERIFIED
+                        ? "NOT VERIFIED"
+                        : state.name().replace('_', ' ');
+        assertThat(PageText.across(pdf)).isEqualTo(word);
+        assertThat(PageText.of(pdf))
+                .contains(word, "as of 25 Nov 2026", "do not subtract this factor")
+                .doesNotContain("valid only for this mix", "replaces all earlier cards");
+        byte[] spanish = Presses.pdf(card, Paper.CARD_4X6, Locale.forLanguageTag("es-MX"));
+        assertThat(PageText.across(spanish)).isNotEmpty().isNotEqualTo(word);
+        assertThat(PageText.of(spanish)).contains("no restar este factor");
+    }
+
+    @Test
+    void saysHowFarTheLabBookReached() {
+        assertThat(english(Cards.usual())).contains("Lab book: 214 entries, 3f2a-91c0-77de-0b1c");
+    }
+
+    @Test
+    void saysWhoTookDoubtsOnAndWhy() {
+        assertThat(english(Cards.usual())).doesNotContain("Doubts");
+        assertThat(english(Cards.takenOn(Cards.usual(), "checked the day after", "M. Ash", "R. Vale")))
+                .contains("Doubts about the trials taken on by M. Ash (2): checked the day after")
+                .contains("taken on by R. Vale (2)");
+        assertThat(english(Cards.takenOn(Cards.usual(), "checked", "M. Ash", "R. Vale", "T. Oak")))
+                .contains("taken on by M. Ash (2): checked", "Further doubts taken on, by so many: 2.")
+                .doesNotContain("R. Vale");
     }
 
     @Test

@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import porebench.method.MeterType;
+import porebench.record.CardState;
 import porebench.record.Printed;
 import porebench.record.TrialSheet;
 import porebench.record.port.Paper;
@@ -57,6 +58,10 @@ class PageGeometryTest {
                 Cards.everythingLong("-0.35", true),
                 Cards.typeA(Cards.usual()),
                 Cards.typeA(Cards.everythingLong("-0.35", true)),
+                Cards.in(CardState.NOT_YET, Cards.usual()),
+                Cards.in(CardState.EVIDENCE_CHANGED, Cards.everythingLong("-0.35", true)),
+                Cards.in(CardState.LAPSED, Cards.training("-0.35", true)),
+                Cards.takenOn(Cards.everythingLong("-0.35", true), Cards.LONG_TITLE, "M. Ash", "R. Vale", "T. Oak"),
                 Cards.training("0.3", false),
                 Cards.training("-0.35", true));
     }

@@ -17,6 +17,7 @@ final class PageText extends PDFTextStripper {
     private static final double DESCENT = 500 / 2048.0;
 
     private final List<Run> runs = new ArrayList<>();
+    private final StringBuilder across = new StringBuilder();
 
     /** Glyphs that follow each other on one line. */
     record Run(int page, String text, double left, double right, double baseline, double size) {
@@ -48,10 +49,21 @@ final class PageText extends PDFTextStripper {
         }
     }
 
+    /** Returns what stands aslant over the pages; it is in none of the other texts. */
+    static String across(byte[] pdf) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PageText text = new PageText();
+            text.getText(document);
+            return text.across.toString();
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
     /** Returns the text as it stands on the pages, line by line. */
     static String of(byte[] pdf) {
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            PDFTextStripper stripper = new PDFTextStripper();
+            PDFTextStripper stripper = new PageText();
             stripper.setSortByPosition(true);
             stripper.setLineSeparator("\n");
             return stripper.getText(document);
@@ -62,6 +74,10 @@ final class PageText extends PDFTextStripper {
 
     @Override
     protected void processTextPosition(TextPosition glyph) {
+        if (Math.abs(glyph.getTextMatrix().getShearX()) > 0.01) {
+            across.append(glyph.getUnicode());
+            return;
+        }
         double left = glyph.getXDirAdj();
         double right = left + glyph.getWidthDirAdj();
         double size = glyph.getYScale();

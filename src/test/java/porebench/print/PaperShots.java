@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import porebench.method.MeterType;
+import porebench.record.CardState;
 import porebench.record.Printed;
 import porebench.record.port.OutputFile;
 import porebench.record.port.Paper;
@@ -42,7 +43,12 @@ final class PaperShots {
                 "typeA", Cards.typeA(Cards.usual()),
                 "long", Cards.everythingLong("0.3", true),
                 "longA", Cards.typeA(Cards.everythingLong("-0.35", true)),
-                "training", Cards.training("0.3", true)));
+                "training", Cards.training("0.3", true),
+                "lapsed", Cards.in(CardState.LAPSED, Cards.usual()),
+                "notYet", Cards.in(CardState.NOT_YET, Cards.typeA(Cards.usual())),
+                "changedLong", Cards.in(CardState.EVIDENCE_CHANGED, Cards.everythingLong("0.3", true)),
+                "trainingLapsed", Cards.in(CardState.NOT_VERIFIED, Cards.training("-0.35", true)),
+                "doubts", Cards.takenOn(Cards.usual(), "checked the day after", "M. Ash", "R. Vale", "T. Oak")));
     }
 
     private static Map<String, Printed> sheets() {

@@ -87,7 +87,7 @@ class PdfPressTest {
                 .isInstanceOf(PrintException.class)
                 .hasCauseInstanceOf(IOException.class)
                 .hasMessage("Writing the factor card of mix TW-214 to /proc/self/card.pdf"
-                        + " failed. A file that was there before is as it was, and so is the lab book.");
+                        + " failed. A file that was there before is as it was.");
     }
 
     @Test
@@ -188,8 +188,7 @@ class PdfPressTest {
         assertThatThrownBy(() -> press(printer).print(card, Paper.A6, Locale.ENGLISH))
                 .isInstanceOf(PrintException.class)
                 .hasCauseInstanceOf(PrinterException.class)
-                .hasMessage("Printing the factor card of mix TW-214 failed. Some pages may be on paper already;"
-                        + " the lab book is as it was.");
+                .hasMessage("Printing the factor card of mix TW-214 failed. Some pages may be on paper already.");
     }
 
     private static PdfPress press(DeskPrinter printer) {

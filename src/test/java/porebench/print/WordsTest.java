@@ -27,6 +27,7 @@ class WordsTest {
             "check.",
             "amount.",
             "caution.pressure.",
+            "card.marked.",
             "card.from-the-reading.",
             "card.formula.",
             "card.target.",
@@ -52,7 +53,7 @@ class WordsTest {
                         literals.stream()
                                 .filter(
                                         text -> text.matches(
-                                                "(card|sheet|step|trial|caution|failed|what|calibration|form|simulated)\\.[a-z0-9.-]*[a-z0-9]")))
+                                                "(card|print|sheet|step|trial|caution|failed|what|calibration|form|simulated)\\.[a-z0-9.-]*[a-z0-9]")))
                 .allMatch(keys::contains);
     }
 

@@ -2,7 +2,8 @@ package porebench.desk.factor;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.image.BufferedImage;
-import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.Action;
@@ -12,6 +13,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
+import porebench.desk.form.Days;
 import porebench.desk.form.Texts;
 import porebench.record.CardPrint;
 import porebench.record.FactorCard;
@@ -87,12 +89,22 @@ final class CardPanel extends JPanel {
         if (prints.isEmpty()) {
             return texts.get("card.never-printed");
         }
-        Version<CardPrint> last = prints.get(prints.size() - 1);
-        return texts.get(
-                prints.size() == 1 ? "card.printed-once" : "card.printed",
-                Integer.toString(prints.size()),
-                LocalDate.ofInstant(last.stamp().at(), desk.tools().zone()).toString(),
-                last.stamp().who());
+        List<String> said = new ArrayList<>();
+        for (CardPrint.Way way : CardPrint.Way.values()) {
+            long count =
+                    prints.stream().filter(print -> print.value().way() == way).count();
+            if (count > 0) {
+                said.add(texts.get("card.way." + way, Long.toString(count)));
+            }
+        }
+        Version<CardPrint> last = prints.stream()
+                .max(Comparator.comparing(print -> print.stamp().at()))
+                .orElseThrow();
+        said.add(texts.get(
+                "card.last",
+                Days.show(last.stamp().at(), desk.tools().zone()),
+                last.stamp().who()));
+        return String.join("; ", said);
     }
 
     private void draw(Shown wanted) {

@@ -3,6 +3,7 @@ package porebench.desk.factor;
 import java.awt.event.ActionEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
@@ -10,9 +11,9 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Texts;
+import porebench.method.Answer;
 import porebench.method.Problem;
-import porebench.record.FactorCard;
-import porebench.record.port.OutputFile;
+import porebench.record.port.CardHandout;
 import porebench.record.port.Paper;
 
 /** What can be done on the factor page, each once, for its button and its key. */
@@ -117,51 +118,59 @@ final class FactorActions {
     }
 
     private void savePdf() {
-        Optional<FactorCard> card = cardToHandOut();
-        if (card.isEmpty()) {
+        Optional<CardHandout.Wish> wish = wish();
+        if (wish.isEmpty()) {
             return;
         }
         String suggested = texts.get(
                 "card.file-name",
-                card.get().mixId().text().replaceAll("[^A-Za-z0-9-]", "_"),
-                Integer.toString(card.get().issue().revision()));
-        Optional<OutputFile> file = desk.tools().asker().fileToWrite(over, texts.get("card.save-pdf"), suggested);
-        file.ifPresent(path -> {
-            Paper size = paper;
-            desk.tools()
-                    .tasks()
-                    .run(
-                            texts.get("card.saving"),
-                            () -> {
-                                desk.tools().press().write(card.get(), size, texts.locale(), path);
-                                return path.path();
-                            },
-                            written -> keepPrint(card.get(), size, written.toString()),
-                            failure -> desk.tools().asker().failure(over, texts.get("card.saving"), failure));
-        });
+                wish.get().mixId().text().replaceAll("[^A-Za-z0-9-]", "_"),
+                Integer.toString(wish.get().revision().orElseThrow()));
+        desk.tools()
+                .asker()
+                .fileToWrite(over, texts.get("card.save-pdf"), suggested)
+                .ifPresent(file -> let(
+                        texts.get("card.saving"), () -> Optional.of(handout().toFile(wish.get(), file))));
     }
 
     private void print() {
-        Optional<FactorCard> card = cardToHandOut();
-        if (card.isEmpty()) {
-            return;
-        }
-        try {
-            if (desk.tools().press().print(card.get(), paper, texts.locale())) {
-                keepPrint(card.get(), paper, "printer");
-            }
-        } catch (RuntimeException failure) {
-            desk.tools().asker().failure(over, texts.get("card.printing"), failure);
-        }
+        wish().ifPresent(wish -> let(texts.get("card.printing"), () -> handout().toPrinter(wish)));
     }
 
-    /** Returns the card looked at once a person stands for it; an out-of-date one only when they insist. */
-    private Optional<FactorCard> cardToHandOut() {
-        Optional<FactorCard> card = model.card();
-        if (card.isEmpty() || desk.tools().asker().person(over).isEmpty()) {
+    private CardHandout handout() {
+        return new CardHandout(desk.book(), desk.tools().press(), texts.locale());
+    }
+
+    /** Lets a card leave, away from the window; says what came of it where it did not simply leave. */
+    private void let(String doing, Callable<Optional<Answer<CardHandout.Handed>>> work) {
+        desk.tools()
+                .tasks()
+                .run(
+                        doing,
+                        work,
+                        answer -> {
+                            desk.refresh();
+                            answer.ifPresent(known -> report(
+                                    texts.get(known.value().isPresent() ? "card.marked-title" : "card.refused"),
+                                    known.problems()));
+                        },
+                        failure -> {
+                            desk.refresh();
+                            desk.tools().asker().failure(over, doing, failure);
+                        });
+    }
+
+    /**
+     * Returns what is wanted of the card looked at, once a person stands for it. One that may not leave as it is leaves only as
+     * a copy with its state across it, and only when they ask for that.
+     */
+    private Optional<CardHandout.Wish> wish() {
+        desk.refresh();
+        if (model.card().isEmpty() || desk.tools().asker().person(over).isEmpty()) {
             return Optional.empty();
         }
-        boolean goesOut = model.isCardCurrent()
+        boolean isCurrent = model.isCardCurrent();
+        boolean goesOn = isCurrent
                 || desk.tools()
                         .asker()
                         .confirm(
@@ -169,13 +178,7 @@ final class FactorActions {
                                 texts.get("card.not-current-title"),
                                 texts.get("card.not-current-question"),
                                 texts.get("card.not-current-action"));
-        return goesOut ? card : Optional.empty();
-    }
-
-    private void keepPrint(FactorCard card, Paper size, String destination) {
-        report(
-                texts.get("card.not-recorded"),
-                model.keepPrint(card, size, destination, texts.get("card.print-reason")));
+        return goesOn ? Optional.of(model.wish(paper, !isCurrent, texts.get("card.print-reason"))) : Optional.empty();
     }
 
     private void report(String title, List<Problem> problems) {

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import porebench.desk.DeskModel;
@@ -28,6 +27,7 @@ import porebench.record.RecordKind;
 import porebench.record.TakingOn;
 import porebench.record.Verifying;
 import porebench.record.Version;
+import porebench.record.port.CardHandout;
 import porebench.record.port.Paper;
 
 /** The factor of the selected mix: the issue being prepared, its history, and the card of one revision. */
@@ -306,7 +306,12 @@ final class FactorModel {
         Optional<Laboratory> laboratory =
                 desk.book().latest(Laboratory.class, Laboratory.ID).map(Version::value);
         card = issue.filter(FactorIssue::isIssue)
-                .map(known -> FactorCard.of(evidence().orElseThrow(), known, laboratory));
+                .map(known -> FactorCard.of(
+                        evidence().orElseThrow(),
+                        known,
+                        laboratory,
+                        desk.book().head(),
+                        desk.tools().today()));
         prints = desk.book().latest(CardPrint.class).stream()
                 .filter(print -> issue.isPresent()
                         && print.value().mixId().equals(issue.get().mixId())
@@ -326,11 +331,9 @@ final class FactorModel {
         return card;
     }
 
-    /** Returns whether the card looked at is the one to hand out today. */
+    /** Returns whether the card looked at may leave the laboratory today without its state across it. */
     boolean isCardCurrent() {
-        return looked().isPresent()
-                && Objects.equals(looked(), inForce())
-                && state().filter(FactorState::isUsable).isPresent();
+        return card.filter(known -> !known.isMarked()).isPresent();
     }
 
     /** Returns the cards of the revision looked at that left the laboratory. */
@@ -338,10 +341,16 @@ final class FactorModel {
         return prints;
     }
 
-    /** Keeps that the card looked at left the laboratory. */
-    List<Problem> keepPrint(FactorCard card, Paper paper, String destination, String why) {
-        CardPrint print =
-                new CardPrint(card.mixId(), card.issue().revision(), prints().size() + 1, paper.symbol(), destination);
-        return desk.keep(List.of(Draft.of(print)), why);
+    /** Returns the wish to let the card looked at leave; {@code marked} where a copy with its state across it would do. */
+    CardHandout.Wish wish(Paper paper, boolean marked, String why) {
+        FactorIssue issue = card.orElseThrow().issue();
+        return new CardHandout.Wish(
+                issue.mixId(),
+                Optional.of(issue.revision()),
+                paper,
+                marked,
+                desk.tools().today(),
+                desk.person(),
+                why);
     }
 }

@@ -51,7 +51,7 @@ final class AskDialog {
         dialog.add(pane, BorderLayout.CENTER);
     }
 
-    /** Adds a button that closes the dialog; the first one is the default. */
+    /** Adds a button that closes the dialog; the first one is the default unless asked safely. */
     JButton button(String name, String text) {
         JButton button = new JButton(text);
         button.setName(name);
@@ -85,7 +85,25 @@ final class AskDialog {
 
     /** Shows the dialog and waits; returns which button was chosen, or the last one when it was just closed. */
     int ask() {
-        dialog.getRootPane().setDefaultButton(buttons.get(0));
+        return ask(0);
+    }
+
+    /** Shows the dialog with the last button as the default, because another one does what should not happen by mistake. */
+    int askSafely() {
+        return ask(buttons.size() - 1);
+    }
+
+    private int ask(int byDefault) {
+        JButton quick = buttons.get(byDefault);
+        dialog.getRootPane().setDefaultButton(quick);
+        if (byDefault > 0) {
+            dialog.addWindowListener(new WindowAdapter() {
+                @Override
+                public void windowOpened(WindowEvent event) {
+                    quick.requestFocusInWindow();
+                }
+            });
+        }
         int last = buttons.size() - 1;
         dialog.getRootPane()
                 .registerKeyboardAction(

@@ -112,7 +112,7 @@ public final class SwingAsker implements Asker {
         AskDialog dialog = new AskDialog(over, title, AskDialog.text(question));
         dialog.button("accept", actionName);
         dialog.button("cancel", texts.get("ask.cancel"));
-        return dialog.ask() == 0;
+        return dialog.askSafely() == 0;
     }
 
     @Override

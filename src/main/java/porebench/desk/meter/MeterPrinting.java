@@ -72,7 +72,8 @@ final class MeterPrinting {
         return model.story()
                 .flatMap(story -> model.chosen()
                         .map(one -> one.calibration().value().id())
-                        .flatMap(id -> CalibrationRecord.of(story, id, laboratory())
+                        .flatMap(id -> CalibrationRecord.of(
+                                        story, id, laboratory(), desk.book().head())
                                 .map(what -> new Leaf(
                                         what,
                                         texts.get("paper.record", id.text()),

@@ -3,6 +3,7 @@ package porebench.record.port;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import porebench.record.Printed;
 
 /**
@@ -14,11 +15,29 @@ import porebench.record.Printed;
  */
 public interface Press {
     /**
+     * Writes a PDF file whole beside its place, where it waits.
+     *
+     * @throws OutputRefused if nothing may be written there
+     */
+    Waiting ready(Printed what, Paper paper, Locale locale, OutputFile file);
+
+    /**
+     * Asks for a printer in the system's dialog and makes everything ready for it.
+     *
+     * @return what waits for the printer; empty when the person thought better of it
+     */
+    Optional<Waiting> readyForPrinter(Printed what, Paper paper, Locale locale);
+
+    /**
      * Writes a PDF file, whole or not at all.
      *
      * @throws OutputRefused if nothing may be written there
      */
-    void write(Printed what, Paper paper, Locale locale, OutputFile file);
+    default void write(Printed what, Paper paper, Locale locale, OutputFile file) {
+        try (Waiting waiting = ready(what, paper, locale, file)) {
+            waiting.release();
+        }
+    }
 
     /**
      * Draws the pages exactly as they will print.
@@ -32,7 +51,15 @@ public interface Press {
      *
      * @return whether it was printed; false when the person thought better of it
      */
-    boolean print(Printed what, Paper paper, Locale locale);
+    default boolean print(Printed what, Paper paper, Locale locale) {
+        Optional<Waiting> ready = readyForPrinter(what, paper, locale);
+        ready.ifPresent(one -> {
+            try (Waiting waiting = one) {
+                waiting.release();
+            }
+        });
+        return ready.isPresent();
+    }
 
     /**
      * Draws a picture into a PNG, SVG or PDF file, by the ending of its name, whole or not at all.

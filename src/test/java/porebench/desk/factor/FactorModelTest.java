@@ -16,16 +16,21 @@ import porebench.desk.ScriptedAsker;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
 import porebench.exchange.CsvSheets;
+import porebench.method.Answer;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.print.PdfPress;
+import porebench.record.CardPrint;
+import porebench.record.CardState;
 import porebench.record.FactorIssue;
 import porebench.record.FactorState;
 import porebench.record.IssueDoubt;
 import porebench.record.LabBook;
 import porebench.record.MixId;
 import porebench.record.Samples;
+import porebench.record.port.CardHandout;
+import porebench.record.port.OutputFile;
 import porebench.record.port.Paper;
 import porebench.store.Books;
 
@@ -201,17 +206,39 @@ class FactorModelTest {
         assertThat(model.canWithdraw()).isFalse();
     }
 
+    private Answer<CardHandout.Handed> save(Paper paper, String file, boolean marked) {
+        CardHandout handout = new CardHandout(book, desk.tools().press(), Locale.ENGLISH);
+        Answer<CardHandout.Handed> answer =
+                handout.toFile(model.wish(paper, marked, "factor card"), OutputFile.fresh(folder.resolve(file)));
+        desk.refresh();
+        return answer;
+    }
+
     @Test
     void numbersTheCardsOfARevisionThatLeftTheLaboratory() {
         trials("5.4", "5.4", "5.4");
-        reason("first factor");
-        model.issue();
-        assertThat(model.keepPrint(model.card().orElseThrow(), Paper.A6, "printer", "handed out"))
-                .isEmpty();
-        assertThat(model.keepPrint(model.card().orElseThrow(), Paper.CARD_4X6, "card.pdf", "handed out"))
-                .isEmpty();
+        Books.keep(book, Samples.issue("M-1", 1, "M-1/1", LocalDate.of(2026, 3, 2)));
+        desk.refresh();
+        assertThat(save(Paper.A6, "one.pdf", false).problems()).isEmpty();
+        assertThat(save(Paper.CARD_4X6, "two.pdf", false).problems()).isEmpty();
         assertThat(model.prints()).extracting(print -> print.value().number()).containsExactly(1, 2);
         assertThat(model.prints()).extracting(print -> print.value().paper()).containsExactly("A6", "4x6in");
+        assertThat(model.prints()).extracting(print -> print.value().way()).containsOnly(CardPrint.Way.SAVED);
+    }
+
+    @Test
+    void aWithdrawnFactorLeavesOnlyAsAMarkedCopy() {
+        trials("5.4", "5.4", "5.4");
+        Books.keep(book, Samples.issue("M-1", 1, "M-1/1", LocalDate.of(2026, 3, 2)));
+        desk.refresh();
+        model.withdraw("quarry closed");
+        model.look(1);
+        assertThat(model.card().orElseThrow().state()).isEqualTo(CardState.WITHDRAWN);
+        assertThat(codes(save(Paper.A6, "one.pdf", false).problems())).containsExactly("issue.not-usable");
+        assertThat(folder.resolve("one.pdf")).doesNotExist();
+        assertThat(save(Paper.A6, "one.pdf", true).value().orElseThrow().card().isMarked())
+                .isTrue();
+        assertThat(model.prints()).extracting(print -> print.value().way()).containsOnly(CardPrint.Way.MARKED_COPY);
     }
 
     @Test
