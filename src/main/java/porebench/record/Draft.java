@@ -7,10 +7,17 @@ import porebench.quantity.Require;
  *
  * @param value the record
  * @param basedOn the version this corrects; 0 for a new record
+ * @param cameIn whether it came in from a file as somebody else decided it; a factor decided here is kept only on the evidence it
+ *     was decided on ({@link DecidedOn})
  */
-public record Draft(Kept value, int basedOn) {
+public record Draft(Kept value, int basedOn, boolean cameIn) {
     public Draft {
         Require.atLeast("basedOn", basedOn, 0);
+    }
+
+    /** Makes a draft that was decided here. */
+    public Draft(Kept value, int basedOn) {
+        this(value, basedOn, false);
     }
 
     /** Returns the draft of a new record. */

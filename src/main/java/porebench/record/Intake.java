@@ -110,7 +110,7 @@ public final class Intake {
             IssueIntake.Looked seen = issues.look(issue);
             Incoming one = Objects.requireNonNull(good(RecordKind.FACTOR_ISSUE).get(issue.recordId()));
             seen.problems().forEach(problem -> problems.add(problem.at(one.place())));
-            seen.issue().ifPresent(kept -> looked.add(new Draft(kept, draft.basedOn())));
+            seen.issue().ifPresent(kept -> looked.add(new Draft(kept, draft.basedOn(), true)));
         }
         drafts.clear();
         drafts.addAll(looked);

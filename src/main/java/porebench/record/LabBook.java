@@ -21,8 +21,9 @@ public interface LabBook extends Records, AutoCloseable {
      * @param drafts new records and corrections
      * @param who the person who keeps them
      * @param why the reason, one for all
-     * @return why nothing was kept: a record was changed meanwhile, is already there, or names one that is not there, or
-     *     simulated trials would stand beside real ones; empty when all was kept
+     * @return why nothing was kept: a record was changed meanwhile, is already there, or names one that is not there,
+     *     simulated trials would stand beside real ones, or a factor was decided on evidence that is another one now
+     *     ({@link DecidedOn}); empty when all was kept
      */
     List<Problem> keep(List<Draft> drafts, String who, String why);
 

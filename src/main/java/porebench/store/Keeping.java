@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import porebench.method.Problem;
+import porebench.record.DecidedOn;
 import porebench.record.Draft;
 import porebench.record.Kept;
 import porebench.record.Laboratory;
@@ -41,7 +42,10 @@ final class Keeping {
             conflict(draft, there).ifPresent(problems::add);
             ofKind.put(recordId, draft.basedOn() + 1);
         }
-        return problems.isEmpty() ? mixing(drafts) : problems;
+        if (problems.isEmpty()) {
+            problems.addAll(mixing(drafts));
+        }
+        return problems.isEmpty() ? DecidedOn.conflicts(drafts, new StoredRecords(handle, name)) : problems;
     }
 
     private static Optional<Problem> conflict(Draft draft, int there) {

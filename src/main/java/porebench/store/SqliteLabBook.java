@@ -8,13 +8,12 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.jdbi.v3.core.JdbiException;
-import org.jdbi.v3.core.statement.Query;
 import porebench.method.Problem;
 import porebench.record.BookCheck;
 import porebench.record.ChainTaker;
@@ -22,6 +21,7 @@ import porebench.record.Draft;
 import porebench.record.Head;
 import porebench.record.Kept;
 import porebench.record.LabBook;
+import porebench.record.Records;
 import porebench.record.Stamp;
 import porebench.record.Version;
 import porebench.record.port.OpeningRefused;
@@ -60,51 +60,21 @@ final class SqliteLabBook implements LabBook {
 
     @Override
     public <T extends Kept> List<Version<T>> latest(Class<T> kind) {
-        RecordTable<T> table = RecordTable.of(kind);
-        return read(table, Selection.newest(table.kind())).stream()
-                .sorted(Comparator.comparing(version -> version.value().recordId()))
-                .toList();
+        return read(records -> records.latest(kind));
     }
 
     @Override
     public <T extends Kept> Optional<Version<T>> latest(Class<T> kind, String recordId) {
-        RecordTable<T> table = RecordTable.of(kind);
-        return read(table, Selection.newest(table.kind(), recordId)).stream().findFirst();
+        return read(records -> records.latest(kind, recordId));
     }
 
     @Override
     public <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId) {
-        RecordTable<T> table = RecordTable.of(kind);
-        return read(table, Selection.versions(table.kind(), recordId));
+        return read(records -> records.history(kind, recordId));
     }
 
-    private <T extends Kept> List<Version<T>> read(RecordTable<T> table, Selection selection) {
-        return doing(
-                Task.READ,
-                () -> session.read(handle -> {
-                    StoredRows rows = StoredRows.read(handle, table, selection);
-                    try (Query entries = selection.entries(handle)) {
-                        return entries.map((row, context) -> version(
-                                        table,
-                                        rows,
-                                        row.getLong("entry_no"),
-                                        row.getInt("version"),
-                                        row.getString("who"),
-                                        row.getString("at_utc"),
-                                        row.getString("why")))
-                                .list();
-                    }
-                }));
-    }
-
-    private <T extends Kept> Version<T> version(
-            RecordTable<T> table, StoredRows rows, long entryNo, int number, String who, String atUtc, String why) {
-        try {
-            T value = table.value(rows.of(entryNo).orElseThrow());
-            return new Version<>(value, number, new Stamp(who, Instant.parse(atUtc), why));
-        } catch (RuntimeException tampered) {
-            throw new StoreException(Task.READ_ENTRY, name, Long.toString(entryNo), tampered);
-        }
+    private <R> R read(Function<Records, R> reading) {
+        return doing(Task.READ, () -> session.read(handle -> reading.apply(new StoredRecords(handle, name))));
     }
 
     @Override

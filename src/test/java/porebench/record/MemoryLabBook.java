@@ -84,6 +84,9 @@ public final class MemoryLabBook implements LabBook {
                     !latest(Trial.class).isEmpty()));
         }
         if (problems.isEmpty()) {
+            problems.addAll(DecidedOn.conflicts(drafts, this));
+        }
+        if (problems.isEmpty()) {
             Stamp stamp = new Stamp(who, clock.instant().truncatedTo(ChronoUnit.MILLIS), why);
             drafts.forEach(draft -> write(draft.value(), stamp));
         }

@@ -1,0 +1,69 @@
+package porebench.store;
+
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
+import porebench.record.Kept;
+import porebench.record.Records;
+import porebench.record.Stamp;
+import porebench.record.Version;
+import porebench.store.StoreException.Task;
+
+/** The records of a lab book as one transaction sees them. */
+final class StoredRecords implements Records {
+    private final Handle handle;
+    private final String name;
+
+    StoredRecords(Handle handle, String name) {
+        this.handle = handle;
+        this.name = name;
+    }
+
+    @Override
+    public <T extends Kept> List<Version<T>> latest(Class<T> kind) {
+        RecordTable<T> table = RecordTable.of(kind);
+        return read(table, Selection.newest(table.kind())).stream()
+                .sorted(Comparator.comparing(version -> version.value().recordId()))
+                .toList();
+    }
+
+    @Override
+    public <T extends Kept> Optional<Version<T>> latest(Class<T> kind, String recordId) {
+        RecordTable<T> table = RecordTable.of(kind);
+        return read(table, Selection.newest(table.kind(), recordId)).stream().findFirst();
+    }
+
+    @Override
+    public <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId) {
+        RecordTable<T> table = RecordTable.of(kind);
+        return read(table, Selection.versions(table.kind(), recordId));
+    }
+
+    private <T extends Kept> List<Version<T>> read(RecordTable<T> table, Selection selection) {
+        StoredRows rows = StoredRows.read(handle, table, selection);
+        try (Query entries = selection.entries(handle)) {
+            return entries.map((row, context) -> version(
+                            table,
+                            rows,
+                            row.getLong("entry_no"),
+                            row.getInt("version"),
+                            row.getString("who"),
+                            row.getString("at_utc"),
+                            row.getString("why")))
+                    .list();
+        }
+    }
+
+    private <T extends Kept> Version<T> version(
+            RecordTable<T> table, StoredRows rows, long entryNo, int number, String who, String atUtc, String why) {
+        try {
+            T value = table.value(rows.of(entryNo).orElseThrow());
+            return new Version<>(value, number, new Stamp(who, Instant.parse(atUtc), why));
+        } catch (RuntimeException tampered) {
+            throw new StoreException(Task.READ_ENTRY, name, Long.toString(entryNo), tampered);
+        }
+    }
+}
