@@ -6,9 +6,10 @@ import porebench.command.DemoRun;
 import porebench.command.Ports;
 import porebench.command.Surroundings;
 import porebench.desk.Settings;
-import porebench.desk.frame.DemoFile;
+import porebench.desk.frame.InventedBooks;
 import porebench.desk.frame.Outside;
 import porebench.desk.frame.Workbench;
+import porebench.exchange.PracticeLaboratory;
 
 /** The workbench window with what it needs from outside. */
 final class WorkbenchWindow {
@@ -24,7 +25,8 @@ final class WorkbenchWindow {
                         here.zone(),
                         here.locale(),
                         Settings.ofUser(),
-                        new DemoFile(demo, file -> new DemoRun(here, ports).makeBook(file)),
+                        new InventedBooks(
+                                demo, file -> new DemoRun(here, ports).makeBook(file), new PracticeLaboratory()),
                         here.log()),
                 book);
     }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.swing.JComponent;
 import porebench.method.Problem;
 import porebench.record.port.OutputFile;
@@ -32,6 +33,15 @@ public interface Asker {
 
     /** Asks for the name of a file that is not there yet; one that is there is refused. */
     Optional<Path> newFile(JComponent over, String title, String suggestedName);
+
+    /**
+     * Asks for the name of a lab book that something is to take the place of; where one is there, the person is asked first.
+     *
+     * @param ifThere says the question about the file that is there
+     * @param actionName what the person says yes to
+     */
+    Optional<Path> place(
+            JComponent over, String title, String suggestedName, Function<Path, String> ifThere, String actionName);
 
     /** Asks for a folder to write files into. */
     Optional<Path> folder(JComponent over, String title);

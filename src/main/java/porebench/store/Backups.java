@@ -130,6 +130,25 @@ final class Backups {
         }
     }
 
+    /** Sets aside what stands in a place, so that nothing stands there. */
+    Answer<Path> clear(Path book) {
+        String name = OpenFile.nameOf(book);
+        try {
+            if (isOpenSomewhere(book)) {
+                return Answer.refused(List.of(Problem.error("file", "book.in-use", name)));
+            }
+            Optional<Path> aside = setAside(book);
+            if (aside.isEmpty()) {
+                return Answer.refused(List.of(Problem.error("file", "book.missing", book.toString())));
+            }
+            // What stood there has its second name by now, or has been moved to it.
+            Files.deleteIfExists(book);
+            return Answer.of(aside.get(), List.of());
+        } catch (IOException failure) {
+            throw new StoreException(Task.SET_ASIDE, name, failure);
+        }
+    }
+
     private Answer<BookCopy> put(Path part, Path book, BookCheck check) throws IOException {
         if (isOpenSomewhere(book)) {
             return Answer.refused(List.of(Problem.error("file", "book.in-use", OpenFile.nameOf(book))));

@@ -237,6 +237,11 @@ public final class SqliteShelf implements LabBookShelf {
         return new Backups(clock, steps).restore(backup, book);
     }
 
+    @Override
+    public Answer<Path> setAside(Path book) {
+        return new Backups(clock, steps).clear(book);
+    }
+
     static void refuseNewer(int version, String name, Steps steps) {
         if (version > steps.newest()) {
             throw refused("book.newer", name, version, steps.newest());

@@ -29,6 +29,7 @@ public final class StoreException extends RuntimeException implements Spoken {
         COPY("copy"),
         BACK_UP("back-up"),
         RESTORE("restore"),
+        SET_ASIDE("set-aside"),
         CLOSE("close");
 
         private final String key;

@@ -237,6 +237,11 @@ public final class BenchBook {
             public Answer<BookCopy> restore(Path backup, Path book) {
                 throw new UnsupportedOperationException("these pages restore nothing");
             }
+
+            @Override
+            public Answer<Path> setAside(Path book) {
+                throw new UnsupportedOperationException("these pages set nothing aside");
+            }
         };
     }
 

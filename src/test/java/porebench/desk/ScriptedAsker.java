@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import porebench.method.Problem;
@@ -16,12 +17,13 @@ import porebench.record.port.OutputFile;
  * Answers from a script and writes down what was asked and told. A question without an answer in the script is taken
  * back by the person: empty, no, keep editing.
  */
-public final class ScriptedAsker implements Asker {
+public class ScriptedAsker implements Asker {
     public final Deque<String> reasons = new ArrayDeque<>();
     public final Deque<Boolean> confirmations = new ArrayDeque<>();
     public final Deque<Path> filesToOpen = new ArrayDeque<>();
     public final Deque<Path> filesToWrite = new ArrayDeque<>();
     public final Deque<Path> newFiles = new ArrayDeque<>();
+    public final Deque<Path> places = new ArrayDeque<>();
     public final Deque<Path> folders = new ArrayDeque<>();
     public final List<String> told = new ArrayList<>();
     public final Deque<DraftAnswer> drafts = new ArrayDeque<>();
@@ -70,6 +72,14 @@ public final class ScriptedAsker implements Asker {
     public Optional<Path> newFile(JComponent over, String title, String suggestedName) {
         asked.add(title);
         return Optional.ofNullable(newFiles.poll());
+    }
+
+    @Override
+    public Optional<Path> place(
+            JComponent over, String title, String suggestedName, Function<Path, String> ifThere, String actionName) {
+        asked.add(title);
+        return Optional.ofNullable(places.poll())
+                .filter(file -> !Files.exists(file) || confirm(over, ifThere.apply(file), "", actionName));
     }
 
     @Override

@@ -4,12 +4,16 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Tools;
 import porebench.desk.form.Texts;
+import porebench.method.Answer;
 import porebench.method.Problem;
+import porebench.record.LabBook;
+import porebench.record.port.BookCopy;
 import porebench.record.port.OutputFolder;
 import porebench.record.port.OutputRefused;
 
@@ -19,17 +23,19 @@ final class BookCommands {
     private final Tools tools;
     private final Texts texts;
     private final JComponent over;
+    private final Turning turning;
 
     /**
      * Makes the commands.
      *
      * @param over what dialogs stand over
      */
-    BookCommands(DeskModel desk, Texts texts, JComponent over) {
+    BookCommands(DeskModel desk, Texts texts, JComponent over, Turning turning) {
         this.desk = desk;
         this.tools = desk.tools();
         this.texts = texts;
         this.over = over;
+        this.turning = turning;
     }
 
     /** Writes a copy of the lab book to a new file and stays with this one. */
@@ -47,6 +53,35 @@ final class BookCommands {
                 },
                 done -> tools.asker()
                         .tell(over, texts.get("book.copy.title"), texts.get("book.copy.done", done.toString()))));
+    }
+
+    /** Backs the lab book up into a folder, under a name of the moment; the backup is checked before it gets it. */
+    void backUp() {
+        Optional<Path> file = turning.file();
+        if (file.isEmpty()) {
+            return;
+        }
+        tools.asker().folder(over, texts.get("backup.title")).ifPresent(folder -> {
+            String doing = texts.get("backup.doing", folder.toString());
+            work(doing, () -> tools.shelf().backUp(file.get(), folder), this::tellBackedUp);
+        });
+    }
+
+    private void tellBackedUp(Answer<BookCopy> answer) {
+        String title = texts.get("backup.title");
+        answer.value()
+                .ifPresent(copy -> tools.asker()
+                        .tell(
+                                over,
+                                title,
+                                texts.get(
+                                        "backup.done",
+                                        copy.file().toString(),
+                                        copy.head().entries(),
+                                        copy.head().printed())));
+        if (!answer.problems().isEmpty()) {
+            tools.asker().problems(over, title, answer.problems());
+        }
     }
 
     /** Brings records in from a CSV file, after showing what is wrong with it. */
@@ -74,37 +109,49 @@ final class BookCommands {
 
     /** Writes every kind of record into a folder as CSV. */
     void exportCsv() {
-        tools.asker().folder(over, texts.get("export.title")).ifPresent(folder -> exportTo(OutputFolder.fresh(folder)));
+        export("export.title", tools.sheets()::export);
     }
 
-    private void exportTo(OutputFolder folder) {
+    /** Writes everything, all versions with who, when and why, into a folder, from which it can be built anew. */
+    void exportWhole() {
+        export("export.whole.title", tools.sheets()::exportWhole);
+    }
+
+    private void export(String titleKey, BiFunction<LabBook, OutputFolder, List<Path>> writing) {
+        String title = texts.get(titleKey);
+        tools.asker().folder(over, title).ifPresent(folder -> exportTo(OutputFolder.fresh(folder), title, writing));
+    }
+
+    private void exportTo(OutputFolder folder, String title, BiFunction<LabBook, OutputFolder, List<Path>> writing) {
         String doing = texts.get("export.doing", folder.path().toString());
         tools.tasks()
                 .run(
                         doing,
-                        () -> tools.sheets().export(desk.book(), folder),
-                        files -> tellExported(folder.path(), files),
-                        failure -> exportFailed(folder, doing, failure));
+                        () -> writing.apply(desk.book(), folder),
+                        files -> tellExported(folder.path(), title, files),
+                        failure -> {
+                            if (mayReplace(folder, title, doing, failure)) {
+                                exportTo(OutputFolder.replacing(folder.path()), title, writing);
+                            }
+                        });
     }
 
-    /** Asks before files that are there are replaced; nothing is written until then. */
-    private void exportFailed(OutputFolder folder, String doing, Exception failure) {
+    /** Asks before files that are there are replaced; nothing is written until then. Tells any other failure. */
+    private boolean mayReplace(OutputFolder folder, String title, String doing, Exception failure) {
         if (!(failure instanceof OutputRefused refused) || !refused.isOnlyThere()) {
             tools.asker().failure(over, doing, failure);
-            return;
+            return false;
         }
         String question = texts.get(
                 "export.replace",
                 folder.path().toString(),
                 Integer.toString(refused.problems().size()));
-        if (tools.asker().confirm(over, texts.get("export.title"), question, texts.get("ask.replace.action"))) {
-            exportTo(OutputFolder.replacing(folder.path()));
-        }
+        return tools.asker().confirm(over, title, question, texts.get("ask.replace.action"));
     }
 
-    private void tellExported(Path folder, List<Path> files) {
+    private void tellExported(Path folder, String title, List<Path> files) {
         String names = String.join("\n", files.stream().map(BookCommands::name).toList());
-        tools.asker().tell(over, texts.get("export.title"), texts.get("export.done", folder.toString(), names));
+        tools.asker().tell(over, title, texts.get("export.done", folder.toString(), names));
     }
 
     /** Checks the whole lab book: file, tables, indexes and the chain of entries. */

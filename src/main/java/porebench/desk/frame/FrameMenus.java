@@ -20,18 +20,16 @@ import porebench.desk.form.UnitSystem;
 final class FrameMenus {
     private final JMenuBar bar = new JMenuBar();
     private final WorkbenchFrame window;
-    private final BookCommands book;
-    private final Turning turning;
+    private final BookWork work;
     private final List<Command> forBook = new ArrayList<>();
     private final DeskModel desk;
     private final Texts texts;
     private final Command undo;
     private final Command redo;
 
-    FrameMenus(WorkbenchFrame window, BookCommands book, Command newMix) {
+    FrameMenus(WorkbenchFrame window, BookWork work, Command newMix) {
         this.window = window;
-        this.turning = window.turning();
-        this.book = book;
+        this.work = work;
         this.desk = window.desk();
         this.texts = window.texts();
         undo = command("menu.undo.nothing", "ctrl Z", () -> window.current().undo());
@@ -74,17 +72,24 @@ final class FrameMenus {
 
     private JMenu bookMenu() {
         JMenu menu = menu("menu.book");
+        BookCommands book = work.commands();
+        Turning turning = work.turning();
         add(menu, "menu.new", "ctrl N", turning::begin);
+        add(menu, "menu.training.new", null, turning::beginTraining);
         add(menu, "menu.open", "ctrl O", turning::open);
         JMenu recent = menu("menu.recent");
         menu.add(recent);
         onOpening(menu, () -> fill(recent));
         add(menu, "menu.demo", null, turning::openDemo);
         menu.addSeparator();
+        addForBook(menu, "menu.backup", "ctrl B", book::backUp);
+        add(menu, "menu.restore", null, work.replacing()::restore);
         addForBook(menu, "menu.copy", "ctrl shift S", book::saveCopy);
         menu.addSeparator();
         addForBook(menu, "menu.import", "ctrl I", book::importCsv);
         addForBook(menu, "menu.export", "ctrl E", book::exportCsv);
+        addForBook(menu, "menu.whole", null, book::exportWhole);
+        add(menu, "menu.rebuild", null, work.replacing()::rebuild);
         addForBook(menu, "menu.verify", null, book::verify);
         menu.addSeparator();
         addForBook(menu, "menu.laboratory", null, () -> new LaboratoryDialog(desk, texts).ask(window.content()));
@@ -98,7 +103,7 @@ final class FrameMenus {
         recent.removeAll();
         for (Path file : window.memory().recentFiles()) {
             JMenuItem item = recent.add(file.toString());
-            item.addActionListener(event -> turning.open(file));
+            item.addActionListener(event -> work.turning().open(file));
         }
         recent.setEnabled(recent.getItemCount() > 0);
     }

@@ -61,6 +61,11 @@ final class GuardedBook implements LabBook {
             public Answer<BookCopy> restore(Path backup, Path file) {
                 return shelf.restore(backup, file);
             }
+
+            @Override
+            public Answer<Path> setAside(Path file) {
+                return shelf.setAside(file);
+            }
         };
     }
 

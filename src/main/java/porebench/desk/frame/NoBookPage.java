@@ -1,10 +1,12 @@
 package porebench.desk.frame;
 
+import java.awt.Component;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -30,8 +32,10 @@ final class NoBookPage {
     private final WrappedText why = new WrappedText("noBook.why", "cautionText");
     private final WrappedText safe = new WrappedText("noBook.safe", "cautionText");
     private final WrappedText details = new WrappedText("noBook.log", "cautionText");
-    private final JPanel ways = new JPanel(new MigLayout("insets 0, wrap 2", "[fill]16[grow,fill,0::]", "[]8[]"));
+    private final JPanel ways =
+            new JPanel(new MigLayout("insets 0, wrap 2, hidemode 3", "[fill]16[grow,fill,0::]", ""));
     private final List<JButton> buttons = new ArrayList<>();
+    private final List<JComponent> forDemo = new ArrayList<>();
     private final Texts texts;
     private final Supplier<Optional<Path>> log;
 
@@ -68,6 +72,14 @@ final class NoBookPage {
         ways.add(text, "wmin 0, aligny center");
     }
 
+    /** Adds something that can be done only when it is the demo's own file that stands in the way. */
+    void addForDemo(String name, Action action, String words) {
+        add(name, action, words);
+        forDemo.add(buttons.remove(buttons.size() - 1));
+        int last = ways.getComponentCount();
+        forDemo.add((JComponent) ways.getComponent(last - 1));
+    }
+
     /** Says that a lab book is being opened, and offers nothing until that is over. */
     void opening(String name) {
         title.setText(name.isEmpty() ? texts.get("no-book.title") : texts.get("no-book.opening", name));
@@ -85,6 +97,7 @@ final class NoBookPage {
         details.setText(
                 written.map(path -> texts.get("failure.log", path.toString())).orElse(""));
         details.setVisible(written.isPresent());
+        forDemo.forEach(each -> each.setVisible(trouble.isOfDemo()));
         box.setVisible(true);
         ways.setVisible(true);
         panel.revalidate();
@@ -93,8 +106,9 @@ final class NoBookPage {
 
     /** Moves the focus to the first thing that can be done. */
     void focus() {
-        if (!buttons.isEmpty()) {
-            buttons.get(0).requestFocusInWindow();
-        }
+        Stream.concat(forDemo.stream(), buttons.stream())
+                .filter(Component::isVisible)
+                .findFirst()
+                .ifPresent(Component::requestFocusInWindow);
     }
 }

@@ -21,7 +21,7 @@ import porebench.record.port.Press;
  * @param zone the laboratory's time zone
  * @param machine the machine's language and number format; the person may have chosen another language
  * @param settings what was remembered of the last day
- * @param demo the demo lab book
+ * @param invented the lab books of invented laboratories
  * @param log returns the file in which the details of a failure stand; empty when there is none
  */
 public record Outside(
@@ -32,5 +32,5 @@ public record Outside(
         ZoneId zone,
         Locale machine,
         Settings settings,
-        DemoFile demo,
+        InventedBooks invented,
         Supplier<Optional<Path>> log) {}

@@ -195,11 +195,30 @@ public final class SwingAsker implements Asker {
         chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestedName));
         while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
             Path file = withExtensionOf(suggestedName, chooser.getSelectedFile().toPath());
-            if (!Files.exists(file)) {
+            // A file that is there is not read: it may be a lab book that is open here, whose locks would be lost.
+            List<Problem> problems = Files.exists(file)
+                    ? List.of(Problem.error("file", "book.file-exists", String.valueOf(file)))
+                    : OutputFile.fresh(file).problems();
+            if (problems.isEmpty()) {
                 chosen(chooser);
                 return Optional.of(file);
             }
-            tell(over, title, problemText.say(Problem.error("file", "book.file-exists", String.valueOf(file))));
+            problems.forEach(problem -> tell(over, title, problemText.say(problem)));
+        }
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> place(
+            JComponent over, String title, String suggestedName, Function<Path, String> ifThere, String actionName) {
+        JFileChooser chooser = chooser(over, title);
+        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestedName));
+        while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
+            Path file = withExtensionOf(suggestedName, chooser.getSelectedFile().toPath());
+            if (!Files.exists(file) || confirm(over, title, ifThere.apply(file), actionName)) {
+                chosen(chooser);
+                return Optional.of(file);
+            }
         }
         return Optional.empty();
     }

@@ -8,5 +8,6 @@ import java.nio.file.Path;
  * @param file the file that was tried
  * @param why the reason, in the person's words
  * @param isFailure whether the world failed, so that details stand in the log; otherwise the file was refused
+ * @param isOfDemo whether it is the demo's file that stands in the way, which can be set aside and made anew
  */
-record Trouble(Path file, String why, boolean isFailure) {}
+record Trouble(Path file, String why, boolean isFailure, boolean isOfDemo) {}

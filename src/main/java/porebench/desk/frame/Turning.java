@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Reading;
@@ -14,6 +15,7 @@ import porebench.desk.Tools;
 import porebench.desk.form.Texts;
 import porebench.record.LabBook;
 import porebench.record.port.OpeningRefused;
+import porebench.record.port.Spoken;
 
 /**
  * Turns the window to a lab book: one that is there, a new one, the demo's.
@@ -28,9 +30,10 @@ final class Turning {
     private final Tools tools;
     private final Texts texts;
     private final JComponent over;
-    private final DemoFile demo;
+    private final InventedBooks invented;
     private final BooleanSupplier mayLeave;
     private final Window window;
+    private Optional<Path> file = Optional.empty();
 
     /** What hears how it went. */
     interface Window {
@@ -53,14 +56,51 @@ final class Turning {
      * @param over what dialogs stand over
      * @param mayLeave asks about unsaved drafts
      */
-    Turning(DeskModel desk, Texts texts, JComponent over, DemoFile demo, BooleanSupplier mayLeave, Window window) {
+    Turning(
+            DeskModel desk,
+            Texts texts,
+            JComponent over,
+            InventedBooks invented,
+            BooleanSupplier mayLeave,
+            Window window) {
         this.desk = desk;
         this.tools = desk.tools();
         this.texts = texts;
         this.over = over;
-        this.demo = demo;
+        this.invented = invented;
         this.mayLeave = mayLeave;
         this.window = window;
+    }
+
+    /** Notes where the lab book on view is kept. */
+    void stands(Path opened) {
+        file = Optional.of(opened);
+    }
+
+    /** Returns where the lab book on view is kept; empty while none is open. */
+    Optional<Path> file() {
+        return file.filter(any -> desk.hasBook());
+    }
+
+    /** Asks about unsaved drafts; returns whether the window may turn to another lab book. */
+    boolean mayLeave() {
+        return mayLeave.getAsBoolean();
+    }
+
+    InventedBooks invented() {
+        return invented;
+    }
+
+    Window window() {
+        return window;
+    }
+
+    /** Turns back to a lab book that was closed in vain. */
+    void back(Path before) {
+        turn(
+                before,
+                texts.get("book.open.doing", name(before)),
+                () -> tools.shelf().open(before));
     }
 
     /** Turns to the lab book a start of the window was given; to the demo's when it was given none. */
@@ -73,10 +113,28 @@ final class Turning {
         if (mayLeave.getAsBoolean()) {
             tools.asker()
                     .newFile(over, texts.get("book.new.title"), texts.get("book.new.name") + EXTENSION)
-                    .ifPresent(file -> turn(
-                            file,
-                            texts.get("book.new.doing", name(file)),
-                            () -> tools.shelf().create(file)));
+                    .ifPresent(chosen -> turn(
+                            chosen,
+                            texts.get("book.new.doing", name(chosen)),
+                            () -> tools.shelf().create(chosen)));
+        }
+    }
+
+    /** Begins a training book with the invented laboratory and turns to it. */
+    void beginTraining() {
+        if (mayLeave.getAsBoolean()) {
+            LocalDate day = tools.today();
+            tools.asker()
+                    .newFile(over, texts.get("book.training.title"), texts.get("book.training.name") + EXTENSION)
+                    .ifPresent(chosen -> turn(
+                            chosen,
+                            texts.get("book.training.doing", name(chosen)),
+                            () -> tools.shelf()
+                                    .create(chosen, book -> {
+                                        invented.practice().fill(book, day);
+                                        return true;
+                                    })
+                                    .orElseThrow()));
         }
     }
 
@@ -86,29 +144,45 @@ final class Turning {
     }
 
     /** Turns to the lab book in a file. */
-    void open(Path file) {
+    void open(Path chosen) {
         if (mayLeave.getAsBoolean()) {
             turn(
-                    file,
-                    texts.get("book.open.doing", name(file)),
-                    () -> tools.shelf().open(file));
+                    chosen,
+                    texts.get("book.open.doing", name(chosen)),
+                    () -> tools.shelf().open(chosen));
         }
     }
 
     /** Turns to the demo lab book, which is made when it is not there. */
     void openDemo() {
         if (mayLeave.getAsBoolean()) {
-            Path file = demo.file();
-            turn(file, texts.get("book.open.doing", name(file)), () -> {
-                demo.make().accept(file);
-                return tools.shelf().open(file);
+            Path chosen = invented.demo();
+            turn(chosen, texts.get("book.open.doing", name(chosen)), () -> {
+                invented.makeDemo().accept(chosen);
+                return tools.shelf().open(chosen);
             });
         }
     }
 
-    private void turn(Path file, String doing, Callable<LabBook> opening) {
+    /**
+     * Turns to a lab book.
+     *
+     * @param chosen where it is kept
+     * @param doing what is being done
+     * @param opening opens it; beside the event thread
+     */
+    void turn(Path chosen, String doing, Callable<LabBook> opening) {
+        turn(chosen, doing, opening, book -> {});
+    }
+
+    /**
+     * Turns to a lab book.
+     *
+     * @param opened hears of it once it is on view
+     */
+    void turn(Path chosen, String doing, Callable<LabBook> opening, Consumer<LabBook> opened) {
         if (!desk.hasBook()) {
-            window.opening(file);
+            window.opening(chosen);
         }
         LocalDate day = tools.today();
         tools.tasks()
@@ -117,13 +191,15 @@ final class Turning {
                         () -> read(opening.call(), day),
                         reading -> {
                             LabBook before = desk.turnTo(reading);
-                            window.opened(file);
+                            window.opened(chosen);
                             close(before);
+                            opened.accept(reading.book());
                         },
-                        failure -> say(file, doing, failure));
+                        failure -> failed(chosen, doing, failure));
     }
 
-    private static Reading read(LabBook book, LocalDate day) {
+    /** Reads a lab book that was opened; one that cannot be read is closed. */
+    static Reading read(LabBook book, LocalDate day) {
         boolean isRead = false;
         try {
             Reading reading = Reading.of(book, day);
@@ -149,18 +225,25 @@ final class Turning {
                         failure -> tools.asker().failure(over, doing, failure));
     }
 
-    private void say(Path file, String doing, Exception failure) {
+    /** Says that a lab book could not be opened or made. */
+    void failed(Path chosen, String doing, Exception failure) {
         boolean isRefused = failure instanceof OpeningRefused;
         if (isRefused) {
-            window.gone(file);
+            window.gone(chosen);
         }
         if (!desk.hasBook()) {
-            window.troubled(new Trouble(file, reason(doing, failure), isLogged(doing, failure)));
+            window.troubled(
+                    new Trouble(chosen, reason(doing, failure), isLogged(doing, failure), isOfDemo(chosen, failure)));
         } else if (failure instanceof OpeningRefused refused) {
             tools.asker().problems(over, texts.get("book.refused.title"), List.of(refused.problem()));
         } else {
             tools.asker().failure(over, doing, failure);
         }
+    }
+
+    /** Returns whether it is the demo's own file that is in the way. */
+    private boolean isOfDemo(Path chosen, Exception failure) {
+        return chosen.equals(invented.demo()) && (failure instanceof Spoken || failure instanceof OpeningRefused);
     }
 
     private String reason(String doing, Exception failure) {
@@ -181,7 +264,7 @@ final class Turning {
         return true;
     }
 
-    private static String name(Path file) {
-        return String.valueOf(file.getFileName());
+    static String name(Path chosen) {
+        return String.valueOf(chosen.getFileName());
     }
 }

@@ -48,17 +48,18 @@ public final class Workbench {
                     .push(new WatchedEvents(asker, FrameTexts.in(locale), over::get));
             DeskModel desk = new DeskModel(tools);
             asker.serve(desk);
-            WorkbenchFrame window = open(desk, memory, outside.demo(), outside.log());
+            WorkbenchFrame window = open(desk, memory, outside.invented(), outside.log());
             over.set(window.content());
             window.turning().first(book);
         });
     }
 
     /** Opens the window on a desk; on the event thread. */
-    static WorkbenchFrame open(DeskModel desk, WindowMemory memory, DemoFile demo, Supplier<Optional<Path>> log) {
+    static WorkbenchFrame open(
+            DeskModel desk, WindowMemory memory, InventedBooks invented, Supplier<Optional<Path>> log) {
         desk.setPerson(memory.person());
         desk.show(memory.units());
-        WorkbenchFrame window = new WorkbenchFrame(desk, memory, demo, log);
+        WorkbenchFrame window = new WorkbenchFrame(desk, memory, invented, log);
         window.show();
         return window;
     }

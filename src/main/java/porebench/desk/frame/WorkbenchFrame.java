@@ -18,7 +18,6 @@ import javax.swing.Timer;
 import javax.swing.WindowConstants;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
-import porebench.desk.form.Commands;
 import porebench.desk.form.Texts;
 import porebench.desk.form.UnitSystem;
 import porebench.record.MeterId;
@@ -55,7 +54,8 @@ public final class WorkbenchFrame {
     private final Welcome welcome;
     private final TrainingBand band;
     private final NoBookPage noBook;
-    private final Turning turning;
+    private final BookWork work;
+    private final WarningBar warnings;
     private final FrameMenus menus;
     private final Timer lookout;
     private Page current;
@@ -68,10 +68,10 @@ public final class WorkbenchFrame {
      *
      * @param desk what it looks at
      * @param memory what was remembered of the last day
-     * @param demo the demo lab book
+     * @param invented the lab books of invented laboratories
      * @param log returns the file in which the details of a failure stand; empty when there is none
      */
-    WorkbenchFrame(DeskModel desk, WindowMemory memory, DemoFile demo, Supplier<Optional<Path>> log) {
+    WorkbenchFrame(DeskModel desk, WindowMemory memory, InventedBooks invented, Supplier<Optional<Path>> log) {
         this.desk = desk;
         this.memory = memory;
         this.texts = FrameTexts.in(desk.tools().locale());
@@ -79,26 +79,20 @@ public final class WorkbenchFrame {
         pages = Pages.of(desk, this::openMix, this::openMeter, this::openMeters, this::openTrial);
         current = pages.steps().get(0);
         lastStep = current;
-        BookCommands book = new BookCommands(desk, texts, content);
         band = new TrainingBand(texts);
         noBook = new NoBookPage(texts, log);
-        turning = new Turning(desk, texts, content, demo, this::mayLeave, new Turned());
+        work = BookWork.of(desk, texts, content, invented, this::mayLeave, new Turned());
+        warnings = new WarningBar(desk, texts, work.turning(), work.replacing());
         Command newMix = new Command(texts.get("rail.new"), "ctrl shift N", this::beginMix);
         rail = new MixRail(desk, texts, pages.registers(), newMix, this::openMix, this::turnTo);
         head = new Head(desk, texts, pages.steps(), this::turnTo);
         strip = new StatusStrip(desk, texts);
-        welcome = new Welcome(texts, newMix, new Command(texts.get("menu.import"), null, book::importCsv));
-        menus = new FrameMenus(this, book, newMix);
+        welcome = new Welcome(texts, newMix, new Command(texts.get("menu.import"), null, work.commands()::importCsv));
+        menus = new FrameMenus(this, work, newMix);
         lookout = new Timer(LOOK_EVERY_MILLISECONDS, event -> look());
         build();
-        offerWays();
+        work.offer(noBook, texts);
         desk.onChange(this::refresh);
-    }
-
-    private void offerWays() {
-        noBook.add("noBook.open", Commands.of(texts.get("menu.open"), turning::open), texts.get("no-book.open"));
-        noBook.add("noBook.new", Commands.of(texts.get("menu.new"), turning::begin), texts.get("no-book.new"));
-        noBook.add("noBook.demo", Commands.of(texts.get("menu.demo"), turning::openDemo), texts.get("no-book.demo"));
     }
 
     private void build() {
@@ -114,7 +108,10 @@ public final class WorkbenchFrame {
         split.setBorder(null);
         view.add(noBook.component(), NO_BOOK);
         view.add(split, BENCH);
-        content.add(band, BorderLayout.NORTH);
+        JPanel bands = new JPanel(new BorderLayout());
+        bands.add(band, BorderLayout.NORTH);
+        bands.add(warnings.component(), BorderLayout.CENTER);
+        content.add(bands, BorderLayout.NORTH);
         content.add(view, BorderLayout.CENTER);
         content.add(strip.component(), BorderLayout.SOUTH);
         frame.setName("frame");
@@ -163,7 +160,7 @@ public final class WorkbenchFrame {
     }
 
     Turning turning() {
-        return turning;
+        return work.turning();
     }
 
     Texts texts() {
@@ -269,6 +266,7 @@ public final class WorkbenchFrame {
     /** Shows the lab book that is open from now on. */
     void opened(Path file) {
         memory.rememberFile(file);
+        work.turning().stands(file);
         beginning = false;
         strip.say(file);
         String last = memory.mix();
@@ -313,6 +311,7 @@ public final class WorkbenchFrame {
         strip.refresh();
         views.show(view, desk.hasBook() ? BENCH : NO_BOOK);
         menus.offer(desk.hasBook());
+        warnings.refresh();
         band.setVisible(desk.isTraining());
         TrainingBand.mark(content, desk.isTraining());
         frame.setTitle(title());

@@ -73,4 +73,12 @@ public interface LabBookShelf {
      * @throws OpeningRefused if the backup cannot be opened as a lab book, as {@link #open}
      */
     Answer<BookCopy> restore(Path backup, Path book);
+
+    /**
+     * Moves what stands in the place of a lab book, whole or damaged, and its log aside under a dated name, so that another can
+     * be begun there. Nothing is removed. Nobody may have it open: close it here before.
+     *
+     * @return where it is now; refused when nothing is there, or somebody has it open: then nothing was changed
+     */
+    Answer<Path> setAside(Path book);
 }

@@ -14,6 +14,7 @@ import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
+import porebench.exchange.PracticeLaboratory;
 import porebench.print.PdfPress;
 import porebench.record.LabBook;
 import porebench.store.SqliteShelf;
@@ -45,7 +46,8 @@ final class DemoDesk {
 
     /** Opens the window on it. */
     WorkbenchFrame open() {
-        WorkbenchFrame window = Workbench.open(desk, memory, new DemoFile(file, made -> {}), Optional::empty);
+        WorkbenchFrame window = Workbench.open(
+                desk, memory, new InventedBooks(file, made -> {}, new PracticeLaboratory()), Optional::empty);
         window.opened(file);
         return window;
     }

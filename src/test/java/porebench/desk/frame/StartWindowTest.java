@@ -2,20 +2,10 @@ package porebench.desk.frame;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.EventQueue;
 import java.awt.event.KeyEvent;
-import java.io.IOException;
 import java.io.RandomAccessFile;
-import java.io.UncheckedIOException;
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.Proxy;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -26,21 +16,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
-import porebench.desk.DeskModel;
 import porebench.desk.EventThread;
 import porebench.desk.Keys;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.ScriptedAsker;
-import porebench.desk.Settings;
-import porebench.desk.Tools;
-import porebench.desk.form.Tasks;
-import porebench.exchange.CsvSheets;
-import porebench.exchange.DemoLaboratory;
-import porebench.print.PdfPress;
-import porebench.record.LabBook;
-import porebench.record.port.LabBookShelf;
-import porebench.store.SqliteShelf;
 
 /** Starts the window on lab books that cannot be opened, and goes on from there. */
 @NeedsDisplay
@@ -52,77 +32,26 @@ class StartWindowTest {
     Path folder;
 
     private final ScriptedAsker asker = new ScriptedAsker();
-    private final List<String> onTheEventThread = Collections.synchronizedList(new ArrayList<>());
+    private StartedWindow started;
     private WorkbenchFrame window;
 
-    /** Returns a real shelf that writes down what is done with it on the event thread. */
-    private LabBookShelf watchedShelf() {
-        SqliteShelf shelf = new SqliteShelf(DemoDesk.DAY);
-        return (LabBookShelf) Proxy.newProxyInstance(
-                LabBookShelf.class.getClassLoader(),
-                new Class<?>[] {LabBookShelf.class},
-                (proxy, method, arguments) -> {
-                    watch(method.getName());
-                    try {
-                        return method.invoke(shelf, arguments);
-                    } catch (InvocationTargetException failure) {
-                        throw failure.getCause();
-                    }
-                });
-    }
-
-    private void watch(String what) {
-        if (EventQueue.isDispatchThread()) {
-            onTheEventThread.add(what);
-        }
-    }
-
     private Path demoFile() {
-        return folder.resolve("data").resolve("demo.porebench");
+        return started.demoFile();
     }
 
     private void makeDemo(Path file) {
-        watch("make the demo");
-        if (!Files.exists(file)) {
-            try {
-                Files.createDirectories(file.getParent());
-            } catch (IOException failure) {
-                throw new UncheckedIOException("making the folder " + file.getParent(), failure);
-            }
-            try (LabBook book = new SqliteShelf(DemoDesk.DAY).create(file)) {
-                new DemoLaboratory().fill(book);
-            }
-        }
+        started.makeDemo(file);
     }
 
     @BeforeEach
     void openWindow() throws Exception {
-        EventThread.run(Theme.LIGHT::apply);
-        window = EventThread.call(() -> {
-            Tools tools = new Tools(
-                    GuardedBook.shelf(watchedShelf()),
-                    new CsvSheets(),
-                    new PdfPress("Porebench", DemoDesk.DAY, ZoneId.of("UTC")),
-                    Tasks.inBackground(() -> window == null ? null : window.content(), Locale.ENGLISH),
-                    asker,
-                    DemoDesk.DAY,
-                    ZoneId.of("UTC"),
-                    Locale.ENGLISH);
-            DeskModel desk = new DeskModel(tools);
-            asker.serve(desk);
-            return Workbench.open(
-                    desk,
-                    new WindowMemory(Settings.inMemory()),
-                    new DemoFile(demoFile(), this::makeDemo),
-                    () -> Optional.of(folder.resolve("porebench.log")));
-        });
+        started = new StartedWindow(folder, asker);
+        window = started.window();
     }
 
     @AfterEach
     void closeWindow() throws Exception {
-        EventThread.run(window::close);
-        assertThat(window.isClosed()).isTrue();
-        assertThat(onTheEventThread).isEmpty();
+        started.close();
         assertThat(asker.failures).isEmpty();
     }
 

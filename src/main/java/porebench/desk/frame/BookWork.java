@@ -1,0 +1,58 @@
+package porebench.desk.frame;
+
+import java.util.function.BooleanSupplier;
+import javax.swing.JComponent;
+import porebench.desk.DeskModel;
+import porebench.desk.form.Commands;
+import porebench.desk.form.Texts;
+
+/**
+ * All that can be done with lab books as a whole.
+ *
+ * @param commands copying, checking, bringing in and out
+ * @param turning turning to another lab book
+ * @param replacing putting another lab book in a place
+ */
+record BookWork(BookCommands commands, Turning turning, Replacing replacing) {
+    /**
+     * Makes it.
+     *
+     * @param over what dialogs stand over
+     * @param mayLeave asks about unsaved drafts
+     * @param window hears how it went
+     */
+    static BookWork of(
+            DeskModel desk,
+            Texts texts,
+            JComponent over,
+            InventedBooks invented,
+            BooleanSupplier mayLeave,
+            Turning.Window window) {
+        Turning turning = new Turning(desk, texts, over, invented, mayLeave, window);
+        return new BookWork(
+                new BookCommands(desk, texts, over, turning), turning, new Replacing(desk, texts, over, turning));
+    }
+
+    /** Offers on the page without a lab book what can be done there. */
+    void offer(NoBookPage page, Texts texts) {
+        page.addForDemo(
+                "noBook.demoAnew",
+                Commands.of(texts.get("no-book.demo-anew.action"), replacing::demoAnew),
+                texts.get("no-book.demo-anew"));
+        page.add("noBook.open", Commands.of(texts.get("menu.open"), turning::open), texts.get("no-book.open"));
+        page.add("noBook.new", Commands.of(texts.get("menu.new"), turning::begin), texts.get("no-book.new"));
+        page.add(
+                "noBook.restore",
+                Commands.of(texts.get("menu.restore"), replacing::restore),
+                texts.get("no-book.restore"));
+        page.add(
+                "noBook.rebuild",
+                Commands.of(texts.get("menu.rebuild"), replacing::rebuild),
+                texts.get("no-book.rebuild"));
+        page.add(
+                "noBook.training",
+                Commands.of(texts.get("menu.training.new"), turning::beginTraining),
+                texts.get("no-book.training"));
+        page.add("noBook.demo", Commands.of(texts.get("menu.demo"), turning::openDemo), texts.get("no-book.demo"));
+    }
+}

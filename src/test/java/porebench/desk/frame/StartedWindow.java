@@ -1,0 +1,140 @@
+package porebench.desk.frame;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.EventQueue;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Proxy;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JMenuItem;
+import porebench.desk.DeskModel;
+import porebench.desk.EventThread;
+import porebench.desk.Named;
+import porebench.desk.ScriptedAsker;
+import porebench.desk.Settings;
+import porebench.desk.Tools;
+import porebench.desk.form.Tasks;
+import porebench.exchange.CsvSheets;
+import porebench.exchange.DemoLaboratory;
+import porebench.exchange.PracticeLaboratory;
+import porebench.print.PdfPress;
+import porebench.record.LabBook;
+import porebench.record.port.LabBookShelf;
+import porebench.store.SqliteShelf;
+
+/** A window that has just been started in a folder, with real outer rooms and work beside the event thread. */
+final class StartedWindow {
+    private final Path folder;
+    private final List<String> onTheEventThread = Collections.synchronizedList(new ArrayList<>());
+    private final WorkbenchFrame window;
+
+    /** Opens a window without a lab book. */
+    StartedWindow(Path folder, ScriptedAsker asker) throws Exception {
+        this.folder = folder;
+        EventThread.run(Theme.LIGHT::apply);
+        JComponent[] over = new JComponent[1];
+        window = EventThread.call(() -> {
+            Tools tools = new Tools(
+                    GuardedBook.shelf(watchedShelf()),
+                    new CsvSheets(),
+                    new PdfPress("Porebench", DemoDesk.DAY, ZoneId.of("UTC")),
+                    Tasks.inBackground(() -> over[0], Locale.ENGLISH),
+                    asker,
+                    DemoDesk.DAY,
+                    ZoneId.of("UTC"),
+                    Locale.ENGLISH);
+            DeskModel desk = new DeskModel(tools);
+            asker.serve(desk);
+            WorkbenchFrame opened = Workbench.open(
+                    desk,
+                    new WindowMemory(Settings.inMemory()),
+                    new InventedBooks(demoFile(), this::makeDemo, new PracticeLaboratory()),
+                    () -> Optional.of(folder.resolve("porebench.log")));
+            over[0] = opened.content();
+            return opened;
+        });
+    }
+
+    WorkbenchFrame window() {
+        return window;
+    }
+
+    /** Closes the window; nothing may have been done with lab books on the event thread. */
+    void close() throws Exception {
+        EventThread.run(window::close);
+        assertThat(window.isClosed()).isTrue();
+        assertThat(onTheEventThread).isEmpty();
+    }
+
+    /** Starts with a lab book, or with the demo's when there is none, and waits until it is on view. */
+    void startWith(Path file) throws Exception {
+        EventThread.run(() -> window.turning().first(Optional.ofNullable(file)));
+        assertThat(comesOpen()).isTrue();
+    }
+
+    /** Waits until a lab book is on view. */
+    boolean comesOpen() throws Exception {
+        return EventThread.comes(() -> window.desk().hasBook()
+                && Named.in(window.content(), JLabel.class, "head.title").isShowing());
+    }
+
+    /** Chooses something in the menu of the lab book. */
+    void choose(String menuItem) {
+        EventQueue.invokeLater(
+                () -> Named.in(window.frame().getJMenuBar().getMenu(0).getPopupMenu(), JMenuItem.class, menuItem)
+                        .doClick(0));
+    }
+
+    /** Returns a real shelf that writes down what is done with it on the event thread. */
+    private LabBookShelf watchedShelf() {
+        SqliteShelf shelf = new SqliteShelf(DemoDesk.DAY);
+        return (LabBookShelf) Proxy.newProxyInstance(
+                LabBookShelf.class.getClassLoader(),
+                new Class<?>[] {LabBookShelf.class},
+                (proxy, method, arguments) -> {
+                    watch(method.getName());
+                    try {
+                        return method.invoke(shelf, arguments);
+                    } catch (InvocationTargetException failure) {
+                        throw failure.getCause();
+                    }
+                });
+    }
+
+    private void watch(String what) {
+        if (EventQueue.isDispatchThread()) {
+            onTheEventThread.add(what);
+        }
+    }
+
+    /** Returns where the demo lab book is kept. */
+    Path demoFile() {
+        return folder.resolve("data").resolve("demo.porebench");
+    }
+
+    /** Makes the demo lab book in a file that is not there. */
+    void makeDemo(Path file) {
+        watch("make the demo");
+        if (!Files.exists(file)) {
+            try {
+                Files.createDirectories(file.getParent());
+            } catch (IOException failure) {
+                throw new UncheckedIOException("making the folder " + file.getParent(), failure);
+            }
+            try (LabBook book = new SqliteShelf(DemoDesk.DAY).create(file)) {
+                new DemoLaboratory().fill(book);
+            }
+        }
+    }
+}
