@@ -34,6 +34,7 @@ final class ExportCommand extends BookCommand {
             LabSheets sheets = ports().sheets().get();
             OutputFolder to = whereTo.folder(folder);
             List<Path> files = whole ? sheets.exportWhole(book, to) : sheets.export(book, to);
+            acted();
             return marked(book, Outcome.done(new ExportReport(files, counts(book)), List.of()));
         }
     }

@@ -186,6 +186,7 @@ final class SimulateCommand extends OneCommand {
                 .map(sheet::trial)
                 .toList();
         ports().sheets().get().writeTrials(whereTo.file(out), made);
+        acted();
         return new SimulateReport(
                 made,
                 bench.gauge().type(),

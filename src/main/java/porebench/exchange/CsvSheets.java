@@ -17,6 +17,7 @@ import porebench.record.Trial;
 import porebench.record.port.ChainSource;
 import porebench.record.port.DataTable;
 import porebench.record.port.LabSheets;
+import porebench.record.port.OpenBooks;
 import porebench.record.port.OutputFile;
 import porebench.record.port.OutputFolder;
 import porebench.record.port.Sheet;
@@ -107,12 +108,24 @@ public final class CsvSheets implements LabSheets {
 
     private static <T> Sheet<T> read(Path file, BiFunction<String, byte[], Sheet<T>> reader) {
         String name = Optional.ofNullable(file.getFileName()).orElse(file).toString();
+        if (isOpenBook(file)) {
+            return refused(name, "csv.lab-book", file.toString());
+        }
         try (InputStream stream = Files.newInputStream(file)) {
             return reader.apply(name, stream.readNBytes(LARGEST_FILE + 1));
         } catch (NoSuchFileException absent) {
             return refused(name, "csv.file-missing", file.toString());
         } catch (IOException | SecurityException failure) {
             return refused(name, "csv.file-unreadable", file.toString(), String.valueOf(failure.getMessage()));
+        }
+    }
+
+    private static boolean isOpenBook(Path file) {
+        try {
+            return OpenBooks.contains(file);
+        } catch (IOException gone) {
+            // Reading it says so.
+            return false;
         }
     }
 

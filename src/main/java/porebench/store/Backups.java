@@ -20,6 +20,8 @@ import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.record.BookCheck;
 import porebench.record.port.BookCopy;
+import porebench.record.port.OpenBooks;
+import porebench.record.port.OutputFile;
 import porebench.store.StoreException.Task;
 
 /** Backs lab books up and restores them; each copy is checked in full before it gets its name. */
@@ -80,7 +82,7 @@ final class Backups {
     }
 
     private static SQLiteDataSource toRead(Path file) throws IOException {
-        boolean isAlone = FileIdentity.logBeside(file).isEmpty() && !OpenHere.contains(file);
+        boolean isAlone = FileIdentity.logBeside(file).isEmpty() && !OpenBooks.contains(file);
         return isAlone && !Opening.mayWrite(file) ? SqliteFile.alone(file) : SqliteFile.readOnly(file);
     }
 
@@ -110,6 +112,7 @@ final class Backups {
             if (Files.exists(book) && Files.isSameFile(backup, book)) {
                 return Answer.refused(List.of(Problem.error("file", "book.same-file", name)));
             }
+            SqliteShelf.refuseByGate(OutputFile.replacing(book));
             List<BookCheck.Fault> damage = damage(toRead(backup));
             if (!damage.isEmpty()) {
                 return refused("book.backup-damaged", OpenFile.nameOf(backup), damage);
@@ -167,7 +170,7 @@ final class Backups {
         if (!Files.exists(book)) {
             return false;
         }
-        if (OpenHere.contains(book)) {
+        if (OpenBooks.contains(book)) {
             return true;
         }
         if (Header.read(book).filter(Header::isLabBook).isEmpty()

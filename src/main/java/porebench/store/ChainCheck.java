@@ -211,6 +211,19 @@ final class ChainCheck {
         return now.isBefore(earlier.minus(SMALL));
     }
 
+    /** Returns the warning that a clock shows a time before the newest entry, if it does. */
+    static Optional<Problem> clockBehind(Entry newest, Instant now) {
+        try {
+            return wentBack(Instant.parse(newest.atUtc()), now)
+                    ? Optional.of(Problem.warning(
+                            "clock", "book.clock-is-behind", now.toString(), newest.number(), newest.atUtc()))
+                    : Optional.empty();
+        } catch (DateTimeParseException noTime) {
+            // The look at the newest entries has told it.
+            return Optional.empty();
+        }
+    }
+
     /** Returns the kind in the language of the message; as it stands there when it was changed into no kind at all. */
     private static Object wordOf(String kind) {
         return Stream.of(RecordKind.values())

@@ -90,7 +90,8 @@ final class FileIdentity {
                 Session session = new Session(fresh)) {
             return session.read(handle -> {
                 Faults faults = new Faults();
-                PagesCheck.quick(handle, faults);
+                PagesCheck.full(handle, faults);
+                ChainCheck.links(handle, faults);
                 return faults.isEmpty() && (known.entries() == 0 || Inspection.holds(handle, known));
             });
         } catch (SQLException | RuntimeException unreadable) {

@@ -56,6 +56,15 @@ final class Inspection {
         }
     }
 
+    /** Returns the newest entry, if there is one that can be read. */
+    static Optional<Entry> newest(Handle handle) {
+        try {
+            return Optional.of(new History(handle).last()).filter(last -> last.number() > 0);
+        } catch (JdbiException unreadable) {
+            return Optional.empty();
+        }
+    }
+
     private static List<BookCheck.Fault> together(Faults... all) {
         return List.of(all).stream().flatMap(each -> each.found().stream()).toList();
     }

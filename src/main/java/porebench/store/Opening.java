@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteDataSource;
 import porebench.method.Problem;
 import porebench.record.LabBook;
+import porebench.record.port.OpenBooks;
 import porebench.store.StoreException.Task;
 
 /** Opens the file of a lab book of this version, to be written when it may be and else to be read, and looks it over quickly. */
@@ -61,16 +62,17 @@ final class Opening {
         @Nullable Path noted = null;
         Connection connection = source.getConnection();
         try {
-            noted = OpenHere.opened(file);
+            noted = OpenBooks.opened(file);
             // The header misses what another window's log still holds.
             SqliteShelf.refuseNewer(SqliteFile.version(connection), name, steps);
             Session session = new Session(connection);
-            session.whenClosed(OpenHere.closing(noted));
+            Path known = noted;
+            session.whenClosed(() -> OpenBooks.closed(known));
             return new SqliteLabBook(looked(name, session, identity, toWrite), session, clock);
         } catch (SQLException | IOException | RuntimeException failure) {
             connection.close();
             if (noted != null) {
-                OpenHere.closed(noted);
+                OpenBooks.closed(noted);
             }
             throw failure;
         }
@@ -83,6 +85,9 @@ final class Opening {
             identity.get().remember(session.read(handle -> Inspection.headOf(handle)));
         }
         List<Problem> warnings = new ArrayList<>(quick.problems());
+        session.read(handle -> Inspection.newest(handle))
+                .flatMap(newest -> ChainCheck.clockBehind(newest, clock.instant()))
+                .ifPresent(warnings::add);
         if (toWrite) {
             return new OpenFile(name, identity, warnings, quick.notWritable(), steps);
         }

@@ -98,6 +98,13 @@ final class SqliteFile {
         }
     }
 
+    /** Brings what stands in the log into the file; the log stays as it is. */
+    static void foldIn(Connection connection) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute("PRAGMA wal_checkpoint(FULL)");
+        }
+    }
+
     /** Returns the name under which a file is written before it gets its own. */
     static Path partOf(Path file) throws IOException {
         Path folder = file.toAbsolutePath().getParent();

@@ -1,7 +1,6 @@
 package porebench.store;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -13,6 +12,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.jdbi.v3.core.JdbiException;
 import porebench.method.Problem;
 import porebench.record.BookCheck;
@@ -24,11 +25,12 @@ import porebench.record.LabBook;
 import porebench.record.Records;
 import porebench.record.Stamp;
 import porebench.record.Version;
-import porebench.record.port.OpeningRefused;
 import porebench.store.StoreException.Task;
 
 /** A lab book in one SQLite file. */
 final class SqliteLabBook implements LabBook {
+    private static final Logger LOG = Logger.getLogger(SqliteLabBook.class.getName());
+
     private final OpenFile file;
     private final String name;
     private final Session session;
@@ -87,7 +89,21 @@ final class SqliteLabBook implements LabBook {
             return List.of(file.notWritable().get());
         }
         List<Entry> ends = new ArrayList<>();
-        List<Problem> problems = doing(
+        List<Problem> problems;
+        try {
+            problems = write(drafts, stamp, ends);
+        } catch (StoreException failure) {
+            foldInWhenMoved();
+            throw failure;
+        }
+        if (!ends.isEmpty()) {
+            kept(ends.get(0), ends.get(1));
+        }
+        return problems;
+    }
+
+    private List<Problem> write(List<Draft> drafts, Stamp stamp, List<Entry> ends) {
+        return doing(
                 Task.KEEP,
                 () -> session.write(handle -> {
                     requireSameFile(FileIdentity::isUntouched);
@@ -100,10 +116,21 @@ final class SqliteLabBook implements LabBook {
                     }
                     return conflicts;
                 }));
-        if (!ends.isEmpty()) {
-            kept(ends.get(0), ends.get(1));
+    }
+
+    /**
+     * Brings what stands in the log into the file when the path no longer leads to it: SQLite leaves the log behind then, and a
+     * file that was moved would be without its newest records.
+     */
+    private void foldInWhenMoved() {
+        if (file.identity().filter(identity -> !identity.isThere()).isEmpty()) {
+            return;
         }
-        return problems;
+        try {
+            SqliteFile.foldIn(session.connection());
+        } catch (SQLException failure) {
+            LOG.log(Level.WARNING, failure, () -> "what was kept in " + name + " stands in its log only");
+        }
     }
 
     /** Refuses to go on when the path no longer leads to the file that was opened: what is written then is in no lab book. */
@@ -159,9 +186,7 @@ final class SqliteLabBook implements LabBook {
 
     @Override
     public void saveCopy(Path copy) {
-        if (Files.exists(copy)) {
-            throw new OpeningRefused(Problem.error("file", "book.file-exists", copy.toString()));
-        }
+        SqliteShelf.refuseTaken(copy);
         requireOpen();
         try {
             SqliteFile.copy(session.connection(), copy);
@@ -172,6 +197,9 @@ final class SqliteLabBook implements LabBook {
 
     @Override
     public void close() {
+        if (!session.isClosed()) {
+            foldInWhenMoved();
+        }
         try {
             session.close();
         } catch (JdbiException failure) {

@@ -8,6 +8,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.JdbiException;
@@ -19,7 +20,9 @@ import porebench.record.LabBook;
 import porebench.record.port.BookCopy;
 import porebench.record.port.ChainSource;
 import porebench.record.port.LabBookShelf;
+import porebench.record.port.OpenBooks;
 import porebench.record.port.OpeningRefused;
+import porebench.record.port.OutputFile;
 import porebench.store.StoreException.Task;
 
 /**
@@ -28,6 +31,9 @@ import porebench.store.StoreException.Task;
  * <p>A file is first known by its header alone, so that one that is refused is not touched, not even by a companion file.
  */
 public final class SqliteShelf implements LabBookShelf {
+    /** What the gate for files says of a place, and a lab book is put there all the same: it is moved aside first. */
+    private static final Set<String> ALLOWED = Set.of("output.lab-book", "output.folder-missing");
+
     private final Clock clock;
     private final Steps steps;
     private final Predicate<Path> mayWrite;
@@ -83,7 +89,7 @@ public final class SqliteShelf implements LabBookShelf {
 
     static void refuseForeignLog(Path file) {
         try {
-            if (OpenHere.contains(file)) {
+            if (OpenBooks.contains(file)) {
                 return;
             }
             LogCheck.foreign(file).ifPresent(log -> {
@@ -132,10 +138,38 @@ public final class SqliteShelf implements LabBookShelf {
     /** Returns a name that no file has: the one wanted, or with the first free number behind it. */
     static Path free(Path wanted) {
         Path free = wanted;
-        for (int number = 2; Files.exists(free); number++) {
+        for (int number = 2; isTaken(free); number++) {
             free = SqliteFile.beside(wanted, "-" + number);
         }
         return free;
+    }
+
+    private static boolean isTaken(Path file) {
+        return Files.exists(file) || SqliteFile.companionsOf(file).stream().anyMatch(Files::exists);
+    }
+
+    /**
+     * Refuses a place where a lab book cannot be begun: something is there, the name is that of another lab book's log, or a log
+     * was left there, which SQLite would take up into the new lab book.
+     */
+    static void refuseTaken(Path file) {
+        if (Files.exists(file)) {
+            throw refused("book.file-exists", file.toString());
+        }
+        refuseByGate(OutputFile.fresh(file));
+        SqliteFile.companionsOf(file).stream().filter(Files::exists).findFirst().ifPresent(left -> {
+            throw refused("book.log-left", OpenFile.nameOf(file), OpenFile.nameOf(left));
+        });
+    }
+
+    /** Refuses what the one gate for files refuses; a folder that is missing is told by the file system. */
+    static void refuseByGate(OutputFile wanted) {
+        wanted.problems().stream()
+                .filter(problem -> !ALLOWED.contains(problem.code()))
+                .findFirst()
+                .ifPresent(problem -> {
+                    throw new OpeningRefused(problem);
+                });
     }
 
     /**
@@ -170,9 +204,7 @@ public final class SqliteShelf implements LabBookShelf {
     }
 
     private Optional<LabBook> begun(Path file, Part filling) {
-        if (Files.exists(file)) {
-            throw refused("book.file-exists", file.toString());
-        }
+        refuseTaken(file);
         try {
             Path part = SqliteFile.partOf(file);
             try {

@@ -66,6 +66,9 @@ record OutputPlace(Path path) {
 
     private Optional<Problem> ofFile(boolean replace) {
         try {
+            if (OpenBooks.contains(path)) {
+                return refused("output.lab-book", path);
+            }
             byte[] start = startOf(path);
             if (beginsWith(start, DATABASE) || isDatabaseAtWork(path)) {
                 return refused("output.lab-book", path);
