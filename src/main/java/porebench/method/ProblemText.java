@@ -75,7 +75,7 @@ public final class ProblemText {
         if (value instanceof Problem within) {
             return say(within);
         }
-        return value.toString();
+        return Glyphs.shown(value.toString());
     }
 
     private String number(BigDecimal number) {

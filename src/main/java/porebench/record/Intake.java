@@ -20,6 +20,7 @@ import porebench.method.Problem;
 public final class Intake {
     private final LabBook book;
     private final TrialIntake trialIntake;
+    private final Namesakes namesakes;
     private final Map<RecordKind, Map<String, Incoming>> good = new EnumMap<>(RecordKind.class);
     private final List<Draft> drafts = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();
@@ -28,6 +29,7 @@ public final class Intake {
     private Intake(LabBook book, List<Incoming> incoming) {
         this.book = book;
         this.trialIntake = new TrialIntake(book, incoming);
+        this.namesakes = new Namesakes(book);
     }
 
     /**
@@ -80,11 +82,18 @@ public final class Intake {
     private void keep(Incoming one) {
         Optional<? extends Version<? extends Kept>> there =
                 book.latest(one.value().kind().type(), one.value().recordId());
-        if (there.isEmpty()) {
+        boolean isNew = there.isEmpty();
+        boolean isChanged = !isNew && !there.get().value().equals(one.value()) && mayChange(one.value());
+        if (isNew || isChanged) {
+            Draft draft = new Draft(one.value(), there.map(Version::number).orElse(0));
+            Wording.ofDraft(book, draft).forEach(problem -> problems.add(problem.at(one.place())));
+        }
+        if (isNew) {
+            namesakes.meet(one.value()).ifPresent(problem -> problems.add(problem.at(one.place())));
             drafts.add(Draft.of(one.value()));
         } else if (there.get().value().equals(one.value())) {
             alreadyThere++;
-        } else if (mayChange(one.value())) {
+        } else if (isChanged) {
             drafts.add(new Draft(one.value(), there.get().number()));
             problems.add(Problem.warning(
                             "id",

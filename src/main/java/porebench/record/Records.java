@@ -11,6 +11,13 @@ public interface Records {
     /** Returns the newest version of one record. */
     <T extends Kept> Optional<Version<T>> latest(Class<T> kind, String recordId);
 
+    /** Returns the names of all records of a kind. */
+    default List<String> ids(RecordKind kind) {
+        return latest(kind.type()).stream()
+                .map(version -> version.value().recordId())
+                .toList();
+    }
+
     /** Returns all versions of one record, the first one first; empty when there is no such record. */
     <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId);
 }

@@ -85,6 +85,14 @@ final class History {
         }
     }
 
+    /** Returns the names of all records of a kind. */
+    List<String> ids(RecordKind kind) {
+        try (Query query = handle.createQuery(
+                "SELECT record_id FROM entry WHERE kind = :kind AND version = 1 ORDER BY record_id")) {
+            return query.bind("kind", kind.symbol()).mapTo(String.class).list();
+        }
+    }
+
     /** Returns whether there is any record of a kind. */
     boolean holdsAny(RecordKind kind) {
         try (Query query = handle.createQuery("SELECT count(*) FROM entry WHERE kind = :kind")) {

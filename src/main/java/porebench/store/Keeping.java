@@ -13,8 +13,10 @@ import porebench.record.Draft;
 import porebench.record.Kept;
 import porebench.record.Laboratory;
 import porebench.record.RecordKind;
+import porebench.record.Records;
 import porebench.record.Stamp;
 import porebench.record.Training;
+import porebench.record.Wording;
 
 /** Keeps drafts in a lab book within one transaction: why not, and else how. */
 final class Keeping {
@@ -27,13 +29,14 @@ final class Keeping {
     }
 
     /** Returns why some drafts cannot be kept on top of what is there; empty when they can. */
-    List<Problem> conflicts(List<Draft> drafts, String name, int knownVersion) {
+    List<Problem> conflicts(List<Draft> drafts, Stamp stamp, String name, int knownVersion) {
         int version = versionOf(handle);
         if (version > knownVersion) {
             return List.of(Problem.error("file", "book.newer", name, version, knownVersion));
         }
         Map<RecordKind, Map<String, Integer>> newest = new HashMap<>();
-        List<Problem> problems = new ArrayList<>();
+        Records records = new StoredRecords(handle, name);
+        List<Problem> problems = new ArrayList<>(Wording.refusals(records, drafts, stamp.who(), stamp.why()));
         for (Draft draft : drafts) {
             RecordKind kind = draft.value().kind();
             String recordId = draft.value().recordId();
@@ -45,7 +48,7 @@ final class Keeping {
         if (problems.isEmpty()) {
             problems.addAll(mixing(drafts));
         }
-        return problems.isEmpty() ? DecidedOn.conflicts(drafts, new StoredRecords(handle, name)) : problems;
+        return problems.isEmpty() ? DecidedOn.conflicts(drafts, records) : problems;
     }
 
     private static Optional<Problem> conflict(Draft draft, int there) {

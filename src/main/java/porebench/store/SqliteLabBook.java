@@ -22,6 +22,7 @@ import porebench.record.Draft;
 import porebench.record.Head;
 import porebench.record.Kept;
 import porebench.record.LabBook;
+import porebench.record.RecordKind;
 import porebench.record.Records;
 import porebench.record.Stamp;
 import porebench.record.Version;
@@ -75,6 +76,11 @@ final class SqliteLabBook implements LabBook {
         return read(records -> records.history(kind, recordId));
     }
 
+    @Override
+    public List<String> ids(RecordKind kind) {
+        return read(records -> records.ids(kind));
+    }
+
     private <R> R read(Function<Records, R> reading) {
         return doing(Task.READ, () -> session.read(handle -> reading.apply(new StoredRecords(handle, name))));
     }
@@ -109,7 +115,7 @@ final class SqliteLabBook implements LabBook {
                     requireSameFile(FileIdentity::isUntouched);
                     Keeping keeping = new Keeping(handle);
                     List<Problem> conflicts =
-                            keeping.conflicts(drafts, name, file.steps().newest());
+                            keeping.conflicts(drafts, stamp, name, file.steps().newest());
                     if (conflicts.isEmpty()) {
                         ends.addAll(keeping.append(drafts, stamp));
                         requireSameFile(FileIdentity::isThere);

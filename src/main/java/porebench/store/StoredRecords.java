@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import porebench.record.Kept;
+import porebench.record.RecordKind;
 import porebench.record.Records;
 import porebench.record.Stamp;
 import porebench.record.Version;
@@ -40,6 +41,11 @@ final class StoredRecords implements Records {
     public <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId) {
         RecordTable<T> table = RecordTable.of(kind);
         return read(table, Selection.versions(table.kind(), recordId));
+    }
+
+    @Override
+    public List<String> ids(RecordKind kind) {
+        return new History(handle).ids(kind);
     }
 
     private <T extends Kept> List<Version<T>> read(RecordTable<T> table, Selection selection) {

@@ -26,7 +26,7 @@ import porebench.store.SqliteShelf;
 
 /** A whole export of the demo book with corrections reads back to the same chain, or is refused with the place. */
 class WholeExportTest {
-    private static final String NASTY = "=1+2 \\ \\e \\u0000 \"a\", b;\ttab\r\nline\u0001 \u00E4\u7802\uD83E\uDEA8 '";
+    private static final String NASTY = "=1+2 \\ \\e \\u0000 \"a\", b;\ttab\r\nline \u200D \u00E4\u7802\uD83E\uDEA8 '";
 
     @TempDir
     Path folder;

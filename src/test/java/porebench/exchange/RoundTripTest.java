@@ -115,8 +115,8 @@ class RoundTripTest {
     @Test
     void aFailureLeavesTheEarlierExportAndNothingHalfWritten() throws IOException {
         Files.writeString(folder.resolve("sources.csv"), "earlier");
-        LabBook book = new MemoryLabBook(CLOCK);
-        book.keep(List.of(porebench.record.Draft.of(trial("\uD800 half a letter", MassUnit.GRAM))), "A", "B");
+        MemoryLabBook book = new MemoryLabBook(CLOCK);
+        book.holdAsBefore(trial("\uD800 half a letter", MassUnit.GRAM));
         assertThatThrownBy(() -> new CsvSheets().export(book, OutputFolder.replacing(folder)))
                 .isInstanceOf(ExchangeException.class)
                 .hasMessageContaining("The lab book is as it was")

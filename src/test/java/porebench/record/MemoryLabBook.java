@@ -83,6 +83,7 @@ public final class MemoryLabBook implements LabBook {
                     latest(Laboratory.class, Laboratory.ID).map(Version::value),
                     !latest(Trial.class).isEmpty()));
         }
+        problems.addAll(Wording.refusals(this, drafts, who, why));
         if (problems.isEmpty()) {
             problems.addAll(DecidedOn.conflicts(drafts, this));
         }
@@ -91,6 +92,11 @@ public final class MemoryLabBook implements LabBook {
             drafts.forEach(draft -> write(draft.value(), stamp));
         }
         return problems;
+    }
+
+    /** Keeps a record as a book of an earlier program may hold it, past the rules about names and texts. */
+    public void holdAsBefore(Kept value) {
+        write(value, new Stamp("A", clock.instant(), "B"));
     }
 
     private void write(Kept value, Stamp stamp) {

@@ -37,12 +37,16 @@ public final class SampleCalibrations {
 
     /** A calibration of a Type B meter with everything filled and every text awkward. */
     public static MeterCalibration full() {
+        return full(Samples.AWKWARD, Samples.AWKWARD_NOTE);
+    }
+
+    static MeterCalibration full(String line, String note) {
         return new MeterCalibration(
-                new CalibrationId("C " + Samples.AWKWARD),
-                new MeterId("B " + Samples.AWKWARD.strip()),
+                new CalibrationId("C " + line),
+                new MeterId("B " + line.strip()),
                 MeterType.B,
                 LocalDate.of(2024, 2, 29),
-                Samples.AWKWARD,
+                line,
                 MeterCalibration.Reason.SEASON,
                 Samples.some("0210.50"),
                 Optional.of(new BowlFills(
@@ -68,7 +72,7 @@ public final class SampleCalibrations {
                         Optional.of(Typed.of("0.5100", VolumeUnit.LITRE)),
                         Optional.of(Typed.of("14.50", PressureUnit.POUND_PER_SQUARE_INCH)))),
                 Optional.empty(),
-                Samples.AWKWARD);
+                note);
     }
 
     /** One fill of a bowl with water of 20.0 C. */

@@ -26,7 +26,10 @@ import porebench.quantity.VolumeUnit;
 /** Invented records, each kind with all that can be left out left out, and with everything filled. */
 public final class Samples {
     /** Text that a careless store would damage. */
-    public static final String AWKWARD = "O'Hara \"north\" -- :kind ? \\ ü µ 中 \uD83E\uDEA8\n\tsecond line\r\n;'';";
+    public static final String AWKWARD = "O'Hara \"north\" -- :kind ? \\ ü µ 中 \uD83E\uDEA8;'';";
+
+    /** The same for a text that may have lines. */
+    public static final String AWKWARD_NOTE = AWKWARD + "\n\tsecond line\r\n;'';";
 
     private Samples() {}
 
@@ -43,9 +46,13 @@ public final class Samples {
     }
 
     public static LaboratoryProfile profile() {
+        return profile(AWKWARD);
+    }
+
+    private static LaboratoryProfile profile(String line) {
         return new LaboratoryProfile(Profiles.standard()
                 .copyAs("own", "Own figures")
-                .with(FigureName.FACTOR_STEP, new Figure("0.05", "Own choice " + AWKWARD, Mark.LABORATORY)));
+                .with(FigureName.FACTOR_STEP, new Figure("0.05", "Own choice " + line, Mark.LABORATORY)));
     }
 
     public static Source source(String id, Role role, String ledge) {
@@ -169,75 +176,81 @@ public final class Samples {
 
     /** Every kind of record, with everything filled and every text awkward. */
     public static List<Kept> full() {
+        return full(AWKWARD, AWKWARD_NOTE);
+    }
+
+    /** The same as lab books held it when every text could have lines. */
+    public static List<Kept> fullAsBefore() {
+        String text = "O'Hara \"north\" -- :kind ? \\ ü µ 中 \uD83E\uDEA8\n\tsecond line\r\n;'';";
+        return full(text, text);
+    }
+
+    private static List<Kept> full(String line, String note) {
         return List.of(
-                new Laboratory("Laboratory " + AWKWARD, AWKWARD),
-                profile(),
+                new Laboratory("Laboratory " + line, note),
+                profile(line),
                 new Source(
-                        new SourceId("S " + AWKWARD.strip()),
-                        AWKWARD,
+                        new SourceId("S " + line.strip()),
+                        line,
                         Role.COARSE,
-                        AWKWARD,
-                        AWKWARD,
+                        line,
+                        line,
                         some("2.6500"),
                         some("0"),
-                        AWKWARD),
+                        note),
                 new Meter(
                         new MeterId("A-1"),
                         MeterType.A,
-                        AWKWARD,
+                        line,
                         Typed.of("0.24900", VolumeUnit.CUBIC_FOOT),
                         number("0.050"),
                         number("1E+1"),
                         false,
-                        AWKWARD),
-                fullMix(),
+                        note),
+                fullMix(line, note),
                 new Determination(
-                        new DeterminationId("D " + AWKWARD),
+                        new DeterminationId("D " + line),
                         new MixId("M-2"),
                         7,
-                        Map.of(new SourceId(AWKWARD), 3),
+                        Map.of(new SourceId(line), 3),
                         LocalDate.of(2024, 2, 29),
-                        AWKWARD),
-                fullTrial(),
+                        note),
+                fullTrial(line, note),
                 new FactorIssue(
                         new MixId("M-2"),
                         12,
                         FactorIssue.Action.WITHDRAWN,
                         number("-0.10"),
-                        new DeterminationId("D " + AWKWARD),
+                        new DeterminationId("D " + line),
                         MeterType.A,
                         LocalDate.of(2026, 1, 1),
                         LocalDate.of(2027, 1, 1),
-                        AWKWARD,
-                        AWKWARD,
-                        AWKWARD,
+                        line,
+                        line,
+                        note,
                         7,
                         Map.of(new SourceId("S-1"), 3, new SourceId("ü'1"), 12),
                         "own",
-                        AWKWARD,
-                        AWKWARD,
+                        line,
+                        note,
                         new Grounds(
-                                Map.of(new TrialId("T " + AWKWARD), 2, new TrialId("T-1"), 1),
-                                Map.of(new CalibrationId("C " + AWKWARD), 3),
+                                Map.of(new TrialId("T " + line), 2, new TrialId("T-1"), 1),
+                                Map.of(new CalibrationId("C " + line), 3),
                                 List.of(
                                         new TakenDoubt(
-                                                Optional.of(new TrialId("T-1")),
-                                                "trial.leak",
-                                                AWKWARD,
-                                                "M. Ash",
-                                                AWKWARD),
-                                        new TakenDoubt(Optional.empty(), "x.y", "", AWKWARD, "since")),
+                                                Optional.of(new TrialId("T-1")), "trial.leak", line, "M. Ash", note),
+                                        new TakenDoubt(Optional.empty(), "x.y", "", line, "since")),
                                 FactorOrigin.CONFIRMED,
                                 false)),
-                new CardPrint(new MixId("M-2"), 12, 3, "4x6in", AWKWARD),
-                SampleCalibrations.full());
+                new CardPrint(new MixId("M-2"), 12, 3, "4x6in", line),
+                SampleCalibrations.full(line, note));
     }
 
-    private static MixDesign fullMix() {
+    private static MixDesign fullMix(String line, String note) {
         Constituent stone = new Constituent(
-                AWKWARD,
+                line,
                 Role.COARSE,
-                Optional.of(AWKWARD),
+                Optional.of(line),
                 Typed.of("1.8500E+3", MassUnit.POUND),
                 MoistureState.OVEN_DRY,
                 some("0.90"),
@@ -266,7 +279,7 @@ public final class Samples {
                 number("0.0"));
         return new MixDesign(
                 new MixId("M-2"),
-                AWKWARD,
+                line,
                 new Batch(
                         List.of(stone, water, sand, sand),
                         new BatchVolume.FromDensity(Typed.of("145.20", DensityUnit.POUND_PER_CUBIC_FOOT)),
@@ -275,10 +288,10 @@ public final class Samples {
                 some("10"),
                 some("1.50"),
                 "own",
-                AWKWARD);
+                note);
     }
 
-    private static Trial fullTrial() {
+    private static Trial fullTrial(String line, String note) {
         Readings readings = new Readings(
                 MeterType.A,
                 Typed.of("7.0500", VolumeUnit.LITRE),
@@ -292,15 +305,15 @@ public final class Samples {
                 some("0.30"),
                 true);
         return new Trial(
-                new TrialId("T-" + AWKWARD),
+                new TrialId("T-" + line),
                 new MixId("M-2"),
-                new DeterminationId("D " + AWKWARD),
+                new DeterminationId("D " + line),
                 LocalDateTime.of(2026, 10, 25, 2, 30, 0, 1),
-                AWKWARD,
+                line,
                 new MeterId("A-1"),
                 readings,
-                AWKWARD,
-                Optional.of("kept " + AWKWARD),
+                note,
+                Optional.of("kept " + note),
                 Optional.of(""));
     }
 }

@@ -271,7 +271,7 @@ class SchemaTest {
             assertThat(check.counts())
                     .containsEntry(RecordKind.SOURCE, 2)
                     .containsEntry(RecordKind.METER_CALIBRATION, 1);
-            Samples.full().stream()
+            Samples.fullAsBefore().stream()
                     .filter(value -> value.kind() != RecordKind.FACTOR_ISSUE)
                     .filter(value -> value.kind() != RecordKind.DETERMINATION)
                     .forEach(value -> assertThat(

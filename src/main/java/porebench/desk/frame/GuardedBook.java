@@ -12,6 +12,7 @@ import porebench.record.Draft;
 import porebench.record.Head;
 import porebench.record.Kept;
 import porebench.record.LabBook;
+import porebench.record.RecordKind;
 import porebench.record.Version;
 import porebench.record.port.BookCopy;
 import porebench.record.port.ChainSource;
@@ -87,6 +88,11 @@ final class GuardedBook implements LabBook {
     @Override
     public synchronized <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId) {
         return book.history(kind, recordId);
+    }
+
+    @Override
+    public synchronized List<String> ids(RecordKind kind) {
+        return book.ids(kind);
     }
 
     @Override

@@ -13,7 +13,9 @@ import porebench.method.Problem;
 import porebench.record.Draft;
 import porebench.record.MeterCalibration;
 import porebench.record.MeterStory;
+import porebench.record.Namesakes;
 import porebench.record.Version;
+import porebench.record.Wording;
 
 /** The draft of a calibration, what it tells so far, what is wrong with it, and how it gets into the lab book. */
 final class EntryModel {
@@ -67,12 +69,18 @@ final class EntryModel {
 
     private CalibrationReading againstTheBook(CalibrationReading read) {
         String id = draft().text(CalibrationField.ID).strip();
-        if (base.isPresent() || !isTaken(id)) {
-            return read;
-        }
         List<Problem> problems = new ArrayList<>(read.problems());
-        problems.add(Problem.error(CalibrationField.ID.field(), "book.already-there", texts.get("record"), id));
-        return new CalibrationReading(Optional.empty(), read.results(), read.drift(), problems);
+        if (base.isEmpty() && isTaken(id)) {
+            problems.add(Problem.error(CalibrationField.ID.field(), "book.already-there", texts.get("record"), id));
+        }
+        read.calibration()
+                .ifPresent(made ->
+                        problems.addAll(Wording.ofForm(made, base.map(Version::value), new Namesakes(desk.book()))));
+        return new CalibrationReading(
+                Problem.anyError(problems) ? Optional.empty() : read.calibration(),
+                read.results(),
+                read.drift(),
+                problems);
     }
 
     private boolean isTaken(String id) {

@@ -15,8 +15,10 @@ import porebench.method.profile.Profiles;
 import porebench.record.Draft;
 import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
+import porebench.record.Namesakes;
 import porebench.record.Source;
 import porebench.record.Version;
+import porebench.record.Wording;
 
 /** The draft of a mix design, what is wrong with it, and how it becomes a version in the lab book. */
 final class MixModel {
@@ -63,6 +65,9 @@ final class MixModel {
         MixReading read = MixReader.read(history.draft(), numbers, texts);
         List<Problem> all = new ArrayList<>(read.problems());
         all.addAll(againstTheBook());
+        read.mix()
+                .ifPresent(
+                        mix -> all.addAll(Wording.ofForm(mix, base.map(Version::value), new Namesakes(desk.book()))));
         return new MixReading(Problem.anyError(all) ? Optional.empty() : read.mix(), read.figures(), all);
     }
 

@@ -12,7 +12,9 @@ import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.record.Draft;
 import porebench.record.Kept;
+import porebench.record.Namesakes;
 import porebench.record.Version;
+import porebench.record.Wording;
 
 /**
  * A register of one kind of record, and the draft of the record that is looked at.
@@ -42,6 +44,18 @@ abstract class RecordModel<T extends Kept, D> {
 
     /** Reads a draft; its problems stand under the fields of the form. */
     abstract Answer<T> read(D draft);
+
+    /** Reads a draft and holds its texts, and a new one's name, against the rules of the lab book. */
+    private Answer<T> judged() {
+        Answer<T> answer = read(draft());
+        if (answer.value().isEmpty()) {
+            return answer;
+        }
+        T record = answer.value().get();
+        List<Problem> problems = new ArrayList<>(answer.problems());
+        problems.addAll(Wording.ofForm(record, base.map(Version::value), new Namesakes(desk.book())));
+        return Problem.anyError(problems) ? Answer.refused(problems) : Answer.of(record, problems);
+    }
 
     /** Returns what a version says, each thing by its words. */
     abstract Map<String, String> said(T record);
@@ -138,7 +152,7 @@ abstract class RecordModel<T extends Kept, D> {
 
     /** Returns what to say about the draft: of a new one that nobody tried to save not yet what is not filled in. */
     final List<Problem> problems() {
-        return read(draft()).problems().stream()
+        return judged().problems().stream()
                 .filter(problem -> triedSaving || !isNew() || !problem.code().equals("form.required"))
                 .toList();
     }
@@ -146,7 +160,7 @@ abstract class RecordModel<T extends Kept, D> {
     /** Notes that somebody wants to save; returns whether the draft can be. */
     final boolean trySaving() {
         triedSaving = true;
-        return !Problem.anyError(read(draft()).problems());
+        return !Problem.anyError(judged().problems());
     }
 
     /**
@@ -155,7 +169,7 @@ abstract class RecordModel<T extends Kept, D> {
      * @return why it was not kept; empty when it was
      */
     final List<Problem> save(String why) {
-        T record = read(draft()).value().orElseThrow();
+        T record = judged().value().orElseThrow();
         Draft kept = base.map(version -> Draft.correcting(version, record)).orElseGet(() -> Draft.of(record));
         List<Problem> problems = desk.keep(List.of(kept), why);
         if (problems.isEmpty()) {

@@ -94,6 +94,17 @@ class EntryModelTest {
     }
 
     @Test
+    void aCalibrationIsRefusedWhosePersonHidesSomething() {
+        model.begin();
+        typeAWholeCalibration("10.08");
+        entry.type(CalibrationField.BY, "R. Vale\u2066");
+        assertThat(entry.trySaving()).isFalse();
+        assertThat(entry.shownProblems())
+                .extracting(Problem::field, Problem::code)
+                .containsExactly(tuple("by", "text.unseen"));
+    }
+
+    @Test
     void resultsShowWhileItIsTyped() {
         model.begin();
         fill(0, "3500", "400");

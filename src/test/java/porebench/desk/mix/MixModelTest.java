@@ -134,6 +134,17 @@ class MixModelTest {
     }
 
     @Test
+    void aNewMixNeedsANameThatCanBeReadAndToldApart() {
+        fillNewMix();
+        model.steps().type(MixField.ID, "M\u00A09");
+        assertThat(model.shownProblems()).extracting(Problem::code).contains("text.unseen");
+        assertThat(model.reading().mix()).isEmpty();
+        model.steps().type(MixField.ID, "m-1");
+        assertThat(model.shownProblems()).extracting(Problem::code).contains("id.differs-in-case");
+        assertThat(model.reading().mix()).isPresent();
+    }
+
+    @Test
     void aNewMixNeedsANewName() {
         fillNewMix();
         model.steps().type(MixField.ID, "M-1");

@@ -89,6 +89,22 @@ class RegisterModelsTest {
     }
 
     @Test
+    void aNameNobodyCanReadIsRefusedAndOneThatDiffersInCaseIsADoubt() {
+        SourcesModel model = sources();
+        model.begin();
+        model.history().update("Id", model.draft().withId("S-\u202E20").withName("sand"));
+        assertThat(model.problems())
+                .extracting(Problem::field, Problem::code)
+                .containsExactly(tuple("id", "text.unseen"));
+        assertThat(model.trySaving()).isFalse();
+        model.history().update("Id", model.draft().withId("s-02"));
+        assertThat(model.problems())
+                .extracting(Problem::field, Problem::code)
+                .containsExactly(tuple("id", "id.differs-in-case"));
+        assertThat(model.trySaving()).isTrue();
+    }
+
+    @Test
     void numbersThatAreNoneAndNumbersOutOfRangeStandUnderTheirFields() {
         SourcesModel model = sources();
         model.show("S-02");

@@ -119,6 +119,21 @@ class EntryModelTest {
     }
 
     @Test
+    void aTrialIsRefusedWhoseNameHidesSomethingOrLooksLikeAnother() {
+        TrialsModel model = model();
+        EntryModel entry = model.entry();
+        typeWholeTrial(entry, "6.40");
+        entry.type(TrialField.ID, "K7-T1\u200B");
+        assertThat(codes(entry.attempt())).containsExactly("text.unseen");
+        assertThat(codes(entry.keep(Optional.empty(), "entered"))).containsExactly("text.unseen");
+        entry.type(TrialField.ID, "K7-T1");
+        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        typeWholeTrial(entry, "6.40");
+        entry.type(TrialField.ID, "\uFF2B7-T1");
+        assertThat(codes(entry.attempt())).containsExactly("id.looks-the-same");
+    }
+
+    @Test
     void theNextTrialStartsFromTheLast() {
         EntryModel entry = model().entry();
         entry.type(TrialField.METER, "B-1");

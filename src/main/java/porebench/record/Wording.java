@@ -1,0 +1,239 @@
+package porebench.record;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntFunction;
+import porebench.method.Glyphs;
+import porebench.method.Problem;
+import porebench.method.sample.Constituent;
+
+/**
+ * What the names of records and the words of people may hold: one rule for window, command line and files.
+ *
+ * <p>The name of a record is one line of characters that can be seen, and short enough to stand on a card. Other texts are
+ * one line, or notes of several. None holds control characters, marks that turn the direction of writing, or what cannot be
+ * seen: they make a card say something else than the lab book holds. The lengths are common practice, no source.
+ */
+public final class Wording {
+    private final Kept record;
+    private final List<Problem> problems = new ArrayList<>();
+
+    private Wording(Kept record) {
+        this.record = record;
+    }
+
+    /** How a text is written, and how long it may be, in characters. */
+    private enum Form {
+        NAME(60, Glyphs::inName),
+        /** The name of a trial, a determination or a calibration begins with that of its mix or meter. */
+        LONG_NAME(100, Glyphs::inName),
+        LINE(200, Glyphs::inLine),
+        NOTE(4000, Glyphs::inNote);
+
+        private final int longest;
+        private final IntFunction<Optional<Glyphs.Unseen>> fault;
+
+        Form(int longest, IntFunction<Optional<Glyphs.Unseen>> fault) {
+            this.longest = longest;
+            this.fault = fault;
+        }
+    }
+
+    /** Returns what is wrong with the texts of a record, under the fields of its form; empty when nothing is. */
+    public static List<Problem> check(Kept record) {
+        Wording wording = new Wording(record);
+        wording.look();
+        return List.copyOf(wording.problems);
+    }
+
+    /**
+     * Returns what is wrong with the texts of a correction; what stood so in the version before is left as it is, so that an
+     * old record can still be corrected.
+     */
+    public static List<Problem> checkCorrection(Kept before, Kept record) {
+        List<Problem> old = check(before);
+        return check(record).stream().filter(problem -> !old.contains(problem)).toList();
+    }
+
+    /**
+     * Returns what a form is to say about the texts of what is typed, and about the name of a new record.
+     *
+     * @param before the version it corrects; empty for a new record
+     * @param names the names that are there
+     */
+    public static List<Problem> ofForm(Kept record, Optional<? extends Kept> before, Namesakes names) {
+        if (before.isPresent()) {
+            return checkCorrection(before.get(), record);
+        }
+        List<Problem> problems = new ArrayList<>(check(record));
+        names.look(record).ifPresent(problems::add);
+        return problems;
+    }
+
+    /** Returns what is wrong with the name of the person who keeps something and the reason, if anything is. */
+    public static List<Problem> checkStamp(String who, String why) {
+        Wording wording = new Wording(new Laboratory(who.isBlank() ? "?" : who, ""));
+        wording.text("who", "text-person", Form.LINE, who);
+        wording.text("why", "text-reason", Form.NOTE, why);
+        return List.copyOf(wording.problems);
+    }
+
+    /**
+     * Returns why some drafts must not be kept for their names or texts; empty when they may.
+     *
+     * @param book where they are to be kept
+     * @param drafts what is to be kept
+     * @param who the person who keeps them
+     * @param why the reason
+     */
+    public static List<Problem> refusals(Records book, List<Draft> drafts, String who, String why) {
+        List<Problem> problems = new ArrayList<>(checkStamp(who, why));
+        Namesakes namesakes = new Namesakes(book);
+        for (Draft draft : drafts) {
+            problems.addAll(ofDraft(book, draft));
+            if (draft.basedOn() == 0) {
+                namesakes.meet(draft.value()).filter(Problem::isError).ifPresent(problems::add);
+            }
+        }
+        return problems;
+    }
+
+    /** Returns what is wrong with the texts of a draft; empty when nothing is. */
+    static List<Problem> ofDraft(Records book, Draft draft) {
+        List<Problem> found = check(draft.value());
+        Optional<? extends Version<? extends Kept>> before = found.isEmpty() || draft.basedOn() == 0
+                ? Optional.empty()
+                : book.latest(draft.value().kind().type(), draft.value().recordId());
+        return before.map(version -> checkCorrection(version.value(), draft.value()))
+                .orElse(found);
+    }
+
+    private void look() {
+        switch (record.kind()) {
+            case LABORATORY -> laboratory((Laboratory) record);
+            case PROFILE -> profile((LaboratoryProfile) record);
+            case SOURCE -> source((Source) record);
+            case METER -> meter((Meter) record);
+            case METER_CALIBRATION -> calibration((MeterCalibration) record);
+            case MIX -> mix((MixDesign) record);
+            case DETERMINATION -> determination((Determination) record);
+            case TRIAL -> trial((Trial) record);
+            case FACTOR_ISSUE -> issue((FactorIssue) record);
+            case CARD_PRINT -> print((CardPrint) record);
+        }
+    }
+
+    private void laboratory(Laboratory laboratory) {
+        text("name", "text-name", Form.LINE, laboratory.name());
+        text("address", "text-address", Form.NOTE, laboratory.address());
+    }
+
+    private void profile(LaboratoryProfile profile) {
+        text("id", "text-id", Form.NAME, profile.recordId());
+        text("title", "text-title", Form.LINE, profile.profile().title());
+    }
+
+    private void source(Source source) {
+        text("id", "text-id", Form.NAME, source.recordId());
+        text("name", "text-name", Form.LINE, source.name());
+        text("place", "text-place", Form.LINE, source.place());
+        text("ledge", "text-ledge", Form.LINE, source.ledge());
+        text("remarks", "text-remarks", Form.NOTE, source.remarks());
+    }
+
+    private void meter(Meter meter) {
+        text("id", "text-id", Form.NAME, meter.recordId());
+        text("serial", "text-serial", Form.LINE, meter.serial());
+        text("remarks", "text-remarks", Form.NOTE, meter.remarks());
+    }
+
+    private void calibration(MeterCalibration calibration) {
+        text("id", "text-id", Form.LONG_NAME, calibration.recordId());
+        text("meter", "text-meter", Form.NAME, calibration.meterId().text());
+        text("by", "text-person", Form.LINE, calibration.by());
+        text("remarks", "text-remarks", Form.NOTE, calibration.remarks());
+    }
+
+    private void mix(MixDesign mix) {
+        text("id", "text-id", Form.NAME, mix.recordId());
+        text("title", "text-title", Form.LINE, mix.title());
+        int row = 0;
+        for (Constituent constituent : mix.batch().constituents()) {
+            String field = "constituents." + row++ + ".";
+            text(field + "name", "text-constituent", Form.LINE, constituent.name());
+            constituent.sourceId().ifPresent(source -> text(field + "source", "text-source", Form.NAME, source));
+        }
+        text("remarks", "text-remarks", Form.NOTE, mix.remarks());
+    }
+
+    private void determination(Determination determination) {
+        text("id", "text-id", Form.LONG_NAME, determination.recordId());
+        text("purpose", "text-purpose", Form.NOTE, determination.purpose());
+    }
+
+    private void trial(Trial trial) {
+        text("trialId", "text-id", Form.LONG_NAME, trial.recordId());
+        text("meter", "text-meter", Form.NAME, trial.meterId().text());
+        text("operator", "text-person", Form.LINE, trial.operator());
+        text("remarks", "text-remarks", Form.NOTE, trial.remarks());
+        text("keptBecause", "text-reason", Form.NOTE, trial.keptBecause().orElse(""));
+        text("struckBecause", "text-reason", Form.NOTE, trial.struckBecause().orElse(""));
+    }
+
+    private void issue(FactorIssue issue) {
+        text("issuedBy", "text-person", Form.LINE, issue.issuedBy());
+        text("approvedBy", "text-person", Form.LINE, issue.approvedBy());
+        text("reason", "text-reason", Form.NOTE, issue.reason());
+        text("overrideBy", "text-person", Form.LINE, issue.overrideBy());
+        text("overrideReason", "text-reason", Form.NOTE, issue.overrideReason());
+        for (TakenDoubt taken : issue.grounds().takenOn()) {
+            text("overrideBy", "text-person", Form.LINE, taken.by());
+            text("overrideReason", "text-reason", Form.NOTE, taken.reason());
+        }
+    }
+
+    private void print(CardPrint print) {
+        text("paper", "text-paper", Form.LINE, print.paper());
+        text("destination", "text-destination", Form.LINE, print.destination());
+    }
+
+    /** Returns the record's name as a message quotes it. */
+    private String named() {
+        String id = record.recordId();
+        return id.codePointCount(0, id.length()) <= Form.LONG_NAME.longest
+                ? id
+                : id.substring(0, id.offsetByCodePoints(0, Form.NAME.longest)) + "…";
+    }
+
+    private void text(String field, String word, Form form, String text) {
+        int length = text.codePointCount(0, text.length());
+        if (length > form.longest) {
+            problems.add(Problem.error(
+                    field,
+                    "text.too-long",
+                    record.kind().word(),
+                    named(),
+                    new Problem.Word(word),
+                    length,
+                    form.longest));
+        }
+        int place = 0;
+        for (int character : text.codePoints().toArray()) {
+            place++;
+            Optional<Glyphs.Unseen> fault = form.fault.apply(character);
+            if (fault.isPresent()) {
+                problems.add(Problem.error(
+                        field,
+                        "text.unseen",
+                        record.kind().word(),
+                        named(),
+                        new Problem.Word(word),
+                        new Problem.Word(fault.get().word()),
+                        Glyphs.code(character),
+                        place));
+                return;
+            }
+        }
+    }
+}

@@ -1,0 +1,24 @@
+package porebench.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** A cell of a whole export holds any text an older lab book may hold, on one line. */
+class WholeCellTest {
+    @Test
+    void everyCharacterComesBackAndNoneBreaksTheLine() {
+        for (int character = 0; character <= Character.MAX_VALUE; character++) {
+            String text = "a" + (char) character + "b";
+            String cell = WholeCell.written(text);
+            assertThat(WholeCell.read(cell)).as("U+%04X", character).contains(text);
+            assertThat(cell.chars()).as("U+%04X", character).noneMatch(each -> each < ' ' || each == 0x7F);
+        }
+    }
+
+    @Test
+    void aControlCharacterIsFourHexadecimalDigits() {
+        assertThat(WholeCell.written("a\u0001\nb")).isEqualTo("a\\u0001\\u000Ab");
+        assertThat(WholeCell.read("a\\u000ab")).isEmpty();
+    }
+}
