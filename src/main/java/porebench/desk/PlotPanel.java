@@ -3,6 +3,7 @@ package porebench.desk;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.Action;
@@ -44,8 +45,10 @@ public final class PlotPanel {
      * @param title the title of the plot
      * @param fileName the name of the file that is offered, as it is when somebody saves
      * @param subject which mix or meter it shows, to stand in the title of a picture; blank where there is none to name
+     * @param isTraining whether the lab book is for training: whatever is taken along then says that it was simulated
      */
-    public record Words(String title, Supplier<String> fileName, Supplier<String> subject) {}
+    public record Words(
+            String title, Supplier<String> fileName, Supplier<String> subject, BooleanSupplier isTraining) {}
 
     /**
      * Makes the panel of a plot; it is empty until something is shown.
@@ -116,7 +119,8 @@ public final class PlotPanel {
 
     private String pictureTitle() {
         String subject = words.subject().get();
-        return subject.isBlank() ? title.getText() : texts.get("plot.title", subject, title.getText());
+        String said = subject.isBlank() ? title.getText() : texts.get("plot.title", subject, title.getText());
+        return words.isTraining().getAsBoolean() ? texts.get("plot.title-simulated", said) : said;
     }
 
     private void copy() {
@@ -144,7 +148,7 @@ public final class PlotPanel {
     }
 
     private void write(OutputFile file) {
-        DataTable table = view.table();
+        DataTable table = words.isTraining().getAsBoolean() ? view.table().simulated() : view.table();
         Picture picture = view.picture(pictureTitle(), Looks.onPaper());
         Locale locale = tools.locale();
         boolean figures = Asker.Kind.endingOf(file.path()).equals(CSV);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import porebench.record.FactorCard;
 import porebench.record.FactorIssue;
@@ -264,9 +265,13 @@ final class CardPage {
         taken.forEach(
                 (who, count) -> said.add(words.say("card.taken-on", Integer.toString(count), who.get(0), who.get(1))));
         if (said.size() > MOST_TAKEN_ON) {
-            String more = words.say("card.taken-on.more", Integer.toString(said.size() - MOST_TAKEN_ON + 1));
+            String others = taken.keySet().stream()
+                    .skip(MOST_TAKEN_ON - 1)
+                    .map(who -> who.get(0))
+                    .distinct()
+                    .collect(Collectors.joining(", "));
             said.subList(MOST_TAKEN_ON - 1, said.size()).clear();
-            said.add(more);
+            said.add(words.say("card.taken-on.more", others));
         }
         return said;
     }

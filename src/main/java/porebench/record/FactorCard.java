@@ -94,6 +94,12 @@ public record FactorCard(
                 .orElse(issue.recheckBy());
     }
 
+    /** Returns whether it comes from a training book or rests on simulated trials, whatever book it stands in. */
+    @Override
+    public boolean isTraining() {
+        return Printed.super.isTraining() || issue.isSimulated();
+    }
+
     /** Returns whether its state stands across it, because it is no card to work by. */
     public boolean isMarked() {
         return !state.mayLeaveUnmarked();

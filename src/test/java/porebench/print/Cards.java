@@ -122,6 +122,11 @@ final class Cards {
                 card.head());
     }
 
+    /** Returns a card of another revision. */
+    static FactorCard of(FactorCard card, FactorIssue issue) {
+        return with(card, issue, card.wetSieved());
+    }
+
     static FactorCard wetSieved(FactorCard card) {
         return with(card, card.issue(), true);
     }

@@ -61,7 +61,11 @@ final class BudgetPanel {
                 model.desk().tools(),
                 "budget",
                 PLOT_HEIGHT,
-                new PlotPanel.Words(texts.get("section.contributions"), model::pictureName, model::subject));
+                new PlotPanel.Words(
+                        texts.get("section.contributions"),
+                        model::pictureName,
+                        model::subject,
+                        model.desk()::isTraining));
         table = new BudgetTable(texts);
         meter = Choices.of("budget.meter", List.of(), this::said, this::choose);
         panel.add(title("section.budget", "h2"));

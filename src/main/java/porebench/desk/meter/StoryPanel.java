@@ -95,7 +95,7 @@ final class StoryPanel {
                 model.desk().tools(),
                 name,
                 height,
-                new PlotPanel.Words(title, () -> pictureName(name), model::heading));
+                new PlotPanel.Words(title, () -> pictureName(name), model::heading, model.desk()::isTraining));
     }
 
     private String pictureName(String plot) {

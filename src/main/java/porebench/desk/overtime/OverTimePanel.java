@@ -46,7 +46,7 @@ final class OverTimePanel {
                 model.desk().tools(),
                 "control",
                 PLOT_HEIGHT,
-                new PlotPanel.Words(model.plotTitle(), model::pictureName, model::subject));
+                new PlotPanel.Words(model.plotTitle(), model::pictureName, model::subject, model.desk()::isTraining));
         plot.onOpen(id -> openTrial.accept(new TrialId(id)));
         signals = new SignalsPanel(model, this::mark);
         settings = new SettingsPanel(model);

@@ -77,7 +77,8 @@ final class StudyPanel {
                 model.desk().tools(),
                 name,
                 height,
-                new PlotPanel.Words(title, () -> model.kind().pictureName(name), model::subject));
+                new PlotPanel.Words(
+                        title, () -> model.kind().pictureName(name), model::subject, model.desk()::isTraining));
     }
 
     private Asker asker() {

@@ -94,7 +94,8 @@ final class VariabilityPanel {
                 model.desk().tools(),
                 name,
                 PLOT_HEIGHT,
-                new PlotPanel.Words(title, () -> model.pictureName(name), () -> model.subject(name)));
+                new PlotPanel.Words(
+                        title, () -> model.pictureName(name), () -> model.subject(name), model.desk()::isTraining));
     }
 
     TallPanel component() {

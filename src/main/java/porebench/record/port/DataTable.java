@@ -1,6 +1,7 @@
 package porebench.record.port;
 
 import java.util.List;
+import java.util.stream.Stream;
 import porebench.quantity.Require;
 
 /**
@@ -10,6 +11,8 @@ import porebench.quantity.Require;
  * @param rows the rows, each with as many cells as the heading; numbers with a decimal point, nothing is an empty cell
  */
 public record DataTable(List<String> heading, List<List<String>> rows) {
+    private static final String SIMULATED = "simulated";
+
     public DataTable {
         heading = List.copyOf(heading);
         Require.atLeast("count of columns", heading.size(), 1);
@@ -20,5 +23,19 @@ public record DataTable(List<String> heading, List<List<String>> rows) {
                         "count of cells must be " + heading.size() + ", but is " + row.size());
             }
         }
+    }
+
+    /** Returns these figures with a column that says of every row that it was simulated, for training; as they are when one does. */
+    public DataTable simulated() {
+        if (heading.contains(SIMULATED)) {
+            return this;
+        }
+        return new DataTable(
+                with(heading, SIMULATED),
+                rows.stream().map(row -> with(row, "yes")).toList());
+    }
+
+    private static List<String> with(List<String> cells, String another) {
+        return Stream.concat(cells.stream(), Stream.of(another)).toList();
     }
 }
