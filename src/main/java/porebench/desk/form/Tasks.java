@@ -11,6 +11,7 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
@@ -65,9 +66,10 @@ public interface Tasks {
      *
      * @param over the window the dialog stands over
      * @param locale the person's language
+     * @param marking marks the dialog's title, such as with that nothing on view was measured
      */
-    static Tasks inBackground(Supplier<? extends Component> over, Locale locale) {
-        return new Background(over, Texts.of("porebench.desk.form.form", locale));
+    static Tasks inBackground(Supplier<? extends Component> over, Locale locale, UnaryOperator<String> marking) {
+        return new Background(over, Texts.of("porebench.desk.form.form", locale), marking);
     }
 
     /** Works on a thread of Swing's. */
@@ -76,11 +78,13 @@ public interface Tasks {
 
         private final Supplier<? extends Component> over;
         private final Texts texts;
+        private final UnaryOperator<String> marking;
         private int underWay;
 
-        private Background(Supplier<? extends Component> over, Texts texts) {
+        private Background(Supplier<? extends Component> over, Texts texts, UnaryOperator<String> marking) {
             this.over = over;
             this.texts = texts;
+            this.marking = marking;
         }
 
         @Override
@@ -103,7 +107,7 @@ public interface Tasks {
                 return;
             }
             Window owner = SwingUtilities.getWindowAncestor(over.get());
-            JDialog dialog = new JDialog(owner, title, Dialog.ModalityType.APPLICATION_MODAL);
+            JDialog dialog = new JDialog(owner, marking.apply(title), Dialog.ModalityType.APPLICATION_MODAL);
             dialog.setName("task");
             dialog.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
             JProgressBar bar = new JProgressBar();

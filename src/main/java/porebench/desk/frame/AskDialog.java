@@ -1,8 +1,10 @@
 package porebench.desk.frame;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dialog;
+import java.awt.Dimension;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
@@ -15,6 +17,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
@@ -27,6 +30,7 @@ import porebench.desk.form.Texts;
 /** A dialog with a content and a row of buttons, each named for what it does; Escape takes the last one. */
 final class AskDialog {
     private static final int TEXT_COLUMNS = 46;
+    private static final int MOST_HEIGHT = 420;
 
     private final JDialog dialog;
     private final JPanel buttonRow = new JPanel(new MigLayout("insets 0, gap 10, alignx trailing"));
@@ -136,6 +140,20 @@ final class AskDialog {
         // A text area knows its height only once it knows its width.
         area.setSize(area.getPreferredSize().width, Short.MAX_VALUE);
         return area;
+    }
+
+    /** Returns a text as it is, or to be scrolled when it is too long for a window. */
+    static JComponent scrolled(JTextArea text) {
+        int most = UIScale.scale(MOST_HEIGHT);
+        if (text.getPreferredSize().height <= most) {
+            return text;
+        }
+        text.setFocusable(true);
+        text.setCaretPosition(0);
+        JScrollPane scroll = new JScrollPane(text);
+        scroll.setBorder(null);
+        scroll.setPreferredSize(new Dimension(text.getPreferredSize().width + UIScale.scale(20), most));
+        return scroll;
     }
 
     static Optional<String> filled(String text) {

@@ -1,10 +1,12 @@
 package porebench.desk.frame;
 
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Texts;
+import porebench.record.TrialId;
 
 /**
  * All that can be done with lab books as a whole.
@@ -12,14 +14,16 @@ import porebench.desk.form.Texts;
  * @param commands copying, checking, bringing in and out
  * @param turning turning to another lab book
  * @param replacing putting another lab book in a place
+ * @param practice simulating trials in a training book
  */
-record BookWork(BookCommands commands, Turning turning, Replacing replacing) {
+record BookWork(BookCommands commands, Turning turning, Replacing replacing, PracticeCommands practice) {
     /**
      * Makes it.
      *
      * @param over what dialogs stand over
      * @param mayLeave asks about unsaved drafts
      * @param window hears how it went
+     * @param openTrial turns the window to a trial
      */
     static BookWork of(
             DeskModel desk,
@@ -27,10 +31,14 @@ record BookWork(BookCommands commands, Turning turning, Replacing replacing) {
             JComponent over,
             InventedBooks invented,
             BooleanSupplier mayLeave,
-            Turning.Window window) {
+            Turning.Window window,
+            Consumer<TrialId> openTrial) {
         Turning turning = new Turning(desk, texts, over, invented, mayLeave, window);
         return new BookWork(
-                new BookCommands(desk, texts, over, turning), turning, new Replacing(desk, texts, over, turning));
+                new BookCommands(desk, texts, over, turning),
+                turning,
+                new Replacing(desk, texts, over, turning),
+                new PracticeCommands(desk, texts, over, turning, openTrial));
     }
 
     /** Offers on the page without a lab book what can be done there. */

@@ -24,6 +24,7 @@ final class FrameMenus {
     private final List<Command> forBook = new ArrayList<>();
     private final DeskModel desk;
     private final Texts texts;
+    private final JMenu practice;
     private final Command undo;
     private final Command redo;
 
@@ -37,6 +38,8 @@ final class FrameMenus {
         bar.add(bookMenu());
         bar.add(editMenu(newMix));
         bar.add(viewMenu());
+        practice = practiceMenu();
+        bar.add(practice);
         bar.add(helpMenu());
     }
 
@@ -65,8 +68,9 @@ final class FrameMenus {
         menu.add(command).setName(key);
     }
 
-    /** Offers what can be done with a lab book only while one is open. */
-    void offer(boolean hasBook) {
+    /** Offers what can be done with a lab book only while one is open, and practice only in a training book. */
+    void offer(boolean hasBook, boolean isTraining) {
+        practice.setVisible(isTraining);
         forBook.forEach(command -> command.setEnabled(hasBook));
     }
 
@@ -189,6 +193,13 @@ final class FrameMenus {
         if (desk.tools().asker().person(window.content()).isEmpty()) {
             desk.setPerson(before);
         }
+    }
+
+    private JMenu practiceMenu() {
+        JMenu menu = menu("menu.practice");
+        addForBook(menu, "menu.practice.simulate", "ctrl T", work.practice()::simulate);
+        addForBook(menu, "menu.practice.planted", null, work.practice()::tellPlanted);
+        return menu;
     }
 
     private JMenu helpMenu() {

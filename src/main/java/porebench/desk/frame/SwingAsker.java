@@ -265,7 +265,7 @@ public final class SwingAsker implements Asker {
 
     @Override
     public void tell(@Nullable JComponent over, String title, String words) {
-        AskDialog dialog = new AskDialog(over, title, AskDialog.text(words));
+        AskDialog dialog = new AskDialog(over, title, AskDialog.scrolled(AskDialog.text(words)));
         dialog.button("close", texts.get("ask.close"));
         dialog.ask();
     }

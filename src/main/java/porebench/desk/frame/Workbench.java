@@ -38,7 +38,8 @@ public final class Workbench {
                     GuardedBook.shelf(outside.shelf()),
                     outside.sheets(),
                     outside.press(),
-                    Tasks.inBackground(over::get, locale),
+                    Tasks.inBackground(
+                            over::get, locale, title -> TrainingBand.title(over.get(), title, FrameTexts.in(locale))),
                     asker,
                     outside.clock(),
                     outside.zone(),

@@ -81,7 +81,7 @@ public final class WorkbenchFrame {
         lastStep = current;
         band = new TrainingBand(texts);
         noBook = new NoBookPage(texts, log);
-        work = BookWork.of(desk, texts, content, invented, this::mayLeave, new Turned());
+        work = BookWork.of(desk, texts, content, invented, this::mayLeave, new Turned(), this::openTrial);
         warnings = new WarningBar(desk, texts, work.turning(), work.replacing());
         Command newMix = new Command(texts.get("rail.new"), "ctrl shift N", this::beginMix);
         rail = new MixRail(desk, texts, pages.registers(), newMix, this::openMix, this::turnTo);
@@ -310,7 +310,7 @@ public final class WorkbenchFrame {
         cards.show(pageArea, empty ? WELCOME : current.name());
         strip.refresh();
         views.show(view, desk.hasBook() ? BENCH : NO_BOOK);
-        menus.offer(desk.hasBook());
+        menus.offer(desk.hasBook(), desk.isTraining());
         warnings.refresh();
         band.setVisible(desk.isTraining());
         TrainingBand.mark(content, desk.isTraining());

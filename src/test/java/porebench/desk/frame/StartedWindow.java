@@ -49,7 +49,7 @@ final class StartedWindow {
                     GuardedBook.shelf(watchedShelf()),
                     new CsvSheets(),
                     new PdfPress("Porebench", DemoDesk.DAY, ZoneId.of("UTC")),
-                    Tasks.inBackground(() -> over[0], Locale.ENGLISH),
+                    Tasks.inBackground(() -> over[0], Locale.ENGLISH, title -> title),
                     asker,
                     DemoDesk.DAY,
                     ZoneId.of("UTC"),
