@@ -27,7 +27,7 @@ final class LogCheck {
             return Optional.empty();
         }
         Optional<Head> alone = soundHead(SqliteFile.alone(file));
-        boolean belongs = alone.isEmpty() || holdsSound(SqliteFile.readOnly(file), alone.get());
+        boolean belongs = alone.isEmpty() || holdsSound(file, alone.get());
         return belongs ? Optional.empty() : log;
     }
 
@@ -41,11 +41,15 @@ final class LogCheck {
         }
     }
 
-    private static boolean holdsSound(SQLiteDataSource source, Head alone) {
-        try (Connection connection = source.getConnection();
+    private static boolean holdsSound(Path file, Head alone) {
+        try (Connection connection = SqliteFile.readOnly(file).getConnection();
                 Session session = new Session(connection)) {
             return session.read(handle -> isSound(handle) && (alone.entries() == 0 || Inspection.holds(handle, alone)));
         } catch (SQLException | RuntimeException unreadable) {
+            if (Reason.of(unreadable) == Reason.NO_INDEX) {
+                throw SqliteShelf.refused(
+                        "book.log-unreadable-here", OpenFile.nameOf(file), OpenFile.nameOf(SqliteFile.logOf(file)));
+            }
             return false;
         }
     }

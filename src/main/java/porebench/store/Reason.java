@@ -17,6 +17,7 @@ enum Reason {
     DEVICE("because.device"),
     DAMAGED("because.damaged"),
     MISSING("because.missing"),
+    NO_INDEX("because.no-index"),
     OTHER("");
 
     private static final int BASIC_CODE = 0xFF;
@@ -58,6 +59,7 @@ enum Reason {
             case SQLITE_BUSY, SQLITE_LOCKED -> LOCKED;
             case SQLITE_READONLY, SQLITE_PERM -> READ_ONLY;
             case SQLITE_IOERR -> DEVICE;
+            case SQLITE_CANTOPEN -> NO_INDEX;
             case SQLITE_CORRUPT, SQLITE_NOTADB -> DAMAGED;
             default -> OTHER;
         };

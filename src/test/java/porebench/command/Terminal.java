@@ -17,6 +17,7 @@ import picocli.CommandLine;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
 import porebench.print.PdfPress;
+import porebench.record.port.LabBookShelf;
 import porebench.store.SqliteShelf;
 
 /** A terminal in a folder, on 1 July 2026 unless another day is given, with the real lab books, sheets and paper behind the commands. */
@@ -83,6 +84,15 @@ final class Terminal {
 
     Said json(String... arguments) {
         return run(Stream.concat(Arrays.stream(arguments), Stream.of("--json")).toArray(String[]::new));
+    }
+
+    /** Runs a command on lab books from another shelf. */
+    Said on(LabBookShelf shelf, String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Ports ports = new Ports(ports().sheets(), () -> shelf, ports().press(), ports().demo());
+        int status = new PorebenchCommands(surroundings(out, err), ports).run(arguments);
+        return new Said(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
     Said demoRun(Path book, Path cards) {

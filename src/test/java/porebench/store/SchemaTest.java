@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,6 +30,7 @@ import porebench.record.BookCheck;
 import porebench.record.Draft;
 import porebench.record.FactorIssue;
 import porebench.record.Head;
+import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.RecordKind;
 import porebench.record.Samples;
@@ -151,19 +153,27 @@ class SchemaTest {
     }
 
     @Test
-    void entriesCutOffShowBesideANoteOnly() throws SQLException {
-        withoutTriggers(
-                "DELETE FROM bowl_fill",
-                "DELETE FROM dial_point",
-                "DELETE FROM meter_calibration",
-                "DELETE FROM card_print",
-                "DELETE FROM entry WHERE entry_no > 8");
-        assertThat(check(Optional.empty()).faults()).isEmpty();
-        BookCheck beside = check(Optional.of(before));
+    void theLastTwelveEntriesCutOffShowBesideANoteOnly() throws SQLException {
+        Head noted;
+        try (LabBook book = Books.SHELF.open(file)) {
+            Books.keep(
+                    book,
+                    IntStream.rangeClosed(1, 12)
+                            .mapToObj(number -> (Kept) Samples.trial("T-" + number, "M-2", "D-1", "5.4"))
+                            .toList());
+            noted = book.head();
+        }
+        assertThat(noted.entries()).isEqualTo(22);
+        withoutTriggers("DELETE FROM trial WHERE entry_no > 10", "DELETE FROM entry WHERE entry_no > 10");
+        BookCheck alone = check(Optional.empty());
+        assertThat(alone.problems()).isEmpty();
+        assertThat(alone.head()).isEqualTo(before);
+        BookCheck beside = check(Optional.of(noted));
         assertThat(beside.isIntact()).isFalse();
         assertThat(beside.faults()).extracting(BookCheck.Fault::code).containsExactly("book.head-cut");
-        assertThat(beside.faults().get(0).entry()).isEqualTo(10);
-        assertThat(beside.head().entries()).isEqualTo(8);
+        assertThat(beside.faults().get(0).entry()).isEqualTo(22);
+        assertThat(beside.faults().get(0).problem().values()).containsExactly(22L, noted.printed(), 10L);
+        assertThat(beside.counts()).containsEntry(RecordKind.TRIAL, 1);
     }
 
     @Test
