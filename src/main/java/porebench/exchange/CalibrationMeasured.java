@@ -165,7 +165,7 @@ final class CalibrationMeasured {
         Optional<MassUnit> unit = unit(row, "mass_unit");
         Optional<Typed<Mass>> vessel = mass(row, "vessel_mass", unit);
         Optional<Typed<Mass>> water = mass(row, "bowl_mass", otherUnit(row, "bowl_mass_unit", unit));
-        Optional<BigDecimal> expansion = row.number("expansion_pct", GAUGE);
+        Optional<BigDecimal> expansion = row.number("expansion_pct", Bounds.NOT_NEGATIVE);
         Optional<Typed<Pressure>> working =
                 row.quantity("pressure", Bounds.NOT_NEGATIVE, "pressure_unit", List.of(PressureUnit.values()));
         Entry stating = group.stating("elevation_m");

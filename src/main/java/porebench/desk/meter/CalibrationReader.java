@@ -106,7 +106,20 @@ final class CalibrationReader {
                         levels,
                         draft.text(CalibrationField.REMARKS).strip()));
         return new CalibrationReading(
-                calibration, new CalibrationResults(bowl, dial, column), drift(dial, day), problems);
+                calibration,
+                new CalibrationResults(
+                        bowl.filter(any -> isReadable("bowl.")),
+                        dial.filter(any -> isReadable("bowl.", "dial.")),
+                        column.filter(any -> isReadable("column."))),
+                drift(dial.filter(any -> isReadable("bowl.", "dial.")), day),
+                problems);
+    }
+
+    /** Returns whether every number typed in some parts can be read: no figure is shown beside one that is refused. */
+    private boolean isReadable(String... parts) {
+        return typed.problems().stream()
+                .filter(problem -> problem.code().equals("form.not-a-number"))
+                .noneMatch(problem -> List.of(parts).stream().anyMatch(problem.field()::startsWith));
     }
 
     private Optional<ImpliedChamber.Drift> drift(Optional<DialCalibration> dial, LocalDate day) {

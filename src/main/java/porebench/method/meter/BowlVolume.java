@@ -3,12 +3,14 @@ package porebench.method.meter;
 import java.util.ArrayList;
 import java.util.List;
 import porebench.method.Answer;
+import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.method.WaterDensity;
 import porebench.quantity.Density;
 import porebench.quantity.Mass;
 import porebench.quantity.Temperature;
 import porebench.quantity.Volume;
+import porebench.quantity.VolumeUnit;
 
 /**
  * The volume of a measuring bowl, from weighing it empty and full of water under a glass plate.
@@ -58,6 +60,11 @@ public record BowlVolume(Volume volume, Density waterDensity) {
             return Answer.refused(problems);
         }
         Density density = WaterDensity.at(water);
+        double litres = content.at(density).in(VolumeUnit.LITRE);
+        if (!Limit.BOWL.holds(litres)) {
+            return Answer.refused(List.of(Problem.error(
+                    "full", "bowl.volume-impossible", litres, Limit.BOWL.lowInclusive(), Limit.BOWL.highInclusive())));
+        }
         return Answer.of(new BowlVolume(content.at(density), density), List.of());
     }
 

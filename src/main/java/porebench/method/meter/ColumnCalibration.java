@@ -5,6 +5,7 @@ import java.util.List;
 import porebench.method.Answer;
 import porebench.method.BoyleTypeA;
 import porebench.method.FigureName;
+import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.StandardAtmosphere;
@@ -93,9 +94,22 @@ public record ColumnCalibration(
         if (problems.isEmpty() && vessel >= bowl) {
             problems.add(Problem.error(
                     "vesselWater", "meter.vessel-water-exceeds-bowl", check.vesselWater(), check.bowlWater()));
+        } else if (bowl > 0 && !Limit.BOWL.holds(bowl)) {
+            problems.add(Problem.error(
+                    "bowlWater",
+                    "meter.bowl-water-impossible",
+                    check.bowlWater(),
+                    Limit.BOWL.lowInclusive(),
+                    Limit.BOWL.highInclusive()));
         }
         if (check.expansionPercent().signum() < 0) {
             problems.add(Problem.error("expansion", "meter.expansion-negative", check.expansionPercent()));
+        } else if (check.expansionPercent().compareTo(Limit.SCALE_TOP.highInclusive()) > 0) {
+            problems.add(Problem.error(
+                    "expansion",
+                    "meter.expansion-impossible",
+                    check.expansionPercent(),
+                    Limit.SCALE_TOP.highInclusive()));
         }
         Pressure working = check.workingPressure().value();
         if (working.pascals() <= 0 || working.compareTo(HIGHEST_WORKING) > 0) {

@@ -94,6 +94,23 @@ class EntryModelTest {
     }
 
     @Test
+    void noResultIsShownBesideANumberThatIsRefused() {
+        model.begin();
+        typeAWholeCalibration("10.08");
+        assertThat(entry.reading().orElseThrow().results().bowl()).isPresent();
+        fill(1, "3.500", "400 g", "10.9x", "20");
+        CalibrationReading reading = entry.reading().orElseThrow();
+        assertThat(reading.problems()).extracting(Problem::code).contains("form.not-a-number");
+        assertThat(reading.results().bowl()).isEmpty();
+        assertThat(reading.results().dial()).isEmpty();
+        assertThat(reading.drift()).isEmpty();
+        fill(1, "3.500", "400 g", "10.920", "20");
+        point(1, "2", "vessels", "1o.08");
+        assertThat(entry.reading().orElseThrow().results().bowl()).isPresent();
+        assertThat(entry.reading().orElseThrow().results().dial()).isEmpty();
+    }
+
+    @Test
     void aCalibrationIsRefusedWhosePersonHidesSomething() {
         model.begin();
         typeAWholeCalibration("10.08");

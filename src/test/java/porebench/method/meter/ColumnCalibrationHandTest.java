@@ -104,6 +104,16 @@ class ColumnCalibrationHandTest {
     }
 
     @Test
+    void refusesABowlAndAnExpansionThatNobodyHas() {
+        assertThat(Said.codes(ColumnCalibration.of(check("352", "499", "0.05", "100", "0"), PROFILE)
+                        .problems()))
+                .containsExactly("meter.bowl-water-impossible");
+        assertThat(Said.codes(ColumnCalibration.of(check("352", "50001", "100.1", "100", "0"), PROFILE)
+                        .problems()))
+                .containsExactly("meter.bowl-water-impossible", "meter.expansion-impossible");
+    }
+
+    @Test
     void namesEverythingThatIsWrongAtOnce() {
         Answer<ColumnCalibration> wrong = ColumnCalibration.of(check("6982", "352", "-0.05", "0", "5001"), PROFILE);
         assertThat(wrong.value()).isEmpty();
