@@ -13,7 +13,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.trial.StopRule;
 import porebench.record.DeterminationId;
@@ -76,8 +75,7 @@ final class ImportCommand extends BookCommand {
         for (Path file : files) {
             Sheet<Kept> sheet = sheets.records(file);
             problems.addAll(sheet.problems());
-            sheet.rows()
-                    .forEach(row -> incoming.add(new Incoming(new Place(sheet.file(), row.line(), 0), row.value())));
+            incoming.addAll(Sheet.incoming(sheet));
         }
         return incoming;
     }

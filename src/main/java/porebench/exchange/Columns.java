@@ -10,6 +10,8 @@ import java.util.stream.Stream;
  * @param extra those that it may have, written after them
  */
 record Columns(List<String> needed, List<String> extra) {
+    static final String SIMULATED = "simulated";
+
     Columns {
         needed = List.copyOf(needed);
         extra = List.copyOf(extra);
@@ -23,6 +25,15 @@ record Columns(List<String> needed, List<String> extra) {
     /** Returns columns of which some may be absent. */
     static Columns of(String needed, String extra) {
         return new Columns(List.of(needed.split(",")), List.of(extra.split(",")));
+    }
+
+    /** Returns these columns and the one by which a file says that its rows come from a training book; as they are with one. */
+    Columns marked() {
+        return knows(SIMULATED)
+                ? this
+                : new Columns(
+                        needed,
+                        Stream.concat(extra.stream(), Stream.of(SIMULATED)).toList());
     }
 
     List<String> all() {

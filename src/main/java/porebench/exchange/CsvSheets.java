@@ -164,9 +164,26 @@ public final class CsvSheets implements LabSheets {
         CsvRows rows = new CsvRows(bytes, findings);
         List<Sheet.Row<T>> good = Heading.read(rows, findings)
                 .filter(heading -> isOfKind(heading, format, findings))
-                .map(heading -> format.read(Table.of(rows, heading, format.columns(), findings)))
+                .map(heading -> read(rows, heading, format, findings))
                 .orElse(List.of());
         return new Sheet<>(name, good, findings.all());
+    }
+
+    /**
+     * Reads the rows of a file. Where one says that it comes from a training book, of records that do not know it of
+     * themselves, no row of the file is taken for anything else.
+     */
+    private static <T extends Kept> List<Sheet.Row<T>> read(
+            CsvRows rows, Heading heading, Format<T> format, Findings findings) {
+        Table table = Table.of(rows, heading, format.columns(), findings);
+        List<Sheet.Row<T>> good = format.read(table);
+        if (!table.isMarked()) {
+            return good;
+        }
+        findings.warning(heading.line(), 0, Columns.SIMULATED, "csv.simulated");
+        return good.stream()
+                .map(row -> new Sheet.Row<>(row.line(), row.value(), true))
+                .toList();
     }
 
     static Sheet<Kept> records(String name, byte[] bytes) {
@@ -189,7 +206,7 @@ public final class CsvSheets implements LabSheets {
         }
         Sheet<? extends Kept> sheet = one(name, bytes, format);
         List<Sheet.Row<Kept>> rows = sheet.rows().stream()
-                .map(row -> new Sheet.Row<Kept>(row.line(), row.value()))
+                .map(row -> new Sheet.Row<Kept>(row.line(), row.value(), row.simulated()))
                 .toList();
         return new Sheet<>(name, rows, sheet.problems());
     }

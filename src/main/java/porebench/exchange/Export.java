@@ -19,6 +19,7 @@ import porebench.record.Evidence;
 import porebench.record.FactorIssue;
 import porebench.record.Kept;
 import porebench.record.LabBook;
+import porebench.record.Laboratory;
 import porebench.record.Version;
 import porebench.record.port.DataTable;
 import porebench.record.port.OutputFile;
@@ -54,8 +55,25 @@ final class Export {
     }
 
     private static <T extends Kept> OutputFile.Content newest(LabBook book, Format<T> format) {
-        return content(rows(
-                format, book.latest(format.type()).stream().map(Version::value).toList()));
+        List<T> records =
+                book.latest(format.type()).stream().map(Version::value).toList();
+        return content(
+                book.isTraining() && format.type() != Laboratory.class
+                        ? marked(format, records)
+                        : rows(format, records));
+    }
+
+    /** Returns the rows of records of a training book, each of which says that it is simulated. */
+    private static <T extends Kept> Stream<List<String>> marked(Format<T> format, List<T> records) {
+        List<List<String>> rows = rows(format, records).toList();
+        return format.columns().equals(format.columns().marked())
+                ? rows.stream()
+                : Stream.concat(
+                        Stream.of(format.columns().marked().all()),
+                        rows.stream()
+                                .skip(1)
+                                .map(row -> Stream.concat(row.stream(), Stream.of(Entry.yesNoWord(true)))
+                                        .toList()));
     }
 
     /** Writes one file of some records, whole or not at all. */

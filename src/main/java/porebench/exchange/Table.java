@@ -10,25 +10,40 @@ final class Table {
     private final Findings findings;
     private final Map<String, Integer> places;
     private final boolean whole;
+    private final boolean watching;
+    private boolean marked;
 
-    private Table(CsvRows rows, Heading heading, Findings findings, Map<String, Integer> places, boolean whole) {
+    private Table(
+            CsvRows rows,
+            Heading heading,
+            Findings findings,
+            Map<String, Integer> places,
+            boolean whole,
+            boolean watching) {
         this.rows = rows;
         this.heading = heading;
         this.findings = findings;
         this.places = places;
         this.whole = whole;
+        this.watching = watching;
     }
 
-    /** Matches a file with the columns of a format. */
+    /** Matches a file with the columns of a format, and with the one by which any file says that it is simulated. */
     static Table of(CsvRows rows, Heading heading, Columns columns, Findings findings) {
         rows.isUnder(heading);
-        Map<String, Integer> places = heading.match(columns, findings);
-        return new Table(rows, heading, findings, places, heading.fits(columns));
+        Columns known = columns.marked();
+        Map<String, Integer> places = heading.match(known, findings);
+        return new Table(rows, heading, findings, places, heading.fits(known), !known.equals(columns));
     }
 
     /** Returns whether the heading is sound, so that rows under it can be used. */
     boolean isWhole() {
         return whole;
+    }
+
+    /** Returns whether any row so far says that it is simulated, of records that do not know it of themselves. */
+    boolean isMarked() {
+        return marked;
     }
 
     Findings findings() {
@@ -46,7 +61,9 @@ final class Table {
         while (row.isPresent()) {
             CsvRows.Raw raw = row.get();
             if (raw.fields().size() == heading.names().size()) {
-                return Optional.of(new Entry(raw, places, findings));
+                Entry entry = new Entry(raw, places, findings);
+                marked |= watching && entry.optionalYesNo(Columns.SIMULATED).orElse(false);
+                return Optional.of(entry);
             }
             if (raw.lastLine() > raw.line()) {
                 rows.rejectRunOn(raw);

@@ -38,7 +38,11 @@ final class WholeExport implements ChainTaker {
     private final Map<String, Table> tables = new LinkedHashMap<>();
     private final ByteArrayOutputStream outline = new ByteArrayOutputStream();
 
-    private WholeExport() {}
+    private final boolean isTraining;
+
+    private WholeExport(boolean isTraining) {
+        this.isTraining = isTraining;
+    }
 
     /** Returns the file of a table. */
     static String fileName(String table) {
@@ -46,7 +50,7 @@ final class WholeExport implements ChainTaker {
     }
 
     static List<Path> write(LabBook book, OutputFolder folder) {
-        WholeExport export = new WholeExport();
+        WholeExport export = new WholeExport(book.isTraining());
         try {
             book.unroll(export);
             return folder.write(export.files());
@@ -74,6 +78,9 @@ final class WholeExport implements ChainTaker {
         rows.add(List.of("schema_step", Integer.toString(whole.step())));
         rows.add(List.of("entries", Long.toString(whole.entries())));
         rows.add(List.of("head", whole.hash()));
+        if (isTraining) {
+            rows.add(List.of(Columns.SIMULATED, Entry.yesNoWord(true)));
+        }
         whole.tables().forEach(table -> rows.add(List.of("table", table.name())));
         write(rows.stream(), writer(outline));
         whole.tables().forEach(table -> tables.put(table.name(), new Table(table.columns())));

@@ -10,5 +10,11 @@ import porebench.method.Place;
  *
  * @param place where it stands
  * @param value the record
+ * @param simulated whether its file says that it comes from a training book, of a record that does not say so itself
  */
-public record Incoming(Place place, Kept value) {}
+public record Incoming(Place place, Kept value, boolean simulated) {
+    /** Makes a record of which the file says no such thing. */
+    public Incoming(Place place, Kept value) {
+        this(place, value, false);
+    }
+}

@@ -15,7 +15,8 @@ import porebench.method.Problem;
  *
  * <p>What is already there unchanged is passed over; a changed source, meter, mix, profile or determination becomes a new
  * version; a changed calibration, trial, issue or print is refused, because those are corrected by a person with a
- * reason. A simulated trial is refused unless the book is for training, a real one if it is.
+ * reason. A simulated trial is refused unless the book is for training, a real one if it is; and so is whatever a file says
+ * to come from a training book.
  */
 public final class Intake {
     private final LabBook book;
@@ -71,6 +72,14 @@ public final class Intake {
                     one.value().recordId(),
                     twin.place().file(),
                     twin.place().line());
+            return;
+        }
+        if (one.simulated() && !isTraining()) {
+            error(
+                    one,
+                    "import.simulated",
+                    one.value().kind().word(),
+                    one.value().recordId());
             return;
         }
         resolve(one).ifPresent(resolved -> {

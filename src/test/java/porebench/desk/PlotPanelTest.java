@@ -69,8 +69,13 @@ class PlotPanelTest {
     }
 
     @Test
-    void figuresThatSayItAlreadyStayAsTheyAre() {
-        DataTable table = new DataTable(List.of("simulated", "value"), List.of(List.of("yes", "1")));
-        assertThat(table.simulated()).isEqualTo(table);
+    void figuresThatHaveTheColumnAlreadySayItInEveryRowToo() {
+        DataTable table = new DataTable(
+                List.of("series", "simulated", "value"),
+                List.of(List.of("trial", "yes", "1"), List.of("in-force", "", "2")));
+        assertThat(table.simulated())
+                .isEqualTo(new DataTable(
+                        List.of("series", "simulated", "value"),
+                        List.of(List.of("trial", "yes", "1"), List.of("in-force", "yes", "2"))));
     }
 }

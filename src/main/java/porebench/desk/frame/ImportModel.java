@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import porebench.method.Place;
 import porebench.method.Problem;
-import porebench.record.Incoming;
 import porebench.record.Intake;
 import porebench.record.Kept;
 import porebench.record.LabBook;
@@ -27,10 +25,7 @@ record ImportModel(String file, Intake.Result result, List<Problem> problems) {
 
     /** Checks what was read from a file against the lab book. */
     static ImportModel of(LabBook book, Sheet<Kept> sheet) {
-        List<Incoming> incoming = sheet.rows().stream()
-                .map(row -> new Incoming(new Place(sheet.file(), row.line(), 0), row.value()))
-                .toList();
-        Intake.Result result = Intake.check(book, incoming);
+        Intake.Result result = Intake.check(book, Sheet.incoming(sheet));
         List<Problem> problems = new ArrayList<>(sheet.problems());
         problems.addAll(result.problems());
         return new ImportModel(sheet.file(), result, problems);

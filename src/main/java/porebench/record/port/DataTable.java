@@ -1,5 +1,6 @@
 package porebench.record.port;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import porebench.quantity.Require;
@@ -25,14 +26,22 @@ public record DataTable(List<String> heading, List<List<String>> rows) {
         }
     }
 
-    /** Returns these figures with a column that says of every row that it was simulated, for training; as they are when one does. */
+    /** Returns these figures with a column that says of every row that it was simulated, for training. */
     public DataTable simulated() {
-        if (heading.contains(SIMULATED)) {
-            return this;
+        int there = heading.indexOf(SIMULATED);
+        if (there >= 0) {
+            return new DataTable(
+                    heading, rows.stream().map(row -> marked(row, there)).toList());
         }
         return new DataTable(
                 with(heading, SIMULATED),
                 rows.stream().map(row -> with(row, "yes")).toList());
+    }
+
+    private static List<String> marked(List<String> row, int column) {
+        List<String> cells = new ArrayList<>(row);
+        cells.set(column, "yes");
+        return cells;
     }
 
     private static List<String> with(List<String> cells, String another) {

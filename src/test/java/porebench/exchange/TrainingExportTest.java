@@ -1,0 +1,175 @@
+package porebench.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.method.MeterType;
+import porebench.method.Problem;
+import porebench.method.Role;
+import porebench.record.CalibrationId;
+import porebench.record.CardPrint;
+import porebench.record.FactorOrigin;
+import porebench.record.Grounds;
+import porebench.record.Incoming;
+import porebench.record.Intake;
+import porebench.record.LabBook;
+import porebench.record.Laboratory;
+import porebench.record.MeterCalibration;
+import porebench.record.MeterId;
+import porebench.record.MixId;
+import porebench.record.Samples;
+import porebench.record.port.OutputFolder;
+import porebench.record.port.Sheet;
+import porebench.store.Books;
+
+/** Every file of an exported training book says that it is simulated, and none of it gets into a real book. */
+class TrainingExportTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
+    private static final Laboratory TRAINING = new Laboratory("Tarn Beck training", "", true);
+
+    @TempDir
+    Path folder;
+
+    private LabBook book;
+
+    @BeforeEach
+    void begin() {
+        book = Books.SHELF.create(folder.resolve("training.porebench"));
+        Books.keep(
+                book,
+                TRAINING,
+                Samples.profile(),
+                Samples.source("S-1", Role.FINE, "1"),
+                Samples.source("S-2", Role.COARSE, "1"),
+                Samples.meter("B-1", MeterType.B),
+                repaired(),
+                Samples.mix("M-1", "S-1", "S-2"),
+                Samples.determination("M-1/1", "M-1").simulated(true),
+                Samples.trial("T-1", "M-1", "M-1/1", "5.4").asSimulated(),
+                Samples.issue("M-1", 1, "M-1/1", DAY)
+                        .on(new Grounds(java.util.Map.of(), java.util.Map.of(), List.of(), FactorOrigin.HERE, true)),
+                new CardPrint(new MixId("M-1"), 1, 1, "A6", "printer"));
+    }
+
+    private static MeterCalibration repaired() {
+        return new MeterCalibration(
+                new CalibrationId("K-1"),
+                new MeterId("B-1"),
+                MeterType.B,
+                DAY,
+                "R. Vale",
+                MeterCalibration.Reason.REPAIR,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                "new gasket");
+    }
+
+    @AfterEach
+    void end() {
+        book.close();
+    }
+
+    private List<Path> exported(LabBook from, String name) {
+        return new CsvSheets().export(from, OutputFolder.fresh(folder.resolve(name)));
+    }
+
+    private static List<CsvRows.Raw> rows(Path file) throws IOException {
+        CsvRows rows = new CsvRows(Files.readAllBytes(file), new Findings("f.csv"));
+        List<CsvRows.Raw> all = new ArrayList<>();
+        for (Optional<CsvRows.Raw> row = rows.next(); row.isPresent(); row = rows.next()) {
+            all.add(row.get());
+        }
+        return all;
+    }
+
+    @Test
+    void everyRowOfEveryFileSaysSo() throws IOException {
+        List<Path> files = exported(book, "out");
+        assertThat(files).hasSize(CsvSheets.FORMATS.size());
+        for (Path file : files) {
+            List<CsvRows.Raw> rows = rows(file);
+            assertThat(rows).as(file.toString()).hasSizeGreaterThan(1);
+            List<String> heading = rows.get(0).fields();
+            int column = Math.max(heading.indexOf("simulated"), heading.indexOf("training"));
+            assertThat(column).as(file.toString()).isNotNegative();
+            assertThat(rows.subList(1, rows.size()))
+                    .as(file.toString())
+                    .allSatisfy(row -> assertThat(row.fields().get(column)).isEqualTo("yes"));
+        }
+    }
+
+    @Test
+    void itComesBackIntoATrainingBookAndIntoNoOther() {
+        List<Incoming> incoming = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
+        for (Path file : exported(book, "out")) {
+            var sheet = new CsvSheets().records(file);
+            incoming.addAll(Sheet.incoming(sheet));
+            problems.addAll(sheet.problems());
+        }
+        // Profile, source, meter, calibration, mix and card print do not know it of themselves.
+        assertThat(problems).extracting(Problem::code).containsExactly(sixTimes("csv.simulated"));
+        Intake.Result again = Intake.check(book, incoming);
+        assertThat(again.drafts()).isEmpty();
+        assertThat(again.problems()).noneMatch(Problem::isError);
+        try (LabBook real = Books.SHELF.create(folder.resolve("real.porebench"))) {
+            incoming.removeIf(one -> one.value() instanceof Laboratory);
+            Books.keep(real, new Laboratory("Tarnwick Materials Laboratory", "4 Kiln Road"));
+            Intake.Result refused = Intake.check(real, incoming);
+            assertThat(refused.drafts()).isEmpty();
+            Set<String> codes = new HashSet<>();
+            refused.problems().forEach(problem -> codes.add(problem.code()));
+            assertThat(codes).contains("import.simulated");
+            assertThat(refused.problems().stream().filter(one -> one.code().equals("import.simulated")))
+                    .hasSizeGreaterThanOrEqualTo(6);
+        }
+    }
+
+    private static String[] sixTimes(String code) {
+        return new String[] {code, code, code, code, code, code};
+    }
+
+    private static List<String> heading(Path file) {
+        return CsvSheets.FORMATS.stream()
+                .filter(format -> file.endsWith(format.fileName()))
+                .map(format -> format.columns().all())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void aRealBooksFilesHaveNoColumnForIt() throws IOException {
+        try (LabBook real = Books.SHELF.create(folder.resolve("real.porebench"))) {
+            Books.keep(real, Samples.laboratory(), Samples.meter("B-1", MeterType.B));
+            for (Path file : exported(real, "real")) {
+                for (CsvRows.Raw row : rows(file)) {
+                    assertThat(row.fields()).as(file.toString()).hasSameSizeAs(heading(file));
+                }
+            }
+        }
+    }
+
+    @Test
+    void aWholeExportSaysSoWhereItSaysWhatItIs() throws IOException {
+        new CsvSheets().exportWhole(book, OutputFolder.fresh(folder.resolve("whole")));
+        String outline = Files.readString(folder.resolve("whole").resolve("book.csv"), StandardCharsets.UTF_8);
+        assertThat(outline).contains("simulated,yes");
+        assertThat(new CsvSheets().readWhole(folder.resolve("whole")).outline().head())
+                .isEqualTo(book.head());
+    }
+}
