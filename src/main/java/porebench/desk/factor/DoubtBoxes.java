@@ -1,5 +1,7 @@
 package porebench.desk.factor;
 
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
@@ -55,6 +57,12 @@ final class DoubtBoxes {
         box.addActionListener(event -> onTick.accept(doubt.key(), box.isSelected()));
         WrappedText said = new WrappedText("factor.doubt-words." + index, "");
         said.setText(text);
+        said.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent event) {
+                box.doClick(0);
+            }
+        });
         panel.add(box, "top");
         panel.add(said, "wmin 0");
     }

@@ -1,5 +1,8 @@
 package porebench.desk.factor;
 
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,8 +22,12 @@ import porebench.record.FactorState;
 
 /** The factor page: what holds now, the next revision and the history on the left, the card on the right. */
 final class FactorPanel {
-    private final TallPanel panel =
-            new TallPanel(new MigLayout("insets 20 24 24 24, fillx, hidemode 3", "[grow,fill]24[]", "[top]"));
+    /** In pixels at 100 %: in less the form would be squeezed beside the card, which then stands below it. */
+    private static final int LEAST_BESIDE = 860;
+
+    private final MigLayout layout = new MigLayout("insets 20 24 24 24, fillx, hidemode 3", "", "[top]");
+    private final TallPanel panel = new TallPanel(layout);
+    private boolean isBeside;
     private final DeskModel desk;
     private final FactorModel model;
     private final FactorActions actions;
@@ -46,15 +53,32 @@ final class FactorPanel {
         left.setOpaque(false);
         left.add(styled(new JLabel(texts.get("page.title")), "h1"), "gapbottom 8");
         factor.setName("factor.inForce");
-        left.add(styled(factor, "number"));
+        left.add(styled(factor, "number"), "wmin 0");
         left.add(state, "wmin 0");
         left.add(dates, "wmin 0");
         left.add(changes.panel(), "wmin 0");
         left.add(form, "wmin 0, gaptop 20");
-        left.add(historyHead(), "gaptop 20");
+        left.add(historyHead(), "wmin 0, gaptop 20");
         left.add(history.component(), "wmin 0");
         panel.add(left, "growx, pushx, wmin 0");
         panel.add(card, "top");
+        arrange(true);
+        panel.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                boolean hasRoom = panel.getWidth() >= UIScale.scale(LEAST_BESIDE);
+                if (hasRoom != isBeside) {
+                    arrange(hasRoom);
+                }
+            }
+        });
+    }
+
+    private void arrange(boolean beside) {
+        isBeside = beside;
+        layout.setColumnConstraints(beside ? "[grow,fill,0::]24[]" : "[grow,fill,0::]");
+        layout.setComponentConstraints(card, beside ? "top" : "newline, gaptop 24, growx 0");
+        panel.revalidate();
     }
 
     private JPanel historyHead() {

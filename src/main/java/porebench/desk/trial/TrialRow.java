@@ -26,7 +26,7 @@ record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts tex
 
     /** The columns of the table; what decides about a trial comes first. */
     enum Column {
-        TRIAL(150),
+        TRIAL(180),
         FACTOR(95),
         STATE(110),
         DOUBTS(80),

@@ -1,0 +1,168 @@
+package porebench.desk.frame;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.util.List;
+import javax.swing.AbstractButton;
+import javax.swing.JCheckBox;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.desk.EventThread;
+import porebench.desk.Keys;
+import porebench.desk.Named;
+import porebench.desk.NeedsDisplay;
+import porebench.desk.ScriptedAsker;
+import porebench.record.FactorIssue;
+import porebench.record.MixId;
+
+/** Issues a factor with doubts by the keyboard alone: one box a doubt, a name and a reason. */
+@NeedsDisplay
+class FactorFormWindowTest {
+    private static final MixId DOUBTFUL = new MixId("HG-105");
+
+    @RegisterExtension
+    final EventThread events = new EventThread();
+
+    @TempDir
+    Path folder;
+
+    private final ScriptedAsker asker = new ScriptedAsker();
+    private StartedWindow started;
+    private WorkbenchFrame window;
+
+    @BeforeEach
+    void openThePage() throws Exception {
+        started = new StartedWindow(folder, asker);
+        window = started.window();
+        started.startWith(null);
+        EventThread.run(() -> window.openMix(DOUBTFUL));
+        EventThread.run(() -> window.turnTo(window.pages().named("factor").orElseThrow()));
+    }
+
+    @AfterEach
+    void closeWindow() throws Exception {
+        EventThread.run(() -> window.current().dropDraft());
+        started.close();
+        assertThat(asker.failures).isEmpty();
+    }
+
+    private <T extends Component> T named(Class<T> type, String name) {
+        return Named.in(window.current().component(), type, name);
+    }
+
+    private void focus(JComponent component) throws Exception {
+        assertThat(EventThread.comes(() -> {
+                    component.requestFocus();
+                    return component.isFocusOwner();
+                }))
+                .isTrue();
+    }
+
+    private void tabTo(String name) throws Exception {
+        new Keys()
+                .strikeUntil(
+                        () -> named(JComponent.class, name).isFocusOwner(), "the focus on " + name, KeyEvent.VK_TAB);
+    }
+
+    private void type(String letters) throws Exception {
+        Keys keys = new Keys();
+        for (char letter : letters.toCharArray()) {
+            keys.strike(KeyEvent.getExtendedKeyCodeForChar(letter));
+        }
+    }
+
+    private FactorIssue newest() {
+        return window.desk().evidence().orElseThrow().newestIssue().orElseThrow();
+    }
+
+    @Test
+    void theTabulatorFollowsTheFormAndEveryDoubtIsTakenOnByItself() throws Exception {
+        assertThat(EventThread.call(this::newest).revision()).isEqualTo(2);
+        focus(named(JTextField.class, "inForceFrom"));
+        for (String next : List.of("recheckBy", "approvedBy", "reason")) {
+            tabTo(next);
+        }
+        type("recheck after the new quarry face was opened");
+        int doubts = EventThread.call(this::boxes);
+        assertThat(doubts).isEqualTo(4);
+        for (int index = 0; index < doubts; index++) {
+            JCheckBox box = named(JCheckBox.class, "factor.doubt." + index);
+            tabTo(box.getName());
+            new Keys().strike(KeyEvent.VK_SPACE);
+            assertThat(EventThread.comes(() -> box.isSelected() && box.isFocusOwner()))
+                    .isTrue();
+        }
+        tabTo("overrideBy");
+        type("ada");
+        tabTo("overrideReason");
+        type("the volumetric test agrees");
+        assertThat(EventThread.comes(() ->
+                        named(JTextField.class, "overrideReason").getText().equals("the volumetric test agrees")))
+                .isTrue();
+        assertThat(EventThread.call(() -> named(JTextField.class, "reason").getText()))
+                .isEqualTo("recheck after the new quarry face was opened");
+        tabTo("factor.issue");
+        new Keys().strike(KeyEvent.VK_SPACE);
+        assertThat(EventThread.comes(() -> newest().revision() == 3)).isTrue();
+        assertThat(EventThread.call(this::newest).takenOn()).hasSize(4).allSatisfy(doubt -> {
+            assertThat(doubt.by()).isEqualTo("ada");
+            assertThat(doubt.reason()).isEqualTo("the volumetric test agrees");
+        });
+    }
+
+    /** A doubt has a box of its own, and words beside it. */
+    private int boxes() {
+        return named(JPanel.class, "factor.doubt-boxes").getComponentCount() / 2;
+    }
+
+    @Test
+    void nothingIsIssuedWhileOneDoubtIsNotTakenOn() throws Exception {
+        assertThat(EventThread.call(this::newest).revision()).isEqualTo(2);
+        EventThread.run(() -> named(JTextField.class, "reason").setText("recheck"));
+        for (int index = 0; index < 3; index++) {
+            AbstractButton box = named(JCheckBox.class, "factor.doubt." + index);
+            EventThread.run(() -> box.doClick(0));
+        }
+        EventThread.run(() -> named(JTextField.class, "overrideBy").setText("ada"));
+        EventThread.run(() -> named(JTextField.class, "overrideReason").setText("seen"));
+        focus(named(JTextField.class, "overrideReason"));
+        new Keys().strike(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
+        new Keys().strike(KeyEvent.VK_CONTROL, KeyEvent.VK_F);
+        assertThat(EventThread.comes(() ->
+                        Named.in(window.content(), JTextField.class, "findMix").isFocusOwner()))
+                .isTrue();
+        assertThat(EventThread.call(this::newest).revision()).isEqualTo(2);
+    }
+
+    @Test
+    void inASmallWindowTheCardStandsBelowTheFormAndNothingIsCutOff() throws Exception {
+        EventThread.run(() -> window.frame().setSize(new Dimension(1024, 700)));
+        assertThat(EventThread.comes(() -> {
+                    Rectangle form = onPage("reason");
+                    Rectangle card = onPage("factor.paper");
+                    return card.y > form.y;
+                }))
+                .isTrue();
+        EventThread.run(() -> window.frame().setSize(new Dimension(1500, 900)));
+        assertThat(EventThread.comes(() -> onPage("factor.paper").y < onPage("reason").y))
+                .isTrue();
+    }
+
+    private Rectangle onPage(String name) {
+        JComponent component = named(JComponent.class, name);
+        return SwingUtilities.convertRectangle(
+                component.getParent(), component.getBounds(), window.current().component());
+    }
+}
