@@ -95,17 +95,16 @@ final class SqliteLabBook implements LabBook {
             return List.of(file.notWritable().get());
         }
         List<Entry> ends = new ArrayList<>();
-        List<Problem> problems;
         try {
-            problems = write(drafts, stamp, ends);
+            List<Problem> problems = write(drafts, stamp, ends);
+            if (!ends.isEmpty()) {
+                kept(ends.get(0), ends.get(1));
+            }
+            return problems;
         } catch (StoreException failure) {
             foldInWhenMoved();
             throw failure;
         }
-        if (!ends.isEmpty()) {
-            kept(ends.get(0), ends.get(1));
-        }
-        return problems;
     }
 
     private List<Problem> write(List<Draft> drafts, Stamp stamp, List<Entry> ends) {

@@ -99,6 +99,15 @@ class BackupTest {
     }
 
     @Test
+    void aBackupDoesNotTakeANameBesideWhichALogWasLeft() throws IOException {
+        Files.createDirectory(backups);
+        Files.writeString(backups.resolve("book-2026-03-02-120000.porebench-wal"), "the newest trials");
+        Path backup = Books.SHELF.backUp(file, backups).value().orElseThrow().file();
+        assertThat(backup.getFileName()).hasToString("book-2026-03-02-120000.porebench-2");
+        assertThat(sources(backup)).containsExactly("S-1");
+    }
+
+    @Test
     void restoringOverALabBookWithALogLeftBehindMixesNothing() throws IOException {
         BookCopy backup = Books.SHELF.backUp(file, backups).value().orElseThrow();
         Path crashed = crashed();

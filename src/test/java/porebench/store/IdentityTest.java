@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
@@ -132,6 +134,14 @@ class IdentityTest {
         book = Books.SHELF.open(file);
         Files.write(file, older);
         keepingIsRefused();
+    }
+
+    @Test
+    void aFileWrittenOverByWhatIsNoLabBookIsNotWrittenTo() throws IOException {
+        byte[] text = "trial_id,mix_id\n".repeat(20_000).getBytes(StandardCharsets.UTF_8);
+        Files.write(file, text);
+        keepingIsRefused();
+        assertThat(Files.readAllBytes(file)).startsWith(Arrays.copyOf(text, Header.LENGTH));
     }
 
     @Test

@@ -363,4 +363,24 @@ class SchemaTest {
             assertThat(Books.codes(book.verify())).contains("book.chain-broken");
         }
     }
+
+    /** The quick look follows the newest entries row by row; on a newest one that is wrong nothing is put. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "UPDATE dial_point SET gauge_pct = '9.9' WHERE position = 1 | 10 | true",
+                "UPDATE card_print SET destination = 'x' | 9 | false",
+                "UPDATE entry SET previous_hash = hash WHERE entry_no = 10 | 10 | true"
+            })
+    void openingTellsAChangedNewestEntry(String change, long entry, boolean notSound) throws SQLException {
+        withoutTriggers(change);
+        try (LabBook book = Books.SHELF.open(file)) {
+            assertThat(book.warnings()).isNotEmpty().allSatisfy(warning -> {
+                assertThat(warning.isError()).isFalse();
+                assertThat(warning.values().get(0)).isEqualTo(entry);
+            });
+            assertThat(book.notWritable().isPresent()).isEqualTo(notSound);
+        }
+    }
 }
