@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
 import java.util.Locale;
@@ -299,12 +300,32 @@ class ReplacingWindowTest {
         assertThat(asker.told.get(0)).endsWith("What stood there is now " + aside + ".");
     }
 
-    @Test
-    void whatTheQuickLookFindsStaysOnView() throws Exception {
-        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + book);
+    private static void scribbleInto(Path file) throws SQLException {
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
                 Statement statement = connection.createStatement()) {
             statement.execute("CREATE TABLE scribble (x)");
         }
+    }
+
+    @Test
+    void aDemoInWhichNothingCanBeKeptIsMadeAnewFromTheBar() throws Exception {
+        Path demo = started.demoFile();
+        started.makeDemo(demo);
+        scribbleInto(demo);
+        started.startWith(null);
+        JButton anew = Named.in(window.content(), JButton.class, "warnings.demoAnew");
+        assertThat(EventThread.call(anew::isShowing)).isTrue();
+        EventThread.run(() -> anew.doClick(0));
+        assertThat(EventThread.comes(() -> !asker.told.isEmpty())).isTrue();
+        assertThat(EventThread.call(() -> window.desk().book().notWritable())).isEmpty();
+        assertThat(EventThread.call(anew::isShowing)).isFalse();
+        assertThat(demo.resolveSibling("demo.porebench.replaced-2026-11-25-090000"))
+                .isNotEmptyFile();
+    }
+
+    @Test
+    void whatTheQuickLookFindsStaysOnView() throws Exception {
+        scribbleInto(book);
         started.startWith(book);
         String words = EventThread.call(() -> Named.in(window.content(), JTextComponent.class, "warnings.words")
                 .getText());

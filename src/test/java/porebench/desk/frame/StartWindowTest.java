@@ -6,6 +6,9 @@ import java.awt.event.KeyEvent;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -133,6 +136,20 @@ class StartWindowTest {
         }
         startInVain(null);
         assertThat(text("noBook.why")).contains("was made by a newer Porebench").contains("99");
+    }
+
+    @Test
+    void aLabBookThatAnotherProgramHoldsIsSaidToBeInUse() throws Exception {
+        Path held = folder.resolve("held.porebench");
+        makeDemo(held);
+        try (Connection other = DriverManager.getConnection("jdbc:sqlite:" + held);
+                Statement statement = other.createStatement()) {
+            statement.execute("PRAGMA locking_mode = EXCLUSIVE");
+            statement.execute("BEGIN EXCLUSIVE");
+            startInVain(held);
+            assertThat(text("noBook.why")).contains("Another window or program is using the file");
+            assertThat(button("noBook.demoAnew").isShowing()).isFalse();
+        }
     }
 
     @Test
