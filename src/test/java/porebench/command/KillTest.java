@@ -28,7 +28,7 @@ import porebench.store.SqliteShelf;
  */
 class KillTest {
     /** More of them are run by hand: {@code -Dporebench.kills=100}. */
-    private static final int KILLS = Integer.getInteger("porebench.kills", 8);
+    private static final int KILLS = Integer.getInteger("porebench.kills", 4);
 
     @TempDir
     Path folder;
