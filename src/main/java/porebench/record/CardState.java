@@ -62,7 +62,8 @@ public enum CardState {
         return issue.inForceFrom().isAfter(day) ? NOT_YET : of(evidence.stateOn(day));
     }
 
-    private static CardState of(FactorState state) {
+    /** Returns how it stands with the card in force of a mix whose factor is in a state. */
+    static CardState of(FactorState state) {
         return switch (state) {
             case IN_FORCE -> IN_FORCE;
             case RECHECK_DUE -> RECHECK_DUE;

@@ -94,6 +94,12 @@ class CardStateTest {
         assertThat(card(second, LATER).lastDay()).isEqualTo(day.minusDays(1));
     }
 
+    @ParameterizedTest
+    @EnumSource(FactorState.class)
+    void aCardLeavesUnmarkedExactlyWhenItsFactorMayBeSubtracted(FactorState state) {
+        assertThat(CardState.of(state).mayLeaveUnmarked()).isEqualTo(state.isUsable());
+    }
+
     @Test
     void aChangedSourceOrTrialMarksTheCard() {
         FactorIssue issue = bench.issue(Bench.START);

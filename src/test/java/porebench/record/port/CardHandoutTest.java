@@ -1,6 +1,7 @@
 package porebench.record.port;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -8,6 +9,7 @@ import java.lang.reflect.Proxy;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -145,6 +147,25 @@ class CardHandoutTest {
                 .toFile(wish(DAY, false), OutputFile.fresh(folder.resolve("card.pdf")));
         assertThat(answer.value()).isEmpty();
         assertThat(codes(answer)).containsExactly("book.changed-meanwhile", "card.not-recorded");
+        assertThat(files()).isEmpty();
+        assertThat(prints()).isEmpty();
+    }
+
+    @Test
+    void whenRecordingBreaksDownNothingIsLeftLyingAbout() throws IOException {
+        List<Boolean> wasThere = new ArrayList<>();
+        LabBook broken = (LabBook) Proxy.newProxyInstance(
+                LabBook.class.getClassLoader(), new Class<?>[] {LabBook.class}, (proxy, method, arguments) -> {
+                    if (method.getName().equals("keep")) {
+                        wasThere.add(Files.exists(folder.resolve("card.pdf")));
+                        throw new IllegalStateException("the disk is full");
+                    }
+                    return method.invoke(book, arguments);
+                });
+        CardHandout handout = new CardHandout(broken, press, Locale.ENGLISH);
+        OutputFile file = OutputFile.fresh(folder.resolve("card.pdf"));
+        assertThatThrownBy(() -> handout.toFile(wish(DAY, false), file)).hasMessage("the disk is full");
+        assertThat(wasThere).as("recorded before it stands in its place").containsExactly(false);
         assertThat(files()).isEmpty();
         assertThat(prints()).isEmpty();
     }
