@@ -55,7 +55,7 @@ public final class DemoRun {
         this.here = here;
         this.ports = ports;
         this.words = Words.in(here.locale());
-        this.problemText = ProblemText.in(here.locale());
+        this.problemText = ProblemText.in(here.locale(), here.zone());
     }
 
     /**

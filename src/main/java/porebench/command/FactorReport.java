@@ -38,7 +38,7 @@ final class FactorReport implements Report {
         this.stops = Map.copyOf(stops);
         this.words = Words.in(here.locale());
         this.shown = new Shown(here.locale());
-        this.problemText = ProblemText.in(here.locale());
+        this.problemText = ProblemText.in(here.locale(), here.zone());
         this.determinations = List.copyOf(determinations);
     }
 

@@ -127,7 +127,7 @@ abstract class OneCommand implements Callable<Integer> {
     }
 
     final ProblemText problemText() {
-        return ProblemText.in(here.locale());
+        return ProblemText.in(here.locale(), here.zone());
     }
 
     /** Adds the problem that a number given on the command line is not greater than 0. */

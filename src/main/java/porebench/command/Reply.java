@@ -17,7 +17,7 @@ final class Reply {
 
     Reply(Surroundings here) {
         this.here = here;
-        this.problemText = ProblemText.in(here.locale());
+        this.problemText = ProblemText.in(here.locale(), here.zone());
     }
 
     /** Says an outcome and returns the exit status. */
@@ -39,7 +39,7 @@ final class Reply {
         boolean isErrLost = here.err().checkError();
         if (here.out().checkError()) {
             Problem lost = Problem.error("", "command.answer-lost");
-            here.err().println(line(lost, Words.in(here.locale()), ProblemText.in(here.locale())));
+            here.err().println(line(lost, Words.in(here.locale()), ProblemText.in(here.locale(), here.zone())));
             here.err().flush();
             return status == DONE ? REFUSED : status;
         }

@@ -44,6 +44,6 @@ public record Tools(
 
     /** Returns the words for problems in the person's language. */
     public ProblemText problemText() {
-        return ProblemText.in(locale);
+        return ProblemText.in(locale, zone);
     }
 }

@@ -4,6 +4,9 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.text.MessageFormat;
 import java.text.NumberFormat;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import porebench.quantity.Typed;
@@ -18,20 +21,30 @@ public final class ProblemText {
     /** Digits shown of a computed number; more would be noise in a message. */
     private static final MathContext SHOWN = new MathContext(6);
 
+    /** With the zone, so that nobody takes another place's clock for the laboratory's. */
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss zzz", Locale.ROOT);
+
     private final ResourceBundle words;
     private final Locale locale;
+    private final ZoneId zone;
 
-    private ProblemText(Locale locale) {
+    private ProblemText(Locale locale, ZoneId zone) {
         this.locale = locale;
+        this.zone = zone;
         this.words = ResourceBundle.getBundle(
                 "porebench.method.problems",
                 locale,
                 ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
     }
 
-    /** Returns the texts in a language, English where it has no translation. */
+    /** Returns the texts in a language, English where it has no translation; moments in universal time, and so marked. */
     public static ProblemText in(Locale locale) {
-        return new ProblemText(locale);
+        return new ProblemText(locale, ZoneId.of("UTC"));
+    }
+
+    /** Returns the texts in a language, moments by the laboratory's clock. */
+    public static ProblemText in(Locale locale, ZoneId zone) {
+        return new ProblemText(locale, zone);
     }
 
     /** Returns the message of a problem, without its place. */
@@ -71,6 +84,9 @@ public final class ProblemText {
         }
         if (value instanceof Problem.Clause clause) {
             return SourceText.in(locale).say(clause.text());
+        }
+        if (value instanceof Instant moment) {
+            return MOMENT.withLocale(locale).format(moment.atZone(zone));
         }
         if (value instanceof Problem within) {
             return say(within);

@@ -197,9 +197,9 @@ final class ChainCheck {
                         "clock",
                         "book.clock-was-back",
                         entry.number(),
-                        entry.atUtc(),
+                        Instant.parse(entry.atUtc()),
                         before.number(),
-                        before.atUtc()));
+                        Instant.parse(before.atUtc())));
             }
         } catch (DateTimeParseException toldAlready) {
             return;
@@ -216,7 +216,7 @@ final class ChainCheck {
         try {
             return wentBack(Instant.parse(newest.atUtc()), now)
                     ? Optional.of(Problem.warning(
-                            "clock", "book.clock-is-behind", now.toString(), newest.number(), newest.atUtc()))
+                            "clock", "book.clock-is-behind", now, newest.number(), Instant.parse(newest.atUtc())))
                     : Optional.empty();
         } catch (DateTimeParseException noTime) {
             // The look at the newest entries has told it.

@@ -150,7 +150,12 @@ final class SqliteLabBook implements LabBook {
         remember(Head.of(last.hash(), last.number()));
         if (before.number() > 0 && ChainCheck.wentBack(Instant.parse(before.atUtc()), Instant.parse(last.atUtc()))) {
             warnings.removeIf(warning -> warning.code().equals("book.clock-is-back"));
-            warnings.add(Problem.warning("clock", "book.clock-is-back", last.atUtc(), before.number(), before.atUtc()));
+            warnings.add(Problem.warning(
+                    "clock",
+                    "book.clock-is-back",
+                    Instant.parse(last.atUtc()),
+                    before.number(),
+                    Instant.parse(before.atUtc())));
         }
     }
 

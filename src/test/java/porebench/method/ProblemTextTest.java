@@ -3,6 +3,8 @@ package porebench.method;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.ZoneId;
 import java.util.Locale;
 import java.util.MissingResourceException;
 import org.assertj.core.api.Assertions;
@@ -47,6 +49,16 @@ class ProblemTextTest {
     void writesTheDecimalSignOfTheLocale(String tag, String shown) {
         Problem problem = Problem.warning("factor", "trial.factor-negative", 0.125);
         assertThat(ProblemText.in(Locale.forLanguageTag(tag)).say(problem)).contains("factor " + shown + " %");
+    }
+
+    /** A laboratory 5 hours and 30 minutes ahead reads its own clock, and universal time only where none is known. */
+    @Test
+    void saysAMomentByTheLaboratorysClock() {
+        Instant evening = Instant.parse("2026-11-26T20:15:30.400Z");
+        Problem problem = Problem.warning("clock", "book.clock-was-back", 8, evening, 7, evening.plusSeconds(60));
+        assertThat(ProblemText.in(Locale.ENGLISH, ZoneId.of("Asia/Kolkata")).say(problem))
+                .startsWith("Entry 8 is stamped 2026-11-27 01:45:30 IST, before entry 7 (2026-11-27 01:46:30 IST)");
+        assertThat(ENGLISH.say(problem)).contains("2026-11-26 20:15:30 UTC");
     }
 
     @Test

@@ -39,7 +39,7 @@ public final class SwingAsker implements Asker {
     private static final String FOLDER = "folder";
 
     private final Texts texts;
-    private final ProblemText problemText;
+    private ProblemText problemText;
     private final Settings settings;
     private final Supplier<Optional<Path>> log;
     private @Nullable DeskModel desk;
@@ -59,6 +59,7 @@ public final class SwingAsker implements Asker {
     /** Tells whom to ask, and where to write down, who works here. */
     public void serve(DeskModel served) {
         desk = served;
+        problemText = served.tools().problemText();
     }
 
     @Override
