@@ -25,6 +25,8 @@ public enum Limit {
     BATCH_VOLUME("0.000001", "100000"),
     /** Volume of a measuring bowl, in litres. */
     BOWL("0.5", "50"),
+    /** Volume of any vessel found by a weighing with water, in litres: from a calibration vessel to a large bowl. */
+    VESSEL("0.01", "50"),
     /** One division of a scale, in % air. */
     DIVISION("0.001", "10"),
     /** Top of a scale, in % air. */

@@ -61,9 +61,9 @@ public record BowlVolume(Volume volume, Density waterDensity) {
         }
         Density density = WaterDensity.at(water);
         double litres = content.at(density).in(VolumeUnit.LITRE);
-        if (!Limit.BOWL.holds(litres)) {
+        if (!Limit.VESSEL.holds(litres)) {
             return Answer.refused(List.of(Problem.error(
-                    "full", "bowl.volume-impossible", litres, Limit.BOWL.lowInclusive(), Limit.BOWL.highInclusive())));
+                    "full", "bowl.vessel-impossible", litres, Limit.VESSEL.lowInclusive(), Limit.VESSEL.highInclusive())));
         }
         return Answer.of(new BowlVolume(content.at(density), density), List.of());
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import porebench.method.Answer;
 import porebench.method.FigureName;
+import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.WaterDensity;
@@ -79,9 +80,24 @@ final class BowlWeighings {
                     fill.full().value(),
                     new Temperature(fill.waterCelsius().doubleValue()));
             answer.problems().forEach(problem -> problems.add(problem.under(prefix + problem.field())));
-            answer.value().ifPresent(found::add);
+            answer.value().ifPresent(volume -> {
+                found.add(volume);
+                impossible(prefix, volume);
+            });
         }
         return found;
+    }
+
+    private void impossible(String prefix, BowlVolume fill) {
+        double litres = fill.volume().in(VolumeUnit.LITRE);
+        if (!Limit.BOWL.holds(litres)) {
+            problems.add(Problem.error(
+                    prefix + "full",
+                    "bowl.volume-impossible",
+                    litres,
+                    Limit.BOWL.lowInclusive(),
+                    Limit.BOWL.highInclusive()));
+        }
     }
 
     private Optional<Density> air() {

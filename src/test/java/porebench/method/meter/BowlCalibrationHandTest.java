@@ -1,6 +1,7 @@
 package porebench.method.meter;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.offset;
 
 import java.math.BigDecimal;
@@ -115,6 +116,21 @@ class BowlCalibrationHandTest {
                         .orElseThrow()
                         .checks())
                 .hasSize(1);
+    }
+
+    /** 0.499 kg of water of 998.20675 kg/m3 is 0.4999 L; a measuring bowl holds 0.5 to 50 L (common practice, no source). */
+    @Test
+    void refusesABowlThatNobodyHas() {
+        BowlFills fills = new BowlFills(
+                List.of(Fills.fill("3.000", "0.500", "10.482", "20"), Fills.fill("3.000", "0", "3.499", "20")),
+                false,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        assertThat(BowlCalibration.of(fills, Profiles.standard()).problems())
+                .extracting(Problem::field, Problem::code)
+                .containsExactly(tuple("fills.1.full", "bowl.volume-impossible"));
     }
 
     @Test

@@ -51,15 +51,15 @@ class BowlVolumeHandTest {
         assertThat(bowl.volume().in(VolumeUnit.CUBIC_FOOT)).isCloseTo(15.6 / 62.30, offset(0.00002));
     }
 
-    /** 0.5 and 50 L are what a measuring bowl can hold at all (common practice, no source); 998.20675 kg/m3 at 20 C. */
+    /** 0.01 to 50 L is what a bowl or a calibration vessel holds at all (common practice, no source); 998.20675 kg/m3 at 20 C. */
     @Test
-    void refusesABowlThatNobodyHas() {
-        // 3.5 + 0.49911 = 3.99911 kg is 0.50001 L; 3.99910 kg is 0.499997 L.
-        assertThat(bowl(3.5, 0, 3.99911, 20).value()).isPresent();
-        assertThat(bowl(3.5, 0, 3.99910, 20).problems())
+    void refusesAVesselThatNobodyHas() {
+        // 0.0099821 kg is 0.010000 L; 0.0099820 kg is 0.0099999 L.
+        assertThat(bowl(3.5, 0, 3.5099821, 20).value()).isPresent();
+        assertThat(bowl(3.5, 0, 3.5099820, 20).problems())
                 .extracting(Problem::code)
-                .containsExactly("bowl.volume-impossible");
-        // 3.5 + 49.9103 kg is 49.99996 L; 0.1 g more is beyond 50 L.
+                .containsExactly("bowl.vessel-impossible");
+        // 49.9103 kg is 49.99996 L; 0.1 g more is beyond 50 L.
         assertThat(bowl(3.5, 0, 53.4103, 20).value()).isPresent();
         assertThat(bowl(3.5, 0, 53.4104, 20).problems())
                 .extracting(Problem::field)
@@ -103,7 +103,7 @@ class BowlVolumeHandTest {
     void takesBothEndsOfTheTemperaturesAndKnowsAGramOfWaterForNoBowl() {
         assertThat(bowl(3.5, 0.8, 11, 0).value()).isPresent();
         assertThat(bowl(3.5, 0.8, 11, 40).value()).isPresent();
-        assertThat(Said.codes(bowl(3.5, 0.8, 4.301, 20).problems())).containsExactly("bowl.volume-impossible");
+        assertThat(Said.codes(bowl(3.5, 0.8, 4.301, 20).problems())).containsExactly("bowl.vessel-impossible");
     }
 
     @Test
