@@ -64,7 +64,8 @@ class CoarsestDivisionTest {
         Evidence evidence = bench.evidence();
         JudgedDetermination judged = evidence.determination(Bench.FIRST).orElseThrow();
         assertThat(evidence.divisionPercent(judged)).isEqualTo(percent);
-        assertThat(BudgetInputs.of(evidence, judged).orElseThrow().divisionPercent()).isEqualTo(percent);
+        assertThat(BudgetInputs.of(evidence, judged).orElseThrow().divisionPercent())
+                .isEqualTo(percent);
     }
 
     @Test

@@ -41,7 +41,12 @@ class DeterminationOrderTest {
             assertThat(evidence.determinations())
                     .extracting(judged -> judged.determination().value().id().text())
                     .containsExactly("M-1/3", "M-1/1", "M-1/2", "M-1/9", "M-1/10", "M-1/11");
-            assertThat(evidence.openDetermination().orElseThrow().determination().value().id().text())
+            assertThat(evidence.openDetermination()
+                            .orElseThrow()
+                            .determination()
+                            .value()
+                            .id()
+                            .text())
                     .isEqualTo("M-1/11");
         }
     }

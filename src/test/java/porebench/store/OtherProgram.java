@@ -11,6 +11,7 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -18,6 +19,8 @@ import porebench.method.Role;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Samples;
+import porebench.record.SourceId;
+import porebench.record.Source;
 
 /** Another program on the same machine: what one process alone cannot show is tried with a second one. */
 public final class OtherProgram {
@@ -96,7 +99,15 @@ public final class OtherProgram {
             for (int batch = 0; batch < 100; batch++) {
                 int first = batch * 100;
                 List<Kept> sources = IntStream.range(first, first + 100)
-                        .mapToObj(number -> (Kept) Samples.source("F-" + number, Role.FINE, "ledge ".repeat(500)))
+                        .mapToObj(number -> (Kept) new Source(
+                                new SourceId("F-" + number),
+                                "Sand",
+                                Role.FINE,
+                                "Pit",
+                                "Ledge",
+                                Optional.empty(),
+                                Optional.empty(),
+                                "note ".repeat(600)))
                         .collect(Collectors.toList());
                 Books.keep(book, sources);
                 System.out.println("kept " + (first + 100));
