@@ -63,7 +63,11 @@ public record BowlVolume(Volume volume, Density waterDensity) {
         double litres = content.at(density).in(VolumeUnit.LITRE);
         if (!Limit.VESSEL.holds(litres)) {
             return Answer.refused(List.of(Problem.error(
-                    "full", "bowl.vessel-impossible", litres, Limit.VESSEL.lowInclusive(), Limit.VESSEL.highInclusive())));
+                    "full",
+                    "bowl.vessel-impossible",
+                    litres,
+                    Limit.VESSEL.lowInclusive(),
+                    Limit.VESSEL.highInclusive())));
         }
         return Answer.of(new BowlVolume(content.at(density), density), List.of());
     }

@@ -59,9 +59,7 @@ class PracticeModelTest {
         assertThat(told)
                 .extracting(run -> run.run().orElseThrow().fault())
                 .containsExactlyInAnyOrder(Optional.of(Fault.FOAM), Optional.empty());
-        assertThat(told)
-                .extracting(run -> run.run().orElseThrow().faulty())
-                .containsExactlyInAnyOrder(2, 0);
+        assertThat(told).extracting(run -> run.run().orElseThrow().faulty()).containsExactlyInAnyOrder(2, 0);
         assertThat(told.get(0).seed()).isNotEqualTo(told.get(1).seed());
         assertThat(model.planted(new MixId("HG-102"))).isEmpty();
     }
@@ -82,7 +80,8 @@ class PracticeModelTest {
     void chanceMayDrawAnything() {
         simulate(Optional.empty(), PracticeModel.BY_LOT);
         PracticeRun run = model.planted(MIX).get(0).run().orElseThrow();
-        // The lot is what the moment leaves in its last 16 bits: 2026-11-25 15:20:00 is second 1795620000, that is 27398 x 65536
+        // The lot is what the moment leaves in its last 16 bits: 2026-11-25 15:20:00 is second 1795620000, that is
+        // 27398 x 65536
         // and 64672 over.
         assertThat(run.lot()).isEqualTo(64672);
         assertThat(run).isEqualTo(PracticeRun.byLot(64672, 6));
@@ -90,7 +89,8 @@ class PracticeModelTest {
 
     @Test
     void aMixOrMeterThatIsNotThereIsNamed() {
-        assertThat(model.simulated(wish(new MixId("HG-999"), "B-1", Optional.empty(), 0)).problems())
+        assertThat(model.simulated(wish(new MixId("HG-999"), "B-1", Optional.empty(), 0))
+                        .problems())
                 .containsExactly(Problem.error("mix", "book.not-there", RecordKind.MIX.word(), "HG-999"));
         assertThat(model.simulated(wish(MIX, "B-9", Optional.empty(), 0)).problems())
                 .containsExactly(Problem.error("meter", "book.not-there", RecordKind.METER.word(), "B-9"));
@@ -100,9 +100,7 @@ class PracticeModelTest {
     void theMetersOfferedAreThoseInServiceTheSoundOnesFirst() {
         assertThat(model.meters())
                 .extracting(meter -> meter.id().text(), PracticeModel.PracticeMeter::isSound)
-                .containsExactlyInAnyOrder(
-                        tuple("A-1", true),
-                        tuple("B-1", true));
+                .containsExactlyInAnyOrder(tuple("A-1", true), tuple("B-1", true));
         assertThat(new PracticeModel(book, NOW.plusYears(3)).meters())
                 .extracting(PracticeModel.PracticeMeter::isSound)
                 .containsOnly(false);
