@@ -3,6 +3,7 @@ package porebench.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -20,8 +21,10 @@ import porebench.command.Terminal.Said;
 import porebench.record.Draft;
 import porebench.record.Head;
 import porebench.record.LabBook;
+import porebench.record.RecordKind;
 import porebench.record.Source;
 import porebench.record.Version;
+import porebench.store.Books;
 import porebench.store.SqliteShelf;
 
 /** A whole export of the demo book with corrections reads back to the same chain, or is refused with the place. */
@@ -92,6 +95,26 @@ class WholeExportTest {
                     .doesNotContain("two.book")
                     .noneMatch(name -> name.contains(".part"));
         }
+    }
+
+    /** A book of the fourth step holds names with line breaks, which nobody could keep today. */
+    @Test
+    void anOldBookWithNamesOfBeforeReadsBackToTheSameChain() throws IOException {
+        Path old = folder.resolve("old.book");
+        try (InputStream stream = Books.class.getResourceAsStream("books/book-of-step-4.porebench")) {
+            Files.copy(stream, old);
+        }
+        Head then;
+        try (LabBook book = new SqliteShelf(Terminal.CLOCK).open(old)) {
+            assertThat(book.ids(RecordKind.SOURCE)).anyMatch(id -> id.contains("\n"));
+            then = book.head();
+        }
+        assertThat(terminal.json("export", "--whole", "--book", "old.book", "old")
+                        .status())
+                .isZero();
+        Said said = terminal.json("restore", "--from", "old", "--book", "again.book");
+        assertThat(said.status()).as(said.out()).isZero();
+        assertThat(said.json()).containsEntry("head", then.shortHash());
     }
 
     @Test
