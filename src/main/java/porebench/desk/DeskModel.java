@@ -14,6 +14,7 @@ import porebench.record.LabBook;
 import porebench.record.Laboratory;
 import porebench.record.LaboratoryScatter;
 import porebench.record.MixId;
+import porebench.record.Namesakes;
 import porebench.record.RegisterRow;
 
 /**
@@ -26,6 +27,7 @@ public final class DeskModel {
     private final Tools tools;
     private final List<Runnable> listeners = new ArrayList<>();
     private Reading seen;
+    private Namesakes names;
     private Map<MixId, Evidence> known = Map.of();
     private Optional<MixId> selected = Optional.empty();
     private UnitSystem units = UnitSystem.SI;
@@ -39,6 +41,7 @@ public final class DeskModel {
     public DeskModel(Tools tools, LabBook book) {
         this.tools = tools;
         this.seen = Reading.of(book, tools.today());
+        this.names = new Namesakes(book);
         remember(seen);
     }
 
@@ -149,12 +152,18 @@ public final class DeskModel {
         return problems;
     }
 
+    /** Returns the names in the lab book as of its last change, each kind read once when it is first asked for. */
+    public Namesakes names() {
+        return names;
+    }
+
     private void read() {
         remember(Reading.of(book(), tools.today()));
     }
 
     private void remember(Reading reading) {
         seen = reading;
+        names = new Namesakes(reading.book());
         known = reading.everything().stream()
                 .collect(Collectors.toMap(one -> one.mix().value().id(), Function.identity()));
     }

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,6 +17,7 @@ import porebench.exchange.CsvSheets;
 import porebench.method.MeterType;
 import porebench.method.Role;
 import porebench.print.PdfPress;
+import porebench.record.Draft;
 import porebench.record.FactorState;
 import porebench.record.LabBook;
 import porebench.record.MixId;
@@ -77,6 +79,20 @@ class DeskModelTest {
                 Samples.trial("T-1", "M-1", "M-1/1", "5.4"),
                 Samples.issue("M-1", 1, "M-1/1", LocalDate.of(2026, 3, 2)));
         return book;
+    }
+
+    @Test
+    void theNamesAreThoseOfTheLabBookOnView() {
+        DeskModel desk = desk(book());
+        desk.setPerson("R. Vale");
+        assertThat(desk.names().look(Samples.source("s-1", Role.FINE, "1"))).isPresent();
+        assertThat(desk.names().look(Samples.source("s-3", Role.FINE, "1"))).isEmpty();
+        assertThat(desk.keep(List.of(Draft.of(Samples.source("S-3", Role.FINE, "1"))), "new"))
+                .isEmpty();
+        assertThat(desk.names().look(Samples.source("s-3", Role.FINE, "1"))).isPresent();
+        desk.turnTo(Books.SHELF.create(folder.resolve("other.porebench")));
+        assertThat(desk.names().look(Samples.source("s-1", Role.FINE, "1"))).isEmpty();
+        desk.book().close();
     }
 
     @Test

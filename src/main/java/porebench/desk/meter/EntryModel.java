@@ -13,7 +13,6 @@ import porebench.method.Problem;
 import porebench.record.Draft;
 import porebench.record.MeterCalibration;
 import porebench.record.MeterStory;
-import porebench.record.Namesakes;
 import porebench.record.Version;
 import porebench.record.Wording;
 
@@ -74,8 +73,7 @@ final class EntryModel {
             problems.add(Problem.error(CalibrationField.ID.field(), "book.already-there", texts.get("record"), id));
         }
         read.calibration()
-                .ifPresent(made ->
-                        problems.addAll(Wording.ofForm(made, base.map(Version::value), new Namesakes(desk.book()))));
+                .ifPresent(made -> problems.addAll(Wording.ofForm(made, base.map(Version::value), desk.names())));
         return new CalibrationReading(
                 Problem.anyError(problems) ? Optional.empty() : read.calibration(),
                 read.results(),

@@ -15,7 +15,6 @@ import porebench.method.profile.Profiles;
 import porebench.record.Draft;
 import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
-import porebench.record.Namesakes;
 import porebench.record.Source;
 import porebench.record.Version;
 import porebench.record.Wording;
@@ -65,9 +64,7 @@ final class MixModel {
         MixReading read = MixReader.read(history.draft(), numbers, texts);
         List<Problem> all = new ArrayList<>(read.problems());
         all.addAll(againstTheBook());
-        read.mix()
-                .ifPresent(
-                        mix -> all.addAll(Wording.ofForm(mix, base.map(Version::value), new Namesakes(desk.book()))));
+        read.mix().ifPresent(mix -> all.addAll(Wording.ofForm(mix, base.map(Version::value), desk.names())));
         return new MixReading(Problem.anyError(all) ? Optional.empty() : read.mix(), read.figures(), all);
     }
 

@@ -12,7 +12,6 @@ import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.record.Draft;
 import porebench.record.Kept;
-import porebench.record.Namesakes;
 import porebench.record.Version;
 import porebench.record.Wording;
 
@@ -53,7 +52,7 @@ abstract class RecordModel<T extends Kept, D> {
         }
         T record = answer.value().get();
         List<Problem> problems = new ArrayList<>(answer.problems());
-        problems.addAll(Wording.ofForm(record, base.map(Version::value), new Namesakes(desk.book())));
+        problems.addAll(Wording.ofForm(record, base.map(Version::value), desk.names()));
         return Problem.anyError(problems) ? Answer.refused(problems) : Answer.of(record, problems);
     }
 

@@ -27,7 +27,6 @@ import porebench.record.JudgedTrial;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
-import porebench.record.Namesakes;
 import porebench.record.RecordKind;
 import porebench.record.Trial;
 import porebench.record.Version;
@@ -55,13 +54,11 @@ final class EntryModel {
     private Optional<Version<Trial>> correcting = Optional.empty();
     private Optional<TrialField> focused = Optional.empty();
     private boolean attempted;
-    private Namesakes names;
 
     EntryModel(DeskModel desk, DeterminationsModel determinations, Texts texts) {
         this.desk = desk;
         this.determinations = determinations;
         this.texts = texts;
-        this.names = new Namesakes(desk.book());
         this.history = new History<>(defaults());
     }
 
@@ -85,7 +82,6 @@ final class EntryModel {
     void startNew() {
         correcting = Optional.empty();
         attempted = false;
-        names = new Namesakes(desk.book());
         history.restart(defaults());
     }
 
@@ -282,7 +278,7 @@ final class EntryModel {
                         .trial(reader.readings(type(), bowl), testedAt)));
         Optional<TrialFactor> figures = trial.flatMap(this::judge);
         problems.addAll(reader.problems());
-        trial.ifPresent(made -> problems.addAll(Wording.ofForm(made, correcting.map(Version::value), names)));
+        trial.ifPresent(made -> problems.addAll(Wording.ofForm(made, correcting.map(Version::value), desk.names())));
         if (testedAt.isPresent()) {
             trial.ifPresent(made -> problems.addAll(determinations.checkCompany(made)));
         }
