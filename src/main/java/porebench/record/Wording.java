@@ -29,7 +29,9 @@ public final class Wording {
         /** The name of a trial, a determination or a calibration begins with that of its mix or meter. */
         LONG_NAME(100, Glyphs::inName),
         LINE(200, Glyphs::inLine),
-        NOTE(4000, Glyphs::inNote);
+        NOTE(4000, Glyphs::inNote),
+        /** A file with its folders: as long as file systems let it be, with what stands before it. */
+        PLACE(5000, Glyphs::inLine);
 
         private final int longest;
         private final IntFunction<Optional<Glyphs.Unseen>> fault;
@@ -38,7 +40,27 @@ public final class Wording {
             this.longest = longest;
             this.fault = fault;
         }
+
+        /** Returns the length of a text that is too long. */
+        private Optional<Integer> length(String text) {
+            return Optional.of(text.codePointCount(0, text.length())).filter(length -> length > longest);
+        }
+
+        /** Returns the first character of a text that may not stand in it. */
+        private Optional<Unseen> unseen(String text) {
+            int[] characters = text.codePoints().toArray();
+            for (int at = 0; at < characters.length; at++) {
+                Optional<Glyphs.Unseen> found = fault.apply(characters[at]);
+                if (found.isPresent()) {
+                    return Optional.of(new Unseen(found.get(), characters[at], at + 1));
+                }
+            }
+            return Optional.empty();
+        }
     }
+
+    /** A character that may not stand in a text, and its place, counted from 1. */
+    private record Unseen(Glyphs.Unseen fault, int character, int place) {}
 
     /** Returns what is wrong with the texts of a record, under the fields of its form; empty when nothing is. */
     public static List<Problem> check(Kept record) {
@@ -73,10 +95,24 @@ public final class Wording {
 
     /** Returns what is wrong with the name of the person who keeps something and the reason, if anything is. */
     public static List<Problem> checkStamp(String who, String why) {
-        Wording wording = new Wording(new Laboratory(who.isBlank() ? "?" : who, ""));
-        wording.text("who", "text-person", Form.LINE, who);
-        wording.text("why", "text-reason", Form.NOTE, why);
-        return List.copyOf(wording.problems);
+        List<Problem> problems = new ArrayList<>();
+        stamp(problems, "who", "text-person", Form.LINE, who);
+        stamp(problems, "why", "text-reason", Form.NOTE, why);
+        return problems;
+    }
+
+    private static void stamp(List<Problem> problems, String field, String word, Form form, String text) {
+        form.length(text)
+                .ifPresent(length -> problems.add(
+                        Problem.error(field, "stamp.too-long", new Problem.Word(word), length, form.longest)));
+        form.unseen(text)
+                .ifPresent(unseen -> problems.add(Problem.error(
+                        field,
+                        "stamp.unseen",
+                        new Problem.Word(word),
+                        new Problem.Word(unseen.fault().word()),
+                        Glyphs.code(unseen.character()),
+                        unseen.place())));
     }
 
     /**
@@ -195,7 +231,7 @@ public final class Wording {
 
     private void print(CardPrint print) {
         text("paper", "text-paper", Form.LINE, print.paper());
-        text("destination", "text-destination", Form.LINE, print.destination());
+        text("destination", "text-destination", Form.PLACE, print.destination());
     }
 
     /** Returns the record's name as a message quotes it. */
@@ -207,33 +243,24 @@ public final class Wording {
     }
 
     private void text(String field, String word, Form form, String text) {
-        int length = text.codePointCount(0, text.length());
-        if (length > form.longest) {
-            problems.add(Problem.error(
-                    field,
-                    "text.too-long",
-                    record.kind().word(),
-                    named(),
-                    new Problem.Word(word),
-                    length,
-                    form.longest));
-        }
-        int place = 0;
-        for (int character : text.codePoints().toArray()) {
-            place++;
-            Optional<Glyphs.Unseen> fault = form.fault.apply(character);
-            if (fault.isPresent()) {
-                problems.add(Problem.error(
+        form.length(text)
+                .ifPresent(length -> problems.add(Problem.error(
+                        field,
+                        "text.too-long",
+                        record.kind().word(),
+                        named(),
+                        new Problem.Word(word),
+                        length,
+                        form.longest)));
+        form.unseen(text)
+                .ifPresent(unseen -> problems.add(Problem.error(
                         field,
                         "text.unseen",
                         record.kind().word(),
                         named(),
                         new Problem.Word(word),
-                        new Problem.Word(fault.get().word()),
-                        Glyphs.code(character),
-                        place));
-                return;
-            }
-        }
+                        new Problem.Word(unseen.fault().word()),
+                        Glyphs.code(unseen.character()),
+                        unseen.place())));
     }
 }

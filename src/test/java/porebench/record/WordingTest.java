@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -19,6 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import porebench.method.MeterType;
 import porebench.method.Place;
 import porebench.method.Problem;
+import porebench.method.ProblemText;
 import porebench.method.Role;
 import porebench.store.Books;
 
@@ -168,8 +170,24 @@ class WordingTest {
         assertThat(bench.book.keep(drafts, "R. Vale", "new\u0007"))
                 .extracting(Problem::field)
                 .containsExactly("why");
+        assertThat(Books.codes(bench.book.keep(drafts, "R".repeat(201), "new"))).containsExactly("stamp.too-long");
         assertThat(bench.book.latest(Source.class, "S-9")).isEmpty();
-        assertThat(bench.book.keep(drafts, "R. Vale", "two\nlines")).isEmpty();
+        assertThat(bench.book.keep(drafts, "R".repeat(200), "two\nlines")).isEmpty();
+        assertThat(ProblemText.in(Locale.ENGLISH)
+                        .say(Wording.checkStamp("R. Vale\u202E", "").get(0)))
+                .isEqualTo(
+                        "The name of the person holds a mark that turns the direction of writing (U+202E) at place 8."
+                                + " Type it again without it.");
+    }
+
+    /** A path may have 4096 characters on Linux (PATH_MAX, from memory), and words stand before it. */
+    @Test
+    void aCardMayBeSavedDeepInItsFolders() {
+        String path = "/" + "deep/".repeat(819);
+        assertThat(path).hasSize(4096);
+        CardPrint print = new CardPrint(new MixId("M-1"), 1, 1, "A6", CardPrint.toFile(Path.of(path), true));
+        assertThat(Wording.check(print)).isEmpty();
+        assertThat(Wording.check(print.notReleased())).isEmpty();
     }
 
     @ParameterizedTest
