@@ -68,7 +68,7 @@ class DeskModelTest {
     }
 
     private LabBook book() {
-        LabBook book = Books.SHELF.create(folder.resolve("book.porebench"));
+        LabBook book = Books.fresh(folder.resolve("book.porebench"));
         Books.keep(
                 book,
                 Samples.source("S-1", Role.FINE, "1"),
@@ -90,7 +90,7 @@ class DeskModelTest {
         assertThat(desk.keep(List.of(Draft.of(Samples.source("S-3", Role.FINE, "1"))), "new"))
                 .isEmpty();
         assertThat(desk.names().look(Samples.source("s-3", Role.FINE, "1"))).isPresent();
-        desk.turnTo(Books.SHELF.create(folder.resolve("other.porebench")));
+        desk.turnTo(Books.fresh(folder.resolve("other.porebench")));
         assertThat(desk.names().look(Samples.source("s-1", Role.FINE, "1"))).isEmpty();
         desk.book().close();
     }

@@ -47,7 +47,7 @@ class TrainingExportTest {
 
     @BeforeEach
     void begin() {
-        book = Books.SHELF.create(folder.resolve("training.porebench"));
+        book = Books.fresh(folder.resolve("training.porebench"));
         Books.keep(
                 book,
                 TRAINING,
@@ -127,7 +127,7 @@ class TrainingExportTest {
         Intake.Result again = Intake.check(book, incoming);
         assertThat(again.drafts()).isEmpty();
         assertThat(again.problems()).noneMatch(Problem::isError);
-        try (LabBook real = Books.SHELF.create(folder.resolve("real.porebench"))) {
+        try (LabBook real = Books.fresh(folder.resolve("real.porebench"))) {
             incoming.removeIf(one -> one.value() instanceof Laboratory);
             Books.keep(real, new Laboratory("Tarnwick Materials Laboratory", "4 Kiln Road"));
             Intake.Result refused = Intake.check(real, incoming);
@@ -154,7 +154,7 @@ class TrainingExportTest {
 
     @Test
     void aRealBooksFilesHaveNoColumnForIt() throws IOException {
-        try (LabBook real = Books.SHELF.create(folder.resolve("real.porebench"))) {
+        try (LabBook real = Books.fresh(folder.resolve("real.porebench"))) {
             Books.keep(real, Samples.laboratory(), Samples.meter("B-1", MeterType.B));
             for (Path file : exported(real, "real")) {
                 for (CsvRows.Raw row : rows(file)) {

@@ -20,7 +20,7 @@ final class Bench implements AutoCloseable {
     final LabBook book;
 
     Bench(Path folder) {
-        book = Books.SHELF.create(folder.resolve("book.porebench"));
+        book = Books.fresh(folder.resolve("book.porebench"));
         Books.keep(
                 book,
                 Samples.source("S-1", Role.FINE, "Ledge 1"),

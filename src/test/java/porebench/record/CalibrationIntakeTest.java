@@ -29,7 +29,7 @@ class CalibrationIntakeTest {
 
     @BeforeEach
     void begin() {
-        book = Books.SHELF.create(folder.resolve("book.porebench"));
+        book = Books.fresh(folder.resolve("book.porebench"));
         Books.keep(book, Samples.meter("B-1", MeterType.B), Samples.meter("A-1", MeterType.A));
     }
 

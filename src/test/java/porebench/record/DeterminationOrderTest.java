@@ -25,7 +25,7 @@ class DeterminationOrderTest {
 
     @Test
     void theTenthOfADayStandsBehindTheSecond() {
-        try (LabBook book = Books.SHELF.create(folder.resolve("book.porebench"))) {
+        try (LabBook book = Books.fresh(folder.resolve("book.porebench"))) {
             Books.keep(
                     book,
                     Samples.source("S-1", Role.FINE, "Ledge 1"),

@@ -27,7 +27,7 @@ class TrainingTest {
 
     @BeforeEach
     void begin() {
-        book = Books.SHELF.create(folder.resolve("book.porebench"));
+        book = Books.fresh(folder.resolve("book.porebench"));
         Books.keep(
                 book,
                 Samples.meter("B-1", MeterType.B),

@@ -2,6 +2,9 @@ package porebench.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -12,6 +15,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import porebench.method.Problem;
 import porebench.record.Draft;
 import porebench.record.Kept;
@@ -23,7 +27,28 @@ public final class Books {
     public static final Clock CLOCK = Clock.fixed(NOON.plusNanos(456_789), ZoneOffset.UTC);
     public static final SqliteShelf SHELF = new SqliteShelf(CLOCK);
 
+    private static @Nullable Path emptyBook;
+
     private Books() {}
+
+    /**
+     * Opens a new, empty lab book at a place: a copy of one that was made earlier in this run, for tests that are not about
+     * making one. Making takes some ten times as long, and all copies share one identity.
+     */
+    public static synchronized LabBook fresh(Path file) {
+        try {
+            if (emptyBook == null) {
+                Path made = Files.createTempDirectory("empty-book").resolve("empty.porebench");
+                SHELF.create(made).close();
+                made.toFile().deleteOnExit();
+                emptyBook = made;
+            }
+            Files.copy(emptyBook, file);
+            return SHELF.open(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 
     /** Keeps new records, which must succeed. */
     public static void keep(LabBook book, Kept... values) {

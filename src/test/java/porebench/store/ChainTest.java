@@ -34,7 +34,7 @@ class ChainTest {
     @BeforeEach
     void begin() {
         file = folder.resolve("book.porebench");
-        try (LabBook book = Books.SHELF.create(file)) {
+        try (LabBook book = Books.fresh(file)) {
             Books.keep(book, Samples.full());
         }
     }
@@ -212,7 +212,7 @@ class ChainTest {
             assertThat(book.head().entries()).isEqualTo(11);
             assertThat(book.head().shortHash()).isNotEqualTo(hashes.get(9).substring(0, 16));
         }
-        try (LabBook empty = Books.SHELF.create(folder.resolve("empty.porebench"))) {
+        try (LabBook empty = Books.fresh(folder.resolve("empty.porebench"))) {
             assertThat(empty.head()).isEqualTo(Head.EMPTY);
         }
     }

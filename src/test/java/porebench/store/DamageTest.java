@@ -48,7 +48,7 @@ class DamageTest {
     @BeforeEach
     void begin() throws IOException {
         file = folder.resolve("book.porebench");
-        try (LabBook book = Books.SHELF.create(file)) {
+        try (LabBook book = Books.fresh(file)) {
             Books.keep(book, Samples.full());
             List<Kept> more = new ArrayList<>();
             for (int number = 1; number <= 120; number++) {

@@ -52,7 +52,7 @@ class KeepingTest {
     @BeforeEach
     void begin() {
         file = folder.resolve("book.porebench");
-        book = Books.SHELF.create(file);
+        book = Books.fresh(file);
     }
 
     @AfterEach

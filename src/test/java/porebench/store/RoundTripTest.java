@@ -49,7 +49,7 @@ class RoundTripTest {
         Path file = folder.resolve("book.porebench");
         List<Kept> kept = new ArrayList<>(Samples.bare());
         kept.addAll(Samples.full().stream().skip(2).toList());
-        try (LabBook book = Books.SHELF.create(file)) {
+        try (LabBook book = Books.fresh(file)) {
             Books.keep(book, kept);
         }
         try (LabBook book = Books.SHELF.open(file)) {
@@ -102,7 +102,7 @@ class RoundTripTest {
                 "Dial", "Meter B", LocalDate.of(2026, 3, 1), "0.00", "5.05", "10.10"));
         kept.add(SampleCalibrations.bowlCalibration("Bowl", "Meter B", LocalDate.of(2026, 3, 1), "11.207"));
         Path file = folder.resolve("book.porebench");
-        try (LabBook book = Books.SHELF.create(file)) {
+        try (LabBook book = Books.fresh(file)) {
             Books.keep(book, kept);
         }
         try (LabBook book = Books.SHELF.open(file)) {

@@ -47,7 +47,7 @@ class FactorModelTest {
 
     @BeforeEach
     void open() {
-        book = Books.SHELF.create(folder.resolve("book.porebench"));
+        book = Books.fresh(folder.resolve("book.porebench"));
         Books.keep(
                 book,
                 Samples.source("S-1", Role.FINE, "1"),

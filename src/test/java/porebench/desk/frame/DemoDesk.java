@@ -1,5 +1,8 @@
 package porebench.desk.frame;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -7,6 +10,7 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import porebench.desk.DeskModel;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.Settings;
@@ -23,6 +27,8 @@ import porebench.store.SqliteShelf;
 final class DemoDesk {
     /** On this day all states of a factor are to be seen. */
     static final Clock DAY = Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC);
+
+    private static @Nullable Path filledBook;
 
     final ScriptedAsker asker = new ScriptedAsker();
     final Path file;
@@ -59,10 +65,27 @@ final class DemoDesk {
 
     /** Makes the demo lab book in a folder, the window in a language. */
     static DemoDesk filled(Path folder, Locale locale) {
-        DemoDesk demo = empty(folder, locale);
-        new DemoLaboratory().fill(demo.desk.book());
-        demo.desk.refresh();
-        return demo;
+        SqliteShelf shelf = new SqliteShelf(DAY);
+        Path file = folder.resolve("demo.porebench");
+        copyFilledBook(file);
+        return new DemoDesk(file, GuardedBook.shelf(shelf).open(file), shelf, locale);
+    }
+
+    /** Lays a copy of the filled demo lab book at a place; it is filled once in a run of the tests. */
+    private static synchronized void copyFilledBook(Path file) {
+        try {
+            if (filledBook == null) {
+                Path made = Files.createTempDirectory("demo-book").resolve("demo.porebench");
+                try (LabBook book = new SqliteShelf(DAY).create(made)) {
+                    new DemoLaboratory().fill(book);
+                }
+                made.toFile().deleteOnExit();
+                filledBook = made;
+            }
+            Files.copy(filledBook, file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** Makes an empty lab book in a folder. */

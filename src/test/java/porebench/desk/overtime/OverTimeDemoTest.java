@@ -26,7 +26,7 @@ class OverTimeDemoTest {
 
     @BeforeEach
     void open() {
-        book = Books.SHELF.create(folder.resolve("demo.porebench"));
+        book = Books.fresh(folder.resolve("demo.porebench"));
         new DemoLaboratory().fill(book);
         model = new OverTimeModel(new OverTimeDesk().deskOn(book));
     }

@@ -45,7 +45,7 @@ class CardHandoutTest {
 
     @BeforeEach
     void begin() {
-        book = Books.SHELF.create(folder.resolve("book.porebench"));
+        book = Books.fresh(folder.resolve("book.porebench"));
         Books.keep(
                 book,
                 Samples.source("S-1", Role.FINE, "1"),
