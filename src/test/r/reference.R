@@ -1,7 +1,7 @@
 # Computes anew, in R, the figures of src/test/resources/reference/ that were computed and not printed by somebody, and
 # accounts for every cell of those files: checked, given (what the figures are computed from), or not checked and why.
 # Run from the project's folder: Rscript src/test/r/reference.R [part.R ...]
-# Needs R 4.2 and lme4. Ends with status 1 when a figure is off by more than its share, when a cell of a computed file is
+# Needs R 4.2, lme4 and limma. Ends with status 1 when a figure is off by more than its share, when a cell of a computed file is
 # not accounted for, or when anything cannot be computed.
 
 options(warn = 2)
