@@ -184,6 +184,7 @@ final class BudgetCommand extends OneCommand {
                 reading.doubleValue(),
                 readingMeter == null ? Optional.empty() : Optional.ofNullable(stories.get(readingMeter)),
                 at == null ? here().today() : at,
+                profile,
                 budget,
                 determination.summary().orElseThrow().reportedPercent().doubleValue(),
                 OptionalDouble.of(profile.factorRounding().step().doubleValue()))));

@@ -47,6 +47,8 @@ public enum FigureName {
     SCALE_TOP("scale-top", "% air", "1", "100"),
     /** Standard deviation of repeat trials by one operator, in % air. */
     REPEATABILITY("repeatability", "% air", "0.001", "5"),
+    /** Standard deviation of readings of one load by several operators, each on a meter of their own, in % air. */
+    FIELD_SCATTER("field-scatter", "% air", "0.01", "5"),
     /** Trials a determination should have at least. */
     LEAST_TRIALS("least-trials", "trials", "1", "20"),
     /** Half-width that the 95 % interval of the mean factor should have at most, in % air. */
@@ -78,7 +80,15 @@ public enum FigureName {
     /** Days before that date from which a calibration is shown as due. */
     CALIBRATION_NOTICE_DAYS("calibration-notice-days", "days", "0", "365"),
     /** Whether a meter is calibrated before each project. */
-    CALIBRATE_EACH_PROJECT("calibrate-each-project", List.of("yes", "no"));
+    CALIBRATE_EACH_PROJECT("calibrate-each-project", List.of("yes", "no")),
+    /** How far the measuring cylinder of the water may be wrong, in mL. */
+    CYLINDER_LIMIT("cylinder-limit", "mL", "0.01", "50"),
+    /** How far the balance may be wrong, in g. */
+    BALANCE_LIMIT("balance-limit", "g", "0.001", "100"),
+    /** How far the marks of a vessel graduated in % of the bowl may be wrong, in % of the bowl. */
+    VESSEL_LIMIT("vessel-limit", "% of the bowl", "0.001", "1"),
+    /** Whether trials and dial checks measure water with one cylinder, one balance or one vessel, each of its kind. */
+    ONE_MEASURE("one-measure", List.of("yes", "no"));
 
     private final String key;
     private final String unit;

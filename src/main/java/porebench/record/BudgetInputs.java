@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import porebench.method.FigureName;
 import porebench.method.MeterType;
 import porebench.method.Profile;
@@ -17,6 +18,7 @@ import porebench.method.budget.Dial;
 import porebench.method.budget.FactorInputs;
 import porebench.method.budget.FieldInputs;
 import porebench.method.budget.Omission;
+import porebench.method.budget.Origin;
 import porebench.method.budget.Sample;
 import porebench.method.budget.Water;
 import porebench.method.meter.BowlCalibration;
@@ -25,7 +27,6 @@ import porebench.method.trial.Corrections;
 import porebench.method.trial.Readings;
 import porebench.method.trial.Withdrawal;
 import porebench.quantity.Mass;
-import porebench.quantity.MassUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
 import porebench.statistics.Summary;
@@ -41,11 +42,15 @@ public final class BudgetInputs {
 
     private final List<JudgedTrial> trials;
     private final Map<MeterId, MeterStory> stories;
+    private final Profile profile;
+    private final MeasureLimits limits;
     private final Set<Omission> noted = EnumSet.noneOf(Omission.class);
 
-    private BudgetInputs(List<JudgedTrial> trials, Map<MeterId, MeterStory> stories) {
+    private BudgetInputs(List<JudgedTrial> trials, Map<MeterId, MeterStory> stories, Profile profile) {
         this.trials = trials;
         this.stories = stories;
+        this.profile = profile;
+        this.limits = new MeasureLimits(profile);
     }
 
     /** Returns what the evidence of a mix says for the budget of one of its determinations; empty when no trial counts. */
@@ -77,8 +82,8 @@ public final class BudgetInputs {
                 determination.trials().stream().filter(JudgedTrial::counts).toList();
         return counted.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new BudgetInputs(counted, stories)
-                        .inputs(determination.meterType(), divisionPercent, profile.number(FigureName.REPEATABILITY)));
+                : Optional.of(
+                        new BudgetInputs(counted, stories, profile).inputs(determination.meterType(), divisionPercent));
     }
 
     /**
@@ -87,6 +92,7 @@ public final class BudgetInputs {
      * @param readingPercent the reading, in % air
      * @param meter the meter it was read on; empty when it is not one of the laboratory's
      * @param day on which it was read
+     * @param profile whose scatter of field readings holds
      * @param factor the budget of the factor
      * @param factorPercent the factor as handed out, in % air
      * @param factorStepPercent the step to which it was rounded, in % air
@@ -95,6 +101,7 @@ public final class BudgetInputs {
             double readingPercent,
             Optional<MeterStory> meter,
             LocalDate day,
+            Profile profile,
             Budget factor,
             double factorPercent,
             OptionalDouble factorStepPercent) {
@@ -113,14 +120,14 @@ public final class BudgetInputs {
                 readingPercent,
                 division,
                 dial,
-                Optional.empty(),
+                profile.number(FigureName.FIELD_SCATTER),
                 factorPercent,
                 factor.combinedPercent(),
                 factor.effectiveDegreesOfFreedom(),
                 factorStepPercent);
     }
 
-    private FactorInputs inputs(MeterType type, double division, double repeatability) {
+    private FactorInputs inputs(MeterType type, double division) {
         Summary factors = Summary.of(trials.stream()
                 .mapToDouble(one -> one.factorPercent().orElseThrow())
                 .toArray());
@@ -140,7 +147,7 @@ public final class BudgetInputs {
                 bowl,
                 isTypeA ? Optional.empty() : Optional.of(water(bowl)),
                 sample(),
-                repeatability,
+                profile.number(FigureName.REPEATABILITY),
                 noted);
     }
 
@@ -259,10 +266,12 @@ public final class BudgetInputs {
         double limitMillilitres = 0;
         double sharePercent = 0;
         double stepPercent = 0;
+        boolean isAssumed = false;
         for (JudgedTrial one : trials) {
             Withdrawal withdrawal = one.trial().value().readings().withdrawal().orElseThrow();
             double percent = one.figures().withdrawnPercent().orElseThrow() / trials.size();
             double step = withdrawal.number().ulp().doubleValue();
+            isAssumed |= limits.origin(withdrawal.unit()) == Origin.ASSUMED;
             switch (withdrawal.unit()) {
                 case PERCENT -> {
                     sharePercent += percent;
@@ -272,11 +281,7 @@ public final class BudgetInputs {
                 case MILLILITRE, GRAM -> {
                     volumePercent += percent;
                     stepMillilitres = Math.max(stepMillilitres, step);
-                    limitMillilitres = Math.max(
-                            limitMillilitres,
-                            withdrawal.unit() == Withdrawal.Unit.GRAM
-                                    ? Water.BALANCE_LIMIT_GRAMS
-                                    : Water.CYLINDER_LIMIT_MILLILITRES);
+                    limitMillilitres = Math.max(limitMillilitres, limits.of(withdrawal.unit()));
                 }
             }
         }
@@ -286,32 +291,34 @@ public final class BudgetInputs {
                 limitMillilitres,
                 sharePercent,
                 stepPercent,
-                sharePercent == 0 ? 0 : Water.VESSEL_LIMIT_PERCENT);
+                sharePercent == 0 ? 0 : limits.of(Withdrawal.Unit.PERCENT),
+                isAssumed ? Origin.ASSUMED : Origin.LABORATORY);
     }
 
+    /** All masses of a trial are weighed on one balance: its error is the same in each and adds up, the digits' do not. */
     private Optional<Sample> sample() {
         double kilograms = 0;
         double variance = 0;
         for (JudgedTrial one : trials) {
             Readings readings = one.trial().value().readings();
-            double own = 0;
-            double ownVariance = 0;
-            for (Optional<Typed<Mass>> mass : List.of(readings.fine(), readings.coarse())) {
-                own += mass.map(typed -> typed.value().kilograms()).orElse(0.0);
-                ownVariance += mass.map(BudgetInputs::weighingVariance).orElse(0.0);
-            }
+            List<Typed<Mass>> masses = Stream.of(readings.fine(), readings.coarse())
+                    .flatMap(Optional::stream)
+                    .toList();
+            double own = masses.stream()
+                    .mapToDouble(mass -> mass.value().kilograms())
+                    .sum();
             if (own <= 0) {
                 return Optional.empty();
             }
             kilograms += own / trials.size();
-            variance = Math.max(variance, ownVariance);
+            double steps = masses.stream()
+                    .mapToDouble(mass ->
+                            mass.unit().of(mass.number().ulp().doubleValue()).kilograms())
+                    .map(step -> step * step / 12)
+                    .sum();
+            double limit = masses.size() * limits.balance().kilograms();
+            variance = Math.max(variance, steps + limit * limit / 3);
         }
-        return Optional.of(new Sample(kilograms, Math.sqrt(variance)));
-    }
-
-    private static double weighingVariance(Typed<Mass> typed) {
-        double step = typed.unit().of(typed.number().ulp().doubleValue()).kilograms();
-        double limit = Mass.of(Water.BALANCE_LIMIT_GRAMS, MassUnit.GRAM).kilograms();
-        return step * step / 12 + limit * limit / 3;
+        return Optional.of(new Sample(kilograms, Math.sqrt(variance), limits.balanceOrigin()));
     }
 }

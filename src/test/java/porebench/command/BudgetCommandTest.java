@@ -59,7 +59,7 @@ class BudgetCommandTest {
     /**
      * G 0.3, 0.4, 0.5 with 350 mL out of 7.00 L. In % air: scatter 0.1 / sqrt(3) = 0.057735 with 2 degrees of freedom; reading 0.1 /
      * sqrt(12) = 0.028868; bowl 0.01 L / sqrt(12) x 5 / 7 = 0.0020620; water 1 mL / sqrt(12) / 70 = 0.0041239; cylinder 2.5 mL /
-     * sqrt(3) / 70 = 0.0206197; sample of 4.9 and 7.35 kg, sqrt((0.1^2 + 0.01^2) / 12 + 2 x 0.001^2 / 3) x 0.4 / 12.25 = 0.0009477.
+     * sqrt(3) / 70 = 0.0206197; sample of 4.9 and 7.35 kg, sqrt((0.1^2 + 0.01^2) / 12 + 0.002^2 / 3) x 0.4 / 12.25 = 0.0009481.
      * Squares: 33.3333, 8.3333, 0.0425, 0.1701, 4.2517, 0.0090 e-4, together 46.1399e-4: combined 0.067926; effective 0.067926^4 /
      * (0.057735^4 / 2) = 3.832, where t is between 2.776 and 3.182, of 4 and 3.
      */
@@ -84,7 +84,7 @@ class BudgetCommandTest {
         assertThat(number(line(json, "water-measure").get("standardUncertainty")))
                 .isEqualTo(2.5 / Math.sqrt(3), within(1e-12));
         assertThat(line(json, "water-measure")).containsEntry("origin", "assumed");
-        assertThat(number(line(json, "sample").get("contributionPercent"))).isEqualTo(0.0009477, within(1e-7));
+        assertThat(number(line(json, "sample").get("contributionPercent"))).isEqualTo(0.0009481, within(1e-7));
         assertThat(number(json.get("combined"))).isEqualTo(0.067926, within(1e-6));
         assertThat(number(json.get("effectiveDegreesOfFreedom"))).isEqualTo(3.832, within(1e-3));
         double expanded = number(json.get("expanded"));
@@ -132,12 +132,15 @@ class BudgetCommandTest {
         assertThat(number(field.get("airPercent"))).isEqualTo(5.8, within(1e-12));
         assertThat(number(line(field, "factor").get("standardUncertainty"))).isEqualTo(0.067926, within(1e-6));
         assertThat(number(line(field, "rounding").get("standardUncertainty"))).isEqualTo(0.028868, within(1e-6));
-        assertThat(number(field.get("combined"))).isEqualTo(Math.sqrt(0.00461399 + 2 * 0.01 / 12), within(1e-6));
-        assertThat(said.codes()).contains("budget.field-scatter", "budget.field-dial");
+        assertThat(number(field.get("combined")))
+                .isEqualTo(Math.sqrt(0.00461399 + 2 * 0.01 / 12 + 0.28 * 0.28), within(1e-6));
+        assertThat(line(field, "field-scatter")).containsEntry("origin", "profile");
+        assertThat(said.codes()).contains("budget.field-dial");
         String out = new Terminal(folder)
                 .run("budget", "--trials", "trials.csv", "--mix-id", "M-1", "--draws", "2000", "--reading", "6.2")
                 .out();
-        assertThat(out).contains("Air = 5.800 %", "rounding of the factor", "the largest part is factor G");
+        assertThat(out)
+                .contains("Air = 5.800 %", "rounding of the factor", "the largest part is scatter of field readings");
     }
 
     @Test

@@ -55,6 +55,7 @@ class FigureNameTest {
         "WITHDRAWAL_TOLERANCE, 0.1, 10, 0, 11",
         "SCALE_TOP, 1, 100, 0.9, 101",
         "REPEATABILITY, 0.001, 5, 0, 5.1",
+        "FIELD_SCATTER, 0.01, 5, 0.009, 5.1",
         "LEAST_TRIALS, 1, 20, 0, 21",
         "HALF_WIDTH, 0.001, 1, 0, 1.1",
         "RECHECK_MONTHS, 1, 120, 0, 121",
@@ -69,7 +70,10 @@ class FigureNameTest {
         "CHAMBER_DRIFT, 0.1, 20, 0, 21",
         "CALIBRATION_MONTHS, 1, 120, 0, 121",
         "BOWL_MONTHS, 1, 120, 0, 121",
-        "CALIBRATION_NOTICE_DAYS, 0, 365, -1, 366"
+        "CALIBRATION_NOTICE_DAYS, 0, 365, -1, 366",
+        "CYLINDER_LIMIT, 0.01, 50, 0, 51",
+        "BALANCE_LIMIT, 0.001, 100, 0, 101",
+        "VESSEL_LIMIT, 0.001, 1, 0, 1.1"
     })
     void takesItsBoundsAndNothingBeyond(FigureName name, String low, String high, String below, String above) {
         assertThat(name.check(low)).isEmpty();

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.MeterType;
+import porebench.method.Profile;
 import porebench.method.budget.Budget;
 import porebench.method.budget.Dial;
 import porebench.method.budget.FactorBudget;
@@ -99,7 +100,7 @@ class BudgetInputsTest {
         Water water = inputs.water().orElseThrow();
         assertThat(water.sharePercent()).isEqualTo(5, within(1e-12));
         assertThat(water.stepPercent()).isEqualTo(0.1);
-        assertThat(water.limitPercent()).isEqualTo(Water.VESSEL_LIMIT_PERCENT);
+        assertThat(water.limitPercent()).isEqualTo(0.05);
         assertThat(water.millilitres()).isZero();
         assertThat(inputs.sample()).isEmpty();
         Budget budget = FactorBudget.of(inputs);
@@ -190,12 +191,11 @@ class BudgetInputsTest {
         // 352.5 mL and 352 g at 998.207 kg/m3, 352.632 mL.
         assertThat(water.millilitres()).isEqualTo(352.566, within(0.001));
         assertThat(water.stepMillilitres()).isEqualTo(1);
-        assertThat(water.limitMillilitres()).isEqualTo(Water.CYLINDER_LIMIT_MILLILITRES);
+        assertThat(water.limitMillilitres()).isEqualTo(2.5);
         Sample sample = inputs.sample().orElseThrow();
         assertThat(sample.kilograms()).isEqualTo(12.26, within(1e-9));
-        // Twice 0.01^2 / 12 of the digits and 0.001^2 / 3 of the balance.
-        assertThat(sample.standardUncertaintyKilograms())
-                .isEqualTo(Math.sqrt(2 * (1e-4 / 12 + 1e-6 / 3)), within(1e-9));
+        // Twice 0.01^2 / 12 of the digits; the balance weighs both masses with one error: (2 x 0.001)^2 / 3.
+        assertThat(sample.standardUncertaintyKilograms()).isEqualTo(Math.sqrt(2 * 1e-4 / 12 + 4e-6 / 3), within(1e-9));
         Budget budget = FactorBudget.of(inputs);
         assertThat(budget.valuePercent()).isEqualTo(inputs.factors().mean(), within(1e-9));
         assertThat(budget.lines()).extracting(line -> line.part()).contains(Part.BOWL, Part.SAMPLE);
@@ -252,13 +252,24 @@ class BudgetInputsTest {
         Books.keep(bench.book, SampleCalibrations.dialCalibration("C-2", "B-1", DAY, "0.00", "5.05", "10.10"));
         Budget factor = FactorBudget.of(inputs());
         MeterStory story = bench.evidence().stories().get(new MeterId("B-1"));
-        FieldInputs field = BudgetInputs.field(6.06, Optional.of(story), DAY, factor, 0.4, OptionalDouble.of(0.1));
+        Profile profile = bench.evidence().profile();
+        FieldInputs field =
+                BudgetInputs.field(6.06, Optional.of(story), DAY, profile, factor, 0.4, OptionalDouble.of(0.1));
         assertThat(field.dial().orElseThrow().correctionPercent()).isEqualTo(-0.06, within(1e-9));
+        // C231, multi-operator, recalled.
+        assertThat(field.scatterPercent()).isEqualTo(0.28);
         assertThat(field.factorUncertaintyPercent()).isEqualTo(factor.combinedPercent());
-        assertThat(BudgetInputs.field(6.06, Optional.of(story), DAY.minusDays(1), factor, 0.4, OptionalDouble.empty())
+        assertThat(BudgetInputs.field(
+                                6.06,
+                                Optional.of(story),
+                                DAY.minusDays(1),
+                                profile,
+                                factor,
+                                0.4,
+                                OptionalDouble.empty())
                         .dial())
                 .isEmpty();
-        assertThat(BudgetInputs.field(6.06, Optional.empty(), DAY, factor, 0.4, OptionalDouble.empty())
+        assertThat(BudgetInputs.field(6.06, Optional.empty(), DAY, profile, factor, 0.4, OptionalDouble.empty())
                         .divisionPercent())
                 .isEqualTo(JudgedDetermination.USUAL_DIVISION_PERCENT);
     }

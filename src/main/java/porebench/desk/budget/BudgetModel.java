@@ -142,6 +142,7 @@ final class BudgetModel {
                         number.doubleValue(),
                         meter().flatMap(this::story),
                         desk.tools().today(),
+                        desk.evidence().orElseThrow().profile(),
                         factor.budget(),
                         summary.reportedPercent().doubleValue(),
                         step())))));

@@ -75,6 +75,7 @@ final class BudgetWords {
     /** What has no value of its own, as scatter about the mean, stands at nothing. */
     private String value(BudgetLine line) {
         boolean isDeviation = line.part() == Part.REPEATABILITY
+                || line.part() == Part.FIELD_SCATTER
                 || line.part() == Part.WATER_MEASURE
                 || line.part() == Part.SHARE_MEASURE;
         return isDeviation

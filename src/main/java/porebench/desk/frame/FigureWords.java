@@ -12,7 +12,7 @@ import porebench.method.Problem;
 
 /** The figures of a profile as a person of one language reads and types them; they are kept with a point and English words. */
 final class FigureWords {
-    private static final Set<String> SYMBOLS = Set.of("L", "%", "min", "m");
+    private static final Set<String> SYMBOLS = Set.of("L", "%", "min", "m", "mL", "g");
 
     private final Texts texts;
     private final char decimalSign;

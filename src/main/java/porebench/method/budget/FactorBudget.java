@@ -172,12 +172,12 @@ public final class FactorBudget {
         if (water.hasVolume()) {
             lines.add(BudgetLine.stepped(
                     Part.WATER, water.millilitres(), water.stepMillilitres(), perMillilitre, Origin.DIGITS));
-            lines.add(
-                    BudgetLine.limited(Part.WATER_MEASURE, 0, water.limitMillilitres(), perMillilitre, Origin.ASSUMED));
+            lines.add(BudgetLine.limited(
+                    Part.WATER_MEASURE, 0, water.limitMillilitres(), perMillilitre, water.limitOrigin()));
         }
         if (water.hasShare()) {
             lines.add(BudgetLine.stepped(Part.SHARE, water.sharePercent(), water.stepPercent(), -1, Origin.DIGITS));
-            lines.add(BudgetLine.limited(Part.SHARE_MEASURE, 0, water.limitPercent(), -1, Origin.ASSUMED));
+            lines.add(BudgetLine.limited(Part.SHARE_MEASURE, 0, water.limitPercent(), -1, water.limitOrigin()));
         }
     }
 
@@ -192,6 +192,6 @@ public final class FactorBudget {
                         sample.standardUncertaintyKilograms(),
                         -inputs.factors().mean() / sample.kilograms(),
                         Double.POSITIVE_INFINITY,
-                        Origin.ASSUMED)));
+                        sample.origin())));
     }
 }

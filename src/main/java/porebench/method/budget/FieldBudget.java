@@ -8,8 +8,10 @@ import java.util.Set;
 /**
  * The uncertainty budget of the air content of a load: the field reading, corrected along the dial of its meter, less G.
  *
- * <p>Air = A + c - G; every sensitivity is 1 or -1. Reading and factor count as independent: where both come from the same
- * dial, part of its error cancels, and the budget is rather too wide than too narrow.
+ * <p>Air = A + c - G; every sensitivity is 1 or -1. How readings of one load scatter among operators and meters is a figure of
+ * the profile: one reading cannot tell. That figure holds part of the division and of the dials too, so that the budget is
+ * rather too wide than too narrow. Reading and factor count as independent: where both come from the same dial, part of its
+ * error cancels.
  *
  * <p>Source: JCGM 100:2008, clause 5 (recalled); the model is the method's own formula (ASTM C231, air content, recalled).
  * Differences from the source: none.
@@ -21,16 +23,8 @@ public final class FieldBudget {
     public static Budget of(FieldInputs inputs) {
         List<BudgetLine> lines = new ArrayList<>();
         Set<Omission> omissions = EnumSet.noneOf(Omission.class);
-        inputs.scatter()
-                .ifPresentOrElse(
-                        scatter -> lines.add(BudgetLine.known(
-                                Part.REPEATABILITY,
-                                0,
-                                scatter.standardDeviationPercent() / Math.sqrt(scatter.count()),
-                                1,
-                                scatter.count() - 1.0,
-                                Origin.SCATTER)),
-                        () -> omissions.add(Omission.FIELD_SCATTER));
+        lines.add(BudgetLine.known(
+                Part.FIELD_SCATTER, 0, inputs.scatterPercent(), 1, Double.POSITIVE_INFINITY, Origin.PROFILE));
         lines.add(BudgetLine.stepped(
                 Part.READING, inputs.readingPercent(), inputs.divisionPercent(), 1, Origin.DIVISION));
         inputs.dial().ifPresentOrElse(dial -> lines.add(dial.line()), () -> omissions.add(Omission.FIELD_DIAL));

@@ -24,8 +24,6 @@ public enum Omission {
     NO_SCATTER("budget.no-scatter"),
     /** Trials were made on several meters, whose calibrations count as one. */
     SEVERAL_METERS("budget.several-meters"),
-    /** One field reading: nothing is known of how others of the same load would scatter. */
-    FIELD_SCATTER("budget.field-scatter"),
     /** The dial of the meter in the field was never checked, or is not known here. */
     FIELD_DIAL("budget.field-dial");
 

@@ -6,6 +6,8 @@ public enum Origin {
     SCATTER("scatter"),
     /** A figure of the profile, in place of readings. */
     PROFILE("profile"),
+    /** What the laboratory states in its own profile. */
+    LABORATORY("laboratory"),
     /** The division of a scale. */
     DIVISION("division"),
     /** The last digit that was written down. */

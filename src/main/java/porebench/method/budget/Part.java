@@ -2,8 +2,10 @@ package porebench.method.budget;
 
 /** What an uncertainty comes from. */
 public enum Part {
-    /** The scatter of the trials, or of readings of one load. */
+    /** The scatter of the trials. */
     REPEATABILITY("repeatability", "% air"),
+    /** How readings of one load scatter among operators and meters. */
+    FIELD_SCATTER("field-scatter", "% air"),
     /** The division of the scale that a reading lies within. */
     READING("reading", "% air"),
     /** Type A: the division that the reading after release lies within. */

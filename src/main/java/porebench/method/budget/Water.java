@@ -5,8 +5,8 @@ import porebench.quantity.Require;
 /**
  * The water withdrawn on a Type B meter: the mean of the trials, and how well it was measured.
  *
- * <p>The limits are assumptions about cylinder, balance and vessel, of which the lab book keeps nothing. They are named in
- * every budget.
+ * <p>The limits of cylinder, balance and vessel are figures of the profile: common practice, and then named as assumed in every
+ * budget, until a laboratory states its own.
  *
  * @param millilitres the volume, by cylinder or balance, in mL; 0 when none was measured so
  * @param stepMillilitres a step of the last digit written down, in mL
@@ -14,6 +14,7 @@ import porebench.quantity.Require;
  * @param sharePercent the water read off a vessel marked so, in % of the bowl; 0 when none was measured so
  * @param stepPercent a step of the last digit written down, in % of the bowl
  * @param limitPercent how far the marks may be wrong, in % of the bowl
+ * @param limitOrigin where the limits were taken from
  */
 public record Water(
         double millilitres,
@@ -21,16 +22,8 @@ public record Water(
         double limitMillilitres,
         double sharePercent,
         double stepPercent,
-        double limitPercent) {
-    /** How far a 500 mL measuring cylinder may be wrong, in mL. Common practice, no source. */
-    public static final double CYLINDER_LIMIT_MILLILITRES = 2.5;
-
-    /** How far a bench balance may be wrong, in g. Common practice, no source. */
-    public static final double BALANCE_LIMIT_GRAMS = 1;
-
-    /** How far the marks of a vessel graduated in % of the bowl may be wrong, in % of the bowl. Common practice, no source. */
-    public static final double VESSEL_LIMIT_PERCENT = 0.05;
-
+        double limitPercent,
+        Origin limitOrigin) {
     public Water {
         Require.atLeastZero("millilitres", millilitres);
         Require.atLeastZero("stepMillilitres", stepMillilitres);
@@ -40,14 +33,14 @@ public record Water(
         Require.atLeastZero("limitPercent", limitPercent);
     }
 
-    /** Returns water measured by volume or weight. */
+    /** Returns water measured by volume or weight, with an assumed limit. */
     public static Water ofVolume(double millilitres, double stepMillilitres, double limitMillilitres) {
-        return new Water(millilitres, stepMillilitres, limitMillilitres, 0, 0, 0);
+        return new Water(millilitres, stepMillilitres, limitMillilitres, 0, 0, 0, Origin.ASSUMED);
     }
 
-    /** Returns water measured as a share of the bowl. */
+    /** Returns water measured as a share of the bowl, with an assumed limit. */
     public static Water ofShare(double sharePercent, double stepPercent, double limitPercent) {
-        return new Water(0, 0, 0, sharePercent, stepPercent, limitPercent);
+        return new Water(0, 0, 0, sharePercent, stepPercent, limitPercent, Origin.ASSUMED);
     }
 
     boolean hasVolume() {

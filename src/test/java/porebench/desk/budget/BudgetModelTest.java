@@ -162,21 +162,26 @@ class BudgetModelTest {
         assertThat(model.budget()).isEmpty();
     }
 
-    /** G is 0.45 and is handed out as 0.4: 6.2 less 0.4. Parts: 0.04592, division and rounding 0.028868 each: 0.06145. */
+    /**
+     * G is 0.45 and is handed out as 0.4: 6.2 less 0.4. Parts: G 0.04592, division and rounding 0.028868 each, field readings 0.28
+     * (C231, recalled). Squares 0.0784 + 0.002109 + 2 x 0.000833 = 0.082176, root 0.286664, of which 95, 3, 1 and 1 %.
+     */
     @Test
     void correctsAReadingFromTheField() {
         BudgetModel model = model("6.4", "6.4", "6.5", "6.5");
         assertThat(model.fieldVerdict()).isEmpty();
         assertThat(model.readingProblems()).isEmpty();
         model.typeReading("6.2");
-        assertThat(model.field().orElseThrow().combinedPercent()).isEqualTo(0.06145, within(1e-5));
+        assertThat(model.field().orElseThrow().combinedPercent()).isEqualTo(0.286664, within(1e-5));
         assertThat(model.fieldVerdict())
                 .startsWith(
-                        "Air = 5.80 % \u00b1 0.12 % (95 %), G subtracted. The largest part of it is the factor G: 56 %");
+                        "Air = 5.80 % \u00b1 0.56 % (95 %), G subtracted. The largest part of it is how field readings scatter among"
+                                + " operators and meters: 95 %");
         assertThat(model.fieldParts())
                 .isEqualTo(
-                        "Shares of the variance: factor G 56 %, division of the scale 22 %, rounding of the factor 22 %.");
-        assertThat(codes(model.fieldOmissions())).containsExactly("budget.field-scatter", "budget.field-dial");
+                        "Shares of the variance: scatter of field readings 95 %, factor G 3 %, division of the scale 1 %,"
+                                + " rounding of the factor 1 %.");
+        assertThat(codes(model.fieldOmissions())).containsExactly("budget.field-dial");
     }
 
     @Test
@@ -186,7 +191,7 @@ class BudgetModelTest {
         assertThat(model.meters()).extracting(MeterId::text).containsExactly("B-1", "E-1");
         model.typeReading("6.2");
         model.chooseMeter(Optional.of(new MeterId("B-1")));
-        assertThat(codes(model.fieldOmissions())).containsExactly("budget.field-scatter");
+        assertThat(codes(model.fieldOmissions())).isEmpty();
         Budget field = model.field().orElseThrow();
         assertThat(field.lines()).extracting(BudgetLine::value).anyMatch(value -> Math.abs(value + 0.1) < 1e-9);
         model.chooseMeter(Optional.of(new MeterId("gone")));

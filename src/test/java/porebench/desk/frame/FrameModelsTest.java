@@ -178,10 +178,15 @@ class FrameModelsTest {
     }
 
     @Test
-    void everyFigureHasItsUnitInWords() {
-        FigureWords spanish = new FigureWords(FrameTexts.in(Locale.forLanguageTag("es")));
-        for (FigureName name : FigureName.values()) {
-            assertThat(spanish.unit(name)).as(name.key()).isNotBlank();
+    void everyFigureHasItsNameAndUnitInWords() {
+        for (Locale language : List.of(Locale.ENGLISH, Locale.forLanguageTag("es"))) {
+            FigureWords words = new FigureWords(FrameTexts.in(language));
+            for (FigureName name : FigureName.values()) {
+                assertThat(words.unit(name)).as(name.key()).isNotBlank();
+                assertThat(FrameTexts.in(language).get(ProfileModel.wordsOf(name)))
+                        .as(name.key())
+                        .isNotBlank();
+            }
         }
     }
 

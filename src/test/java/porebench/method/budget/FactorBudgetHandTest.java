@@ -33,7 +33,7 @@ class FactorBudgetHandTest {
                 dial,
                 bowl,
                 Optional.of(water),
-                Optional.of(new Sample(12.3, 0.0012)),
+                Optional.of(new Sample(12.3, 0.0012, Origin.ASSUMED)),
                 0.1,
                 Set.of());
     }
@@ -116,7 +116,7 @@ class FactorBudgetHandTest {
     /** The sensitivities against differences of the model itself, both sides of the point. */
     @Test
     void hasTheSensitivitiesOfItsModel() {
-        Water both = new Water(200, 1, 2.5, 2.2, 0.1, 0.05);
+        Water both = new Water(200, 1, 2.5, 2.2, 0.1, 0.05, Origin.LABORATORY);
         List<Budget> budgets = List.of(
                 FactorBudget.of(typeB(TRIALS, dial(false), BOWL, WATER)),
                 FactorBudget.of(typeB(TRIALS, dial(true), BOWL, WATER)),
@@ -224,8 +224,8 @@ class FactorBudgetHandTest {
     }
 
     /**
-     * Reading 6.2, correction 0.05 +- 0.03, G 0.4 +- 0.048 with 597.5 degrees of freedom, handed out to 0.1, three readings with s
-     * 0.12: 5.85. Squares: 0.0048, 0.000833, 0.0009, 0.002304, 0.000833 = 0.009671.
+     * Reading 6.2, correction 0.05 +- 0.03, G 0.4 +- 0.048 with 597.5 degrees of freedom, handed out to 0.1, field readings with s
+     * 0.28: 5.85. Squares: 0.0784, 0.000833, 0.0009, 0.002304, 0.000833 = 0.083271, root 0.288567. Twice that is near 0.6.
      */
     @Test
     void drawsUpTheBudgetOfAFieldReading() {
@@ -233,21 +233,24 @@ class FactorBudgetHandTest {
                 6.2,
                 0.1,
                 Optional.of(new Dial(0.05, 0.03, KNOWN, false)),
-                Optional.of(new FieldInputs.Scatter(0.12, 3)),
+                0.28,
                 0.4,
                 0.048,
                 597.5,
                 OptionalDouble.of(0.1)));
         assertThat(budget.valuePercent()).isCloseTo(5.85, offset(1e-12));
-        assertThat(budget.combinedPercent()).isCloseTo(Math.sqrt(0.009671), offset(1e-5));
+        assertThat(budget.combinedPercent()).isCloseTo(0.288567, offset(1e-5));
+        // So many degrees of freedom that t is 1.960.
+        assertThat(budget.expandedPercent()).isCloseTo(1.96 * 0.288567, offset(1e-4));
         assertThat(budget.omissions()).isEmpty();
         assertThat(budget.lines())
                 .extracting(BudgetLine::part)
-                .containsExactly(Part.REPEATABILITY, Part.READING, Part.DIAL, Part.FACTOR, Part.ROUNDING);
+                .containsExactly(Part.FIELD_SCATTER, Part.READING, Part.DIAL, Part.FACTOR, Part.ROUNDING);
+        assertThat(line(budget, Part.FIELD_SCATTER).origin()).isEqualTo(Origin.PROFILE);
         assertThat(budget.at(0.1, 6.2, 0.05, 0.4, 0)).isCloseTo(5.95, offset(1e-12));
-        Budget bare = FieldBudget.of(new FieldInputs(
-                6.2, 0.1, Optional.empty(), Optional.empty(), 0.4, 0.048, 597.5, OptionalDouble.empty()));
-        assertThat(bare.omissions()).containsExactly(Omission.FIELD_SCATTER, Omission.FIELD_DIAL);
+        Budget bare = FieldBudget.of(
+                new FieldInputs(6.2, 0.1, Optional.empty(), 0.28, 0.4, 0.048, 597.5, OptionalDouble.empty()));
+        assertThat(bare.omissions()).containsExactly(Omission.FIELD_DIAL);
         assertThat(bare.valuePercent()).isCloseTo(5.8, offset(1e-12));
     }
 
@@ -278,8 +281,10 @@ class FactorBudgetHandTest {
     void refusesWhatCannotBe() {
         assertThatIllegalArgumentException().isThrownBy(() -> new Bowl(0, 0, KNOWN, true));
         assertThatIllegalArgumentException().isThrownBy(() -> Water.ofVolume(-1, 1, 1));
-        assertThatIllegalArgumentException().isThrownBy(() -> new Sample(0, 0));
-        assertThatIllegalArgumentException().isThrownBy(() -> new FieldInputs.Scatter(0.1, 1));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Sample(0, 0, Origin.ASSUMED));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() ->
+                        new FieldInputs(6.2, 0.1, Optional.empty(), 0, 0.4, 0.048, 597.5, OptionalDouble.empty()));
         assertThatIllegalArgumentException().isThrownBy(() -> typeA(0));
     }
 }

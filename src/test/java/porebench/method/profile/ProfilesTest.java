@@ -122,6 +122,11 @@ class ProfilesTest {
         // EN 12350-7 (recalled): r = 0.4 % at 5.6 % air; r is 2.8 standard deviations, 0.4 / 2.8 = 0.14.
         assertThat(Profiles.find("en-12350-7").orElseThrow().number(FigureName.REPEATABILITY))
                 .isEqualTo(0.14);
+        // C231 (recalled): multi-operator s 0.28 % of Type A. EN (recalled): R = 1.3 % is 2.8 of them, 1.3 / 2.8 =
+        // 0.464.
+        assertThat(Profiles.standard().number(FigureName.FIELD_SCATTER)).isEqualTo(0.28);
+        assertThat(Profiles.find("en-12350-7").orElseThrow().number(FigureName.FIELD_SCATTER))
+                .isEqualTo(0.46);
         // Kansas KT-18 (seen): the volumetric test at 0.8 % or more.
         assertThat(Profiles.named()).allMatch(profile -> profile.number(FigureName.ADVISE_VOLUMETRIC_FROM) == 0.8);
     }
