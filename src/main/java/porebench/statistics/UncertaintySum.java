@@ -1,24 +1,30 @@
 package porebench.statistics;
 
+import java.util.Arrays;
 import java.util.List;
 import porebench.quantity.Require;
 
 /**
- * Several independent standard uncertainties combined into one, with its effective degrees of freedom.
+ * Several standard uncertainties combined into one, with its effective degrees of freedom.
  *
  * <p>The combined uncertainty is the root of the summed squares of sensitivity times standard uncertainty; the
  * effective degrees of freedom follow Welch and Satterthwaite and are used as they are, not cut to a whole number.
- * Correlated contributions are outside this formula.
+ * Of correlated contributions the covariances are added; those that hang together then count in that formula as one, with the
+ * fewest degrees of freedom among them.
  *
- * <p>Source: JCGM 100:2008 (GUM), clause 5.1.2 for the sum, G.4.1 for the degrees of freedom and G.3.2 for the
- * coverage factor; recalled. Differences from the source: G.4.1 lets the degrees of freedom be cut to the next lower
- * whole number; here t takes them uncut.
+ * <p>Source: JCGM 100:2008 (GUM), clause 5.1.2 for the sum, 5.2.2 for the covariances, G.4.1 for the degrees of freedom and
+ * G.3.2 for the coverage factor; recalled. Differences from the source: G.4.1 lets the degrees of freedom be cut to the next
+ * lower whole number; here t takes them uncut. It holds for independent contributions only: to count correlated ones as one is
+ * ours, exact where all come from the same readings, as in H.2 and H.3.
  *
  * @param contributions the parts, at least one
  * @param combined the combined standard uncertainty, in the unit of the result; 0 when every part is 0
  * @param effectiveDegreesOfFreedom at least 0.5; infinite when no part with finitely many contributes anything
  */
 public record UncertaintySum(List<Contribution> contributions, double combined, double effectiveDegreesOfFreedom) {
+
+    /** Shares of the largest variance this small are rounding. */
+    private static final double ROUNDING = 1e-12;
 
     public UncertaintySum {
         contributions = List.copyOf(contributions);
@@ -52,6 +58,10 @@ public record UncertaintySum(List<Contribution> contributions, double combined, 
         public double size() {
             return Math.abs(sensitivity) * standardUncertainty;
         }
+
+        private double signed(double largest) {
+            return Math.signum(sensitivity) * size() / largest;
+        }
     }
 
     /**
@@ -76,19 +86,73 @@ public record UncertaintySum(List<Contribution> contributions, double combined, 
         return new UncertaintySum(contributions, largest * Math.sqrt(squares), squares * squares / fourths);
     }
 
+    /**
+     * Combines contributions, some of which err together.
+     *
+     * @param correlations between the contributions' inputs, by their places
+     * @throws IllegalArgumentException if there is no contribution, or the correlations contradict one another
+     */
+    public static UncertaintySum of(List<Contribution> contributions, List<Correlation> correlations) {
+        double largest =
+                contributions.stream().mapToDouble(Contribution::size).max().orElse(0);
+        if (correlations.isEmpty() || largest == 0) {
+            return of(contributions);
+        }
+        int[] group = Correlation.groups(contributions.size(), correlations);
+        double[] variances = new double[group.length];
+        double[] degrees = new double[group.length];
+        Arrays.fill(degrees, Double.POSITIVE_INFINITY);
+        for (int i = 0; i < group.length; i++) {
+            Contribution part = contributions.get(i);
+            double share = part.size() / largest;
+            variances[group[i]] += share * share;
+            if (share > 0) {
+                degrees[group[i]] = Math.min(degrees[group[i]], part.degreesOfFreedom());
+            }
+        }
+        for (Correlation one : correlations) {
+            variances[group[one.first()]] += 2
+                    * one.coefficient()
+                    * contributions.get(one.first()).signed(largest)
+                    * contributions.get(one.second()).signed(largest);
+        }
+        double squares = 0;
+        double fourths = 0;
+        for (int i = 0; i < group.length; i++) {
+            if (variances[i] < -ROUNDING) {
+                throw new IllegalArgumentException(
+                        "correlations must not contradict one another, but a variance is " + variances[i]);
+            }
+            double variance = variances[i] < ROUNDING ? 0 : variances[i];
+            squares += variance;
+            fourths += variance * variance / degrees[i];
+        }
+        return new UncertaintySum(
+                contributions,
+                largest * Math.sqrt(squares),
+                squares == 0 ? Double.POSITIVE_INFINITY : squares * squares / fourths);
+    }
+
     /** Combines independent contributions. */
     public static UncertaintySum of(Contribution... contributions) {
         return of(List.of(contributions));
     }
 
     /**
-     * Returns what part of the combined variance comes from one contribution, from 0 to 1; 0 when all are 0.
+     * Returns what part of the summed variances comes from one contribution, from 0 to 1; 0 when all are 0. Covariances are
+     * left out, which belong to no single one.
      *
      * @param contribution one of the contributions
      */
     public double shareOf(Contribution contribution) {
-        double part = combined == 0 ? 0 : contribution.size() / combined;
+        double all = apart();
+        double part = all == 0 ? 0 : contribution.size() / all;
         return part * part;
+    }
+
+    /** Returns what the combined uncertainty would be if no contributions erred together. */
+    public double apart() {
+        return of(contributions).combined();
     }
 
     /**

@@ -264,7 +264,8 @@ class FactorBudgetHandTest {
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 new MonteCarlo.Interval(-2.3, 2.1),
-                new MonteCarlo.Interval(-2, 2));
+                new MonteCarlo.Interval(-2, 2),
+                Optional.empty());
         IntervalCheck check = IntervalCheck.of(0, 0.96, 2, drawn);
         // 0.96 is 1 to one digit: half of 1. Below it ends 0.3 further out, above 0.1.
         assertThat(check.tolerance()).isCloseTo(0.5, offset(1e-12));
