@@ -24,9 +24,6 @@ import porebench.statistics.ShewhartChart;
 @Command(name = "chart")
 final class ChartCommand extends OneCommand {
     private static final double USUAL_WIDTH = 3;
-    private static final double USUAL_INTERVAL = 5;
-    private static final double USUAL_LAMBDA = 0.2;
-    private static final double USUAL_SLACK = 0.5;
 
     @Option(names = "--values", required = true, paramLabel = "<file>")
     private Path values;
@@ -113,7 +110,11 @@ final class ChartCommand extends OneCommand {
     }
 
     private ChartTerms terms(Subgroups groups) {
-        double usualWidth = kind == ChartKind.CUSUM ? USUAL_INTERVAL : USUAL_WIDTH;
+        double usualWidth = switch (kind) {
+            case EWMA -> EwmaChart.USUAL_WIDTH;
+            case CUSUM -> CusumChart.USUAL_INTERVAL;
+            case INDIVIDUALS, MEAN_RANGE, MEAN_SD -> USUAL_WIDTH;
+        };
         return new ChartTerms(
                 baseCount == null ? Integer.MAX_VALUE : baseCount,
                 number(width, usualWidth),
@@ -129,10 +130,10 @@ final class ChartCommand extends OneCommand {
             case MEAN_RANGE -> ShewhartChart.meanRange(groups.values(), terms).map(ChartReport.Chart::of);
             case MEAN_SD -> ShewhartChart.meanDeviation(groups.values(), terms).map(ChartReport.Chart::of);
             case EWMA ->
-                EwmaChart.of(groups.values(), number(lambda, USUAL_LAMBDA), terms)
+                EwmaChart.of(groups.values(), number(lambda, EwmaChart.USUAL_WEIGHT), terms)
                         .map(ChartReport.Chart::of);
             case CUSUM ->
-                CusumChart.of(groups.values(), number(slack, USUAL_SLACK), terms)
+                CusumChart.of(groups.values(), number(slack, CusumChart.USUAL_SLACK), terms)
                         .map(ChartReport.Chart::of);
         };
     }

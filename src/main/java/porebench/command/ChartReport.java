@@ -65,20 +65,11 @@ final class ChartReport implements Report {
         }
 
         static Chart of(CusumChart chart) {
-            List<ChartPoint> points = chart.points().stream()
-                    .map(sums -> new ChartPoint(
-                            sums.index(),
-                            sums.larger(),
-                            0,
-                            -chart.interval(),
-                            chart.interval(),
-                            sums.isSignal() ? List.of(RunRule.BEYOND_LIMITS) : List.of()))
-                    .toList();
             return new Chart(
                     chart.centre(),
                     chart.sigma(),
                     chart.isSigmaOfDivision(),
-                    points,
+                    chart.larger(),
                     Optional.empty(),
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),

@@ -10,17 +10,25 @@ import porebench.quantity.Require;
  * <p>With x(t) the mean of subgroup t: high(t) = max(0, high(t-1) + x(t) - centre - slack), low(t) = max(0, low(t-1) +
  * centre - slack - x(t)), both from 0. A sum above the interval is a signal; it is not set back.
  *
- * <p>Source: NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.3; seen. Differences from the source: none.
+ * <p>Source: NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.3; seen. Differences from the source: slack
+ * and interval are never less than one division of the scale, so that differences of one division never add up; of subgroups
+ * of several sizes both are those of the harmonic mean of the sizes.
  *
  * @param centre the target, in the unit of the values
  * @param sigma the standard deviation of a single value, in the unit of the values
  * @param isSigmaOfDivision whether sigma is the division's own, division / sqrt(12), the base having shown less
- * @param slack what a deviation may be without adding up, in the unit of the values
- * @param interval what a sum may reach, in the unit of the values
+ * @param slack k, what a deviation may be without adding up, in the unit of the values
+ * @param interval h, what a sum may reach, in the unit of the values
  * @param points the sums
  */
 public record CusumChart(
         double centre, double sigma, boolean isSigmaOfDivision, double slack, double interval, List<Sums> points) {
+    /** The slack k unless another is asked for, in standard deviations of a point. Source: common practice, no source. */
+    public static final double USUAL_SLACK = 0.5;
+
+    /** The interval h unless another is asked for, in standard deviations of a point. Source: common practice, no source. */
+    public static final double USUAL_INTERVAL = 5;
+
     private static final double BINARY_SLACK = 1e-9;
 
     /**
@@ -55,35 +63,48 @@ public record CusumChart(
     }
 
     /**
-     * Charts subgroups of one size, which may be single values; the width of the terms is the interval, their rules are not
-     * asked.
+     * Charts subgroups, which may be single values; the width of the terms is the interval, their rules are not asked.
      *
-     * @param groups at least one, of the same number of finite values, in order
+     * @param groups at least one, each of at least one finite value, in order
      * @param slack in standard deviations of a subgroup's mean, at least 0; half the shift to be seen, usually 0.5
      * @return the chart, or why there is none: fewer than two base values, or a base without spread or division
-     * @throws IllegalArgumentException if there is no group, one is empty or of another size, or the slack is negative
+     * @throws IllegalArgumentException if there is no group, one is empty, or the slack is negative
      */
     public static Judged<CusumChart> of(List<double[]> groups, double slack, ChartTerms terms) {
         Require.atLeastZero("slack", slack);
         List<Summary> summaries = BaseEstimate.summaries(groups);
-        for (Summary group : summaries) {
-            if (group.count() != summaries.get(0).count()) {
-                throw new IllegalArgumentException(
-                        "size of groups must be " + summaries.get(0).count() + ", but is " + group.count());
-            }
-        }
         return BaseEstimate.of(summaries, BaseEstimate.forMeans(summaries, terms), terms)
-                .map(base -> {
-                    double ofMean = base.sigma() / Math.sqrt(summaries.get(0).count());
-                    double interval = terms.width() * ofMean;
-                    return new CusumChart(
-                            base.centre(),
-                            base.sigma(),
-                            base.isOfDivision(),
-                            slack * ofMean,
-                            interval,
-                            sums(summaries, base.centre(), slack * ofMean, interval));
-                });
+                .map(base -> of(summaries, base, slack, terms.width()));
+    }
+
+    static CusumChart of(List<Summary> groups, BaseEstimate base, double slack, double width) {
+        double share = groups.stream()
+                .mapToDouble(group -> 1.0 / group.count())
+                .average()
+                .orElseThrow();
+        double ofMean = base.ofMean(1 / share);
+        double allowed = Math.max(slack * ofMean, base.division());
+        double interval = Math.max(width * ofMean, base.division());
+        return new CusumChart(
+                base.centre(),
+                base.ofMean(1),
+                base.isOfDivision(),
+                allowed,
+                interval,
+                sums(groups, base.centre(), allowed, interval));
+    }
+
+    /** Returns the larger sums as points about 0, those downwards with a minus. */
+    public List<ChartPoint> larger() {
+        return points.stream()
+                .map(sums -> new ChartPoint(
+                        sums.index(),
+                        sums.larger(),
+                        0,
+                        -interval,
+                        interval,
+                        sums.isSignal() ? List.of(RunRule.BEYOND_LIMITS) : List.of()))
+                .toList();
     }
 
     private static List<Sums> sums(List<Summary> groups, double centre, double slack, double interval) {

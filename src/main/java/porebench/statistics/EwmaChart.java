@@ -13,7 +13,7 @@ import porebench.quantity.Require;
  * as the averages follow one another by themselves.
  *
  * <p>Source: NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.4; seen. Differences from the source: the limits are
- * those of each point, not the final ones.
+ * those of each point, not the final ones, and never closer to the centre than one division.
  *
  * @param centre the centre line, in the unit of the values
  * @param sigma the standard deviation of a single value, in the unit of the values
@@ -23,6 +23,12 @@ import porebench.quantity.Require;
  */
 public record EwmaChart(
         double centre, double sigma, boolean isSigmaOfDivision, double lambda, List<ChartPoint> points) {
+    /** The weight of the newest point unless another is asked for. Source: common practice, no source. */
+    public static final double USUAL_WEIGHT = 0.2;
+
+    /** How far the limits are out unless another width is asked for, in standard deviations. Source: common practice. */
+    public static final double USUAL_WIDTH = 3;
+
     private static final double BINARY_SLACK = 1e-9;
 
     public EwmaChart {
@@ -44,12 +50,12 @@ public record EwmaChart(
         requireWeight(lambda);
         List<Summary> summaries = BaseEstimate.summaries(groups);
         return BaseEstimate.of(summaries, BaseEstimate.forMeans(summaries, terms), terms)
-                .map(base -> new EwmaChart(
-                        base.centre(),
-                        base.sigma(),
-                        base.isOfDivision(),
-                        lambda,
-                        points(summaries, base, lambda, terms.width())));
+                .map(base -> of(summaries, base, lambda, terms.width()));
+    }
+
+    static EwmaChart of(List<Summary> groups, BaseEstimate base, double lambda, double width) {
+        return new EwmaChart(
+                base.centre(), base.ofMean(1), base.isOfDivision(), lambda, points(groups, base, lambda, width));
     }
 
     private static List<ChartPoint> points(List<Summary> groups, BaseEstimate base, double lambda, double width) {
@@ -59,9 +65,9 @@ public record EwmaChart(
         for (int i = 0; i < groups.size(); i++) {
             Summary group = groups.get(i);
             z = lambda * group.mean() + (1 - lambda) * z;
-            variance = lambda * lambda * base.sigma() * base.sigma() / group.count()
-                    + (1 - lambda) * (1 - lambda) * variance;
-            double reach = width * Math.sqrt(variance);
+            double ofMean = base.ofMean(group.count());
+            variance = lambda * lambda * ofMean * ofMean + (1 - lambda) * (1 - lambda) * variance;
+            double reach = Math.max(width * Math.sqrt(variance), base.division());
             boolean isBeyond = Math.abs(z - base.centre()) > reach * (1 + BINARY_SLACK);
             points.add(new ChartPoint(
                     i,

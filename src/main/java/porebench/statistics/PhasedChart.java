@@ -1,16 +1,24 @@
 package porebench.statistics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import porebench.quantity.Require;
 
 /**
- * A control chart of a series that changes of source, instrument or method break into phases.
+ * A control chart of determinations, or of their trials, that changes of source, instrument or method break into phases.
+ *
+ * <p>A determination is one point: its trials share its sample, day and operator, and are no points of their own. How far its
+ * mean spreads comes from the moving ranges of the means, and is never taken to be less than its trials spread within it.
  *
  * <p>Every phase is a chart of its own: no moving range, no run of points, no average and no sum reaches over a break. The
  * limits come from one base period and are kept through all phases, or they are found anew from the first points of each.
  *
- * <p>Source: the charts are those of {@link ShewhartChart}, {@link EwmaChart} and {@link CusumChart}; that a chart begins
+ * <p>Source: the charts are those of {@link ShewhartChart}, {@link EwmaChart} and {@link CusumChart}, of means taken as
+ * single values where subgroups differ by themselves (ASTM E2587, recalled); that a chart begins
  * anew where the process is known to have changed is common practice, ASTM E2587 (recalled).
  *
  * @param phases the phases in order, at least one, which together hold every point
@@ -23,24 +31,34 @@ public record PhasedChart(List<Phase> phases) {
 
     /** What is charted. */
     public enum Kind {
-        /** Single values, and beside them their moving ranges. */
-        INDIVIDUALS,
-        /** Means of subgroups, and beside them their ranges. */
+        /** Means of determinations, and beside them their moving ranges. */
+        MEANS,
+        /** Means of determinations, and beside them the ranges within each. */
         MEAN_RANGE,
-        /** Means of subgroups, and beside them their standard deviations. */
+        /** Means of determinations, and beside them the standard deviations within each. */
         MEAN_DEVIATION,
-        /** Exponentially weighted moving averages of single values. */
+        /** Exponentially weighted moving averages of the means of determinations. */
         EWMA,
-        /** Cumulative sums of single values, the larger of both directions. */
-        CUSUM;
+        /** Cumulative sums of the means of determinations, one in each direction. */
+        CUSUM,
+        /** Single trials, and beside them their moving ranges within a determination. */
+        TRIALS;
 
-        /** Returns whether subgroups of at least two are charted, and not single values. */
-        public boolean isOfSubgroups() {
-            return this == MEAN_RANGE || this == MEAN_DEVIATION;
+        /** Returns whether a point is a determination, and not a single trial. */
+        public boolean isOfDeterminations() {
+            return this != TRIALS;
         }
 
-        /** Returns whether run rules are asked; averages and sums follow one another by themselves. */
+        /**
+         * Returns whether run rules are asked: averages and sums follow one another by themselves, and the trials of a
+         * determination share what is its own.
+         */
         public boolean hasRunRules() {
+            return this == MEANS || this == MEAN_RANGE || this == MEAN_DEVIATION;
+        }
+
+        /** Returns whether a chart of the spread stands beside. */
+        public boolean hasSpread() {
             return this != EWMA && this != CUSUM;
         }
     }
@@ -60,22 +78,40 @@ public record PhasedChart(List<Phase> phases) {
     }
 
     /**
+     * How far values spread by chance, as the base shows it.
+     *
+     * @param between the standard deviation of what is a determination's own, in the unit of the values
+     * @param within the standard deviation of trials within a determination, in the unit of the values
+     * @param isBetweenKnown whether the base has determinations to compare; else only the spread within one is known
+     */
+    public record Spread(double between, double within, boolean isBetweenKnown) {
+        public Spread {
+            Require.atLeastZero("between", between);
+            Require.atLeastZero("within", within);
+        }
+    }
+
+    /**
      * The limits and points of a phase.
      *
      * @param centre the centre of the values, in their unit
-     * @param sigma the standard deviation of a single value, in the unit of the values
+     * @param sigma the standard deviation of a point of usual size, in the unit of the values
      * @param isSigmaOfDivision whether sigma is the division's own, the base having shown less
+     * @param spreads what sigma is made of
      * @param base how many points the limits come from
-     * @param level the points, their indices counted in the whole series
+     * @param level the points, their indices counted in the whole series; of sums the larger
      * @param spread the points of the chart beside it; none for averages and sums
+     * @param cusum both sums with slack and interval; only of {@link Kind#CUSUM}, their indices counted in the phase
      */
     public record Limited(
             double centre,
             double sigma,
             boolean isSigmaOfDivision,
+            Spread spreads,
             int base,
             List<ChartPoint> level,
-            List<ChartPoint> spread) {
+            List<ChartPoint> spread,
+            Optional<CusumChart> cusum) {
         public Limited {
             level = List.copyOf(level);
             spread = List.copyOf(spread);
@@ -97,11 +133,12 @@ public record PhasedChart(List<Phase> phases) {
     }
 
     /**
-     * Charts a series.
+     * Charts determinations.
      *
-     * @param groups its points, at least one; single values, or subgroups of at least two
+     * @param groups their values, at least one determination, each of at least one value; of charts with the spread within at
+     *     least two
      * @param starts the first point of every phase but the first, in rising order, each above 0
-     * @param kind what is charted
+     * @param kind what is charted, any but {@link Kind#TRIALS}
      * @param weight of {@link Kind#EWMA} the weight of the newest point, of {@link Kind#CUSUM} the slack; else not asked
      * @param base where the limits come from
      * @param terms width of the limits, rules and division; its count of base points and known figures are not asked
@@ -110,12 +147,60 @@ public record PhasedChart(List<Phase> phases) {
     public static PhasedChart of(
             List<double[]> groups, List<Integer> starts, Kind kind, double weight, Base base, ChartTerms terms) {
         Require.atLeast("count of groups", groups.size(), 1);
-        for (double[] group : groups) {
-            if (kind.isOfSubgroups() ? group.length < 2 : group.length != 1) {
-                throw new IllegalArgumentException("size of groups must fit " + kind + ", but is " + group.length);
-            }
+        int least = kind == Kind.MEAN_RANGE || kind == Kind.MEAN_DEVIATION ? 2 : 1;
+        if (kind == Kind.TRIALS) {
+            throw new IllegalArgumentException("kind must be of determinations, but is TRIALS");
         }
-        return new Charting(groups, bounds(starts, groups.size()), kind, weight, base, terms).chart();
+        groups.forEach(group -> Require.atLeast("count of values in a group", group.length, least));
+        List<Integer> lots = IntStream.range(0, groups.size()).boxed().toList();
+        return new PhasedCharting(groups, lots, bounds(starts, groups.size()), kind, weight, base, terms).chart();
+    }
+
+    /**
+     * Charts single trials. Trials of one determination share what is its own, so that limits are widened by the spread
+     * between determinations, no rule but the limits is asked, and no moving range reaches from one determination to another.
+     *
+     * @param values the trials, at least one, in order
+     * @param lots the determination of each, by any number
+     * @param starts the first point of every phase but the first, in rising order, each above 0
+     * @param base where the limits come from
+     * @param terms width of the limits and division; its rules, count of base points and known figures are not asked
+     * @throws IllegalArgumentException if there is no trial, or not as many determinations as trials
+     */
+    public static PhasedChart ofTrials(
+            double[] values, List<Integer> lots, List<Integer> starts, Base base, ChartTerms terms) {
+        Require.atLeast("count of values", values.length, 1);
+        Require.within("count of lots", lots.size(), values.length, values.length);
+        return new PhasedCharting(
+                        Arrays.stream(values)
+                                .mapToObj(value -> new double[] {value})
+                                .toList(),
+                        lots,
+                        bounds(starts, values.length),
+                        Kind.TRIALS,
+                        0,
+                        base,
+                        terms.withRules(Set.of(RunRule.BEYOND_LIMITS)))
+                .chart();
+    }
+
+    /** Returns for each point whether it signals, by itself or by its spread. */
+    public boolean[] signalling() {
+        Phase last = phases.get(phases.size() - 1);
+        boolean[] signalling = new boolean[last.first() + last.count()];
+        for (Phase phase : phases) {
+            phase.chart().meaningful().ifPresent(limited -> {
+                mark(signalling, limited.level());
+                mark(signalling, limited.spread());
+            });
+        }
+        return signalling;
+    }
+
+    private static void mark(boolean[] signalling, List<ChartPoint> points) {
+        for (ChartPoint point : points) {
+            signalling[point.index()] |= !point.signals().isEmpty();
+        }
     }
 
     private static List<int[]> bounds(List<Integer> starts, int count) {
@@ -128,111 +213,5 @@ public record PhasedChart(List<Phase> phases) {
         }
         bounds.add(new int[] {from, count});
         return bounds;
-    }
-
-    private record Charting(
-            List<double[]> groups, List<int[]> bounds, Kind kind, double weight, Base base, ChartTerms terms) {
-        /** What a base gives, and of how many points. */
-        private record Found(BaseEstimate estimate, int points) {}
-
-        PhasedChart chart() {
-            Judged<Found> kept = base.isKept() ? kept() : Judged.withheld(Judged.Reason.TOO_FEW);
-            List<Phase> phases = new ArrayList<>();
-            for (int[] bound : bounds) {
-                Judged<Found> found = base.isKept()
-                        ? kept
-                        : found(List.of(part(bound[0], Math.min(bound[1], bound[0] + base.count()))));
-                phases.add(new Phase(bound[0], bound[1] - bound[0], found.map(limits -> limited(bound, limits))));
-            }
-            return new PhasedChart(phases);
-        }
-
-        private Judged<Found> kept() {
-            int end = Math.min(groups.size(), base.first() + base.count());
-            List<List<Summary>> runs = new ArrayList<>();
-            for (int[] bound : bounds) {
-                runs.add(part(Math.max(bound[0], base.first()), Math.min(bound[1], end)));
-            }
-            return found(runs);
-        }
-
-        private List<Summary> part(int from, int to) {
-            return from < to ? BaseEstimate.summaries(groups.subList(from, to)) : List.of();
-        }
-
-        private Judged<Found> found(List<List<Summary>> runs) {
-            int points = runs.stream().mapToInt(List::size).sum();
-            if (points == 0) {
-                return Judged.withheld(Judged.Reason.TOO_FEW);
-            }
-            BaseEstimate.From from = switch (kind) {
-                case MEAN_RANGE -> BaseEstimate.From.RANGE;
-                case MEAN_DEVIATION -> BaseEstimate.From.DEVIATION;
-                case INDIVIDUALS, EWMA, CUSUM -> BaseEstimate.From.MOVING_RANGE;
-            };
-            return BaseEstimate.ofRuns(runs, from, terms).map(estimate -> new Found(estimate, points));
-        }
-
-        private Limited limited(int[] bound, Found found) {
-            ChartTerms known = terms.withKnownCentre(found.estimate().centre())
-                    .withKnownSigma(found.estimate().sigma());
-            List<double[]> own = groups.subList(bound[0], bound[1]);
-            Plain plain = switch (kind) {
-                case INDIVIDUALS ->
-                    Plain.of(ShewhartChart.individuals(
-                            own.stream().mapToDouble(group -> group[0]).toArray(), known));
-                case MEAN_RANGE -> Plain.of(ShewhartChart.meanRange(own, known));
-                case MEAN_DEVIATION -> Plain.of(ShewhartChart.meanDeviation(own, known));
-                case EWMA ->
-                    new Plain(
-                            EwmaChart.of(own, weight, known)
-                                    .meaningful()
-                                    .orElseThrow()
-                                    .points(),
-                            List.of());
-                case CUSUM ->
-                    new Plain(
-                            sums(CusumChart.of(own, weight, known).meaningful().orElseThrow()), List.of());
-            };
-            return new Limited(
-                    found.estimate().centre(),
-                    found.estimate().sigma(),
-                    found.estimate().isOfDivision(),
-                    found.points(),
-                    moved(plain.level(), bound[0]),
-                    moved(plain.spread(), bound[0]));
-        }
-
-        private static List<ChartPoint> sums(CusumChart chart) {
-            return chart.points().stream()
-                    .map(sums -> new ChartPoint(
-                            sums.index(),
-                            sums.larger(),
-                            0,
-                            -chart.interval(),
-                            chart.interval(),
-                            sums.isSignal() ? List.of(RunRule.BEYOND_LIMITS) : List.of()))
-                    .toList();
-        }
-
-        private static List<ChartPoint> moved(List<ChartPoint> points, int by) {
-            return points.stream()
-                    .map(point -> new ChartPoint(
-                            point.index() + by,
-                            point.value(),
-                            point.centre(),
-                            point.low(),
-                            point.high(),
-                            point.signals()))
-                    .toList();
-        }
-    }
-
-    /** Points with those beside them; a chart whose centre and spread are known always has them. */
-    private record Plain(List<ChartPoint> level, List<ChartPoint> spread) {
-        static Plain of(Judged<ShewhartChart> chart) {
-            ShewhartChart known = chart.meaningful().orElseThrow();
-            return new Plain(known.level(), known.spread());
-        }
     }
 }

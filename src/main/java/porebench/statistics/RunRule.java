@@ -17,8 +17,14 @@ import porebench.quantity.Require;
  * point that completes the pattern, and of "two of three" and "four of five" that point is itself in the zone. Comparisons
  * have a slack of 1e-9, far below any reading.
  *
+ * <p>Readings come in whole divisions of a scale, and one that lies at a boundary takes either of two. So nothing is a signal
+ * that a difference of one division could make: a point on one side signals only if it lies more than a division from the
+ * centre, a trend or points that alternate only if they span more, and points are called close to the centre only where that
+ * is wider than a division.
+ *
  * <p>Source: Western Electric, Statistical Quality Control Handbook (1956); L. S. Nelson, Journal of Quality Technology 16
- * (1984); recalled. Differences from the source: both are said in words there, which leaves the conventions open.
+ * (1984); recalled. Differences from the source: both are said in words there, which leaves the conventions open;
+ * neither knows a division.
  */
 public enum RunRule {
     /** One point beyond the limits, 3 standard deviations out. */
@@ -67,6 +73,11 @@ public enum RunRule {
             }
             return true;
         }
+
+        @Override
+        boolean isMoreThanADivision(double[] z, double[] divisions, int last) {
+            return spans(z, divisions, last, 6);
+        }
     },
     /** Fourteen points that rise and fall in turn. */
     FOURTEEN_ALTERNATING(14) {
@@ -79,12 +90,22 @@ public enum RunRule {
             }
             return true;
         }
+
+        @Override
+        boolean isMoreThanADivision(double[] z, double[] divisions, int last) {
+            return spans(z, divisions, last, 14);
+        }
     },
     /** Fifteen points within 1 standard deviation. */
     FIFTEEN_WITHIN_ONE(15) {
         @Override
         boolean isMet(double[] z, int last) {
             return all(z, last, 15, value -> Math.abs(value) < 1 - SLACK);
+        }
+
+        @Override
+        boolean isMoreThanADivision(double[] z, double[] divisions, int last) {
+            return all(divisions, last, 15, division -> division < 1 - SLACK);
         }
     },
     /** Eight points beyond 1 standard deviation, on both sides together. */
@@ -131,11 +152,22 @@ public enum RunRule {
      * @param rules those asked for
      */
     public static List<List<RunRule>> signals(double[] z, Set<RunRule> rules) {
+        return signals(z, new double[z.length], rules);
+    }
+
+    /**
+     * Returns which rules fire at each point of readings that come in divisions.
+     *
+     * @param z the points in order, in standard deviations from the centre
+     * @param divisions one division of the scale, in standard deviations of each point; 0 for none
+     * @param rules those asked for
+     */
+    static List<List<RunRule>> signals(double[] z, double[] divisions, Set<RunRule> rules) {
         List<List<RunRule>> signals = new ArrayList<>();
         for (int i = 0; i < z.length; i++) {
             List<RunRule> here = new ArrayList<>();
             for (RunRule rule : values()) {
-                if (rules.contains(rule) && rule.firesAt(z, i)) {
+                if (rules.contains(rule) && rule.firesAt(z, i) && rule.isMoreThanADivision(z, divisions, i)) {
                     here.add(rule);
                 }
             }
@@ -157,6 +189,24 @@ public enum RunRule {
 
     /** Returns whether the pattern is there, as many points as it needs being there. */
     abstract boolean isMet(double[] z, int last);
+
+    /** Returns whether more is there than a difference of one division could make. */
+    boolean isMoreThanADivision(double[] z, double[] divisions, int last) {
+        return isBeyond(z[last], divisions[last]);
+    }
+
+    /** Returns whether points lie more than the largest of their divisions apart. */
+    private static boolean spans(double[] z, double[] divisions, int last, int of) {
+        double low = z[last];
+        double high = z[last];
+        double division = 0;
+        for (int i = last - of + 1; i <= last; i++) {
+            low = Math.min(low, z[i]);
+            high = Math.max(high, z[i]);
+            division = Math.max(division, divisions[i]);
+        }
+        return high - low > division + SLACK;
+    }
 
     private static boolean isBeyond(double z, double bound) {
         return Math.abs(z) > bound + SLACK;

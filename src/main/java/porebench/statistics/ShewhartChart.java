@@ -19,7 +19,8 @@ import porebench.quantity.Require;
  *
  * <p>Source: NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.1 and 6.3.2.2 (seen); ASTM E2587 (recalled).
  * Differences from the source: exact constants, where the handbook rounds d2 to 1.128; a standard deviation below that of
- * the scale's division is raised to it.
+ * the scale's division is raised to it, also that of a mean, as readings share one rounding error; and limits are never closer
+ * to the centre than one division, so that a difference of one division is never a signal.
  *
  * @param centre the centre line, in the unit of the values
  * @param sigma the standard deviation of a single value, in the unit of the values
@@ -58,15 +59,8 @@ public record ShewhartChart(
         for (double value : values) {
             singles.add(Summary.of(value));
         }
-        return BaseEstimate.of(singles, BaseEstimate.From.MOVING_RANGE, terms).map(base -> {
-            ChartConstants pair = ChartConstants.of(2);
-            List<Plotted> ranges = new ArrayList<>();
-            for (int i = 1; i < values.length; i++) {
-                ranges.add(new Plotted(
-                        i, Math.abs(values[i] - values[i - 1]), pair.d2() * base.sigma(), pair.d3() * base.sigma()));
-            }
-            return of(base, singles, ranges, pair.d2(), terms);
-        });
+        return BaseEstimate.of(singles, BaseEstimate.From.MOVING_RANGE, terms)
+                .map(base -> of(base, singles, movingRanges(singles, base.within()), pairs().d2(), terms));
     }
 
     /**
@@ -78,20 +72,13 @@ public record ShewhartChart(
      */
     public static Judged<ShewhartChart> meanRange(List<double[]> groups, ChartTerms terms) {
         List<Summary> summaries = pairsAtLeast(groups);
-        return BaseEstimate.of(summaries, BaseEstimate.From.RANGE, terms).map(base -> {
-            List<Plotted> ranges = new ArrayList<>();
-            for (int i = 0; i < summaries.size(); i++) {
-                ChartConstants constants = BaseEstimate.constants(summaries.get(i));
-                ranges.add(new Plotted(
-                        i, summaries.get(i).range(), constants.d2() * base.sigma(), constants.d3() * base.sigma()));
-            }
-            return of(
-                    base,
-                    summaries,
-                    ranges,
-                    BaseEstimate.constants(summaries.get(0)).d2(),
-                    terms);
-        });
+        return BaseEstimate.of(summaries, BaseEstimate.From.RANGE, terms)
+                .map(base -> of(
+                        base,
+                        summaries,
+                        ranges(summaries, base),
+                        firstOf(summaries).d2(),
+                        terms));
     }
 
     /**
@@ -103,27 +90,62 @@ public record ShewhartChart(
      */
     public static Judged<ShewhartChart> meanDeviation(List<double[]> groups, ChartTerms terms) {
         List<Summary> summaries = pairsAtLeast(groups);
-        return BaseEstimate.of(summaries, BaseEstimate.From.DEVIATION, terms).map(base -> {
-            List<Plotted> deviations = new ArrayList<>();
-            for (int i = 0; i < summaries.size(); i++) {
-                ChartConstants constants = BaseEstimate.constants(summaries.get(i));
-                deviations.add(new Plotted(
-                        i,
-                        summaries.get(i).standardDeviation().orElseThrow(),
-                        constants.c4() * base.sigma(),
-                        constants.c5() * base.sigma()));
-            }
-            return of(
-                    base,
-                    summaries,
-                    deviations,
-                    BaseEstimate.constants(summaries.get(0)).c4(),
-                    terms);
-        });
+        return BaseEstimate.of(summaries, BaseEstimate.From.DEVIATION, terms)
+                .map(base -> of(
+                        base,
+                        summaries,
+                        deviations(summaries, base),
+                        firstOf(summaries).c4(),
+                        terms));
     }
 
     /** A value to plot, with the mean and standard deviation it has by chance. */
-    private record Plotted(int index, double value, double mean, double deviation) {}
+    record Plotted(int index, double value, double mean, double deviation) {}
+
+    /**
+     * Returns how far each value lies from the one before.
+     *
+     * @param sigma the standard deviation of a value, in the unit of the values
+     */
+    static List<Plotted> movingRanges(List<Summary> groups, double sigma) {
+        List<Plotted> ranges = new ArrayList<>();
+        for (int i = 1; i < groups.size(); i++) {
+            double range = Math.abs(groups.get(i).mean() - groups.get(i - 1).mean());
+            ranges.add(new Plotted(i, range, pairs().d2() * sigma, pairs().d3() * sigma));
+        }
+        return ranges;
+    }
+
+    static List<Plotted> ranges(List<Summary> groups, BaseEstimate base) {
+        List<Plotted> ranges = new ArrayList<>();
+        for (int i = 0; i < groups.size(); i++) {
+            ChartConstants constants = BaseEstimate.constants(groups.get(i));
+            ranges.add(new Plotted(
+                    i, groups.get(i).range(), constants.d2() * base.within(), constants.d3() * base.within()));
+        }
+        return ranges;
+    }
+
+    static List<Plotted> deviations(List<Summary> groups, BaseEstimate base) {
+        List<Plotted> deviations = new ArrayList<>();
+        for (int i = 0; i < groups.size(); i++) {
+            ChartConstants constants = BaseEstimate.constants(groups.get(i));
+            deviations.add(new Plotted(
+                    i,
+                    groups.get(i).standardDeviation().orElseThrow(),
+                    constants.c4() * base.within(),
+                    constants.c5() * base.within()));
+        }
+        return deviations;
+    }
+
+    private static ChartConstants pairs() {
+        return ChartConstants.of(2);
+    }
+
+    private static ChartConstants firstOf(List<Summary> groups) {
+        return BaseEstimate.constants(groups.get(0));
+    }
 
     private static List<Summary> pairsAtLeast(List<double[]> groups) {
         groups.forEach(group -> Require.atLeast("count of values in a group", group.length, 2));
@@ -132,34 +154,50 @@ public record ShewhartChart(
 
     private static ShewhartChart of(
             BaseEstimate base, List<Summary> groups, List<Plotted> spread, double perSigma, ChartTerms terms) {
+        return new ShewhartChart(
+                base.centre(),
+                base.ofMean(1),
+                base.isOfDivision(),
+                perSigma * base.within(),
+                level(base, groups, terms),
+                spread(spread, terms));
+    }
+
+    /** Returns the points of the means, with the rules of the terms. */
+    static List<ChartPoint> level(BaseEstimate base, List<Summary> groups, ChartTerms terms) {
         List<Plotted> level = new ArrayList<>();
         for (int i = 0; i < groups.size(); i++) {
             Summary group = groups.get(i);
-            level.add(new Plotted(i, group.mean(), base.centre(), base.sigma() / Math.sqrt(group.count())));
+            level.add(new Plotted(i, group.mean(), base.centre(), base.ofMean(group.count())));
         }
-        return new ShewhartChart(
-                base.centre(),
-                base.sigma(),
-                base.isOfDivision(),
-                perSigma * base.sigma(),
-                points(level, terms.width(), terms.rules(), Double.NEGATIVE_INFINITY),
-                points(spread, terms.width(), ONLY_LIMITS, 0));
+        return points(level, terms, terms.rules(), Double.NEGATIVE_INFINITY);
     }
 
-    private static List<ChartPoint> points(List<Plotted> plotted, double width, Set<RunRule> rules, double lowest) {
-        double[] z = plotted.stream()
-                .mapToDouble(point -> (point.value() - point.mean()) / (point.deviation() * width / ZONES))
-                .toArray();
-        List<List<RunRule>> signals = RunRule.signals(z, rules);
+    /** Returns the points of a spread, of which only those beyond the limits are signals. */
+    static List<ChartPoint> spread(List<Plotted> spread, ChartTerms terms) {
+        return points(spread, terms, ONLY_LIMITS, 0);
+    }
+
+    private static List<ChartPoint> points(List<Plotted> plotted, ChartTerms terms, Set<RunRule> rules, double lowest) {
+        double[] z = new double[plotted.size()];
+        double[] divisions = new double[plotted.size()];
+        for (int i = 0; i < plotted.size(); i++) {
+            Plotted point = plotted.get(i);
+            double third = point.deviation() * terms.width() / ZONES;
+            z[i] = (point.value() - point.mean()) / third;
+            divisions[i] = terms.division() / third;
+        }
+        List<List<RunRule>> signals = RunRule.signals(z, divisions, rules);
         List<ChartPoint> points = new ArrayList<>();
         for (int i = 0; i < plotted.size(); i++) {
             Plotted point = plotted.get(i);
+            double reach = Math.max(terms.width() * point.deviation(), terms.division());
             points.add(new ChartPoint(
                     point.index(),
                     point.value(),
                     point.mean(),
-                    Math.max(lowest, point.mean() - width * point.deviation()),
-                    point.mean() + width * point.deviation(),
+                    Math.max(lowest, point.mean() - reach),
+                    point.mean() + reach,
                     signals.get(i)));
         }
         return points;

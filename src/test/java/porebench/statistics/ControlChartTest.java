@@ -66,15 +66,16 @@ class ControlChartTest {
                 .allSatisfy(point -> assertThat(point.signals()).isEmpty());
     }
 
-    /** All readings equal: the limits are three times 0.1 / sqrt(12) = 0.087 out, and not on the readings. */
+    /** All readings equal: three times 0.1 / sqrt(12) is 0.087, and no limit is closer than a division. */
     @Test
     void doesNotBelieveLessSpreadThanTheDivisionGives() {
         ShewhartChart chart = individuals(USUAL.withDivision(0.1).withBaseCount(4), 0.4, 0.4, 0.4, 0.4, 0.4, 0.5);
         assertThat(chart.isSigmaOfDivision()).isTrue();
         assertThat(chart.sigma()).isCloseTo(0.1 / Math.sqrt(12), offset(1e-15));
         assertThat(chart.level().get(4).signals()).isEmpty();
-        assertThat(chart.level().get(4).high()).isCloseTo(0.4 + Math.sqrt(3) / 20, offset(1e-12));
-        assertThat(chart.level().get(5).signals()).containsExactly(RunRule.BEYOND_LIMITS);
+        assertThat(chart.level().get(4).high()).isCloseTo(0.5, offset(1e-12));
+        assertThat(chart.level().get(5).signals()).as("one division").isEmpty();
+        assertThat(chart.spread().get(4).signals()).as("one division").isEmpty();
         assertThat(ShewhartChart.individuals(new double[] {0.4, 0.4, 0.4}, USUAL))
                 .isEqualTo(Judged.withheld(Judged.Reason.NO_SPREAD));
         assertThat(ShewhartChart.individuals(new double[] {0.4}, USUAL))
@@ -163,9 +164,13 @@ class ControlChartTest {
         assertThat(EwmaChart.of(List.of(new double[] {1, 2}, new double[] {2, 3, 4}), 0.2, USUAL)
                         .meaningful())
                 .isPresent();
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> CusumChart.of(List.of(new double[] {1, 2}, new double[] {2}), 0.5, USUAL))
-                .withMessage("size of groups must be 2, but is 1");
+        // Sizes 4 and 2: the mean of 1 / n is 3/8, so that a mean spreads by sqrt(3/8).
+        CusumChart unequal = CusumChart.of(
+                        List.of(new double[] {2, 2, 2, 2}, new double[] {2, 2}), 0.5, terms.withWidth(4))
+                .meaningful()
+                .orElseThrow();
+        assertThat(unequal.slack()).isCloseTo(0.5 * Math.sqrt(0.375), offset(1e-12));
+        assertThat(unequal.interval()).isCloseTo(4 * Math.sqrt(0.375), offset(1e-12));
     }
 
     @Test

@@ -5,26 +5,30 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import porebench.record.FactorHistory;
 import porebench.statistics.ChartPoint;
 import porebench.statistics.ChartTerms;
+import porebench.statistics.CusumChart;
+import porebench.statistics.EwmaChart;
 import porebench.statistics.PhasedChart;
-import porebench.statistics.RunRule;
 
 /**
  * What became of a person's wishes: the points, their chart and its signals.
  *
  * @param wishes what was wanted
  * @param series the points
+ * @param determinations the same by determinations, which they are unless single trials are charted
  * @param chart the chart; empty while there is no point
  * @param signals the signals, the earliest first
+ * @param alarms what has to be known to say how often it signals by chance; empty where there are no limits
  */
-record Outcome(Wishes wishes, Series series, Optional<PhasedChart> chart, List<Signal> signals) {
-    /** The weight and limits of averages and sums: with these their run lengths are published. */
-    static final double WEIGHT = 0.2;
-
-    static final double WIDTH_OF_AVERAGES = 2.962;
-    static final double SLACK = 0.5;
-    static final double INTERVAL = 5;
+record Outcome(
+        Wishes wishes,
+        Series series,
+        Series determinations,
+        Optional<PhasedChart> chart,
+        List<Signal> signals,
+        Optional<Alarms> alarms) {
     private static final double WIDTH = 3;
 
     Outcome {
@@ -61,22 +65,39 @@ record Outcome(Wishes wishes, Series series, Optional<PhasedChart> chart, List<S
         }
     }
 
-    static Outcome of(Series series, Wishes wishes) {
+    static Outcome of(FactorHistory history, Wishes wishes) {
+        Series series = Series.of(history, wishes);
+        Series determinations = wishes.kind().isOfDeterminations()
+                ? series
+                : Series.of(history, wishes.withKind(PhasedChart.Kind.MEANS));
         if (series.points().isEmpty()) {
-            return new Outcome(wishes, series, Optional.empty(), List.of());
+            return new Outcome(wishes, series, determinations, Optional.empty(), List.of(), Optional.empty());
         }
         List<Integer> starts = starts(series, wishes.splits());
-        PhasedChart chart = PhasedChart.of(
-                series.points().stream().map(Series.Point::array).toList(),
-                starts,
-                wishes.kind(),
-                wishes.kind() == PhasedChart.Kind.CUSUM ? SLACK : WEIGHT,
-                base(series, wishes),
-                terms(series, wishes));
-        return new Outcome(wishes, series, Optional.of(chart), signals(chart));
+        PhasedChart chart = wishes.kind() == PhasedChart.Kind.TRIALS
+                ? PhasedChart.ofTrials(
+                        series.single(), series.lots(), starts, base(series, wishes), terms(series, wishes))
+                : PhasedChart.of(
+                        series.points().stream().map(Series.Point::array).toList(),
+                        starts,
+                        wishes.kind(),
+                        weight(wishes.kind()),
+                        base(series, wishes),
+                        terms(series, wishes));
+        return new Outcome(
+                wishes,
+                series,
+                determinations,
+                Optional.of(chart),
+                signals(chart),
+                Alarms.of(series, wishes, chart, terms(series, wishes)));
     }
 
-    private static List<Integer> starts(Series series, Set<Split> splits) {
+    static double weight(PhasedChart.Kind kind) {
+        return kind == PhasedChart.Kind.CUSUM ? CusumChart.USUAL_SLACK : EwmaChart.USUAL_WEIGHT;
+    }
+
+    static List<Integer> starts(Series series, Set<Split> splits) {
         List<Integer> starts = new ArrayList<>();
         for (int i = 1; i < series.points().size(); i++) {
             if (series.points().get(i).changes().stream().map(Split::of).anyMatch(splits::contains)) {
@@ -109,9 +130,9 @@ record Outcome(Wishes wishes, Series series, Optional<PhasedChart> chart, List<S
 
     private static ChartTerms terms(Series series, Wishes wishes) {
         double width = switch (wishes.kind()) {
-            case EWMA -> WIDTH_OF_AVERAGES;
-            case CUSUM -> INTERVAL;
-            case INDIVIDUALS, MEAN_RANGE, MEAN_DEVIATION -> WIDTH;
+            case EWMA -> EwmaChart.USUAL_WIDTH;
+            case CUSUM -> CusumChart.USUAL_INTERVAL;
+            case MEANS, MEAN_RANGE, MEAN_DEVIATION, TRIALS -> WIDTH;
         };
         return ChartTerms.usual().withWidth(width).withRules(wishes.rules()).withDivision(series.divisionPercent());
     }
@@ -174,10 +195,5 @@ record Outcome(Wishes wishes, Series series, Optional<PhasedChart> chart, List<S
     /** Returns how many points signal. */
     int signalling() {
         return (int) signals.stream().map(Signal::index).distinct().count();
-    }
-
-    /** Returns the rules that the chart asks. */
-    static Set<RunRule> asked(Wishes wishes) {
-        return wishes.kind().hasRunRules() ? wishes.rules() : Set.of(RunRule.BEYOND_LIMITS);
     }
 }

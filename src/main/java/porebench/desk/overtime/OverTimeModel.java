@@ -3,10 +3,10 @@ package porebench.desk.overtime;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import porebench.chart.ControlPlot;
@@ -15,25 +15,18 @@ import porebench.desk.form.Days;
 import porebench.desk.form.Texts;
 import porebench.record.Evidence;
 import porebench.record.FactorHistory;
+import porebench.statistics.FalseAlarms;
 import porebench.statistics.PhasedChart;
-import porebench.statistics.RunLength;
 import porebench.statistics.RunRule;
 
 /** The Over-time page without its window: what is wanted, what became of it, and what is said about it. */
 final class OverTimeModel {
     private static final String BUNDLE = "porebench.desk.overtime.overtime";
-    private static final int SIMULATED_POINTS = 1_000_000;
-    private static final long SEED = 1987;
-
-    /** Average run lengths of averages and sums with the weights and limits used here, as published; see the reference files. */
-    static final double AVERAGES_RUN_LENGTH = 500;
-
-    static final double SUMS_RUN_LENGTH = 465;
-
     private final DeskModel desk;
     private final Texts texts;
     private final List<Runnable> listeners = new ArrayList<>();
-    private final Map<Set<RunRule>, RunLength> runLengths = new HashMap<>();
+    private final Map<Alarms, Optional<FalseAlarms>> falseAlarms = new HashMap<>();
+    private final Set<Alarms> underWay = new HashSet<>();
     private Wishes wishes = Wishes.usual();
     private String typedCount = Integer.toString(((BaseWish.First) BaseWish.USUAL).count());
     private String typedFrom = "";
@@ -46,7 +39,7 @@ final class OverTimeModel {
     OverTimeModel(DeskModel desk) {
         this.desk = desk;
         this.texts = Texts.of(BUNDLE, desk.tools().locale());
-        this.outcome = Outcome.of(Series.of(history, wishes), wishes);
+        this.outcome = Outcome.of(history, wishes);
         follow();
         desk.onChange(this::follow);
     }
@@ -82,7 +75,7 @@ final class OverTimeModel {
         List<String> ids = wanted.by().all(history);
         String id = ids.contains(wanted.id()) ? wanted.id() : usual(wanted.by(), ids);
         wishes = wanted.of(wanted.by(), id);
-        outcome = Outcome.of(Series.of(history, wishes), wishes);
+        outcome = Outcome.of(history, wishes);
         List.copyOf(listeners).forEach(Runnable::run);
     }
 
@@ -218,34 +211,45 @@ final class OverTimeModel {
         return new PlotOfOutcome(outcome, signalWords(), texts, desk.tools().numbers()).plot();
     }
 
+    /** Says how close to the centre a limit may be. */
+    String leastLimit() {
+        return texts.get(
+                "limits.least", desk.tools().numbers().show(outcome.series().divisionPercent(), 2));
+    }
+
+    /** Works out how often the chart signals by chance, off the event thread, unless that is known or under way. */
+    void workOutFalseAlarms() {
+        outcome.alarms()
+                .filter(wanted -> !falseAlarms.containsKey(wanted) && underWay.add(wanted))
+                .ifPresent(wanted -> desk.tools()
+                        .tasks()
+                        .run(
+                                texts.get("alarms.title"),
+                                wanted::simulated,
+                                found -> know(wanted, Optional.of(found)),
+                                failed -> know(wanted, Optional.empty())));
+    }
+
+    private void know(Alarms wanted, Optional<FalseAlarms> found) {
+        underWay.remove(wanted);
+        falseAlarms.put(wanted, found);
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+
+    /** Returns how often the chart signals by chance, as far as that is worked out. */
+    Optional<FalseAlarms> knownFalseAlarms() {
+        return outcome.alarms().flatMap(wanted -> falseAlarms.getOrDefault(wanted, Optional.empty()));
+    }
+
     /** Says how often the chart signals by chance. */
     String falseAlarms() {
-        Set<RunRule> rules = Outcome.asked(wishes);
-        return switch (wishes.kind()) {
-            case EWMA -> texts.get("alarms.averages", AVERAGES_RUN_LENGTH);
-            case CUSUM -> texts.get("alarms.sums", SUMS_RUN_LENGTH);
-            case INDIVIDUALS, MEAN_RANGE, MEAN_DEVIATION -> falseAlarms(rules);
-        };
-    }
-
-    private String falseAlarms(Set<RunRule> rules) {
-        if (rules.isEmpty()) {
-            return texts.get("alarms.none");
+        if (outcome.alarms().isEmpty()) {
+            return texts.get("alarms.no-limits");
         }
-        OptionalDouble exact = RunLength.exact(rules);
-        return exact.isPresent()
-                ? texts.get("alarms.exact", rounded(exact.getAsDouble()))
-                : texts.get(
-                        "alarms.simulated",
-                        rounded(runLengths
-                                .computeIfAbsent(rules, asked -> RunLength.simulated(asked, SIMULATED_POINTS, SEED))
-                                .mean()));
-    }
-
-    /** Rounds to two digits: more are not known. */
-    private static double rounded(double length) {
-        double unit = Math.pow(10, Math.floor(Math.log10(length)) - 1);
-        return unit * Math.rint(length / unit);
+        Alarms wanted = outcome.alarms().get();
+        return knownFalseAlarms()
+                .map(found -> new AlarmWords(texts, desk.tools().numbers()).said(wanted, found))
+                .orElseGet(() -> texts.get(falseAlarms.containsKey(wanted) ? "alarms.stopped" : "alarms.pending"));
     }
 
     /** Returns what the plot shows, as its title. */

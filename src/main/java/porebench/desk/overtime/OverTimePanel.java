@@ -1,6 +1,7 @@
 package porebench.desk.overtime;
 
 import java.awt.Rectangle;
+import java.awt.event.HierarchyEvent;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
@@ -70,6 +71,13 @@ final class OverTimePanel {
                 SwingUtilities.invokeLater(this::show);
             }
         });
+        // How often a chart signals by chance takes a moment to work out, and nobody asks while the page is not on
+        // view.
+        panel.addHierarchyListener(event -> {
+            if ((event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0 && panel.isShowing()) {
+                model.workOutFalseAlarms();
+            }
+        });
         show();
     }
 
@@ -87,6 +95,9 @@ final class OverTimePanel {
     private void show() {
         if (showing) {
             return;
+        }
+        if (panel.isShowing()) {
+            model.workOutFalseAlarms();
         }
         showing = true;
         verdict.setText(model.verdict());

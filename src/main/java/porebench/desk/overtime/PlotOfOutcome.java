@@ -54,7 +54,7 @@ final class PlotOfOutcome {
                 points,
                 changes,
                 texts.get("axis." + levelKey() + (isDifference ? ".difference" : ".factor")),
-                outcome.wishes().kind().hasRunRules() ? texts.get("axis." + spreadKey()) : "",
+                outcome.wishes().kind().hasSpread() ? texts.get("axis." + spreadKey()) : "",
                 base.first(),
                 base.isKept() ? Math.max(0, Math.min(base.count(), points.size() - base.first())) : 0,
                 outcome.series().isSimulated());
@@ -62,8 +62,8 @@ final class PlotOfOutcome {
 
     private String levelKey() {
         return switch (outcome.wishes().kind()) {
-            case INDIVIDUALS -> "value";
-            case MEAN_RANGE, MEAN_DEVIATION -> "mean";
+            case TRIALS -> "value";
+            case MEANS, MEAN_RANGE, MEAN_DEVIATION -> "mean";
             case EWMA -> "average";
             case CUSUM -> "sum";
         };
@@ -73,7 +73,7 @@ final class PlotOfOutcome {
         return switch (outcome.wishes().kind()) {
             case MEAN_RANGE -> "range";
             case MEAN_DEVIATION -> "deviation";
-            case INDIVIDUALS, EWMA, CUSUM -> "moving-range";
+            case MEANS, TRIALS, EWMA, CUSUM -> "moving-range";
         };
     }
 

@@ -55,7 +55,7 @@ record References(Map<MixId, Double> means, List<MixId> late, List<MixId> unrefe
                 continue;
             }
             FactorHistory own = left.where(each -> each.trial().mixId().equals(mix));
-            if (wishes.kind().isOfSubgroups() && hasOneGroup(own)) {
+            if (wishes.kind().isOfDeterminations() && hasOneGroup(own)) {
                 without.add(mix);
                 continue;
             }
@@ -103,7 +103,7 @@ record References(Map<MixId, Double> means, List<MixId> late, List<MixId> unrefe
                     .toList());
         }
         int count = ((BaseWish.First) wishes.base()).count();
-        if (!wishes.kind().isOfSubgroups()) {
+        if (!wishes.kind().isOfDeterminations()) {
             return new HashSet<>(left.made().stream().limit(count).toList());
         }
         List<Made> base = new ArrayList<>();

@@ -42,8 +42,13 @@ final class Remarks {
         if (!series.late().isEmpty()) {
             said.add(texts.get("remark.late", list(series.late())));
         }
-        if (outcome.wishes().kind().isOfSubgroups() && !series.points().isEmpty()) {
-            said.add(texts.get("remark.within"));
+        if (outcome.wishes().kind() == PhasedChart.Kind.TRIALS
+                && !outcome.limited().isEmpty()) {
+            PhasedChart.Spread spread = outcome.limited().get(0).spreads();
+            said.add(
+                    spread.isBetweenKnown()
+                            ? texts.get("remark.trials", numbers.show(spread.between(), DECIMALS + 1))
+                            : texts.get("remark.trials-of-one"));
         }
     }
 
@@ -54,7 +59,7 @@ final class Remarks {
         }
         if (!series.unreferenced().isEmpty()) {
             said.add(texts.get(
-                    outcome.wishes().kind().isOfSubgroups() ? "remark.unreferenced-means" : "remark.unreferenced",
+                    outcome.wishes().kind().isOfDeterminations() ? "remark.unreferenced-means" : "remark.unreferenced",
                     list(series.unreferenced())));
         }
         if (series.alone() > 0) {

@@ -2,6 +2,7 @@ package porebench.desk.overtime;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -74,6 +75,19 @@ record Series(
         return points.stream().anyMatch(point -> point.first().trial().simulated());
     }
 
+    /** Returns the value of every point's first trial, which is its only one where single trials are charted. */
+    double[] single() {
+        return points.stream().mapToDouble(point -> point.values().get(0)).toArray();
+    }
+
+    /** Returns the determination of every point, numbered as they first come. */
+    List<Integer> lots() {
+        Map<DeterminationId, Integer> known = new HashMap<>();
+        return points.stream()
+                .map(point -> known.computeIfAbsent(point.first().determination(), any -> known.size()))
+                .toList();
+    }
+
     /** Returns the coarsest division of the meters used, in % air. */
     double divisionPercent() {
         return points.stream()
@@ -90,7 +104,8 @@ record Series(
         References references = References.of(counted, wishes);
         FactorHistory charted = counted.where(
                 made -> !references.unreferenced().contains(made.trial().mixId()));
-        List<Point> points = wishes.kind().isOfSubgroups() ? groups(charted, references) : singles(charted, references);
+        List<Point> points =
+                wishes.kind().isOfDeterminations() ? groups(charted, references) : singles(charted, references);
         int struck = (int)
                 wanted.made().stream().filter(made -> made.judged().isStruck()).count();
         return new Series(
@@ -98,7 +113,7 @@ record Series(
                 references.means(),
                 references.late(),
                 references.unreferenced(),
-                wishes.kind().isOfSubgroups() ? groupsOf(charted).size() - points.size() : 0,
+                wishes.kind().isOfDeterminations() ? groupsOf(charted).size() - points.size() : 0,
                 struck,
                 wanted.made().size() - counted.made().size() - struck);
     }

@@ -16,6 +16,7 @@ import porebench.desk.form.Form;
 import porebench.desk.form.TextLink;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
+import porebench.statistics.PhasedChart;
 import porebench.statistics.RunRule;
 
 /** Where limits come from, what begins a phase, and what is a signal. */
@@ -36,6 +37,7 @@ final class SettingsPanel {
     private final WrappedText refusal = new WrappedText("overtime.base.refusal", "fieldError");
     private final JRadioButton kept = new JRadioButton();
     private final JRadioButton anew = new JRadioButton();
+    private final WrappedText least = new WrappedText("overtime.limits.least", "quiet");
     private final Map<Split, JCheckBox> splits = new EnumMap<>(Split.class);
     private final WrappedText phases = new WrappedText("overtime.phases", "");
     private final Map<RunRule, JCheckBox> rules = new EnumMap<>(RunRule.class);
@@ -54,11 +56,11 @@ final class SettingsPanel {
         panel.add(base(), "wmin 0");
         panel.add(refusal, "wmin 0");
         panel.add(limits(), "wmin 0");
+        panel.add(least, "wmin 0");
         panel.add(title("section.phases"), "gaptop 16");
         panel.add(splits(), "wmin 0");
         panel.add(phases, "wmin 0");
         panel.add(title("section.rules"), "gaptop 16");
-        notAsked.setText(texts.get("rules.not-asked"));
         panel.add(notAsked, "wmin 0");
         panel.add(rules(), "wmin 0");
         panel.add(alarms, "wmin 0");
@@ -165,9 +167,12 @@ final class SettingsPanel {
         phases.setText(String.join("\n", model.phases()));
         phases.setVisible(!model.phases().isEmpty());
         boolean hasRules = model.wishes().kind().hasRunRules();
+        notAsked.setText(texts.get(
+                model.wishes().kind() == PhasedChart.Kind.TRIALS ? "rules.not-of-trials" : "rules.not-asked"));
         notAsked.setVisible(!hasRules);
         asked.setVisible(hasRules);
         rules.forEach((rule, box) -> box.setSelected(model.wishes().rules().contains(rule)));
+        least.setText(model.leastLimit());
         alarms.setText(model.falseAlarms());
     }
 }

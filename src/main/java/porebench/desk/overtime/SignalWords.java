@@ -10,7 +10,6 @@ import porebench.desk.form.Texts;
 import porebench.record.FactorHistory.Change;
 import porebench.record.FactorHistory.Made;
 import porebench.statistics.ChartPoint;
-import porebench.statistics.PhasedChart;
 import porebench.statistics.RunRule;
 
 /** Explains signals: what happened, at which trial, and what to check. */
@@ -38,7 +37,7 @@ final class SignalWords {
         Series.Point point = outcome.series().points().get(index);
         return texts.get(
                 "signal.point",
-                outcome.wishes().kind().isOfSubgroups()
+                outcome.wishes().kind().isOfDeterminations()
                         ? point.first().determination().text()
                         : point.first().trial().id().text(),
                 point.day().toString());
@@ -80,7 +79,8 @@ final class SignalWords {
 
     private String plotted(boolean isOfSpread) {
         return switch (outcome.wishes().kind()) {
-            case INDIVIDUALS -> isOfSpread ? "moving-range" : "value";
+            case TRIALS -> isOfSpread ? "trial-range" : "value";
+            case MEANS -> isOfSpread ? "moving-range" : "mean";
             case MEAN_RANGE -> isOfSpread ? "range" : "mean";
             case MEAN_DEVIATION -> isOfSpread ? "deviation" : "mean";
             case EWMA -> "average";
@@ -130,9 +130,9 @@ final class SignalWords {
 
     private String usual(Outcome.Signal signal) {
         if (signal.isOfSpread()) {
-            return outcome.wishes().kind() == PhasedChart.Kind.INDIVIDUALS ? "check.jump" : "check.spread";
+            return plotted(true).endsWith("-range") ? "check.jump" : "check.spread";
         }
-        if (!outcome.wishes().kind().hasRunRules()) {
+        if (!outcome.wishes().kind().hasSpread()) {
             return "check.shift";
         }
         return switch (signal.point().signals().get(0)) {

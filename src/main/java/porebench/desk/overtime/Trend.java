@@ -1,18 +1,18 @@
 package porebench.desk.overtime;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
-import porebench.statistics.LeastSquares;
-import porebench.statistics.PhasedChart;
-import porebench.statistics.StudentT;
-import porebench.statistics.UncertaintySum;
+import porebench.statistics.DriftLine;
 
-/** Says whether the points of the newest phase drift: the slope of a straight line through them, with its interval. */
+/**
+ * Says whether the determinations of the newest phase drift: the slope of a straight line through their means, with its
+ * interval. It rests on determinations whatever is charted, as the trials of one are no proof one by one.
+ */
 final class Trend {
     /** A drift over less time than this would be weather. Common sense, no source. */
     static final int FEWEST_DAYS = 28;
@@ -35,47 +35,57 @@ final class Trend {
 
     /** Returns what there is to say; nothing while there is no point. */
     Optional<String> sentence() {
-        List<PhasedChart.Phase> phases = outcome.phases();
-        if (phases.isEmpty()) {
+        Series series = outcome.determinations();
+        if (outcome.series().points().isEmpty()) {
             return Optional.empty();
         }
-        PhasedChart.Phase newest = phases.get(phases.size() - 1);
+        List<Integer> starts = Outcome.starts(series, outcome.wishes().splits());
+        int newest = starts.isEmpty() ? 0 : starts.get(starts.size() - 1);
         return Optional.of(
-                sentence(outcome.series().points().subList(newest.first(), newest.first() + newest.count())));
+                sentence(series.points().subList(newest, series.points().size())));
     }
 
     private String sentence(List<Series.Point> points) {
-        LocalDate first = points.get(0).day();
-        LocalDate last = points.get(points.size() - 1).day();
-        if (points.size() < FEWEST_POINTS || ChronoUnit.DAYS.between(first, last) < FEWEST_DAYS) {
+        if (points.size() < FEWEST_POINTS
+                || ChronoUnit.DAYS.between(points.get(0).day(), last(points)) < FEWEST_DAYS) {
             return texts.get("trend.too-few", FEWEST_POINTS, FEWEST_DAYS);
         }
-        LeastSquares line = LeastSquares.polynomial(
-                        1,
-                        points.stream()
-                                .map(point -> BigDecimal.valueOf(ChronoUnit.DAYS.between(first, point.day())))
-                                .toList(),
-                        points.stream()
-                                .map(point -> BigDecimal.valueOf(mean(point)))
-                                .toList())
-                .orElseThrow();
-        double dial = UncertaintySum.resolutionUncertainty(outcome.series().divisionPercent());
-        if (line.residualStandardDeviation().orElseThrow() < dial) {
-            return texts.get("trend.coarse", numbers.show(outcome.series().divisionPercent(), DECIMALS));
+        LocalDate first = points.get(0).day();
+        double division = outcome.determinations().divisionPercent();
+        List<DriftLine.Point> line = new ArrayList<>();
+        for (Series.Point point : points) {
+            line.add(new DriftLine.Point(
+                    point.first().trial().mixId().text(), ChronoUnit.DAYS.between(first, point.day()), mean(point)));
         }
-        double slope = DAYS_A_YEAR * line.coefficient(1);
-        double halfWidth = DAYS_A_YEAR
-                * new StudentT(line.degreesOfFreedom()).coverageFactor(CONFIDENCE)
-                * line.standardError(1).orElseThrow();
-        String key = Math.abs(slope) <= halfWidth ? "trend.none" : slope > 0 ? "trend.rises" : "trend.falls";
+        Optional<DriftLine> drift = DriftLine.through(line, division, CONFIDENCE);
+        if (drift.isEmpty()) {
+            return texts.get("trend.too-few", FEWEST_POINTS, FEWEST_DAYS);
+        }
+        double days = ChronoUnit.DAYS.between(first, last(points));
+        return said(drift.get(), points, days, division);
+    }
+
+    private String said(DriftLine drift, List<Series.Point> points, double days, double division) {
+        String key = switch (drift.judged(days, division)) {
+            case NONE -> "trend.none";
+            case WITHIN_ONE_DIVISION -> "trend.within-division";
+            case RISES -> "trend.rises";
+            case FALLS -> "trend.falls";
+        };
         return texts.get(
                 key,
                 points.size(),
-                first.toString(),
-                last.toString(),
-                numbers.show(slope, DECIMALS),
-                numbers.show(slope - halfWidth, DECIMALS),
-                numbers.show(slope + halfWidth, DECIMALS));
+                points.get(0).day().toString(),
+                last(points).toString(),
+                numbers.show(DAYS_A_YEAR * drift.slope(), DECIMALS),
+                numbers.show(DAYS_A_YEAR * (drift.slope() - drift.halfWidth()), DECIMALS),
+                numbers.show(DAYS_A_YEAR * (drift.slope() + drift.halfWidth()), DECIMALS),
+                numbers.show(days * drift.slope(), DECIMALS),
+                numbers.show(division, DECIMALS));
+    }
+
+    private static LocalDate last(List<Series.Point> points) {
+        return points.get(points.size() - 1).day();
     }
 
     private static double mean(Series.Point point) {

@@ -22,8 +22,8 @@ final class Verdict {
 
     private String plain() {
         int points = outcome.series().points().size();
-        String counted =
-                texts.get(outcome.wishes().kind().isOfSubgroups() ? "points.determinations" : "points.trials", points);
+        String counted = texts.get(
+                outcome.wishes().kind().isOfDeterminations() ? "points.determinations" : "points.trials", points);
         if (points == 0) {
             return texts.get(outcome.wishes().id().isBlank() ? "verdict.nothing" : "verdict.none");
         }

@@ -23,12 +23,12 @@ record Wishes(
         splits = Set.copyOf(splits);
     }
 
-    /** Returns what is charted at first: single values by mix, with two rules that seldom signal by chance. */
+    /** Returns what is charted at first: determinations by mix, with two rules that seldom signal by chance. */
     static Wishes usual() {
         return new Wishes(
                 By.MIX,
                 "",
-                PhasedChart.Kind.INDIVIDUALS,
+                PhasedChart.Kind.MEANS,
                 BaseWish.USUAL,
                 true,
                 EnumSet.of(RunRule.BEYOND_LIMITS, RunRule.NINE_ON_ONE_SIDE),

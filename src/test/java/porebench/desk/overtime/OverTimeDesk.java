@@ -23,6 +23,7 @@ final class OverTimeDesk {
     final ScriptedAsker asker = new ScriptedAsker();
     final TimeBook lab;
     final DeskModel desk;
+    private int begun;
 
     OverTimeDesk() {
         this(new TimeBook());
@@ -53,8 +54,26 @@ final class OverTimeDesk {
         return new OverTimeModel(desk);
     }
 
-    /** Makes quiet trials of M-1, 0.40 and 0.50 in turn: moving ranges of 0.1, centre 0.45, limits 0.18 and 0.72. */
+    /** Makes quiet determinations of M-1, 0.40 and 0.50 in turn: moving ranges of 0.1, centre 0.45, limits 0.18 and 0.72. */
     LocalDate quiet(int count) {
+        return determinations("M-1", TimeBook.START, alternating(count));
+    }
+
+    /** Makes determinations of two equal trials, one a day; returns the day after the last. */
+    LocalDate determinations(String mix, LocalDate first, double... means) {
+        LocalDate day = first;
+        for (double mean : means) {
+            begun++;
+            String id = mix + "/" + begun;
+            lab.begin(id, mix);
+            lab.keep(lab.trial(id, mix, day, "R. Vale", "B-1", mean), lab.trial(id, mix, day, "R. Vale", "B-1", mean));
+            day = day.plusDays(1);
+        }
+        return day;
+    }
+
+    /** Makes one determination of M-1, 0.40 and 0.50 in turn, a trial a day; returns the day after the last. */
+    LocalDate one(int count) {
         lab.begin("M-1/1", "M-1");
         return lab.trials("M-1/1", "M-1", TimeBook.START, alternating(count));
     }

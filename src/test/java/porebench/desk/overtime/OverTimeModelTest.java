@@ -7,7 +7,6 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import porebench.ReferenceFile;
 import porebench.chart.ControlPlot;
 import porebench.method.Role;
 import porebench.record.SampleCalibrations;
@@ -46,11 +45,11 @@ class OverTimeModelTest {
     }
 
     @Test
-    void oneTrialHasNoLimits() {
+    void oneDeterminationHasNoLimits() {
         made.quiet(1);
         OverTimeModel model = made.model();
         assertThat(model.verdict())
-                .isEqualTo("Only 1 trial so far: limits need at least two, and lasting ones about twenty.");
+                .isEqualTo("Only 1 determination so far: limits need at least two, and lasting ones about twenty.");
         assertThat(model.plot().orElseThrow().points().get(0).level().centre()).isEmpty();
     }
 
@@ -58,13 +57,13 @@ class OverTimeModelTest {
     void pointsThatNeverFollowEachOtherHaveNoLimits() {
         LocalDate next = made.quiet(1);
         made.lab.keep(SampleCalibrations.dialCalibration("C-1", "B-1", next, "0.0", "5.0", "10.0"));
-        made.lab.trials("M-1/1", "M-1", next, 0.5);
+        made.determinations("M-1", next, 0.5);
         OverTimeModel model = made.model();
-        assertThat(model.verdict()).isEqualTo("2 trials, but no limits yet: see below what is missing.");
+        assertThat(model.verdict()).isEqualTo("2 determinations, but no limits yet: see below what is missing.");
         assertThat(model.remarks())
                 .containsExactly("No limits: no two points of the base follow each other within a phase.");
         model.split(Split.CALIBRATION, false);
-        assertThat(model.verdict()).startsWith("2 trials and no signal");
+        assertThat(model.verdict()).startsWith("2 determinations and no signal");
     }
 
     @Test
@@ -72,7 +71,7 @@ class OverTimeModelTest {
         made.quiet(19);
         OverTimeModel model = made.model();
         assertThat(model.verdict())
-                .isEqualTo("19 trials and no signal: nothing says that the factor has changed"
+                .isEqualTo("19 determinations and no signal: this chart shows no change of the factor"
                         + " (by provisional limits, from 19 points).");
         assertThat(model.remarks())
                 .containsExactly("The limits are provisional: they rest on 19 points, lasting ones need about 20.");
@@ -82,29 +81,30 @@ class OverTimeModelTest {
     void twentyQuietPointsAreQuiet() {
         made.quiet(20);
         assertThat(made.model().verdict())
-                .isEqualTo("20 trials and no signal: nothing says that the factor has changed.");
+                .isEqualTo("20 determinations and no signal: this chart shows no change of the factor.");
         assertThat(made.model().remarks()).isEmpty();
     }
 
     @Test
     void aSignalAtTheNewestPointIsToBeLookedInto() {
-        made.lab.trials("M-1/1", "M-1", made.quiet(20), 0.8);
+        made.determinations("M-1", made.quiet(20), 0.8);
         OverTimeModel model = made.model();
         assertThat(model.verdict())
-                .isEqualTo("T-021 (2026-01-25), the newest point, is a signal:"
+                .isEqualTo("M-1/21 (2026-01-25), the newest point, is a signal:"
                         + " look into it before a factor rests on it.");
-        made.lab.trials("M-1/1", "M-1", LocalDate.of(2026, 2, 1), 0.81);
+        made.determinations("M-1", LocalDate.of(2026, 2, 1), 0.81);
         made.desk.refresh();
         assertThat(model.verdict())
-                .isEqualTo("T-022 (2026-02-01), the newest point, is a signal, one of 2 among 22 trials:"
+                .isEqualTo("M-1/22 (2026-02-01), the newest point, is a signal, one of 2 among 22 determinations:"
                         + " look into it before a factor rests on it.");
     }
 
     @Test
     void anOlderSignalIsSaidWithWhatCameAfter() {
-        made.lab.trials("M-1/1", "M-1", made.quiet(20), 0.8, 0.6, 0.5);
+        made.determinations("M-1", made.quiet(20), 0.8, 0.6, 0.5);
         assertThat(made.model().verdict())
-                .isEqualTo("1 signal among 23 trials, the last at T-021 (2026-01-25); the 2 points since are quiet.");
+                .isEqualTo(
+                        "1 signal among 23 determinations, the last at M-1/21 (2026-01-25); the 2 points since are quiet.");
     }
 
     @Test
@@ -112,7 +112,7 @@ class OverTimeModelTest {
         OverTimeDesk training = new OverTimeDesk(new TimeBook(true));
         training.quiet(20);
         OverTimeModel model = training.model();
-        assertThat(model.verdict()).startsWith("SIMULATED, for training: 20 trials and no signal");
+        assertThat(model.verdict()).startsWith("SIMULATED, for training: 20 determinations and no signal");
         assertThat(model.plot().orElseThrow().isSimulated()).isTrue();
     }
 
@@ -121,7 +121,7 @@ class OverTimeModelTest {
     /** Centre 0.45; sigma 0.1 sqrt(pi) / 2 = 0.0886, so that the limits are 0.45 +- 0.2659. */
     @Test
     void thePlotHasTheLimitsOfTheBase() {
-        made.lab.trials("M-1/1", "M-1", made.quiet(20), 0.8);
+        made.determinations("M-1", made.quiet(20), 0.8);
         ControlPlot plot = made.model().plot().orElseThrow();
         ControlPlot.Point last = plot.points().get(20);
         assertThat(last.level().value()).isCloseTo(0.8, offset(1e-9));
@@ -131,22 +131,24 @@ class OverTimeModelTest {
         assertThat(last.spread().orElseThrow().value()).isCloseTo(0.3, offset(1e-9));
         assertThat(plot.points().get(0).spread()).isEmpty();
         assertThat(plot.baseCount()).isEqualTo(20);
-        assertThat(plot.levelAxis()).isEqualTo("factor G (% air)");
+        assertThat(plot.levelAxis()).isEqualTo("mean G (% air)");
         assertThat(plot.spreadAxis()).isEqualTo("moving range (% air)");
         assertThat(last.said())
                 .containsExactly(
-                        "T-021 (2026-01-25)",
+                        "M-1/21 (2026-01-25)",
                         "mix M-1, R. Vale, meter B-1",
-                        "G = 0.80 % air",
-                        "Signal: G = 0.80 % lies above the upper limit of 0.72 %.");
+                        "G = 0.80 % air, mean of 2 trials",
+                        "Signal: The mean of 0.80 % lies above the upper limit of 0.72 %.");
     }
 
     @Test
     void aChangeOfSourceBeginsAPhaseAndExplainsTheSignalAfterIt() {
         LocalDate next = made.quiet(20);
         made.lab.correct(Source.class, Samples.source("S-2", Role.COARSE, "Ledge 2"));
-        made.lab.begin("M-1/2", "M-1");
-        made.lab.keep(made.lab.trial("M-1/2", "M-1", next, "A. Dunn", "B-1", 0.9));
+        made.lab.begin("M-1/new", "M-1");
+        made.lab.keep(
+                made.lab.trial("M-1/new", "M-1", next, "A. Dunn", "B-1", 0.9),
+                made.lab.trial("M-1/new", "M-1", next, "A. Dunn", "B-1", 0.9));
         OverTimeModel model = made.model();
         assertThat(model.plot().orElseThrow().changes())
                 .containsExactly(new ControlPlot.Change(20, "S-2: other stone", true));
@@ -157,7 +159,8 @@ class OverTimeModelTest {
                         "2. 2026-01-25 to 2026-01-25, 1 point, begun by: S-2: other stone;"
                                 + " centre 0.45 %, standard deviation 0.089 % from 20 points.");
         Outcome.Signal signal = model.outcome().signals().get(0);
-        assertThat(model.signalWords().happened(signal)).isEqualTo("G = 0.90 % lies above the upper limit of 0.72 %.");
+        assertThat(model.signalWords().happened(signal))
+                .isEqualTo("The mean of 0.90 % lies above the upper limit of 0.72 %.");
         assertThat(model.signalWords().check(signal))
                 .startsWith("Shortly before: S-2: other stone. See whether that explains it."
                         + " A. Dunn made none of the trials before. Read its sheet first");
@@ -171,7 +174,7 @@ class OverTimeModelTest {
     void limitsFoundAnewLetALastingShiftPass() {
         LocalDate next = made.quiet(20);
         made.lab.keep(SampleCalibrations.dialCalibration("C-1", "B-1", next, "0.0", "5.0", "10.0"));
-        made.lab.trials("M-1/1", "M-1", next, 0.8, 0.9, 0.8);
+        made.determinations("M-1", next, 0.8, 0.9, 0.8);
         OverTimeModel model = made.model();
         assertThat(model.outcome().signalling()).isEqualTo(3);
         model.keepLimits(false);
@@ -182,8 +185,7 @@ class OverTimeModelTest {
 
     @Test
     void whatVariesLessThanTheDialShowsStandsOnItsDivision() {
-        made.lab.begin("M-1/1", "M-1");
-        made.lab.trials("M-1/1", "M-1", TimeBook.START, 0.4, 0.4, 0.4);
+        made.determinations("M-1", TimeBook.START, 0.4, 0.4, 0.4);
         assertThat(made.model().remarks())
                 .contains("The base varies less than the scale can show. Limits stand on its division of 0.10 % air"
                         + " instead, as a standard deviation of 0.029 % air.");
@@ -191,7 +193,7 @@ class OverTimeModelTest {
 
     @Test
     void everySignalOfEveryChartIsSaidWithWhatToCheck() {
-        made.lab.trials("M-1/1", "M-1", made.quiet(20), 0.8, 0.1);
+        made.determinations("M-1", made.quiet(20), 0.8, 0.1);
         OverTimeModel model = made.model();
         for (PhasedChart.Kind kind : PhasedChart.Kind.values()) {
             model.choose(kind);
@@ -214,17 +216,17 @@ class OverTimeModelTest {
     /** The upper limit is 0.7159: 0.717 lies beyond it and must not read as 0.72 above 0.72. */
     @Test
     void aValueJustBeyondItsLimitIsSaidWithAsManyDigitsAsItTakes() {
-        made.lab.trials("M-1/1", "M-1", made.quiet(20), 0.717);
+        made.determinations("M-1", made.quiet(20), 0.717);
         OverTimeModel model = made.model();
         assertThat(model.signalWords().happened(model.outcome().signals().get(0)))
-                .isEqualTo("G = 0.717 % lies above the upper limit of 0.716 %.");
+                .isEqualTo("The mean of 0.717 % lies above the upper limit of 0.716 %.");
     }
 
     @Test
     void onlyTheRulesThatAreAskedSignal() {
         double[] above = new double[9];
         Arrays.fill(above, 0.6);
-        made.lab.trials("M-1/1", "M-1", made.quiet(20), above);
+        made.determinations("M-1", made.quiet(20), above);
         OverTimeModel model = made.model();
         assertThat(model.outcome().signals())
                 .extracting(signal -> signal.point().signals())
@@ -232,50 +234,88 @@ class OverTimeModelTest {
         assertThat(model.outcome().spells()).hasSize(1);
         assertThat(model.signalWords().said(model.outcome().spells().get(0)))
                 .startsWith("Nine points in a row lie above the centre."
-                        + " The same holds of every point up to T-029 (2026-02-02). A lasting shift:");
+                        + " The same holds of every point up to M-1/29 (2026-02-02). If it lasts:");
         model.ask(RunRule.NINE_ON_ONE_SIDE, false);
         assertThat(model.outcome().signals()).isEmpty();
-        assertThat(model.falseAlarms()).contains("about once in 370 points");
-        model.ask(RunRule.BEYOND_LIMITS, false);
-        assertThat(model.falseAlarms()).isEqualTo("No rule is chosen: nothing will ever signal.");
     }
 
+    /** Twenty quiet determinations: every chart says how often it signals by chance, and the same twice over. */
     @Test
-    void theFalseAlarmsOfTheUsualRulesAndOfAveragesAndSumsAreSaid() {
+    void howOftenChanceAloneSignalsIsSimulatedForEveryChart() {
         made.quiet(20);
         OverTimeModel model = made.model();
-        assertThat(model.falseAlarms()).contains("about once in 220 points", "exact");
-        model.ask(RunRule.SIX_IN_A_TREND, true);
-        assertThat(model.falseAlarms()).contains("simulated");
-        model.choose(PhasedChart.Kind.EWMA);
-        assertThat(model.falseAlarms()).contains("about once in 500 points", "published");
-        model.choose(PhasedChart.Kind.CUSUM);
-        assertThat(model.falseAlarms()).contains("about once in 465 points", "published");
+        assertThat(model.falseAlarms()).isEqualTo("How often chance alone signals is being worked out.");
+        for (PhasedChart.Kind kind : PhasedChart.Kind.values()) {
+            model.choose(kind);
+            model.workOutFalseAlarms();
+            assertThat(model.falseAlarms())
+                    .as("%s", kind)
+                    .startsWith("By chance alone, ")
+                    .contains(kind == PhasedChart.Kind.TRIALS ? "40 trials like these" : "20 determinations like these")
+                    .contains("seed 1987, limits found from 20 points, readings rounded to 0.10 %");
+        }
+        model.choose(PhasedChart.Kind.MEANS);
+        String first = model.falseAlarms();
+        OverTimeModel again = made.model();
+        again.workOutFalseAlarms();
+        assertThat(again.falseAlarms()).isEqualTo(first);
+    }
+
+    /** With no rule asked the chart of the moving ranges still signals; the sentence counts it. */
+    @Test
+    void moreRulesAndFewerBasePointsMeanMoreFalseAlarms() {
+        made.quiet(20);
+        OverTimeModel model = made.model();
+        for (RunRule rule : RunRule.values()) {
+            model.ask(rule, false);
+        }
+        double without = every(model);
+        model.ask(RunRule.BEYOND_LIMITS, true);
+        double usual = every(model);
+        assertThat(usual).isLessThan(without);
+        RunRule.westernElectric().forEach(rule -> model.ask(rule, true));
+        assertThat(every(model)).isLessThan(usual);
+        model.typeBase(false, "8", "", "");
+        assertThat(every(model)).isLessThan(usual / 1.5);
+    }
+
+    private static double every(OverTimeModel model) {
+        model.workOutFalseAlarms();
+        return model.knownFalseAlarms().orElseThrow().pointsPerAlarm().orElseThrow();
     }
 
     @Test
-    void theRunLengthsSaidAreThosePublishedForTheWeightAndLimitsUsed() {
-        assertThat(ReferenceFile.read("ewma-run-lengths.csv").rows())
-                .filteredOn(row -> row.number("lambda") == Outcome.WEIGHT
-                        && row.number("width") == Outcome.WIDTH_OF_AVERAGES
-                        && row.number("shift") == 0)
-                .singleElement()
-                .satisfies(row ->
-                        assertThat(row.number("length")).isCloseTo(OverTimeModel.AVERAGES_RUN_LENGTH, offset(0.5)));
-        assertThat(ReferenceFile.read("cusum-run-lengths.csv").rows())
-                .filteredOn(row -> row.number("slack") == Outcome.SLACK
-                        && row.number("interval") == Outcome.INTERVAL
-                        && row.number("shift") == 0)
-                .singleElement()
-                .satisfies(
-                        row -> assertThat(row.number("length")).isCloseTo(OverTimeModel.SUMS_RUN_LENGTH, offset(0.5)));
+    void singleTrialsSayThatTheyDependOnEachOther() {
+        made.quiet(20);
+        OverTimeModel model = made.model();
+        model.choose(PhasedChart.Kind.TRIALS);
+        assertThat(model.verdict()).startsWith("40 trials and no signal");
+        assertThat(model.remarks())
+                .contains("The trials of one determination share its sample and day, so they are no proof one by one:"
+                        + " the limits include what determinations differ by themselves, a standard deviation of 0.089 % air,"
+                        + " and only the limits are a signal. The chart of determinations says more.");
+        OverTimeDesk alone = new OverTimeDesk();
+        alone.one(6);
+        OverTimeModel within = alone.model();
+        within.choose(PhasedChart.Kind.TRIALS);
+        assertThat(within.remarks())
+                .contains("All trials in the base are of one determination: the limits hold within it only,"
+                        + " and say nothing of another.");
+    }
+
+    @Test
+    void oneDivisionIsNoSignalAndThePageSaysSo() {
+        made.determinations("M-1", TimeBook.START, 0.4, 0.4, 0.4, 0.4, 0.4, 0.4, 0.4, 0.4, 0.5);
+        OverTimeModel model = made.model();
+        assertThat(model.verdict()).startsWith("9 determinations and no signal");
+        assertThat(model.leastLimit()).startsWith("No limit is closer to the centre than one division, 0.10 % air");
     }
 
     // The base.
 
     @Test
     void theBaseMayBeTheFirstPointsOrThoseOfSomeDays() {
-        made.lab.trials("M-1/1", "M-1", made.quiet(20), 0.8, 0.9, 0.8);
+        made.determinations("M-1", made.quiet(20), 0.8, 0.9, 0.8);
         OverTimeModel model = made.model();
         model.typeBase(true, "20", "2026-01-25", "2026-01-27");
         assertThat(model.outcome().limited().get(0).centre()).isCloseTo(2.5 / 3, offset(1e-9));
@@ -307,8 +347,9 @@ class OverTimeModelTest {
 
     @Test
     void oneDeterminationHasNothingToLieBeside() {
-        made.quiet(4);
+        made.one(4);
         OverTimeModel model = made.model();
+        assertThat(model.falseAlarms()).isEqualTo("Without limits in the newest phase nothing can signal there.");
         model.choose(PhasedChart.Kind.MEAN_RANGE);
         assertThat(model.verdict())
                 .isEqualTo("Only 1 determination so far: limits need at least two, and lasting ones about twenty.");

@@ -45,7 +45,7 @@ class OverTimeWindowTest {
         EventThread.run(Theme.LIGHT::apply);
         EventThread.run(() -> {
             LocalDate next = made.quiet(20);
-            made.lab.trials("M-1/1", "M-1", next, 0.8, 0.5);
+            made.determinations("M-1", next, 0.8, 0.5);
             made.desk.refresh();
             frame = new JFrame();
             frame.add(new OverTimePage(made.desk, opened::add).component());
@@ -75,16 +75,17 @@ class OverTimeWindowTest {
 
     @Test
     void aSignalIsSaidInWordsAndMarkedInThePlot() throws Exception {
-        assertThat(text("overtime.verdict")).startsWith("1 signal among 22 trials, the last at T-021 (2026-01-25)");
+        assertThat(text("overtime.verdict"))
+                .startsWith("1 signal among 22 determinations, the last at M-1/21 (2026-01-25)");
         assertThat(text("signal.said.0")).contains("above the upper limit", "has the source changed");
         press("signal.0");
-        assertThat(text("marked.control")).startsWith("T-021 (2026-01-25)").endsWith("Enter or a click opens it.");
+        assertThat(text("marked.control")).startsWith("M-1/21 (2026-01-25)").endsWith("Enter or a click opens it.");
         EventThread.run(() -> {
             Component plot = find(Component.class, "plot.control");
             Object key = ((JComponent) plot).getInputMap().get(KeyStroke.getKeyStroke("ENTER"));
             ((JComponent) plot).getActionMap().get(key).actionPerformed(new ActionEvent(plot, 0, "ENTER"));
         });
-        assertThat(opened).containsExactly(new TrialId("T-021"));
+        assertThat(opened).containsExactly(new TrialId("T-041"));
     }
 
     @Test
@@ -129,7 +130,7 @@ class OverTimeWindowTest {
     @Test
     void rulesLimitsPhasesAndBaseAreThePersonsChoice() throws Exception {
         press("overtime.rule.beyond-limits");
-        assertThat(text("overtime.verdict")).startsWith("22 trials and no signal");
+        assertThat(text("overtime.verdict")).startsWith("22 determinations and no signal");
         press("overtime.rule.beyond-limits");
         press("overtime.limits.anew");
         press("overtime.split.calibration");

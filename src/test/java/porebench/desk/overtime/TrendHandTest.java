@@ -5,15 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import porebench.record.SampleCalibrations;
 import porebench.record.TimeBook;
+import porebench.statistics.PhasedChart;
 
 class TrendHandTest {
     private final OverTimeDesk made = new OverTimeDesk();
 
-    /** Makes a trial every ten days. */
+    /** Makes a determination every ten days. */
     private OverTimeModel everyTenDays(double... factors) {
-        made.lab.begin("M-1/1", "M-1");
         for (int i = 0; i < factors.length; i++) {
-            made.lab.trials("M-1/1", "M-1", TimeBook.START.plusDays(10L * i), factors[i]);
+            made.determinations("M-1", TimeBook.START.plusDays(10L * i), factors[i]);
         }
         return made.model();
     }
@@ -26,18 +26,20 @@ class TrendHandTest {
     void saysThatTheFactorRises() {
         assertThat(everyTenDays(0.30, 0.45, 0.45, 0.60, 0.60, 0.75).trend())
                 .hasValue(
-                        "The factor drifts upwards: a straight line through the 6 points of the newest phase, 2026-01-05 to"
-                                + " 2026-02-24, rises by 2.97 % a year (95 % interval 1.91 to 4.04 %). Look at the stockpile, its"
-                                + " absorption and the meter.");
+                        "The factor drifts upwards by a straight line through the 6 determinations of the newest phase,"
+                                + " 2026-01-05 to 2026-02-24: 2.97 % a year (95 % interval 1.91 to 4.04 %). Without any drift"
+                                + " chance alone leads to such a sentence in no more than 5 of 100 cases. Look at the"
+                                + " stockpile, its absorption and the meter.");
     }
 
     @Test
     void saysThatTheFactorFalls() {
         assertThat(everyTenDays(0.75, 0.60, 0.60, 0.45, 0.45, 0.30).trend())
                 .hasValue(
-                        "The factor drifts downwards: a straight line through the 6 points of the newest phase, 2026-01-05 to"
-                                + " 2026-02-24, changes by -2.97 % a year (95 % interval -4.04 to -1.91 %). Look at the stockpile, its"
-                                + " absorption and the meter.");
+                        "The factor drifts downwards by a straight line through the 6 determinations of the newest phase,"
+                                + " 2026-01-05 to 2026-02-24: -2.97 % a year (95 % interval -4.04 to -1.91 %). Without any drift"
+                                + " chance alone leads to such a sentence in no more than 5 of 100 cases. Look at the"
+                                + " stockpile, its absorption and the meter.");
     }
 
     /** Sxy 0.15, slope 0.0085714; squares left 0.0137143 over 4, s 0.0585540; 2.7764 x 0.0139971 = 0.0388620 a step. */
@@ -45,13 +47,14 @@ class TrendHandTest {
     void saysThatNoDriftCanBeTold() {
         assertThat(everyTenDays(0.4, 0.5, 0.4, 0.5, 0.4, 0.5).trend())
                 .hasValue(
-                        "No drift can be told from the scatter: a straight line through the 6 points of the newest phase,"
+                        "No drift can be told from the scatter: a straight line through the 6 determinations of the newest phase,"
                                 + " 2026-01-05 to 2026-02-24, changes by 0.31 % a year (95 % interval -1.11 to 1.73 %).");
     }
 
     @Test
     void saysWhenADriftCannotBeTold() {
-        String tooFew = "Whether the factor drifts cannot be told yet: that takes 6 points of one phase over 28 days.";
+        String tooFew =
+                "Whether the factor drifts cannot be told yet: that takes 6 determinations of one phase over 28 days.";
         assertThat(everyTenDays(0.4, 0.5, 0.4, 0.5, 0.6).trend()).hasValue(tooFew);
         assertThat(new OverTimeDesk().model().trend()).isEmpty();
         OverTimeDesk quick = new OverTimeDesk();
@@ -59,23 +62,37 @@ class TrendHandTest {
         assertThat(quick.model().trend()).as("20 days").hasValue(tooFew);
     }
 
+    /** s is taken for 0.1 / sqrt(12) = 0.028868: 2.7764 x 0.028868 / sqrt(17.5) = 0.019159 a step, 0.6998 a year. */
     @Test
-    void equalReadingsSayMoreOfTheDialThanOfTheDrift() {
-        assertThat(everyTenDays(0.4, 0.4, 0.4, 0.4, 0.4, 0.4).trend())
+    void equalReadingsScatterAsTheDialDoes() {
+        assertThat(everyTenDays(0.4, 0.4, 0.4, 0.4, 0.4, 0.4).trend().orElseThrow())
+                .startsWith("No drift can be told from the scatter")
+                .endsWith("changes by 0.00 % a year (95 % interval -0.70 to 0.70 %).");
+    }
+
+    /** A straight line of 0.02 a step, known to 0.0192 by the dial's own scatter: 0.1 over five steps, one division. */
+    @Test
+    void aChangeOfNoMoreThanOneDivisionIsNoDrift() {
+        assertThat(everyTenDays(0.40, 0.42, 0.44, 0.46, 0.48, 0.50).trend())
                 .hasValue(
-                        "Whether the factor drifts cannot be told: the points keep closer to a line than a scale divided to"
-                                + " 0.10 % can show.");
+                        "No drift can be told from the scale: a straight line through the 6 determinations of the newest"
+                                + " phase, 2026-01-05 to 2026-02-24, changes by 0.10 %, no more than one division of 0.10 %.");
+    }
+
+    /** Trials of three determinations are no six points, however they are charted. */
+    @Test
+    void trialsAreNoDeterminations() {
+        OverTimeModel model = everyTenDays(0.3, 0.5, 0.7);
+        model.choose(PhasedChart.Kind.TRIALS);
+        assertThat(model.trend().orElseThrow()).startsWith("Whether the factor drifts cannot be told yet");
     }
 
     @Test
     void aStepIsNoDrift() {
-        made.lab.begin("M-1/1", "M-1");
-        for (int i = 0; i < 6; i++) {
-            made.lab.trials("M-1/1", "M-1", TimeBook.START.plusDays(10L * i), i % 2 == 0 ? 0.4 : 0.5);
-        }
+        everyTenDays(0.4, 0.5, 0.4, 0.5, 0.4, 0.5);
         made.lab.keep(
                 SampleCalibrations.dialCalibration("C-1", "B-1", TimeBook.START.plusDays(55), "0.0", "5.0", "10.0"));
-        made.lab.trials("M-1/1", "M-1", TimeBook.START.plusDays(60), 0.8);
+        made.determinations("M-1", TimeBook.START.plusDays(60), 0.8);
         assertThat(made.model().trend().orElseThrow()).startsWith("Whether the factor drifts cannot be told yet");
     }
 }
