@@ -17,14 +17,17 @@ import picocli.CommandLine.Option;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.budget.Budget;
+import porebench.method.budget.BudgetResult;
 import porebench.method.budget.FactorBudget;
 import porebench.method.budget.FactorInputs;
 import porebench.method.budget.FieldBudget;
 import porebench.method.budget.Omission;
 import porebench.record.BudgetInputs;
 import porebench.record.DeterminationId;
+import porebench.record.FieldBudgetInputs;
 import porebench.record.JudgedDetermination;
 import porebench.record.JudgedTrial;
+import porebench.record.LaboratoryScatter;
 import porebench.record.MeterId;
 import porebench.record.MeterStory;
 import porebench.record.MixId;
@@ -39,6 +42,7 @@ import porebench.statistics.MonteCarlo;
 final class BudgetCommand extends OneCommand {
     private static final int FEWEST_DRAWS = 1000;
     private static final int MOST_DRAWS = 10_000_000;
+    private static final int SETTLED_BY = 2 * MonteCarlo.USUAL_DRAWS;
 
     @Option(names = "--trials", required = true, paramLabel = "<file>")
     private Path trialFile;
@@ -59,10 +63,10 @@ final class BudgetCommand extends OneCommand {
     private BigDecimal division = BigDecimal.valueOf(JudgedDetermination.USUAL_DIVISION_PERCENT);
 
     @Option(names = "--seed", paramLabel = "<number>")
-    private long seed = 1;
+    private long seed = BudgetResult.SEED;
 
     @Option(names = "--draws", paramLabel = "<count>")
-    private int draws = MonteCarlo.USUAL_DRAWS;
+    private @Nullable Integer draws;
 
     @Option(names = "--reading", paramLabel = "<percent>")
     private @Nullable BigDecimal reading;
@@ -93,11 +97,12 @@ final class BudgetCommand extends OneCommand {
         if (Problem.anyError(problems)) {
             return Outcome.refused(problems);
         }
+        LaboratoryScatter laboratory = laboratory(profile, stamp);
         Deque<BudgetReport.Part> parts = new ArrayDeque<>();
         List<Problem> found = new ArrayList<>();
         for (int index = sets.size() - 1; index >= 0; index--) {
             // The field reading goes with the newest determination that has a factor.
-            part(sets.get(index), parts.isEmpty(), stories, profile, stamp, found)
+            part(sets.get(index), parts.isEmpty(), stories, profile, stamp, laboratory, found)
                     .ifPresent(parts::addFirst);
         }
         if (!parts.isEmpty()) {
@@ -136,10 +141,12 @@ final class BudgetCommand extends OneCommand {
             StoriesOfFile stories,
             Profile profile,
             Stamp stamp,
+            LaboratoryScatter laboratory,
             List<Problem> problems) {
         Map<MeterId, MeterStory> known = stories.of(set.trials(), division, profile, problems);
         JudgedDetermination determination = judge(set, known, profile, stamp);
-        Optional<FactorInputs> inputs = BudgetInputs.of(determination, known, division.doubleValue(), profile);
+        Optional<FactorInputs> inputs =
+                BudgetInputs.of(determination, known, division.doubleValue(), profile, laboratory);
         if (inputs.isEmpty()) {
             problems.add(
                     Problem.warning("trials", "issue.no-trial-counts", set.id().text()));
@@ -149,15 +156,26 @@ final class BudgetCommand extends OneCommand {
         Optional<Budget> field = withField ? field(budget, determination, profile, known) : Optional.empty();
         budget.omissions().stream().map(Omission::asProblem).forEach(problems::add);
         field.ifPresent(one -> one.omissions().stream().map(Omission::asProblem).forEach(problems::add));
-        return Optional.of(new BudgetReport.Part(
-                set.id(),
-                BudgetReport.Drawn.of(budget, draws, seed),
-                field.map(one -> BudgetReport.Drawn.of(one, draws, seed))));
+        return Optional.of(new BudgetReport.Part(set.id(), result(budget), field.map(this::result)));
+    }
+
+    private BudgetResult result(Budget budget) {
+        return draws == null ? BudgetResult.settled(budget, SETTLED_BY, seed) : BudgetResult.drawn(budget, draws, seed);
+    }
+
+    /** The other determinations of the sheet are the laboratory; what is wrong with other mixes is not asked about here. */
+    private LaboratoryScatter laboratory(Profile profile, Stamp stamp) {
+        List<Problem> ofOthers = new ArrayList<>();
+        return LaboratoryScatter.ofDeterminations(
+                TrialsOfFile.read(ports().sheets().get(), trialFile, Optional.empty(), ofOthers).values().stream()
+                        .flatMap(trials -> TrialSet.of(trials, ofOthers).stream())
+                        .map(set -> judge(set, Map.of(), profile, stamp))
+                        .toList());
     }
 
     private void checkOptions(List<Problem> problems) {
         checkDivision(division, problems);
-        if (draws < FEWEST_DRAWS || draws > MOST_DRAWS) {
+        if (draws != null && (draws < FEWEST_DRAWS || draws > MOST_DRAWS)) {
             problems.add(Problem.error("draws", "command.draws-out-of-range", draws, FEWEST_DRAWS, MOST_DRAWS));
         }
         if (reading == null && (readingMeter != null || at != null)) {
@@ -180,13 +198,12 @@ final class BudgetCommand extends OneCommand {
         if (reading == null) {
             return Optional.empty();
         }
-        return Optional.of(FieldBudget.of(BudgetInputs.field(
-                reading.doubleValue(),
-                readingMeter == null ? Optional.empty() : Optional.ofNullable(stories.get(readingMeter)),
-                at == null ? here().today() : at,
-                profile,
-                budget,
-                determination.summary().orElseThrow().reportedPercent().doubleValue(),
-                OptionalDouble.of(profile.factorRounding().step().doubleValue()))));
+        return Optional.of(FieldBudget.of(new FieldBudgetInputs(determination, stories, profile, budget)
+                .of(
+                        reading.doubleValue(),
+                        Optional.ofNullable(readingMeter),
+                        at == null ? here().today() : at,
+                        determination.summary().orElseThrow().reportedPercent().doubleValue(),
+                        OptionalDouble.of(profile.factorRounding().step().doubleValue()))));
     }
 }

@@ -5,36 +5,20 @@ import java.util.List;
 import java.util.Optional;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetLine;
+import porebench.method.budget.BudgetResult;
 import porebench.record.DeterminationId;
 import porebench.record.MixId;
-import porebench.statistics.IntervalCheck;
 import porebench.statistics.MonteCarlo;
 
 /** What {@code budget} has to say. */
 final class BudgetReport implements Report {
     private static final int DECIMALS = 4;
+    private static final double LEAST_SAID = 0.00005;
 
     private final MixId mixId;
     private final List<Part> parts;
     private final Words words;
     private final Shown shown;
-
-    /**
-     * A budget with the drawing beside it.
-     *
-     * @param budget the budget
-     * @param monteCarlo the same by drawing
-     * @param check whether the two agree
-     */
-    record Drawn(Budget budget, MonteCarlo monteCarlo, IntervalCheck check) {
-        static Drawn of(Budget budget, int draws, long seed) {
-            MonteCarlo drawn = budget.simulate(draws, seed);
-            return new Drawn(
-                    budget,
-                    drawn,
-                    IntervalCheck.of(budget.valuePercent(), budget.combinedPercent(), budget.expandedPercent(), drawn));
-        }
-    }
 
     /**
      * The budget of one determination.
@@ -43,7 +27,7 @@ final class BudgetReport implements Report {
      * @param factor its factor
      * @param field a field reading corrected by it; empty when none was asked for
      */
-    record Part(DeterminationId id, Drawn factor, Optional<Drawn> field) {}
+    record Part(DeterminationId id, BudgetResult factor, Optional<BudgetResult> field) {}
 
     /** Reports the budgets of the determinations of a mix, at least one, the newest last. */
     BudgetReport(MixId mixId, List<Part> parts, Words words, Shown shown) {
@@ -71,7 +55,7 @@ final class BudgetReport implements Report {
         budget(json, one.factor());
     }
 
-    private void budget(JsonFields json, Drawn one) {
+    private void budget(JsonFields json, BudgetResult one) {
         Budget budget = one.budget();
         json.list("contributions", budget.lines(), (fields, line) -> {
             fields.text("name", line.part().symbol());
@@ -87,18 +71,30 @@ final class BudgetReport implements Report {
         json.number("combined", budget.combinedPercent());
         json.number("effectiveDegreesOfFreedom", budget.effectiveDegreesOfFreedom());
         json.number("expanded", budget.expandedPercent());
+        json.number("combinedIfIndependent", budget.apartPercent());
+        json.group("result", fields -> {
+            fields.text("method", one.isDrawn() ? "monte-carlo" : "propagation");
+            fields.number("uncertainty", one.uncertaintyPercent());
+            fields.number("low", one.lowPercent());
+            fields.number("high", one.highPercent());
+        });
         json.group("monteCarlo", fields -> {
-            fields.number("low", one.monteCarlo().symmetric().low());
-            fields.number("high", one.monteCarlo().symmetric().high());
-            fields.number("shortestLow", one.monteCarlo().shortest().low());
-            fields.number("shortestHigh", one.monteCarlo().shortest().high());
-            fields.number("median", one.monteCarlo().median());
-            fields.number("mean", one.monteCarlo().mean());
-            fields.number("standardDeviation", one.monteCarlo().standardDeviation());
-            fields.whole("draws", one.monteCarlo().draws());
-            fields.whole("seed", one.monteCarlo().seed());
+            fields.number("low", one.drawn().symmetric().low());
+            fields.number("high", one.drawn().symmetric().high());
+            fields.number("shortestLow", one.drawn().shortest().low());
+            fields.number("shortestHigh", one.drawn().shortest().high());
+            fields.number("median", one.drawn().median());
+            fields.number("mean", one.drawn().mean());
+            fields.number("standardDeviation", one.drawn().standardDeviation());
+            fields.whole("draws", one.drawn().draws());
+            fields.whole("seed", one.drawn().seed());
             fields.number("tolerance", one.check().tolerance());
             fields.flag("agrees", one.check().agrees());
+            fields.group("settling", one.drawn().settling(), (settling, reached) -> {
+                settling.number("tolerance", reached.tolerance());
+                settling.number("reached", reached.reached());
+                settling.flag("settled", reached.isSettled());
+            });
         });
     }
 
@@ -114,16 +110,17 @@ final class BudgetReport implements Report {
         }
     }
 
-    private void text(TextPage page, String title, String verdict, Drawn one) {
+    private void text(TextPage page, String title, String verdict, BudgetResult one) {
         Budget budget = one.budget();
         BudgetLine largest = budget.largestFirst().get(0);
         page.line(words.say(title, mixId.text()));
         page.line(words.say(
                 verdict,
                 shown.fixed(budget.valuePercent(), 3),
-                shown.fixed(budget.expandedPercent(), 3),
+                shown.fixed(one.uncertaintyPercent(), 3),
                 words.say("part." + largest.part().symbol()),
-                shown.fixed(100 * budget.shareOf(largest), 0)));
+                shown.fixed(100 * budget.shareOf(largest), 0),
+                words.say(one.isDrawn() ? "budget.by-drawing" : "budget.by-propagation")));
         page.gap();
         page.table(
                 List.of(
@@ -138,14 +135,24 @@ final class BudgetReport implements Report {
                         words.say("budget.origin")),
                 rows(budget));
         page.gap();
+        totals(page, one);
+    }
+
+    private void totals(TextPage page, BudgetResult one) {
+        Budget budget = one.budget();
         String unit = words.say("unit.air");
+        page.row(words.say("budget.result"), shown.fixed(one.uncertaintyPercent(), DECIMALS), unit);
         page.row(words.say("budget.combined"), shown.fixed(budget.combinedPercent(), DECIMALS), unit);
         page.row(words.say("budget.effective"), degrees(budget.effectiveDegreesOfFreedom()), "");
         page.row(words.say("budget.expanded"), shown.fixed(budget.expandedPercent(), DECIMALS), unit);
-        MonteCarlo drawn = one.monteCarlo();
+        MonteCarlo drawn = one.drawn();
         page.row(words.say("budget.drawn-low"), shown.fixed(drawn.symmetric().low(), DECIMALS), unit);
         page.row(words.say("budget.drawn-high"), shown.fixed(drawn.symmetric().high(), DECIMALS), unit);
         page.line(words.say("budget.drawn", Integer.toString(drawn.draws()), Long.toString(drawn.seed())));
+        drawn.settling()
+                .filter(settling -> !settling.isSettled())
+                .ifPresent(settling ->
+                        page.line(words.say("budget.unsettled", shown.fixed(settling.reached(), DECIMALS))));
         if (drawn.standardDeviation().isEmpty()) {
             page.line(words.say("budget.no-deviation"));
         }
@@ -155,6 +162,12 @@ final class BudgetReport implements Report {
                         : one.check().isDrawnWider() ? "budget.drawn-wider" : "budget.drawn-narrower",
                 shown.sixDigits(one.check().tolerance()),
                 shown.fixed(one.check().largestDifference(), DECIMALS)));
+        double together = budget.combinedPercent() - budget.apartPercent();
+        if (Math.abs(together) >= LEAST_SAID) {
+            page.line(words.say(
+                    together < 0 ? "budget.together-less" : "budget.together-more",
+                    shown.fixed(Math.abs(together), DECIMALS)));
+        }
     }
 
     private List<List<String>> rows(Budget budget) {

@@ -5,30 +5,29 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import porebench.method.FigureName;
 import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.method.budget.Bowl;
-import porebench.method.budget.Budget;
 import porebench.method.budget.Dial;
 import porebench.method.budget.FactorInputs;
-import porebench.method.budget.FieldInputs;
 import porebench.method.budget.Omission;
 import porebench.method.budget.Origin;
 import porebench.method.budget.Sample;
+import porebench.method.budget.TrialScatter;
 import porebench.method.budget.Water;
 import porebench.method.meter.BowlCalibration;
-import porebench.method.meter.DialCurve;
 import porebench.method.trial.Corrections;
 import porebench.method.trial.Readings;
 import porebench.method.trial.Withdrawal;
 import porebench.quantity.Mass;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
+import porebench.statistics.PooledDeviation;
 import porebench.statistics.Summary;
 
 /**
@@ -53,8 +52,13 @@ public final class BudgetInputs {
         this.limits = new MeasureLimits(profile);
     }
 
-    /** Returns what the evidence of a mix says for the budget of one of its determinations; empty when no trial counts. */
-    public static Optional<FactorInputs> of(Evidence evidence, JudgedDetermination determination) {
+    /**
+     * Returns what the evidence of a mix says for the budget of one of its determinations; empty when no trial counts.
+     *
+     * @param laboratory how trials scatter in the laboratory
+     */
+    public static Optional<FactorInputs> of(
+            Evidence evidence, JudgedDetermination determination, LaboratoryScatter laboratory) {
         double division = determination.trials().stream()
                 .flatMap(one -> Optional.ofNullable(
                         evidence.meters().get(one.trial().value().meterId()))
@@ -62,7 +66,7 @@ public final class BudgetInputs {
                 .mapToDouble(meter -> meter.value().divisionPercent().doubleValue())
                 .max()
                 .orElse(JudgedDetermination.USUAL_DIVISION_PERCENT);
-        return of(determination, evidence.stories(), division, evidence.profile());
+        return of(determination, evidence.stories(), division, evidence.profile(), laboratory);
     }
 
     /**
@@ -71,63 +75,27 @@ public final class BudgetInputs {
      * @param determination its trials, judged with the meters as they were on their days
      * @param stories what is known of the meters, by id; a meter that is not there was never calibrated
      * @param divisionPercent a division of the scale, in % air, greater than 0
-     * @param profile whose repeatability stands in for the scatter of a single trial
+     * @param profile whose limits hold, and whose repeatability stands in for the scatter of a single trial
+     * @param laboratory how trials scatter in the laboratory
      */
     public static Optional<FactorInputs> of(
             JudgedDetermination determination,
             Map<MeterId, MeterStory> stories,
             double divisionPercent,
-            Profile profile) {
+            Profile profile,
+            LaboratoryScatter laboratory) {
         List<JudgedTrial> counted =
                 determination.trials().stream().filter(JudgedTrial::counts).toList();
-        return counted.isEmpty()
-                ? Optional.empty()
-                : Optional.of(
-                        new BudgetInputs(counted, stories, profile).inputs(determination.meterType(), divisionPercent));
+        if (counted.isEmpty()) {
+            return Optional.empty();
+        }
+        List<PooledDeviation> others =
+                laboratory.apart(determination.determination().value().id(), determination.meterType());
+        return Optional.of(
+                new BudgetInputs(counted, stories, profile).inputs(determination.meterType(), divisionPercent, others));
     }
 
-    /**
-     * Returns what there is for the budget of a field reading.
-     *
-     * @param readingPercent the reading, in % air
-     * @param meter the meter it was read on; empty when it is not one of the laboratory's
-     * @param day on which it was read
-     * @param profile whose scatter of field readings holds
-     * @param factor the budget of the factor
-     * @param factorPercent the factor as handed out, in % air
-     * @param factorStepPercent the step to which it was rounded, in % air
-     */
-    public static FieldInputs field(
-            double readingPercent,
-            Optional<MeterStory> meter,
-            LocalDate day,
-            Profile profile,
-            Budget factor,
-            double factorPercent,
-            OptionalDouble factorStepPercent) {
-        Optional<Dial> dial = meter.flatMap(story -> story.dialCurveOn(day).map(curve -> {
-            DialCurve.Corrected corrected = curve.trueOf(readingPercent);
-            return new Dial(
-                    corrected.correctionPercent(),
-                    corrected.standardUncertaintyPercent(),
-                    CalibrationDegrees.ofDial(curve, story),
-                    false);
-        }));
-        double division = meter.map(
-                        story -> story.meter().value().divisionPercent().doubleValue())
-                .orElse(JudgedDetermination.USUAL_DIVISION_PERCENT);
-        return new FieldInputs(
-                readingPercent,
-                division,
-                dial,
-                profile.number(FigureName.FIELD_SCATTER),
-                factorPercent,
-                factor.combinedPercent(),
-                factor.effectiveDegreesOfFreedom(),
-                factorStepPercent);
-    }
-
-    private FactorInputs inputs(MeterType type, double division) {
+    private FactorInputs inputs(MeterType type, double division, List<PooledDeviation> others) {
         Summary factors = Summary.of(trials.stream()
                 .mapToDouble(one -> one.factorPercent().orElseThrow())
                 .toArray());
@@ -147,7 +115,7 @@ public final class BudgetInputs {
                 bowl,
                 isTypeA ? Optional.empty() : Optional.of(water(bowl)),
                 sample(),
-                profile.number(FigureName.REPEATABILITY),
+                TrialScatter.of(factors, type, division, profile.number(FigureName.REPEATABILITY), others),
                 noted);
     }
 
@@ -240,6 +208,7 @@ public final class BudgetInputs {
         double uncertainty = 0;
         double degrees = Double.POSITIVE_INFINITY;
         boolean restsOnBowl = corrected.size() == trials.size();
+        Optional<Dial.Measure> measure = Optional.empty();
         for (JudgedTrial one : corrected) {
             Corrections.Gauge gauge = one.figures().corrections().gauge().orElseThrow();
             correction += (gauge.truePercent() - gauge(one)) / trials.size();
@@ -253,11 +222,33 @@ public final class BudgetInputs {
                     story.flatMap(known ->
                                     known.dialCurveOn(day(one)).map(curve -> CalibrationDegrees.ofDial(curve, known)))
                             .orElse(Double.POSITIVE_INFINITY));
+            measure = worse(
+                    measure,
+                    story.flatMap(known -> new DialMeasure(limits).of(known, day(one), gauge(one), withdrawalUnits())));
             restsOnBowl = restsOnBowl
                     && story.filter(known -> CalibrationDegrees.restsOn(bowl, known, day(one)))
                             .isPresent();
         }
-        return Optional.of(new Dial(correction, uncertainty, degrees, restsOnBowl));
+        return Optional.of(new Dial(correction, uncertainty, degrees, restsOnBowl, measure));
+    }
+
+    private Set<Withdrawal.Unit> withdrawalUnits() {
+        return trials.stream()
+                .flatMap(one -> one.trial().value().readings().withdrawal().stream())
+                .map(Withdrawal::unit)
+                .collect(Collectors.toSet());
+    }
+
+    /** Of two measures the one that may be further wrong stands for both, and only what both share is shared. */
+    private static Optional<Dial.Measure> worse(Optional<Dial.Measure> one, Optional<Dial.Measure> other) {
+        if (one.isEmpty() || other.isEmpty()) {
+            return one.or(() -> other);
+        }
+        Dial.Measure larger = one.get().limitPercent() >= other.get().limitPercent() ? one.get() : other.get();
+        return Optional.of(new Dial.Measure(
+                larger.limitPercent(),
+                larger.origin(),
+                one.get().isOfTheTrials() && other.get().isOfTheTrials()));
     }
 
     private Water water(Bowl bowl) {

@@ -75,6 +75,14 @@ public record LaboratoryScatter(List<Entry> sets) {
                 .toList());
     }
 
+    /** Returns how each determination but one scatters by itself, on a type of meter. */
+    List<PooledDeviation> apart(DeterminationId except, MeterType type) {
+        return sets.stream()
+                .filter(entry -> entry.type() == type && !entry.id().equals(except))
+                .flatMap(entry -> PooledDeviation.of(List.of(entry.summary())).stream())
+                .toList();
+    }
+
     /**
      * Judges how the trials of a determination vary, beside the laboratory's other determinations.
      *

@@ -16,6 +16,7 @@ import porebench.method.meter.BowlCalibration;
 import porebench.method.meter.CheckAmount;
 import porebench.method.meter.ColumnCalibration;
 import porebench.method.meter.DialCalibration;
+import porebench.method.meter.DialCheck;
 import porebench.method.meter.DialCurve;
 import porebench.method.meter.ImpliedChamber;
 import porebench.method.meter.Intervals;
@@ -174,14 +175,18 @@ public record MeterStory(Version<Meter> meter, Profile profile, List<JudgedCalib
         return newestBy(day, one -> one.dial().flatMap(Answer::value));
     }
 
+    /** Returns the dial check in force on a day, as it was read. */
+    Optional<DialCheck> dialCheckOn(LocalDate day) {
+        return newestBy(
+                day,
+                one -> one.dial()
+                        .flatMap(Answer::value)
+                        .flatMap(any -> one.calibration().value().dial()));
+    }
+
     /** Returns whether any amount of water of the dial check in force on a day was read off as a share of the bowl. */
     public boolean isDialCheckedInSharesOn(LocalDate day) {
-        return newestBy(
-                        day,
-                        one -> one.dial()
-                                .flatMap(Answer::value)
-                                .flatMap(any -> one.calibration().value().dial()))
-                .stream()
+        return dialCheckOn(day).stream()
                 .flatMap(check -> check.points().stream())
                 .anyMatch(point -> point.amount().unit() == CheckAmount.Unit.PERCENT);
     }

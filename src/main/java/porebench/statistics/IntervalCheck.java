@@ -26,11 +26,16 @@ public record IntervalCheck(double tolerance, double lowDifference, double highD
     public static IntervalCheck of(double value, double combined, double expanded, MonteCarlo drawn) {
         Require.atLeastZero("combined", combined);
         Require.atLeastZero("expanded", expanded);
-        double tolerance = combined == 0 ? 0 : 0.5 * Math.pow(10, place(combined));
+        double tolerance = toleranceOf(combined);
         return new IntervalCheck(
                 tolerance,
                 value - expanded - drawn.symmetric().low(),
                 drawn.symmetric().high() - (value + expanded));
+    }
+
+    /** Returns by how much an end may differ for a standard uncertainty, in its unit. */
+    public static double toleranceOf(double combined) {
+        return Require.atLeastZero("combined", combined) == 0 ? 0 : 0.5 * Math.pow(10, place(combined));
     }
 
     /** Returns the power of ten of the first significant digit, once the number is rounded to it. */

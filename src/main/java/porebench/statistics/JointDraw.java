@@ -91,7 +91,8 @@ final class JointDraw {
 
     private static double notBelowZero(double left) {
         if (left < -ROUNDING) {
-            throw new IllegalArgumentException("correlations must not contradict one another, but " + left + " is left");
+            throw new IllegalArgumentException(
+                    "correlations must not contradict one another, but " + left + " is left");
         }
         return left;
     }

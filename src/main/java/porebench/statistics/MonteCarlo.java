@@ -178,7 +178,8 @@ public record MonteCarlo(
                 if (blocks.size() > 1) {
                     reached = Math.max(
                             unsettled(blocks.stream().mapToDouble(Interval::low).toArray()),
-                            unsettled(blocks.stream().mapToDouble(Interval::high).toArray()));
+                            unsettled(
+                                    blocks.stream().mapToDouble(Interval::high).toArray()));
                 }
             }
             return result(

@@ -97,7 +97,16 @@ class BudgetCommandTest {
         // The scatter alone gives 0.4 +- 4.303 x 0.0577 = 0.248; with the rest it is more.
         assertThat(number(drawn.get("low"))).isBetween(0.4 - 0.30, 0.4 - 0.24);
         assertThat(number(drawn.get("high"))).isBetween(0.4 + 0.24, 0.4 + 0.30);
-        assertThat(drawn).containsEntry("agrees", false);
+        assertThat(drawn).containsEntry("agrees", false).containsEntry("settling", null);
+        // The check fails: the drawn interval is the result, half of it the uncertainty.
+        Map<String, Object> result = group(json, "result");
+        assertThat(result)
+                .containsEntry("method", "monte-carlo")
+                .containsEntry("low", drawn.get("low"))
+                .containsEntry("high", drawn.get("high"));
+        assertThat(number(result.get("uncertainty")))
+                .isEqualTo((number(drawn.get("high")) - number(drawn.get("low"))) / 2, within(1e-12));
+        assertThat(number(json.get("combinedIfIndependent"))).isEqualTo(number(json.get("combined")), within(1e-12));
         assertThat(said.codes()).containsExactly("budget.dial-never-checked", "budget.bowl-never-weighed");
     }
 
@@ -150,12 +159,12 @@ class BudgetCommandTest {
                 .run("budget", "--trials", "trials.csv", "--mix-id", "M-1", "--draws", "2000", "--seed", "7")
                 .out();
         assertThat(out)
-                .contains("G = 0.400 % \u00b1 0.19")
+                .containsPattern("G = 0\\.400 % \u00b1 0\\.2\\d\\d % \\(U, 95 %, by drawing\\)")
                 .contains("the largest part is scatter of the trials, 72 % of the variance")
                 .contains("assumed: common practice, no source")
                 .contains("2000 draws, seed 7")
                 .contains("gives no standard deviation")
-                .contains("Rely on the Monte Carlo interval");
+                .contains("The Monte Carlo interval is the result");
     }
 
     @Test

@@ -13,13 +13,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.MeterType;
-import porebench.method.Profile;
 import porebench.method.budget.Budget;
 import porebench.method.budget.Dial;
 import porebench.method.budget.FactorBudget;
 import porebench.method.budget.FactorInputs;
 import porebench.method.budget.FieldInputs;
 import porebench.method.budget.Omission;
+import porebench.method.budget.Origin;
 import porebench.method.budget.Part;
 import porebench.method.budget.Sample;
 import porebench.method.budget.Water;
@@ -53,7 +53,7 @@ class BudgetInputsTest {
 
     private FactorInputs inputs() {
         Evidence evidence = bench.evidence();
-        return BudgetInputs.of(evidence, evidence.determination(Bench.FIRST).orElseThrow())
+        return BudgetInputs.of(evidence, evidence.determination(Bench.FIRST).orElseThrow(), LaboratoryScatter.NONE)
                 .orElseThrow();
     }
 
@@ -124,6 +124,10 @@ class BudgetInputsTest {
         assertThat(dial.correctionPercent()).isEqualTo(-5.4333333 / 101, within(1e-6));
         assertThat(dial.degreesOfFreedom()).isInfinite();
         assertThat(dial.restsOnBowl()).isFalse();
+        // Checked with a vessel marked in % of the bowl, as the trials: one or two of them, nobody said.
+        assertThat(dial.measure().orElseThrow().limitPercent()).isEqualTo(0.05);
+        assertThat(dial.measure().orElseThrow().origin()).isEqualTo(Origin.ASSUMED);
+        assertThat(dial.measure().orElseThrow().isOfTheTrials()).isFalse();
         // At 5.5 of knots 5.05 and 10.10 each with u^2 = (0.01 + 1) / 12; 5.4 has less of the far one and so a larger
         // u.
         double u = Math.sqrt(1.01 / 12);
@@ -206,7 +210,7 @@ class BudgetInputsTest {
     void hasNoneWhereNoTrialCounts() {
         bench.strike(List.of("T-1", "T-2", "T-3"));
         Evidence evidence = bench.evidence();
-        assertThat(BudgetInputs.of(evidence, evidence.determination(Bench.FIRST).orElseThrow()))
+        assertThat(BudgetInputs.of(evidence, evidence.determination(Bench.FIRST).orElseThrow(), LaboratoryScatter.NONE))
                 .isEmpty();
     }
 
@@ -251,25 +255,27 @@ class BudgetInputsTest {
     void takesTheMeterOfAFieldReading() {
         Books.keep(bench.book, SampleCalibrations.dialCalibration("C-2", "B-1", DAY, "0.00", "5.05", "10.10"));
         Budget factor = FactorBudget.of(inputs());
-        MeterStory story = bench.evidence().stories().get(new MeterId("B-1"));
-        Profile profile = bench.evidence().profile();
-        FieldInputs field =
-                BudgetInputs.field(6.06, Optional.of(story), DAY, profile, factor, 0.4, OptionalDouble.of(0.1));
+        Evidence evidence = bench.evidence();
+        MeterId meter = new MeterId("B-1");
+        FieldBudgetInputs records = new FieldBudgetInputs(
+                evidence.determination(Bench.FIRST).orElseThrow(), evidence.stories(), evidence.profile(), factor);
+        FieldInputs field = records.of(6.06, Optional.of(meter), DAY, 0.4, OptionalDouble.of(0.1));
         assertThat(field.dial().orElseThrow().correctionPercent()).isEqualTo(-0.06, within(1e-9));
         // C231, multi-operator, recalled.
         assertThat(field.scatterPercent()).isEqualTo(0.28);
-        assertThat(field.factorUncertaintyPercent()).isEqualTo(factor.combinedPercent());
-        assertThat(BudgetInputs.field(
-                                6.06,
-                                Optional.of(story),
-                                DAY.minusDays(1),
-                                profile,
-                                factor,
-                                0.4,
-                                OptionalDouble.empty())
-                        .dial())
-                .isEmpty();
-        assertThat(BudgetInputs.field(6.06, Optional.empty(), DAY, profile, factor, 0.4, OptionalDouble.empty())
+        assertThat(field.factor()).isSameAs(factor);
+        // Trials at 5.4333 and load at 6.06 between the knots 5.05 and 10.10, known alike: 0.9241 and 0.0759 of them
+        // there, 0.8 and
+        // 0.2 here; 0.75446 / sqrt(0.85972 x 0.68).
+        assertThat(field.dialCoefficient()).isEqualTo(0.98674, within(1e-4));
+        assertThat(field.isMeasureShared()).isTrue();
+        FieldInputs before = records.of(6.06, Optional.of(meter), DAY.minusDays(1), 0.4, OptionalDouble.empty());
+        assertThat(before.dial()).isEmpty();
+        assertThat(before.dialCoefficient()).isZero();
+        assertThat(before.isMeasureShared()).isFalse();
+        FieldInputs other = records.of(6.06, Optional.of(new MeterId("E-9")), DAY, 0.4, OptionalDouble.empty());
+        assertThat(other.isMeasureShared()).isFalse();
+        assertThat(records.of(6.06, Optional.empty(), DAY, 0.4, OptionalDouble.empty())
                         .divisionPercent())
                 .isEqualTo(JudgedDetermination.USUAL_DIVISION_PERCENT);
     }

@@ -64,7 +64,9 @@ class CoarsestDivisionTest {
         Evidence evidence = bench.evidence();
         JudgedDetermination judged = evidence.determination(Bench.FIRST).orElseThrow();
         assertThat(evidence.divisionPercent(judged)).isEqualTo(percent);
-        assertThat(BudgetInputs.of(evidence, judged).orElseThrow().divisionPercent())
+        assertThat(BudgetInputs.of(evidence, judged, LaboratoryScatter.NONE)
+                        .orElseThrow()
+                        .divisionPercent())
                 .isEqualTo(percent);
     }
 

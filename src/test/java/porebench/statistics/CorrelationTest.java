@@ -50,8 +50,8 @@ class CorrelationTest {
         MonteCarlo difference = MonteCarlo.of(both, shared, in -> in[1] - in[0], 1000, SEED, 0.95);
         assertThat(difference.symmetric().half()).isCloseTo(0, offset(1e-9));
         assertThat(difference.median()).isCloseTo(4, offset(1e-9));
-        MonteCarlo opposite = MonteCarlo.of(
-                both, List.of(new Correlation(1, 0, -1)), in -> in[1] + in[0], 1000, SEED, 0.95);
+        MonteCarlo opposite =
+                MonteCarlo.of(both, List.of(new Correlation(1, 0, -1)), in -> in[1] + in[0], 1000, SEED, 0.95);
         assertThat(opposite.symmetric().half()).isCloseTo(0, offset(1e-9));
         MonteCarlo sum = MonteCarlo.of(both, shared, in -> in[1] + in[0], 100_000, SEED, 0.95);
         // Rectangular from 2 to 10: 95 % of it are 3.8 to either side.
@@ -83,8 +83,7 @@ class CorrelationTest {
         assertThatIllegalArgumentException().isThrownBy(() -> new Correlation(1, 1, 0));
         assertThatIllegalArgumentException().isThrownBy(() -> new Correlation(0, 1, 1.01));
         assertThatIllegalArgumentException().isThrownBy(() -> new Correlation(-1, 1, 0));
-        List<Correlation> all =
-                List.of(new Correlation(0, 1, 1), new Correlation(1, 2, 1), new Correlation(0, 2, -1));
+        List<Correlation> all = List.of(new Correlation(0, 1, 1), new Correlation(1, 2, 1), new Correlation(0, 2, -1));
         Uncertain normal = Uncertain.normal(0, 1);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> MonteCarlo.of(List.of(normal, normal, normal), all, in -> in[0], 1000, SEED, 0.95))

@@ -6,19 +6,18 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import porebench.chart.BudgetBars;
 import porebench.desk.DeskModel;
+import porebench.desk.QuotedUncertainty;
 import porebench.desk.form.Texts;
 import porebench.method.Problem;
 import porebench.method.budget.Budget;
-import porebench.method.budget.FactorBudget;
-import porebench.method.budget.FactorInputs;
+import porebench.method.budget.BudgetResult;
 import porebench.method.budget.FieldBudget;
 import porebench.method.budget.Omission;
-import porebench.record.BudgetInputs;
 import porebench.record.DeterminationId;
 import porebench.record.Evidence;
+import porebench.record.FieldBudgetInputs;
 import porebench.record.JudgedDetermination;
 import porebench.record.MeterId;
-import porebench.record.MeterStory;
 import porebench.record.MixId;
 
 /** The section without its window: the budget of a determination's factor, and of a reading typed in. */
@@ -29,8 +28,7 @@ final class BudgetModel {
     private final DeskModel desk;
     private final Texts texts;
     private Optional<DeterminationId> chosen = Optional.empty();
-    private Optional<FactorInputs> known = Optional.empty();
-    private Optional<DrawnBudget> drawn = Optional.empty();
+    private final QuotedUncertainty quoted = new QuotedUncertainty();
     private String reading = "";
     private Optional<MeterId> meter = Optional.empty();
 
@@ -60,20 +58,15 @@ final class BudgetModel {
         return chosen.flatMap(id -> desk.evidence().flatMap(evidence -> evidence.determination(id)));
     }
 
-    /** Returns the budget of the factor; none while no trial counts. Nothing is drawn again until its inputs change. */
-    Optional<DrawnBudget> budget() {
-        Optional<FactorInputs> inputs = desk.evidence()
-                .flatMap(evidence -> judged().flatMap(determination -> BudgetInputs.of(evidence, determination)));
-        if (!inputs.equals(known)) {
-            known = inputs;
-            drawn = inputs.map(FactorBudget::of).map(DrawnBudget::of);
-        }
-        return drawn;
+    /** Returns the budget of the factor; none while no trial counts. */
+    Optional<BudgetResult> budget() {
+        return judged().flatMap(
+                        determination -> quoted.of(desk.evidence().orElseThrow(), determination, desk.scatter()));
     }
 
     /** Returns the sentence that says how uncertain the factor is, and mostly from what. */
     String verdict() {
-        return budget().map(one -> words().verdict("verdict", one.budget())).orElseGet(() -> texts.get("verdict.none"));
+        return budget().map(one -> words().verdict("verdict", one)).orElseGet(() -> texts.get("verdict.none"));
     }
 
     /** Returns what is not in the budget. */
@@ -136,20 +129,22 @@ final class BudgetModel {
     }
 
     /** Returns the budget of the reading, corrected by the factor as it is reported; none while there is no reading. */
-    Optional<Budget> field() {
-        return number().flatMap(number -> budget().flatMap(factor -> judged().flatMap(JudgedDetermination::summary)
-                .map(summary -> FieldBudget.of(BudgetInputs.field(
-                        number.doubleValue(),
-                        meter().flatMap(this::story),
-                        desk.tools().today(),
-                        desk.evidence().orElseThrow().profile(),
-                        factor.budget(),
-                        summary.reportedPercent().doubleValue(),
-                        step())))));
-    }
-
-    private Optional<MeterStory> story(MeterId id) {
-        return desk.evidence().map(Evidence::stories).map(stories -> stories.get(id));
+    Optional<BudgetResult> field() {
+        return number().flatMap(number -> budget().flatMap(factor -> judged().flatMap(determination -> determination
+                .summary()
+                .map(summary -> new FieldBudgetInputs(
+                                determination,
+                                desk.evidence().orElseThrow().stories(),
+                                desk.evidence().orElseThrow().profile(),
+                                factor.budget())
+                        .of(
+                                number.doubleValue(),
+                                meter(),
+                                desk.tools().today(),
+                                summary.reportedPercent().doubleValue(),
+                                step()))
+                .map(FieldBudget::of)
+                .map(QuotedUncertainty::of))));
     }
 
     private OptionalDouble step() {
@@ -161,17 +156,17 @@ final class BudgetModel {
 
     /** Returns the sentence about the air of the reading and how uncertain it is; empty while there is no reading. */
     String fieldVerdict() {
-        return field().map(budget -> words().verdict("field.verdict", budget)).orElse("");
+        return field().map(one -> words().verdict("field.verdict", one)).orElse("");
     }
 
     /** Returns every part of the reading's uncertainty with its share; empty while there is no reading. */
     String fieldParts() {
-        return field().map(words()::parts).orElse("");
+        return field().map(one -> words().parts(one.budget())).orElse("");
     }
 
     /** Returns what is not in the budget of the reading. */
     List<Problem> fieldOmissions() {
-        return field().map(BudgetModel::problems).orElse(List.of());
+        return field().map(one -> problems(one.budget())).orElse(List.of());
     }
 
     /** Returns the name a picture of the plot is saved under unless the person says otherwise. */

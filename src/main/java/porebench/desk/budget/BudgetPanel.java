@@ -19,6 +19,7 @@ import porebench.desk.form.ProblemLines;
 import porebench.desk.form.Texts;
 import porebench.desk.form.Typing;
 import porebench.desk.form.WrappedText;
+import porebench.method.budget.BudgetResult;
 import porebench.record.MeterId;
 
 /** The section of the budget: verdict, what is missing, plot, table, totals, and a reading from the field. */
@@ -144,7 +145,7 @@ final class BudgetPanel {
         showing = true;
         verdict.setText(model.verdict());
         omissions.show(model.omissions());
-        Optional<DrawnBudget> budget = model.budget();
+        Optional<BudgetResult> budget = model.budget();
         below.setVisible(budget.isPresent());
         budget.ifPresent(this::show);
         showMeters();
@@ -153,7 +154,7 @@ final class BudgetPanel {
         showField();
     }
 
-    private void show(DrawnBudget one) {
+    private void show(BudgetResult one) {
         BudgetWords words = model.words();
         model.bars().ifPresent(bars -> plot.view().show(bars, Looks.now()));
         table.show(one.budget(), words);

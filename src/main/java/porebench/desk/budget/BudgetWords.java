@@ -7,6 +7,7 @@ import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetLine;
+import porebench.method.budget.BudgetResult;
 import porebench.method.budget.Origin;
 import porebench.method.budget.Part;
 import porebench.statistics.IntervalCheck;
@@ -16,6 +17,7 @@ final class BudgetWords {
     private static final int DECIMALS = 3;
     private static final int FIELD_DECIMALS = 2;
     private static final double MANY_DEGREES = 1000;
+    private static final double LEAST_SAID = 0.0005;
 
     private final Texts texts;
     private final Numbers numbers;
@@ -34,15 +36,17 @@ final class BudgetWords {
      */
     record Line(String name, String value, String note) {}
 
-    /** Says result, expanded uncertainty and largest part in one sentence. */
-    String verdict(String key, Budget budget) {
+    /** Says result, uncertainty, by which way it was found, and largest part. */
+    String verdict(String key, BudgetResult result) {
+        Budget budget = result.budget();
         BudgetLine largest = budget.largestFirst().get(0);
         return texts.get(
                 key,
                 numbers.show(budget.valuePercent(), FIELD_DECIMALS),
-                numbers.show(budget.expandedPercent(), FIELD_DECIMALS),
+                numbers.show(result.uncertaintyPercent(), FIELD_DECIMALS),
                 texts.get("largest." + largest.part().symbol()),
-                whole(budget, largest));
+                whole(budget, largest),
+                texts.get(result.isDrawn() ? "result.drawn" : "result.propagated"));
     }
 
     private String whole(Budget budget, BudgetLine line) {
@@ -77,6 +81,7 @@ final class BudgetWords {
         boolean isDeviation = line.part() == Part.REPEATABILITY
                 || line.part() == Part.FIELD_SCATTER
                 || line.part() == Part.WATER_MEASURE
+                || line.part() == Part.DIAL_MEASURE
                 || line.part() == Part.SHARE_MEASURE;
         return isDeviation
                 ? ""
@@ -101,13 +106,17 @@ final class BudgetWords {
     }
 
     /** Returns the lines below the table. */
-    List<Line> totals(DrawnBudget one) {
+    List<Line> totals(BudgetResult one) {
         Budget budget = one.budget();
         return List.of(
                 new Line(
+                        texts.get("total.result"),
+                        texts.get("cell.plus-minus", numbers.show(one.uncertaintyPercent(), DECIMALS)),
+                        texts.get(one.isDrawn() ? "total.result.drawn" : "total.result.propagated")),
+                new Line(
                         texts.get("total.combined"),
                         texts.get("cell.air", numbers.show(budget.combinedPercent(), DECIMALS)),
-                        texts.get("total.combined.note")),
+                        texts.get("total.combined.note") + together(budget)),
                 new Line(
                         texts.get("total.degrees"),
                         degrees(budget.effectiveDegreesOfFreedom()),
@@ -125,7 +134,18 @@ final class BudgetWords {
                         drawnNote(one)));
     }
 
-    private String drawnNote(DrawnBudget one) {
+    /** Says what lines that err together take off or add; nothing where none does. */
+    private String together(Budget budget) {
+        double by = budget.combinedPercent() - budget.apartPercent();
+        return Math.abs(by) < LEAST_SAID
+                ? ""
+                : " "
+                        + texts.get(
+                                by < 0 ? "total.together.less" : "total.together.more",
+                                numbers.show(Math.abs(by), DECIMALS));
+    }
+
+    private String drawnNote(BudgetResult one) {
         IntervalCheck check = one.check();
         String key = check.agrees() ? "drawn.agrees" : check.isDrawnWider() ? "drawn.wider" : "drawn.elsewhere";
         String judged = texts.get(
@@ -134,8 +154,13 @@ final class BudgetWords {
                 "drawn.made",
                 Integer.toString(one.drawn().draws()),
                 Long.toString(one.drawn().seed()));
+        String unsettled = one.drawn()
+                .settling()
+                .filter(settling -> !settling.isSettled())
+                .map(settling -> " " + texts.get("drawn.unsettled", numbers.show(settling.reached(), DECIMALS)))
+                .orElse("");
         String missing = one.drawn().standardDeviation().isPresent() ? "" : " " + texts.get("drawn.no-deviation");
-        return judged + missing + " " + made;
+        return judged + missing + " " + made + unsettled;
     }
 
     /** Returns the bars of the plot, the largest first. */

@@ -10,6 +10,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
+import porebench.desk.QuotedUncertainty;
 import porebench.desk.form.Form;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.ProblemLines;
@@ -17,6 +18,7 @@ import porebench.desk.form.Row;
 import porebench.desk.form.TextLink;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
+import porebench.method.budget.BudgetResult;
 import porebench.method.trial.DeterminationSummary;
 import porebench.record.JudgedDetermination;
 
@@ -26,6 +28,7 @@ final class IssueForm extends JPanel {
 
     private final transient DeskModel desk;
     private final transient FactorModel model;
+    private final transient QuotedUncertainty quoted = new QuotedUncertainty();
     private final transient Texts texts;
     private final transient Form form;
     private final JLabel title = new JLabel();
@@ -167,7 +170,7 @@ final class IssueForm extends JPanel {
                 ? texts.get(
                         "form.spread",
                         numbers.show(known.summary().standardDeviation().getAsDouble(), 3),
-                        numbers.show(known.expandedUncertaintyPercent().orElse(0), 2))
+                        numbers.show(uncertaintyPercent(), 2))
                 : texts.get("form.no-spread");
         return texts.get(
                 "form.evidence",
@@ -175,5 +178,12 @@ final class IssueForm extends JPanel {
                 numbers.show(known.summary().mean(), 3),
                 Integer.toString(known.summary().count()),
                 spread);
+    }
+
+    private double uncertaintyPercent() {
+        return desk.evidence()
+                .flatMap(evidence -> model.chosen().flatMap(judged -> quoted.of(evidence, judged, desk.scatter())))
+                .map(BudgetResult::uncertaintyPercent)
+                .orElse(0.0);
     }
 }

@@ -1,5 +1,6 @@
 package porebench.method.budget;
 
+import java.util.Optional;
 import porebench.quantity.Require;
 
 /**
@@ -10,9 +11,31 @@ import porebench.quantity.Require;
  * @param degreesOfFreedom at least 0.5; infinite when it rests on steps of scales alone
  * @param restsOnBowl whether the true air of the calibration was worked out with the same volume of the bowl: an error of
  *     that volume then changes reading and water withdrawn alike and hardly touches their difference
+ * @param measure by which the known air was made; empty when nothing is known of it
  */
 public record Dial(
-        double correctionPercent, double standardUncertaintyPercent, double degreesOfFreedom, boolean restsOnBowl) {
+        double correctionPercent,
+        double standardUncertaintyPercent,
+        double degreesOfFreedom,
+        boolean restsOnBowl,
+        Optional<Measure> measure) {
+    /**
+     * The cylinder, balance or vessel by which known air was made.
+     *
+     * @param limitPercent how far it may be wrong, in % air, greater than 0
+     * @param origin where that was taken from
+     * @param isOfTheTrials whether the water of the trials was measured by the same one: its error then moves both alike
+     */
+    public record Measure(double limitPercent, Origin origin, boolean isOfTheTrials) {
+        public Measure {
+            Require.positive("limitPercent", limitPercent);
+        }
+
+        BudgetLine line() {
+            return BudgetLine.limited(Part.DIAL_MEASURE, 0, limitPercent, 1, origin);
+        }
+    }
+
     public Dial {
         Require.finite("correctionPercent", correctionPercent);
         Require.atLeastZero("standardUncertaintyPercent", standardUncertaintyPercent);

@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import porebench.method.MeterType;
+import porebench.statistics.Correlation;
 
 /**
  * The uncertainty budget of a factor G, the mean of the trials of a determination.
@@ -15,15 +16,14 @@ import porebench.method.MeterType;
  * The sensitivities are: of reading, correction and scatter 1; of h2 and P -1; of V -100 / S; of S 100 V / S^2, less (A1 +
  * c) / S where the dial was checked in the same bowl, whose error then hardly matters; of m -G / m.
  *
- * <p>Scatter is s / sqrt(n). Steps of scales and digits and the limits of cylinder, balance and calibrations are shared by all
- * trials and not divided by n: trials that land on the same division share its error. Part of it is in the scatter too, so
- * that the budget is rather too wide than too narrow: on simulated benches whose dial, bowl and cylinder are each wrong by what
- * the budget says, the expanded uncertainty of 2 to 10 trials covers the true factor in 97 to 99 % of cases. The temperature of
- * the water moves G by less than 0.001 % air and is left out.
+ * <p>Scatter is s / sqrt(n), with s by {@link TrialScatter}. Steps of scales and digits and the limits of cylinder, balance and
+ * calibrations are shared by all trials and not divided by n: trials that land on the same division share its error. Part of it
+ * is in the scatter too, so that the budget is rather too wide than too narrow. A cylinder, balance or vessel that also measured
+ * the known air of the dial's check has the same error in both, and it cancels. The temperature of the water moves G by less than
+ * 0.001 % air and is left out.
  *
- * <p>The expanded uncertainty of a determination's summary is the first two lines of this budget, scatter and reading, and
- * nothing else. With two or three trials that of the budget can all the same come out smaller: Welch and Satterthwaite give a
- * sum more degrees of freedom than its scatter has alone. Drawing, which knows no such rule, shows how far that may be trusted.
+ * <p>With two or three trials Welch and Satterthwaite give the sum more degrees of freedom than its scatter has alone. Drawing,
+ * which knows no such rule, shows that, and is then the result ({@link BudgetResult}).
  *
  * <p>Source: JCGM 100:2008, 4.2, 4.3.7 and clause 5 (recalled); the model is the method's own formula (ASTM C231, clause 6,
  * recalled). Differences from the source: none.
@@ -57,7 +57,7 @@ public final class FactorBudget {
         }
         sample();
         int[] places = places();
-        return new Budget(lines, values -> factor(new Given(places, values)), omissions);
+        return new Budget(lines, correlations(places), values -> factor(new Given(places, values)), omissions);
     }
 
     /** Returns where each part stands among the lines, below 0 where it has none. */
@@ -68,6 +68,17 @@ public final class FactorBudget {
             places[lines.get(i).part().ordinal()] = i;
         }
         return places;
+    }
+
+    /** A cylinder, balance or vessel that measured the known air of the dial as well has one error in both. */
+    private List<Correlation> correlations(int[] places) {
+        int ofDial = places[Part.DIAL_MEASURE.ordinal()];
+        boolean isOne = inputs.dial()
+                .flatMap(Dial::measure)
+                .filter(Dial.Measure::isOfTheTrials)
+                .isPresent();
+        int ofWater = Math.max(places[Part.WATER_MEASURE.ordinal()], places[Part.SHARE_MEASURE.ordinal()]);
+        return isOne && ofDial >= 0 && ofWater >= 0 ? List.of(new Correlation(ofDial, ofWater, 1)) : List.of();
     }
 
     /** Values of the parts that have a line; the others are as they were taken to be. */
@@ -95,7 +106,7 @@ public final class FactorBudget {
             return (reading - given.of(Part.RELEASED, inputs.releasedPercent())) * sample + scatter;
         }
         double litres = given.of(Part.BOWL, inputs.bowl().litres());
-        double truth = (reading + given.of(Part.DIAL, 0))
+        double truth = (reading + given.of(Part.DIAL, 0) + given.of(Part.DIAL_MEASURE, 0))
                 * (restsOnBowl() ? inputs.bowl().litres() / litres : 1);
         double volume = given.of(Part.WATER, 0) + given.of(Part.WATER_MEASURE, 0);
         double share = given.of(Part.SHARE, 0) + given.of(Part.SHARE_MEASURE, 0);
@@ -112,22 +123,19 @@ public final class FactorBudget {
 
     private void scatter() {
         int count = inputs.factors().count();
-        if (count == 1) {
+        TrialScatter scatter = inputs.scatter();
+        if (scatter.origin() == Origin.PROFILE) {
             omissions.add(Omission.ONE_TRIAL);
-            lines.add(BudgetLine.known(
-                    Part.REPEATABILITY,
-                    0,
-                    inputs.usualRepeatabilityPercent(),
-                    1,
-                    Double.POSITIVE_INFINITY,
-                    Origin.PROFILE));
-            return;
-        }
-        double error = inputs.factors().standardError().orElseThrow();
-        if (error == 0) {
+        } else if (count > 1 && inputs.factors().range() == 0) {
             omissions.add(Omission.NO_SCATTER);
         }
-        lines.add(BudgetLine.known(Part.REPEATABILITY, 0, error, 1, count - 1.0, Origin.SCATTER));
+        lines.add(BudgetLine.known(
+                Part.REPEATABILITY,
+                0,
+                scatter.standardDeviationPercent() / Math.sqrt(count),
+                1,
+                scatter.degreesOfFreedom(),
+                scatter.origin()));
     }
 
     private void reading() {
@@ -144,6 +152,7 @@ public final class FactorBudget {
             omissions.add(Omission.DIAL_NEVER_CHECKED);
         }
         inputs.dial().ifPresent(dial -> lines.add(dial.line()));
+        inputs.dial().flatMap(Dial::measure).ifPresent(measure -> lines.add(measure.line()));
     }
 
     private void bowl() {

@@ -18,7 +18,7 @@ import porebench.statistics.Summary;
  * @param bowl the bowl
  * @param water Type B: the water withdrawn; empty of Type A
  * @param sample the masses of the sample; empty when not written down
- * @param usualRepeatabilityPercent the profile's standard deviation of a trial, in % air: stands in for a single trial
+ * @param scatter how a single trial scatters
  * @param noted what the caller knows to be missing, besides what shows in the other components
  */
 public record FactorInputs(
@@ -31,13 +31,12 @@ public record FactorInputs(
         Bowl bowl,
         Optional<Water> water,
         Optional<Sample> sample,
-        double usualRepeatabilityPercent,
+        TrialScatter scatter,
         Set<Omission> noted) {
     public FactorInputs {
         Require.positive("divisionPercent", divisionPercent);
         Require.finite("readingPercent", readingPercent);
         Require.finite("releasedPercent", releasedPercent);
-        Require.positive("usualRepeatabilityPercent", usualRepeatabilityPercent);
         noted = Set.copyOf(noted);
     }
 }

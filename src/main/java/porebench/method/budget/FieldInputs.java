@@ -13,8 +13,10 @@ import porebench.quantity.Require;
  * @param scatterPercent the standard deviation that readings of one load have among operators and meters, in % air, as the
  *     profile states it, greater than 0
  * @param factorPercent the factor that is subtracted, in % air
- * @param factorUncertaintyPercent its combined standard uncertainty, in % air, at least 0
- * @param factorDegreesOfFreedom its effective degrees of freedom, at least 0.5
+ * @param factor its budget
+ * @param dialCoefficient how far the correction of the dial errs together with that in the factor, from -1 to 1; 0 for another
+ *     calibration
+ * @param isMeasureShared whether the known air of both dials was made by one cylinder, balance or vessel
  * @param factorStepPercent the step to which the factor was rounded, in % air; empty when it is not rounded
  */
 public record FieldInputs(
@@ -23,15 +25,16 @@ public record FieldInputs(
         Optional<Dial> dial,
         double scatterPercent,
         double factorPercent,
-        double factorUncertaintyPercent,
-        double factorDegreesOfFreedom,
+        Budget factor,
+        double dialCoefficient,
+        boolean isMeasureShared,
         OptionalDouble factorStepPercent) {
     public FieldInputs {
         Require.finite("readingPercent", readingPercent);
         Require.positive("divisionPercent", divisionPercent);
         Require.positive("scatterPercent", scatterPercent);
         Require.finite("factorPercent", factorPercent);
-        Require.atLeastZero("factorUncertaintyPercent", factorUncertaintyPercent);
+        Require.within("dialCoefficient", dialCoefficient, -1, 1);
         factorStepPercent.ifPresent(step -> Require.positive("factorStepPercent", step));
     }
 }

@@ -4,6 +4,8 @@ package porebench.method.budget;
 public enum Origin {
     /** The scatter of the readings themselves. */
     SCATTER("scatter"),
+    /** The scatter of these trials together with that of the laboratory's other determinations. */
+    LABORATORY_SCATTER("laboratory-scatter"),
     /** A figure of the profile, in place of readings. */
     PROFILE("profile"),
     /** What the laboratory states in its own profile. */

@@ -12,6 +12,8 @@ public enum Part {
     RELEASED("released", "% air"),
     /** The correction of the dial as its calibration found it. */
     DIAL("dial", "% air"),
+    /** How far the measure of the known air may be wrong by which the dial was checked. */
+    DIAL_MEASURE("dial-measure", "% air"),
     /** The volume of the bowl. */
     BOWL("bowl", "L"),
     /** The last digit of the water withdrawn. */

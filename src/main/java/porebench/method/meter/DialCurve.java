@@ -110,6 +110,49 @@ public record DialCurve(List<Knot> knots, double tolerancePercent, String tolera
         return new Corrected(readingPercent, truth, uncertainty, false);
     }
 
+    /**
+     * Returns how far the corrections of two readings err together, from -1 to 1: by the check points that both rest on.
+     *
+     * @param one a reading, in % air
+     * @param other another, in % air
+     */
+    public double coefficient(double one, double other) {
+        double product =
+                trueOf(one).standardUncertaintyPercent() * trueOf(other).standardUncertaintyPercent();
+        if (product == 0) {
+            return 0;
+        }
+        double covariance = beyondSlope(one) * beyondSlope(other) * (isBelow(one) == isBelow(other) ? 1 : 0);
+        for (int i = 0; i < knots.size(); i++) {
+            double u = knots.get(i).standardUncertaintyPercent();
+            covariance += weight(i, one) * weight(i, other) * u * u;
+        }
+        return Math.max(-1, Math.min(1, covariance / product));
+    }
+
+    private boolean isBelow(double reading) {
+        return reading < knots.get(0).readingPercent();
+    }
+
+    /** What the error might go on by beyond the knots, in % air; 0 between them. */
+    private double beyondSlope(double reading) {
+        Corrected corrected = trueOf(reading);
+        double end = knots.get(isBelow(reading) ? 0 : knots.size() - 1).standardUncertaintyPercent();
+        double u = corrected.standardUncertaintyPercent();
+        return corrected.isExtrapolated() ? Math.sqrt(Math.max(0, u * u - end * end)) : 0;
+    }
+
+    /** By how much the error of a knot counts in the correction of a reading. */
+    private double weight(int knot, double reading) {
+        double at = knots.get(knot).readingPercent();
+        int next = reading < at ? knot - 1 : knot + 1;
+        if (next < 0 || next >= knots.size()) {
+            return 1;
+        }
+        double far = knots.get(next).readingPercent();
+        return Math.max(0, 1 - (reading - at) / (far - at));
+    }
+
     /** Returns what the dial reads of a true air in % air: the way back along the curve. */
     public double readingOf(double truePercent) {
         Require.finite("truePercent", truePercent);

@@ -13,6 +13,7 @@ import porebench.desk.BenchBook;
 import porebench.method.Problem;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetLine;
+import porebench.method.budget.BudgetResult;
 import porebench.method.budget.Origin;
 import porebench.method.budget.Part;
 import porebench.record.DeterminationId;
@@ -52,7 +53,7 @@ class BudgetModelTest {
     void opensWithTheUncertaintyAndItsLargestPart() {
         BudgetModel model = model("6.4", "6.4", "6.5", "6.5");
         assertThat(model.verdict())
-                .startsWith("G = 0.45 % \u00b1 0.10 % (95 %). The largest part of it is ")
+                .startsWith("G = 0.45 % \u00b1 0.11 % (U, 95 %, by drawing). The largest part of it is ")
                 .endsWith(": 40 % of the variance.");
         Budget budget = model.budget().orElseThrow().budget();
         assertThat(budget.combinedPercent()).isEqualTo(0.04592, within(1e-5));
@@ -101,19 +102,25 @@ class BudgetModelTest {
     @Test
     void putsTheDrawnIntervalBesideItAndJudgesTheDifference() {
         List<BudgetWords.Line> many = totals(model("6.4", "6.4", "6.5", "6.5", "6.4", "6.5", "6.4", "6.5"));
-        assertThat(many).hasSize(4);
-        assertThat(many.get(0).value()).matches("0\\.0\\d\\d % air");
-        assertThat(many.get(2).value()).startsWith("\u00b1 0.0");
-        assertThat(many.get(3).value()).matches("0\\.3\\d\\d to 0\\.5\\d\\d % air");
-        assertThat(many.get(3).note()).startsWith("Agrees: ").endsWith("100000 draws, seed 1.");
+        assertThat(many).hasSize(5);
+        assertThat(many.get(0).value())
+                .startsWith("\u00b1 0.0")
+                .isEqualTo(many.get(3).value());
+        assertThat(many.get(0).note()).startsWith("By propagation: drawing agrees with it.");
+        assertThat(many.get(1).value()).matches("0\\.0\\d\\d % air");
+        assertThat(many.get(4).value()).matches("0\\.3\\d\\d to 0\\.5\\d\\d % air");
+        assertThat(many.get(4).note()).startsWith("Agrees: ").endsWith("0000 draws, seed 1.");
     }
 
     @Test
     void saysThatTwoTrialsAreTooFewForTheRule() {
-        String note = totals(model("6.3", "6.6")).get(3).note();
+        List<BudgetWords.Line> two = totals(model("6.3", "6.6"));
+        assertThat(two.get(0).note()).startsWith("By drawing, half the width of its interval");
+        assertThat(two.get(0).value()).isNotEqualTo(two.get(3).value());
+        String note = two.get(4).note();
         assertThat(note)
                 .startsWith("Reaches up to ")
-                .contains("Rely on this interval.")
+                .contains("This interval is the result.")
                 .contains("no standard deviation");
     }
 
@@ -124,7 +131,7 @@ class BudgetModelTest {
     @Test
     void drawsAgainOnlyWhenSomethingChanged() {
         BudgetModel model = model("6.4", "6.5");
-        DrawnBudget before = model.budget().orElseThrow();
+        BudgetResult before = model.budget().orElseThrow();
         bench.desk.setPerson("Somebody else");
         assertThat(model.budget().orElseThrow()).isSameAs(before);
         bench.keep(BenchBook.trial("T9", 1, DAY, "6.6"));
@@ -143,7 +150,7 @@ class BudgetModelTest {
         assertThat(bars.bars())
                 .filteredOn(BudgetBars.Bar::isAssumed)
                 .extracting(BudgetBars.Bar::name)
-                .containsExactly("cylinder or balance", "masses of the sample");
+                .containsExactly("measure of the dial check", "cylinder or balance", "masses of the sample");
         for (int i = 1; i < bars.bars().size(); i++) {
             assertThat(bars.bars().get(i).contributionPercent())
                     .isLessThanOrEqualTo(bars.bars().get(i - 1).contributionPercent());
@@ -172,10 +179,10 @@ class BudgetModelTest {
         assertThat(model.fieldVerdict()).isEmpty();
         assertThat(model.readingProblems()).isEmpty();
         model.typeReading("6.2");
-        assertThat(model.field().orElseThrow().combinedPercent()).isEqualTo(0.286664, within(1e-5));
+        assertThat(model.field().orElseThrow().budget().combinedPercent()).isEqualTo(0.286664, within(1e-5));
         assertThat(model.fieldVerdict())
                 .startsWith(
-                        "Air = 5.80 % \u00b1 0.56 % (95 %), G subtracted. The largest part of it is how field readings scatter among"
+                        "Air = 5.80 % \u00b1 0.56 % (U, 95 %, by propagation), G subtracted. The largest part of it is how field readings scatter among"
                                 + " operators and meters: 95 %");
         assertThat(model.fieldParts())
                 .isEqualTo(
@@ -192,7 +199,7 @@ class BudgetModelTest {
         model.typeReading("6.2");
         model.chooseMeter(Optional.of(new MeterId("B-1")));
         assertThat(codes(model.fieldOmissions())).isEmpty();
-        Budget field = model.field().orElseThrow();
+        Budget field = model.field().orElseThrow().budget();
         assertThat(field.lines()).extracting(BudgetLine::value).anyMatch(value -> Math.abs(value + 0.1) < 1e-9);
         model.chooseMeter(Optional.of(new MeterId("gone")));
         assertThat(model.meter()).isEmpty();

@@ -2,6 +2,7 @@ package porebench.method.budget;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -51,11 +52,11 @@ class BudgetCoverageTest {
                 0.1,
                 reading,
                 0,
-                Optional.of(new Dial(0, DIAL, Double.POSITIVE_INFINITY, false)),
+                Optional.of(new Dial(0, DIAL, Double.POSITIVE_INFINITY, false, Optional.empty())),
                 new Bowl(stated, BOWL, Double.POSITIVE_INFINITY, true),
                 Optional.of(Water.ofVolume(water, 1, CYLINDER)),
                 Optional.empty(),
-                0.1,
+                TrialScatter.of(Summary.of(factors), MeterType.B, 0.1, 0.1, List.of()),
                 Set.of());
     }
 

@@ -20,6 +20,8 @@ class FactorBudgetHandTest {
     private static final long SEED = 20_260_701;
 
     private static final Summary TRIALS = Summary.of(0.36, 0.38, 0.40);
+    private static final Summary MANY =
+            Summary.of(0.30, 0.35, 0.38, 0.41, 0.46, 0.36, 0.40, 0.38, 0.34, 0.42, 0.38, 0.38);
     private static final Bowl BOWL = new Bowl(7.05, 0.002, KNOWN, true);
     private static final Water WATER = Water.ofVolume(352.5, 1, 2.5);
 
@@ -34,12 +36,16 @@ class FactorBudgetHandTest {
                 bowl,
                 Optional.of(water),
                 Optional.of(new Sample(12.3, 0.0012, Origin.ASSUMED)),
-                0.1,
+                scatter(factors, MeterType.B, 0.1),
                 Set.of());
     }
 
+    private static TrialScatter scatter(Summary factors, MeterType type, double division) {
+        return TrialScatter.of(factors, type, division, 0.1, List.of());
+    }
+
     private static Optional<Dial> dial(boolean restsOnBowl) {
-        return Optional.of(new Dial(-0.02, 0.03, KNOWN, restsOnBowl));
+        return Optional.of(new Dial(-0.02, 0.03, KNOWN, restsOnBowl, Optional.empty()));
     }
 
     private static FactorInputs typeA(double division) {
@@ -53,7 +59,7 @@ class FactorBudgetHandTest {
                 Bowl.stated(7.98, 0.01),
                 Optional.empty(),
                 Optional.empty(),
-                0.1,
+                scatter(Summary.of(0.4, 0.4, 0.5, 0.5), MeterType.A, Math.max(1e-9, division)),
                 Set.of());
     }
 
@@ -65,11 +71,11 @@ class FactorBudgetHandTest {
     }
 
     /**
-     * A1 5.4, correction -0.02, 352.5 mL of 7.05 L are 5.0 %: G 0.38. In % air: scatter 0.02 / sqrt(3) = 0.011547; reading 0.1 /
-     * sqrt(12) = 0.028868; dial 0.03; bowl 0.002 L x 5.0 / 7.05 = 0.0014184; water 1 mL / sqrt(12) x 100 / 7050 = 0.0040947;
-     * cylinder 2.5 mL / sqrt(3) x 100 / 7050 = 0.020473; sample 0.0012 kg x 0.38 / 12.3 = 0.000037. Squares: 1.33333, 8.33333, 9,
-     * 0.02012, 0.16767, 4.19160, 0.00001 e-4, together 23.04607e-4: combined 0.0480063. Effective 0.0480063^4 / (0.011547^4 / 2)
-     * = 5.31121e-6 / 8.88889e-9 = 597.5.
+     * A1 5.4, correction -0.02, 352.5 mL of 7.05 L are 5.0 %: G 0.38. In % air: s 0.02 is less than the division's 0.1 / sqrt(12),
+     * scatter 0.028868 / sqrt(3) = 0.0166667; reading 0.1 / sqrt(12) = 0.028868; dial 0.03; bowl 0.002 L x 5.0 / 7.05 = 0.0014184;
+     * water 1 mL / sqrt(12) x 100 / 7050 = 0.0040947; cylinder 2.5 mL / sqrt(3) x 100 / 7050 = 0.020473; sample 0.0012 kg x 0.38 /
+     * 12.3 = 0.000037. Squares: 2.77778, 8.33333, 9, 0.02012, 0.16767, 4.19160, 0.00001 e-4, together 24.49051e-4: combined
+     * 0.0494879. Effective 0.0494879^4 / (0.0166667^4 / 2) = 5.99785e-6 / 3.85802e-8 = 155.46.
      */
     @Test
     void drawsUpTheBudgetOfATypeBFactor() {
@@ -85,7 +91,7 @@ class FactorBudgetHandTest {
                         Part.WATER,
                         Part.WATER_MEASURE,
                         Part.SAMPLE);
-        assertThat(line(budget, Part.REPEATABILITY).sizePercent()).isCloseTo(0.011547, offset(5e-7));
+        assertThat(line(budget, Part.REPEATABILITY).sizePercent()).isCloseTo(0.0166667, offset(5e-7));
         assertThat(line(budget, Part.REPEATABILITY).degreesOfFreedom()).isEqualTo(2);
         assertThat(line(budget, Part.READING).sizePercent()).isCloseTo(0.028868, offset(5e-7));
         assertThat(line(budget, Part.DIAL).sizePercent()).isCloseTo(0.03, offset(1e-12));
@@ -94,14 +100,14 @@ class FactorBudgetHandTest {
         assertThat(line(budget, Part.WATER_MEASURE).sizePercent()).isCloseTo(0.020473, offset(5e-7));
         assertThat(line(budget, Part.WATER_MEASURE).origin()).isEqualTo(Origin.ASSUMED);
         assertThat(line(budget, Part.SAMPLE).sizePercent()).isCloseTo(0.000037, offset(5e-7));
-        assertThat(budget.combinedPercent()).isCloseTo(0.0480063, offset(5e-7));
-        assertThat(budget.effectiveDegreesOfFreedom()).isCloseTo(597.5, offset(0.1));
-        // t of 597.5 degrees of freedom is 1.9640.
-        assertThat(budget.expandedPercent()).isCloseTo(0.0480063 * 1.9640, offset(1e-5));
+        assertThat(budget.combinedPercent()).isCloseTo(0.0494879, offset(5e-7));
+        assertThat(budget.effectiveDegreesOfFreedom()).isCloseTo(155.46, offset(0.05));
+        // t of 155.46 degrees of freedom is 1.9754.
+        assertThat(budget.expandedPercent()).isCloseTo(0.0494879 * 1.9754, offset(1e-5));
         assertThat(budget.omissions()).isEmpty();
         BudgetLine largest = budget.largestFirst().get(0);
         assertThat(largest.part()).isEqualTo(Part.DIAL);
-        assertThat(budget.shareOf(largest)).isCloseTo(9 / 23.04607, offset(1e-5));
+        assertThat(budget.shareOf(largest)).isCloseTo(9 / 24.49051, offset(1e-5));
         assertThat(budget.lines().stream().mapToDouble(budget::shareOf).sum()).isCloseTo(1, offset(1e-12));
     }
 
@@ -166,7 +172,7 @@ class FactorBudgetHandTest {
                 Bowl.stated(7.05, 0.01),
                 Optional.of(WATER),
                 Optional.empty(),
-                0.1,
+                scatter(Summary.of(0.4), MeterType.B, 0.1),
                 Set.of(Omission.SEVERAL_METERS)));
         assertThat(stated.omissions())
                 .containsExactly(
@@ -199,8 +205,7 @@ class FactorBudgetHandTest {
     /** Many trials: drawing and propagation agree to half a unit of the last place of 0.05, and the seed decides the drawing. */
     @Test
     void agreesWithDrawing() {
-        Summary many = Summary.of(0.30, 0.35, 0.38, 0.41, 0.46, 0.36, 0.40, 0.38, 0.34, 0.42, 0.38, 0.38);
-        Budget budget = FactorBudget.of(typeB(many, dial(false), BOWL, WATER));
+        Budget budget = FactorBudget.of(typeB(MANY, dial(false), BOWL, WATER));
         MonteCarlo drawn = budget.simulate(200_000, SEED);
         assertThat(drawn).isEqualTo(budget.simulate(200_000, SEED));
         assertThat(drawn.standardDeviation().orElseThrow()).isCloseTo(budget.combinedPercent(), withPercentage(2));
@@ -223,35 +228,93 @@ class FactorBudgetHandTest {
         assertThat(check.isDrawnWider()).isTrue();
     }
 
+    private static FieldInputs field(Optional<Dial> dial, Budget factor, double coefficient, boolean isShared) {
+        return new FieldInputs(6.2, 0.1, dial, 0.28, 0.4, factor, coefficient, isShared, OptionalDouble.of(0.1));
+    }
+
     /**
-     * Reading 6.2, correction 0.05 +- 0.03, G 0.4 +- 0.048 with 597.5 degrees of freedom, handed out to 0.1, field readings with s
-     * 0.28: 5.85. Squares: 0.0784, 0.000833, 0.0009, 0.002304, 0.000833 = 0.083271, root 0.288567. Twice that is near 0.6.
+     * Reading 6.2, correction 0.05 +- 0.03, G 0.4 +- 0.0494879, handed out to 0.1, field readings with s 0.28: 5.85. Squares:
+     * 0.0784, 0.000833, 0.0009, 0.002449, 0.000833 = 0.083416, root 0.288818. Twice that is near 0.6.
      */
     @Test
     void drawsUpTheBudgetOfAFieldReading() {
-        Budget budget = FieldBudget.of(new FieldInputs(
-                6.2,
-                0.1,
-                Optional.of(new Dial(0.05, 0.03, KNOWN, false)),
-                0.28,
-                0.4,
-                0.048,
-                597.5,
-                OptionalDouble.of(0.1)));
+        Budget factor = FactorBudget.of(typeB(TRIALS, dial(false), BOWL, WATER));
+        Dial own = new Dial(0.05, 0.03, KNOWN, false, Optional.empty());
+        Budget budget = FieldBudget.of(field(Optional.of(own), factor, 0, false));
         assertThat(budget.valuePercent()).isCloseTo(5.85, offset(1e-12));
-        assertThat(budget.combinedPercent()).isCloseTo(0.288567, offset(1e-5));
+        assertThat(budget.combinedPercent()).isCloseTo(0.288818, offset(1e-5));
         // So many degrees of freedom that t is 1.960.
-        assertThat(budget.expandedPercent()).isCloseTo(1.96 * 0.288567, offset(1e-4));
+        assertThat(budget.expandedPercent()).isCloseTo(1.96 * 0.288818, offset(1e-4));
         assertThat(budget.omissions()).isEmpty();
         assertThat(budget.lines())
                 .extracting(BudgetLine::part)
                 .containsExactly(Part.FIELD_SCATTER, Part.READING, Part.DIAL, Part.FACTOR, Part.ROUNDING);
         assertThat(line(budget, Part.FIELD_SCATTER).origin()).isEqualTo(Origin.PROFILE);
         assertThat(budget.at(0.1, 6.2, 0.05, 0.4, 0)).isCloseTo(5.95, offset(1e-12));
-        Budget bare = FieldBudget.of(
-                new FieldInputs(6.2, 0.1, Optional.empty(), 0.28, 0.4, 0.048, 597.5, OptionalDouble.empty()));
+        MonteCarlo drawn = budget.simulate(200_000, SEED);
+        assertThat(drawn.median()).isCloseTo(5.85, offset(0.003));
+        // The three trials of G have the tails of t with two degrees of freedom.
+        assertThat(drawn.symmetric().half()).isBetween(1.96 * 0.288818, 1.96 * 0.288818 + 0.01);
+        Budget bare = FieldBudget.of(field(Optional.empty(), factor, 0, false));
         assertThat(bare.omissions()).containsExactly(Omission.FIELD_DIAL);
         assertThat(bare.valuePercent()).isCloseTo(5.8, offset(1e-12));
+    }
+
+    /**
+     * One dial, read at one point by trials and load: its 0.03 cancels in A + c - G. Of 0.083416 twice 0.0009 go: 0.081616, root
+     * 0.285685; with half of it in common 0.0009: 0.082516, root 0.287256.
+     */
+    @Test
+    void letsTheDialCancelThatTrialsAndLoadShare() {
+        Budget factor = FactorBudget.of(typeB(TRIALS, dial(false), BOWL, WATER));
+        Optional<Dial> own = Optional.of(new Dial(-0.02, 0.03, KNOWN, false, Optional.empty()));
+        Budget same = FieldBudget.of(field(own, factor, 1, false));
+        assertThat(same.combinedPercent()).isCloseTo(0.285685, offset(1e-5));
+        assertThat(same.apartPercent()).isCloseTo(0.288818, offset(1e-5));
+        assertDrawsWhatItSums(
+                FieldBudget.of(field(own, FactorBudget.of(typeB(MANY, dial(false), BOWL, WATER)), 1, false)));
+        Budget half = FieldBudget.of(field(own, factor, 0.5, false));
+        assertThat(half.combinedPercent()).isCloseTo(0.287256, offset(1e-5));
+    }
+
+    /**
+     * A dial checked by a cylinder wrong by up to 2.5 mL, 0.035461 % of 7.05 L, 0.020473 % as a standard uncertainty: another one
+     * adds as much again as that of the trials, the same one leaves nothing of either. 24.49051e-4 with 4.19160e-4 more, 28.68211e-4,
+     * root 0.0535557; or with as much less, 20.29891e-4, root 0.0450543.
+     */
+    @Test
+    void letsTheCylinderCancelThatMeasuredBoth() {
+        Budget apart = FactorBudget.of(typeB(TRIALS, measured(false), BOWL, WATER));
+        assertThat(apart.lines()).extracting(BudgetLine::part).contains(Part.DIAL_MEASURE);
+        assertThat(apart.combinedPercent()).isCloseTo(0.0535557, offset(1e-6));
+        Budget one = FactorBudget.of(typeB(TRIALS, measured(true), BOWL, WATER));
+        assertThat(one.combinedPercent()).isCloseTo(0.0450543, offset(1e-6));
+        assertThat(one.apartPercent()).isCloseTo(0.0535557, offset(1e-6));
+        // A load on the same dial, whose check errs with it in whole: nothing of the cylinder is left in either.
+        Optional<Dial> own = measured(false);
+        double with = FieldBudget.of(field(own, one, 1, true)).combinedPercent();
+        // 0.0784 + 0.000833 + 0.0009 + 4.19160e-4 + 20.29891e-4 + 0.000833, less 2 x 0.0009; the cylinder of G is gone,
+        // that of the
+        // load stays.
+        assertThat(with).isCloseTo(Math.sqrt(0.0784 + 2 * 0.01 / 12 - 0.0009 + 4.1916e-4 + 20.29891e-4), offset(1e-5));
+        assertDrawsWhatItSums(
+                FieldBudget.of(field(own, FactorBudget.of(typeB(MANY, measured(true), BOWL, WATER)), 1, true)));
+        // With another cylinder at the trials that of the dial's check cancels, and theirs stays.
+        double apartShared = FieldBudget.of(field(own, apart, 1, true)).combinedPercent();
+        assertThat(apartShared)
+                .isCloseTo(Math.sqrt(0.0784 + 2 * 0.01 / 12 - 0.0009 - 4.1916e-4 + 28.68211e-4), offset(1e-5));
+    }
+
+    /** Twelve trials: t of eleven degrees of freedom has a deviation, a tenth above that of the sum. */
+    private static void assertDrawsWhatItSums(Budget budget) {
+        assertThat(budget.apartPercent() - budget.combinedPercent()).isGreaterThan(0.002);
+        assertThat(budget.simulate(400_000, SEED).standardDeviation().orElseThrow())
+                .isCloseTo(budget.combinedPercent(), offset(0.001));
+    }
+
+    private static Optional<Dial> measured(boolean isOne) {
+        return Optional.of(new Dial(
+                -0.02, 0.03, KNOWN, false, Optional.of(new Dial.Measure(2.5 / 7050 * 100, Origin.ASSUMED, isOne))));
     }
 
     @Test
@@ -283,9 +346,9 @@ class FactorBudgetHandTest {
         assertThatIllegalArgumentException().isThrownBy(() -> new Bowl(0, 0, KNOWN, true));
         assertThatIllegalArgumentException().isThrownBy(() -> Water.ofVolume(-1, 1, 1));
         assertThatIllegalArgumentException().isThrownBy(() -> new Sample(0, 0, Origin.ASSUMED));
-        assertThatIllegalArgumentException()
-                .isThrownBy(() ->
-                        new FieldInputs(6.2, 0.1, Optional.empty(), 0, 0.4, 0.048, 597.5, OptionalDouble.empty()));
+        Budget factor = FactorBudget.of(typeB(TRIALS, dial(false), BOWL, WATER));
+        assertThatIllegalArgumentException().isThrownBy(() -> field(Optional.empty(), factor, 1.1, false));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Dial.Measure(0, Origin.ASSUMED, false));
         assertThatIllegalArgumentException().isThrownBy(() -> typeA(0));
     }
 }

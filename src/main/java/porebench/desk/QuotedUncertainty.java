@@ -1,0 +1,42 @@
+package porebench.desk;
+
+import java.util.Optional;
+import porebench.method.budget.Budget;
+import porebench.method.budget.BudgetResult;
+import porebench.method.budget.FactorBudget;
+import porebench.method.budget.FactorInputs;
+import porebench.record.BudgetInputs;
+import porebench.record.Evidence;
+import porebench.record.JudgedDetermination;
+import porebench.record.LaboratoryScatter;
+
+/** The one uncertainty to quote of a determination's factor; nothing is drawn again until what it rests on changes. */
+public final class QuotedUncertainty {
+    /** A few tenths of a second at most. */
+    private static final int MOST_DRAWS = 400_000;
+
+    private Optional<FactorInputs> known = Optional.empty();
+    private Optional<BudgetResult> result = Optional.empty();
+
+    /**
+     * Returns the budget of a determination with its result; empty while no trial counts.
+     *
+     * @param evidence everything known about its mix
+     * @param determination the determination
+     * @param laboratory how trials scatter in the laboratory
+     */
+    public Optional<BudgetResult> of(
+            Evidence evidence, JudgedDetermination determination, LaboratoryScatter laboratory) {
+        Optional<FactorInputs> inputs = BudgetInputs.of(evidence, determination, laboratory);
+        if (!inputs.equals(known)) {
+            known = inputs;
+            result = inputs.map(FactorBudget::of).map(QuotedUncertainty::of);
+        }
+        return result;
+    }
+
+    /** Returns a budget with its result. */
+    public static BudgetResult of(Budget budget) {
+        return BudgetResult.settled(budget, MOST_DRAWS, BudgetResult.SEED);
+    }
+}
