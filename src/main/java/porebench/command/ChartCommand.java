@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +17,9 @@ import porebench.record.study.FinestStep;
 import porebench.statistics.ChartTerms;
 import porebench.statistics.CusumChart;
 import porebench.statistics.EwmaChart;
+import porebench.statistics.FalseAlarms;
 import porebench.statistics.Judged;
+import porebench.statistics.PhasedChart;
 import porebench.statistics.RunRule;
 import porebench.statistics.ShewhartChart;
 
@@ -73,7 +76,7 @@ final class ChartCommand extends OneCommand {
             return Outcome.refused(problems);
         }
         ChartTerms terms = terms(groups);
-        Judged<ChartReport.Chart> chart = chart(groups, terms);
+        Judged<ChartReport.Chart> chart = chart(groups.values(), terms);
         if (chart.meaningful().isEmpty()) {
             problems.add(Problem.error("base-count", "command.base-too-short"));
             return Outcome.refused(problems);
@@ -81,7 +84,18 @@ final class ChartCommand extends OneCommand {
         ChartReport.Chart done = chart.meaningful().get();
         int base = Math.min(groups.names().size(), terms.baseCount());
         problems.addAll(doubts(done, base, terms));
-        return Outcome.done(new ChartReport(done, groups, kind, terms, base, words(), shown()), problems);
+        Optional<FalseAlarms> alarms = new ChartAlarms(
+                        groups,
+                        terms,
+                        base,
+                        drawn -> chart(drawn, terms.withBaseCount(base))
+                                .meaningful()
+                                .map(ChartReport.Chart::signalling)
+                                .orElseGet(() -> new boolean[drawn.size()]))
+                .found();
+        return Outcome.done(
+                new ChartReport(new ChartReport.Asked(kind, terms, base), done, groups, alarms, words(), shown()),
+                problems);
     }
 
     private List<Problem> checkOptions() {
@@ -100,6 +114,8 @@ final class ChartCommand extends OneCommand {
         checkUse("lambda", lambda, kind == ChartKind.EWMA, problems);
         checkUse("slack", slack, kind == ChartKind.CUSUM, problems);
         checkUse("rules", rules, kind.hasRunRules(), problems);
+        checkUse("centre", centre, kind != ChartKind.MEANS, problems);
+        checkUse("sigma", sigma, kind != ChartKind.MEANS, problems);
         return problems;
     }
 
@@ -113,7 +129,7 @@ final class ChartCommand extends OneCommand {
         double usualWidth = switch (kind) {
             case EWMA -> EwmaChart.USUAL_WIDTH;
             case CUSUM -> CusumChart.USUAL_INTERVAL;
-            case INDIVIDUALS, MEAN_RANGE, MEAN_SD -> USUAL_WIDTH;
+            case INDIVIDUALS, MEANS, MEAN_RANGE, MEAN_SD -> USUAL_WIDTH;
         };
         return new ChartTerms(
                 baseCount == null ? Integer.MAX_VALUE : baseCount,
@@ -124,16 +140,31 @@ final class ChartCommand extends OneCommand {
                 sigma == null ? OptionalDouble.empty() : OptionalDouble.of(sigma.doubleValue()));
     }
 
-    private Judged<ChartReport.Chart> chart(Subgroups groups, ChartTerms terms) {
+    private Judged<ChartReport.Chart> chart(List<double[]> groups, ChartTerms terms) {
         return switch (kind) {
-            case INDIVIDUALS -> ShewhartChart.individuals(groups.all(), terms).map(ChartReport.Chart::of);
-            case MEAN_RANGE -> ShewhartChart.meanRange(groups.values(), terms).map(ChartReport.Chart::of);
-            case MEAN_SD -> ShewhartChart.meanDeviation(groups.values(), terms).map(ChartReport.Chart::of);
+            case INDIVIDUALS ->
+                ShewhartChart.individuals(
+                                groups.stream().mapToDouble(group -> group[0]).toArray(), terms)
+                        .map(ChartReport.Chart::of);
+            case MEANS ->
+                PhasedChart.of(
+                                groups,
+                                List.of(),
+                                PhasedChart.Kind.MEANS,
+                                0,
+                                new PhasedChart.Base(0, terms.baseCount(), true),
+                                terms)
+                        .phases()
+                        .get(0)
+                        .chart()
+                        .map(ChartReport.Chart::of);
+            case MEAN_RANGE -> ShewhartChart.meanRange(groups, terms).map(ChartReport.Chart::of);
+            case MEAN_SD -> ShewhartChart.meanDeviation(groups, terms).map(ChartReport.Chart::of);
             case EWMA ->
-                EwmaChart.of(groups.values(), number(lambda, EwmaChart.USUAL_WEIGHT), terms)
+                EwmaChart.of(groups, number(lambda, EwmaChart.USUAL_WEIGHT), terms)
                         .map(ChartReport.Chart::of);
             case CUSUM ->
-                CusumChart.of(groups.values(), number(slack, CusumChart.USUAL_SLACK), terms)
+                CusumChart.of(groups, number(slack, CusumChart.USUAL_SLACK), terms)
                         .map(ChartReport.Chart::of);
         };
     }

@@ -5,6 +5,7 @@ import java.util.Locale;
 /** The kinds of control chart that can be asked for. */
 enum ChartKind {
     INDIVIDUALS,
+    MEANS,
     MEAN_RANGE,
     MEAN_SD,
     EWMA,

@@ -10,6 +10,8 @@ import porebench.statistics.ChartPoint;
 import porebench.statistics.ChartTerms;
 import porebench.statistics.CusumChart;
 import porebench.statistics.EwmaChart;
+import porebench.statistics.FalseAlarms;
+import porebench.statistics.PhasedChart;
 import porebench.statistics.RunRule;
 import porebench.statistics.ShewhartChart;
 import porebench.statistics.Summary;
@@ -21,6 +23,7 @@ final class ChartReport implements Report {
     private final ChartKind kind;
     private final ChartTerms terms;
     private final int base;
+    private final Optional<FalseAlarms> alarms;
     private final Words words;
     private final Shown shown;
 
@@ -52,6 +55,18 @@ final class ChartReport implements Report {
                     Optional.empty());
         }
 
+        static Chart of(PhasedChart.Limited chart) {
+            return new Chart(
+                    chart.centre(),
+                    chart.sigma(),
+                    chart.isSigmaOfDivision(),
+                    chart.level(),
+                    Optional.of(chart.spread()),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    Optional.empty());
+        }
+
         static Chart of(EwmaChart chart) {
             return new Chart(
                     chart.centre(),
@@ -75,14 +90,32 @@ final class ChartReport implements Report {
                     OptionalDouble.empty(),
                     Optional.of(chart));
         }
+
+        /** Returns for each subgroup whether it signals, by itself or by its spread. */
+        boolean[] signalling() {
+            boolean[] signalling = new boolean[points.size()];
+            points.forEach(
+                    point -> signalling[point.index()] |= !point.signals().isEmpty());
+            spread.ifPresent(beside -> beside.forEach(
+                    point -> signalling[point.index()] |= !point.signals().isEmpty()));
+            return signalling;
+        }
     }
 
-    ChartReport(Chart chart, Subgroups groups, ChartKind kind, ChartTerms terms, int base, Words words, Shown shown) {
+    /**
+     * What was asked for.
+     *
+     * @param base how many subgroups the limits come from
+     */
+    record Asked(ChartKind kind, ChartTerms terms, int base) {}
+
+    ChartReport(Asked asked, Chart chart, Subgroups groups, Optional<FalseAlarms> alarms, Words words, Shown shown) {
         this.chart = chart;
         this.groups = groups;
-        this.kind = kind;
-        this.terms = terms;
-        this.base = base;
+        this.kind = asked.kind();
+        this.terms = asked.terms();
+        this.base = asked.base();
+        this.alarms = alarms;
         this.words = words;
         this.shown = shown;
     }
@@ -113,6 +146,18 @@ final class ChartReport implements Report {
         json.group("spread", chart.spread(), (fields, points) -> {
             fields.number("centre", chart.meanSpread());
             fields.list("points", points, this::point);
+        });
+        json.number(
+                "interval",
+                chart.sums().map(CusumChart::interval).map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+        json.group("falseAlarms", alarms, (fields, found) -> {
+            fields.number("pointsPerAlarm", found.pointsPerAlarm());
+            fields.number(
+                    "rarerThan",
+                    found.pointsPerAlarm().isPresent() ? OptionalDouble.empty() : OptionalDouble.of(found.rarerThan()));
+            fields.number("shareOfChartsWithOne", found.shareWithAlarm());
+            fields.whole("charts", found.charts());
+            fields.whole("seed", (int) found.seed());
         });
         json.list("constants", constants(), (fields, constants) -> {
             fields.whole("n", constants.n());
@@ -152,6 +197,7 @@ final class ChartReport implements Report {
         page.row(words.say("chart.centre"), shown.sixDigits(chart.centre()), "");
         page.row(words.say("chart.sigma"), shown.sixDigits(chart.sigma()), "");
         page.row(words.say("chart.base"), Integer.toString(base), "");
+        alarms.ifPresent(found -> page.line(alarmed(found)));
         page.gap();
         table(page, chart.points());
         chart.spread().ifPresent(points -> {
@@ -159,6 +205,16 @@ final class ChartReport implements Report {
             page.line(words.say("chart.spread"));
             table(page, points);
         });
+    }
+
+    private String alarmed(FalseAlarms found) {
+        boolean isRare = found.pointsPerAlarm().isEmpty();
+        return words.say(
+                isRare ? "chart.alarms-rare" : "chart.alarms",
+                Long.toString(Math.round(found.pointsPerAlarm().orElse(found.rarerThan()))),
+                Long.toString(Math.round(100 * found.shareWithAlarm())),
+                Integer.toString(found.charts()),
+                Long.toString(found.seed()));
     }
 
     private void table(TextPage page, List<ChartPoint> points) {

@@ -52,9 +52,6 @@ record Subgroups(List<String> names, List<double[]> values, List<Integer> lines)
             } else if ((kind == ChartKind.MEAN_RANGE || kind == ChartKind.MEAN_SD) && size < 2) {
                 problems.add(
                         Problem.error(COLUMN, "command.subgroup-single", name).at(place));
-            } else if (kind == ChartKind.CUSUM && size != values.get(0).length) {
-                problems.add(Problem.error(COLUMN, "command.subgroup-of-other-size", name, size, values.get(0).length)
-                        .at(place));
             }
         }
         return problems;

@@ -153,6 +153,66 @@ class ChartCommandTest {
                 .contains("Centre", "Spread", "beyond the limits");
     }
 
+    /** Means 0.4 and 0.5 in turn, moving ranges 0.1: sigma 0.1 sqrt(pi) / 2 of a mean, and 0.45 in the middle. */
+    @Test
+    @SuppressWarnings("unchecked")
+    void chartsDeterminationsAndSaysHowOftenTheyErr() {
+        StringBuilder rows = new StringBuilder();
+        for (int i = 0; i < 20; i++) {
+            String value = i % 2 == 0 ? "0.4" : "0.5";
+            rows.append(i).append(',').append(value).append('\n');
+            rows.append(i).append(',').append(value).append('\n');
+        }
+        Said said = chart(rows.toString(), "--kind", "means", "--rules", "beyond-limits,nine-on-one-side");
+        assertThat(said.status()).isZero();
+        assertThat(number(said.json(), "sigma")).isEqualTo(0.05 * Math.sqrt(Math.PI), within(1e-9));
+        assertThat(number(said.list("points").get(0), "high"))
+                .isEqualTo(0.45 + 0.15 * Math.sqrt(Math.PI), within(1e-9));
+        Map<String, Object> alarms = (Map<String, Object>) said.json().get("falseAlarms");
+        assertThat(alarms)
+                .containsOnlyKeys("pointsPerAlarm", "rarerThan", "shareOfChartsWithOne", "charts", "seed")
+                .containsEntry("seed", 1987)
+                .containsEntry("rarerThan", null);
+        assertThat(number(alarms, "pointsPerAlarm")).isBetween(25.0, 90.0);
+        assertThat(number(alarms, "shareOfChartsWithOne")).isBetween(0.05, 0.3);
+        assertThat(new Terminal(folder)
+                        .run("chart", "--values", "values.csv", "--kind", "means")
+                        .out())
+                .contains("By chance alone about one false alarm in", "seed 1987");
+        assertThat(chart(rows.toString(), "--kind", "means", "--sigma", "0.1", "--centre", "0.4")
+                        .codes())
+                .containsExactly("command.option-not-used", "command.option-not-used");
+        assertThat(chart("a,0.4\na,0.5\n", "--kind", "means").codes()).containsExactly("command.base-too-short");
+    }
+
+    /** By limits that are known, one point in 370 lies beyond 3 standard deviations; the moving range adds its own. */
+    @Test
+    @SuppressWarnings("unchecked")
+    void knownLimitsErrAsTheBooksSay() {
+        Said said = chart(
+                numbered(0.31, -0.52, 0.13),
+                "--kind",
+                "individuals",
+                "--centre",
+                "0",
+                "--sigma",
+                "1",
+                "--rules",
+                "beyond-limits");
+        Map<String, Object> alarms = (Map<String, Object>) said.json().get("falseAlarms");
+        assertThat(number(alarms, "pointsPerAlarm")).isBetween(75.0, 135.0);
+    }
+
+    /** The same width on the page and here. */
+    @Test
+    void averagesHaveTheirUsualWidth() {
+        Said said = chart(numbered(0, 0, 0), "--kind", "ewma", "--centre", "0", "--sigma", "1", "--division", "0.01");
+        assertThat(number(said.json(), "width")).isEqualTo(3);
+        assertThat(number(said.list("points").get(0), "high")).isEqualTo(0.6, within(1e-12));
+        Said sums = chart(numbered(0, 0, 0), "--kind", "cusum", "--centre", "0", "--sigma", "1", "--division", "0.01");
+        assertThat(number(sums.json(), "interval")).isEqualTo(5, within(1e-12));
+    }
+
     /** Equal readings of a 0.1 scale: limits of the division, and a word about it. */
     @Test
     void takesTheDivisionWhereTheReadingStoodStill() {
@@ -174,7 +234,7 @@ class ChartCommandTest {
                 .containsEntry("line", 3);
         assertThat(chart(mixed, "--kind", "mean-range").codes()).containsExactly("command.subgroup-single");
         assertThat(chart(mixed, "--kind", "mean-sd").codes()).containsExactly("command.subgroup-single");
-        assertThat(chart(mixed, "--kind", "cusum").codes()).containsExactly("command.subgroup-of-other-size");
+        assertThat(chart(mixed, "--kind", "cusum").status()).isZero();
         assertThat(chart(mixed, "--kind", "ewma").status()).isZero();
         assertThat(chart("a,1\n", "--kind", "individuals").codes()).containsExactly("command.base-too-short");
         assertThat(chart("", "--kind", "individuals").codes()).containsExactly("command.no-number");
@@ -200,7 +260,7 @@ class ChartCommandTest {
                 .hasSize(3);
         Said kind = new Terminal(folder).run("chart", "--values", "values.csv", "--kind", "pie");
         assertThat(kind.status()).isEqualTo(2);
-        assertThat(kind.err()).contains("\"pie\" must be one of individuals, mean-range, mean-sd, ewma, cusum");
+        assertThat(kind.err()).contains("\"pie\" must be one of individuals, means, mean-range, mean-sd, ewma, cusum");
         Said rule = new Terminal(folder)
                 .run("chart", "--values", "values.csv", "--kind", "individuals", "--rules", "seven");
         assertThat(rule.status()).isEqualTo(2);
