@@ -18,6 +18,7 @@ import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.Range;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 
@@ -35,6 +36,12 @@ final class ControlPlotChart {
     private static final Color NOTHING = new Color(0, 0, 0, 0);
     private static final float BAND_STRENGTH = 0.12f;
     private static final double LEAST_SPAN = 0.1;
+
+    /** How far above its lower end a trial without a factor stands, as a share of the scale. */
+    private static final double FOOT = 0.03;
+
+    private static final Function<ControlPlot.Point, Optional<ControlPlot.Plotted>> LEVEL =
+            point -> Optional.of(point.level());
 
     private final ControlPlot data;
     private final ChartLook look;
@@ -56,7 +63,7 @@ final class ControlPlotChart {
         NumberAxis axis = pointAxis();
         List<ChangeRows.Placed> changes =
                 ChangeRows.of(data.changes(), data.points().size());
-        XYPlot level = plot(data.levelAxis(), point -> Optional.of(point.level()), ChangeRows.rows(changes));
+        XYPlot level = plot(data.levelAxis(), LEVEL, ChangeRows.rows(changes));
         data.changes().forEach(change -> line(level, change));
         changes.forEach(placed -> say(level, placed));
         legend(level);
@@ -86,7 +93,7 @@ final class ControlPlotChart {
         XYPlot plot = new XYPlot();
         plot.setDomainGridlinesVisible(false);
         plot.setRangeAxis(axis(title, part, rows));
-        points(plot, part);
+        points(plot, part, plot.getRangeAxis().getRange());
         lines(plot, part);
         return plot;
     }
@@ -102,6 +109,14 @@ final class ControlPlotChart {
                 plotted.high().ifPresent(span::hold);
             });
         }
+        if (part == LEVEL) {
+            data.points()
+                    .forEach(point -> point.sums().ifPresent(sums -> {
+                        span.hold(sums.high());
+                        span.hold(-sums.low());
+                    }));
+            data.notCounted().forEach(shown -> shown.value().ifPresent(span::hold));
+        }
         if (span.low() <= span.high()) {
             span.show(axis, LEAST_SPAN);
             double length = axis.getRange().getLength();
@@ -111,25 +126,38 @@ final class ControlPlotChart {
         return axis;
     }
 
-    private void points(XYPlot plot, Function<ControlPlot.Point, Optional<ControlPlot.Plotted>> part) {
+    private void points(XYPlot plot, Function<ControlPlot.Point, Optional<ControlPlot.Plotted>> part, Range scale) {
         PointSeries points = new PointSeries(parts, look);
         for (int i = 0; i < data.points().size(); i++) {
             ControlPlot.Point point = data.points().get(i);
-            Optional<ControlPlot.Plotted> plotted = part.apply(point);
-            if (plotted.isPresent()) {
-                points.add(
-                        looksLike(plotted.get()),
-                        i + 1.0,
-                        plotted.get().value(),
-                        words.lines(point.said().toArray(new String[0])),
-                        point.id());
+            String tip = words.lines(point.said().toArray(new String[0]));
+            double x = i + 1.0;
+            if (part == LEVEL && point.sums().isPresent()) {
+                ControlPlot.BothSums sums = point.sums().get();
+                points.add(looksLike(sums.high() > sums.interval()), x, sums.high(), tip, point.id());
+                points.add(looksLike(sums.low() > sums.interval()), x, -sums.low(), tip, point.id());
+                continue;
             }
+            part.apply(point)
+                    .ifPresent(
+                            plotted -> points.add(looksLike(plotted.isSignal()), x, plotted.value(), tip, point.id()));
+        }
+        if (part == LEVEL) {
+            TrialTip tip = new TrialTip(words);
+            double foot = scale.getLowerBound() + FOOT * scale.getLength();
+            data.notCounted()
+                    .forEach(shown -> points.add(
+                            PointLook.of(shown.trial()),
+                            shown.at(),
+                            shown.value().orElse(foot),
+                            tip.of(shown.trial()),
+                            shown.trial().id()));
         }
         points.addTo(plot, POINTS);
     }
 
-    private PointLook looksLike(ControlPlot.Plotted plotted) {
-        return plotted.isSignal()
+    private PointLook looksLike(boolean isSignal) {
+        return isSignal
                 ? data.isSimulated() ? PointLook.SIMULATED_SIGNAL : PointLook.SIGNAL
                 : PointLook.of(TrialPoint.State.COUNTED, data.isSimulated());
     }
@@ -137,6 +165,7 @@ final class ControlPlotChart {
     /** Joins the points of each phase, and draws centre and limits as steps from one point to the next. */
     private void lines(XYPlot plot, Function<ControlPlot.Point, Optional<ControlPlot.Plotted>> part) {
         XYSeries joined = new XYSeries("joined", false, true);
+        XYSeries lower = new XYSeries("lower", false, true);
         XYSeries centre = new XYSeries("centre", false, true);
         XYSeries low = new XYSeries("low", false, true);
         XYSeries high = new XYSeries("high", false, true);
@@ -144,12 +173,18 @@ final class ControlPlotChart {
         for (int i = 0; i < data.points().size(); i++) {
             ControlPlot.Point point = data.points().get(i);
             if (point.phase() != phase) {
-                List.of(joined, centre, low, high).forEach(series -> series.add(0, null));
+                List.of(joined, lower, centre, low, high).forEach(series -> series.add(0, null));
                 phase = point.phase();
             }
             Optional<ControlPlot.Plotted> plotted = part.apply(point);
             if (plotted.isPresent()) {
-                joined.add(i + 1.0, plotted.get().value());
+                Optional<ControlPlot.BothSums> sums = part == LEVEL ? point.sums() : Optional.empty();
+                joined.add(
+                        i + 1.0,
+                        sums.isPresent() ? sums.get().high() : plotted.get().value());
+                if (sums.isPresent()) {
+                    lower.add(i + 1.0, -sums.get().low());
+                }
                 step(centre, i, plotted.get().centre());
                 step(low, i, plotted.get().low());
                 step(high, i, plotted.get().high());
@@ -157,12 +192,13 @@ final class ControlPlotChart {
         }
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
         XYSeriesCollection lines = new XYSeriesCollection();
-        List<BasicStroke> strokes = List.of(parts.stroke(1), parts.stroke(1.8), parts.limits(), parts.limits());
-        List<XYSeries> all = List.of(joined, centre, low, high);
+        List<BasicStroke> strokes =
+                List.of(parts.stroke(1), parts.stroke(1), parts.stroke(1.8), parts.limits(), parts.limits());
+        List<XYSeries> all = List.of(joined, lower, centre, low, high);
         for (int i = 0; i < all.size(); i++) {
             lines.addSeries(all.get(i));
             renderer.setSeriesStroke(i, strokes.get(i));
-            renderer.setSeriesPaint(i, i == 0 ? look.struck() : i == 1 ? look.counted() : look.factor());
+            renderer.setSeriesPaint(i, i <= 1 ? look.struck() : i == 2 ? look.counted() : look.factor());
         }
         plot.setDataset(LINES, lines);
         plot.setRenderer(LINES, renderer);
@@ -228,9 +264,10 @@ final class ControlPlotChart {
     private void legend(XYPlot level) {
         List<PointLook> looks = new ArrayList<>();
         for (ControlPlot.Point point : data.points()) {
-            looks.add(looksLike(point.level()));
-            point.spread().ifPresent(spread -> looks.add(looksLike(spread)));
+            looks.add(looksLike(point.level().isSignal()));
+            point.spread().ifPresent(spread -> looks.add(looksLike(spread.isSignal())));
         }
+        data.notCounted().forEach(shown -> looks.add(PointLook.of(shown.trial())));
         looks.stream()
                 .distinct()
                 .sorted()
@@ -241,7 +278,9 @@ final class ControlPlotChart {
                                     case SIGNAL -> "legend.signal";
                                     case SIMULATED_SIGNAL -> "legend.simulated-signal";
                                     case SIMULATED -> "legend.point-simulated";
-                                    case COUNTED, STRUCK, VOID -> "legend.point";
+                                    case COUNTED -> "legend.point";
+                                    case STRUCK -> "legend.struck";
+                                    case VOID -> "legend.void";
                                 })));
         if (data.points().stream().anyMatch(point -> point.level().centre().isPresent())) {
             parts.addLegendLine(words.get("legend.centre"), parts.stroke(1.8), look.counted());

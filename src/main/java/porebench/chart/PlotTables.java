@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import porebench.method.RoundingRule;
 import porebench.record.port.DataTable;
 
@@ -172,52 +171,6 @@ final class PlotTables {
                                 number(data.calibratedMetres()),
                                 number(data.limitMetres())))
                         .toList());
-    }
-
-    static DataTable of(ControlPlot data) {
-        List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < data.points().size(); i++) {
-            ControlPlot.Point point = data.points().get(i);
-            List<String> row = new ArrayList<>(
-                    List.of(Integer.toString(i + 1), point.id(), point.label(), Integer.toString(point.phase())));
-            row.addAll(cells(point.level()));
-            row.addAll(point.spread().map(PlotTables::cells).orElse(List.of("", "", "", "", "")));
-            row.add(yes(data.isSimulated()));
-            int number = i;
-            row.add(data.changes().stream()
-                    .filter(change -> change.before() == number)
-                    .map(ControlPlot.Change::words)
-                    .collect(Collectors.joining("; ")));
-            rows.add(row);
-        }
-        return new DataTable(
-                List.of(
-                        "point",
-                        "trial_id",
-                        "on",
-                        "phase",
-                        "value_pct_air",
-                        "centre_pct_air",
-                        "low_pct_air",
-                        "high_pct_air",
-                        "signals",
-                        "spread_pct_air",
-                        "spread_centre_pct_air",
-                        "spread_low_pct_air",
-                        "spread_high_pct_air",
-                        "spread_signals",
-                        "simulated",
-                        "changed_before"),
-                rows);
-    }
-
-    private static List<String> cells(ControlPlot.Plotted plotted) {
-        return List.of(
-                number(plotted.value()),
-                number(plotted.centre()),
-                number(plotted.low()),
-                number(plotted.high()),
-                String.join(";", plotted.signals()));
     }
 
     static String number(double number) {

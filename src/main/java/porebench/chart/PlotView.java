@@ -88,7 +88,7 @@ public final class PlotView {
 
     /** Shows a control chart. */
     public void show(ControlPlot data, ChartLook look) {
-        put(data, look, in -> ControlPlotChart.of(data, in, locale), () -> PlotTables.of(data));
+        put(data, look, in -> ControlPlotChart.of(data, in, locale), () -> ControlTable.of(data));
     }
 
     /** Shows the shares of the components of a variance. */

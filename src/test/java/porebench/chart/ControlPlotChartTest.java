@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -147,7 +148,7 @@ class ControlPlotChartTest {
 
     @Test
     void theFiguresSayValuesLimitsSignalsAndChanges() {
-        DataTable table = PlotTables.of(plot(false));
+        DataTable table = ControlTable.of(plot(false));
         assertThat(table.rows().get(3))
                 .containsExactly(
                         "4",
@@ -165,7 +166,110 @@ class ControlPlotChartTest {
                         "",
                         "",
                         "no",
-                        "S-2: other stone");
+                        "S-2: other stone",
+                        "counted",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "");
+        assertThat(table.heading()).hasSameSizeAs(table.rows().get(3));
+    }
+
+    private static TrialPoint trial(String id, TrialPoint.State state, OptionalDouble factor) {
+        return new TrialPoint(
+                id, LocalDateTime.of(2026, 3, 2, 9, 0), "R. Vale", "B-1", factor, state, "spilled", false);
+    }
+
+    /** The plot of before with a struck trial beside the second point and a void one without a factor after the third. */
+    private static ControlPlot withOthers() {
+        ControlPlot plain = plot(false);
+        return new ControlPlot(
+                plain.points(),
+                plain.changes(),
+                plain.levelAxis(),
+                plain.spreadAxis(),
+                0,
+                3,
+                false,
+                List.of(
+                        new ControlPlot.NotCounted(
+                                2.25,
+                                OptionalDouble.of(1.4),
+                                trial("T-8", TrialPoint.State.STRUCK, OptionalDouble.of(1.4))),
+                        new ControlPlot.NotCounted(
+                                3.5,
+                                OptionalDouble.empty(),
+                                trial("T-9", TrialPoint.State.VOID, OptionalDouble.empty()))),
+                OptionalDouble.of(88));
+    }
+
+    @Test
+    void struckAndVoidTrialsAreDrawnAsSuchAndNamedInTheLegend() {
+        JFreeChart chart = chart(withOthers());
+        XYPlot level = PlotPoint.parts(chart).get(0);
+        XYDataset points = level.getDataset(ControlPlotChart.POINTS);
+        int struck = points.indexOf(PointLook.STRUCK.name());
+        assertThat(points.getXValue(struck, 0)).isEqualTo(2.25);
+        assertThat(points.getYValue(struck, 0)).isEqualTo(1.4);
+        int cross = points.indexOf(PointLook.VOID.name());
+        assertThat(points.getXValue(cross, 0)).isEqualTo(3.5);
+        assertThat(level.getRangeAxis().getRange().contains(points.getYValue(cross, 0)))
+                .isTrue();
+        assertThat(level.getRangeAxis().getUpperBound()).isGreaterThan(1.4);
+        assertThat(count(PlotPoint.parts(chart).get(1), PointLook.STRUCK)).isZero();
+        assertThat(TrialOrderChartTest.legend(chart.getXYPlot()))
+                .contains("struck by a person", "void by its readings");
+        assertThat(PlotPoint.of(chart)).extracting(PlotPoint::id).contains("T-8", "T-9");
+    }
+
+    @Test
+    void theFiguresHaveARowForEveryTrialThatIsNotCounted() {
+        DataTable table = ControlTable.of(withOthers());
+        assertThat(table.rows()).hasSize(7);
+        assertThat(table.rows().get(0)).endsWith("counted", "", "", "", "", "", "88");
+        assertThat(table.rows().get(5))
+                .startsWith("", "T-8", "2026-03-02", "", "1.4", "")
+                .endsWith("no", "", "struck", "spilled", "", "", "", "", "");
+        assertThat(table.rows().get(6))
+                .startsWith("", "T-9", "2026-03-02", "", "", "")
+                .contains("void");
+        assertThat(table.rows()).allSatisfy(row -> assertThat(row).hasSameSizeAs(table.heading()));
+    }
+
+    /** Upwards 0.1 and 0.6, downwards 0.2 and 0, with h = 0.5: the second sum upwards is the signal. */
+    @Test
+    void bothSumsAreDrawnAndWrittenDown() {
+        ControlPlot plot = new ControlPlot(
+                List.of(sums("T-1", 0.1, 0.2), sums("T-2", 0.6, 0)), List.of(), "sum (% air)", "", 0, 2, false);
+        JFreeChart chart = chart(plot);
+        XYDataset points = chart.getXYPlot().getDataset(ControlPlotChart.POINTS);
+        int counted = points.indexOf(PointLook.COUNTED.name());
+        assertThat(List.of(points.getYValue(counted, 0), points.getYValue(counted, 1), points.getYValue(counted, 2)))
+                .containsExactly(0.1, -0.2, -0.0);
+        assertThat(points.getYValue(points.indexOf(PointLook.SIGNAL.name()), 0)).isEqualTo(0.6);
+        XYDataset lines = chart.getXYPlot().getDataset(ControlPlotChart.LINES);
+        assertThat(lines.getYValue(lines.indexOf("lower"), 1)).isEqualTo(-0.2);
+        assertThat(chart.getXYPlot().getRangeAxis().getRange().contains(-0.5)).isTrue();
+        assertThat(ControlTable.of(plot).rows().get(1)).endsWith("counted", "", "0.6", "0", "0.05", "0.5", "");
+    }
+
+    private static ControlPlot.Point sums(String id, double high, double low) {
+        ControlPlot.Plotted larger = new ControlPlot.Plotted(
+                high > low ? high : -low,
+                OptionalDouble.of(0),
+                OptionalDouble.of(-0.5),
+                OptionalDouble.of(0.5),
+                high > 0.5 ? List.of("beyond-limits") : List.of());
+        return new ControlPlot.Point(
+                id,
+                "2026-03-01",
+                List.of(id),
+                1,
+                larger,
+                Optional.empty(),
+                Optional.of(new ControlPlot.BothSums(high, low, 0.05, 0.5)));
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import porebench.chart.ControlPlot;
@@ -208,7 +209,14 @@ final class OverTimeModel {
     }
 
     Optional<ControlPlot> plot() {
-        return new PlotOfOutcome(outcome, signalWords(), texts, desk.tools().numbers()).plot();
+        return new PlotOfOutcome(
+                        outcome,
+                        signalWords(),
+                        texts,
+                        desk.tools().numbers(),
+                        desk.tools().problemText(),
+                        knownFalseAlarms().map(FalseAlarms::pointsPerAlarm).orElse(OptionalDouble.empty()))
+                .plot();
     }
 
     /** Says how close to the centre a limit may be. */

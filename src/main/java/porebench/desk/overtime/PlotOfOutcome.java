@@ -9,21 +9,34 @@ import java.util.OptionalDouble;
 import porebench.chart.ControlPlot;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
+import porebench.method.ProblemText;
 import porebench.record.FactorHistory.Made;
 import porebench.statistics.ChartPoint;
+import porebench.statistics.CusumChart;
 import porebench.statistics.PhasedChart;
 import porebench.statistics.RunRule;
 
 /** Turns an outcome into what the plot shows. */
 final class PlotOfOutcome {
     private static final int DECIMALS = 2;
+    private static final int SUM_DECIMALS = 3;
 
     private final Outcome outcome;
     private final Texts texts;
     private final Numbers numbers;
     private final SignalWords signals;
+    private final ProblemText problems;
+    private final OptionalDouble pointsPerFalseAlarm;
 
-    PlotOfOutcome(Outcome outcome, SignalWords signals, Texts texts, Numbers numbers) {
+    PlotOfOutcome(
+            Outcome outcome,
+            SignalWords signals,
+            Texts texts,
+            Numbers numbers,
+            ProblemText problems,
+            OptionalDouble pointsPerFalseAlarm) {
+        this.problems = problems;
+        this.pointsPerFalseAlarm = pointsPerFalseAlarm;
         this.outcome = outcome;
         this.signals = signals;
         this.texts = texts;
@@ -44,7 +57,12 @@ final class PlotOfOutcome {
             Map<Integer, ChartPoint> level = byIndex(phase, false);
             Map<Integer, ChartPoint> spread = byIndex(phase, true);
             for (int i = phase.first(); i < phase.first() + phase.count(); i++) {
-                points.add(point(i, number, Optional.ofNullable(level.get(i)), Optional.ofNullable(spread.get(i))));
+                points.add(point(
+                        i,
+                        number,
+                        Optional.ofNullable(level.get(i)),
+                        Optional.ofNullable(spread.get(i)),
+                        sums(phase, i)));
                 change(i, i == phase.first() && i > 0).ifPresent(changes::add);
             }
         }
@@ -53,11 +71,29 @@ final class PlotOfOutcome {
         return new ControlPlot(
                 points,
                 changes,
-                texts.get("axis." + levelKey() + (isDifference ? ".difference" : ".factor")),
+                levelAxis(isDifference),
                 outcome.wishes().kind().hasSpread() ? texts.get("axis." + spreadKey()) : "",
                 base.first(),
                 base.isKept() ? Math.max(0, Math.min(base.count(), points.size() - base.first())) : 0,
-                outcome.series().isSimulated());
+                outcome.series().isSimulated(),
+                new NotCountedOfOutcome(outcome, problems).all(),
+                pointsPerFalseAlarm);
+    }
+
+    /** Says what is plotted; of sums also k and h, which are those of the newest phase. */
+    private String levelAxis(boolean isDifference) {
+        String axis = texts.get("axis." + levelKey() + (isDifference ? ".difference" : ".factor"));
+        List<PhasedChart.Limited> limited = outcome.limited();
+        return limited.isEmpty()
+                ? axis
+                : limited.get(limited.size() - 1)
+                        .cusum()
+                        .map(sums -> texts.get(
+                                "axis.sum.k-h",
+                                axis,
+                                numbers.show(sums.slack(), SUM_DECIMALS),
+                                numbers.show(sums.interval(), SUM_DECIMALS)))
+                        .orElse(axis);
     }
 
     private String levelKey() {
@@ -86,7 +122,19 @@ final class PlotOfOutcome {
         return points;
     }
 
-    private ControlPlot.Point point(int index, int phase, Optional<ChartPoint> level, Optional<ChartPoint> spread) {
+    private static Optional<ControlPlot.BothSums> sums(PhasedChart.Phase phase, int index) {
+        return phase.chart().meaningful().flatMap(PhasedChart.Limited::cusum).map(chart -> {
+            CusumChart.Sums sums = chart.points().get(index - phase.first());
+            return new ControlPlot.BothSums(sums.high(), sums.low(), chart.slack(), chart.interval());
+        });
+    }
+
+    private ControlPlot.Point point(
+            int index,
+            int phase,
+            Optional<ChartPoint> level,
+            Optional<ChartPoint> spread,
+            Optional<ControlPlot.BothSums> sums) {
         Series.Point point = outcome.series().points().get(index);
         return new ControlPlot.Point(
                 point.first().trial().id().text(),
@@ -94,7 +142,8 @@ final class PlotOfOutcome {
                 said(index, level, spread),
                 phase + 1,
                 level.map(PlotOfOutcome::plotted).orElseGet(() -> without(point)),
-                spread.map(PlotOfOutcome::plotted));
+                spread.map(PlotOfOutcome::plotted),
+                sums);
     }
 
     private List<String> said(int index, Optional<ChartPoint> level, Optional<ChartPoint> spread) {

@@ -21,8 +21,7 @@ import porebench.record.MixId;
  * @param late mixes whose reference is the mean of their first determination, as they began after the base period
  * @param unreferenced mixes left out, as they have nothing to take a reference from
  * @param alone how many determinations are left out of a chart of subgroups, as only one trial of theirs counts
- * @param struck how many trials are not there because a person struck them
- * @param voided how many trials are not there because their readings void them
+ * @param notCounted trials that do not count: a person struck them, or their readings void them
  */
 record Series(
         List<Point> points,
@@ -30,13 +29,13 @@ record Series(
         List<MixId> late,
         List<MixId> unreferenced,
         int alone,
-        int struck,
-        int voided) {
+        List<Made> notCounted) {
     Series {
         points = List.copyOf(points);
         references = Map.copyOf(references);
         late = List.copyOf(late);
         unreferenced = List.copyOf(unreferenced);
+        notCounted = List.copyOf(notCounted);
     }
 
     /**
@@ -64,6 +63,17 @@ record Series(
         double[] array() {
             return values.stream().mapToDouble(Double::doubleValue).toArray();
         }
+    }
+
+    /** Returns how many trials a person struck. */
+    int struck() {
+        return (int)
+                notCounted.stream().filter(made -> made.judged().isStruck()).count();
+    }
+
+    /** Returns how many trials are void by their readings. */
+    int voided() {
+        return notCounted.size() - struck();
     }
 
     /** Returns whether differences are charted and not factors. */
@@ -106,16 +116,13 @@ record Series(
                 made -> !references.unreferenced().contains(made.trial().mixId()));
         List<Point> points =
                 wishes.kind().isOfDeterminations() ? groups(charted, references) : singles(charted, references);
-        int struck = (int)
-                wanted.made().stream().filter(made -> made.judged().isStruck()).count();
         return new Series(
                 points,
                 references.means(),
                 references.late(),
                 references.unreferenced(),
                 wishes.kind().isOfDeterminations() ? groupsOf(charted).size() - points.size() : 0,
-                struck,
-                wanted.made().size() - counted.made().size() - struck);
+                wanted.where(made -> !made.judged().counts()).made());
     }
 
     private static List<Point> singles(FactorHistory charted, References references) {

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import porebench.chart.ControlPlot;
+import porebench.chart.TrialPoint;
 import porebench.method.Role;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
@@ -41,7 +42,7 @@ class OverTimeModelTest {
         assertThat(model.verdict())
                 .isEqualTo("Nothing to chart here: no trial counts, or no determination has two that do.");
         assertThat(model.remarks())
-                .containsExactly("Not in the chart: 1 trial struck by a person, none void by the readings.");
+                .containsExactly("Not counted: 1 trial struck by a person, none void by the readings.");
     }
 
     @Test
@@ -301,6 +302,44 @@ class OverTimeModelTest {
         assertThat(within.remarks())
                 .contains("All trials in the base are of one determination: the limits hold within it only,"
                         + " and say nothing of another.");
+    }
+
+    /** A struck trial of the third determination stands beside it; one of a determination not charted stands in between. */
+    @Test
+    void struckTrialsStandInThePlotBesideWhatCounts() {
+        LocalDate next = made.quiet(3);
+        Trial beside = made.lab.trial("M-1/3", "M-1", next, "R. Vale", "B-1", 0.9);
+        made.lab.begin("M-1/4", "M-1");
+        Trial after = made.lab.trial("M-1/4", "M-1", next, "R. Vale", "B-1", 0.8);
+        made.lab.keep(beside.struck("spilled"), after.struck("leak"));
+        OverTimeModel model = made.model();
+        ControlPlot plot = model.plot().orElseThrow();
+        assertThat(plot.points()).hasSize(3);
+        assertThat(plot.notCounted()).extracting(ControlPlot.NotCounted::at).containsExactly(3.25, 3.5);
+        assertThat(plot.notCounted().get(0).value().orElseThrow()).isCloseTo(0.9, offset(1e-9));
+        assertThat(plot.notCounted()).extracting(shown -> shown.trial().state()).containsOnly(TrialPoint.State.STRUCK);
+        assertThat(plot.notCounted())
+                .extracting(shown -> shown.trial().reason())
+                .containsExactly("spilled", "leak");
+        model.choose(PhasedChart.Kind.TRIALS);
+        assertThat(model.plot().orElseThrow().notCounted())
+                .extracting(ControlPlot.NotCounted::at)
+                .containsExactly(6.5, 6.5);
+        model.choose(PhasedChart.Kind.CUSUM);
+        assertThat(model.plot().orElseThrow().notCounted()).isEmpty();
+        assertThat(model.remarks()).contains("Not counted: 2 trials struck by a person, none void by the readings.");
+    }
+
+    /** sigma 0.0886: k is the division, 0.1, as half of sigma is less; h is 5 times sigma, 0.443. */
+    @Test
+    void sumsShowBothDirectionsAndTheirConstants() {
+        made.quiet(20);
+        OverTimeModel model = made.model();
+        model.choose(PhasedChart.Kind.CUSUM);
+        ControlPlot plot = model.plot().orElseThrow();
+        assertThat(plot.levelAxis()).isEqualTo("sum of deviations (% air), both ways; k = 0.100, h = 0.443");
+        assertThat(plot.points().get(4).sums().orElseThrow().interval()).isCloseTo(0.4431, offset(1e-4));
+        assertThat(plot.pointsPerFalseAlarm()).isEmpty();
     }
 
     @Test

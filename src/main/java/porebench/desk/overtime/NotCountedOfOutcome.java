@@ -1,0 +1,86 @@
+package porebench.desk.overtime;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import porebench.chart.ControlPlot;
+import porebench.chart.TrialPoint;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+import porebench.record.DeterminationId;
+import porebench.record.FactorHistory.Made;
+import porebench.record.Trial;
+import porebench.statistics.PhasedChart;
+
+/** The struck and void trials of an outcome, and where they stand in its plot: beside their determination, or in between. */
+final class NotCountedOfOutcome {
+    /** How far beside the point of its determination a trial stands, of the way to the next. */
+    private static final double BESIDE = 0.25;
+
+    private final Outcome outcome;
+    private final ProblemText problems;
+
+    NotCountedOfOutcome(Outcome outcome, ProblemText problems) {
+        this.outcome = outcome;
+        this.problems = problems;
+    }
+
+    /** Returns them, the earliest first; none where sums are plotted, which have no place for a factor. */
+    List<ControlPlot.NotCounted> all() {
+        if (outcome.wishes().kind() == PhasedChart.Kind.CUSUM) {
+            return List.of();
+        }
+        Map<DeterminationId, Integer> places = new HashMap<>();
+        List<Series.Point> points = outcome.series().points();
+        for (int i = 0; i < points.size() && outcome.wishes().kind().isOfDeterminations(); i++) {
+            places.put(points.get(i).first().determination(), i);
+        }
+        List<ControlPlot.NotCounted> all = new ArrayList<>();
+        for (Made made : outcome.series().notCounted()) {
+            Integer place = places.get(made.determination());
+            all.add(new ControlPlot.NotCounted(
+                    place == null ? inBetween(made) : place + 1 + BESIDE, value(made), point(made)));
+        }
+        return all;
+    }
+
+    /** Returns the place between the points before and after a trial. */
+    private double inBetween(Made made) {
+        return 0.5
+                + outcome.series().points().stream()
+                        .filter(point -> !point.first()
+                                .trial()
+                                .testedAt()
+                                .isAfter(made.trial().testedAt()))
+                        .count();
+    }
+
+    private OptionalDouble value(Made made) {
+        OptionalDouble factor = made.judged().factorPercent();
+        if (factor.isEmpty() || !outcome.series().isDifference()) {
+            return factor;
+        }
+        Double reference = outcome.series().references().get(made.trial().mixId());
+        return reference == null ? OptionalDouble.empty() : OptionalDouble.of(factor.getAsDouble() - reference);
+    }
+
+    private TrialPoint point(Made made) {
+        Trial trial = made.trial();
+        return new TrialPoint(
+                trial.id().text(),
+                trial.testedAt(),
+                trial.operator(),
+                trial.meterId().text(),
+                made.judged().factorPercent(),
+                made.judged().isStruck() ? TrialPoint.State.STRUCK : TrialPoint.State.VOID,
+                trial.struckBecause()
+                        .orElseGet(() -> made.judged().figures().problems().stream()
+                                .filter(Problem::isError)
+                                .map(problems::say)
+                                .collect(Collectors.joining(" "))),
+                trial.simulated());
+    }
+}
