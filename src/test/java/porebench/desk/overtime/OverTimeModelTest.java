@@ -337,7 +337,7 @@ class OverTimeModelTest {
         OverTimeModel model = made.model();
         model.choose(PhasedChart.Kind.CUSUM);
         ControlPlot plot = model.plot().orElseThrow();
-        assertThat(plot.levelAxis()).isEqualTo("sum of deviations (% air), both ways; k = 0.100, h = 0.443");
+        assertThat(plot.levelAxis()).isEqualTo("sum of deviations (% air); k = 0.100, h = 0.443");
         assertThat(plot.points().get(4).sums().orElseThrow().interval()).isCloseTo(0.4431, offset(1e-4));
         assertThat(plot.pointsPerFalseAlarm()).isEmpty();
     }

@@ -101,7 +101,7 @@ class OverTimeWindowTest {
         made.asker.filesToWrite.add(file);
         press("save.control");
         assertThat(made.asker.failures).isEmpty();
-        assertThat(Files.readString(file)).contains("Operator R. Vale: Control chart of cumulative sums");
+        assertThat(Files.readString(file)).contains("Operator R. Vale: Control chart of single trials");
         EventThread.run(Theme.DARK::apply);
         EventThread.settle();
     }
