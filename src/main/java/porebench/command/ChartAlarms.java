@@ -19,27 +19,18 @@ import porebench.statistics.PhasedChart;
  * @param signals finds the signals of drawn subgroups by limits of the same kind
  */
 record ChartAlarms(Subgroups groups, ChartTerms terms, int base, Function<List<double[]>, boolean[]> signals) {
-    private static final long SEED = 1987;
-
-    /** So many points are drawn that the answer comes within a second or so. */
-    private static final int POINTS = 120_000;
-
-    private static final int MOST = 1000;
-    private static final int FEWEST = 100;
-
     /** Of more subgroups it would take too long, and nobody looks at so long a chart at once. */
     private static final int LONGEST = 2000;
 
     /** Returns what was found; empty where the chart is too long. */
     Optional<FalseAlarms> found() {
-        int count = groups.names().size();
-        if (count > LONGEST) {
+        if (groups.names().size() > LONGEST) {
             return Optional.empty();
         }
         FalseAlarms.Signals drawn = points -> signals.apply(points.groups());
-        int each = count + base + FalseAlarms.FOLLOWING;
+        DrawnPoints.Process process = process();
         return Optional.of(FalseAlarms.simulated(
-                process(), drawn, base, drawn, Math.max(FEWEST, Math.min(MOST, POINTS / each)), SEED));
+                process, drawn, base, drawn, FalseAlarms.usualCharts(process, base), FalseAlarms.USUAL_SEED));
     }
 
     private DrawnPoints.Process process() {

@@ -25,6 +25,15 @@ public record FalseAlarms(int charts, long seed, int withAlarm, long points, lon
     /** How many points follow the base in each chart: about as many as a laboratory makes until it looks at its base anew. */
     public static final int FOLLOWING = 50;
 
+    /** The seed unless another is asked for. */
+    public static final long USUAL_SEED = 1987;
+
+    /** So many points are drawn that the answer comes within a second. */
+    private static final int POINTS = 60_000;
+
+    private static final int MOST_CHARTS = 1000;
+    private static final int FEWEST_CHARTS = 100;
+
     /** With fewer alarms, how rare they are is hardly known. */
     private static final int FEWEST_ALARMS = 10;
 
@@ -70,6 +79,17 @@ public record FalseAlarms(int charts, long seed, int withAlarm, long points, lon
                     base);
         }
         return new FalseAlarms(charts, seed, withAlarm, (long) charts * FOLLOWING, alarms);
+    }
+
+    /**
+     * Returns how many charts to draw, so that the answer comes soon and is known to some parts in a hundred.
+     *
+     * @param process what points are like
+     * @param base how many points the limits come from
+     */
+    public static int usualCharts(DrawnPoints.Process process, int base) {
+        int each = process.sizes().size() + base + FOLLOWING;
+        return Math.max(FEWEST_CHARTS, Math.min(MOST_CHARTS, POINTS / each));
     }
 
     private static int spells(boolean[] marked, int from) {

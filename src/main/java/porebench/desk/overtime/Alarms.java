@@ -27,14 +27,6 @@ record Alarms(
         PhasedChart.Base base,
         int newestBase,
         ChartTerms terms) {
-    static final long SEED = 1987;
-
-    /** So many are drawn that the answer comes within a second, and at least as many as tell something. */
-    private static final int POINTS = 120_000;
-
-    private static final int MOST = 1000;
-    private static final int FEWEST = 100;
-
     /** Returns what has to be known; empty where the newest phase has no limits. */
     static Optional<Alarms> of(Series series, Wishes wishes, PhasedChart chart, ChartTerms terms) {
         List<PhasedChart.Phase> phases = chart.phases();
@@ -68,15 +60,14 @@ record Alarms(
 
     /** Draws the charts; takes up to a second. */
     FalseAlarms simulated() {
-        int each = process.sizes().size() + newestBase + FalseAlarms.FOLLOWING;
         return FalseAlarms.simulated(
                 process,
                 drawn -> chart(drawn, starts, base).signalling(),
                 newestBase,
                 drawn -> chart(drawn, List.of(), new PhasedChart.Base(0, newestBase, true))
                         .signalling(),
-                Math.max(FEWEST, Math.min(MOST, POINTS / each)),
-                SEED);
+                FalseAlarms.usualCharts(process, newestBase),
+                FalseAlarms.USUAL_SEED);
     }
 
     private PhasedChart chart(DrawnPoints drawn, List<Integer> phases, PhasedChart.Base limits) {
