@@ -17,6 +17,23 @@ check("f-chi-square-points.csv", "point", qf(points$upperTail, points$numerator,
       1e-9, is_f)
 check("f-chi-square-points.csv", "point", qchisq(points$upperTail, points$numerator, lower.tail = FALSE)[!is_f], 1e-9, !is_f)
 
+# Far out, near the middle and near 1. R's qf() and qt() lose digits there (and qf() takes chi-square for F from 400 000
+# degrees of freedom on); its qbeta() does not, and gives both: x / (1 - x) of whichever of x and 1 - x is the smaller.
+ratio_of_beta <- function(lower, upper) ifelse(lower < 0.5, lower / (1 - lower), (1 - upper) / upper)
+f_point <- function(p, a, b) ratio_of_beta(qbeta(p, a / 2, b / 2, lower.tail = FALSE), qbeta(p, b / 2, a / 2)) * b / a
+t_point <- function(p, df) {
+  middle <- sqrt(df * ratio_of_beta(qbeta(2 * abs(0.5 - p), 1 / 2, df / 2), qbeta(2 * abs(0.5 - p), df / 2, 1 / 2, lower.tail = FALSE)))
+  far <- sqrt(df / ratio_of_beta(qbeta(2 * pmin(p, 1 - p), df / 2, 1 / 2), qbeta(2 * pmin(p, 1 - p), 1 / 2, df / 2, lower.tail = FALSE)))
+  ifelse(p > 0.5, -1, 1) * ifelse(abs(0.5 - p) < 0.2, middle, far)
+}
+far_point <- function(distribution, p, a, b) {
+  switch(distribution, normal = -qnorm(p), t = t_point(p, a), f = f_point(p, a, b),
+         `chi-square` = if (p > 0.5) qchisq(1 - p, a) else qchisq(p, a, lower.tail = FALSE))
+}
+given("extreme-points.csv", "distribution", "numerator", "denominator", "upperTail")
+far <- rows("extreme-points.csv")
+check("extreme-points.csv", "point", mapply(far_point, far$distribution, far$upperTail, far$numerator, far$denominator), 1e-9)
+
 given("variance-ratio-tails.csv", "df1", "df2", "ratio")
 v <- rows("variance-ratio-tails.csv")
 check("variance-ratio-tails.csv", "upper", pf(v$ratio, v$df1, v$df2, lower.tail = FALSE), 1e-9)
@@ -33,6 +50,23 @@ check("studentised-range.csv", "factor", mapply(qtukey, q$probability, q$n, q$df
 compare("studentised-range.csv, the probability by integration",
         q$probability, mapply(studentised_below, q$factor, q$n, q$df), 1e-6)
 not_checked("studentised-range.csv", "printed", "recalled from H. L. Harter's table")
+
+# The same, sharper, over the whole range that is promised.
+sharp_range_below <- function(w, n) {
+  n * integrate(function(x) dnorm(x) * (pnorm(x + w) - pnorm(x))^(n - 1), -9, 9, rel.tol = 1e-11, subdivisions = 500)$value
+}
+sharp_below <- function(q, n, df) {
+  integrate(function(s) sapply(s, function(one) sharp_range_below(q * one, n)) * 2 * df * s * dchisq(df * s^2, df),
+            sqrt(qchisq(1e-16, df) / df), sqrt(qchisq(1e-14, df, lower.tail = FALSE) / df), rel.tol = 1e-11,
+            subdivisions = 2000)$value
+}
+given("studentised-range-points.csv", "n", "df", "probability")
+sharp <- rows("studentised-range-points.csv")
+check("studentised-range-points.csv", "factor", mapply(function(probability, n, df, factor) {
+  rise <- 1e-4 * factor
+  below <- sharp_below(factor, n, df)
+  factor - (below - probability) * rise / (sharp_below(factor + rise, n, df) - below)
+}, sharp$probability, sharp$n, sharp$df, sharp$factor), 5e-10)
 
 given("critical-range-factors.csv", "n")
 f <- rows("critical-range-factors.csv")

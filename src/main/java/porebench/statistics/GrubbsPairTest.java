@@ -104,7 +104,8 @@ public record GrubbsPairTest(int count, double statistic, double p, boolean isHi
      * Returns the value below which G2 at one chosen end falls with the given probability.
      *
      * @param n how many values, 4 to 100
-     * @param significance greater than 0 and less than 1; for both ends together take half
+     * @param significance from 0.0001 to 0.5, where the value is good to a ten thousandth of itself; for both ends together
+     *     take half
      * @throws IllegalArgumentException if an argument is outside these bounds
      */
     public static double oneSidedCritical(int n, double significance) {

@@ -30,6 +30,12 @@ final class PairDistribution {
 
     private static final int DIRECTIONS = 200;
 
+    /** Of four values nothing else is summed, and the bend of the sum lies between the nodes. */
+    private static final int DIRECTIONS_OF_FOUR = 20_000;
+
+    private static final double LEAST_SIGNIFICANCE = 1e-4;
+    private static final double MOST_SIGNIFICANCE = 0.5;
+
     private static final ConcurrentMap<Integer, PairDistribution> KNOWN = new ConcurrentHashMap<>();
 
     private final int n;
@@ -49,17 +55,19 @@ final class PairDistribution {
     double oneSided(double share) {
         Require.within("share", share, 0, 1);
         double sector = Math.atan(Math.sqrt(n / (n - 2.0)));
-        double step = sector / DIRECTIONS;
+        int directions = n == FEWEST ? DIRECTIONS_OF_FOUR : DIRECTIONS;
+        double step = sector / directions;
         double sum = 0;
-        for (int i = 0; i < DIRECTIONS; i++) {
+        for (int i = 0; i < directions; i++) {
             sum += radial(lesser((i + 0.5) * step), Math.acos(Math.sqrt(share)));
         }
         return Math.min(1, n * (n - 1) / 2.0 * sum * step / Math.PI);
     }
 
+    /** Returns the share that one chosen end stays below with a probability, to a relative error below 1e-4. */
     double lowerPoint(double significance) {
-        StudentT.requireProbability("significance", significance);
-        return new BrentSolver(1e-9, 1e-9).solve(200, share -> oneSided(share) - significance, 0, 1);
+        Require.within("significance", significance, LEAST_SIGNIFICANCE, MOST_SIGNIFICANCE);
+        return new BrentSolver(1e-9, 1e-16, 0).solve(200, share -> oneSided(share) - significance, 0, 1);
     }
 
     /** Returns the lesser of u and v at a direction from their diagonal, on the circle of radius 1. */

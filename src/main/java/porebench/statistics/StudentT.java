@@ -7,8 +7,8 @@ import org.apache.commons.math3.special.Erf;
 /**
  * Student's t distribution with any number of degrees of freedom, whole or not, or infinitely many.
  *
- * <p>The probability of a tail is computed from that tail, so that a small one keeps its digits. Points are found to a
- * relative error below 1e-10, except within a millionth of the middle, where the probability itself has no more digits.
+ * <p>The probability of a tail is computed from that tail, so that a small one keeps its digits, and one near one half from
+ * what is missing to one half. Points are found to a relative error below 1e-9 for tails from 1e-30 to 1 less 1e-15.
  *
  * <p>Source: Abramowitz and Stegun, Handbook of Mathematical Functions (1964), 26.7.1 with 26.5 (the tail as an
  * incomplete beta function) and 26.7.5 (the series about the normal point, used from 100 000 degrees of freedom);
@@ -21,6 +21,9 @@ public record StudentT(double degreesOfFreedom) {
     private static final double LEAST_DEGREES = 0.5;
     private static final double LEAST_TAIL = 1e-30;
     private static final double SERIES_FROM = 1e5;
+    /** A tail above this is found by its distance from one half, which has more digits. */
+    private static final double NEAR_THE_MIDDLE = 0.3;
+
     /** From here the tail of so nearly normal a distribution is below the smallest double. */
     private static final double NOTHING_BEYOND = 40;
 
@@ -102,7 +105,7 @@ public record StudentT(double degreesOfFreedom) {
         double ratio = t / Math.sqrt(degreesOfFreedom);
         double square = ratio * ratio;
         return t < 1
-                ? 0.5 * (1 - Beta.regularizedBeta(square / (1 + square), 0.5, degreesOfFreedom / 2))
+                ? 0.5 - fromTheMiddle(t)
                 : 0.5 * Beta.regularizedBeta(1 / (1 + square), degreesOfFreedom / 2, 0.5);
     }
 
@@ -112,10 +115,26 @@ public record StudentT(double degreesOfFreedom) {
             return 0;
         }
         if (degreesOfFreedom >= SERIES_FROM) {
-            return series(newton(tail, StudentT::normalTail, StudentT::normalDensity));
+            return series(normalPoint(tail));
+        }
+        if (tail > NEAR_THE_MIDDLE) {
+            return TailPoint.of(this::fromTheMiddle, 0.5 - tail, 0.5);
         }
         // Commons Math's own inverse stops at a relative error of about 1e-10.
         return newton(tail, this::upperTail, new TDistribution(null, degreesOfFreedom)::density);
+    }
+
+    /** Returns the point of an upper tail of the normal distribution of at most one half. */
+    private static double normalPoint(double tail) {
+        return tail > NEAR_THE_MIDDLE
+                ? TailPoint.of(x -> Erf.erf(x / Math.sqrt(2)) / 2, 0.5 - tail, 0.5)
+                : newton(tail, StudentT::normalTail, StudentT::normalDensity);
+    }
+
+    /** Returns the probability of a value from 0 to t. */
+    private double fromTheMiddle(double t) {
+        double square = t * t / degreesOfFreedom;
+        return 0.5 * Beta.regularizedBeta(square / (1 + square), 0.5, degreesOfFreedom / 2);
     }
 
     private interface Curve {

@@ -159,7 +159,7 @@ class PooledDeviationHandTest {
                 .withMessage("degreesOfFreedom must be at least 3, but is 2");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new ChiSquare(0))
-                .withMessage("degreesOfFreedom must be greater than 0, but is 0.0");
+                .withMessage("degreesOfFreedom must be from 0.5 to 1000000.0, but is 0.0");
         assertThatIllegalArgumentException().isThrownBy(() -> new ChiSquare(3).quantile(1));
         assertThatIllegalArgumentException().isThrownBy(() -> pooled(1, 1, 0.1).interval(1));
         assertThat(new ChiSquare(3).lowerTail(-1)).isZero();
