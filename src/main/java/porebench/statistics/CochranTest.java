@@ -14,10 +14,11 @@ import porebench.quantity.Require;
  * different sizes are tested as if all had the most common one, the smaller of two equally common. It looks at large
  * variances only: a small one can be as wrong.
  *
- * <p>{@link #judge} is for readings of a divided scale. Equal readings in most groups make C large by themselves: with two
- * readings a group and a standard deviation of a quarter of a division, C is above its 5 % value in 24 % of comparisons of 8
- * honest groups and in 47 % of 5. With a pooled standard deviation of at least half a division it stays below 6 % (measured
- * by simulation, 5 and 8 groups of 2 to 4 readings); that is asked for.
+ * <p>{@link #judge} is for readings of a divided scale. Equal readings make C large by themselves: of two honest groups of two
+ * every second comparison had a C above its 1 % value. Each variance but the largest therefore counts as at least
+ * half the largest that readings which are seen as equal may have. In simulations of 2 to 10 groups of 2 to 4 readings, with standard
+ * deviations of 0.2 to 15 divisions, C was then above its 5 % value in at most 5 % of honest comparisons, and above its 1 %
+ * value in at most 1 %. Where the pooled standard deviation is below half a division nothing could be found, and none is judged.
  *
  * <p>Source: ISO 5725-2:1994, 7.3.3, with the critical value 1 / (1 + (p - 1) / F) and F at the significance over p;
  * recalled. Differences from the source: critical values and p are computed; p is the bound that gives the critical value.
@@ -25,7 +26,7 @@ import porebench.quantity.Require;
  * @param groups how many variances were compared, at least 2
  * @param size the values of a group for which the critical values hold, at least 2
  * @param isSizeShared whether every group has that size
- * @param statistic C, from 1 / groups to 1
+ * @param statistic C, at most 1
  * @param p the bound, at most 1, on the probability of so large a C when all variances are equal
  * @param index the position, from 0, of the group with the largest variance, among all groups given
  * @param critical5 what C exceeds with a probability of 5 %
@@ -71,24 +72,23 @@ public record CochranTest(
         if (repeated.size() < 2) {
             return Judged.withheld(Judged.Reason.TOO_FEW);
         }
-        double sum = sumOfVariances(repeated);
-        if (sum == 0) {
+        if (sumOfVariances(repeated) == 0) {
             return Judged.withheld(Judged.Reason.NO_SPREAD);
         }
-        CochranTest test = of(groups, repeated, sum);
+        CochranTest test = of(division, groups, repeated);
         return isTooCoarse(division, repeated)
                 ? Judged.withheld(Judged.Reason.SCALE_TOO_COARSE, test.statistic)
                 : new Judged.Meaningful<>(test);
     }
 
-    private static CochranTest of(List<Summary> groups, List<Summary> repeated, double sum) {
+    private static CochranTest of(double division, List<Summary> groups, List<Summary> repeated) {
         int largest = 0;
         for (int i = 1; i < groups.size(); i++) {
             if (variance(groups.get(i)) > variance(groups.get(largest))) {
                 largest = i;
             }
         }
-        double statistic = Math.min(1, variance(groups.get(largest)) / sum);
+        double statistic = Math.min(1, share(division, groups.get(largest), repeated));
         int size = mostCommonCount(repeated);
         int p = repeated.size();
         return new CochranTest(
@@ -124,6 +124,21 @@ public record CochranTest(
     static boolean isTooCoarse(double division, List<Summary> repeated) {
         // Readings of a decimal scale do not differ by exactly one division in binary.
         return Math.sqrt(sumOfVariances(repeated) / repeated.size()) < LEAST_DIVISIONS * division * (1 - BINARY_SLACK);
+    }
+
+    /** Returns the share of one group's variance, all others counting as at least what the division may hide. */
+    static double share(double division, Summary group, List<Summary> repeated) {
+        double own = variance(group);
+        double counted = repeated.stream()
+                .mapToDouble(other -> Math.max(variance(other), hidden(division, other.count())))
+                .sum();
+        return own / (counted - Math.max(own, hidden(division, group.count())) + own);
+    }
+
+    /** Returns half the largest variance of readings that all round to the same mark: some at its one end, some at the other. */
+    private static double hidden(double division, int count) {
+        int low = count / 2;
+        return division * division * low * (count - low) / (2.0 * count * (count - 1));
     }
 
     static double sumOfVariances(List<Summary> groups) {

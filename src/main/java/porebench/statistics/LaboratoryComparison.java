@@ -190,19 +190,17 @@ public record LaboratoryComparison(
         if (repeated.size() < 2) {
             return Judged.withheld(Judged.Reason.TOO_FEW);
         }
-        double sum = CochranTest.sumOfVariances(repeated);
-        if (sum == 0) {
+        if (CochranTest.sumOfVariances(repeated) == 0) {
             return Judged.withheld(Judged.Reason.NO_SPREAD);
         }
         if (CochranTest.isTooCoarse(division, repeated)) {
             return Judged.withheld(Judged.Reason.SCALE_TOO_COARSE);
         }
         int p = repeated.size();
-        double root = Math.sqrt(sum / p);
         return new Judged.Meaningful<>(cells.stream()
                 .map(cell -> cell.count() < 2
                         ? Optional.<Mandel>empty()
-                        : Optional.of(Mandel.k(Math.sqrt(CochranTest.variance(cell)) / root, p, cell.count())))
+                        : Optional.of(Mandel.k(Math.sqrt(p * CochranTest.share(division, cell, repeated)), p, cell.count())))
                 .toList());
     }
 

@@ -8,6 +8,9 @@ import porebench.quantity.Require;
  * <p>h is the laboratory's mean less that of all means, in standard deviations of the means; k is its standard deviation in
  * units of the root mean square of all. Of p laboratories h cannot exceed (p - 1) / sqrt(p) and k cannot exceed sqrt(p).
  *
+ * <p>On a divided scale the standard deviations of the other laboratories count as at least what the division may hide, as
+ * in {@link CochranTest}: else equal readings of one make an outlier of another.
+ *
  * <p>Source: ISO 5725-2:1994, 7.3.1 and 8.3; ASTM E691; recalled. Differences from the source: critical values are computed,
  * those of k for the number of results of the laboratory in question.
  *
