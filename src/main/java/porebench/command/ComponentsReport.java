@@ -1,7 +1,6 @@
 package porebench.command;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -97,14 +96,17 @@ final class ComponentsReport implements Report {
     }
 
     private String verdict() {
-        Optional<Line> largest = lines.stream()
-                .filter(line -> line.layer().variance().isPresent())
-                .max(Comparator.comparingDouble(line -> line.layer().variance().orElse(0)));
-        if (largest.isEmpty()) {
+        if (found.isEmpty()) {
             return words.say("components.verdict-still");
         }
+        Optional<Line> largest = found.get().largest().flatMap(layer -> lines.stream()
+                .filter(line -> line.layer() == layer)
+                .findFirst());
+        if (largest.isEmpty()) {
+            return words.say("components.verdict-none");
+        }
         String percent = shown.fixed(100 * share(largest.get().layer()).orElse(0), 0);
-        return largest.get().layer() == lines.get(lines.size() - 1).layer()
+        return largest.get().layer() == found.get().values()
                 ? words.say("components.verdict-values", percent)
                 : words.say("components.verdict", largest.get().title(), percent);
     }

@@ -2,6 +2,7 @@ package porebench.statistics;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -203,6 +204,26 @@ public record VarianceLayers(
     public double total() {
         return layers.stream().mapToDouble(layer -> layer.variance().orElse(0)).sum()
                 + values.variance().orElse(0);
+    }
+
+    /**
+     * Returns the layer that varies most, or the values.
+     *
+     * @return empty where nothing can be said of it: every innermost group has one value, or fewer than two layers
+     *     can be told apart
+     */
+    public Optional<Layer> largest() {
+        List<Layer> all = new ArrayList<>(layers);
+        all.add(values);
+        long told = all.stream()
+                .filter(layer -> layer.standing() != Standing.NOT_TOLD_APART)
+                .count();
+        if (values.standing() == Standing.NOT_TOLD_APART || told < 2) {
+            return Optional.empty();
+        }
+        return all.stream()
+                .filter(layer -> layer.variance().isPresent())
+                .max(Comparator.comparingDouble(layer -> layer.variance().orElseThrow()));
     }
 
     /** Returns what share of the total variance some variance is. */

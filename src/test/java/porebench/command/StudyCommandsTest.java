@@ -204,6 +204,7 @@ class StudyCommandsTest {
         assertThat(said.list("components").get(1)).containsEntry("variance", null);
         Said single = components("day,value\n1,1\n2,2\n3,6\n");
         assertThat((String) group(single.json(), "residual").get("reason")).contains("one value");
+        assertThat((String) single.json().get("verdict")).startsWith("What varies most cannot be said");
         Said still = components("day,value\n1,0.4\n1,0.4\n2,0.6\n2,0.6\n");
         assertThat(still.codes()).containsExactly("command.repeatability-within-division");
         assertThat((String) group(still.json(), "residual").get("reason")).contains("stood still");

@@ -84,6 +84,19 @@ class VarianceLayersTest {
         assertThat(found.values().standing()).isEqualTo(Standing.NOT_TOLD_APART);
         assertThat(found.values().variance()).isEmpty();
         assertThat(found.layers().get(0).variance().orElseThrow()).isEqualTo(7, within(1e-7));
+        assertThat(found.largest()).isEmpty();
+        assertThat(layers(paths("a/x", "a/y", "b/x", "b/y"), 1, 1.1, 7, 7.1).largest())
+                .isEmpty();
+    }
+
+    @Test
+    void namesTheLayerThatVariesMost() {
+        VarianceLayers between = layers(paths("a", "a", "b", "b"), 1, 2, 5, 6);
+        assertThat(between.largest()).contains(between.layers().get(0));
+        VarianceLayers within = layers(paths("a", "a", "b", "b"), 1, 3, 1.9, 2.1);
+        assertThat(within.largest()).contains(within.values());
+        VarianceLayers still = layers(paths("a", "a", "b", "b"), 1, 1, 2, 2);
+        assertThat(still.largest()).contains(still.layers().get(0));
     }
 
     /** Repeats of a 0.1 % dial that are all equal would drive the likelihood out of bounds; means 1, 2, 6 are left. */

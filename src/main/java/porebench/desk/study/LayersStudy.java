@@ -1,7 +1,6 @@
 package porebench.desk.study;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -74,10 +73,13 @@ final class LayersStudy {
     }
 
     private String verdict() {
-        Line largest = lines.stream()
-                .filter(line -> line.layer().variance().isPresent())
-                .max(Comparator.comparingDouble(line -> line.layer().variance().orElse(0)))
-                .orElseThrow();
+        Optional<Line> most = found.largest().flatMap(layer -> lines.stream()
+                .filter(line -> line.layer() == layer)
+                .findFirst());
+        if (most.isEmpty()) {
+            return texts.get("layers.verdict-none");
+        }
+        Line largest = most.get();
         Optional<VarianceInterval> roots = largest.layer().interval().map(VarianceInterval::ofRoots);
         return texts.get(
                 largest.layer() == found.values() ? "layers.verdict-repeats" : "layers.verdict",
