@@ -12,9 +12,11 @@ import porebench.statistics.CochranTest;
 import porebench.statistics.GrubbsPairTest;
 import porebench.statistics.GrubbsTest;
 import porebench.statistics.Judged;
+import porebench.statistics.LaboratoryBias;
 import porebench.statistics.LaboratoryComparison;
 import porebench.statistics.Mandel;
 import porebench.statistics.Suspicion;
+import porebench.statistics.VarianceInterval;
 
 /** What {@code interlab} has to say; nothing is left out of the figures, and what stands out is named. */
 final class InterlabReport implements Report {
@@ -42,6 +44,8 @@ final class InterlabReport implements Report {
             fields.number("mean", comparison.mean());
             figure(fields, "sr", comparison.repeatability());
             figure(fields, "sR", comparison.reproducibility());
+            interval(fields, "srInterval", comparison.repeatabilityInterval(GaugeStudyCommand.CONFIDENCE));
+            interval(fields, "sRInterval", comparison.reproducibilityInterval(GaugeStudyCommand.CONFIDENCE));
             fields.number("r", number(comparison.repeatabilityLimit()));
             fields.number("R", number(comparison.reproducibilityLimit()));
             figure(fields, "betweenVariance", comparison.betweenVariance());
@@ -53,6 +57,23 @@ final class InterlabReport implements Report {
             reason(fields, "kReason", comparison.k());
             laboratories(fields, comparison, h, k);
             tests(fields, comparison);
+        });
+        Judged<List<LaboratoryBias>> biases = levels.biases(division.doubleValue());
+        json.list("biases", biases.meaningful().orElse(List.of()), (fields, bias) -> {
+            fields.text("laboratory", bias.laboratory());
+            fields.whole("levels", bias.levels());
+            fields.number("bias", bias.bias());
+            fields.number("standardUncertainty", bias.standardUncertainty());
+            fields.number("degreesOfFreedom", bias.degreesOfFreedom());
+            fields.number("expandedUncertainty", bias.expanded());
+        });
+        reason(json, "biasesReason", biases);
+    }
+
+    private static void interval(JsonFields json, String name, Optional<VarianceInterval> interval) {
+        json.group(name, interval, (fields, known) -> {
+            fields.number("low", known.low());
+            fields.number("high", known.high());
         });
     }
 
@@ -178,6 +199,7 @@ final class InterlabReport implements Report {
             page.gap();
             verdicts(page, comparison);
         }
+        biases(page);
         page.gap();
         long mandels = levels.levels().stream()
                 .flatMap(level -> Stream.concat(h(level.comparison()).stream(), k(level.comparison()).stream()))
@@ -190,6 +212,25 @@ final class InterlabReport implements Report {
                     shown.fixed(mandels * STRAGGLING, mandels * STRAGGLING < 1 ? 1 : 0)));
         }
         page.line(words.say("interlab.kept"));
+    }
+
+    /** Says how far each laboratory lies from the others, over all levels. */
+    private void biases(TextPage page) {
+        Judged<List<LaboratoryBias>> biases = levels.biases(division.doubleValue());
+        page.gap();
+        page.line(words.say("interlab.biases"));
+        page.gap();
+        biases.whyWithheld().ifPresent(reason -> page.line(words.say("interlab.no-bias", why(reason))));
+        biases.meaningful()
+                .ifPresent(all -> page.table(
+                        List.of(words.say("interlab.laboratory"), words.say("interlab.bias"), words.say("interlab.u"), ""),
+                        all.stream()
+                                .map(bias -> List.of(
+                                        bias.laboratory(),
+                                        shown.sixDigits(bias.bias()),
+                                        shown.sixDigits(bias.expanded()),
+                                        bias.isSeen() ? words.say("interlab.bias-seen") : ""))
+                                .toList()));
     }
 
     private void figures(TextPage page, LaboratoryComparison comparison) {

@@ -204,6 +204,48 @@ public record LaboratoryComparison(
                 .toList());
     }
 
+    /** Returns the squares of the results about the means of their laboratories. */
+    MeanSquare within() {
+        Sums sums = sums();
+        return new MeanSquare(sums.degreesWithin(), sums.within());
+    }
+
+    private Sums sums() {
+        return Sums.of(cells.stream().map(Cell::results).toList());
+    }
+
+    /**
+     * Returns where s_r lies, in the unit of the results.
+     *
+     * @param confidence greater than 0 and less than 1
+     */
+    public Optional<VarianceInterval> repeatabilityInterval(double confidence) {
+        return repeatability.meaningful().map(known -> new MeanSquareIntervals(confidence)
+                .sum(new MeanSquareIntervals.Part(1, within()))
+                .ofRoots());
+    }
+
+    /**
+     * Returns where s_R lies, in the unit of the results: s_R^2 is the mean square between laboratories over n, and what is
+     * left of one of that within. With uneven numbers of results it is an approximation.
+     *
+     * @param confidence greater than 0 and less than 1
+     */
+    public Optional<VarianceInterval> reproducibilityInterval(double confidence) {
+        Sums sums = sums();
+        if (reproducibility.meaningful().isEmpty()) {
+            return Optional.empty();
+        }
+        MeanSquareIntervals intervals = new MeanSquareIntervals(confidence);
+        double count = sums.effectiveCount();
+        MeanSquare between = new MeanSquare(sums.laboratories() - 1, sums.between());
+        MeanSquareIntervals.Part ofBetween = new MeanSquareIntervals.Part(1 / count, between);
+        VarianceInterval variance = sums.degreesWithin() == 0
+                ? intervals.sum(ofBetween)
+                : intervals.sum(ofBetween, new MeanSquareIntervals.Part(1 - 1 / count, within()));
+        return Optional.of(variance.ofRoots());
+    }
+
     /** Returns how many results there are. */
     public int count() {
         return cells.stream().mapToInt(cell -> cell.results().count()).sum();

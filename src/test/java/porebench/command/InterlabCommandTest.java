@@ -104,6 +104,20 @@ class InterlabCommandTest {
                 .endsWith("statistical outlier");
     }
 
+    /** 1, 3 | 4, 6 | 9, 7 in whole divisions: 2 - 6.5 = -4.5; u^2 = 1 + 2.25 and a rounding of 1 / 12 (LaboratoryBiasTest). */
+    @Test
+    void saysHowFarEachLaboratoryLiesFromTheOthers() {
+        Said said = compare("a,1,1\na,1,3\nb,1,4\nb,1,6\nc,1,9\nc,1,7\n");
+        Map<String, Object> first = said.list("biases").get(0);
+        assertThat(first).containsEntry("laboratory", "a");
+        assertThat(number(first.get("bias"))).isCloseTo(-4.5, within(1e-9));
+        assertThat(number(first.get("standardUncertainty"))).isCloseTo(Math.sqrt(3.25 + 1.0 / 12), within(1e-9));
+        assertThat(said.json()).doesNotContainKey("biasesReason");
+        Said two = compare("a,1,1\na,1,3\nb,1,4\nb,1,6\n");
+        assertThat(two.list("biases")).isEmpty();
+        assertThat(two.json()).containsKey("biasesReason");
+    }
+
     @Test
     @SuppressWarnings("unchecked")
     void withholdsWhatMeansNothingWithTheReason() {

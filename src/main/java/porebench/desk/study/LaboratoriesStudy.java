@@ -4,21 +4,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import porebench.desk.form.Texts;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.record.study.LaboratoryLevels;
 import porebench.statistics.CochranTest;
 import porebench.statistics.Judged;
+import porebench.statistics.LaboratoryBias;
 import porebench.statistics.LaboratoryComparison;
 import porebench.statistics.Mandel;
 import porebench.statistics.Suspicion;
+import porebench.statistics.VarianceInterval;
 
 /** Says how far laboratories agree that tested the same material. */
 final class LaboratoriesStudy {
     private static final double STRAGGLING = 0.05;
+    private static final double CONFIDENCE = 0.95;
 
     private final LaboratoryLevels levels;
+    private final Judged<List<LaboratoryBias>> biases;
     private final List<Problem> doubts;
     private final Texts texts;
     private final StudyFigures figures;
@@ -28,8 +33,14 @@ final class LaboratoriesStudy {
     private int mandels;
 
     LaboratoriesStudy(
-            LaboratoryLevels levels, List<Problem> doubts, Texts texts, StudyFigures figures, ProblemText problemText) {
+            LaboratoryLevels levels,
+            Judged<List<LaboratoryBias>> biases,
+            List<Problem> doubts,
+            Texts texts,
+            StudyFigures figures,
+            ProblemText problemText) {
         this.levels = levels;
+        this.biases = biases;
         this.doubts = List.copyOf(doubts);
         this.texts = texts;
         this.figures = figures;
@@ -40,6 +51,7 @@ final class LaboratoriesStudy {
     StudyShown shown() {
         List<String> remarks = new ArrayList<>(standingOut);
         levels.levels().forEach(level -> withheld(level, remarks));
+        biases.whyWithheld().ifPresent(reason -> remarks.add(texts.get("laboratories.no-bias", why(reason))));
         doubts.stream().map(problemText::say).forEach(remarks::add);
         if (mandels > 0) {
             remarks.add(texts.get(
@@ -48,8 +60,10 @@ final class LaboratoriesStudy {
                     Long.toString(Math.max(1, Math.round(mandels * STRAGGLING)))));
         }
         remarks.add(texts.get("laboratories.kept"));
-        return new StudyShown(
-                verdict(), remarks, Optional.empty(), Optional.empty(), List.of(precision(), consistency()));
+        List<StudyShown.Table> tables = new ArrayList<>(List.of(precision(), intervals()));
+        biases.meaningful().map(this::biases).ifPresent(tables::add);
+        tables.add(consistency());
+        return new StudyShown(verdict(), remarks, Optional.empty(), Optional.empty(), tables);
     }
 
     private String verdict() {
@@ -199,6 +213,56 @@ final class LaboratoriesStudy {
                         figures.figure(texts.get("column.r")),
                         figures.figure(texts.get("column.r-r"))),
                 rows);
+    }
+
+    private StudyShown.Table intervals() {
+        List<List<String>> rows = levels.levels().stream()
+                .map(level -> {
+                    Optional<VarianceInterval> within = level.comparison().repeatabilityInterval(CONFIDENCE);
+                    Optional<VarianceInterval> between = level.comparison().reproducibilityInterval(CONFIDENCE);
+                    return List.of(
+                            level.name(),
+                            figures.number(end(within, VarianceInterval::low)),
+                            figures.number(end(within, VarianceInterval::high)),
+                            figures.number(end(between, VarianceInterval::low)),
+                            figures.number(end(between, VarianceInterval::high)));
+                })
+                .toList();
+        return new StudyShown.Table(
+                "intervals",
+                texts.get("table.intervals", texts.get("unit.file")),
+                List.of(
+                        figures.text(texts.get("column.level")),
+                        figures.figure(texts.get("column.sr-low")),
+                        figures.figure(texts.get("column.high")),
+                        figures.figure(texts.get("column.s-r-low")),
+                        figures.figure(texts.get("column.high"))),
+                rows);
+    }
+
+    private static OptionalDouble end(Optional<VarianceInterval> interval, ToDoubleFunction<VarianceInterval> end) {
+        return interval.map(known -> OptionalDouble.of(end.applyAsDouble(known)))
+                .orElse(OptionalDouble.empty());
+    }
+
+    private StudyShown.Table biases(List<LaboratoryBias> all) {
+        return new StudyShown.Table(
+                "bias",
+                texts.get("table.bias", texts.get("unit.file")),
+                List.of(
+                        figures.text(texts.get("column.laboratory")),
+                        figures.figure(texts.get("column.levels")),
+                        figures.figure(texts.get("column.bias")),
+                        figures.figure(texts.get("column.u")),
+                        figures.text("")),
+                all.stream()
+                        .map(bias -> List.of(
+                                bias.laboratory(),
+                                Integer.toString(bias.levels()),
+                                figures.number(bias.bias()),
+                                figures.number(bias.expanded()),
+                                bias.isSeen() ? texts.get("laboratories.bias-seen") : ""))
+                        .toList());
     }
 
     private StudyShown.Table consistency() {

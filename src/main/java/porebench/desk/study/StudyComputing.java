@@ -103,7 +103,13 @@ final class StudyComputing {
         LaboratoryLevels levels = LaboratoryLevels.of(sheet, division);
         return new Said(
                 problems,
-                Optional.of(new LaboratoriesStudy(levels, levels.doubts(sheet.file()), texts, figures, problemText)
+                Optional.of(new LaboratoriesStudy(
+                                levels,
+                                levels.biases(division),
+                                levels.doubts(sheet.file()),
+                                texts,
+                                figures,
+                                problemText)
                         .shown()));
     }
 

@@ -9,6 +9,8 @@ import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.record.port.Sheet;
 import porebench.record.port.ValueRow;
+import porebench.statistics.Judged;
+import porebench.statistics.LaboratoryBias;
 import porebench.statistics.LaboratoryComparison;
 
 /**
@@ -79,6 +81,15 @@ public record LaboratoryLevels(List<Level> levels, List<String> laboratories) {
                                         .mapToDouble(Double::doubleValue)
                                         .toArray()))
                         .toList());
+    }
+
+    /**
+     * Returns how far each laboratory lies from the others, pooled over the levels.
+     *
+     * @param division the smallest step of the scale, in the unit of the values, at least 0
+     */
+    public Judged<List<LaboratoryBias>> biases(double division) {
+        return LaboratoryBias.of(levels.stream().map(Level::comparison).toList(), division);
     }
 
     /** Returns what is doubtful about these levels. */

@@ -259,6 +259,10 @@ class StudyModelTest {
                         + " 3.61; none stands out.");
         assertThat(row(model, "precision", "1")).startsWith("1", "3", "9", "3.00", "1.00");
         assertThat(row(model, "consistency", "1")).startsWith("1", "A", "3", "2.00", "1.00", "-1.00");
+        // Means 2, 3, 4: A lies 1.5 below the other two.
+        assertThat(row(model, "bias", "A")).startsWith("A", "1", "-1.50");
+        // s_r^2 = 1 with 6 degrees: from sqrt(6 / 14.449) to sqrt(6 / 1.2373).
+        assertThat(row(model, "intervals", "1")).startsWith("1", "0.644", "2.20");
         assertThat(shown(model).remarks()).last().asString().startsWith("Nothing was left out");
         StudyModel two = opened(StudyKind.LABORATORIES, "laboratory,level,value\nA,1,1\nA,1,2\nB,1,2\nB,1,3\n");
         assertThat(shown(two).remarks()).anySatisfy(words -> assertThat(words).startsWith("Level 1: h is not shown."));
