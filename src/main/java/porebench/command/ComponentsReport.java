@@ -99,9 +99,10 @@ final class ComponentsReport implements Report {
         if (found.isEmpty()) {
             return words.say("components.verdict-still");
         }
-        Optional<Line> largest = found.get().largest().flatMap(layer -> lines.stream()
-                .filter(line -> line.layer() == layer)
-                .findFirst());
+        Optional<Line> largest = found.get()
+                .largest()
+                .flatMap(layer ->
+                        lines.stream().filter(line -> line.layer() == layer).findFirst());
         if (largest.isEmpty()) {
             return words.say("components.verdict-none");
         }

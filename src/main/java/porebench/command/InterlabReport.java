@@ -223,7 +223,11 @@ final class InterlabReport implements Report {
         biases.whyWithheld().ifPresent(reason -> page.line(words.say("interlab.no-bias", why(reason))));
         biases.meaningful()
                 .ifPresent(all -> page.table(
-                        List.of(words.say("interlab.laboratory"), words.say("interlab.bias"), words.say("interlab.u"), ""),
+                        List.of(
+                                words.say("interlab.laboratory"),
+                                words.say("interlab.bias"),
+                                words.say("interlab.u"),
+                                ""),
                         all.stream()
                                 .map(bias -> List.of(
                                         bias.laboratory(),

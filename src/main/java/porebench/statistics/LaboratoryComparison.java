@@ -200,7 +200,8 @@ public record LaboratoryComparison(
         return new Judged.Meaningful<>(cells.stream()
                 .map(cell -> cell.count() < 2
                         ? Optional.<Mandel>empty()
-                        : Optional.of(Mandel.k(Math.sqrt(p * CochranTest.share(division, cell, repeated)), p, cell.count())))
+                        : Optional.of(
+                                Mandel.k(Math.sqrt(p * CochranTest.share(division, cell, repeated)), p, cell.count())))
                 .toList());
     }
 
@@ -220,9 +221,11 @@ public record LaboratoryComparison(
      * @param confidence greater than 0 and less than 1
      */
     public Optional<VarianceInterval> repeatabilityInterval(double confidence) {
-        return repeatability.meaningful().map(known -> new MeanSquareIntervals(confidence)
-                .sum(new MeanSquareIntervals.Part(1, within()))
-                .ofRoots());
+        return repeatability
+                .meaningful()
+                .map(known -> new MeanSquareIntervals(confidence)
+                        .sum(new MeanSquareIntervals.Part(1, within()))
+                        .ofRoots());
     }
 
     /**

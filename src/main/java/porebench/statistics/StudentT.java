@@ -104,9 +104,7 @@ public record StudentT(double degreesOfFreedom) {
         // Each branch takes the argument that is not a difference of nearly equal numbers.
         double ratio = t / Math.sqrt(degreesOfFreedom);
         double square = ratio * ratio;
-        return t < 1
-                ? 0.5 - fromTheMiddle(t)
-                : 0.5 * Beta.regularizedBeta(1 / (1 + square), degreesOfFreedom / 2, 0.5);
+        return t < 1 ? 0.5 - fromTheMiddle(t) : 0.5 * Beta.regularizedBeta(1 / (1 + square), degreesOfFreedom / 2, 0.5);
     }
 
     /** Finds the point of an upper tail of at most one half. */

@@ -18,13 +18,12 @@ class ExtremePointsReferenceTest {
     void agreesWithRFromOneTailToTheOther() {
         for (Row row : ReferenceFile.read("extreme-points.csv").rows()) {
             double tail = row.number("upperTail");
-            double found =
-                    switch (row.text("distribution")) {
-                        case "normal" -> -Normal.quantile(tail);
-                        case "t" -> new StudentT(row.number("numerator")).upperPoint(tail);
-                        case "chi-square" -> new ChiSquare(row.number("numerator")).upperPoint(tail);
-                        default -> new FRatio(row.number("numerator"), row.number("denominator")).upperPoint(tail);
-                    };
+            double found = switch (row.text("distribution")) {
+                case "normal" -> -Normal.quantile(tail);
+                case "t" -> new StudentT(row.number("numerator")).upperPoint(tail);
+                case "chi-square" -> new ChiSquare(row.number("numerator")).upperPoint(tail);
+                default -> new FRatio(row.number("numerator"), row.number("denominator")).upperPoint(tail);
+            };
             assertThat(found).as(row.toString()).isCloseTo(row.number("point"), withPercentage(PROMISED));
         }
     }
@@ -34,17 +33,19 @@ class ExtremePointsReferenceTest {
         for (Row row : ReferenceFile.read("extreme-points.csv").rows()) {
             double tail = row.number("upperTail");
             switch (row.text("distribution")) {
-                case "normal" -> assertThat(Normal.quantile(tail))
-                        .isCloseTo(-row.number("point"), withPercentage(PROMISED));
-                case "t" -> assertThat(new StudentT(row.number("numerator")).quantile(tail))
-                        .isCloseTo(-row.number("point"), withPercentage(PROMISED));
-                    // 1 - tail is exact above one half, and near it the same number.
-                case "chi-square" -> assertThat(new ChiSquare(row.number("numerator")).quantile(tail > 0.5 ? 1 - tail : 0.5))
-                        .isCloseTo(
-                                tail > 0.5
-                                        ? row.number("point")
-                                        : new ChiSquare(row.number("numerator")).upperPoint(0.5),
-                                withPercentage(PROMISED));
+                case "normal" ->
+                    assertThat(Normal.quantile(tail)).isCloseTo(-row.number("point"), withPercentage(PROMISED));
+                case "t" ->
+                    assertThat(new StudentT(row.number("numerator")).quantile(tail))
+                            .isCloseTo(-row.number("point"), withPercentage(PROMISED));
+                // 1 - tail is exact above one half, and near it the same number.
+                case "chi-square" ->
+                    assertThat(new ChiSquare(row.number("numerator")).quantile(tail > 0.5 ? 1 - tail : 0.5))
+                            .isCloseTo(
+                                    tail > 0.5
+                                            ? row.number("point")
+                                            : new ChiSquare(row.number("numerator")).upperPoint(0.5),
+                                    withPercentage(PROMISED));
                 default -> {
                     FRatio mirrored = new FRatio(row.number("denominator"), row.number("numerator"));
                     if (tail > 0.5) {

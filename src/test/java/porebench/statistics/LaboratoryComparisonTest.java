@@ -217,9 +217,7 @@ class LaboratoryComparisonTest {
         double[] cochran = {
             CochranTest.critical(laboratories, readings, 0.05), CochranTest.critical(laboratories, readings, 0.01)
         };
-        double[] k = {
-            Mandel.criticalK(laboratories, readings, 0.05), Mandel.criticalK(laboratories, readings, 0.01)
-        };
+        double[] k = {Mandel.criticalK(laboratories, readings, 0.05), Mandel.criticalK(laboratories, readings, 0.01)};
         double[] cochranAlarms = new double[2];
         double[] kAlarms = new double[2];
         for (int i = 0; i < cases; i++) {
@@ -264,9 +262,21 @@ class LaboratoryComparisonTest {
         CochranTest cochran = comparison.cochran().meaningful().orElseThrow();
         assertThat(cochran.statistic()).isCloseTo(0.08 / 0.0825, offset(1e-12));
         assertThat(cochran.suspicion()).isEqualTo(Suspicion.NONE);
-        assertThat(comparison.k().meaningful().orElseThrow().get(0).orElseThrow().statistic())
+        assertThat(comparison
+                        .k()
+                        .meaningful()
+                        .orElseThrow()
+                        .get(0)
+                        .orElseThrow()
+                        .statistic())
                 .isCloseTo(Math.sqrt(2 * 0.08 / 0.0825), offset(1e-12));
-        assertThat(comparison.k().meaningful().orElseThrow().get(0).orElseThrow().suspicion())
+        assertThat(comparison
+                        .k()
+                        .meaningful()
+                        .orElseThrow()
+                        .get(0)
+                        .orElseThrow()
+                        .suspicion())
                 .isEqualTo(Suspicion.NONE);
     }
 

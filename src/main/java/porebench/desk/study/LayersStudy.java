@@ -73,9 +73,9 @@ final class LayersStudy {
     }
 
     private String verdict() {
-        Optional<Line> most = found.largest().flatMap(layer -> lines.stream()
-                .filter(line -> line.layer() == layer)
-                .findFirst());
+        Optional<Line> most = found.largest()
+                .flatMap(layer ->
+                        lines.stream().filter(line -> line.layer() == layer).findFirst());
         if (most.isEmpty()) {
             return texts.get("layers.verdict-none");
         }
