@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import porebench.method.FigureName;
 import porebench.method.MeterType;
 import porebench.method.Profile;
+import porebench.method.budget.Between;
 import porebench.method.budget.Bowl;
 import porebench.method.budget.Dial;
 import porebench.method.budget.FactorInputs;
@@ -91,11 +92,19 @@ public final class BudgetInputs {
         }
         List<PooledDeviation> others =
                 laboratory.apart(determination.determination().value().id(), determination.meterType());
-        return Optional.of(
-                new BudgetInputs(counted, stories, profile).inputs(determination.meterType(), divisionPercent, others));
+        return Optional.of(new BudgetInputs(counted, stories, profile)
+                .inputs(
+                        determination.meterType(),
+                        divisionPercent,
+                        others,
+                        laboratory.occasions().of(counted, determination.meterType())));
     }
 
-    private FactorInputs inputs(MeterType type, double division, List<PooledDeviation> others) {
+    private FactorInputs inputs(
+            MeterType type, double division, List<PooledDeviation> others, Optional<Between> between) {
+        if (between.isEmpty()) {
+            noted.add(Omission.OCCASIONS);
+        }
         Summary factors = Summary.of(trials.stream()
                 .mapToDouble(one -> one.factorPercent().orElseThrow())
                 .toArray());
@@ -116,6 +125,7 @@ public final class BudgetInputs {
                 isTypeA ? Optional.empty() : Optional.of(water(bowl)),
                 sample(),
                 TrialScatter.of(factors, type, division, profile.number(FigureName.REPEATABILITY), others),
+                between,
                 noted);
     }
 

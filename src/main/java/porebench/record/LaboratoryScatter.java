@@ -18,13 +18,19 @@ import porebench.statistics.Summary;
  * state of the lab book; asking it reads nothing.
  *
  * @param sets the determinations, each summed up
+ * @param occasions how trials of one determination differ between days, operators and meters
  */
-public record LaboratoryScatter(List<Entry> sets) {
+public record LaboratoryScatter(List<Entry> sets, OccasionScatter occasions) {
     /** The scatter of a laboratory that has no determination. */
     public static final LaboratoryScatter NONE = new LaboratoryScatter(List.of());
 
     public LaboratoryScatter {
         sets = List.copyOf(sets);
+    }
+
+    /** A scatter of which nothing is known between occasions. */
+    LaboratoryScatter(List<Entry> sets) {
+        this(sets, OccasionScatter.NONE);
     }
 
     /**
@@ -45,12 +51,15 @@ public record LaboratoryScatter(List<Entry> sets) {
 
     /** Returns the scatter within some determinations. */
     public static LaboratoryScatter ofDeterminations(Collection<JudgedDetermination> determinations) {
-        return new LaboratoryScatter(determinations.stream()
-                .filter(LaboratoryScatter::isOfOneType)
-                .flatMap(judged -> judged.summary().map(DeterminationSummary::summary).stream()
-                        .filter(summary -> summary.count() > 1)
-                        .map(summary -> new Entry(judged.determination().value().id(), judged.meterType(), summary)))
-                .toList());
+        return new LaboratoryScatter(
+                determinations.stream()
+                        .filter(LaboratoryScatter::isOfOneType)
+                        .flatMap(judged -> judged.summary().map(DeterminationSummary::summary).stream()
+                                .filter(summary -> summary.count() > 1)
+                                .map(summary ->
+                                        new Entry(judged.determination().value().id(), judged.meterType(), summary)))
+                        .toList(),
+                new OccasionScatter(determinations));
     }
 
     private static boolean isOfOneType(JudgedDetermination judged) {

@@ -107,7 +107,8 @@ class BudgetCommandTest {
         assertThat(number(result.get("uncertainty")))
                 .isEqualTo((number(drawn.get("high")) - number(drawn.get("low"))) / 2, within(1e-12));
         assertThat(number(json.get("combinedIfIndependent"))).isEqualTo(number(json.get("combined")), within(1e-12));
-        assertThat(said.codes()).containsExactly("budget.dial-never-checked", "budget.bowl-never-weighed");
+        assertThat(said.codes())
+                .containsExactly("budget.dial-never-checked", "budget.bowl-never-weighed", "budget.occasions");
     }
 
     /** 6987.4 g of water of 20 C, 998.2 kg/m3, are 7.000 L. The dial reads 0.1 too much at every point. */
@@ -125,7 +126,7 @@ class BudgetCommandTest {
                         + calibration("point,,,,,,700,mL,10.1"));
         Said said = budget("--calibration", "calibrations.csv");
         assertThat(said.status()).isZero();
-        assertThat(said.codes()).containsExactly("budget.bowl-buoyancy");
+        assertThat(said.codes()).containsExactly("budget.bowl-buoyancy", "budget.occasions");
         assertThat(line(said.json(), "bowl")).containsEntry("origin", "calibration");
         assertThat(number(line(said.json(), "dial").get("value"))).isEqualTo(-0.1, within(0.001));
         assertThat(number(said.json().get("factorPercent"))).isEqualTo(0.3, within(0.002));

@@ -105,7 +105,8 @@ class BudgetInputsTest {
         assertThat(inputs.sample()).isEmpty();
         Budget budget = FactorBudget.of(inputs);
         assertThat(budget.valuePercent()).isEqualTo(inputs.factors().mean(), within(1e-12));
-        assertThat(budget.omissions()).containsExactly(Omission.DIAL_NEVER_CHECKED, Omission.SAMPLE_NOT_STATED);
+        assertThat(budget.omissions())
+                .containsExactly(Omission.DIAL_NEVER_CHECKED, Omission.SAMPLE_NOT_STATED, Omission.OCCASIONS);
     }
 
     /**
@@ -135,7 +136,8 @@ class BudgetInputsTest {
         assertThat(dial.standardUncertaintyPercent()).isEqualTo(u * Math.hypot(1 - part, part), within(1e-9));
         assertThat(inputs.bowl().isWeighed()).isTrue();
         assertThat(inputs.bowl().litres()).isEqualTo(7.04964, within(1e-4));
-        assertThat(inputs.noted()).containsExactlyInAnyOrder(Omission.BOWL_ONE_FILL, Omission.BOWL_BUOYANCY);
+        assertThat(inputs.noted())
+                .containsExactlyInAnyOrder(Omission.BOWL_ONE_FILL, Omission.BOWL_BUOYANCY, Omission.OCCASIONS);
         assertThat(FactorBudget.of(inputs).valuePercent())
                 .isEqualTo(inputs.factors().mean(), within(1e-9));
     }
@@ -203,7 +205,8 @@ class BudgetInputsTest {
         Budget budget = FactorBudget.of(inputs);
         assertThat(budget.valuePercent()).isEqualTo(inputs.factors().mean(), within(1e-9));
         assertThat(budget.lines()).extracting(line -> line.part()).contains(Part.BOWL, Part.SAMPLE);
-        assertThat(budget.omissions()).containsExactly(Omission.DIAL_NEVER_CHECKED, Omission.BOWL_NEVER_WEIGHED);
+        assertThat(budget.omissions())
+                .containsExactly(Omission.DIAL_NEVER_CHECKED, Omission.BOWL_NEVER_WEIGHED, Omission.OCCASIONS);
     }
 
     @Test

@@ -80,6 +80,7 @@ final class BudgetWords {
     private String value(BudgetLine line) {
         boolean isDeviation = line.part() == Part.REPEATABILITY
                 || line.part() == Part.FIELD_SCATTER
+                || line.part() == Part.OCCASIONS
                 || line.part() == Part.WATER_MEASURE
                 || line.part() == Part.DIAL_MEASURE
                 || line.part() == Part.SHARE_MEASURE;

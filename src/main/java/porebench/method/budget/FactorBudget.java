@@ -47,6 +47,9 @@ public final class FactorBudget {
     private Budget made() {
         omissions.addAll(inputs.noted());
         scatter();
+        inputs.between()
+                .filter(between -> between.standardUncertaintyPercent() > 0)
+                .ifPresent(between -> lines.add(between.line()));
         reading();
         if (inputs.meterType() == MeterType.B) {
             dial();
@@ -98,7 +101,7 @@ public final class FactorBudget {
     }
 
     private double factor(Given given) {
-        double scatter = given.of(Part.REPEATABILITY, 0);
+        double scatter = given.of(Part.REPEATABILITY, 0) + given.of(Part.OCCASIONS, 0);
         double mass = inputs.sample().map(Sample::kilograms).orElse(1.0);
         double sample = mass / given.of(Part.SAMPLE, mass);
         double reading = given.of(Part.READING, inputs.readingPercent());

@@ -19,6 +19,7 @@ import porebench.statistics.Summary;
  * @param water Type B: the water withdrawn; empty of Type A
  * @param sample the masses of the sample; empty when not written down
  * @param scatter how a single trial scatters
+ * @param between how the mean differs between days, operators and meters; empty where nothing is known of it
  * @param noted what the caller knows to be missing, besides what shows in the other components
  */
 public record FactorInputs(
@@ -32,6 +33,7 @@ public record FactorInputs(
         Optional<Water> water,
         Optional<Sample> sample,
         TrialScatter scatter,
+        Optional<Between> between,
         Set<Omission> noted) {
     public FactorInputs {
         Require.positive("divisionPercent", divisionPercent);

@@ -24,6 +24,8 @@ public enum Omission {
     NO_SCATTER("budget.no-scatter"),
     /** Trials were made on several meters, whose calibrations count as one. */
     SEVERAL_METERS("budget.several-meters"),
+    /** No determinations were spread over enough days, operators or meters to tell how the factor differs between them. */
+    OCCASIONS("budget.occasions"),
     /** The dial of the meter in the field was never checked, or is not known here. */
     FIELD_DIAL("budget.field-dial");
 

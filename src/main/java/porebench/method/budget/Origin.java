@@ -6,6 +6,8 @@ public enum Origin {
     SCATTER("scatter"),
     /** The scatter of these trials together with that of the laboratory's other determinations. */
     LABORATORY_SCATTER("laboratory-scatter"),
+    /** The laboratory's determinations that were spread over several days, operators or meters. */
+    OTHER_TRIALS("other-trials"),
     /** A figure of the profile, in place of readings. */
     PROFILE("profile"),
     /** What the laboratory states in its own profile. */

@@ -4,6 +4,8 @@ package porebench.method.budget;
 public enum Part {
     /** The scatter of the trials. */
     REPEATABILITY("repeatability", "% air"),
+    /** How the mean of a determination differs between days, operators and meters. */
+    OCCASIONS("occasions", "% air"),
     /** How readings of one load scatter among operators and meters. */
     FIELD_SCATTER("field-scatter", "% air"),
     /** The division of the scale that a reading lies within. */

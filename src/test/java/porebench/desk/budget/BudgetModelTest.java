@@ -58,7 +58,8 @@ class BudgetModelTest {
         Budget budget = model.budget().orElseThrow().budget();
         assertThat(budget.combinedPercent()).isEqualTo(0.04592, within(1e-5));
         assertThat(budget.effectiveDegreesOfFreedom()).isEqualTo(19.2, within(0.05));
-        assertThat(codes(model.omissions())).containsExactly("budget.dial-never-checked", "budget.bowl-never-weighed");
+        assertThat(codes(model.omissions()))
+                .containsExactly("budget.dial-never-checked", "budget.bowl-never-weighed", "budget.occasions");
     }
 
     @Test

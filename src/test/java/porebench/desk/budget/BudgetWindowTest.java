@@ -72,7 +72,7 @@ class BudgetWindowTest {
 
     @Test
     void showsTheBudgetAndFollowsTheTrials() throws Exception {
-        assertThat(said("budget.verdict")).startsWith("G = 0.45 % \u00b1 0.10 %");
+        assertThat(said("budget.verdict")).startsWith("G = 0.45 % \u00b1 0.11 % (U, 95 %, by drawing)");
         JTable table = find(JTable.class, "budgetLines");
         int rows = EventThread.call(table::getRowCount);
         assertThat(rows).isEqualTo(6);
@@ -94,7 +94,7 @@ class BudgetWindowTest {
     void takesAReadingFromTheField() throws Exception {
         EventThread.run(() -> find(JTextComponent.class, "budget.reading").setText("6.2"));
         EventThread.settle();
-        assertThat(said("budget.field")).startsWith("Air = 5.80 % \u00b1 0.12 %");
+        assertThat(said("budget.field")).startsWith("Air = 5.80 % \u00b1 0.56 % (U, 95 %");
         JComboBox<?> meter = find(JComboBox.class, "budget.meter");
         assertThat(EventThread.call(meter::getItemCount)).isEqualTo(3);
         EventThread.run(() -> meter.setSelectedIndex(1));

@@ -37,6 +37,7 @@ class FactorBudgetHandTest {
                 Optional.of(water),
                 Optional.of(new Sample(12.3, 0.0012, Origin.ASSUMED)),
                 scatter(factors, MeterType.B, 0.1),
+                Optional.empty(),
                 Set.of());
     }
 
@@ -60,6 +61,7 @@ class FactorBudgetHandTest {
                 Optional.empty(),
                 Optional.empty(),
                 scatter(Summary.of(0.4, 0.4, 0.5, 0.5), MeterType.A, Math.max(1e-9, division)),
+                Optional.empty(),
                 Set.of());
     }
 
@@ -173,6 +175,7 @@ class FactorBudgetHandTest {
                 Optional.of(WATER),
                 Optional.empty(),
                 scatter(Summary.of(0.4), MeterType.B, 0.1),
+                Optional.empty(),
                 Set.of(Omission.SEVERAL_METERS)));
         assertThat(stated.omissions())
                 .containsExactly(
@@ -200,6 +203,35 @@ class FactorBudgetHandTest {
         assertThat(line(FactorBudget.of(typeB(TRIALS, dial(true), BOWL, share)), Part.BOWL)
                         .sensitivity())
                 .isCloseTo(-5.38 / 7.05, offset(1e-12));
+    }
+
+    /** Days, operators and meters that differ by 0.03 with 6 degrees of freedom: 24.49051e-4 and 9e-4 more, root 0.0578705. */
+    @Test
+    void holdsHowOccasionsDiffer() {
+        FactorInputs plain = typeB(TRIALS, dial(false), BOWL, WATER);
+        Budget budget = FactorBudget.of(with(plain, new Between(0.03, 6)));
+        assertThat(budget.combinedPercent()).isCloseTo(0.0578705, offset(1e-6));
+        assertThat(line(budget, Part.OCCASIONS).degreesOfFreedom()).isEqualTo(6);
+        assertThat(line(budget, Part.OCCASIONS).origin()).isEqualTo(Origin.OTHER_TRIALS);
+        assertThat(budget.valuePercent()).isCloseTo(0.38, offset(1e-12));
+        Budget none = FactorBudget.of(with(plain, new Between(0, 6)));
+        assertThat(none.lines()).extracting(BudgetLine::part).doesNotContain(Part.OCCASIONS);
+    }
+
+    private static FactorInputs with(FactorInputs plain, Between between) {
+        return new FactorInputs(
+                plain.meterType(),
+                plain.factors(),
+                plain.divisionPercent(),
+                plain.readingPercent(),
+                plain.releasedPercent(),
+                plain.dial(),
+                plain.bowl(),
+                plain.water(),
+                plain.sample(),
+                plain.scatter(),
+                Optional.of(between),
+                plain.noted());
     }
 
     /** Many trials: drawing and propagation agree to half a unit of the last place of 0.05, and the seed decides the drawing. */
