@@ -95,6 +95,8 @@ public record Summary(
         }
         // The deviations should add up to 0; what is left of the rounded mean is taken out.
         squares -= left * left / values.length;
+        // Values that differ in their last bits only leave nothing but the rounding of their mean.
+        squares = Math.max(0, squares);
         double standardDeviation = Math.scalb(Math.sqrt(squares / (values.length - 1)), exponent);
         double centre = Math.min(high, Math.max(low, Math.scalb(mean, exponent)));
         return new Summary(
@@ -103,7 +105,9 @@ public record Summary(
                 OptionalDouble.of(standardDeviation),
                 low,
                 high,
-                OptionalDouble.of(products / squares));
+                squares == 0
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(Math.max(-1, Math.min(1, products / squares))));
     }
 
     /** Returns the highest value less the lowest, in the unit of the values. */

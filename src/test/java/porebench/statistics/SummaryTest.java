@@ -142,4 +142,19 @@ class SummaryTest {
         assertThat(back.standardDeviation().orElseThrow()).isCloseTo(spread, offset(1e-15));
         assertThat(back.lag1Autocorrelation().orElseThrow()).isCloseTo(lag, offset(1e-14));
     }
+
+    /** 0.4 and what 5.4 - 5.0 leaves in binary differ by some 1e-16: readings that stood still, not a fault. */
+    @Test
+    void bearsValuesThatDifferInTheirLastBitsOnly() {
+        for (double[] values : new double[][] {
+            {0.4, 5.4 - 5.0, 0.4},
+            {0.1 + 0.2, 0.3, 0.3, 0.1 + 0.2},
+            {Math.nextUp(0.4), 0.4, 0.4, 0.4, Math.nextUp(0.4)},
+            {Math.nextUp(0.45), 0.45}
+        }) {
+            Summary summary = Summary.of(values);
+            assertThat(summary.standardDeviation().orElseThrow()).isBetween(0.0, 1e-15);
+            summary.lag1Autocorrelation().ifPresent(value -> assertThat(value).isBetween(-1.0, 1.0));
+        }
+    }
 }
