@@ -29,7 +29,7 @@ final class StopReport {
         json.number("wantedPercent", stop.wantedPercent());
         json.text("basis", stop.scatter().map(scatter -> scatter.basis().symbol()));
         json.number("standardDeviationPercent", deviation(stop));
-        json.whole("degreesOfFreedom", stop.scatter().map(Scatter::degreesOfFreedom));
+        json.number("degreesOfFreedom", degrees(stop));
         json.flag(
                 "scatterBelowDial", stop.scatter().filter(Scatter::isOfTheDial).isPresent());
         json.group("risks", stop.risks(), (fields, risks) -> {
@@ -44,6 +44,12 @@ final class StopReport {
     private static OptionalDouble deviation(StopRule stop) {
         return stop.scatter()
                 .map(scatter -> OptionalDouble.of(scatter.standardDeviationPercent()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    private static OptionalDouble degrees(StopRule stop) {
+        return stop.scatter()
+                .map(scatter -> OptionalDouble.of(scatter.degreesOfFreedom()))
                 .orElse(OptionalDouble.empty());
     }
 

@@ -1,11 +1,16 @@
 package porebench.record;
 
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.method.trial.DeterminationSummary;
+import porebench.method.trial.ScatterElsewhere;
 import porebench.method.trial.StopRule;
 import porebench.method.trial.Variability;
 import porebench.statistics.PooledDeviation;
@@ -37,10 +42,11 @@ public record LaboratoryScatter(List<Entry> sets, OccasionScatter occasions) {
      * One determination.
      *
      * @param id the determination
+     * @param mixId its mix
      * @param type the type of meter of all its trials that count
      * @param summary what they amount to, at least two
      */
-    public record Entry(DeterminationId id, MeterType type, Summary summary) {}
+    public record Entry(DeterminationId id, MixId mixId, MeterType type, Summary summary) {}
 
     /** Returns the scatter in a laboratory, of which everything known about its mixes is given. */
     public static LaboratoryScatter of(Collection<Evidence> mixes) {
@@ -56,8 +62,7 @@ public record LaboratoryScatter(List<Entry> sets, OccasionScatter occasions) {
                         .filter(LaboratoryScatter::isOfOneType)
                         .flatMap(judged -> judged.summary().map(DeterminationSummary::summary).stream()
                                 .filter(summary -> summary.count() > 1)
-                                .map(summary ->
-                                        new Entry(judged.determination().value().id(), judged.meterType(), summary)))
+                                .map(summary -> new Entry(idOf(judged), mixOf(judged), judged.meterType(), summary)))
                         .toList(),
                 new OccasionScatter(determinations));
     }
@@ -72,16 +77,18 @@ public record LaboratoryScatter(List<Entry> sets, OccasionScatter occasions) {
     }
 
     /**
-     * Returns the scatter of all determinations but one, on a type of meter; empty when there is none.
+     * Returns the scatter of all determinations but one, on a type of meter, by their mix.
      *
+     * @param judged the determination that is to be compared with the others
      * @param type the type of meter
-     * @param except the determination that is to be compared with the others
      */
-    public Optional<PooledDeviation> without(DeterminationId except, MeterType type) {
-        return PooledDeviation.of(sets.stream()
-                .filter(entry -> entry.type() == type && !entry.id().equals(except))
-                .map(Entry::summary)
-                .toList());
+    public ScatterElsewhere without(JudgedDetermination judged, MeterType type) {
+        Map<MixId, List<Summary>> byMix = sets.stream()
+                .filter(entry -> entry.type() == type && !entry.id().equals(idOf(judged)))
+                .collect(Collectors.groupingBy(
+                        Entry::mixId, LinkedHashMap::new, Collectors.mapping(Entry::summary, Collectors.toList())));
+        List<Summary> sameMix = Objects.requireNonNullElse(byMix.remove(mixOf(judged)), List.of());
+        return ScatterElsewhere.of(sameMix, byMix.values());
     }
 
     /** Returns how each determination but one scatters by itself, on a type of meter. */
@@ -102,11 +109,7 @@ public record LaboratoryScatter(List<Entry> sets, OccasionScatter occasions) {
      */
     public Optional<Variability> judge(JudgedDetermination judged, double divisionPercent, Profile profile) {
         return Variability.of(
-                factors(judged),
-                judged.meterType(),
-                divisionPercent,
-                profile,
-                without(idOf(judged), judged.meterType()));
+                factors(judged), judged.meterType(), divisionPercent, profile, without(judged, judged.meterType()));
     }
 
     /**
@@ -119,11 +122,11 @@ public record LaboratoryScatter(List<Entry> sets, OccasionScatter occasions) {
      */
     public Optional<StopRule> stop(JudgedDetermination judged, double divisionPercent, Profile profile) {
         return StopRule.of(
-                factors(judged),
-                judged.meterType(),
-                divisionPercent,
-                profile,
-                without(idOf(judged), judged.meterType()));
+                factors(judged), judged.meterType(), divisionPercent, profile, without(judged, judged.meterType()));
+    }
+
+    private static MixId mixOf(JudgedDetermination judged) {
+        return judged.determination().value().mixId();
     }
 
     private static DeterminationId idOf(JudgedDetermination judged) {

@@ -47,6 +47,14 @@ public record PooledDeviation(int sets, int degreesOfFreedom, double standardDev
                 : Optional.of(new PooledDeviation(count, degrees, Math.sqrt(squares / degrees)));
     }
 
+    /** Returns this pooled with another one. */
+    public PooledDeviation with(PooledDeviation other) {
+        int degrees = degreesOfFreedom + other.degreesOfFreedom;
+        double squares = standardDeviation * standardDeviation * degreesOfFreedom
+                + other.standardDeviation * other.standardDeviation * other.degreesOfFreedom;
+        return new PooledDeviation(sets + other.sets, degrees, Math.sqrt(squares / degrees));
+    }
+
     /**
      * An interval that holds the true standard deviation.
      *

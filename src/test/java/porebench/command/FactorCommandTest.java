@@ -106,7 +106,7 @@ class FactorCommandTest {
                 .containsEntry("moreTrials", 15)
                 .containsEntry("trialsInAll", 18)
                 .containsEntry("basis", "own")
-                .containsEntry("degreesOfFreedom", 2)
+                .containsEntry("degreesOfFreedom", new BigDecimal("2.0"))
                 .containsEntry("scatterBelowDial", false);
         assertThat(number(stop.get("halfWidthPercent"))).isEqualTo(0.2484, within(0.0001));
         assertThat(number(stop.get("wantedPercent"))).isEqualTo(0.05);
@@ -120,16 +120,22 @@ class FactorCommandTest {
                         + " either side, and 0.050 % is wanted.");
     }
 
-    /** Eleven trials of another mix in the sheet are ten degrees of freedom of the laboratory's own scatter. */
+    /**
+     * Four trials of each of three other mixes in the sheet, 9 degrees of freedom that differ by nothing: they count for 8, and
+     * these trials' own 2 with them. Their own standard deviation of 0.1 is wider than 0.0577, so it is taken as it is.
+     */
     @Test
     void reckonsWithTheOtherMixesOfTheSheet() {
         StringBuilder trials = new StringBuilder(FOUR_TRIALS);
-        for (int i = 0; i < 11; i++) {
-            trials.append(LabFiles.trial("U-" + i, "M-2", i + 1, i % 2 == 0 ? "5.2" : "5.3", "no"));
+        for (int mix = 2; mix <= 4; mix++) {
+            for (int i = 0; i < 4; i++) {
+                trials.append(LabFiles.trial("U-" + mix + i, "M-" + mix, i + 1, i % 2 == 0 ? "5.2" : "5.3", "no"));
+            }
         }
         Map<String, Object> stop =
                 group(factor(trials.toString()).list("determinations").get(0), "stop");
-        assertThat(stop).containsEntry("basis", "laboratory").containsEntry("degreesOfFreedom", 10);
+        assertThat(stop).containsEntry("basis", "own-wider");
+        assertThat(number(stop.get("degreesOfFreedom"))).isEqualTo(10, within(1e-9));
     }
 
     @Test

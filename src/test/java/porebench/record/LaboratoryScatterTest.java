@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.MeterType;
 import porebench.method.trial.Scatter;
+import porebench.method.trial.ScatterElsewhere;
 import porebench.method.trial.Variability;
 import porebench.statistics.PooledDeviation;
 import porebench.store.Books;
@@ -38,50 +39,81 @@ class LaboratoryScatterTest {
         return LaboratoryScatter.of(Evidence.ofAll(bench.book));
     }
 
-    private void otherMix(String... gauges) {
-        Books.keep(bench.book, Samples.mix("M-2", "S-1", "S-2"), Samples.determination("M-2/1", "M-2"));
+    private void mix(String number, String... gauges) {
+        Books.keep(
+                bench.book,
+                Samples.mix("M-" + number, "S-1", "S-2"),
+                Samples.determination("M-" + number + "/1", "M-" + number));
         for (int i = 0; i < gauges.length; i++) {
-            Books.keep(bench.book, Samples.trial("U-" + i, "M-2", "M-2/1", gauges[i]));
+            Books.keep(bench.book, Samples.trial("U-" + number + i, "M-" + number, "M-" + number + "/1", gauges[i]));
         }
+    }
+
+    private ScatterElsewhere seenFrom(DeterminationId determination) {
+        JudgedDetermination judged = Evidence.ofAll(bench.book).stream()
+                .flatMap(evidence -> evidence.determination(determination).stream())
+                .findFirst()
+                .orElseThrow();
+        return scatter().without(judged, MeterType.B);
     }
 
     /** 5.4 5.4 5.5: squares 0.02 / 3 on 2 degrees; 5.2 5.4: 0.02 on 1 degree; together sqrt(0.0266667 / 3) = 0.094281. */
     @Test
-    void poolsTheTrialsOfAllMixes() {
-        otherMix("5.2", "5.4");
-        PooledDeviation all =
-                scatter().without(new DeterminationId("none"), MeterType.B).orElseThrow();
+    void looksAtTheOtherDeterminationsMixByMix() {
+        mix("2", "5.2", "5.4");
+        assertThat(seenFrom(OTHER).sameMix()).isEmpty();
+        assertThat(seenFrom(OTHER).otherMixes()).singleElement().satisfies(mix -> {
+            assertThat(mix.degreesOfFreedom()).isEqualTo(2);
+            assertThat(mix.standardDeviation()).isCloseTo(Math.sqrt(0.02 / 3 / 2), offset(1e-9));
+        });
+        assertThat(seenFrom(Bench.FIRST).otherMixes()).singleElement().satisfies(mix -> {
+            assertThat(mix.degreesOfFreedom()).isEqualTo(1);
+            assertThat(mix.standardDeviation()).isCloseTo(Math.sqrt(0.02), offset(1e-9));
+        });
+        mix("3", "5.4");
+        PooledDeviation all = seenFrom(new DeterminationId("M-3/1")).pooled().orElseThrow();
         assertThat(all.sets()).isEqualTo(2);
         assertThat(all.degreesOfFreedom()).isEqualTo(3);
         assertThat(all.standardDeviation()).isCloseTo(0.094281, offset(1e-6));
-        assertThat(scatter().without(new DeterminationId("none"), MeterType.A)).isEmpty();
     }
 
     @Test
-    void leavesOutTheDeterminationThatIsComparedWithIt() {
-        otherMix("5.2", "5.4");
-        assertThat(scatter().without(OTHER, MeterType.B).orElseThrow().standardDeviation())
-                .isCloseTo(Math.sqrt(0.02 / 3 / 2), offset(1e-9));
-        assertThat(scatter().without(Bench.FIRST, MeterType.B).orElseThrow().standardDeviation())
-                .isCloseTo(Math.sqrt(0.02), offset(1e-9));
+    void keepsTheOtherDeterminationsOfTheMixApart() {
+        mix("2", "5.2", "5.4");
+        Books.keep(
+                bench.book,
+                Samples.determination("M-1/2", "M-1"),
+                Samples.trial("V-1", "M-1", "M-1/2", "5.4"),
+                Samples.trial("V-2", "M-1", "M-1/2", "5.8"));
+        assertThat(seenFrom(Bench.FIRST).sameMix().orElseThrow().standardDeviation())
+                .isCloseTo(Math.sqrt(0.08), offset(1e-9));
+        assertThat(seenFrom(Bench.FIRST).otherMixes()).hasSize(1);
     }
 
     @Test
     void countsOnlyTrialsThatCountAndDeterminationsOfAtLeastTwo() {
+        mix("2", "5.4");
         bench.strike(List.of("T-3"));
-        assertThat(scatter().without(OTHER, MeterType.B).orElseThrow().standardDeviation())
-                .isZero();
+        assertThat(seenFrom(OTHER).pooled().orElseThrow().standardDeviation()).isZero();
         bench.strike(List.of("T-2"));
         assertThat(scatter().sets()).isEmpty();
-        assertThat(LaboratoryScatter.NONE.without(OTHER, MeterType.B)).isEmpty();
+        assertThat(seenFrom(OTHER)).isEqualTo(ScatterElsewhere.NONE);
     }
 
-    /** Eleven readings of another mix are ten degrees of freedom, as many as are asked for; ten are one too few. */
     @Test
-    void isReckonedWithFromTenDegreesOfFreedomOn() {
-        otherMix("5.4", "5.5", "5.4", "5.5", "5.4", "5.5", "5.4", "5.5", "5.4", "5.5");
+    void looksAtOneTypeOfMeter() {
+        mix("2", "5.2", "5.4");
+        JudgedDetermination judged = bench.evidence().determination(Bench.FIRST).orElseThrow();
+        assertThat(scatter().without(judged, MeterType.A)).isEqualTo(ScatterElsewhere.NONE);
+    }
+
+    /** A mix's own scatter is drawn towards that of three other mixes; two are too few. */
+    @Test
+    void isReckonedWithFromThreeOtherMixesOn() {
+        mix("2", "5.2", "5.4");
+        mix("3", "5.2", "5.4");
         assertThat(basis()).isEqualTo(Scatter.Basis.OWN);
-        Books.keep(bench.book, Samples.trial("U-10", "M-2", "M-2/1", "5.4"));
+        mix("4", "5.2", "5.4");
         assertThat(basis()).isEqualTo(Scatter.Basis.LABORATORY);
     }
 

@@ -81,7 +81,7 @@ final class StopModel {
                         type,
                         evidence.divisionPercent(judged),
                         evidence.profile(),
-                        desk.scatter().without(judged.determination().value().id(), type)));
+                        desk.scatter().without(judged, type)));
     }
 
     private static double[] factors(JudgedDetermination judged) {

@@ -83,7 +83,8 @@ final class AgreeWords {
         return texts.get(
                 "agree.laboratory.unknown",
                 type(),
-                Integer.toString(trials.laboratory()
+                Integer.toString(trials.elsewhere()
+                        .pooled()
                         .map(PooledDeviation::degreesOfFreedom)
                         .orElse(0)),
                 Integer.toString(Scatter.FEWEST_DEGREES));

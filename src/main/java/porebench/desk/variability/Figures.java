@@ -134,8 +134,8 @@ final class Figures {
                         "value.interval",
                         numbers.show(interval.get().low(), DECIMALS),
                         numbers.show(interval.get().high(), DECIMALS)),
-                interval.get().isCollapsed()
-                        ? texts.get("figure.interval.collapsed")
+                summary.range() == 0
+                        ? texts.get("figure.interval.equal", numbers.show(division, DECIMALS))
                         : texts.get("figure.interval.note", degrees));
     }
 

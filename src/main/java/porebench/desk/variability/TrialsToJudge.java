@@ -2,11 +2,10 @@ package porebench.desk.variability;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import porebench.method.Profile;
+import porebench.method.trial.ScatterElsewhere;
 import porebench.record.JudgedDetermination;
 import porebench.record.JudgedTrial;
-import porebench.statistics.PooledDeviation;
 
 /**
  * What the questions are asked of.
@@ -14,10 +13,9 @@ import porebench.statistics.PooledDeviation;
  * @param judged the determination
  * @param divisionPercent a division of its meter's scale, in % air
  * @param profile whose figures hold
- * @param laboratory the scatter of the laboratory's other determinations on this type of meter, if there is any
+ * @param elsewhere how trials scatter elsewhere in the laboratory, on this type of meter
  */
-record TrialsToJudge(
-        JudgedDetermination judged, double divisionPercent, Profile profile, Optional<PooledDeviation> laboratory) {
+record TrialsToJudge(JudgedDetermination judged, double divisionPercent, Profile profile, ScatterElsewhere elsewhere) {
 
     private List<JudgedTrial> counting() {
         return judged.trials().stream().filter(JudgedTrial::counts).toList();

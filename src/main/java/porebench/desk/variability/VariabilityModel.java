@@ -128,7 +128,7 @@ final class VariabilityModel {
                         judged,
                         evidence.divisionPercent(judged),
                         evidence.profile(),
-                        desk.scatter().without(judged.determination().value().id(), judged.meterType()))));
+                        desk.scatter().without(judged, judged.meterType()))));
     }
 
     private static Optional<Variability> variability(TrialsToJudge trials) {
@@ -137,7 +137,7 @@ final class VariabilityModel {
                 trials.judged().meterType(),
                 trials.divisionPercent(),
                 trials.profile(),
-                trials.laboratory());
+                trials.elsewhere());
     }
 
     private Optional<Figures> figures() {

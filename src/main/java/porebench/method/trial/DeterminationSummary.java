@@ -12,6 +12,7 @@ import porebench.method.Profile;
 import porebench.quantity.Require;
 import porebench.statistics.CriticalRange;
 import porebench.statistics.MeanInterval;
+import porebench.statistics.StudentT;
 import porebench.statistics.Summary;
 import porebench.statistics.UncertaintySum;
 
@@ -26,7 +27,8 @@ import porebench.statistics.UncertaintySum;
  * <p>Source: range check by ASTM C670 (recalled); uncertainty by JCGM 100:2008, clauses 4 and 5 and annex G (recalled).
  *
  * @param summary count, mean, standard deviation and range of the factors, in % air
- * @param interval the 95 % t interval of the mean; empty for a single trial
+ * @param interval the 95 % t interval of the mean, with a standard deviation of no less than the division's and never narrower
+ *     than the rounding that all trials share; empty for a single trial
  * @param rangeCheck the range against its limit; empty for a single trial
  * @param reportedPercent the factor as reported, in % air
  * @param expandedUncertaintyPercent U at 95 %, in % air; empty for a single trial
@@ -68,11 +70,22 @@ public record DeterminationSummary(
                         summary.range(), summary.count(), profile.number(FigureName.REPEATABILITY)));
         return Optional.of(new DeterminationSummary(
                 summary,
-                MeanInterval.of(summary, CONFIDENCE),
+                interval(summary, type, divisionPercent),
                 rangeCheck,
                 profile.factorRounding().round(summary.mean()),
                 expanded(summary, type, divisionPercent),
                 doubts(summary, rangeCheck, profile)));
+    }
+
+    private static Optional<MeanInterval> interval(Summary summary, MeterType type, double division) {
+        if (summary.count() < 2) {
+            return Optional.empty();
+        }
+        double deviation = Math.max(summary.standardDeviation().orElseThrow(), Scatter.ofTheDial(type, division));
+        double chance =
+                new StudentT(summary.count() - 1).coverageFactor(CONFIDENCE) * deviation / Math.sqrt(summary.count());
+        double half = Math.max(chance, Scatter.sharedRounding(type, division));
+        return Optional.of(new MeanInterval(summary.mean(), half, CONFIDENCE));
     }
 
     private static OptionalDouble expanded(Summary summary, MeterType type, double division) {

@@ -1,5 +1,6 @@
 package porebench.method.trial;
 
+import java.util.List;
 import java.util.Optional;
 import porebench.method.MeterType;
 import porebench.quantity.Require;
@@ -7,37 +8,54 @@ import porebench.statistics.PooledDeviation;
 import porebench.statistics.StudentT;
 import porebench.statistics.Summary;
 import porebench.statistics.UncertaintySum;
+import porebench.statistics.VariancePrior;
 
 /**
  * The scatter of trials that a plan reckons with, and where it comes from.
  *
- * <p>The laboratory's own scatter, pooled over its other determinations, is better known than that of a few trials, and does
- * not depend on the luck of the trials at hand: it is taken as soon as the lab book has {@link #FEWEST_DEGREES} degrees of
- * freedom, unless these trials scatter more than it allows. Else the trials' own standard deviation is taken. Neither counts
- * for less than the standard deviation that the division of the scale makes by itself, q / sqrt(12), or the root of 2 times
- * that on Type A, which reads twice: a smaller one cannot be seen.
+ * <p>The mix's own variance, pooled over these trials and its other determinations, is drawn towards what the other mixes have
+ * in common ({@link VariancePrior}), as soon as there are {@link #FEWEST_MIXES} of them. The laboratory's part counts for no
+ * more than {@link #MOST_TRUST} degrees of freedom, however alike the others are, and for no less than one; where the own variance is the wider one
+ * it is taken as it is: this mix may be the one that scatters more than all others. Neither counts for less than the standard
+ * deviation that the division of the scale makes by itself, q / sqrt(12), or the root of 2 times that on Type A, which reads
+ * twice: a smaller one cannot be seen.
  *
- * <p>Source: JCGM 100:2008, 4.2.4 (a pooled estimate characterises the procedure) and F.2.2.1 (the division); recalled.
- * Differences from the source: ten degrees of freedom are this program's own choice; s is then known to about 22 %.
+ * <p>Source: for the drawing {@link VariancePrior}; JCGM 100:2008, F.2.2.1 (the division), recalled. Differences from the
+ * source: the two bounds on the trust are this program's own; docs/variability.md shows by simulation what they are worth.
  *
  * @param basis where it comes from
  * @param standardDeviationPercent in % air, greater than 0
- * @param degreesOfFreedom of the standard deviation, at least 1
+ * @param elsewhereDegrees the degrees of freedom that stand behind it beside those of the trials themselves, at least 0
+ * @param trials how many trials there are, at least 1
+ * @param roundingPercent the half-width of the interval that rounding alone makes where all trials share it, in % air,
+ *     greater than 0
  * @param isOfTheDial whether the division's share is taken because less cannot be seen
  */
-public record Scatter(Basis basis, double standardDeviationPercent, int degreesOfFreedom, boolean isOfTheDial) {
-    /** The degrees of freedom that the laboratory's pooled scatter should have at least. */
+public record Scatter(
+        Basis basis,
+        double standardDeviationPercent,
+        double elsewhereDegrees,
+        int trials,
+        double roundingPercent,
+        boolean isOfTheDial) {
+    /** The degrees of freedom that the laboratory's pooled scatter should have at least before trials are held against it. */
     public static final int FEWEST_DEGREES = 10;
+
+    /** How many other mixes should show their scatter before a mix's own is drawn towards theirs. */
+    public static final int FEWEST_MIXES = 3;
+
+    /** The degrees of freedom that the other mixes count for at most. */
+    public static final double MOST_TRUST = 8;
 
     static final double CONFIDENCE = 0.95;
 
     /** Where the scatter comes from. */
     public enum Basis {
-        /** The laboratory's other determinations. */
+        /** The mix's own, drawn towards that of the other mixes. */
         LABORATORY("laboratory"),
-        /** These trials alone: the lab book has too few others. */
+        /** The mix's own alone: the lab book has too few other mixes. */
         OWN("own"),
-        /** These trials alone: they scatter more than the laboratory's others do. */
+        /** The mix's own: it scatters more than the other mixes do. */
         OWN_WIDER("own-wider");
 
         private final String symbol;
@@ -54,7 +72,9 @@ public record Scatter(Basis basis, double standardDeviationPercent, int degreesO
 
     public Scatter {
         Require.positive("standardDeviationPercent", standardDeviationPercent);
-        Require.atLeast("degreesOfFreedom", degreesOfFreedom, 1);
+        Require.atLeastZero("elsewhereDegrees", elsewhereDegrees);
+        Require.atLeast("trials", trials, 1);
+        Require.positive("roundingPercent", roundingPercent);
     }
 
     /**
@@ -63,25 +83,44 @@ public record Scatter(Basis basis, double standardDeviationPercent, int degreesO
      * @param trials the trials that count
      * @param type the type of meter
      * @param divisionPercent a division of its scale, in % air, greater than 0
-     * @param check these trials against the laboratory's scatter; empty where it is not known well enough
-     * @return the scatter; empty for a single trial when the laboratory's is not known
+     * @param elsewhere how trials scatter elsewhere in the laboratory
+     * @return the scatter; empty for a single trial of a mix without other determinations when the laboratory's is not known
      */
-    static Optional<Scatter> of(
-            Summary trials, MeterType type, double divisionPercent, Optional<LaboratoryCheck> check) {
-        double least = ofTheDial(type, divisionPercent);
-        if (check.isPresent() && check.get().passes()) {
-            PooledDeviation pooled = check.get().pooled();
-            return Optional.of(of(Basis.LABORATORY, pooled.standardDeviation(), pooled.degreesOfFreedom(), least));
-        }
-        if (trials.count() < 2) {
+    public static Optional<Scatter> of(
+            Summary trials, MeterType type, double divisionPercent, ScatterElsewhere elsewhere) {
+        double dial = ofTheDial(type, divisionPercent);
+        Optional<PooledDeviation> own = own(trials, elsewhere);
+        Optional<VariancePrior> prior = elsewhere.otherMixes().size() < FEWEST_MIXES
+                ? Optional.empty()
+                : VariancePrior.of(elsewhere.otherMixes(), dial * dial);
+        if (own.isEmpty() && prior.isEmpty()) {
             return Optional.empty();
         }
-        Basis basis = check.isPresent() ? Basis.OWN_WIDER : Basis.OWN;
-        return Optional.of(of(basis, trials.standardDeviation().orElseThrow(), trials.count() - 1, least));
+        int ownDegrees = own.map(PooledDeviation::degreesOfFreedom).orElse(0);
+        double ownDeviation =
+                Math.max(dial, own.map(PooledDeviation::standardDeviation).orElse(0.0));
+        double trust = prior.map(known ->
+                        Math.min(MOST_TRUST, Math.min(Math.max(1, known.degreesOfFreedom()), known.setDegrees())))
+                .orElse(0.0);
+        double drawn = prior.map(known -> Math.sqrt(
+                        (trust * known.variance() + ownDegrees * ownDeviation * ownDeviation) / (trust + ownDegrees)))
+                .orElse(ownDeviation);
+        Basis basis = prior.isEmpty() ? Basis.OWN : ownDeviation > drawn ? Basis.OWN_WIDER : Basis.LABORATORY;
+        double deviation = Math.max(drawn, ownDegrees == 0 ? 0 : ownDeviation);
+        return Optional.of(new Scatter(
+                basis,
+                deviation,
+                trust + ownDegrees - (trials.count() - 1),
+                trials.count(),
+                sharedRounding(type, divisionPercent),
+                deviation <= dial));
     }
 
-    private static Scatter of(Basis basis, double deviation, int degrees, double least) {
-        return new Scatter(basis, Math.max(deviation, least), degrees, deviation < least);
+    private static Optional<PooledDeviation> own(Summary trials, ScatterElsewhere elsewhere) {
+        Optional<PooledDeviation> these = PooledDeviation.of(List.of(trials));
+        return these.isPresent() && elsewhere.sameMix().isPresent()
+                ? Optional.of(these.get().with(elsewhere.sameMix().get()))
+                : these.or(elsewhere::sameMix);
     }
 
     /**
@@ -96,14 +135,53 @@ public record Scatter(Basis basis, double standardDeviationPercent, int degreesO
     }
 
     /**
+     * Returns how far rounding alone may lie off in 95 of 100 cases, in % air: where trials do not scatter they all share it,
+     * and no number of them makes it smaller.
+     *
+     * <p>An even spread over a division on Type B: 0.95 q / 2. On Type A the difference of two such readings, a triangle over
+     * two divisions: q (1 - sqrt(1 - 0.95)).
+     *
+     * <p>Source: JCGM 100:2008, 4.3.7 and 4.3.9 (recalled), and pencil. Differences from the source: none.
+     *
+     * @param type the type of meter
+     * @param divisionPercent a division of its scale, in % air, greater than 0
+     */
+    static double sharedRounding(MeterType type, double divisionPercent) {
+        Require.positive("divisionPercent", divisionPercent);
+        return type == MeterType.A
+                ? divisionPercent * (1 - Math.sqrt(1 - CONFIDENCE))
+                : divisionPercent * CONFIDENCE / 2;
+    }
+
+    /** Returns the degrees of freedom of the standard deviation, those of the trials included. */
+    public double degreesOfFreedom() {
+        return degreesWith(trials);
+    }
+
+    private double degreesWith(int n) {
+        return elsewhereDegrees + n - 1;
+    }
+
+    /** Returns the least number of trials that can be planned for: with fewer, nothing stands behind the scatter. */
+    int fewestTrials() {
+        int n = 1;
+        while (degreesWith(n) < 1) {
+            n++;
+        }
+        return n;
+    }
+
+    /**
      * Returns the half-width of the 95 % interval that a mean of n trials has with this scatter, in % air.
      *
-     * <p>It is t s / sqrt(n). The trials' own scatter is then known by n - 1 degrees of freedom, the laboratory's by its own.
+     * <p>It is t s / sqrt(n), with the degrees of freedom that would then stand behind s; where the division of the scale
+     * decides, at least what rounding alone does.
      *
-     * @param n how many trials, at least 1, at least 2 for their own scatter
+     * @param n how many trials, enough for one degree of freedom
      */
     public double halfWidthPercent(int n) {
-        double t = new StudentT(basis == Basis.LABORATORY ? degreesOfFreedom : n - 1).coverageFactor(CONFIDENCE);
-        return t * standardDeviationPercent / Math.sqrt(n);
+        double chance =
+                new StudentT(degreesWith(n)).coverageFactor(CONFIDENCE) * standardDeviationPercent / Math.sqrt(n);
+        return isOfTheDial ? Math.max(chance, roundingPercent) : chance;
     }
 }

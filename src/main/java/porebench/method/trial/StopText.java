@@ -21,6 +21,8 @@ public final class StopText {
     private static final int DECIMALS = 2;
     private static final int FINE_DECIMALS = 3;
 
+    private static final int DEGREES_DECIMALS = 1;
+
     private final ResourceBundle words;
     private final Locale locale;
 
@@ -43,7 +45,7 @@ public final class StopText {
             case ENOUGH -> "stop.enough";
             case MORE -> stop.forTheCountOnly() ? "stop.count" : "stop.more";
             case NOT_YET_KNOWN -> "stop.not-yet-known";
-            case OUT_OF_REACH -> "stop.out-of-reach";
+            case OUT_OF_REACH -> isOfTheDial(stop) ? "stop.dial-out-of-reach" : "stop.out-of-reach";
         };
         return format(
                 key,
@@ -61,18 +63,26 @@ public final class StopText {
         List<String> reasons = new ArrayList<>();
         stop.scatter().ifPresent(scatter -> reasons.add(basis(scatter)));
         stop.risks().ifPresent(risks -> reasons.add(risks(stop, risks)));
-        if (stop.scatter().filter(Scatter::isOfTheDial).isPresent()) {
+        if (isOfTheDial(stop)) {
             reasons.add(format("risks.dial"));
         }
         stop.next().ifPresent(next -> reasons.add(next(next)));
         return reasons;
     }
 
+    private static boolean isOfTheDial(StopRule stop) {
+        return stop.scatter().filter(Scatter::isOfTheDial).isPresent();
+    }
+
     private String basis(Scatter scatter) {
         String deviation = number(scatter.standardDeviationPercent(), FINE_DECIMALS);
         return scatter.isOfTheDial()
                 ? format("basis.dial", deviation)
-                : format("basis." + scatter.basis().symbol(), deviation, Integer.toString(scatter.degreesOfFreedom()));
+                : format(
+                        "basis." + scatter.basis().symbol(),
+                        deviation,
+                        number(scatter.degreesOfFreedom(), DEGREES_DECIMALS),
+                        Integer.toString(Scatter.FEWEST_MIXES));
     }
 
     private String risks(StopRule stop, StopRule.Risks risks) {
@@ -118,7 +128,7 @@ public final class StopText {
         NextTrial next = stop.next()
                 .orElseThrow(() -> new IllegalArgumentException("stop must know a scatter, but is " + stop.verdict()));
         String key = switch (stop.verdict()) {
-            case OUT_OF_REACH -> "clause.out-of-reach";
+            case OUT_OF_REACH -> isOfTheDial(stop) ? "clause.dial-out-of-reach" : "clause.out-of-reach";
             case ENOUGH -> next.leavesTheCard() ? "clause.enough-leaves" : "clause.enough-could";
             case MORE, NOT_YET_KNOWN -> next.leavesTheCard() ? "clause.more-leaves" : "clause.more-could";
         };

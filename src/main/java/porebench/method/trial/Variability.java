@@ -6,7 +6,6 @@ import java.util.Set;
 import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.statistics.CriticalRange;
-import porebench.statistics.PooledDeviation;
 
 /**
  * How the trials of one determination vary: do they agree, is one of them wrong, are more needed.
@@ -44,25 +43,23 @@ public record Variability(
      * @param type the type of meter
      * @param divisionPercent a division of its scale, in % air, greater than 0
      * @param profile whose rounding, repeatability and limits hold
-     * @param laboratory the scatter of the laboratory's other determinations on this type of meter, if it has any
+     * @param elsewhere how trials scatter elsewhere in the laboratory, on this type of meter
      * @return what is to be said, or empty when no trial counts
      * @throws IllegalArgumentException if the division is not greater than 0 or a factor is not finite
      */
     public static Optional<Variability> of(
-            double[] factors,
-            MeterType type,
-            double divisionPercent,
-            Profile profile,
-            Optional<PooledDeviation> laboratory) {
+            double[] factors, MeterType type, double divisionPercent, Profile profile, ScatterElsewhere elsewhere) {
         return DeterminationSummary.of(factors, type, divisionPercent, profile).map(summary -> {
-            Optional<LaboratoryCheck> check = LaboratoryCheck.of(factors, type, divisionPercent, laboratory);
+            Optional<LaboratoryCheck> check = LaboratoryCheck.of(factors, type, divisionPercent, elsewhere.pooled());
             return new Variability(
                     summary,
                     check,
                     Outliers.of(divisionPercent, Scatter.ofTheDial(type, divisionPercent), factors),
                     Shape.of(divisionPercent, factors),
                     StopRule.of(
-                            summary.summary(), Scatter.of(summary.summary(), type, divisionPercent, check), profile));
+                            summary.summary(),
+                            Scatter.of(summary.summary(), type, divisionPercent, elsewhere),
+                            profile));
         });
     }
 

@@ -79,7 +79,7 @@ class TrialsModelTest {
         entry.type(TrialField.GAUGE, "6.4");
         assertThat(model.stop().withTyped(entry.read().figures()))
                 .contains(
-                        "With this trial: Enough: the 95 % interval of the mean reaches 0.046 % to either side, no more"
+                        "With this trial: Enough: the 95 % interval of the mean reaches 0.048 % to either side, no more"
                                 + " than the 0.050 % wanted.");
         assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
         assertThat(model.stop().sentence().orElseThrow()).startsWith("Enough:");

@@ -68,7 +68,7 @@ class QuestionsTest {
         assertThat(question(model, "wrong").answer()).isEqualTo("No test can tell: it takes 4 trials.");
         assertThat(question(model, "more").answer())
                 .isEqualTo("At least 2 more trials: a single one shows no scatter, and the lab book has too few other"
-                        + " determinations on this type of meter to know the laboratory's.");
+                        + " mixes on this type of meter to know the laboratory's.");
         assertThat(question(model, "shape").answer()).isEqualTo("No test can tell: it takes 10 trials.");
     }
 
@@ -102,7 +102,10 @@ class QuestionsTest {
                 .containsExactly(
                         new Question.TestLine("Standard deviation against the laboratory's, F", "2.222", "p = 0.148"));
         assertThat(model.verdict().kind()).isEqualTo(Verdict.Kind.AGREE);
-        assertThat(question(model, "more").reasons().get(0)).startsWith("Reckoned with the laboratory's own scatter");
+        assertThat(question(model, "more").reasons().get(0))
+                .startsWith(
+                        "Reckoned with the scatter of this mix's trials alone, a standard deviation of 0.062 % (degrees of"
+                                + " freedom: 13.0)");
     }
 
     /** The same laboratory: 5.27 (studentised range, 1 %) x 0.0548 = 0.289 is less than 0.3, which the profile allows (0.33). */

@@ -3,7 +3,6 @@ package porebench.method.trial;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -64,7 +63,7 @@ class FalseAlarmTest {
             double[] factors = stock.next(6);
             factors[run % 6] += 0.6;
             Variability found = Variability.of(
-                            factors, MeterType.B, HonestTrials.DIVISION, Profiles.standard(), Optional.empty())
+                            factors, MeterType.B, HonestTrials.DIVISION, Profiles.standard(), ScatterElsewhere.NONE)
                     .orElseThrow();
             assertThat(found.alarms()).isNotEmpty();
             named += found.outliers()

@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import porebench.method.Figure;
 import porebench.method.FigureName;
@@ -19,7 +18,6 @@ import porebench.statistics.CriticalRange;
 import porebench.statistics.DixonTest;
 import porebench.statistics.GrubbsPairTest;
 import porebench.statistics.GrubbsTest;
-import porebench.statistics.PooledDeviation;
 import porebench.statistics.ShapiroWilkTest;
 import porebench.statistics.Summary;
 
@@ -41,10 +39,13 @@ record FalseAlarms(int runs, Map<Variability.Alarm, Integer> byAlarm, int any, i
 
     static FalseAlarms count(MeterType type, double scatter, int trials, int runs, long seed, boolean withTextbook) {
         HonestTrials stock = new HonestTrials(type, scatter, LABORATORIES * 32 + runs * trials, seed);
-        List<Optional<PooledDeviation>> laboratories = new ArrayList<>();
+        List<ScatterElsewhere> laboratories = new ArrayList<>();
         for (int i = 0; i < LABORATORIES; i++) {
-            laboratories.add(PooledDeviation.of(
-                    stock.determinations(8, 4).stream().map(Summary::of).toList()));
+            laboratories.add(ScatterElsewhere.of(
+                    List.of(),
+                    stock.determinations(8, 4).stream()
+                            .map(factors -> List.of(Summary.of(factors)))
+                            .toList()));
         }
         Profile profile = profile(Math.hypot(scatter, Scatter.ofTheDial(type, HonestTrials.DIVISION)));
         Map<Variability.Alarm, Integer> byAlarm = new EnumMap<>(Variability.Alarm.class);

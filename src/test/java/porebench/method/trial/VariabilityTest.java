@@ -3,6 +3,7 @@ package porebench.method.trial;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.method.MeterType;
@@ -16,16 +17,20 @@ class VariabilityTest {
     private static final Profile PROFILE = Profiles.standard();
 
     private static Variability of(double... factors) {
-        return of(Optional.empty(), factors);
+        return of(ScatterElsewhere.NONE, factors);
     }
 
-    private static Variability of(Optional<PooledDeviation> laboratory, double... factors) {
+    private static Variability of(ScatterElsewhere laboratory, double... factors) {
         return Variability.of(factors, MeterType.B, 0.1, PROFILE, laboratory).orElseThrow();
+    }
+
+    private static ScatterElsewhere other(PooledDeviation mix) {
+        return new ScatterElsewhere(Optional.empty(), List.of(mix));
     }
 
     @Test
     void saysNothingOfNoTrial() {
-        assertThat(Variability.of(new double[0], MeterType.B, 0.1, PROFILE, Optional.empty()))
+        assertThat(Variability.of(new double[0], MeterType.B, 0.1, PROFILE, ScatterElsewhere.NONE))
                 .isEmpty();
     }
 
@@ -40,7 +45,7 @@ class VariabilityTest {
             {0.4, 0.4, 0.4, 0.5},
             {0.4, 0.4, 0.4, 0.4, 0.4, 0.4, 0.4, 0.4, 0.4, 0.5}
         }) {
-            Variability tiedTrials = of(Optional.of(new PooledDeviation(6, 12, 0)), tied);
+            Variability tiedTrials = of(other(new PooledDeviation(6, 12, 0)), tied);
             assertThat(tiedTrials.alarms()).isEmpty();
             assertThat(tiedTrials.outliers().made()).isZero();
             assertThat(tiedTrials.shape().isTested()).isFalse();
@@ -147,7 +152,7 @@ class VariabilityTest {
     /** Range 0.5 of three is above 3.3 x 0.1 (C670, recalled) and above 4.64 x 0.06 (studentised range, 1 %, recalled). */
     @Test
     void isAlarmedByARangeTooWideOnBothScores() {
-        Variability wide = of(Optional.of(new PooledDeviation(8, 20, 0.06)), 0.2, 0.4, 0.7);
+        Variability wide = of(other(new PooledDeviation(8, 20, 0.06)), 0.2, 0.4, 0.7);
         assertThat(wide.alarms()).containsExactly(Variability.Alarm.RANGE, Variability.Alarm.LABORATORY);
         LaboratoryCheck check = wide.laboratory().orElseThrow();
         assertThat(check.range().orElseThrow().limit()).isCloseTo(0.2784, offset(0.0001));
@@ -157,9 +162,8 @@ class VariabilityTest {
 
     @Test
     void asksNothingOfASingleTrialAgainstTheLaboratory() {
-        LaboratoryCheck check = of(Optional.of(new PooledDeviation(8, 20, 0.06)), 0.4)
-                .laboratory()
-                .orElseThrow();
+        LaboratoryCheck check =
+                of(other(new PooledDeviation(8, 20, 0.06)), 0.4).laboratory().orElseThrow();
         assertThat(check.passes()).isTrue();
         assertThat(check.range()).isEmpty();
     }
@@ -168,7 +172,7 @@ class VariabilityTest {
     @Test
     void saysWhenTheShapeIsOdd() {
         double[] factors = {0.400, 0.401, 0.402, 0.403, 0.404, 0.405, 0.406, 0.407, 0.408, 0.409, 0.480, 0.490};
-        Variability odd = Variability.of(factors, MeterType.B, 0.001, PROFILE, Optional.empty())
+        Variability odd = Variability.of(factors, MeterType.B, 0.001, PROFILE, ScatterElsewhere.NONE)
                 .orElseThrow();
         assertThat(odd.shape().isTested()).isTrue();
         assertThat(odd.alarms()).contains(Variability.Alarm.SHAPE);
