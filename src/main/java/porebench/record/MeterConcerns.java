@@ -4,7 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import porebench.method.Problem;
 import porebench.method.meter.BowlCalibration;
 import porebench.method.meter.MeterState;
@@ -25,7 +28,11 @@ final class MeterConcerns {
             one.dial().ifPresent(answer -> concerns.addAll(answer.problems()));
             one.column().ifPresent(answer -> concerns.addAll(answer.problems()));
         });
+        Set<CalibrationId> made = calibrationsBy(story, day)
+                .map(one -> one.calibration().value().id())
+                .collect(Collectors.toSet());
         story.chamberChanges().stream()
+                .filter(change -> made.contains(change.later()))
                 .reduce((earlier, later) -> later)
                 .filter(change -> change.drift().isFlagged())
                 .ifPresent(change -> concerns.add(Problem.warning(
@@ -61,9 +68,11 @@ final class MeterConcerns {
 
     private static Optional<JudgedCalibration> newestBy(
             MeterStory story, LocalDate day, Predicate<JudgedCalibration> isMeant) {
+        return calibrationsBy(story, day).filter(isMeant).reduce((earlier, later) -> later);
+    }
+
+    private static Stream<JudgedCalibration> calibrationsBy(MeterStory story, LocalDate day) {
         return story.calibrations().stream()
-                .filter(one -> !one.calibration().value().calibratedOn().isAfter(day))
-                .filter(isMeant)
-                .reduce((earlier, later) -> later);
+                .filter(one -> !one.calibration().value().calibratedOn().isAfter(day));
     }
 }
