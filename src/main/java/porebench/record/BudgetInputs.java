@@ -175,9 +175,7 @@ public final class BudgetInputs {
     }
 
     private Bowl bowl(JudgedTrial trial, boolean isTypeA) {
-        Optional<BowlCalibration> weighed = story(trial)
-                .filter(any -> trial.figures().corrections().bowl().isPresent())
-                .flatMap(story -> story.bowlCalibrationOn(day(trial)));
+        Optional<BowlCalibration> weighed = story(trial).flatMap(story -> story.bowlCalibrationOn(day(trial)));
         if (weighed.isEmpty()) {
             Typed<?> stated = trial.trial().value().readings().bowl();
             return Bowl.stated(litres(trial), litres(trial) * relativeStep(stated));

@@ -33,10 +33,10 @@ public final class DecidedOn {
                 .map(FactorIssue.class::cast)
                 .filter(issue -> issue.isIssue() && issue.grounds().namesTrials())
                 .toList();
-        List<Problem> problems = new ArrayList<>();
         if (decided.isEmpty()) {
-            return problems;
+            return List.of();
         }
+        List<Problem> problems = new ArrayList<>();
         Records then = new DraftedRecords(book, drafts, NOW);
         EvidenceReader reader = new EvidenceReader(then);
         for (FactorIssue issue : decided) {

@@ -156,10 +156,10 @@ public record Evidence(
 
     /** Returns everything that makes an issued factor untrue; nothing for a withdrawal. */
     public List<Problem> whyUntrue(FactorIssue issue) {
-        List<Problem> why = new ArrayList<>();
         if (!issue.isIssue()) {
-            return why;
+            return List.of();
         }
+        List<Problem> why = new ArrayList<>();
         if (issue.origin() == FactorOrigin.IMPORTED) {
             why.add(Problem.warning("factor", "register.not-verified", issue.revision()));
         }

@@ -183,4 +183,33 @@ class EvidenceChangesTest {
                         .problems()))
                 .contains("issue.not-what-trials-give");
     }
+
+    /** A factor that names no versions was decided at noon: what was kept by then is what it rests on. */
+    @Test
+    void whatWasKeptAfterAFactorWithoutVersionsIsNamedAsAddedOrChanged() {
+        LocalDate tested = LocalDate.of(2026, 3, 2);
+        Books.keep(
+                bench.book,
+                SampleCalibrations.bowlCalibration("C-1", "B-1", tested, "11.207"),
+                Samples.issue("M-1", 1, "M-1/1", Bench.START));
+        assertThat(whyUntrue()).isEmpty();
+        bench.close();
+        try (LabBook later = new porebench.store.SqliteShelf(
+                        java.time.Clock.offset(Books.CLOCK, java.time.Duration.ofHours(1)))
+                .open(folder.resolve("book.porebench"))) {
+            Books.keep(
+                    later,
+                    Samples.trial("T-4", "M-1", "M-1/1", "5.4"),
+                    SampleCalibrations.bowlCalibration("C-2", "B-1", tested, "11.217"));
+            Books.correct(later, SampleCalibrations.bowlCalibration("C-1", "B-1", tested, "11.208"));
+            Evidence evidence = Evidence.of(later, Bench.MIX).orElseThrow();
+            assertThat(evidence.whyUntrue(evidence.newestIssue().orElseThrow()))
+                    .extracting(
+                            problem -> problem.code() + " " + problem.values().get(0))
+                    .containsExactlyInAnyOrder(
+                            "register.trial-added T-4",
+                            "register.calibration-changed C-1",
+                            "register.calibration-added C-2");
+        }
+    }
 }

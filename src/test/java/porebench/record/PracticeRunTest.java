@@ -7,7 +7,11 @@ import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import porebench.method.MeterType;
+import porebench.method.simulate.Bench;
 import porebench.method.simulate.Fault;
+import porebench.quantity.Typed;
+import porebench.quantity.VolumeUnit;
 
 /** What is planted in a run of the simulated bench is said by its seed alone. */
 class PracticeRunTest {
@@ -118,5 +122,25 @@ class PracticeRunTest {
                 .hasMessageContaining("faulty must be from 1.0 to 6.0");
         assertThatThrownBy(() -> new PracticeRun(0, 16, Optional.empty(), 0)).hasMessageContaining("trials");
         assertThatThrownBy(() -> new PracticeRun(65536, 6, Optional.empty(), 0)).hasMessageContaining("lot");
+    }
+
+    /** The same seed on the same bench makes the same trials; a fault makes others of them. */
+    @Test
+    void aRunMakesItsTrialsWithItsFaultInSomeOfThem() {
+        Bench bench = PracticeBench.of(
+                        Samples.mix("M-1", "S-1", "S-2"),
+                        MeterType.B,
+                        Typed.of("7.050", VolumeUnit.LITRE),
+                        Samples.number("0.10"),
+                        0.4)
+                .value()
+                .orElseThrow();
+        PracticeRun leaking = new PracticeRun(77, 6, Optional.of(Fault.LEAK), 2);
+        assertThat(leaking.madeAt(bench))
+                .hasSize(6)
+                .isEqualTo(bench.with(Fault.LEAK).trials(6, leaking.seed(), Planted.draw(6, 2, leaking.seed())))
+                .isNotEqualTo(bench.trials(6, leaking.seed(), Set.of()));
+        PracticeRun clean = new PracticeRun(77, 4, Optional.empty(), 0);
+        assertThat(clean.madeAt(bench)).hasSize(4).isEqualTo(bench.trials(4, clean.seed(), Set.of()));
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,8 +27,9 @@ class TrialSetTest {
         return with(Samples.trial(id, "M-1", determination, "5.4"), MeterType.B, daysLater);
     }
 
-    private static Trial onTypeA(Trial trial) {
-        return with(trial, MeterType.A, trial.testedAt().getDayOfYear() - DAY.getDayOfYear());
+    static Trial onTypeA(Trial trial) {
+        return with(trial, MeterType.A, (int)
+                ChronoUnit.DAYS.between(DAY, trial.testedAt().toLocalDate()));
     }
 
     private static Trial with(Trial trial, MeterType type, int daysLater) {

@@ -217,15 +217,74 @@ class CardHandoutTest {
         assertThat(recorded[0]).isEqualTo(1);
     }
 
+    @Test
+    void whatIsRefusedIsNotOfferedToAPrinterEither() {
+        Answer<CardHandout.Handed> answer = new CardHandout(book, new OnPaper(press, true), Locale.ENGLISH)
+                .toPrinter(new CardHandout.Wish(
+                        new MixId("M-9"), Optional.empty(), Paper.A6, true, DAY, "R. Vale", "card"))
+                .orElseThrow();
+        assertThat(answer.value()).isEmpty();
+        assertThat(codes(answer)).containsExactly("book.not-there");
+        assertThat(prints()).isEmpty();
+    }
+
+    /** Somebody else may take the number meanwhile; after five numbers it is no chance any more. */
+    @Test
+    void aNumberThatIsTakenMeanwhileIsTriedFiveTimes() {
+        int[] tries = {0};
+        LabBook busy = (LabBook) Proxy.newProxyInstance(
+                LabBook.class.getClassLoader(), new Class<?>[] {LabBook.class}, (proxy, method, arguments) -> {
+                    if (method.getName().equals("keep")) {
+                        tries[0]++;
+                        return List.of(Problem.error("record", "book.already-there", "M-1/r1/1"));
+                    }
+                    return method.invoke(book, arguments);
+                });
+        new CardHandout(busy, press, Locale.ENGLISH)
+                .toFile(wish(DAY, false), OutputFile.fresh(folder.resolve("card.pdf")));
+        assertThat(tries[0]).isEqualTo(5);
+    }
+
+    @Test
+    void cardsAreNumberedRevisionByRevision() {
+        Books.keep(book, Samples.issue("M-1", 2, "M-1/1", DAY.plusDays(1)), new CardPrint(MIX, 2, 7, "A6", "printer"));
+        assertThat(save(press, DAY, false).value().orElseThrow().print().number())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void whatASpeakingFailureSaysStandsInTheRecordInTheReadersLanguage() {
+        Press speaking = new Jamming(press, new SpeakingFailure());
+        new CardHandout(book, speaking, Locale.forLanguageTag("es"))
+                .toFile(wish(DAY, false), OutputFile.fresh(folder.resolve("card.pdf")));
+        assertThat(prints().get(0).stamp().why()).isEqualTo("dicho en es");
+        new CardHandout(book, new Jamming(press, new IllegalStateException()), Locale.ENGLISH)
+                .toFile(wish(DAY, false), OutputFile.fresh(folder.resolve("card.pdf")));
+        assertThat(prints()).extracting(print -> print.stamp().why()).contains("IllegalStateException");
+    }
+
+    private static final class SpeakingFailure extends RuntimeException implements Spoken {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        public String say(Locale locale) {
+            return "dicho en " + locale.getLanguage();
+        }
+    }
+
     /** Lays out and writes as the real one does, and fails at the last step. */
-    private record Jamming(Press real) implements Press {
+    private record Jamming(Press real, RuntimeException failure) implements Press {
+        Jamming(Press real) {
+            this(real, new IllegalStateException("the paper jammed"));
+        }
+
         @Override
         public Waiting ready(Printed what, Paper paper, Locale locale, OutputFile file) {
             Waiting waiting = real.ready(what, paper, locale, file);
             return new Waiting() {
                 @Override
                 public void release() {
-                    throw new IllegalStateException("the paper jammed");
+                    throw failure;
                 }
 
                 @Override

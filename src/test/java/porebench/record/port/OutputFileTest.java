@@ -230,4 +230,30 @@ class OutputFileTest {
                                 + " that it shall be replaced (on the command line with --replace).");
         assertThat(refused.say(new Locale("es"))).contains("ya existe y no se reemplazó");
     }
+
+    /** A lab book is known as one while it is open here, whatever stands in its file. */
+    @Test
+    void aLabBookThatIsOpenIsNotWrittenOver() throws IOException {
+        Path book = there("my.porebench", "");
+        Path real = book.toRealPath();
+        OpenBooks.opened(real);
+        try {
+            assertThat(refused(OutputFile.replacing(book))).containsExactly("output.lab-book");
+        } finally {
+            OpenBooks.closed(real);
+        }
+        assertThat(refused(OutputFile.replacing(book))).isEmpty();
+    }
+
+    /** The memory of a process is a file on Linux whose first bytes nobody can read. */
+    @Test
+    void whatCannotBeLookedAtIsNotWrittenOver() {
+        assertThat(refused(OutputFile.replacing(Path.of("/proc/self/mem")))).containsExactly("output.unreadable");
+    }
+
+    @Test
+    void aNameThatIsOnlyTheEndingOfASideFileIsAName() throws IOException {
+        OutputFile.fresh(folder.resolve("-wal")).write(NEW);
+        assertThat(names()).containsExactly("-wal");
+    }
 }

@@ -1,0 +1,86 @@
+package porebench.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import porebench.method.Problem;
+import porebench.method.trial.NextTrial;
+import porebench.method.trial.StopRule;
+
+/** What the stop rule adds to the doubts of a determination, and what a person takes on. */
+class IssueDoubtsTest {
+    private final TimeBook time = new TimeBook();
+
+    private IssueDoubts doubts(double... factors) {
+        time.begin("M-1/1", "M-1");
+        time.trials("M-1/1", "M-1", TimeBook.START, factors);
+        Evidence evidence = Evidence.of(time.book, new MixId("M-1")).orElseThrow();
+        return new IssueDoubts(
+                evidence, evidence.determination(new DeterminationId("M-1/1")).orElseThrow());
+    }
+
+    private static StopRule more(boolean forTheCountOnly, Optional<NextTrial> next) {
+        return new StopRule(
+                StopRule.Verdict.MORE,
+                2,
+                4,
+                forTheCountOnly,
+                OptionalDouble.of(0.2),
+                0.1,
+                Optional.empty(),
+                Optional.empty(),
+                next);
+    }
+
+    private static Optional<NextTrial> next(String card, String low, String high) {
+        return Optional.of(
+                new NextTrial(0.3, 0.6, Samples.number(card), Samples.number(low), Samples.number(high), 0.5));
+    }
+
+    private static List<String> aboutAll(IssueDoubts doubts, StopRule rule) {
+        return doubts.all(Optional.of(rule)).stream()
+                .filter(doubt -> doubt.trial().isEmpty())
+                .map(doubt -> doubt.problem().code())
+                .toList();
+    }
+
+    @Test
+    void thatTrialsAreFewIsSaidOnce() {
+        IssueDoubts few = doubts(0.4, 0.4);
+        assertThat(aboutAll(few, more(true, Optional.empty()))).containsExactly("determination.few-trials");
+        assertThat(aboutAll(few, more(false, Optional.empty())))
+                .containsExactly("determination.few-trials", "issue.stop-more");
+    }
+
+    @Test
+    void whereTrialsAreNotFewTheStopRuleSpeaks() {
+        IssueDoubts enough = doubts(0.4, 0.4, 0.4);
+        assertThat(aboutAll(enough, more(true, Optional.empty()))).containsExactly("issue.stop-more");
+    }
+
+    @Test
+    void oneMoreTrialIsSaidToChangeTheCardOnlyWhereItCould() {
+        IssueDoubts enough = doubts(0.4, 0.4, 0.4);
+        assertThat(aboutAll(enough, more(false, next("0.4", "0.4", "0.4")))).containsExactly("issue.stop-more");
+        assertThat(aboutAll(enough, more(false, next("0.4", "0.4", "0.5"))))
+                .containsExactly("issue.stop-more-could-change");
+        assertThat(aboutAll(enough, more(false, next("0.4", "0.3", "0.4"))))
+                .containsExactly("issue.stop-more-could-change");
+    }
+
+    /** A trial can be doubted twice for the same thing, as for two masses that are missing. */
+    @Test
+    void doubtsOfOneKindAreTakenOnTogetherWithTheWordsOfBoth() {
+        IssueDoubt fine = IssueDoubt.ofAll(Problem.warning("masses", "trial.masses-missing", "fine"));
+        IssueDoubt coarse = IssueDoubt.ofAll(Problem.warning("masses", "trial.masses-missing", "coarse"));
+        TakingOn taking = TakingOn.all(
+                "M. Ash",
+                "looked at",
+                List.of(fine, coarse),
+                problem -> String.valueOf(problem.values().get(0)));
+        assertThat(taking.doubts().values()).containsExactly("fine coarse");
+    }
+}
