@@ -1,0 +1,157 @@
+package porebench.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static porebench.exchange.CsvText.TRIAL;
+import static porebench.exchange.CsvText.TRIAL_HEADING;
+import static porebench.exchange.CsvText.bytes;
+import static porebench.exchange.CsvText.found;
+import static porebench.exchange.CsvText.said;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import porebench.method.Problem;
+import porebench.record.Trial;
+import porebench.record.port.Sheet;
+
+/** What a cell of a sheet may hold, to the last value that is allowed, and how a message quotes it. */
+class CellRulesTest {
+    private static final String SOURCES =
+            "source_id,name,role,place,ledge,relative_density,absorption_pct,remarks";
+
+    private static Sheet<Trial> trials(String row) {
+        return CsvSheets.one("t.csv", bytes(TRIAL_HEADING, row), CsvSheets.TRIALS);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1929, false", "1930, true", "2199, true", "2200, false"})
+    void aTrialIsOfAYearFrom1930To2199(int year, boolean isGood) {
+        Sheet<Trial> sheet = trials(TRIAL.replace("2026-03-04", year + "-03-04"));
+        assertThat(sheet.rows()).hasSize(isGood ? 1 : 0);
+        assertThat(found(sheet))
+                .isEqualTo(isGood ? List.of() : List.of("2:3 tested_at csv.year-impossible"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1929-12-31, false", "1930-01-01, true"})
+    void aDayAloneIsHeldToTheSameYears(String day, boolean isGood) {
+        String heading = "determination_id,mix_id,mix_version,source_versions,opened_on,purpose";
+        Sheet<?> sheet = CsvText.records("d.csv", bytes(heading, "M-1/1,M-1,1,," + day + ","));
+        assertThat(sheet.rows()).hasSize(isGood ? 1 : 0);
+        assertThat(sheet.problems())
+                .extracting(Problem::code)
+                .isEqualTo(isGood ? List.of() : List.of("csv.year-impossible"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0", "-1", "1.5", "one", "9999999999"})
+    void aVersionIsAWholeNumberFromOne(String version) {
+        String heading = "determination_id,mix_id,mix_version,source_versions,opened_on,purpose";
+        Sheet<?> sheet = CsvText.records("d.csv", bytes(heading, "M-1/1,M-1," + version + ",,2026-03-02,"));
+        assertThat(sheet.rows()).isEmpty();
+        assertThat(found(sheet)).containsExactly("2:3 mix_version csv.not-whole");
+    }
+
+    @Test
+    void aNumberBelowABoundThatIsNotZeroIsOutOfRangeAndNotNegative() {
+        assertThat(found(trials(TRIAL.replace(",5.4,", ",-5.4,")))).containsExactly("2:16 gauge_pct csv.negative");
+        assertThat(found(trials(TRIAL.replace(",21.0,", ",-300,"))))
+                .containsExactly("2:13 water_temp_c csv.out-of-range");
+    }
+
+    @Test
+    void aMessageQuotesFortyCharactersAndSaysWhereItBreaksOff() {
+        assertThat(Findings.quoted("x".repeat(40))).isEqualTo("x".repeat(40));
+        assertThat(Findings.quoted("x".repeat(41))).isEqualTo("x".repeat(40) + "…");
+        assertThat(Findings.quoted("\uD83E\uDEA8".repeat(41))).isEqualTo("\uD83E\uDEA8".repeat(40) + "…");
+        assertThat(Findings.quoted(" two\n\tlines ")).isEqualTo("two lines");
+    }
+
+    @Test
+    void doubtsAreNotListedBeyondTheLimitEither() {
+        Findings findings = new Findings("f.csv");
+        assertThat(findings.file()).isEqualTo("f.csv");
+        for (int i = 0; i < Findings.MOST_LISTED + 5; i++) {
+            findings.warning(1, 0, "a", "csv.column-unknown", "b");
+        }
+        assertThat(findings.all()).hasSize(Findings.MOST_LISTED);
+    }
+
+    /** A mark of three bytes before the heading, and a file that is nothing but the mark. */
+    @Test
+    void theMarkOfUtf8IsNoLetter() {
+        byte[] only = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
+        assertThat(found(CsvSheets.one("t.csv", only, CsvSheets.TRIALS))).containsExactly("0:0  csv.empty");
+    }
+
+    /** Old files end their lines with a carriage return alone, and the last one may have none. */
+    @ParameterizedTest
+    @ValueSource(strings = {"\n", "\r", "\r\n"})
+    void linesEndInAnyOfThreeWaysAndTheLastOneMayNot(String end) {
+        for (String last : new String[] {"", end}) {
+            byte[] file = (TRIAL_HEADING + end + TRIAL + end + TRIAL.replace("T-1", "T-2") + last)
+                    .getBytes(StandardCharsets.UTF_8);
+            Sheet<Trial> sheet = CsvSheets.one("t.csv", file, CsvSheets.TRIALS);
+            assertThat(sheet.problems()).isEmpty();
+            assertThat(sheet.rows()).extracting(Sheet.Row::line).containsExactly(2, 3);
+        }
+    }
+
+    /** 00 FF and FF FF are no mark of 16 bits; what begins with FE FF or FF FE is. */
+    @Test
+    void sixteenBitsAreKnownByTheirMarkOrByEveryThirdByteThatIsZero() {
+        assertThat(RawFile.refusal(new byte[] {(byte) 0xFF, (byte) 0xFE})).contains("csv.utf-16");
+        assertThat(RawFile.refusal(new byte[] {(byte) 0xFE, (byte) 0xFF})).contains("csv.utf-16");
+        assertThat(RawFile.refusal(new byte[] {(byte) 0xFF, (byte) 0xFF})).isEmpty();
+        assertThat(RawFile.refusal(new byte[] {'a', 0, 'b'})).isEmpty();
+        assertThat(RawFile.refusal(new byte[] {'a', 0, 'b', 0})).contains("csv.utf-16");
+        assertThat(RawFile.refusal(new byte[] {'a', 'b', 0, 'c', 'd', 0})).contains("csv.utf-16");
+        assertThat(RawFile.refusal(new byte[] {'a', 'b', 'c', 0, 'd', 'e'})).isEmpty();
+        assertThat(RawFile.refusal(new byte[0])).isEmpty();
+    }
+
+    @Test
+    void aFileOfTheLargestSizeIsRead() {
+        byte[] most = new byte[CsvSheets.LARGEST_FILE];
+        Arrays.fill(most, (byte) 'a');
+        assertThat(RawFile.refusal(most)).isEmpty();
+    }
+
+    @Test
+    void whatIsNoTableOfAnyKindIsToldTheNamesOfAllKinds() {
+        assertThat(said(CsvText.records("x.csv", bytes("when,what", "1,2"))).get(0))
+                .contains("sources.csv")
+                .contains("trial-sheet.csv")
+                .contains("mix-design.csv");
+    }
+
+    @Test
+    void aTabIsCalledATab() {
+        Sheet<?> sheet = CsvText.records("x.csv", bytes(TRIAL_HEADING.replace(',', '\t')));
+        assertThat(sheet.problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.values()).containsExactly("tab"));
+        assertThat(CsvText.records("x.csv", bytes(TRIAL_HEADING.replace(',', ';'))).problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.values()).containsExactly(";"));
+    }
+
+    /** A third of the columns a kind needs say which kind is meant: the sheet then names those that are missing. */
+    @Test
+    void aHeadingOfWhichEnoughIsThereIsReadAsItsKind() {
+        Sheet<?> sheet = CsvText.records("s.csv", bytes(SOURCES.replace("role,", ""), "S-1,Sand,Pit,1,2.65,1.2,"));
+        assertThat(found(sheet)).containsExactly("1:0 role csv.column-missing");
+    }
+
+    @Test
+    void aCoarseMassAloneIsReadWithItsUnit() {
+        Sheet<Trial> sheet = trials(TRIAL.replace("4500,6800", ",6800"));
+        assertThat(sheet.problems()).isEmpty();
+        assertThat(sheet.values().get(0).readings().fine()).isEmpty();
+        assertThat(sheet.values().get(0).readings().coarse()).isPresent();
+    }
+}
