@@ -20,8 +20,7 @@ import porebench.record.port.Sheet;
 
 /** What a cell of a sheet may hold, to the last value that is allowed, and how a message quotes it. */
 class CellRulesTest {
-    private static final String SOURCES =
-            "source_id,name,role,place,ledge,relative_density,absorption_pct,remarks";
+    private static final String SOURCES = "source_id,name,role,place,ledge,relative_density,absorption_pct,remarks";
 
     private static Sheet<Trial> trials(String row) {
         return CsvSheets.one("t.csv", bytes(TRIAL_HEADING, row), CsvSheets.TRIALS);
@@ -32,8 +31,7 @@ class CellRulesTest {
     void aTrialIsOfAYearFrom1930To2199(int year, boolean isGood) {
         Sheet<Trial> sheet = trials(TRIAL.replace("2026-03-04", year + "-03-04"));
         assertThat(sheet.rows()).hasSize(isGood ? 1 : 0);
-        assertThat(found(sheet))
-                .isEqualTo(isGood ? List.of() : List.of("2:3 tested_at csv.year-impossible"));
+        assertThat(found(sheet)).isEqualTo(isGood ? List.of() : List.of("2:3 tested_at csv.year-impossible"));
     }
 
     @ParameterizedTest
@@ -135,7 +133,8 @@ class CellRulesTest {
         assertThat(sheet.problems())
                 .singleElement()
                 .satisfies(problem -> assertThat(problem.values()).containsExactly("tab"));
-        assertThat(CsvText.records("x.csv", bytes(TRIAL_HEADING.replace(',', ';'))).problems())
+        assertThat(CsvText.records("x.csv", bytes(TRIAL_HEADING.replace(',', ';')))
+                        .problems())
                 .singleElement()
                 .satisfies(problem -> assertThat(problem.values()).containsExactly(";"));
     }

@@ -131,15 +131,12 @@ class SheetRulesTest {
     void aFactorNamesVersionsAndDoubtsInFull(String column, String cell, String code) {
         FactorIssueFormat format = new FactorIssueFormat(issue -> false);
         List<String> heading = format.columns().all();
-        List<String> row = new ArrayList<>(format.write(
-                        Samples.issue("M-1", 1, "M-1/1", LocalDate.of(2026, 3, 9)))
+        List<String> row = new ArrayList<>(format.write(Samples.issue("M-1", 1, "M-1/1", LocalDate.of(2026, 3, 9)))
                 .get(0));
         int place = heading.indexOf(column);
         row.set(place, column.equals("doubts_taken_on") ? cell.replace(';', '|') : cell);
-        Sheet<FactorIssue> sheet = CsvSheets.one(
-                "factor-issues.csv",
-                bytes(String.join(",", heading), String.join(",", row)),
-                format);
+        Sheet<FactorIssue> sheet =
+                CsvSheets.one("factor-issues.csv", bytes(String.join(",", heading), String.join(",", row)), format);
         assertThat(sheet.rows()).isEmpty();
         assertThat(found(sheet)).containsOnly("2:" + (place + 1) + " " + column + " " + code);
     }
@@ -197,15 +194,17 @@ class SheetRulesTest {
     @Test
     void aTypeAMeterOfAnotherHeadingIsNamedByItsColumns() {
         Sheet<?> sheet = CsvText.records(
-                "m.csv", bytes("meter_id,meter_type,serial,bowl_volume,bowl_volume_unit", "B-1," + MeterType.B + ",,7,L"));
+                "m.csv",
+                bytes("meter_id,meter_type,serial,bowl_volume,bowl_volume_unit", "B-1," + MeterType.B + ",,7,L"));
         assertThat(sheet.rows()).isEmpty();
         assertThat(sheet.problems()).extracting(Problem::code).containsOnly("csv.column-missing");
     }
 
     @Test
     void aCalibrationHasOneRowOfAKindButForItsFillsAndPoints() {
-        String heading = "calibration_id,meter_id,meter_type,calibrated_on,by,reason,row,empty_mass,plate_mass,full_mass,"
-                + "mass_unit,water_temp_c,buoyancy";
+        String heading =
+                "calibration_id,meter_id,meter_type,calibrated_on,by,reason,row,empty_mass,plate_mass,full_mass,"
+                        + "mass_unit,water_temp_c,buoyancy";
         String fill = "C-1,B-1,B,2026-03-02,,routine,fill,3.45,0.72,11.207,kg,20,";
         assertThat(CsvSheets.one(
                                 "c.csv",

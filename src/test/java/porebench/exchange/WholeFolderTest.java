@@ -23,7 +23,6 @@ import porebench.method.Place;
 import porebench.record.ChainEntry;
 import porebench.record.ChainOutline;
 import porebench.record.ChainRow;
-
 import porebench.record.ChainTaker;
 import porebench.record.LabBook;
 import porebench.record.Samples;
@@ -95,12 +94,9 @@ class WholeFolderTest {
         assertThat(outline.tables())
                 .extracting(ChainOutline.Table::name, ChainOutline.Table::columns, ChainOutline.Table::heading)
                 .containsExactly(
-                        tuple(
-                                "entry", List.of("entry_no", "kept_by"), new Place("book-entry.csv", 1, 0)),
-                        tuple(
-                                "stone", List.of("name", "entry_no"), new Place("book-stone.csv", 1, 0)),
-                        tuple(
-                                "part", List.of("entry_no", "text"), new Place("book-part.csv", 1, 0)));
+                        tuple("entry", List.of("entry_no", "kept_by"), new Place("book-entry.csv", 1, 0)),
+                        tuple("stone", List.of("name", "entry_no"), new Place("book-stone.csv", 1, 0)),
+                        tuple("part", List.of("entry_no", "text"), new Place("book-part.csv", 1, 0)));
     }
 
     /** Nothing is left out, an empty text is one, and a sign at the beginning has its mark taken off. */
@@ -210,7 +206,9 @@ class WholeFolderTest {
             written = new CsvSheets().exportWhole(book, OutputFolder.fresh(Files.createDirectory(place)));
         }
         try (Stream<Path> files = Files.list(place)) {
-            assertThat(files.toList()).containsExactlyInAnyOrderElementsOf(written).isNotEmpty();
+            assertThat(files.toList())
+                    .containsExactlyInAnyOrderElementsOf(written)
+                    .isNotEmpty();
         }
         ChainSource source = new CsvSheets().readWhole(place);
         assertThat(source.outline().hash()).isEqualTo(outline[0].hash());

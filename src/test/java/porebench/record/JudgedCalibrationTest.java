@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.method.meter.MeterCheck;
@@ -57,6 +58,21 @@ class JudgedCalibrationTest {
         assertThat(judged.passesMeter()).isTrue();
         assertThat(judged.passes()).isTrue();
         assertThat(judged.checks()).isNotEmpty().allMatch(MeterCheck::passes);
+        // What was held against a limit is that of the bowl, then that of the dial.
+        List<MeterCheck> bowl = judged(Optional.of(GOOD_BOWL), Optional.empty()).checks();
+        List<MeterCheck> dial = judged(Optional.empty(), Optional.of("5.00")).checks();
+        assertThat(bowl).isNotEmpty();
+        assertThat(dial).isNotEmpty();
+        assertThat(judged.checks()).hasSize(bowl.size() + dial.size()).startsWith(bowl.get(0));
+        JudgedCalibration column = JudgedCalibration.of(
+                new Version<>(
+                        SampleCalibrations.columnCalibration("K", "A-1", DAY),
+                        1,
+                        new Stamp("R. Vale", Instant.EPOCH, "entered")),
+                Volume.of(7.05, VolumeUnit.LITRE),
+                0.1,
+                Profiles.standard());
+        assertThat(column.checks()).hasSize(1);
     }
 
     @Test
