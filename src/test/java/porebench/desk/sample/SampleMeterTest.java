@@ -1,0 +1,71 @@
+package porebench.desk.sample;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import porebench.desk.MixDesk;
+import porebench.method.MeterType;
+import porebench.quantity.MassUnit;
+import porebench.quantity.VolumeUnit;
+import porebench.record.Draft;
+import porebench.record.Meter;
+import porebench.record.MeterId;
+import porebench.record.Samples;
+
+/** Which meter the page of the sample proposes, and which it offers. */
+class SampleMeterTest {
+    private final MixDesk mixDesk = new MixDesk(Locale.ENGLISH);
+
+    private static Meter meter(String id, boolean inService) {
+        Meter plain = Samples.meter(id, MeterType.B);
+        return new Meter(
+                plain.id(),
+                plain.type(),
+                plain.serial(),
+                plain.bowl(),
+                plain.divisionPercent(),
+                plain.scaleTopPercent(),
+                inService,
+                plain.remarks());
+    }
+
+    private SampleModel opened() {
+        SampleModel model = new SampleModel(mixDesk.desk);
+        mixDesk.select("M-1");
+        model.followDesk();
+        return model;
+    }
+
+    @Test
+    void theOnlyMeterInServiceIsProposedAndOneOutOfServiceIsNotOffered() {
+        mixDesk.keepElsewhere(Draft.of(meter("B-9", false)));
+        SampleModel model = opened();
+        assertThat(model.draft().meter()).contains(new MeterId("B-1"));
+        assertThat(model.meters()).extracting(Meter::id).containsExactly(new MeterId("B-1"));
+        model.chooseMeter(Optional.of(new MeterId("B-9")));
+        assertThat(model.meters()).extracting(Meter::id).containsExactly(new MeterId("B-1"), new MeterId("B-9"));
+    }
+
+    @Test
+    void ofSeveralMetersThatOfTheNewestTrialIsProposed() {
+        mixDesk.keepElsewhere(Draft.of(meter("B-2", true)));
+        assertThat(opened().draft().meter()).isEmpty();
+        mixDesk.keepElsewhere(
+                Draft.of(Samples.determination("M-1/1", "M-1")),
+                Draft.of(Samples.trial("T-1", "M-1", "M-1/1", "5.4")));
+        mixDesk.desk.refresh();
+        assertThat(opened().draft().meter()).contains(new MeterId("B-1"));
+    }
+
+    @Test
+    void whatIsChosenStandsInTheDraft() {
+        SampleModel model = opened();
+        assertThat(model.mix()).map(mix -> mix.value().recordId()).contains("M-1");
+        model.chooseMassUnit(MassUnit.POUND);
+        assertThat(model.draft().massUnit()).isEqualTo(MassUnit.POUND);
+        model.chooseBowlUnit(VolumeUnit.CUBIC_FOOT);
+        assertThat(model.draft().bowlUnit()).isEqualTo(VolumeUnit.CUBIC_FOOT);
+    }
+}
