@@ -53,8 +53,7 @@ class SampleMeterTest {
         mixDesk.keepElsewhere(Draft.of(meter("B-2", true)));
         assertThat(opened().draft().meter()).isEmpty();
         mixDesk.keepElsewhere(
-                Draft.of(Samples.determination("M-1/1", "M-1")),
-                Draft.of(Samples.trial("T-1", "M-1", "M-1/1", "5.4")));
+                Draft.of(Samples.determination("M-1/1", "M-1")), Draft.of(Samples.trial("T-1", "M-1", "M-1/1", "5.4")));
         mixDesk.desk.refresh();
         assertThat(opened().draft().meter()).contains(new MeterId("B-1"));
     }
