@@ -15,10 +15,10 @@ import porebench.statistics.VariancePrior;
  *
  * <p>The mix's own variance, pooled over these trials and its other determinations, is drawn towards what the other mixes have
  * in common ({@link VariancePrior}), as soon as there are {@link #FEWEST_MIXES} of them. The laboratory's part counts for no
- * more than {@link #MOST_TRUST} degrees of freedom, however alike the others are, and for no less than one; where the own variance is the wider one
- * it is taken as it is: this mix may be the one that scatters more than all others. Neither counts for less than the standard
- * deviation that the division of the scale makes by itself, q / sqrt(12), or the root of 2 times that on Type A, which reads
- * twice: a smaller one cannot be seen.
+ * more than {@link #MOST_TRUST} degrees of freedom, however alike the others are, and for no less than one. Where the own
+ * variance is the wider one it is taken as it is: this mix may be the one that scatters more than all others. Neither counts
+ * for less than the standard deviation that the division of the scale makes by itself, q / sqrt(12), or the root of 2 times
+ * that on Type A, which reads twice: a smaller one cannot be seen.
  *
  * <p>Source: for the drawing {@link VariancePrior}; JCGM 100:2008, F.2.2.1 (the division), recalled. Differences from the
  * source: the two bounds on the trust are this program's own; docs/variability.md shows by simulation what they are worth.
@@ -48,6 +48,8 @@ public record Scatter(
     public static final double MOST_TRUST = 8;
 
     static final double CONFIDENCE = 0.95;
+
+    private static final double BINARY_SLACK = 1e-9;
 
     /** Where the scatter comes from. */
     public enum Basis {
@@ -105,7 +107,8 @@ public record Scatter(
         double drawn = prior.map(known -> Math.sqrt(
                         (trust * known.variance() + ownDegrees * ownDeviation * ownDeviation) / (trust + ownDegrees)))
                 .orElse(ownDeviation);
-        Basis basis = prior.isEmpty() ? Basis.OWN : ownDeviation > drawn ? Basis.OWN_WIDER : Basis.LABORATORY;
+        boolean wider = ownDeviation > drawn * (1 + BINARY_SLACK);
+        Basis basis = prior.isEmpty() ? Basis.OWN : wider ? Basis.OWN_WIDER : Basis.LABORATORY;
         double deviation = Math.max(drawn, ownDegrees == 0 ? 0 : ownDeviation);
         return Optional.of(new Scatter(
                 basis,
@@ -113,7 +116,7 @@ public record Scatter(
                 trust + ownDegrees - (trials.count() - 1),
                 trials.count(),
                 sharedRounding(type, divisionPercent),
-                deviation <= dial));
+                deviation <= dial * (1 + BINARY_SLACK)));
     }
 
     private static Optional<PooledDeviation> own(Summary trials, ScatterElsewhere elsewhere) {

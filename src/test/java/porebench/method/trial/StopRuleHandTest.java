@@ -162,6 +162,15 @@ class StopRuleHandTest {
                 .isEqualTo(3);
     }
 
+    /** Where all readings of the lab book stand still, the dial decides: nothing is drawn, and no mix is the wider one. */
+    @Test
+    void knowsThatTheDialDecidesForAllMixes() {
+        Scatter scatter = of(OURS, laboratory(0), 0.4, 0.4, 0.4).scatter().orElseThrow();
+        assertThat(scatter.isOfTheDial()).isTrue();
+        assertThat(scatter.basis()).isEqualTo(Scatter.Basis.LABORATORY);
+        assertThat(scatter.standardDeviationPercent()).isCloseTo(0.028868, offset(1e-6));
+    }
+
     /** Other mixes that differ a thousandfold say next to nothing: they count for one degree of freedom, not for none. */
     @Test
     void hardlyTrustsMixesThatScatterEachInItsOwnWay() {
