@@ -76,15 +76,18 @@ class DeterminationSummaryHandTest {
      * Type B: 0.1 / sqrt(12) = 0.0288675, U = 0.0565793       Type A: sqrt(2) x that = 0.0408248, U = 0.0800151
      * division 0.2 on Type B: twice 0.0565793 = 0.1131586
      * </pre>
+     *
+     * <p>The interval is what rounding leaves open to all five alike: 0.95 q / 2, on Type A q (1 - sqrt(0.05)); t times the
+     * division's share over sqrt(5) would be 0.0358, 0.0507 and 0.0717.
      */
     @ParameterizedTest
-    @CsvSource({"B, 0.1, 0.0565793", "A, 0.1, 0.0800151", "B, 0.2, 0.1131586"})
-    void reckonsWithTheReadingOfTheScale(MeterType type, double division, double expanded) {
+    @CsvSource({"B, 0.1, 0.0565793, 0.0475", "A, 0.1, 0.0800151, 0.0776393", "B, 0.2, 0.1131586, 0.095"})
+    void reckonsWithTheReadingOfTheScale(MeterType type, double division, double expanded, double half) {
         DeterminationSummary summary = DeterminationSummary.of(
                         new double[] {0.4, 0.4, 0.4, 0.4, 0.4}, type, division, OURS)
                 .orElseThrow();
         assertThat(summary.expandedUncertaintyPercent().orElseThrow()).isCloseTo(expanded, offset(5e-7));
-        assertThat(summary.interval().orElseThrow().isCollapsed()).isTrue();
+        assertThat(summary.interval().orElseThrow().halfWidth()).isCloseTo(half, offset(5e-7));
     }
 
     @Test
