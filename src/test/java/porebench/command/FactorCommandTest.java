@@ -281,11 +281,11 @@ class FactorCommandTest {
                         "T-1    2026-06-01 10:00      0.300  yes",
                         "T-4    2026-06-04 10:00      1.900  no, void",
                         "T-4 void: The meter leaked: the trial is void. Find the leak and make the trial again.",
-                        "Trials that count           3      of 4",
-                        "Mean                        0.400  % air",
-                        "Mean, 95 % interval from    0.152  % air",
-                        "Mean, 95 % interval to      0.648  % air",
-                        "Factor G as reported        0.4    % air",
+                        "Trials that count                3      of 4",
+                        "Mean                             0.400  % air",
+                        "Mean, 95 % interval from         0.152  % air",
+                        "Mean, 95 % interval to           0.648  % air",
+                        "Factor G as reported             0.4    % air",
                         "15 more trials are expected, 18 in all: the 95 % interval of the mean reaches 0.248 % to either"
                                 + " side, and 0.050 % is wanted.");
     }

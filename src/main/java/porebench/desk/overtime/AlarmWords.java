@@ -24,7 +24,7 @@ final class AlarmWords {
                 ? powerOfTen(found.rarerThan())
                 : rounded(found.pointsPerAlarm().getAsDouble());
         return texts.get(
-                        (isRare ? "alarms.rare." : "alarms.said.") + unit,
+                        isRare ? "alarms.rare." + unit : "alarms.said." + unit,
                         every,
                         of.process().sizes().size(),
                         Math.round(100 * found.shareWithAlarm()))
