@@ -12,6 +12,7 @@ import porebench.method.Problem;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetResult;
 import porebench.method.budget.FieldBudget;
+import porebench.method.budget.FieldInputs;
 import porebench.method.budget.Omission;
 import porebench.record.DeterminationId;
 import porebench.record.Evidence;
@@ -29,6 +30,7 @@ final class BudgetModel {
     private final Texts texts;
     private Optional<DeterminationId> chosen = Optional.empty();
     private final QuotedUncertainty quoted = new QuotedUncertainty();
+    private Optional<FieldKnown> fieldKnown = Optional.empty();
     private String reading = "";
     private Optional<MeterId> meter = Optional.empty();
 
@@ -143,9 +145,18 @@ final class BudgetModel {
                                 desk.tools().today(),
                                 summary.reportedPercent().doubleValue(),
                                 step()))
-                .map(FieldBudget::of)
-                .map(QuotedUncertainty::of))));
+                .map(this::fieldResult))));
     }
+
+    /** Returns the budget of a reading; nothing is drawn again until its inputs change. */
+    private BudgetResult fieldResult(FieldInputs inputs) {
+        if (fieldKnown.isEmpty() || !fieldKnown.get().inputs().equals(inputs)) {
+            fieldKnown = Optional.of(new FieldKnown(inputs, QuotedUncertainty.of(FieldBudget.of(inputs))));
+        }
+        return fieldKnown.get().result();
+    }
+
+    private record FieldKnown(FieldInputs inputs, BudgetResult result) {}
 
     private OptionalDouble step() {
         return desk.evidence()

@@ -206,6 +206,21 @@ class BudgetModelTest {
         assertThat(model.meter()).isEmpty();
     }
 
+    /** A letter typed asks for a sentence, its parts and what is left out: one drawing, and a new one for another reading. */
+    @Test
+    void drawsOnceForAReading() {
+        bench.keep(SampleCalibrations.dialCalibration("C-1", "B-1", DAY, "0.0", "5.1", "10.1"));
+        BudgetModel model = model("6.4", "6.5");
+        model.typeReading("6.2");
+        model.chooseMeter(Optional.of(new MeterId("B-1")));
+        BudgetResult first = model.field().orElseThrow();
+        assertThat(model.field().orElseThrow()).isSameAs(first);
+        model.typeReading("6.3");
+        assertThat(model.field().orElseThrow().drawn()).isNotEqualTo(first.drawn());
+        model.typeReading("6.2");
+        assertThat(model.field().orElseThrow().drawn()).isEqualTo(first.drawn());
+    }
+
     @Test
     void saysWhatIsWrongWithTheReading() {
         BudgetModel model = model("6.4", "6.5");
