@@ -231,6 +231,16 @@ class OutputFileTest {
         assertThat(refused.say(new Locale("es"))).contains("ya existe y no se reemplazó");
     }
 
+    /** What is written to the log, for whoever looks after the program. */
+    @Test
+    void aRefusalThatNobodyCatchesNamesEveryReasonWithItsFile() throws IOException {
+        List<Problem> both = Stream.of(there("x.pdf", ""), folder)
+                .flatMap(path -> OutputFile.fresh(path).problems().stream())
+                .toList();
+        assertThat(new OutputRefused(both))
+                .hasMessage("output.there [" + folder.resolve("x.pdf") + "]; output.is-folder [" + folder + "]");
+    }
+
     /** A lab book is known as one while it is open here, whatever stands in its file. */
     @Test
     void aLabBookThatIsOpenIsNotWrittenOver() throws IOException {
