@@ -1,0 +1,158 @@
+package porebench.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import porebench.method.Figure;
+import porebench.method.FigureName;
+import porebench.method.Mark;
+import porebench.method.MeterType;
+import porebench.method.Profile;
+import porebench.method.budget.Dial;
+import porebench.method.budget.Origin;
+import porebench.method.meter.CheckAmount;
+import porebench.method.meter.CheckPoint;
+import porebench.method.meter.DialCheck;
+import porebench.method.profile.Profiles;
+import porebench.method.trial.Withdrawal;
+import porebench.quantity.MassUnit;
+import porebench.quantity.Typed;
+
+/**
+ * How far the known air of a dial check may be wrong. The bowl holds 7.050 L, the limits are those of the standard profile: a
+ * cylinder 2.5 mL, a balance 1 g, a vessel marked in % of the bowl 0.05 %.
+ */
+class DialMeasureTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
+    private static final Stamp STAMP = new Stamp("R. Vale", Instant.EPOCH, "for a test");
+
+    private static CheckPoint millilitres(String amount, String gauge) {
+        return SampleCalibrations.point(amount, CheckAmount.Unit.MILLILITRE, gauge);
+    }
+
+    /** What the laboratory states of its own measures. */
+    private static Profile stating(FigureName name, String value) {
+        return Profiles.standard().copyAs("own", "Own").with(name, new Figure(value, "Looked up", Mark.LABORATORY));
+    }
+
+    private static MeterStory story(Profile profile, CheckPoint... points) {
+        MeterCalibration any = SampleCalibrations.dialCalibration("C-1", "B-1", DAY, "0", "5", "10");
+        MeterCalibration checked = new MeterCalibration(
+                any.id(),
+                any.meterId(),
+                any.meterType(),
+                DAY,
+                "R. Vale",
+                any.reason(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(new DialCheck(
+                        Optional.of(Typed.of("352.0", MassUnit.GRAM)),
+                        Samples.some("20.0"),
+                        List.of(points),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty())),
+                Optional.empty(),
+                "");
+        return MeterStory.of(
+                new Version<>(Samples.meter("B-1", MeterType.B), 1, STAMP),
+                List.of(new Version<>(checked, 1, STAMP)),
+                profile);
+    }
+
+    private static Optional<Dial.Measure> measure(
+            Profile profile, double reading, Set<Withdrawal.Unit> ofTrials, CheckPoint... points) {
+        return new DialMeasure(new MeasureLimits(profile)).of(story(profile, points), DAY, reading, ofTrials);
+    }
+
+    private static Dial.Measure byCylinder(Profile profile, Set<Withdrawal.Unit> ofTrials) {
+        return measure(profile, 5, ofTrials, millilitres("353", "5.0"), millilitres("705", "10.0"))
+                .orElseThrow();
+    }
+
+    /** 2.5 mL are 0.25 % of a litre, and so 0.25 / 7.05 = 0.035461 % of the bowl. */
+    @Test
+    void aCylinderIsWrongByItsMillilitresInTheBowl() {
+        assertThat(byCylinder(Profiles.standard(), Set.of()).limitPercent()).isEqualTo(0.035461, within(1e-6));
+    }
+
+    /** Nothing was poured at zero: that its amount is written in % of the bowl makes no vessel of the cylinder. */
+    @Test
+    void aPointWithoutWaterSaysNothingAboutTheMeasure() {
+        Dial.Measure measure = measure(
+                        Profiles.standard(),
+                        5,
+                        Set.of(),
+                        SampleCalibrations.point("0", CheckAmount.Unit.PERCENT, "0.0"),
+                        millilitres("353", "5.0"),
+                        millilitres("705", "10.0"))
+                .orElseThrow();
+        assertThat(measure.limitPercent()).isEqualTo(0.035461, within(1e-6));
+    }
+
+    /** One vessel of 352.0 g weighed to 1 g is wrong by one part in 352: at a reading of 5 % by 5 / 352 = 0.0142045 %. */
+    @Test
+    void aVesselThatWasWeighedIsWrongByTheShareThatItsWeighingIs() {
+        CheckPoint one = SampleCalibrations.point("1", CheckAmount.Unit.VESSELS, "5.0");
+        CheckPoint two = SampleCalibrations.point("2", CheckAmount.Unit.VESSELS, "10.0");
+        Dial.Measure measure =
+                measure(Profiles.standard(), 5, Set.of(), one, two).orElseThrow();
+        assertThat(measure.limitPercent()).isEqualTo(0.0142045, within(1e-7));
+        assertThat(measure(Profiles.standard(), 0, Set.of(), one, two)).isEmpty();
+    }
+
+    @Test
+    void aMeasureOfWhichTheLaboratoryStatedTheLimitIsItsOwn() {
+        Profile stated = stating(FigureName.CYLINDER_LIMIT, "1.0");
+        assertThat(byCylinder(stated, Set.of()).limitPercent()).isEqualTo(0.0141844, within(1e-7));
+        assertThat(byCylinder(stated, Set.of()).origin()).isEqualTo(Origin.LABORATORY);
+        assertThat(byCylinder(Profiles.standard(), Set.of()).origin()).isEqualTo(Origin.ASSUMED);
+    }
+
+    @Test
+    void trialsShareTheMeasureWhereTheLaboratorySaysSoAndAllWaterWasMeasuredInOneWay() {
+        Profile one = stating(FigureName.ONE_MEASURE, "yes");
+        Set<Withdrawal.Unit> cylinder = Set.of(Withdrawal.Unit.MILLILITRE);
+        assertThat(byCylinder(one, cylinder).isOfTheTrials()).isTrue();
+        assertThat(byCylinder(Profiles.standard(), cylinder).isOfTheTrials()).isFalse();
+        assertThat(byCylinder(one, Set.of(Withdrawal.Unit.GRAM)).isOfTheTrials())
+                .isFalse();
+        assertThat(byCylinder(one, Set.of(Withdrawal.Unit.MILLILITRE, Withdrawal.Unit.GRAM))
+                        .isOfTheTrials())
+                .isFalse();
+        assertThat(byCylinder(one, Set.of()).isOfTheTrials()).isFalse();
+    }
+
+    /** Cylinder and balance at the check, both at the trials: nobody knows which water was measured by which. */
+    @Test
+    void twoMeasuresAreNeverShared() {
+        Profile one = stating(FigureName.ONE_MEASURE, "yes");
+        CheckPoint weighed = SampleCalibrations.point("704", CheckAmount.Unit.GRAM, "10.0");
+        assertThat(measure(
+                                one,
+                                5,
+                                Set.of(Withdrawal.Unit.MILLILITRE, Withdrawal.Unit.GRAM),
+                                millilitres("353", "5.0"),
+                                weighed)
+                        .orElseThrow()
+                        .isOfTheTrials())
+                .isFalse();
+        assertThat(measure(
+                                one,
+                                5,
+                                Set.of(Withdrawal.Unit.GRAM),
+                                SampleCalibrations.point("1", CheckAmount.Unit.VESSELS, "5.0"),
+                                weighed)
+                        .orElseThrow()
+                        .isOfTheTrials())
+                .isFalse();
+    }
+}
