@@ -82,6 +82,6 @@ public final class PracticeBench {
                 Bench.of(type, trueFactorPercent)
                         .with(new Bench.Gauge(type, bowl, divisionPercent, scatter, 1, dial))
                         .with(new Bench.Filling(air, sample.fine(), sample.coarse(), soak)),
-                problems.stream().filter(problem -> !problem.isError()).toList());
+                problems);
     }
 }
