@@ -282,4 +282,24 @@ class BudgetInputsTest {
                         .divisionPercent())
                 .isEqualTo(JudgedDetermination.USUAL_DIVISION_PERCENT);
     }
+
+    /** B-2 reads like B-1, but another vessel may have been filled for it: nothing of its error is that of the trials. */
+    @Test
+    void anotherMeterSharesNothingWithTheDialOfTheTrials() {
+        Books.keep(
+                bench.book,
+                Samples.meter("B-2", MeterType.B),
+                SampleCalibrations.dialCalibration("C-2", "B-1", DAY, "0.00", "5.05", "10.10"),
+                SampleCalibrations.dialCalibration("C-3", "B-2", DAY, "0.00", "5.05", "10.10"));
+        Evidence evidence = bench.evidence();
+        FieldBudgetInputs records = new FieldBudgetInputs(
+                evidence.determination(Bench.FIRST).orElseThrow(),
+                evidence.stories(),
+                evidence.profile(),
+                FactorBudget.of(inputs()));
+        FieldInputs field = records.of(6.06, Optional.of(new MeterId("B-2")), DAY, 0.4, OptionalDouble.empty());
+        assertThat(field.dial()).isPresent();
+        assertThat(field.isMeasureShared()).isFalse();
+        assertThat(field.dialCoefficient()).isZero();
+    }
 }

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.offset;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.MeterType;
+import porebench.method.trial.Readings;
 import porebench.method.trial.Scatter;
 import porebench.method.trial.ScatterElsewhere;
 import porebench.method.trial.Variability;
@@ -105,6 +107,54 @@ class LaboratoryScatterTest {
         mix("2", "5.2", "5.4");
         JudgedDetermination judged = bench.evidence().determination(Bench.FIRST).orElseThrow();
         assertThat(scatter().without(judged, MeterType.A)).isEqualTo(ScatterElsewhere.NONE);
+    }
+
+    /** The sample of a determination read on both types of meter scatters by the type too. */
+    @Test
+    void aDeterminationOnTwoTypesOfMeterDoesNotCount() {
+        Trial plain = Samples.trial("A-9", "M-1", "M-1/1", "5.4");
+        Readings typeA = new Readings(
+                MeterType.A,
+                plain.readings().bowl(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Samples.some("0.70"),
+                Samples.some("0.30"),
+                false);
+        assertThat(scatter().sets()).hasSize(1);
+        Books.keep(
+                bench.book,
+                new Trial(
+                        plain.id(),
+                        plain.mixId(),
+                        plain.determinationId(),
+                        plain.testedAt(),
+                        plain.operator(),
+                        plain.meterId(),
+                        typeA,
+                        "",
+                        Optional.empty(),
+                        Optional.empty()));
+        assertThat(scatter().sets()).isEmpty();
+    }
+
+    /** As in the first test: 5.4 5.4 5.5 has sqrt(0.02 / 3 / 2), 5.2 5.4 has sqrt(0.02). */
+    @Test
+    void eachOtherDeterminationOfTheTypeScattersByItself() {
+        mix("2", "5.2", "5.4");
+        assertThat(scatter().apart(new DeterminationId("M-3/1"), MeterType.B))
+                .extracting(PooledDeviation::standardDeviation)
+                .satisfiesExactly(
+                        first -> assertThat(first).isCloseTo(Math.sqrt(0.02 / 3 / 2), offset(1e-9)),
+                        second -> assertThat(second).isCloseTo(Math.sqrt(0.02), offset(1e-9)));
+        assertThat(scatter().apart(Bench.FIRST, MeterType.B))
+                .singleElement()
+                .satisfies(other -> assertThat(other.standardDeviation()).isCloseTo(Math.sqrt(0.02), offset(1e-9)));
+        assertThat(scatter().apart(Bench.FIRST, MeterType.A)).isEmpty();
     }
 
     /** A mix's own scatter is drawn towards that of three other mixes; two are too few. */

@@ -73,6 +73,14 @@ class OccasionScatterHandTest {
         assertThat(scatter.of(both, MeterType.A)).isEmpty();
     }
 
+    /** Five determinations on two days each have five degrees of freedom between their days: the fewest that are enough. */
+    @Test
+    void fiveDegreesOfFreedomAreEnough() {
+        List<JudgedDetermination> five = determinations(5, 2);
+        assertThat(new OccasionScatter(five).of(five.get(0).trials(), MeterType.B))
+                .isPresent();
+    }
+
     /** Four degrees of freedom are too few; one day each has none. */
     @Test
     void saysNothingWhereTheBookCannotTell() {

@@ -130,6 +130,14 @@ class RegisterRowTest {
     }
 
     @Test
+    void ofTwoSourcesOnlyTheUnknownOneIsNamed() {
+        Books.keep(bench.book, Samples.mix("M-2", "S-1", "S-9"));
+        assertThat(RegisterRow.ofAll(bench.book, Bench.START).get(1).missing())
+                .contains(Problem.warning("sources", "register.source-unknown", "S-9"))
+                .doesNotContain(Problem.warning("sources", "register.source-unknown", "S-1"));
+    }
+
+    @Test
     void saysWhenTheEvidenceIsNotInTheBook() {
         Books.keep(bench.book, Samples.issue("M-1", 1, "elsewhere", Bench.START));
         assertThat(Books.codes(row(Bench.START).missing()))
