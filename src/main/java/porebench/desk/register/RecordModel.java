@@ -122,25 +122,24 @@ abstract class RecordModel<T extends Kept, D> {
         }
     }
 
-    /** Follows the lab book: with a draft it stays as it is, without one it shows the newest version. */
+    /**
+     * Follows the lab book: with a draft it stays as it is, without one it shows the newest version, or the first record where
+     * the one on view is not in the lab book.
+     */
     final void follow() {
         if (history.isChanged()) {
             return;
         }
-        if (base.isEmpty()) {
-            if (begun) {
-                return;
-            }
-            rows().stream().findFirst().ifPresent(first -> show(first.value().recordId()));
-            return;
-        }
         Optional<Version<T>> newest =
-                desk.book().latest(kind, base.get().value().recordId());
-        if (newest.isEmpty()) {
+                base.flatMap(known -> desk.book().latest(kind, known.value().recordId()));
+        if (base.isPresent() && newest.isEmpty()) {
             base = Optional.empty();
             history.restart(blank());
-        } else if (!newest.equals(base)) {
-            show(newest.get().value().recordId());
+        }
+        if (!newest.equals(base)) {
+            show(newest.orElseThrow().value().recordId());
+        } else if (base.isEmpty() && !begun) {
+            rows().stream().findFirst().ifPresent(first -> show(first.value().recordId()));
         }
     }
 
