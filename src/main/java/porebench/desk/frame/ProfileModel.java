@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import porebench.desk.ProfileOffer;
 import porebench.desk.form.History;
 import porebench.desk.form.Texts;
 import porebench.method.Figure;
@@ -50,14 +51,7 @@ final class ProfileModel {
 
     /** Returns all profiles, those of named standards first. */
     List<Profile> profiles() {
-        List<Profile> all = new ArrayList<>(Profiles.named());
-        book.latest(LaboratoryProfile.class).stream()
-                .map(version -> version.value().profile())
-                .forEach(own -> {
-                    all.removeIf(named -> named.id().equals(own.id()));
-                    all.add(own);
-                });
-        return all;
+        return ProfileOffer.in(book);
     }
 
     /** Shows a profile; a draft before is dropped. */

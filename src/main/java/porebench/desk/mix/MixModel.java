@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import porebench.desk.DeskModel;
+import porebench.desk.ProfileOffer;
 import porebench.desk.form.History;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
@@ -13,7 +14,6 @@ import porebench.method.Profile;
 import porebench.method.Role;
 import porebench.method.profile.Profiles;
 import porebench.record.Draft;
-import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
 import porebench.record.Source;
 import porebench.record.Version;
@@ -167,13 +167,9 @@ final class MixModel {
     /** Shows the selected mix if another one was selected or it was corrected, unless there is an unsaved draft. */
     void followDesk() {
         sources.read(desk.book());
-        profiles = new ArrayList<>(Profiles.named());
-        desk.book().latest(LaboratoryProfile.class).stream()
-                .map(version -> version.value().profile())
-                .forEach(profiles::add);
+        profiles = ProfileOffer.in(desk.book());
         Optional<Version<MixDesign>> selected = desk.evidence().map(evidence -> evidence.mix());
-        boolean isNew = begun && selected.isEmpty();
-        if (!history.isChanged() && !isNew && !selected.equals(base)) {
+        if (!history.isChanged() && !selected.equals(base)) {
             begun = false;
             load();
         } else {

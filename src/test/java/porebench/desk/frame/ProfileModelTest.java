@@ -120,4 +120,16 @@ class ProfileModelTest {
         assertThat(model.isChanged()).isFalse();
         assertThat(model.draft().id()).isEqualTo(Profiles.named().get(1).id());
     }
+
+    /** The window refuses such a name, a lab book that is filled from files does not. */
+    @Test
+    void anOwnProfileUnderTheNameOfAStandardStandsInItsPlace() {
+        Profile other = Profiles.find("aashto-t152").orElseThrow();
+        Books.keep(book, new LaboratoryProfile(other.copyAs("astm-c231", "Ours")));
+        assertThat(model("astm-c231").profiles())
+                .extracting(Profile::id)
+                .containsExactly("aashto-t152", "en-12350-7", "jis-a1128", "astm-c231");
+        assertThat(model("astm-c231").shown().title()).isEqualTo("Ours");
+        assertThat(model("astm-c231").isOwn()).isTrue();
+    }
 }

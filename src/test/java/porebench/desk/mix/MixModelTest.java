@@ -12,9 +12,12 @@ import porebench.desk.MixDesk;
 import porebench.desk.form.UnitSystem;
 import porebench.method.MoistureState;
 import porebench.method.Problem;
+import porebench.method.Profile;
 import porebench.method.Role;
+import porebench.method.profile.Profiles;
 import porebench.quantity.MassUnit;
 import porebench.record.Draft;
+import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
 import porebench.record.Samples;
 import porebench.record.Version;
@@ -289,6 +292,65 @@ class MixModelTest {
         assertThat(page.shownProblems().stream().map(spanish.desk.tools().problemText()::say))
                 .containsExactly(
                         "Aire previsto: \"5.5\" no es un número. Escribir cifras con un solo signo decimal y nada más.");
+    }
+
+    @Test
+    void aSourceThatIsNotInTheRegisterIsPointedOutWhereThereIsAggregate() {
+        model.begin();
+        model.steps().type(0, MixColumn.SOURCE, "works");
+        model.steps().type(2, MixColumn.SOURCE, "S-1");
+        model.steps().type(3, MixColumn.SOURCE, "S-22");
+        assertThat(model.reading().problems())
+                .filteredOn(problem -> problem.code().equals("register.source-unknown"))
+                .extracting(Problem::field)
+                .containsExactly("constituents.3.source");
+        model.steps().type(3, MixColumn.SOURCE, "");
+        assertThat(model.reading().problems()).extracting(Problem::code).doesNotContain("register.source-unknown");
+    }
+
+    @Test
+    void aNewMixBeginsEmptyAlsoAfterOneThatWasOpen() {
+        opened();
+        mixDesk.desk.selectNone();
+        model.begin();
+        assertThat(model.base()).isEmpty();
+        assertThat(model.versions()).isEmpty();
+        assertThat(model.draft().text(MixField.ID)).isEmpty();
+        assertThat(model.draft().rows()).hasSize(4);
+        model.followDesk();
+        assertThat(model.isEmpty()).isFalse();
+        assertThat(model.base()).isEmpty();
+    }
+
+    @Test
+    void aNewMixOfWhichNothingIsTypedGivesWayToOneThatIsSelected() {
+        model.begin();
+        opened();
+        assertThat(model.base().orElseThrow().value().recordId()).isEqualTo("M-1");
+        mixDesk.desk.selectNone();
+        model.followDesk();
+        assertThat(model.isEmpty()).isTrue();
+    }
+
+    @Test
+    void theLaboratorysOwnProfilesAreOfferedAfterThoseOfTheStandards() {
+        Profile own = Profiles.standard().copyAs("own", "Own figures");
+        mixDesk.keepElsewhere(Draft.of(new LaboratoryProfile(own)));
+        model.followDesk();
+        assertThat(model.profiles())
+                .extracting(Profile::id)
+                .containsExactly("astm-c231", "aashto-t152", "en-12350-7", "jis-a1128", "own");
+    }
+
+    /** A file may bring in an own copy under the name of another standard; it is then the one that holds. */
+    @Test
+    void aProfileIsOfferedOnceByItsName() {
+        Profile own = Profiles.find("aashto-t152").orElseThrow().copyAs("astm-c231", "Ours");
+        mixDesk.keepElsewhere(Draft.of(new LaboratoryProfile(own)));
+        model.followDesk();
+        assertThat(model.profiles())
+                .extracting(Profile::title)
+                .containsExactly("AASHTO T 152", "EN 12350-7", "JIS A 1128", "Ours");
     }
 
     @Test
