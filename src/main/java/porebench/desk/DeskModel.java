@@ -59,11 +59,6 @@ public final class DeskModel {
         return !(book() instanceof NoBook);
     }
 
-    /** Turns to another lab book; the one before is closed. */
-    public void turnTo(LabBook other) {
-        turnTo(Reading.of(other, tools.today())).close();
-    }
-
     /** Turns to another lab book that has been read; returns the one before, which is to be closed. */
     public LabBook turnTo(Reading other) {
         LabBook before = book();

@@ -8,11 +8,13 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.form.Tasks;
+import porebench.desk.form.UnitSystem;
 import porebench.exchange.CsvSheets;
 import porebench.method.MeterType;
 import porebench.method.Role;
@@ -20,6 +22,7 @@ import porebench.print.PdfPress;
 import porebench.record.Draft;
 import porebench.record.FactorState;
 import porebench.record.LabBook;
+import porebench.record.Laboratory;
 import porebench.record.MixId;
 import porebench.record.Samples;
 import porebench.store.Books;
@@ -90,7 +93,8 @@ class DeskModelTest {
         assertThat(desk.keep(List.of(Draft.of(Samples.source("S-3", Role.FINE, "1"))), "new"))
                 .isEmpty();
         assertThat(desk.names().look(Samples.source("s-3", Role.FINE, "1"))).isPresent();
-        desk.turnTo(Books.fresh(folder.resolve("other.porebench")));
+        desk.turnTo(Reading.of(Books.fresh(folder.resolve("other.porebench")), LocalDate.of(2026, 3, 2)))
+                .close();
         assertThat(desk.names().look(Samples.source("s-1", Role.FINE, "1"))).isEmpty();
         desk.book().close();
     }
@@ -127,5 +131,37 @@ class DeskModelTest {
             assertThat(desk.evidence()).isEmpty();
             assertThat(desk.selected()).isEmpty();
         }
+    }
+
+    @Test
+    void withoutALabBookNoneIsOpenAndNobodysLaboratoryIsNamed() {
+        DeskModel desk = desk(book());
+        assertThat(desk.hasBook()).isTrue();
+        desk.turnAway().close();
+        assertThat(desk.hasBook()).isFalse();
+        assertThat(desk.laboratory()).isEmpty();
+        assertThat(desk.isTraining()).isFalse();
+    }
+
+    @Test
+    void aTrainingBookSaysThatItIsOneAndWhoseItIs() {
+        try (LabBook book = Books.fresh(folder.resolve("training.porebench"))) {
+            DeskModel desk = desk(book);
+            assertThat(desk.isTraining()).isFalse();
+            Books.keep(book, new Laboratory("Tarn Beck, for practice", "", true));
+            desk.refresh();
+            assertThat(desk.laboratory()).map(Laboratory::name).contains("Tarn Beck, for practice");
+            assertThat(desk.isTraining()).isTrue();
+        }
+    }
+
+    @Test
+    void everyScreenHearsOfOtherUnitsAndOfWhoWorksHere() {
+        DeskModel desk = new DeskModel(desk(new NoBook()).tools());
+        List<String> heard = new ArrayList<>();
+        desk.onChange(() -> heard.add(desk.units() + " " + desk.person()));
+        desk.show(UnitSystem.US);
+        desk.setPerson(" R. Vale ");
+        assertThat(heard).containsExactly("US ", "US R. Vale");
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import porebench.desk.Reading;
 import porebench.record.LabBook;
 import porebench.record.MixId;
 import porebench.record.TimeBook;
@@ -155,7 +156,7 @@ class SeriesTest {
         OverTimeModel model = trials();
         assertThat(model.wishes().id()).isEqualTo("M-2");
         LabBook other = otherBook();
-        made.desk.turnTo(other);
+        made.desk.turnTo(Reading.of(other, made.desk.tools().today()));
         assertThat(model.wishes().id()).isEqualTo(FIRST.text());
         assertThat(values(model.outcome().series())).containsExactly(0.7, 0.8);
     }
