@@ -235,6 +235,23 @@ class BudgetModelTest {
         assertThat(model.readingProblems()).isEmpty();
     }
 
+    /** A meter may read nothing, and no meter reads more than the whole bowl. */
+    @Test
+    void takesAReadingFromNothingToTheWholeBowl() {
+        BudgetModel model = model("6.4", "6.5");
+        for (String typed : List.of("0", "100")) {
+            model.typeReading(typed);
+            assertThat(model.reading()).isEqualTo(typed);
+            assertThat(model.readingProblems()).isEmpty();
+            assertThat(model.field()).isPresent();
+        }
+    }
+
+    @Test
+    void aPictureSaysOfWhichMixAndDeterminationItIs() {
+        assertThat(model("6.4").subject()).isEqualTo("K7, determination K7/1");
+    }
+
     @Test
     void readsAndWritesNumbersOfTheLanguage() {
         BudgetModel model = model(new BenchBook(Locale.GERMANY), "6.4", "6.4", "6.5", "6.5");

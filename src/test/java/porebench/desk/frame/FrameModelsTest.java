@@ -94,6 +94,20 @@ class FrameModelsTest {
         assertThat(demo.desk.book().changeNumber()).isEqualTo(before);
     }
 
+    /** The demo has a source S-01. */
+    @Test
+    void whatIsOnlyDoubtfulIsCountedAsAWarning() throws Exception {
+        Path sheet = folder.resolve("sources.csv");
+        List<String> rows = Files.readAllLines(Path.of("demo-data/sources.csv"), StandardCharsets.UTF_8);
+        String doubtful = rows.get(1).replaceFirst("^[^,]*", "s-01");
+        Files.write(sheet, List.of(rows.get(0), doubtful), StandardCharsets.UTF_8);
+        ImportModel incoming =
+                ImportModel.of(demo.desk.book(), demo.desk.tools().sheets().records(sheet));
+        assertThat(incoming.errors()).isZero();
+        assertThat(incoming.warnings()).isEqualTo(1);
+        assertThat(incoming.hasSomethingToKeep()).isTrue();
+    }
+
     @Test
     void whatIsInTheLabBookUnchangedIsPassedOver() {
         ImportModel incoming =

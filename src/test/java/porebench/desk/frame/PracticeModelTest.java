@@ -3,6 +3,7 @@ package porebench.desk.frame;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import java.math.BigDecimal;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -14,14 +15,19 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import porebench.exchange.PracticeLaboratory;
 import porebench.method.Answer;
+import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.simulate.Fault;
+import porebench.quantity.Typed;
+import porebench.quantity.VolumeUnit;
 import porebench.record.Draft;
 import porebench.record.MemoryLabBook;
+import porebench.record.Meter;
 import porebench.record.MeterId;
 import porebench.record.MixId;
 import porebench.record.PracticeRun;
 import porebench.record.RecordKind;
+import porebench.store.Books;
 
 /** Trials are simulated in a training book, and what was planted in them is told afterwards. */
 class PracticeModelTest {
@@ -104,5 +110,36 @@ class PracticeModelTest {
         assertThat(new PracticeModel(book, NOW.plusYears(3)).meters())
                 .extracting(PracticeModel.PracticeMeter::isSound)
                 .containsOnly(false);
+    }
+
+    @Test
+    void aMeterOutOfServiceIsNotOfferedAndOneThatNobodyCalibratedComesLast() {
+        Books.keep(book, meter("A-0", true), meter("A-00", false));
+        assertThat(model.meters())
+                .extracting(meter -> meter.id().text(), PracticeModel.PracticeMeter::isSound)
+                .containsExactly(tuple("A-1", true), tuple("B-1", true), tuple("A-0", false));
+    }
+
+    private static Meter meter(String id, boolean inService) {
+        return new Meter(
+                new MeterId(id),
+                MeterType.B,
+                "",
+                Typed.of("7.050", VolumeUnit.LITRE),
+                new BigDecimal("0.10"),
+                new BigDecimal("10"),
+                inService,
+                "");
+    }
+
+    /** The lot of the moment is 64672, as above. */
+    @Test
+    void runsOfTheSameMomentAndWishGetLotsOneAfterTheOther() {
+        simulate(Optional.of(Fault.FOAM), 2);
+        simulate(Optional.of(Fault.FOAM), 2);
+        simulate(Optional.of(Fault.FOAM), 2);
+        assertThat(model.planted(MIX))
+                .extracting(run -> run.run().orElseThrow().lot())
+                .containsExactlyInAnyOrder(64672, 64673, 64674);
     }
 }

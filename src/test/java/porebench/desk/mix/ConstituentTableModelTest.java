@@ -120,4 +120,16 @@ class ConstituentTableModelTest {
                 .satisfies(event -> assertThat(event.getLastRow()).isEqualTo(Integer.MAX_VALUE));
         assertThat(table.row(FINE - 1).text(MixColumn.MASS)).isEqualTo("700");
     }
+
+    @Test
+    void anEmptyTableTellsOfNoRow() {
+        while (table.getRowCount() > 0) {
+            model.steps().removeRow(0);
+        }
+        table.draftChanged();
+        List<TableModelEvent> events = new ArrayList<>();
+        table.addTableModelListener(events::add);
+        table.draftChanged();
+        assertThat(events).isEmpty();
+    }
 }
