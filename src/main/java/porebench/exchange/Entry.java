@@ -244,7 +244,9 @@ final class Entry {
     Optional<LocalDate> date(String column) {
         return word(column).flatMap(text -> {
             try {
-                return Optional.of(LocalDate.parse(text, DATE)).filter(day -> isInLivingMemory(column, day, text));
+                LocalDate day = LocalDate.parse(text, DATE);
+                checkYear(column, day, text);
+                return Optional.of(day);
             } catch (DateTimeParseException notADate) {
                 error(column, "csv.not-a-date", named(column), Findings.quoted(text));
                 return Optional.empty();
@@ -257,8 +259,9 @@ final class Entry {
         return word(column).flatMap(text -> {
             try {
                 String full = DAY_ALONE.matcher(text).matches() ? text + "T00:00" : text.replaceFirst(" ", "T");
-                return Optional.of(LocalDateTime.parse(full, DATE_TIME))
-                        .filter(time -> isInLivingMemory(column, time.toLocalDate(), text));
+                LocalDateTime time = LocalDateTime.parse(full, DATE_TIME);
+                checkYear(column, time.toLocalDate(), text);
+                return Optional.of(time);
             } catch (DateTimeParseException notATime) {
                 error(column, "csv.not-a-time", named(column), Findings.quoted(text));
                 return Optional.empty();
@@ -266,11 +269,9 @@ final class Entry {
         });
     }
 
-    private boolean isInLivingMemory(String column, LocalDate day, String text) {
-        boolean possible = day.getYear() >= EARLIEST_YEAR && day.getYear() <= LATEST_YEAR;
-        if (!possible) {
+    private void checkYear(String column, LocalDate day, String text) {
+        if (day.getYear() < EARLIEST_YEAR || day.getYear() > LATEST_YEAR) {
             error(column, "csv.year-impossible", named(column), Findings.quoted(text), EARLIEST_YEAR, LATEST_YEAR);
         }
-        return possible;
     }
 }

@@ -30,7 +30,8 @@ final class LaboratoryFormat implements Format.RowByRow<Laboratory> {
 
     @Override
     public Optional<Laboratory> read(Entry entry) {
-        Optional<String> name = entry.optionalText("laboratory_name").or(() -> entry.word("laboratory_name"));
+        entry.word("laboratory_name");
+        Optional<String> name = entry.optionalText("laboratory_name");
         Optional<Boolean> training = entry.optionalYesNo("training").or(() -> Optional.of(false));
         return name.isPresent() && training.isPresent()
                 ? Optional.of(new Laboratory(name.get(), entry.text("laboratory_address"), training.get()))

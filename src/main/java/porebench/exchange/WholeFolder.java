@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.Function;
 import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.record.ChainEntry;
@@ -54,18 +53,18 @@ final class WholeFolder implements ChainSource {
             }
         }
 
-        <T> T value(String name, String form, Function<String, T> reading) {
+        String value(String name, String form) {
             String value = said.getOrDefault(name, "");
             if (!value.matches(form)) {
                 throw file.refused(lines.getOrDefault(name, 0), 2, "whole.outline", name, Findings.quoted(value));
             }
-            return reading.apply(value);
+            return value;
         }
     }
 
     private WholeFolder(Path folder) {
         Outline stated = new Outline(folder);
-        stated.value("form", WholeExport.FORM, form -> form);
+        stated.value("form", WholeExport.FORM);
         if (!stated.tables.contains(ChainEntry.TABLE)) {
             throw stated.file.refused(0, 0, "whole.not-whole", folder.toString());
         }
@@ -80,9 +79,9 @@ final class WholeFolder implements ChainSource {
             }
         }
         outline = new ChainOutline(
-                stated.value("schema_step", "\\d{1,6}", Integer::parseInt),
-                stated.value("entries", "\\d{1,18}", Long::parseLong),
-                stated.value("head", "[0-9a-f]{64}", hash -> hash),
+                Integer.parseInt(stated.value("schema_step", "\\d{1,6}")),
+                Long.parseLong(stated.value("entries", "\\d{1,18}")),
+                stated.value("head", "[0-9a-f]{64}"),
                 outlines,
                 new Place(WholeExport.OUTLINE, stated.lines.getOrDefault("entries", 0), 0));
     }

@@ -2,6 +2,7 @@ package porebench.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.groups.Tuple.tuple;
 
 import java.io.IOException;
@@ -169,6 +170,19 @@ class WholeFolderTest {
         assertThat(refusal()).isEqualTo("book-entry.csv:3:2 whole.entry-order");
         file("book-entry.csv", "kept_by,entry_no", "M. Ash,2");
         assertThat(refusal()).isEqualTo("book-entry.csv:2:2 whole.entry-order");
+    }
+
+    /** What a person needs to mend a file by hand: the number that should stand there, the column that stands there already. */
+    @Test
+    void aRefusalSaysWhatWasExpected() throws IOException {
+        file("book-entry.csv", "entry_no,kept_by", "1,R. Vale", "3,M. Ash");
+        assertThat(refused().problem().values()).containsExactly(3L, 2L);
+        file("book-entry.csv", "entry_no,kept_by,kept_by", "1,R. Vale,M. Ash");
+        assertThat(refused().problem().values()).containsExactly("kept_by", 2);
+    }
+
+    private OpeningRefused refused() {
+        return catchThrowableOfType(OpeningRefused.class, this::entries);
     }
 
     /** The last line is looked at before the first entry is given out. */
