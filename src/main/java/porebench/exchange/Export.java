@@ -108,7 +108,6 @@ final class Export {
             // An encoder that refuses what it cannot encode: half a letter is not quietly written as a question mark.
             Writer writer = new BufferedWriter(new OutputStreamWriter(file, StandardCharsets.UTF_8.newEncoder()));
             write(rows, writer);
-            writer.flush();
         };
     }
 

@@ -60,11 +60,10 @@ final class WholeExport implements ChainTaker {
         }
     }
 
-    private Map<String, OutputFile.Content> files() throws IOException {
+    private Map<String, OutputFile.Content> files() {
         Map<String, OutputFile.Content> files = new LinkedHashMap<>();
         files.put(OUTLINE, outline::writeTo);
         for (Map.Entry<String, Table> table : tables.entrySet()) {
-            table.getValue().writer.flush();
             files.put(fileName(table.getKey()), table.getValue().bytes::writeTo);
         }
         return files;
