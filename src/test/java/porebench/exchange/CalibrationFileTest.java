@@ -168,7 +168,8 @@ class CalibrationFileTest {
     void whatBelongsToAnotherRowIsNamed() {
         assertThat(found(read(DIAL, FIRST_DIAL.replace("20.0,,,", "20.0,1,,"))))
                 .contains("2:11 withdrawn csv.not-in-this-row");
-        assertThat(found(read(DIAL, FIRST_DIAL, FIRST_DIAL))).contains("3:7 row csv.row-twice");
+        assertThat(found(read(DIAL, FIRST_DIAL, FIRST_DIAL, FIRST_DIAL)))
+                .contains("3:7 row csv.row-twice", "4:7 row csv.row-twice");
         assertThat(found(read(DIAL, FIRST_DIAL.replace(",dial,", ",dail,")))).contains("2:7 row csv.not-a-choice");
     }
 
@@ -197,5 +198,18 @@ class CalibrationFileTest {
                         "2:11 mass_unit csv.not-a-choice",
                         "2:12 water_temp_c csv.out-of-range");
         assertThat(sheet.values()).extracting(MeterCalibration::recordId).isEqualTo(List.of("C-2"));
+    }
+
+    /** 5 % and 705 mL are in order in a bowl of 7 L, and in none of a thousand: the lab book, which knows the bowl, judges. */
+    @Test
+    void amountsInTwoUnitsArePutInOrderOnlyWhereTheFileWeighsTheBowl() {
+        Sheet<MeterCalibration> unknown = read(DIAL, FIRST_DIAL, point("5", "pct", "5.0"), point("705", "mL", "10.0"));
+        assertThat(unknown.problems()).isEmpty();
+        assertThat(unknown.rows()).hasSize(1);
+        String weighed = "C-1,,,,,,fill,,kg,20,,,,3.45,10.487";
+        assertThat(found(read(DIAL, FIRST_DIAL, weighed, point("5", "pct", "5.0"), point("705", "mL", "10.0"))))
+                .isEmpty();
+        assertThat(found(read(DIAL, FIRST_DIAL, weighed, point("705", "mL", "10.0"), point("5", "pct", "5.0"))))
+                .containsExactly("2:0 calibration_id csv.left-out", "5:11 withdrawn meter.points-out-of-order");
     }
 }

@@ -153,4 +153,11 @@ class CellRulesTest {
         assertThat(sheet.values().get(0).readings().fine()).isEmpty();
         assertThat(sheet.values().get(0).readings().coarse()).isPresent();
     }
+
+    /** A bowl of 700 L cannot be, so nothing is said of what would fit into it. */
+    @Test
+    void aBowlThatCannotBeIsSaidOnce() {
+        assertThat(found(trials(TRIAL.replace(",7.05,", ",700,"))))
+                .containsExactly("2:7 bowl_volume csv.bowl-impossible");
+    }
 }

@@ -167,4 +167,14 @@ class MixDesignFormatTest {
         lines[9] = "M-4,too,short";
         assertThat(mixes(lines).values()).extracting(mix -> mix.id().text()).containsExactly("M-1", "M-2", "M-3");
     }
+
+    /** Stone from the heap needs its moisture; here it was stated, and could not be read. */
+    @Test
+    void aCellThatCannotBeReadIsNotCalledMissingAsWell() {
+        String heap = STONE.replace("oven-dry,0.6,", "stock,0.6,");
+        assertThat(found(mixes(MIX_HEADING, SAND, heap)))
+                .containsExactly("2:0 mix_id csv.left-out", "3:13 moisture_pct mix.stock-moisture-missing");
+        assertThat(found(mixes(MIX_HEADING, SAND, heap.replace("0.6,,", "0.6,wet,"))))
+                .containsExactly("2:0 mix_id csv.left-out", "3:13 moisture_pct csv.not-a-number");
+    }
 }

@@ -1,11 +1,13 @@
 package porebench.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static porebench.exchange.CsvText.TRIAL;
 import static porebench.exchange.CsvText.bytes;
 import static porebench.exchange.CsvText.found;
 
 import java.io.IOException;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -181,6 +183,37 @@ class SheetRulesTest {
             OpenBooks.closed(real);
         }
         assertThat(new CsvSheets().trials(file).rows()).hasSize(1);
+    }
+
+    /** As a shell hands over what another program writes: the file is there and can be read, but has no path of its own. */
+    @Test
+    void aFileThatIsReachedByItsNumberOnlyIsRead() throws IOException {
+        Path file = Files.write(folder.resolve("t.csv"), bytes(CsvText.TRIAL_HEADING, TRIAL));
+        try (SeekableByteChannel open = Files.newByteChannel(file)) {
+            Files.delete(file);
+            Path numbered = numbered(file);
+            assertThat(open.size()).isPositive();
+            assertThatThrownBy(numbered::toRealPath).isInstanceOf(IOException.class);
+            assertThat(new CsvSheets().trials(numbered).rows()).hasSize(1);
+        }
+    }
+
+    /** Returns the place under which Linux keeps an open file whose name is gone. */
+    private static Path numbered(Path gone) throws IOException {
+        try (Stream<Path> numbers = Files.list(Path.of("/proc/self/fd"))) {
+            return numbers.filter(Files::isSymbolicLink)
+                    .filter(number -> leadsTo(number, gone))
+                    .findFirst()
+                    .orElseThrow();
+        }
+    }
+
+    private static boolean leadsTo(Path number, Path gone) {
+        try {
+            return Files.readSymbolicLink(number).toString().startsWith(gone.toString());
+        } catch (IOException closed) {
+            return false;
+        }
     }
 
     @Test

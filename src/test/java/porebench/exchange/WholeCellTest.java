@@ -21,4 +21,19 @@ class WholeCellTest {
         assertThat(WholeCell.written("a\u0001\nb")).isEqualTo("a\\u0001\\u000Ab");
         assertThat(WholeCell.read("a\\u000ab")).isEmpty();
     }
+
+    /** A blank is a letter on a line like any other; the last two characters of the alphabet are none. */
+    @Test
+    void onlyWhatIsNoLetterIsWrittenAsDigits() {
+        assertThat(WholeCell.written("a b~")).isEqualTo("a b~");
+        assertThat(WholeCell.written("\u007F")).isEqualTo("\\u007F");
+        assertThat(WholeCell.written("\uFFFD\uFFFE\uFFFF")).isEqualTo("\uFFFD\\uFFFE\\uFFFF");
+    }
+
+    /** Nobody wrote a letter as digits here: the cell was changed. */
+    @Test
+    void aTextThatWouldHaveBeenWrittenOtherwiseIsNotRead() {
+        assertThat(WholeCell.read("\\u0041")).isEmpty();
+        assertThat(WholeCell.read("\\u0001")).contains("\u0001");
+    }
 }
