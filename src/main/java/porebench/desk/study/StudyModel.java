@@ -149,7 +149,6 @@ final class StudyModel {
                 System.identityHashCode(desk.book()),
                 isFromBook() ? desk.book().changeNumber() : 0);
         if (restsOn.equals(computed)) {
-            fire();
             return;
         }
         computed = restsOn;

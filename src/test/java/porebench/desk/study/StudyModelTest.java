@@ -52,9 +52,7 @@ class StudyModelTest {
         StudyModel model = model();
         model.choose(kind);
         model.takeFromBook(false);
-        model.open(Files.writeString(folder.resolve("v.csv"), text, StandardCharsets.UTF_8), failure -> {
-            throw new AssertionError(failure);
-        });
+        open(model, file(text));
         return model;
     }
 
@@ -318,5 +316,51 @@ class StudyModelTest {
                     throw new AssertionError(failure);
                 });
         assertThat(row(german, "components", "Repeats")).contains("0,500", "0,707");
+    }
+
+    private Path file(String text) throws IOException {
+        return Files.writeString(folder.resolve("v.csv"), text, StandardCharsets.UTF_8);
+    }
+
+    private static void open(StudyModel model, Path file) {
+        model.open(file, failure -> {
+            throw new AssertionError(failure);
+        });
+    }
+
+    @Test
+    void aFileThatIsOpenedIsStudiedAtOnceAndTheLabBookAgainWhenAskedFor() throws IOException {
+        trials(1, "6.4", "6.5");
+        trials(2, "6.8", "6.9");
+        StudyModel model = model();
+        Path file = file("day,value\n1,0.4\n1,0.5\n2,0.6\n");
+        open(model, file);
+        assertThat(model.isFromBook()).isFalse();
+        assertThat(model.file()).contains(file);
+        assertThat(shown(model).remarks().get(0)).startsWith("3 values");
+        model.takeFromBook(true);
+        assertThat(model.file()).isEmpty();
+        assertThat(shown(model).remarks().get(0)).startsWith("4 values");
+    }
+
+    @Test
+    void aFileOfOperatorsDoesNotMoveWhereTheLayersComeFrom() throws IOException {
+        Path file = file(HEAD + "A,1,1,1\nA,1,2,2\nB,1,1,2\nB,1,2,3\n");
+        for (boolean fromBook : List.of(true, false)) {
+            StudyModel model = model();
+            model.takeFromBook(fromBook);
+            model.choose(StudyKind.OPERATORS);
+            open(model, file);
+            model.choose(StudyKind.LAYERS);
+            assertThat(model.isFromBook()).isEqualTo(fromBook);
+        }
+    }
+
+    @Test
+    void theInteractionIsKeptApartUntilSomebodySaysOtherwise() {
+        StudyModel model = model();
+        assertThat(model.isWithInteraction()).isTrue();
+        model.keepInteraction(false);
+        assertThat(model.isWithInteraction()).isFalse();
     }
 }
