@@ -50,7 +50,6 @@ final class StopModel {
      */
     Optional<String> withTyped(Optional<TrialFactor> typed) {
         Optional<TrialFactor> counting = typed.filter(TrialFactor::counts)
-                .filter(figures -> figures.factorPercent().isPresent())
                 .filter(figures -> entry.correcting().isEmpty());
         return counting.flatMap(figures -> joined().flatMap(judged -> {
                     double[] kept = factors(judged);
@@ -62,16 +61,9 @@ final class StopModel {
                 .map(stop -> texts.get("stop.with-typed", words.say(stop)));
     }
 
-    /** Returns the determination looked at, if the trial in the form joins it and it has trials that count. */
+    /** Returns the determination looked at, if it has trials that count: a trial in the form that joins none has no figures. */
     private Optional<JudgedDetermination> joined() {
-        return determinations
-                .judged()
-                .filter(judged -> judged.counted() > 0)
-                .filter(judged -> determinations
-                        .joined()
-                        .filter(one ->
-                                one.id().equals(judged.determination().value().id()))
-                        .isPresent());
+        return determinations.judged().filter(judged -> judged.counted() > 0);
     }
 
     private Optional<StopRule> rule(JudgedDetermination judged, double[] factors, MeterType type) {

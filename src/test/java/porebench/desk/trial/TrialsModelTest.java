@@ -11,9 +11,13 @@ import org.junit.jupiter.api.Test;
 import porebench.chart.TrialPoint;
 import porebench.desk.BenchBook;
 import porebench.record.Determination;
+import porebench.record.Draft;
+import porebench.record.MixId;
+import porebench.record.Samples;
 import porebench.record.Trial;
 import porebench.record.TrialId;
 import porebench.record.Version;
+import porebench.store.Books;
 
 class TrialsModelTest {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
@@ -243,5 +247,83 @@ class TrialsModelTest {
         assertThat(changes[0]).isZero();
         model.select(Optional.empty());
         assertThat(changes[0]).isEqualTo(1);
+    }
+
+    private TrialsModel withTwoDeterminations() {
+        bench.keep(
+                BenchBook.determination(1, DAY),
+                BenchBook.trial("K7-T1", 1, DAY, "6.4"),
+                BenchBook.determination(2, DAY.plusDays(1)),
+                BenchBook.trial("K7-T2", 2, DAY.plusDays(1), "6.4"));
+        bench.keep(Samples.mix("M-2"));
+        return model();
+    }
+
+    private static String lookedAt(TrialsModel model) {
+        return model.determinations().chosen().orElseThrow().text();
+    }
+
+    @Test
+    void whatIsLookedAtStaysWhenTheLabBookGrowsAndNotWhenAnotherMixIsSelected() {
+        TrialsModel model = withTwoDeterminations();
+        assertThat(lookedAt(model)).isEqualTo("K7/2");
+        model.lookAt(BenchBook.determination(1, DAY).id(), new TrialId("K7-T1"));
+        model.show(Optional.of(new TrialImport("monday.csv", List.of(), 0, 0, List.of())));
+        bench.keep(BenchBook.trial("K7-T3", 2, DAY.plusDays(1), "6.4"));
+        bench.desk.refresh();
+        assertThat(lookedAt(model)).isEqualTo("K7/1");
+        assertThat(model.selected()).isPresent();
+        assertThat(model.underWay()).isPresent();
+        bench.desk.select(new MixId("M-2"));
+        assertThat(model.underWay()).isEmpty();
+        bench.select();
+        assertThat(lookedAt(model)).isEqualTo("K7/2");
+        model.choose(model.determinations().choices().get(1));
+        assertThat(model.selected()).isEmpty();
+    }
+
+    @Test
+    void aDeterminationLeftForANewerOneIsSaidToBeClosed() {
+        List<DeterminationsModel.Choice> choices =
+                withTwoDeterminations().determinations().choices();
+        assertThat(choices)
+                .map(Object::toString)
+                .containsExactly(
+                        "K7/2, begun 2026-03-03, trials: 1; open",
+                        "K7/1, begun 2026-03-02, trials: 1; closed, no factor issued");
+    }
+
+    @Test
+    void whoListensHearsOfTheLabBookAlsoWhileADraftIsOpen() {
+        TrialsModel model = withTwoDeterminations();
+        model.entry().type(TrialField.FINE, "4900");
+        int[] heard = {0};
+        model.onChange(() -> heard[0]++);
+        bench.keep(BenchBook.trial("K7-T3", 2, DAY.plusDays(1), "6.4"));
+        bench.desk.refresh();
+        assertThat(heard[0]).isEqualTo(1);
+    }
+
+    @Test
+    void lettingATrialStandThatSomebodyElseCorrectedIsRefused() {
+        oneDetermination();
+        TrialsModel model = model();
+        model.select(Optional.of(new TrialId("K7-T1")));
+        assertThat(model.strike("spilled water")).isEmpty();
+        Books.correct(bench.book, BenchBook.trial("K7-T1", 1, DAY, "6.2").struck("spilled water"));
+        assertThat(Books.codes(model.restore("it was another trial"))).containsExactly("book.changed-meanwhile");
+        assertThat(row(model, "K7-T1").state()).isEqualTo(TrialPoint.State.STRUCK);
+    }
+
+    @Test
+    void anImportWhoseTrialSomebodyElseKeptMeanwhileIsRefusedAndStays() {
+        bench.keep(BenchBook.determination(1, DAY));
+        TrialsModel model = model();
+        Trial trial = BenchBook.trial("K7-T1", 1, DAY, "6.4");
+        model.show(Optional.of(new TrialImport("monday.csv", List.of(Draft.of(trial)), 1, 0, List.of())));
+        bench.keep(BenchBook.trial("K7-T1", 1, DAY, "6.5"));
+        assertThat(Books.codes(model.keepImport())).containsExactly("book.already-there");
+        assertThat(model.underWay()).isPresent();
+        assertThat(bench.book.history(Trial.class, "K7-T1")).hasSize(1);
     }
 }
