@@ -280,4 +280,87 @@ class EntryModelTest {
         assertThat(entry.save("late")).extracting(Problem::code).containsExactly("book.changed-meanwhile");
         assertThat(entry.isOpen()).isTrue();
     }
+
+    private void saveAWholeCalibration() {
+        model.begin();
+        typeAWholeCalibration("10.08");
+        assertThat(entry.trySaving()).isTrue();
+        assertThat(entry.save("calibration entered")).isEmpty();
+    }
+
+    @Test
+    void calibrationsOfOneDayAreNumberedOn() {
+        for (int made = 0; made < 3; made++) {
+            saveAWholeCalibration();
+        }
+        String today = mixDesk.desk.tools().today().toString();
+        assertThat(mixDesk.book.latest(MeterCalibration.class))
+                .extracting(version -> version.value().recordId())
+                .containsExactlyInAnyOrder("B-1/" + today, "B-1/" + today + "-2", "B-1/" + today + "-3");
+    }
+
+    @Test
+    void whatIsTypedIsAnUnsavedDraftUntilItIsLeft() {
+        assertThat(entry.isOpen()).isFalse();
+        assertThat(entry.hasUnsavedDraft()).isFalse();
+        model.begin();
+        assertThat(entry.story()).map(story -> story.meter().value().id()).contains(new MeterId("B-1"));
+        entry.type(CalibrationField.REMARKS, "by the window");
+        assertThat(entry.hasUnsavedDraft()).isTrue();
+        entry.close();
+        assertThat(entry.isOpen()).isFalse();
+        assertThat(entry.hasUnsavedDraft()).isFalse();
+        assertThat(entry.reading()).isEmpty();
+        assertThat(entry.draft().text(CalibrationField.REMARKS)).isEmpty();
+    }
+
+    @Test
+    void errorsAreCountedOnceSavingWasTried() {
+        model.begin();
+        entry.type(CalibrationField.ELEVATION, "9000");
+        assertThat(entry.errorsInTheWay()).isZero();
+        assertThat(entry.trySaving()).isFalse();
+        // The elevation, and that nothing was measured.
+        assertThat(entry.errorsInTheWay()).isEqualTo(2);
+    }
+
+    @Test
+    void aDraftIsHeldAgainstWhatSomebodyElseKeepsMeanwhile() {
+        model.begin();
+        typeAWholeCalibration("10.08");
+        assertThat(entry.shownProblems()).isEmpty();
+        mixDesk.keepElsewhere(
+                Draft.of(entry.reading().orElseThrow().calibration().orElseThrow()));
+        mixDesk.desk.refresh();
+        assertThat(entry.draft().text(CalibrationField.VESSEL_WATER)).isEqualTo("351.0");
+        assertThat(entry.shownProblems())
+                .extracting(Problem::field, Problem::code)
+                .containsExactly(tuple("id", "book.already-there"));
+        assertThat(entry.trySaving()).isFalse();
+    }
+
+    @Test
+    void aDraftStaysOfItsMeterWhereTheLabBookHasNoneAnyMore() {
+        model.begin();
+        mixDesk.desk.turnAway();
+        assertThat(entry.story()).map(story -> story.meter().value().id()).contains(new MeterId("B-1"));
+        assertThat(entry.reading()).isPresent();
+    }
+
+    /** The chamber of B-1/2 has drifted since B-1/1, and not since itself. */
+    @Test
+    void aCorrectionIsHeldAgainstTheOtherCalibrationsOnly() {
+        for (MeterCalibration one : MeterStories.ofTypeB(mixDesk.desk.tools().today())) {
+            mixDesk.keepElsewhere(Draft.of(one));
+        }
+        mixDesk.desk.refresh();
+        model.lookAt("B-1/2");
+        model.correctChosen();
+        assertThat(entry.reading().orElseThrow().drift())
+                .isPresent()
+                .isEqualTo(model.driftAt(model.chosen().orElseThrow()));
+        assertThat(model.driftAt(model.chosen().orElseThrow()).orElseThrow().toString())
+                .isNotEqualTo(
+                        model.driftAt(model.calibrations().get(0)).orElseThrow().toString());
+    }
 }

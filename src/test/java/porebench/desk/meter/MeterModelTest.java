@@ -17,6 +17,7 @@ import porebench.record.JudgedCalibration;
 import porebench.record.MeterCalibration;
 import porebench.record.MeterId;
 import porebench.record.MeterStory;
+import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
 import porebench.record.Version;
 
@@ -191,5 +192,49 @@ class MeterModelTest {
                 .endsWith("meanwhile");
         assertThat(model.reasonWords(MeterCalibration.Reason.PROJECT)).isEqualTo("new project");
         assertThat(model.measured(first)).isNotEmpty();
+    }
+
+    @Test
+    void whoListensHearsOfTheLabBookAndOfEveryLetterTyped() {
+        model.open(new MeterId("B-1"));
+        model.begin();
+        int before = changes;
+        model.entry().type(CalibrationField.REMARKS, "by the window");
+        assertThat(changes).isEqualTo(before + 1);
+        mixDesk.keepElsewhere(Draft.of(Samples.meter("C-1", MeterType.B)));
+        mixDesk.desk.refresh();
+        assertThat(changes).isEqualTo(before + 2);
+    }
+
+    /** A note that the meter came into doubt checks no dial; the dial in force is the one of the check before. */
+    @Test
+    void aNoteShowsTheDialInForceAndACheckItsOwn() {
+        keepAYear();
+        assertThat(model.dialPlot().orElseThrow().calibration()).isEqualTo("B-1/3");
+        model.choose(new CalibrationId("B-1/1"));
+        assertThat(model.dialPlot().orElseThrow().calibration()).isEqualTo("B-1/1");
+        keep(SampleCalibrations.note("B-1/4", "B-1", TODAY.minusDays(1), MeterCalibration.Reason.DOUBT));
+        model.choose(new CalibrationId("B-1/4"));
+        assertThat(model.dialPlot().orElseThrow().calibration()).isEqualTo("B-1/3");
+        assertThat(model.shownDial())
+                .isPresent()
+                .isEqualTo(model.story().orElseThrow().dialOn(TODAY));
+    }
+
+    /** The clock of the bench was put forward when the newest check was entered. */
+    @Test
+    void aCheckOfADayToComeIsNotTheDialInForce() {
+        keep(MeterStories.ofTypeB(TODAY.plusDays(1)).toArray(MeterCalibration[]::new));
+        keep(SampleCalibrations.note("B-1/4", "B-1", TODAY.plusDays(2), MeterCalibration.Reason.DOUBT));
+        model.open(new MeterId("B-1"));
+        assertThat(model.chosen()).map(MeterModelTest::id).contains("B-1/4");
+        assertThat(model.dialPlot().orElseThrow().calibration()).isEqualTo("B-1/2");
+        assertThat(model.shownDial()).isEqualTo(model.story().orElseThrow().dialOn(TODAY));
+    }
+
+    @Test
+    void theDialInForceIsSaidWithTheDriftOfItsChamber() {
+        keepAYear();
+        assertThat(model.meterInForce()).anyMatch(sentence -> sentence.startsWith("The implied chamber changed by "));
     }
 }
