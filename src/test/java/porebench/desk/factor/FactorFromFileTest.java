@@ -21,6 +21,7 @@ import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.print.PdfPress;
+import porebench.record.CardPrint;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.Grounds;
@@ -199,5 +200,76 @@ class FactorFromFileTest {
         assertThat(model.canWithdraw()).isTrue();
         assertThat(model.withdraw("pit closed")).isEmpty();
         assertThat(model.canWithdraw()).isFalse();
+    }
+
+    @Test
+    void aFactorIssuedHereDoesNotKeepANewerDeterminationFromBeingProposed() {
+        trials("M-1/1", "5.4", "5.4", "5.4");
+        Books.keep(book, Samples.issue("M-1", 1, "M-1/1", TODAY));
+        FactorModel model = model();
+        assertThat(model.history().draft().determination()).isEqualTo("M-1/1");
+        Books.keep(book, Samples.determination("M-1/2", "M-1"));
+        trials("M-1/2", "5.4");
+        desk.refresh();
+        assertThat(model.history().draft().determination()).isEqualTo("M-1/2");
+    }
+
+    @Test
+    void whatWasTakenBackCanBeDoneAgainAfterSomebodyElseKeptSomething() {
+        trials("M-1/1", "5.4", "5.4", "5.4");
+        FactorModel model = model();
+        model.history().update("reason", model.history().draft().withReason("first factor"));
+        model.history().undo();
+        Books.keep(book, Samples.source("S-3", Role.FINE, "1"));
+        desk.refresh();
+        model.history().redo();
+        assertThat(model.history().draft().reason()).isEqualTo("first factor");
+    }
+
+    /** The doubts have boxes of their own, and who issues is asked for when it is done. */
+    @Test
+    void theFormDoesNotSayTwiceWhatStandsBesideItsBoxes() {
+        trials("M-1/1", "5.4", "5.4", "5.4");
+        FactorModel model = model();
+        assertThat(model.doubts()).isNotEmpty();
+        assertThat(model.problems())
+                .doesNotContainAnyElementsOf(
+                        model.doubts().stream().map(IssueDoubt::asSaid).toList());
+        fill(model, "first factor");
+        desk.setPerson("");
+        assertThat(model.issue()).extracting(Problem::field).contains("issuedBy");
+        assertThat(model.problems()).extracting(Problem::field).doesNotContain("issuedBy");
+    }
+
+    @Test
+    void whereNothingIsDoubtfulNobodyNeedsToTakeDoubtsOn() {
+        FactorModel model = model();
+        desk.selectNone();
+        assertThat(model.doubts()).isEmpty();
+        assertThat(model.needsOverride()).isFalse();
+        assertThat(model.canIssue()).isFalse();
+    }
+
+    @Test
+    void everyRevisionHasCardsOfItsOwn() {
+        trials("M-1/1", "5.4", "5.4", "5.4");
+        Books.keep(
+                book,
+                Samples.issue("M-1", 1, "M-1/1", TODAY),
+                Samples.issue("M-1", 2, "M-1/1", TODAY),
+                Samples.mix("M-2", "S-1", "S-2"),
+                new CardPrint(new MixId("M-1"), 1, 1, "A6", "first"),
+                new CardPrint(new MixId("M-1"), 2, 1, "A6", "second"),
+                new CardPrint(new MixId("M-2"), 2, 1, "A6", "of another mix"));
+        FactorModel model = model();
+        assertThat(model.prints())
+                .extracting(print -> print.value().destination())
+                .containsExactly("second");
+        model.look(1);
+        assertThat(model.prints())
+                .extracting(print -> print.value().destination())
+                .containsExactly("first");
+        model.look(9);
+        assertThat(model.prints()).isEmpty();
     }
 }

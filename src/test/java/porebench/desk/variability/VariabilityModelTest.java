@@ -10,6 +10,8 @@ import porebench.chart.FactorOverTime;
 import porebench.chart.TrialPoint;
 import porebench.desk.BenchBook;
 import porebench.record.DeterminationId;
+import porebench.record.MixId;
+import porebench.record.Samples;
 import porebench.record.Trial;
 
 /** Trials of a gauge reading 6.x have the factor 0.x, because 6 % was withdrawn. */
@@ -180,5 +182,55 @@ class VariabilityModelTest {
     @Test
     void aPictureIsNamedAfterTheMix() {
         assertThat(model("6.4").pictureName("by-trial")).isEqualTo("K7-by-trial.png");
+    }
+
+    private VariabilityModel withTwoDeterminations() {
+        bench.keep(BenchBook.determination(1, DAY), BenchBook.determination(2, DAY.plusDays(1)));
+        bench.keep(BenchBook.trial("T1", 1, DAY, "6.3"), BenchBook.trial("T2", 2, DAY.plusDays(1), "6.4"));
+        bench.keep(Samples.mix("M-2"));
+        return new VariabilityModel(bench.select().desk);
+    }
+
+    private static String lookedAt(VariabilityModel model) {
+        return model.judged().orElseThrow().determination().value().id().text();
+    }
+
+    @Test
+    void theDeterminationChosenStaysWhenTheLabBookGrowsAndNotWhenAnotherMixIsSelected() {
+        VariabilityModel model = withTwoDeterminations();
+        model.choose(new DeterminationId("K7/1"));
+        bench.keep(BenchBook.trial("T3", 2, DAY.plusDays(1), "6.5"));
+        bench.desk.refresh();
+        assertThat(lookedAt(model)).isEqualTo("K7/1");
+        bench.desk.select(new MixId("M-2"));
+        bench.select();
+        assertThat(lookedAt(model)).isEqualTo("K7/2");
+    }
+
+    @Test
+    void whoListensHearsOfEveryChoiceAndOfEveryChangeOfTheLabBook() {
+        VariabilityModel model = withTwoDeterminations();
+        int[] heard = {0};
+        model.onChange(() -> heard[0]++);
+        model.choose(new DeterminationId("K7/1"));
+        assertThat(heard[0]).isEqualTo(1);
+        bench.keep(BenchBook.trial("T3", 2, DAY.plusDays(1), "6.5"));
+        bench.desk.refresh();
+        assertThat(heard[0]).isEqualTo(2);
+    }
+
+    @Test
+    void aChoiceIsShownByItsWords() {
+        assertThat(withTwoDeterminations().choices())
+                .map(Object::toString)
+                .allMatch(words -> words.startsWith("K7/"))
+                .doesNotHaveDuplicates();
+    }
+
+    @Test
+    void aPictureByTrialIsOfADeterminationAndOneOverTimeOfTheMix() {
+        VariabilityModel model = withTwoDeterminations();
+        assertThat(model.subject("by-trial")).isEqualTo("K7, determination K7/2");
+        assertThat(model.subject("over-time")).isEqualTo("K7");
     }
 }
