@@ -35,6 +35,16 @@ class OverTimeChoicesTest {
     }
 
     @Test
+    void ofTwoWithAsManyTrialsTheFirstIsLookedAt() {
+        LocalDate next = made.one(3);
+        made.lab.begin("M-2/1", "M-2");
+        for (int i = 0; i < 3; i++) {
+            made.lab.keep(made.lab.trial("M-2/1", "M-2", next.plusDays(i), "M. Ash", "B-2", 0.4));
+        }
+        assertThat(made.model().wishes().id()).isEqualTo("M-1");
+    }
+
+    @Test
     void theSelectedMixGoesBeforeTheOneWithTheMostTrials() {
         made.desk.select(new MixId("M-1"));
         OverTimeModel model = model();

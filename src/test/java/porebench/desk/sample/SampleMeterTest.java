@@ -7,12 +7,14 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.desk.MixDesk;
 import porebench.method.MeterType;
+import porebench.method.Role;
 import porebench.quantity.MassUnit;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Draft;
 import porebench.record.Meter;
 import porebench.record.MeterId;
 import porebench.record.Samples;
+import porebench.store.Books;
 
 /** Which meter the page of the sample proposes, and which it offers. */
 class SampleMeterTest {
@@ -66,5 +68,35 @@ class SampleMeterTest {
         assertThat(model.draft().massUnit()).isEqualTo(MassUnit.POUND);
         model.chooseBowlUnit(VolumeUnit.CUBIC_FOOT);
         assertThat(model.draft().bowlUnit()).isEqualTo(VolumeUnit.CUBIC_FOOT);
+    }
+
+    @Test
+    void aMixThatIsSelectedAlreadyIsReadAtOnce() {
+        mixDesk.select("M-1");
+        SampleModel model = new SampleModel(mixDesk.desk);
+        assertThat(model.mix()).map(mix -> mix.value().recordId()).contains("M-1");
+        assertThat(model.reading().orElseThrow().sample()).isPresent();
+    }
+
+    @Test
+    void aMeterThatSomebodyElseCorrectsIsFollowed() {
+        SampleModel model = opened();
+        assertThat(model.reading().orElseThrow().meter()).map(Meter::inService).contains(true);
+        Books.correct(mixDesk.book, meter("B-1", false));
+        mixDesk.desk.refresh();
+        model.followDesk();
+        assertThat(model.reading().orElseThrow().meter()).map(Meter::inService).contains(false);
+    }
+
+    /** M-2 has one aggregate; the moisture of the second of M-1 stands in the draft. */
+    @Test
+    void theDraftOfOneMixIsNotReadAgainstAnother() {
+        mixDesk.keepElsewhere(Draft.of(Samples.mix("M-2", Samples.constituent("Stone", Role.COARSE, "S-2", "1050"))));
+        SampleModel model = opened();
+        mixDesk.select("M-2");
+        model.typeTrials("4");
+        assertThat(model.reading()).isEmpty();
+        model.followDesk();
+        assertThat(model.reading()).isPresent();
     }
 }
