@@ -121,4 +121,34 @@ class CalibrationIntakeTest {
                         .problems()))
                 .containsExactly("import.differs");
     }
+
+    /** C-0 weighed a bowl of half a litre, as above; the dial checks in millilitres do not fit into it. */
+    private static MeterCalibration tiny(LocalDate day) {
+        return SampleCalibrations.bowlCalibration("C-0", "B-1", day, "4.670");
+    }
+
+    @Test
+    void aGoodOneIsNotRefusedForOneThatStandsInTheBook() {
+        Books.keep(book, tiny(DAY.minusDays(1)), millilitres("C-1", DAY));
+        Intake.Result result = check(SampleCalibrations.dialCalibration("C-2", "B-1", DAY, "0.0", "5.0", "10.0"));
+        assertThat(result.problems()).isEmpty();
+        assertThat(result.drafts()).hasSize(1);
+    }
+
+    /** What the book holds under the name is another measurement: it says nothing about this one. */
+    @Test
+    void aChangedOneIsRefusedForThatAndNotHeldAgainstItsOwnFormerState() {
+        Books.keep(book, tiny(DAY.minusDays(1)));
+        assertThat(Books.codes(check(millilitres("C-0", DAY)).problems())).containsExactly("import.differs");
+    }
+
+    /** C-0 comes in as a bowl of seven litres weighed a day earlier: that is refused, but it is what the file's C-1 rests on. */
+    @Test
+    void theRestOfAFileIsHeldAgainstTheFile() {
+        Books.keep(book, tiny(DAY.minusDays(1)));
+        Intake.Result result = check(
+                SampleCalibrations.bowlCalibration("C-0", "B-1", DAY.minusDays(2), "11.207"), millilitres("C-1", DAY));
+        assertThat(Books.codes(result.problems())).containsExactly("import.differs");
+        assertThat(result.drafts()).hasSize(1);
+    }
 }
