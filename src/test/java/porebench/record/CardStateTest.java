@@ -114,4 +114,19 @@ class CardStateTest {
         assertThat(CardState.refusal(bench.evidence(), Bench.START).map(Problem::code))
                 .contains("issue.none-in-force");
     }
+
+    @Test
+    void aMixWhoseFactorLapsedGivesNoCardAndSaysWhichRevisionItWas() {
+        FactorIssue issue = bench.issue(Bench.START);
+        LocalDate late = issue.recheckBy().plusDays(1);
+        assertThat(CardState.refusal(bench.evidence(), late))
+                .contains(Problem.error("factor", "issue.not-usable", "M-1", CardState.LAPSED.word(), 1));
+    }
+
+    /** The word stands in files and in what the command line answers: other programs read it. */
+    @Test
+    void aStateHasItsWord() {
+        assertThat(CardState.NOT_YET.symbol()).isEqualTo("not-yet");
+        assertThat(CardState.WITHDRAWN.symbol()).isEqualTo("factor-withdrawn");
+    }
 }
