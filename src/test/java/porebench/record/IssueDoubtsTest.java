@@ -61,6 +61,14 @@ class IssueDoubtsTest {
         assertThat(aboutAll(enough, more(true, Optional.empty()))).containsExactly("issue.stop-more");
     }
 
+    /** Three trials are enough in number; that their factor is negative has nothing to do with it. */
+    @Test
+    void anotherDoubtAboutTheMeanDoesNotSilenceTheStopRule() {
+        IssueDoubts negative = doubts(-0.2, -0.2, -0.2);
+        assertThat(aboutAll(negative, more(true, Optional.empty())))
+                .containsExactly("determination.factor-negative", "issue.stop-more");
+    }
+
     @Test
     void oneMoreTrialIsSaidToChangeTheCardOnlyWhereItCould() {
         IssueDoubts enough = doubts(0.4, 0.4, 0.4);
