@@ -121,8 +121,7 @@ final class Export {
         ICSVWriter csv = new CSVWriterBuilder(writer).withLineEnd("\r\n").build();
         rows.forEach(
                 row -> csv.writeNext(row.stream().map(HarmlessCell::written).toArray(String[]::new), false));
-        csv.flush();
-        // The library keeps a failure to itself until it is asked.
+        // The library keeps a failure to itself until it is asked; it flushes then.
         if (csv.checkError()) {
             throw csv.getException();
         }
