@@ -115,6 +115,9 @@ class DialMeasureTest {
         assertThat(byCylinder(stated, Set.of()).limitPercent()).isEqualTo(0.0141844, within(1e-7));
         assertThat(byCylinder(stated, Set.of()).origin()).isEqualTo(Origin.LABORATORY);
         assertThat(byCylinder(Profiles.standard(), Set.of()).origin()).isEqualTo(Origin.ASSUMED);
+        assertThat(byCylinder(stating(FigureName.ONE_MEASURE, "yes"), Set.of()).origin())
+                .as("what the laboratory stated is another figure")
+                .isEqualTo(Origin.ASSUMED);
     }
 
     @Test
