@@ -77,4 +77,21 @@ class PracticeBenchHandTest {
         assertThat(answer.value()).isPresent();
         assertThat(answer.problems()).extracting(Problem::code).containsExactly("mix.mass-zero");
     }
+
+    /** A soak is kept by the minute; where the mix asks for none, half an hour is usual. */
+    @Test
+    void theSampleSoaksAsLongAsTheMixSays() {
+        assertThat(bench(MIX, DAY).value().orElseThrow().filling().soakMinutes())
+                .isEqualTo(30);
+        MixDesign soaked = new MixDesign(
+                MIX.id(),
+                MIX.title(),
+                MIX.batch(),
+                Samples.some("12.5"),
+                Optional.empty(),
+                MIX.profileId(),
+                MIX.remarks());
+        assertThat(bench(soaked, DAY).value().orElseThrow().filling().soakMinutes())
+                .isEqualTo(13);
+    }
 }
