@@ -349,4 +349,13 @@ class EvidenceTest {
                 .containsExactly(1, 3);
         assertThat(all).extracting(evidence -> evidence.sources().size()).containsExactly(1, 2);
     }
+
+    /** By its letters r10 would stand before r2. */
+    @Test
+    void theTenthRevisionIsNewerThanTheNinth() {
+        for (int revision = 1; revision <= 10; revision++) {
+            Books.keep(bench.book, Samples.issue("M-1", revision, "M-1/1", Bench.START.plusDays(revision)));
+        }
+        assertThat(bench.evidence().newestIssue().orElseThrow().revision()).isEqualTo(10);
+    }
 }

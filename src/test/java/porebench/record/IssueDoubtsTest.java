@@ -2,6 +2,7 @@ package porebench.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -90,5 +91,16 @@ class IssueDoubtsTest {
                 List.of(fine, coarse),
                 problem -> String.valueOf(problem.values().get(0)));
         assertThat(taking.doubts().values()).containsExactly("fine coarse");
+    }
+
+    @Test
+    void whoTakesOnDoubtsWhereThereAreNoneIsTold() {
+        List<Problem> said = new ArrayList<>();
+        TakingOn nothing = TakingOn.all("M. Ash", "looked at", List.of(), Problem::code);
+        assertThat(TakingOn.takeOn(said, List.of(), Optional.of(nothing))).isEmpty();
+        assertThat(said).containsExactly(Problem.warning("override", "issue.override-not-needed"));
+        said.clear();
+        assertThat(TakingOn.takeOn(said, List.of(), Optional.empty())).isEmpty();
+        assertThat(said).isEmpty();
     }
 }

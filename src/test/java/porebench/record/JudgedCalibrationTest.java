@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import porebench.method.meter.ColumnCheck;
 import porebench.method.meter.MeterCheck;
 import porebench.method.profile.Profiles;
 import porebench.quantity.Volume;
@@ -73,6 +74,9 @@ class JudgedCalibrationTest {
                 0.1,
                 Profiles.standard());
         assertThat(column.checks()).hasSize(1);
+        assertThat(column.passesMeter()).isTrue();
+        assertThat(expanding("0.10").passesMeter()).isTrue();
+        assertThat(expanding("0.11").passesMeter()).isFalse();
     }
 
     @Test
@@ -100,5 +104,35 @@ class JudgedCalibrationTest {
         JudgedCalibration nothing = judged(Optional.empty(), Optional.empty());
         assertThat(nothing.passes()).isTrue();
         assertThat(nothing.checks()).isEmpty();
+    }
+
+    /** A Type A meter whose bowl gives way by some % air under pressure; the standard profile allows 0.1. */
+    private static JudgedCalibration expanding(String percent) {
+        MeterCalibration plain = SampleCalibrations.columnCalibration("K", "A-1", DAY);
+        ColumnCheck check = plain.column().orElseThrow();
+        return JudgedCalibration.of(
+                new Version<>(
+                        new MeterCalibration(
+                                plain.id(),
+                                plain.meterId(),
+                                plain.meterType(),
+                                DAY,
+                                plain.by(),
+                                plain.reason(),
+                                plain.elevationMetres(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.of(new ColumnCheck(
+                                        check.vesselWater(),
+                                        check.bowlWater(),
+                                        Samples.number(percent),
+                                        check.workingPressure(),
+                                        check.elevationMetres())),
+                                ""),
+                        1,
+                        new Stamp("R. Vale", Instant.EPOCH, "entered")),
+                Volume.of(7.05, VolumeUnit.LITRE),
+                0.1,
+                Profiles.standard());
     }
 }

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.MeterType;
+import porebench.method.Problem;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
 import porebench.store.Books;
@@ -121,5 +122,14 @@ class MeterScaleTest {
                         .reading()
                         .subtract(card.window().rows().get(0).reading()))
                 .isEqualByComparingTo("0.20");
+    }
+
+    /** A scale of a single division can be read, one that ends within its first division cannot. */
+    @Test
+    void aDivisionIsNoLargerThanTheWholeScale() {
+        assertThat(meter("B-9", "0.5", "0.5").checkScale()).isEmpty();
+        assertThat(meter("B-9", "0.5", "0.4").checkScale())
+                .contains(Problem.error(
+                        "scaleTop", "meter.division-beyond-top", new BigDecimal("0.5"), new BigDecimal("0.4")));
     }
 }
