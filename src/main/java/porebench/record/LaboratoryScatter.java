@@ -10,6 +10,8 @@ import java.util.stream.Collectors;
 import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.method.trial.DeterminationSummary;
+import porebench.method.trial.KnownFactor;
+import porebench.method.trial.NextDetermination;
 import porebench.method.trial.ScatterElsewhere;
 import porebench.method.trial.StopRule;
 import porebench.method.trial.Variability;
@@ -24,8 +26,9 @@ import porebench.statistics.Summary;
  *
  * @param sets the determinations, each summed up
  * @param occasions how trials of one determination differ between days, operators and meters
+ * @param means the means of the determinations
  */
-public record LaboratoryScatter(List<Entry> sets, OccasionScatter occasions) {
+public record LaboratoryScatter(List<Entry> sets, OccasionScatter occasions, LaboratoryMeans means) {
     /** The scatter of a laboratory that has no determination. */
     public static final LaboratoryScatter NONE = new LaboratoryScatter(List.of());
 
@@ -35,7 +38,7 @@ public record LaboratoryScatter(List<Entry> sets, OccasionScatter occasions) {
 
     /** A scatter of which nothing is known between occasions. */
     LaboratoryScatter(List<Entry> sets) {
-        this(sets, OccasionScatter.NONE);
+        this(sets, OccasionScatter.NONE, LaboratoryMeans.NONE);
     }
 
     /**
@@ -64,7 +67,8 @@ public record LaboratoryScatter(List<Entry> sets, OccasionScatter occasions) {
                                 .filter(summary -> summary.count() > 1)
                                 .map(summary -> new Entry(idOf(judged), mixOf(judged), judged.meterType(), summary)))
                         .toList(),
-                new OccasionScatter(determinations));
+                new OccasionScatter(determinations),
+                new LaboratoryMeans(determinations));
     }
 
     private static boolean isOfOneType(JudgedDetermination judged) {
@@ -123,6 +127,28 @@ public record LaboratoryScatter(List<Entry> sets, OccasionScatter occasions) {
     public Optional<StopRule> stop(JudgedDetermination judged, double divisionPercent, Profile profile) {
         return StopRule.of(
                 factors(judged), judged.meterType(), divisionPercent, profile, without(judged, judged.meterType()));
+    }
+
+    /**
+     * Returns where the next determination of a mix is to be expected, made of the same; empty where too few were made.
+     *
+     * @param judged a determination of the mix
+     * @param divisionPercent a division of its meter's scale, in % air, greater than 0
+     */
+    public Optional<NextDetermination> next(JudgedDetermination judged, double divisionPercent) {
+        return means.next(judged, divisionPercent);
+    }
+
+    /**
+     * Returns a determination's factor as it would be with what the laboratory knows of its other determinations.
+     *
+     * @param judged the determination
+     * @param divisionPercent a division of its meter's scale, in % air, greater than 0
+     * @param profile whose rounding holds
+     * @return empty when too few others are known, or nothing tells how determinations differ
+     */
+    public Optional<KnownFactor> known(JudgedDetermination judged, double divisionPercent, Profile profile) {
+        return means.known(judged, divisionPercent, profile);
     }
 
     private static MixId mixOf(JudgedDetermination judged) {

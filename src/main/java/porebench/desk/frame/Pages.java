@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.Settings;
 import porebench.desk.budget.BudgetSection;
 import porebench.desk.factor.FactorPage;
 import porebench.desk.meter.MeterPage;
@@ -44,13 +45,15 @@ record Pages(List<Page> steps, List<Page> registers, TrialsPage trials, MeterPag
      * @param openMeter turns the window to the page of a meter
      * @param openMeters turns the window to the register of meters
      * @param openTrial turns the window to a trial
+     * @param settings where it is remembered what a person wants to see
      */
     static Pages of(
             DeskModel desk,
             Consumer<MixId> openMix,
             Consumer<MeterId> openMeter,
             Runnable openMeters,
-            Consumer<TrialId> openTrial) {
+            Consumer<TrialId> openTrial,
+            Settings settings) {
         MixPage mix = new MixPage(desk);
         TrialsPage trials = new TrialsPage(desk);
         return new Pages(
@@ -58,7 +61,7 @@ record Pages(List<Page> steps, List<Page> registers, TrialsPage trials, MeterPag
                         mix,
                         new SamplePage(desk),
                         trials,
-                        new VariabilityPage(desk, openTrial, new BudgetSection(desk)),
+                        new VariabilityPage(desk, openTrial, new BudgetSection(desk), settings),
                         new FactorPage(desk)),
                 List.of(
                         new SourcesPage(desk),

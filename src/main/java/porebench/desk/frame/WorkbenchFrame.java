@@ -76,7 +76,7 @@ public final class WorkbenchFrame {
         this.memory = memory;
         this.texts = FrameTexts.in(desk.tools().locale());
         content.setName("workbench");
-        pages = Pages.of(desk, this::openMix, this::openMeter, this::openMeters, this::openTrial);
+        pages = Pages.of(desk, this::openMix, this::openMeter, this::openMeters, this::openTrial, memory.settings());
         current = pages.steps().get(0);
         lastStep = current;
         band = new TrainingBand(texts);

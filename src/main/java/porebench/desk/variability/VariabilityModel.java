@@ -8,6 +8,7 @@ import porebench.chart.FactorByTrial;
 import porebench.chart.FactorOverTime;
 import porebench.chart.TrialPoint;
 import porebench.desk.DeskModel;
+import porebench.desk.Settings;
 import porebench.desk.form.Texts;
 import porebench.method.Problem;
 import porebench.method.trial.Variability;
@@ -21,16 +22,24 @@ import porebench.record.MixId;
 /** The Variability page without its window: the verdict, the numbers, what is left out and why, the plots' data. */
 final class VariabilityModel {
     private static final String BUNDLE = "porebench.desk.variability.variability";
+    private static final String SHOWS_KNOWN = "showsWhatIsKnown";
 
     private final DeskModel desk;
+    private final Settings settings;
     private final Texts texts;
     private final PlotRecords plots;
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<MixId> mix = Optional.empty();
     private Optional<DeterminationId> chosen = Optional.empty();
 
-    VariabilityModel(DeskModel desk) {
+    /**
+     * Makes the page without its window.
+     *
+     * @param settings where it is remembered whether a person wants to see what the laboratory knows besides
+     */
+    VariabilityModel(DeskModel desk, Settings settings) {
         this.desk = desk;
+        this.settings = settings;
         this.texts = Texts.of(BUNDLE, desk.tools().locale());
         this.plots = new PlotRecords(desk.tools().problemText());
         follow();
@@ -120,6 +129,29 @@ final class VariabilityModel {
         return trials().flatMap(trials -> variability(trials)
                         .map(found -> Questions.of(trials, found, desk.tools().numbers(), texts)))
                 .orElse(List.of());
+    }
+
+    /** Returns whether the page shows what the laboratory knows besides. */
+    boolean showsKnown() {
+        return Boolean.parseBoolean(settings.get(SHOWS_KNOWN, Boolean.toString(true)));
+    }
+
+    /** Shows what the laboratory knows besides, or no longer; it is remembered. */
+    void showKnown(boolean shown) {
+        settings.put(SHOWS_KNOWN, Boolean.toString(shown));
+        follow();
+    }
+
+    /** Returns what the laboratory knows besides these trials; empty when no trial counts, or nobody wants to see it. */
+    Optional<Question> known() {
+        return trials().filter(any -> showsKnown())
+                .flatMap(trials -> trials.judged()
+                        .summary()
+                        .map(summary -> new KnownWords(summary, desk.tools().numbers(), texts)
+                                .question(
+                                        desk.scatter()
+                                                .known(trials.judged(), trials.divisionPercent(), trials.profile()),
+                                        desk.scatter().next(trials.judged(), trials.divisionPercent()))));
     }
 
     private Optional<TrialsToJudge> trials() {

@@ -6,6 +6,7 @@ import javax.swing.JScrollPane;
 import porebench.desk.DeskModel;
 import porebench.desk.DeterminationSection;
 import porebench.desk.Page;
+import porebench.desk.Settings;
 import porebench.record.TrialId;
 
 /** The page that says whether the trials of a determination agree. */
@@ -19,7 +20,7 @@ public final class VariabilityPage implements Page {
      * @param openTrial turns the window to a trial
      */
     public VariabilityPage(DeskModel desk, Consumer<TrialId> openTrial) {
-        this(desk, openTrial, DeterminationSection.nothing());
+        this(desk, openTrial, DeterminationSection.nothing(), Settings.inMemory());
     }
 
     /**
@@ -27,9 +28,10 @@ public final class VariabilityPage implements Page {
      *
      * @param openTrial turns the window to a trial
      * @param last what stands below everything else about the same determination
+     * @param settings where it is remembered what a person wants to see
      */
-    public VariabilityPage(DeskModel desk, Consumer<TrialId> openTrial, DeterminationSection last) {
-        model = new VariabilityModel(desk);
+    public VariabilityPage(DeskModel desk, Consumer<TrialId> openTrial, DeterminationSection last, Settings settings) {
+        model = new VariabilityModel(desk, settings);
         scroll = new VariabilityPanel(model, openTrial, last).component().scrolled();
     }
 

@@ -4,6 +4,7 @@ import com.formdev.flatlaf.util.UIScale;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -41,6 +42,8 @@ final class VariabilityPanel {
     private final FiguresPanel figures = new FiguresPanel();
     private final WrappedText remark = new WrappedText("remark", "");
     private final QuestionPanel questions = new QuestionPanel();
+    private final QuestionPanel known = new QuestionPanel();
+    private final JCheckBox showsKnown = new JCheckBox();
     private final PlotPanel byTrial;
     private final PlotPanel overTime;
     private final JPanel left = new JPanel(new MigLayout("insets 0, fillx, wrap 2", "[][grow,fill]", "[top]"));
@@ -71,6 +74,8 @@ final class VariabilityPanel {
         content.add(doubts.panel(), "wmin 0, gaptop 10");
         content.add(chooserRow(), "wmin 0, gaptop 14");
         content.add(questions.component(), "wmin 0, gaptop 16");
+        content.add(known.component(), "wmin 0, gaptop 16");
+        content.add(knownBox(), "gaptop 6");
         content.add(byTrial.component(), "wmin 0, gaptop 20");
         content.add(title("section.numbers", "h2"), "gaptop 20");
         content.add(figures.component(), "wmin 0, gaptop 8");
@@ -122,6 +127,13 @@ final class VariabilityPanel {
         return row;
     }
 
+    private JCheckBox knownBox() {
+        showsKnown.setName("known.show");
+        showsKnown.setText(texts.get("known.show"));
+        showsKnown.addActionListener(event -> model.showKnown(showsKnown.isSelected()));
+        return showsKnown;
+    }
+
     void show() {
         if (showing) {
             return;
@@ -136,6 +148,11 @@ final class VariabilityPanel {
             doubts.show(model.doubts());
             showChooser();
             questions.show(model.questions());
+            Optional<Question> besides = model.known();
+            known.show(besides.map(List::of).orElse(List.of()));
+            known.component().setVisible(besides.isPresent());
+            showsKnown.setSelected(model.showsKnown());
+            showsKnown.setVisible(!model.questions().isEmpty());
             figures.show(model.lines());
             remark.setText(model.remark().orElse(""));
             remark.setVisible(model.remark().isPresent());

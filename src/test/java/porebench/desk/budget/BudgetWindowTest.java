@@ -21,6 +21,7 @@ import porebench.desk.BenchBook;
 import porebench.desk.EventThread;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
+import porebench.desk.Settings;
 import porebench.desk.frame.Theme;
 import porebench.desk.variability.VariabilityPage;
 
@@ -48,7 +49,8 @@ class BudgetWindowTest {
                     BenchBook.trial("T3", 1, DAY, "6.5"),
                     BenchBook.trial("T4", 1, DAY, "6.5"));
             bench.select();
-            VariabilityPage page = new VariabilityPage(bench.desk, trial -> {}, new BudgetSection(bench.desk));
+            VariabilityPage page =
+                    new VariabilityPage(bench.desk, trial -> {}, new BudgetSection(bench.desk), Settings.inMemory());
             frame = new JFrame();
             frame.add(page.component());
             frame.setSize(1100, 800);

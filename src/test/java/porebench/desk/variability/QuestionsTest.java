@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
+import porebench.desk.Settings;
 
 /**
  * Every branch of the page's answers, word for word. Trials of a gauge reading 6.x have the factor 0.x, because 6 % was
@@ -30,7 +31,7 @@ class QuestionsTest {
         for (int i = 0; i < gauges.length; i++) {
             bench.keep(BenchBook.trial("T" + (i + 1), 1, DAY.plusDays(i), gauges[i]));
         }
-        return new VariabilityModel(bench.select().desk);
+        return new VariabilityModel(bench.select().desk, Settings.inMemory());
     }
 
     private static Question question(VariabilityModel model, String name) {

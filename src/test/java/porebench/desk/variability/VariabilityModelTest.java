@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
 import java.time.LocalDate;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import porebench.chart.FactorByTrial;
 import porebench.chart.FactorOverTime;
 import porebench.chart.TrialPoint;
 import porebench.desk.BenchBook;
+import porebench.desk.Settings;
 import porebench.record.DeterminationId;
 import porebench.record.MixId;
 import porebench.record.Samples;
@@ -30,7 +32,7 @@ class VariabilityModelTest {
                             ? BenchBook.leaked("T" + (i + 1), 1, DAY.plusDays(i))
                             : BenchBook.trial("T" + (i + 1), 1, DAY.plusDays(i), gauges[i]));
         }
-        return new VariabilityModel(bench.select().desk);
+        return new VariabilityModel(bench.select().desk, Settings.inMemory());
     }
 
     private static Figures.Line line(VariabilityModel model, String name) {
@@ -136,7 +138,7 @@ class VariabilityModelTest {
         Trial struck = BenchBook.trial("T1", 1, DAY, "7.4").struck("spilled water");
         bench.keep(
                 struck, BenchBook.leaked("T2", 1, DAY.plusDays(1)), BenchBook.trial("T3", 1, DAY.plusDays(2), "6.4"));
-        VariabilityModel model = new VariabilityModel(bench.select().desk);
+        VariabilityModel model = new VariabilityModel(bench.select().desk, Settings.inMemory());
         assertThat(model.leftOut())
                 .extracting(VariabilityModel.LeftOut::state)
                 .containsExactly(TrialPoint.State.STRUCK, TrialPoint.State.VOID);
@@ -155,7 +157,7 @@ class VariabilityModelTest {
         bench.keep(BenchBook.determination(1, DAY), BenchBook.determination(2, DAY.plusDays(1)));
         bench.keep(BenchBook.trial("T1", 1, DAY, "6.3"), BenchBook.trial("T2", 2, DAY.plusDays(1), "6.4"));
         bench.keep(BenchBook.issue(1, 1, DAY, "0.3"));
-        VariabilityModel model = new VariabilityModel(bench.select().desk);
+        VariabilityModel model = new VariabilityModel(bench.select().desk, Settings.inMemory());
         FactorOverTime plot = model.overTime().orElseThrow();
         assertThat(plot.trials()).hasSize(2);
         assertThat(plot.begun()).extracting(FactorOverTime.Begun::id).containsExactly("K7/1", "K7/2");
@@ -170,7 +172,7 @@ class VariabilityModelTest {
     void anEarlierDeterminationCanBeChosen() {
         bench.keep(BenchBook.determination(1, DAY), BenchBook.determination(2, DAY.plusDays(1)));
         bench.keep(BenchBook.trial("T1", 1, DAY, "6.3"), BenchBook.trial("T2", 2, DAY.plusDays(1), "6.4"));
-        VariabilityModel model = new VariabilityModel(bench.select().desk);
+        VariabilityModel model = new VariabilityModel(bench.select().desk, Settings.inMemory());
         assertThat(model.choices()).extracting(choice -> choice.id().text()).containsExactly("K7/2", "K7/1");
         assertThat(model.verdict().sentence()).contains("0.40 %");
         model.choose(new DeterminationId("K7/1"));
@@ -188,7 +190,7 @@ class VariabilityModelTest {
         bench.keep(BenchBook.determination(1, DAY), BenchBook.determination(2, DAY.plusDays(1)));
         bench.keep(BenchBook.trial("T1", 1, DAY, "6.3"), BenchBook.trial("T2", 2, DAY.plusDays(1), "6.4"));
         bench.keep(Samples.mix("M-2"));
-        return new VariabilityModel(bench.select().desk);
+        return new VariabilityModel(bench.select().desk, Settings.inMemory());
     }
 
     private static String lookedAt(VariabilityModel model) {
@@ -232,5 +234,58 @@ class VariabilityModelTest {
         VariabilityModel model = withTwoDeterminations();
         assertThat(model.subject("by-trial")).isEqualTo("K7, determination K7/2");
         assertThat(model.subject("over-time")).isEqualTo("K7");
+    }
+
+    /**
+     * Means 0.4, 0.5, 0.3 and 0.7 of two trials 0.2 apart. Variance of a trial 0.02, between determinations (2 x 0.0875 / 3 - 0.02) / 2 =
+     * 0.019167. The others say 0.4 with (0.019167 + 0.01) / 3 + 0.019167 = 0.028889, the last one's own trials 0.7 with 0.01: 0.6229, of
+     * which they make up 0.028889 / 0.038889. The next one: 0.475 +- 3.182 x 0.17078 x sqrt(5/4).
+     */
+    @Test
+    void saysWhatTheLaboratoryKnowsBesides() {
+        double[] lows = {6.3, 6.4, 6.2, 6.6};
+        for (int i = 0; i < lows.length; i++) {
+            bench.keep(BenchBook.determination(i + 1, DAY.plusDays(i)));
+            bench.keep(
+                    BenchBook.trial("T" + i + "a", i + 1, DAY.plusDays(i), String.format(Locale.ROOT, "%.1f", lows[i])),
+                    BenchBook.trial(
+                            "T" + i + "b", i + 1, DAY.plusDays(i), String.format(Locale.ROOT, "%.1f", lows[i] + 0.2)));
+        }
+        Settings settings = Settings.inMemory();
+        VariabilityModel model = new VariabilityModel(bench.select().desk, settings);
+        Question known = model.known().orElseThrow();
+        assertThat(known.answer())
+                .isEqualTo("With what the laboratory knows, G would be 0.62 % instead of 0.70 %: 0.6 % on the card"
+                        + " instead of 0.7 %. The factor stays the mean of its own trials; where the two are apart,"
+                        + " another determination tells which is right.");
+        assertThat(known.reasons())
+                .containsExactly(
+                        "Other determinations on this type of meter: 3, of this mix, made of the same: 3. By themselves"
+                                + " they expect 0.40 % here. These trials make up 74 % of the figure above.",
+                        "Determinations of a mix differ by a standard deviation of 0.138 %, beside the scatter of their"
+                                + " trials.",
+                        "The next determination of this mix, made of the same and of about as many trials, should lie"
+                                + " between -0.13 and 1.08 %: 95 of 100 do. Determinations that this rests on: 4.");
+        model.showKnown(false);
+        assertThat(model.known()).isEmpty();
+        assertThat(new VariabilityModel(bench.desk, settings).showsKnown()).isFalse();
+        model.showKnown(true);
+        assertThat(model.known()).isPresent();
+    }
+
+    @Test
+    void saysThatTheLaboratoryKnowsTooLittle() {
+        Question known = model("6.4", "6.5").known().orElseThrow();
+        assertThat(known.answer())
+                .isEqualTo("Too little yet: it takes three other determinations on this type of meter, and trials that"
+                        + " do not all agree.");
+        assertThat(known.reasons())
+                .containsExactly("Where the next determination of this mix should lie can be said once 3 have been made"
+                        + " of the same sources, unchanged.");
+    }
+
+    @Test
+    void withoutATrialTheLaboratoryIsNotAsked() {
+        assertThat(model().known()).isEmpty();
     }
 }

@@ -1,0 +1,81 @@
+package porebench.desk.variability;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import porebench.desk.form.Numbers;
+import porebench.desk.form.Texts;
+import porebench.method.trial.DeterminationSummary;
+import porebench.method.trial.KnownFactor;
+import porebench.method.trial.NextDetermination;
+
+/** Says what the laboratory's other determinations add: the factor drawn towards them, and where the next one should lie. */
+final class KnownWords {
+    private static final int DECIMALS = 2;
+    private static final int FINE_DECIMALS = 3;
+
+    private final DeterminationSummary summary;
+    private final Numbers numbers;
+    private final Texts texts;
+
+    KnownWords(DeterminationSummary summary, Numbers numbers, Texts texts) {
+        this.summary = summary;
+        this.numbers = numbers;
+        this.texts = texts;
+    }
+
+    Question question(Optional<KnownFactor> known, Optional<NextDetermination> next) {
+        List<String> reasons = new ArrayList<>();
+        known.ifPresent(factor -> reasons.addAll(reasons(factor)));
+        reasons.add(next.map(this::next)
+                .orElseGet(() -> texts.get("known.next-few", Integer.toString(NextDetermination.FEWEST))));
+        return new Question(
+                "known",
+                texts.get("question.known"),
+                known.map(this::answer).orElseGet(() -> texts.get("known.unknown")),
+                false,
+                reasons,
+                List.of());
+    }
+
+    private String answer(KnownFactor known) {
+        boolean isSame = known.card().compareTo(summary.reportedPercent()) == 0;
+        return texts.get(
+                isSame ? "known.same" : "known.other",
+                numbers.show(known.meanPercent(), DECIMALS),
+                numbers.show(summary.summary().mean(), DECIMALS),
+                numbers.show(known.card()),
+                numbers.show(summary.reportedPercent()));
+    }
+
+    private List<String> reasons(KnownFactor known) {
+        List<String> reasons = new ArrayList<>();
+        reasons.add(texts.get(
+                "known.rests-on",
+                Integer.toString(known.others()),
+                Integer.toString(known.sameMix()),
+                numbers.show(known.aroundPercent(), DECIMALS),
+                numbers.show(100 * known.ownShare(), 0)));
+        List<String> differences = new ArrayList<>();
+        known.betweenDeterminationsPercent()
+                .ifPresent(value -> differences.add(difference("known.determinations", value)));
+        known.betweenMixesPercent().ifPresent(value -> differences.add(difference("known.mixes", value)));
+        known.betweenSourcesPercent().ifPresent(value -> differences.add(difference("known.sources", value)));
+        if (!differences.isEmpty()) {
+            reasons.add(String.join(" ", differences));
+        }
+        return reasons;
+    }
+
+    private String difference(String key, double value) {
+        return texts.get(key, numbers.show(value, FINE_DECIMALS));
+    }
+
+    private String next(NextDetermination next) {
+        return texts.get(
+                "known.next",
+                numbers.show(next.lowPercent(), DECIMALS),
+                numbers.show(next.highPercent(), DECIMALS),
+                Integer.toString(next.determinations()));
+    }
+}
