@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +16,8 @@ import porebench.method.Profile;
 import porebench.method.trial.KnownFactor;
 import porebench.method.trial.NextDetermination;
 import porebench.method.trial.Scatter;
+import porebench.statistics.EqualScatterTest;
+import porebench.statistics.Judged;
 import porebench.statistics.PartialPooling;
 import porebench.statistics.PooledDeviation;
 import porebench.statistics.Summary;
@@ -40,6 +43,7 @@ final class LaboratoryMeans {
 
     private final Map<MeterType, List<Entry>> entries = new EnumMap<>(MeterType.class);
     private final Map<MeterType, Optional<List<OptionalDouble>>> variances = new EnumMap<>(MeterType.class);
+    private final Map<Scale, Judged<EqualScatterTest>> tested = new HashMap<>();
 
     /** One determination. */
     private record Entry(DeterminationId id, List<String> path, Summary summary, double[] factors) {
@@ -158,16 +162,43 @@ final class LaboratoryMeans {
         return variance.isPresent() ? OptionalDouble.of(Math.sqrt(variance.getAsDouble())) : variance;
     }
 
+    /**
+     * Tests whether the mixes scatter alike on a type of meter.
+     *
+     * @param type the type of meter
+     * @param divisionPercent a division of its scale, in % air, greater than 0
+     */
+    synchronized Judged<EqualScatterTest> equalScatter(MeterType type, double divisionPercent) {
+        return tested.computeIfAbsent(
+                new Scale(type, divisionPercent),
+                any -> EqualScatterTest.judge(
+                        divisionPercent, type == MeterType.A, List.copyOf(deviations(on(type)).values())));
+    }
+
+    /** A scale that trials are read on. */
+    private record Scale(MeterType type, double divisionPercent) {}
+
+    /** Returns how the trials of each mix scatter, as far as it has a determination of two. */
+    private static Map<List<String>, PooledDeviation> deviations(List<Entry> all) {
+        Map<List<String>, PooledDeviation> found = new LinkedHashMap<>();
+        byMix(all).forEach((mix, sets) -> PooledDeviation.of(sets).ifPresent(pooled -> found.put(mix, pooled)));
+        return found;
+    }
+
+    private static Map<List<String>, List<Summary>> byMix(List<Entry> all) {
+        return all.stream()
+                .collect(Collectors.groupingBy(
+                        Entry::mix,
+                        LinkedHashMap::new,
+                        Collectors.mapping(entry -> entry.summary, Collectors.toList())));
+    }
+
     /** Returns the variance of a trial of each mix, drawn towards the others; of no mix where none shows its scatter. */
     private static Map<List<String>, Double> trialVariances(List<Entry> all, double floor) {
-        Map<List<String>, List<Summary>> byMix = all.stream()
-                .collect(Collectors.groupingBy(
-                        Entry::mix, Collectors.mapping(entry -> entry.summary, Collectors.toList())));
-        Map<List<String>, PooledDeviation> own = new HashMap<>();
-        byMix.forEach((mix, sets) -> PooledDeviation.of(sets).ifPresent(pooled -> own.put(mix, pooled)));
+        Map<List<String>, PooledDeviation> own = deviations(all);
         Optional<VariancePrior> prior = VariancePrior.of(List.copyOf(own.values()), floor);
         Map<List<String>, Double> found = new HashMap<>();
-        for (List<String> mix : byMix.keySet()) {
+        for (List<String> mix : byMix(all).keySet()) {
             Optional<PooledDeviation> deviation = Optional.ofNullable(own.get(mix));
             double seen = deviation
                     .map(PooledDeviation::standardDeviation)

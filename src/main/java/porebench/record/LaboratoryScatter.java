@@ -15,6 +15,8 @@ import porebench.method.trial.NextDetermination;
 import porebench.method.trial.ScatterElsewhere;
 import porebench.method.trial.StopRule;
 import porebench.method.trial.Variability;
+import porebench.statistics.EqualScatterTest;
+import porebench.statistics.Judged;
 import porebench.statistics.PooledDeviation;
 import porebench.statistics.Summary;
 
@@ -149,6 +151,16 @@ public record LaboratoryScatter(List<Entry> sets, OccasionScatter occasions, Lab
      */
     public Optional<KnownFactor> known(JudgedDetermination judged, double divisionPercent, Profile profile) {
         return means.known(judged, divisionPercent, profile);
+    }
+
+    /**
+     * Tests whether the mixes scatter alike on a type of meter.
+     *
+     * @param type the type of meter
+     * @param divisionPercent a division of its scale, in % air, greater than 0
+     */
+    public Judged<EqualScatterTest> equalScatter(MeterType type, double divisionPercent) {
+        return means.equalScatter(type, divisionPercent);
     }
 
     private static MixId mixOf(JudgedDetermination judged) {

@@ -16,7 +16,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What is said of confidences and alarms is true, as far as the runs of this build can tell. */
 class PromisesTest {
     private static final List<Promise> ALL = List.of(
-            new MeanIntervalPromise(), new StopPromise(), new NextTrialPromise(), new NextDeterminationPromise());
+            new MeanIntervalPromise(), new StopPromise(), new NextTrialPromise(), new NextDeterminationPromise(),
+            new EqualScatterPromise());
 
     /** More than 1 in the profile {@code promises}: many runs, and the table is written anew. */
     private static final boolean MANY = Integer.getInteger("porebench.promises", 1) > 1;

@@ -8,9 +8,13 @@ import porebench.desk.form.Texts;
 import porebench.method.trial.DeterminationSummary;
 import porebench.method.trial.KnownFactor;
 import porebench.method.trial.NextDetermination;
+import porebench.statistics.EqualScatterTest;
+import porebench.statistics.Judged;
 
 /** Says what the laboratory's other determinations add: the factor drawn towards them, and where the next one should lie. */
 final class KnownWords {
+    private static final double LEVEL = 0.05;
+    private static final TestWords.Counts MIXES = new TestWords.Counts(2, Integer.MAX_VALUE);
     private static final int DECIMALS = 2;
     private static final int FINE_DECIMALS = 3;
 
@@ -24,18 +28,24 @@ final class KnownWords {
         this.texts = texts;
     }
 
-    Question question(Optional<KnownFactor> known, Optional<NextDetermination> next) {
+    Question question(
+            Optional<KnownFactor> known, Optional<NextDetermination> next, Judged<EqualScatterTest> alike, TestWords tests) {
         List<String> reasons = new ArrayList<>();
         known.ifPresent(factor -> reasons.addAll(reasons(factor)));
         reasons.add(next.map(this::next)
                 .orElseGet(() -> texts.get("known.next-few", Integer.toString(NextDetermination.FEWEST))));
+        alike.meaningful()
+                .filter(test -> test.p() < LEVEL)
+                .ifPresent(test -> reasons.add(texts.get("known.unlike", Integer.toString(test.sets()))));
         return new Question(
                 "known",
                 texts.get("question.known"),
                 known.map(this::answer).orElseGet(() -> texts.get("known.unknown")),
                 false,
                 reasons,
-                List.of());
+                alike.meaningful().isEmpty()
+                        ? List.of()
+                        : List.of(tests.line("alike", alike, EqualScatterTest::statistic, EqualScatterTest::p, MIXES)));
     }
 
     private String answer(KnownFactor known) {

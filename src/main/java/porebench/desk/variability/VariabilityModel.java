@@ -151,7 +151,9 @@ final class VariabilityModel {
                                 .question(
                                         desk.scatter()
                                                 .known(trials.judged(), trials.divisionPercent(), trials.profile()),
-                                        desk.scatter().next(trials.judged(), trials.divisionPercent()))));
+                                        desk.scatter().next(trials.judged(), trials.divisionPercent()),
+                                desk.scatter().equalScatter(trials.judged().meterType(), trials.divisionPercent()),
+                                new TestWords(trials.divisionPercent(), desk.tools().numbers(), texts))));
     }
 
     private Optional<TrialsToJudge> trials() {
