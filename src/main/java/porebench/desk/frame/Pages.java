@@ -18,6 +18,7 @@ import porebench.desk.register.SourcesPage;
 import porebench.desk.sample.SamplePage;
 import porebench.desk.study.StudyPage;
 import porebench.desk.trial.TrialsPage;
+import porebench.desk.variability.ToTrial;
 import porebench.desk.variability.VariabilityPage;
 import porebench.record.MeterId;
 import porebench.record.MixId;
@@ -61,7 +62,7 @@ record Pages(List<Page> steps, List<Page> registers, TrialsPage trials, MeterPag
                         mix,
                         new SamplePage(desk),
                         trials,
-                        new VariabilityPage(desk, openTrial, new BudgetSection(desk), settings),
+                        new VariabilityPage(desk, new ToTrial(openTrial, openTrial.andThen(trials::strike)), new BudgetSection(desk), settings),
                         new FactorPage(desk)),
                 List.of(
                         new SourcesPage(desk),

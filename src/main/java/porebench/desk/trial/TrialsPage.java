@@ -26,6 +26,17 @@ public final class TrialsPage implements Page {
         panel.reveal();
     }
 
+    /** Asks why a trial should be struck, if it is the one looked at and is not struck already. */
+    public void strike(TrialId trial) {
+        boolean isLookedAt = model.selected()
+                .map(row -> row.judged().trial().value().id().equals(trial)
+                        && !row.judged().isStruck())
+                .orElse(false);
+        if (isLookedAt) {
+            panel.actions().strike();
+        }
+    }
+
     @Override
     public String name() {
         return "trials";

@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
 import porebench.method.trial.Outliers;
+import porebench.record.TrialId;
 import porebench.statistics.DixonTest;
 import porebench.statistics.GrubbsPairTest;
 import porebench.statistics.GrubbsTest;
@@ -40,7 +41,12 @@ final class OutlierWords {
                 List.of(
                         tests.line("one", outliers.one(), GrubbsTest::statistic, GrubbsTest::p, ONE),
                         tests.line("pair", outliers.pair(), GrubbsPairTest::statistic, GrubbsPairTest::p, PAIR),
-                        tests.line("dixon", outliers.dixon(), DixonTest::statistic, DixonTest::p, DIXON)));
+                        tests.line("dixon", outliers.dixon(), DixonTest::statistic, DixonTest::p, DIXON)),
+                outliers.suspects().or(outliers::stragglers).map(this::ids).orElse(List.of()));
+    }
+
+    private List<TrialId> ids(Outliers.Farthest farthest) {
+        return farthest.indices().stream().map(trials::id).map(TrialId::new).toList();
     }
 
     private String answer(TestWords tests) {

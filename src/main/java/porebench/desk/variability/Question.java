@@ -1,6 +1,7 @@
 package porebench.desk.variability;
 
 import java.util.List;
+import porebench.record.TrialId;
 
 /**
  * One question about the trials of a determination, answered.
@@ -11,11 +12,26 @@ import java.util.List;
  * @param isAlarm whether the answer is something to look into
  * @param reasons what the answer rests on, a paragraph each
  * @param tests the tests made, or why they were not
+ * @param named the trials that the answer names, to be looked at and perhaps struck
  */
-record Question(String name, String title, String answer, boolean isAlarm, List<String> reasons, List<TestLine> tests) {
+record Question(
+        String name,
+        String title,
+        String answer,
+        boolean isAlarm,
+        List<String> reasons,
+        List<TestLine> tests,
+        List<TrialId> named) {
     Question {
         reasons = List.copyOf(reasons);
         tests = List.copyOf(tests);
+        named = List.copyOf(named);
+    }
+
+    /** Makes an answer that names no trial. */
+    Question(
+            String name, String title, String answer, boolean isAlarm, List<String> reasons, List<TestLine> tests) {
+        this(name, title, answer, isAlarm, reasons, tests, List.of());
     }
 
     /**

@@ -1,19 +1,32 @@
 package porebench.desk.variability;
 
 import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import porebench.desk.form.Commands;
+import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
+import porebench.record.TrialId;
 
 /** The questions below one another: question, answer, what it rests on, and the tests made. */
 final class QuestionPanel {
     private final JPanel panel =
             new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 0", "[grow,fill]", ""));
+    private final Texts texts;
+    private final Consumer<TrialId> strike;
     private List<Question> shown = List.of();
 
-    QuestionPanel() {
+    /**
+     * Makes a place for questions.
+     *
+     * @param strike turns the window to a trial and asks why it should be struck
+     */
+    QuestionPanel(Texts texts, Consumer<TrialId> strike) {
+        this.texts = texts;
+        this.strike = strike;
         panel.setName("questions");
         panel.setOpaque(false);
     }
@@ -46,9 +59,24 @@ final class QuestionPanel {
             reason.setText(question.reasons().get(i));
             panel.add(reason, "wmin 0, gaptop 4");
         }
+        if (!question.named().isEmpty()) {
+            panel.add(offers(question), "wmin 0, gaptop 6");
+        }
         if (!question.tests().isEmpty()) {
             panel.add(tests(question), "wmin 0, gaptop 6");
         }
+    }
+
+    /** Returns a button for each trial that the answer names. */
+    private JPanel offers(Question question) {
+        JPanel row = new JPanel(new MigLayout("insets 0"));
+        row.setOpaque(false);
+        for (TrialId id : question.named()) {
+            row.add(Commands.button(
+                    "offer.strike." + id.text(),
+                    Commands.of(texts.get("wrong.strike", id.text()), () -> strike.accept(id))));
+        }
+        return row;
     }
 
     private static JPanel tests(Question question) {

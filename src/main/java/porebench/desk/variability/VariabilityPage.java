@@ -17,22 +17,22 @@ public final class VariabilityPage implements Page {
     /**
      * Makes the page on its own.
      *
-     * @param openTrial turns the window to a trial
+     * @param openTrial turns the window to a trial, also where it is to be struck
      */
     public VariabilityPage(DeskModel desk, Consumer<TrialId> openTrial) {
-        this(desk, openTrial, DeterminationSection.nothing(), Settings.inMemory());
+        this(desk, new ToTrial(openTrial, openTrial), DeterminationSection.nothing(), Settings.inMemory());
     }
 
     /**
      * Makes the page.
      *
-     * @param openTrial turns the window to a trial
+     * @param toTrial the ways to a trial
      * @param last what stands below everything else about the same determination
      * @param settings where it is remembered what a person wants to see
      */
-    public VariabilityPage(DeskModel desk, Consumer<TrialId> openTrial, DeterminationSection last, Settings settings) {
+    public VariabilityPage(DeskModel desk, ToTrial toTrial, DeterminationSection last, Settings settings) {
         model = new VariabilityModel(desk, settings);
-        scroll = new VariabilityPanel(model, openTrial, last).component().scrolled();
+        scroll = new VariabilityPanel(model, toTrial, last).component().scrolled();
     }
 
     @Override

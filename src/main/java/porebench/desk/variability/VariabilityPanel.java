@@ -3,7 +3,6 @@ package porebench.desk.variability;
 import com.formdev.flatlaf.util.UIScale;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
@@ -41,8 +40,8 @@ final class VariabilityPanel {
     private final ProblemLines doubts;
     private final FiguresPanel figures = new FiguresPanel();
     private final WrappedText remark = new WrappedText("remark", "");
-    private final QuestionPanel questions = new QuestionPanel();
-    private final QuestionPanel known = new QuestionPanel();
+    private final QuestionPanel questions;
+    private final QuestionPanel known;
     private final JCheckBox showsKnown = new JCheckBox();
     private final PlotPanel byTrial;
     private final PlotPanel overTime;
@@ -53,18 +52,20 @@ final class VariabilityPanel {
     /**
      * Makes the page.
      *
-     * @param openTrial turns the window to a trial
+     * @param toTrial the ways to a trial
      * @param last what stands below everything else about the same determination
      */
-    VariabilityPanel(VariabilityModel model, Consumer<TrialId> openTrial, DeterminationSection last) {
+    VariabilityPanel(VariabilityModel model, ToTrial toTrial, DeterminationSection last) {
         this.last = last;
         this.model = model;
         this.texts = model.texts();
+        questions = new QuestionPanel(texts, toTrial.strike());
+        known = new QuestionPanel(texts, toTrial.strike());
         doubts = new ProblemLines("doubts", model.desk().tools().problemText());
         byTrial = plot("by-trial", texts.get("section.by-trial"));
         overTime = plot("over-time", texts.get("section.over-time"));
-        byTrial.onOpen(id -> openTrial.accept(new TrialId(id)));
-        overTime.onOpen(id -> openTrial.accept(new TrialId(id)));
+        byTrial.onOpen(id -> toTrial.open().accept(new TrialId(id)));
+        overTime.onOpen(id -> toTrial.open().accept(new TrialId(id)));
         left.setName("leftOut");
         noMix.setText(texts.get("no-mix"));
         panel.add(title("page.title", "h1"));

@@ -17,7 +17,9 @@ import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.BenchBook;
+import porebench.record.DeterminationId;
 import porebench.record.Trial;
+import porebench.record.TrialId;
 
 /** The commands of the page, pressed without a display; questions are answered from a script. */
 class TrialsPageTest {
@@ -72,6 +74,23 @@ class TrialsPageTest {
         assertThat(said(page, "caution.lifting")).contains("20 kg", "Wet floors");
         assertThat(said(page, "caution.dust")).contains("silica", "caustic");
         assertThat(said(page, "caution.rules")).contains("licensed practice");
+    }
+
+    @Test
+    void aTrialIsStruckFromElsewhereOnlyWhileItIsLookedAtAndNotStruckYet() {
+        oneTrial();
+        TrialsPage page = page();
+        TrialId id = new TrialId("K7-T1");
+        page.open(new DeterminationId("K7/1"), id);
+        bench.asker.reasons.add("spilled");
+        page.strike(new TrialId("K7-T2"));
+        assertThat(bench.book.history(Trial.class, "K7-T1")).hasSize(1);
+        page.strike(id);
+        assertThat(bench.book.history(Trial.class, "K7-T1")).hasSize(2);
+        bench.asker.reasons.add("once more");
+        page.strike(id);
+        assertThat(bench.book.history(Trial.class, "K7-T1")).hasSize(2);
+        assertThat(bench.asker.reasons).hasSize(1);
     }
 
     @Test

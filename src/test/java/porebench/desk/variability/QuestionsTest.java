@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
 import porebench.desk.Settings;
+import porebench.record.TrialId;
 
 /**
  * Every branch of the page's answers, word for word. Trials of a gauge reading 6.x have the factor 0.x, because 6 % was
@@ -213,8 +214,9 @@ class QuestionsTest {
         assertThat(wrong.reasons())
                 .containsExactly(
                         "T6 gave 1.40 %, which is 0.80 % from the mean.",
-                        "Look for the cause. Strike a trial, on the Trials page, only for a cause that you found: nothing"
-                                + " is left out by itself.");
+                        "Look for the cause. Strike a trial only for a cause that you found: nothing is left out by"
+                                + " itself.");
+        assertThat(wrong.named()).containsExactly(new TrialId("T6"));
         assertThat(model.verdict().sentence())
                 .isEqualTo("6 trials, and T6 lies farther from the others than chance explains: find out why before a"
                         + " factor is issued. With it, G = 0.6 %.");

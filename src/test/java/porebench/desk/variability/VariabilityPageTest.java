@@ -106,6 +106,21 @@ class VariabilityPageTest {
     }
 
     @Test
+    void aTrialThatIsNamedCanBeStruckFromHere() {
+        bench.keep(BenchBook.determination(1, DAY));
+        List<String> gauges = List.of("6.4", "6.4", "6.5", "6.4", "6.5", "7.4");
+        for (int i = 0; i < gauges.size(); i++) {
+            bench.keep(BenchBook.trial("T" + (i + 1), 1, DAY.plusDays(i), gauges.get(i)));
+        }
+        VariabilityPage page = new VariabilityPage(bench.select().desk, opened::add);
+        AbstractButton offer = (AbstractButton) named(page, "offer.strike.T6");
+        assertThat(offer.getText()).isEqualTo("Look at T6 and strike it...");
+        offer.doClick();
+        assertThat(opened).containsExactly(new TrialId("T6"));
+        assertThat(find(page.component(), "offer.strike.T1")).isEmpty();
+    }
+
+    @Test
     void aPictureThatCannotBeSavedIsTold() {
         bench.asker.filesToWrite.add(folder.resolve("missing").resolve("plot.png"));
         ((AbstractButton) named(page(), "save.over-time")).doClick();
