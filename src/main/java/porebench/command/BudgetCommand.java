@@ -18,6 +18,7 @@ import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetResult;
+import porebench.method.budget.Capability;
 import porebench.method.budget.FactorBudget;
 import porebench.method.budget.FactorInputs;
 import porebench.method.budget.FieldBudget;
@@ -156,7 +157,9 @@ final class BudgetCommand extends OneCommand {
         Optional<Budget> field = withField ? field(budget, determination, profile, known) : Optional.empty();
         budget.omissions().stream().map(Omission::asProblem).forEach(problems::add);
         field.ifPresent(one -> one.omissions().stream().map(Omission::asProblem).forEach(problems::add));
-        return Optional.of(new BudgetReport.Part(set.id(), result(budget), field.map(this::result)));
+        BudgetResult result = result(budget);
+        return Optional.of(new BudgetReport.Part(
+                set.id(), result, Capability.of(result, profile, OptionalDouble.empty()), field.map(this::result)));
     }
 
     private BudgetResult result(Budget budget) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetLine;
 import porebench.method.budget.BudgetResult;
+import porebench.method.budget.Capability;
 import porebench.record.DeterminationId;
 import porebench.record.MixId;
 import porebench.statistics.MonteCarlo;
@@ -25,9 +26,10 @@ final class BudgetReport implements Report {
      *
      * @param id the determination
      * @param factor its factor
+     * @param capability what the uncertainty of the factor is worth
      * @param field a field reading corrected by it; empty when none was asked for
      */
-    record Part(DeterminationId id, BudgetResult factor, Optional<BudgetResult> field) {}
+    record Part(DeterminationId id, BudgetResult factor, Capability capability, Optional<BudgetResult> field) {}
 
     /** Reports the budgets of the determinations of a mix, at least one, the newest last. */
     BudgetReport(MixId mixId, List<Part> parts, Words words, Shown shown) {
@@ -53,6 +55,12 @@ final class BudgetReport implements Report {
         json.text("determinationId", one.id().text());
         json.number("factorPercent", one.factor().budget().valuePercent());
         budget(json, one.factor());
+        json.group("capability", fields -> {
+            fields.number("index", one.capability().index());
+            fields.number("reportingSteps", one.capability().steps());
+            fields.number("tolerancePercent", one.capability().tolerancePercent());
+            fields.text("standing", one.capability().standing().symbol());
+        });
     }
 
     private void budget(JsonFields json, BudgetResult one) {
@@ -103,6 +111,13 @@ final class BudgetReport implements Report {
         for (Part part : parts) {
             page.line(words.say("budget.determination", part.id().text()));
             text(page, "budget.title", "budget.verdict", part.factor());
+            Capability capability = part.capability();
+            page.line(words.say(
+                    "budget.capability." + capability.standing().symbol(),
+                    shown.fixed(capability.index(), 1),
+                    shown.fixed(capability.tolerancePercent(), 1),
+                    shown.fixed(capability.steps(), 1),
+                    shown.fixed(capability.stepPercent(), 2)));
             part.field().ifPresent(one -> {
                 page.gap();
                 text(page, "budget.field-title", "budget.field-verdict", one);

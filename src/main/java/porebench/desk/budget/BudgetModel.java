@@ -11,6 +11,7 @@ import porebench.desk.form.Texts;
 import porebench.method.Problem;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetResult;
+import porebench.method.budget.Capability;
 import porebench.method.budget.FieldBudget;
 import porebench.method.budget.FieldInputs;
 import porebench.method.budget.Omission;
@@ -69,6 +70,20 @@ final class BudgetModel {
     /** Returns the sentence that says how uncertain the factor is, and mostly from what. */
     String verdict() {
         return budget().map(one -> words().verdict("verdict", one)).orElseGet(() -> texts.get("verdict.none"));
+    }
+
+    /** Returns the lines below the table; none while no trial counts. */
+    List<BudgetWords.Line> totals() {
+        return budget().map(one -> words().totals(one, capability(one))).orElse(List.of());
+    }
+
+    private Capability capability(BudgetResult one) {
+        Evidence evidence = desk.evidence().orElseThrow();
+        Optional<BigDecimal> stated = evidence.mix().value().airTolerancePercent();
+        return Capability.of(
+                one,
+                evidence.profile(),
+                stated.map(BigDecimal::doubleValue).map(OptionalDouble::of).orElse(OptionalDouble.empty()));
     }
 
     /** Returns what is not in the budget. */

@@ -159,7 +159,7 @@ final class BudgetPanel {
         model.bars().ifPresent(bars -> plot.view().show(bars, Looks.now()));
         table.show(one.budget(), words);
         totals.removeAll();
-        List<BudgetWords.Line> lines = words.totals(one);
+        List<BudgetWords.Line> lines = model.totals();
         for (int i = 0; i < lines.size(); i++) {
             JLabel value = new JLabel(lines.get(i).value());
             value.setName("budget.total." + i);

@@ -8,6 +8,7 @@ import porebench.desk.form.Texts;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetLine;
 import porebench.method.budget.BudgetResult;
+import porebench.method.budget.Capability;
 import porebench.method.budget.Origin;
 import porebench.method.budget.Part;
 import porebench.statistics.IntervalCheck;
@@ -107,13 +108,21 @@ final class BudgetWords {
     }
 
     /** Returns the lines below the table. */
-    List<Line> totals(BudgetResult one) {
+    List<Line> totals(BudgetResult one, Capability capability) {
         Budget budget = one.budget();
         return List.of(
                 new Line(
                         texts.get("total.result"),
                         texts.get("cell.plus-minus", numbers.show(one.uncertaintyPercent(), DECIMALS)),
                         texts.get(one.isDrawn() ? "total.result.drawn" : "total.result.propagated")),
+                new Line(
+                        texts.get("total.capability"),
+                        numbers.show(capability.index(), 1),
+                        texts.get(
+                                "total.capability." + capability.standing().symbol(),
+                                numbers.show(capability.steps(), 1),
+                                numbers.show(capability.stepPercent(), 2),
+                                numbers.show(capability.tolerancePercent(), 1))),
                 new Line(
                         texts.get("total.combined"),
                         texts.get("cell.air", numbers.show(budget.combinedPercent(), DECIMALS)),

@@ -62,6 +62,20 @@ class BudgetModelTest {
                 .containsExactly("budget.dial-never-checked", "budget.bowl-never-weighed", "budget.occasions");
     }
 
+    /** The profile's tolerance is 1.5 %: U of 0.11 % goes into it 13 to 15 times, and is about one step of 0.1 %. */
+    @Test
+    void saysWhatTheUncertaintyIsWorth() {
+        BudgetModel model = model("6.4", "6.4", "6.5", "6.5");
+        double u = model.budget().orElseThrow().uncertaintyPercent();
+        BudgetWords.Line line = model.totals().get(1);
+        assertThat(line.name()).isEqualTo("Capability");
+        assertThat(Double.parseDouble(line.value())).isEqualTo(1.5 / u, within(0.05));
+        assertThat(line.note())
+                .startsWith("How many times U goes into the tolerance of 1.5 % air to either side: it is small beside it."
+                        + " U is 1.")
+                .endsWith(" reporting steps of 0.10 %.");
+    }
+
     @Test
     void saysEveryLineWithWhereItComesFrom() {
         BudgetModel model = model("6.4", "6.4", "6.5", "6.5");
@@ -125,8 +139,11 @@ class BudgetModelTest {
                 .contains("no standard deviation");
     }
 
+    /** Returns the lines below the table without the capability. */
     private static List<BudgetWords.Line> totals(BudgetModel model) {
-        return model.words().totals(model.budget().orElseThrow());
+        return model.totals().stream()
+                .filter(line -> !line.name().equals("Capability"))
+                .toList();
     }
 
     @Test
