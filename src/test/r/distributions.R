@@ -101,3 +101,23 @@ for (column in names(m)[-1]) {
   }
   check("mandel-critical.csv", column, computed, 5.1e-7, absolute = TRUE)
 }
+
+# The factor of a two-sided tolerance interval, integrated over the standard deviation instead of the mean.
+given("tolerance-factors.csv", "count", "content", "confidence")
+tolerance <- rows("tolerance-factors.csv")
+farthest <- function(half, content) { # how far the mean may be off while mean +- half still holds the content
+  if (2 * pnorm(half) - 1 <= content) return(0)
+  uniroot(function(off) pnorm(off + half) - pnorm(off - half) - content, c(0, half + 10), tol = 1e-14)$root
+}
+factor_of <- function(count, content, confidence) {
+  reached <- function(k) {
+    least <- qnorm((1 + content) / 2) / k
+    held <- function(s) sapply(s, function(s) {
+      (2 * pnorm(sqrt(count) * farthest(k * s, content)) - 1) * dchisq((count - 1) * s^2, count - 1) * 2 * (count - 1) * s
+    })
+    integrate(held, least, max(least + 1, sqrt(qchisq(1e-14, count - 1, lower.tail = FALSE) / (count - 1))), rel.tol = 1e-11,
+              subdivisions = 2000)$value
+  }
+  uniroot(function(k) reached(k) - confidence, c(0.5, 60), tol = 1e-10)$root
+}
+check("tolerance-factors.csv", "factor", mapply(factor_of, tolerance$count, tolerance$content, tolerance$confidence), 1e-6)

@@ -101,7 +101,7 @@ class TrialOrderChartTest {
                         "(at the foot: no value)",
                         "mean of the trials that count",
                         "factor as reported",
-                        "95 % interval of the mean");
+                        "95 % interval, these trials alone");
         assertThat(legend(plot(countedOnly(0.4)))).containsExactly("counts");
     }
 

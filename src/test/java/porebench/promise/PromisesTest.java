@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class PromisesTest {
     private static final List<Promise> ALL = List.of(
             new MeanIntervalPromise(), new StopPromise(), new NextTrialPromise(), new NextDeterminationPromise(),
-            new EqualScatterPromise());
+            new EqualScatterPromise(),
+            new SourceRangePromise());
 
     /** More than 1 in the profile {@code promises}: many runs, and the table is written anew. */
     private static final boolean MANY = Integer.getInteger("porebench.promises", 1) > 1;

@@ -16,11 +16,14 @@ import porebench.method.Role;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
 import porebench.record.Source;
+import porebench.record.SourceFactors;
 import porebench.record.SourceId;
 import porebench.record.Version;
 
 /** The register of sources. */
 final class SourcesModel extends RecordModel<Source, SourceDraft> {
+    private static final int DECIMALS = 2;
+
     SourcesModel(DeskModel desk, Texts texts) {
         super(desk, texts, Source.class, SourceDraft.BLANK);
         follow();
@@ -115,6 +118,27 @@ final class SourcesModel extends RecordModel<Source, SourceDraft> {
                 .map(Version::value)
                 .filter(mix -> mix.sources().contains(id))
                 .toList();
+    }
+
+    /** Says what factors the mixes with the source on view have, and where most further ones lie; empty when none has any. */
+    Optional<String> factors() {
+        Numbers numbers = desk().tools().numbers();
+        return base().flatMap(version ->
+                        SourceFactors.of(desk().everything(), version.value().id()))
+                .map(found -> found.range()
+                        .map(range -> texts().get(
+                                        "source.range",
+                                        Integer.toString(found.seen().count()),
+                                        numbers.show(found.seen().low(), DECIMALS),
+                                        numbers.show(found.seen().high(), DECIMALS),
+                                        numbers.show(range.low(), DECIMALS),
+                                        numbers.show(range.high(), DECIMALS)))
+                        .orElseGet(() -> texts().get(
+                                        "source.factors",
+                                        Integer.toString(found.seen().count()),
+                                        numbers.show(found.seen().low(), DECIMALS),
+                                        numbers.show(found.seen().high(), DECIMALS),
+                                        Integer.toString(SourceFactors.FEWEST))));
     }
 
     /** Returns the mixes whose factor would no longer hold if the draft were saved: it makes another stone of it. */

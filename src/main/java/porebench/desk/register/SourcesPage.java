@@ -38,7 +38,10 @@ public final class SourcesPage implements Page {
         }
         List<String> mixes =
                 model.mixesUsing().stream().map(mix -> mix.id().text()).toList();
-        return mixes.isEmpty() ? texts.get("source.unused") : texts.get("source.used", String.join(", ", mixes));
+        return mixes.isEmpty()
+                ? texts.get("source.unused")
+                : texts.get("source.used", String.join(", ", mixes))
+                        + model.factors().map(said -> " " + said).orElse("");
     }
 
     @Override

@@ -119,6 +119,22 @@ class RegisterModelsTest {
     }
 
     @Test
+    void aSourceSaysWhatFactorsItsMixesHave() {
+        SourcesModel model = sources();
+        model.show("S-02");
+        assertThat(model.factors().orElseThrow())
+                .startsWith("Mixes with trials on it as it is now: 3, factors from 0.")
+                .endsWith(" %. From 5 mixes on a range for further ones can be given.");
+        model.show("S-01");
+        assertThat(model.factors().orElseThrow())
+                .startsWith("Mixes with trials on it as it is now: 6, factors from 0.24 to 0.91 %. Nine of ten"
+                        + " determinations with this source lie between ")
+                .endsWith(" %; 95 of 100 such ranges are right, if factors scatter as normal values do.");
+        model.begin();
+        assertThat(model.factors()).isEmpty();
+    }
+
+    @Test
     void anotherNameChangesNoFactorButAnotherLedgeDoes() {
         SourcesModel model = sources();
         model.show("S-02");

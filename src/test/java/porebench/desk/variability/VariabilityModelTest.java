@@ -98,7 +98,7 @@ class VariabilityModelTest {
                 .startsWith("Multiplier 3.6 of ASTM C670 for 4 results (recalled) x repeatability 0.10 % air")
                 .endsWith("own figure of the laboratory).");
         // t(0.975; 3) = 3.182 (table): 3.182 x 0.0816 / 2 = 0.130.
-        assertThat(line(model, "95 % interval of the mean").value()).isEqualTo("0.27 to 0.53 % air");
+        assertThat(line(model, "95 % interval, these trials alone").value()).isEqualTo("0.27 to 0.53 % air");
         // 0.0816 / 2 = 0.041; 0.1 / sqrt(12) = 0.029.
         assertThat(line(model, "Scatter and reading alone, 95 %").note())
                 .isEqualTo("In it: scatter of the mean, 0.041 %; reading of the scale (divided to 0.10 %), 0.029 %."
@@ -127,7 +127,7 @@ class VariabilityModelTest {
                         "All 4 trials gave the same factor. On a scale divided to 0.10 % this says that the scatter is"
                                 + " smaller than the scale can show, not that there is none; the uncertainty above takes the"
                                 + " division into account.");
-        assertThat(line(model, "95 % interval of the mean").note())
+        assertThat(line(model, "95 % interval, these trials alone").note())
                 .isEqualTo(
                         "All trials gave the same: what a scale divided to 0.10 % leaves open, and no number of trials narrows.");
     }
