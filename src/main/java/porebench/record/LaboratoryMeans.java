@@ -130,11 +130,13 @@ final class LaboratoryMeans {
             Map<List<String>, Double> within,
             Profile profile) {
         List<PartialPooling.Group> groups = all.stream()
-                .filter(entry -> within.containsKey(entry.mix()))
-                .map(entry -> new PartialPooling.Group(
-                        entry.path, entry.summary.mean(), within.get(entry.mix()) / entry.summary.count()))
+                .flatMap(entry -> Optional.ofNullable(within.get(entry.mix()))
+                        .map(variance -> new PartialPooling.Group(
+                                entry.path, entry.summary.mean(), variance / entry.summary.count()))
+                        .stream())
                 .toList();
-        if (groups.size() <= FEWEST_OTHERS || !within.containsKey(own.mix())) {
+        Double ownTrial = within.get(own.mix());
+        if (ownTrial == null || groups.size() <= FEWEST_OTHERS) {
             return Optional.empty();
         }
         PartialPooling pooling = new PartialPooling(
@@ -142,7 +144,7 @@ final class LaboratoryMeans {
                 between.stream().mapToDouble(variance -> variance.orElse(0)).toArray());
         PartialPooling.Known around = pooling.around(own.path).orElseThrow();
         PartialPooling.Known known = pooling.of(own.path);
-        double ownVariance = within.get(own.mix()) / own.summary.count();
+        double ownVariance = ownTrial / own.summary.count();
         return Optional.of(new KnownFactor(
                 known.mean(),
                 profile.factorRounding().round(known.mean()),
@@ -172,7 +174,9 @@ final class LaboratoryMeans {
         return tested.computeIfAbsent(
                 new Scale(type, divisionPercent),
                 any -> EqualScatterTest.judge(
-                        divisionPercent, type == MeterType.A, List.copyOf(deviations(on(type)).values())));
+                        divisionPercent,
+                        type == MeterType.A,
+                        List.copyOf(deviations(on(type)).values())));
     }
 
     /** A scale that trials are read on. */

@@ -47,8 +47,7 @@ public record EqualScatterTest(int sets, double statistic, double p) {
      * @return withheld as too few of fewer than two sets, and as too coarse a scale where they scatter little more than the
      *     division makes by itself
      */
-    public static Judged<EqualScatterTest> judge(
-            double division, boolean isDifference, List<PooledDeviation> sets) {
+    public static Judged<EqualScatterTest> judge(double division, boolean isDifference, List<PooledDeviation> sets) {
         Require.positive("division", division);
         if (sets.size() < 2) {
             return Judged.withheld(Judged.Reason.TOO_FEW);

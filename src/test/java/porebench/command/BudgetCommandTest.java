@@ -107,7 +107,9 @@ class BudgetCommandTest {
         assertThat(number(result.get("uncertainty")))
                 .isEqualTo((number(drawn.get("high")) - number(drawn.get("low"))) / 2, within(1e-12));
         Map<String, Object> capability = group(json, "capability");
-        assertThat(capability).containsEntry("standing", "ample").containsEntry("tolerancePercent", new BigDecimal("1.5"));
+        assertThat(capability)
+                .containsEntry("standing", "ample")
+                .containsEntry("tolerancePercent", new BigDecimal("1.5"));
         assertThat(number(capability.get("index"))).isEqualTo(1.5 / number(result.get("uncertainty")), within(1e-9));
         assertThat(number(capability.get("reportingSteps")))
                 .isEqualTo(number(result.get("uncertainty")) / 0.1, within(1e-9));

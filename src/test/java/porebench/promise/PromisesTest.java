@@ -16,7 +16,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What is said of confidences and alarms is true, as far as the runs of this build can tell. */
 class PromisesTest {
     private static final List<Promise> ALL = List.of(
-            new MeanIntervalPromise(), new StopPromise(), new NextTrialPromise(), new NextDeterminationPromise(),
+            new MeanIntervalPromise(),
+            new StopPromise(),
+            new NextTrialPromise(),
+            new NextDeterminationPromise(),
             new EqualScatterPromise(),
             new SourceRangePromise());
 

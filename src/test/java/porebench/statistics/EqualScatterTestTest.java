@@ -14,7 +14,9 @@ class EqualScatterTestTest {
     }
 
     private static EqualScatterTest test(double division, PooledDeviation... sets) {
-        return EqualScatterTest.judge(division, false, List.of(sets)).meaningful().orElseThrow();
+        return EqualScatterTest.judge(division, false, List.of(sets))
+                .meaningful()
+                .orElseThrow();
     }
 
     /**
@@ -45,7 +47,8 @@ class EqualScatterTestTest {
         EqualScatterTest test = test(0.1, set(2, 0), set(2, 0), set(2, 0.1));
         assertThat(test.statistic())
                 .isCloseTo(
-                        6 * Math.log((2 * floor + 0.01) / 3) - 2 * (2 * Math.log(floor) + Math.log(0.01)), within(1e-9));
+                        6 * Math.log((2 * floor + 0.01) / 3) - 2 * (2 * Math.log(floor) + Math.log(0.01)),
+                        within(1e-9));
     }
 
     /** Three readings of each set, none more than two divisions apart, one set standing still: without ties that would be infinite. */

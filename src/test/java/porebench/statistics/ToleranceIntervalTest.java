@@ -42,7 +42,6 @@ class ToleranceIntervalTest {
         assertThat(ToleranceInterval.of(Summary.of(0.4, 0.4, 0.4), 0.03, 0.9, 0.95)
                         .high())
                 .isCloseTo(0.4 + 0.03 * k, within(1e-9));
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> ToleranceInterval.of(Summary.of(0.4), 0.03, 0.9, 0.95));
+        assertThatIllegalArgumentException().isThrownBy(() -> ToleranceInterval.of(Summary.of(0.4), 0.03, 0.9, 0.95));
     }
 }

@@ -62,7 +62,11 @@ record Pages(List<Page> steps, List<Page> registers, TrialsPage trials, MeterPag
                         mix,
                         new SamplePage(desk),
                         trials,
-                        new VariabilityPage(desk, new ToTrial(openTrial, openTrial.andThen(trials::strike)), new BudgetSection(desk), settings),
+                        new VariabilityPage(
+                                desk,
+                                new ToTrial(openTrial, openTrial.andThen(trials::strike)),
+                                new BudgetSection(desk),
+                                settings),
                         new FactorPage(desk)),
                 List.of(
                         new SourcesPage(desk),

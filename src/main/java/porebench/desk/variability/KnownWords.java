@@ -29,7 +29,10 @@ final class KnownWords {
     }
 
     Question question(
-            Optional<KnownFactor> known, Optional<NextDetermination> next, Judged<EqualScatterTest> alike, TestWords tests) {
+            Optional<KnownFactor> known,
+            Optional<NextDetermination> next,
+            Judged<EqualScatterTest> alike,
+            TestWords tests) {
         List<String> reasons = new ArrayList<>();
         known.ifPresent(factor -> reasons.addAll(reasons(factor)));
         reasons.add(next.map(this::next)

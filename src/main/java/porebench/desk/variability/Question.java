@@ -29,8 +29,7 @@ record Question(
     }
 
     /** Makes an answer that names no trial. */
-    Question(
-            String name, String title, String answer, boolean isAlarm, List<String> reasons, List<TestLine> tests) {
+    Question(String name, String title, String answer, boolean isAlarm, List<String> reasons, List<TestLine> tests) {
         this(name, title, answer, isAlarm, reasons, tests, List.of());
     }
 

@@ -152,8 +152,12 @@ final class VariabilityModel {
                                         desk.scatter()
                                                 .known(trials.judged(), trials.divisionPercent(), trials.profile()),
                                         desk.scatter().next(trials.judged(), trials.divisionPercent()),
-                                desk.scatter().equalScatter(trials.judged().meterType(), trials.divisionPercent()),
-                                new TestWords(trials.divisionPercent(), desk.tools().numbers(), texts))));
+                                        desk.scatter()
+                                                .equalScatter(trials.judged().meterType(), trials.divisionPercent()),
+                                        new TestWords(
+                                                trials.divisionPercent(),
+                                                desk.tools().numbers(),
+                                                texts))));
     }
 
     private Optional<TrialsToJudge> trials() {

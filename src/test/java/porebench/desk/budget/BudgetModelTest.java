@@ -71,8 +71,9 @@ class BudgetModelTest {
         assertThat(line.name()).isEqualTo("Capability");
         assertThat(Double.parseDouble(line.value())).isEqualTo(1.5 / u, within(0.05));
         assertThat(line.note())
-                .startsWith("How many times U goes into the tolerance of 1.5 % air to either side: it is small beside it."
-                        + " U is 1.")
+                .startsWith(
+                        "How many times U goes into the tolerance of 1.5 % air to either side: it is small beside it."
+                                + " U is 1.")
                 .endsWith(" reporting steps of 0.10 %.");
     }
 

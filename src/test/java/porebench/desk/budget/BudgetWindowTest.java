@@ -50,8 +50,7 @@ class BudgetWindowTest {
                     BenchBook.trial("T3", 1, DAY, "6.5"),
                     BenchBook.trial("T4", 1, DAY, "6.5"));
             bench.select();
-            VariabilityPage page =
-                    new VariabilityPage(
+            VariabilityPage page = new VariabilityPage(
                     bench.desk,
                     new ToTrial(trial -> {}, trial -> {}),
                     new BudgetSection(bench.desk),

@@ -47,11 +47,12 @@ class PagesTest {
                 mix -> {},
                 meter -> {},
                 () -> {},
-                (TrialId trial) -> pages[0].trials().open(BenchBook.determination(1, DAY).id(), trial),
+                (TrialId trial) ->
+                        pages[0].trials().open(BenchBook.determination(1, DAY).id(), trial),
                 Settings.inMemory());
         Page variability = pages[0].named("variability").orElseThrow();
-        AbstractButton offer =
-                (AbstractButton) find(variability.component(), "offer.strike.T6").orElseThrow();
+        AbstractButton offer = (AbstractButton)
+                find(variability.component(), "offer.strike.T6").orElseThrow();
         bench.asker.reasons.add("a bubble under the cover");
         offer.doClick();
         assertThat(bench.book.latest(Trial.class, "T6").orElseThrow().value().struckBecause())
