@@ -113,7 +113,7 @@ final class BudgetReport implements Report {
             text(page, "budget.title", "budget.verdict", part.factor());
             Capability capability = part.capability();
             page.line(words.say(
-                    "budget.capability." + capability.standing().symbol(),
+                    "capability." + capability.standing().symbol(),
                     shown.fixed(capability.index(), 1),
                     shown.fixed(capability.tolerancePercent(), 1),
                     shown.fixed(capability.steps(), 1),

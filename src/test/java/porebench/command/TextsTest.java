@@ -19,6 +19,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import porebench.method.Role;
+import porebench.method.budget.Capability;
 import porebench.method.budget.Origin;
 import porebench.method.budget.Part;
 import porebench.method.meter.MeterState;
@@ -65,6 +66,7 @@ class TextsTest {
         Stream.of(RunRule.values()).forEach(rule -> used.add("rule." + rule.symbol()));
         Stream.of(Part.values()).forEach(part -> used.add("part." + part.symbol()));
         Stream.of(Origin.values()).forEach(origin -> used.add("origin." + origin.symbol()));
+        Stream.of(Capability.Standing.values()).forEach(standing -> used.add("capability." + standing.symbol()));
         Stream.of(Role.values()).filter(Role::isAggregate).forEach(role -> used.add("role." + role.symbol()));
         String families =
                 "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|sets|chart|interlab|budget|issue|card|register|import"
