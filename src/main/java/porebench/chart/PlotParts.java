@@ -39,6 +39,7 @@ final class PlotParts {
     private final Words words;
     private final LegendItemCollection legend = new LegendItemCollection();
     private final List<String> notices = new ArrayList<>();
+    private final List<String> explanations = new ArrayList<>();
 
     PlotParts(ChartLook look, Words words) {
         this.look = look;
@@ -75,6 +76,11 @@ final class PlotParts {
     /** Says something above the plot, in the colour of what is wrong. */
     void sayAbove(String notice) {
         notices.add(notice);
+    }
+
+    /** Says something above the plot that explains it, in the colour of text. */
+    void explainAbove(String explanation) {
+        explanations.add(explanation);
     }
 
     private String word(PointLook point) {
@@ -129,6 +135,16 @@ final class PlotParts {
 
     /** Says whose readings have a shape. */
     void addLegendShape(OperatorShape mark, String word) {
+        Shape shape = mark.shape(SHAPE_SIDE * look.scale());
+        legend.add(
+                mark.isFilled()
+                        ? new LegendItem(word, null, null, null, shape, mark.colour(look))
+                        : new LegendItem(
+                                word, null, null, null, shape, look.background(), stroke(1.6), mark.colour(look)));
+    }
+
+    /** Says what a laboratory's statistics of a look are. */
+    void addLegendShape(MandelLook mark, String word) {
         Shape shape = mark.shape(SHAPE_SIDE * look.scale());
         legend.add(
                 mark.isFilled()
@@ -256,6 +272,9 @@ final class PlotParts {
         for (String notice : notices) {
             chart.addSubtitle(title(notice, look.font().deriveFont(Font.BOLD), look.voided()));
         }
+        for (String explanation : explanations) {
+            chart.addSubtitle(title(explanation, look.font(), look.text()));
+        }
         return chart;
     }
 
@@ -264,6 +283,7 @@ final class PlotParts {
         TextTitle title = new TextTitle(text, font);
         title.setPaint(paint);
         title.setHorizontalAlignment(HorizontalAlignment.LEFT);
+        title.setTextAlignment(HorizontalAlignment.LEFT);
         title.setPadding(insets(2, 8, 6, 8));
         return title;
     }

@@ -101,6 +101,11 @@ public final class PlotView {
         put(data, look, in -> ReadingsBySampleChart.of(data, in, locale), () -> StudyTables.of(data));
     }
 
+    /** Shows Mandel's h or k of laboratories. */
+    public void show(MandelPlot data, ChartLook look) {
+        put(data, look, in -> MandelChart.of(data, in, locale), () -> StudyTables.of(data));
+    }
+
     /**
      * Shows data as a chart; the same data in the same look stay as they are, zoomed and marked.
      *

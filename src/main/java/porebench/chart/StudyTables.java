@@ -1,8 +1,11 @@
 package porebench.chart;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import porebench.record.port.DataTable;
+import porebench.statistics.Mandel;
 
 /** The figures of the plots of a study as tables, nothing rounded. */
 final class StudyTables {
@@ -28,6 +31,36 @@ final class StudyTables {
                                 Integer.toString(one.repeat()),
                                 PlotTables.number(one.value())))
                         .toList());
+    }
+
+    static DataTable of(MandelPlot data) {
+        return new DataTable(
+                List.of(
+                        "statistic",
+                        "laboratory",
+                        "level",
+                        "results",
+                        "value",
+                        "critical_5",
+                        "critical_1",
+                        "verdict",
+                        "reason"),
+                data.values().stream()
+                        .map(one -> List.of(
+                                data.statistic().symbol(),
+                                data.laboratories().get(one.laboratory()),
+                                data.levels().get(one.level()),
+                                Integer.toString(one.results()),
+                                cell(one, found -> PlotTables.number(found.statistic())),
+                                cell(one, found -> PlotTables.number(found.critical5())),
+                                cell(one, found -> PlotTables.number(found.critical1())),
+                                cell(one, found -> found.suspicion().name().toLowerCase(Locale.ROOT)),
+                                one.whyNot()))
+                        .toList());
+    }
+
+    private static String cell(MandelPlot.Value value, Function<Mandel, String> said) {
+        return value.found().map(said).orElse("");
     }
 
     private static String number(OptionalDouble number) {

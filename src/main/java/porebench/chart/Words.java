@@ -72,6 +72,11 @@ final class Words {
         return number(number, 1);
     }
 
+    /** Says a number to three decimals. */
+    String threeDecimals(double number) {
+        return number(number, FINE_DECIMALS);
+    }
+
     /** Says a number as it was typed. */
     String plain(double number) {
         NumberFormat format = NumberFormat.getNumberInstance(locale);

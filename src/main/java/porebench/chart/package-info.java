@@ -1,5 +1,5 @@
 /**
- * Plots: the factor by trial and over time; the dial and the bowl of a meter.
+ * Plots: the factor by trial and over time; the dial and the bowl of a meter; control charts, budgets and studies.
  *
  * <p>Imports {@code record} and what lies below, and alone imports JFreeChart. Screens hand in plain records, the look of
  * their theme and a locale, and are given a Swing component.

@@ -28,6 +28,7 @@ final class LaboratoriesStudy {
     private final Texts texts;
     private final StudyFigures figures;
     private final ProblemText problemText;
+    private final boolean isTraining;
     private final List<String> standingOut = new ArrayList<>();
     private final List<List<String>> laboratories = new ArrayList<>();
     private int mandels;
@@ -38,20 +39,22 @@ final class LaboratoriesStudy {
             List<Problem> doubts,
             Texts texts,
             StudyFigures figures,
-            ProblemText problemText) {
+            ProblemText problemText,
+            boolean isTraining) {
         this.levels = levels;
         this.biases = biases;
         this.doubts = List.copyOf(doubts);
         this.texts = texts;
         this.figures = figures;
         this.problemText = problemText;
+        this.isTraining = isTraining;
         levels.levels().forEach(this::look);
     }
 
     StudyShown shown() {
         List<String> remarks = new ArrayList<>(standingOut);
         levels.levels().forEach(level -> withheld(level, remarks));
-        biases.whyWithheld().ifPresent(reason -> remarks.add(texts.get("laboratories.no-bias", why(reason))));
+        biases.whyWithheld().ifPresent(reason -> remarks.add(texts.get("laboratories.no-bias", figures.why(reason))));
         doubts.stream().map(problemText::say).forEach(remarks::add);
         if (mandels > 0) {
             remarks.add(texts.get(
@@ -63,7 +66,15 @@ final class LaboratoriesStudy {
         List<StudyShown.Table> tables = new ArrayList<>(List.of(precision(), intervals()));
         biases.meaningful().map(this::biases).ifPresent(tables::add);
         tables.add(consistency());
-        return new StudyShown(verdict(), remarks, Optional.empty(), Optional.empty(), tables);
+        MandelPlots plots = new MandelPlots(levels, texts, figures, isTraining);
+        return new StudyShown(
+                verdict(),
+                remarks,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(plots.h()),
+                Optional.of(plots.k()),
+                tables);
     }
 
     private String verdict() {
@@ -167,25 +178,15 @@ final class LaboratoriesStudy {
         comparison
                 .h()
                 .whyWithheld()
-                .ifPresent(reason -> remarks.add(texts.get("laboratories.no-h", level.name(), why(reason))));
+                .ifPresent(reason -> remarks.add(texts.get("laboratories.no-h", level.name(), figures.why(reason))));
         comparison
                 .k()
                 .whyWithheld()
-                .ifPresent(reason -> remarks.add(texts.get("laboratories.no-k", level.name(), why(reason))));
+                .ifPresent(reason -> remarks.add(texts.get("laboratories.no-k", level.name(), figures.why(reason))));
         Judged<CochranTest> cochran = comparison.cochran();
         cochran.whyWithheld()
-                .ifPresent(reason -> remarks.add(texts.get("laboratories.no-cochran", level.name(), why(reason))));
-    }
-
-    private String why(Judged.Reason reason) {
-        return texts.get(
-                switch (reason) {
-                    case TOO_FEW -> "reason.too-few";
-                    case TOO_MANY -> "reason.too-many";
-                    case NO_SPREAD -> "reason.no-spread";
-                    case WITHIN_ONE_DIVISION -> "reason.within-one-division";
-                    case SCALE_TOO_COARSE -> "reason.scale-too-coarse";
-                });
+                .ifPresent(
+                        reason -> remarks.add(texts.get("laboratories.no-cochran", level.name(), figures.why(reason))));
     }
 
     private StudyShown.Table precision() {

@@ -88,7 +88,12 @@ final class StudyComputing {
                 .orElseGet(() -> StudyShown.of(texts.get("layers.still")));
     }
 
-    Said laboratories(Sheet<ValueRow> sheet) {
+    /**
+     * Compares laboratories.
+     *
+     * @param isTraining whether the lab book is for training, as pictures of it say
+     */
+    Said laboratories(Sheet<ValueRow> sheet, boolean isTraining) {
         List<String> problems =
                 sheet.problems().stream().map(problemText::sayWithPlace).toList();
         if (Problem.anyError(sheet.problems())) {
@@ -109,7 +114,8 @@ final class StudyComputing {
                                 levels.doubts(sheet.file()),
                                 texts,
                                 figures,
-                                problemText)
+                                problemText,
+                                isTraining)
                         .shown()));
     }
 

@@ -61,6 +61,18 @@ final class StudyFigures {
         return share.isPresent() ? numbers.show(100 * share.getAsDouble(), 1) : texts.get("none");
     }
 
+    /** Says why something is not shown. */
+    String why(Judged.Reason reason) {
+        return texts.get(
+                switch (reason) {
+                    case TOO_FEW -> "reason.too-few";
+                    case TOO_MANY -> "reason.too-many";
+                    case NO_SPREAD -> "reason.no-spread";
+                    case WITHIN_ONE_DIVISION -> "reason.within-one-division";
+                    case SCALE_TOO_COARSE -> "reason.scale-too-coarse";
+                });
+    }
+
     private String p(FTest test) {
         return test.p() < LEAST_P
                 ? texts.get("p.small", numbers.show(LEAST_P, P_DECIMALS))

@@ -191,10 +191,11 @@ final class StudyModel {
         }
         Sheet<ValueRow> sheet = opened.sheet();
         boolean apart = withInteraction;
+        boolean isTraining = desk.isTraining();
         return switch (kind) {
             case OPERATORS -> () -> computing.operators(sheet, apart);
             case LAYERS -> () -> computing.layers(sheet);
-            case LABORATORIES -> () -> computing.laboratories(sheet);
+            case LABORATORIES -> () -> computing.laboratories(sheet, isTraining);
         };
     }
 

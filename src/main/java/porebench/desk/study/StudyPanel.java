@@ -21,6 +21,7 @@ import porebench.record.port.OutputFile;
 final class StudyPanel {
     private static final int SHARES_HEIGHT = 240;
     private static final int READINGS_HEIGHT = 320;
+    private static final int MANDEL_HEIGHT = 380;
     private static final String CSV = ".csv";
 
     private final StudyModel model;
@@ -35,6 +36,8 @@ final class StudyPanel {
     private final WrappedText remarks = new WrappedText("study.remarks", "");
     private final PlotPanel shares;
     private final PlotPanel readings;
+    private final PlotPanel h;
+    private final PlotPanel k;
     private final JPanel tables = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 8", "[grow,fill,0::]"));
     private List<StudyShown.Table> shownTables = List.of();
 
@@ -44,6 +47,8 @@ final class StudyPanel {
         choice = new StudyChoice(model, this::open, this::saveForm);
         shares = plot("shares", SHARES_HEIGHT, texts.get("plot.shares"));
         readings = plot("readings", READINGS_HEIGHT, texts.get("plot.readings"));
+        h = plot("h", MANDEL_HEIGHT, texts.get("plot.h"));
+        k = plot("k", MANDEL_HEIGHT, texts.get("plot.k"));
         tables.setOpaque(false);
         JLabel title = new JLabel(texts.get("page.title"));
         title.putClientProperty("FlatLaf.styleClass", "h1");
@@ -55,6 +60,8 @@ final class StudyPanel {
         panel.add(remarks, "wmin 0");
         panel.add(shares.component(), "wmin 0, gaptop 8");
         panel.add(readings.component(), "wmin 0, gaptop 8");
+        panel.add(h.component(), "wmin 0, gaptop 8");
+        panel.add(k.component(), "wmin 0, gaptop 8");
         panel.add(tables, "wmin 0");
         scrolled = panel.scrolled();
         scrolled.setName("studies.page");
@@ -107,13 +114,21 @@ final class StudyPanel {
         say(verdict, shown.map(StudyShown::verdict).orElse(""));
         say(howTo, shown.isPresent() ? "" : model.howTo());
         say(remarks, shown.map(known -> String.join("\n", known.remarks())).orElse(""));
-        shares.component().setVisible(shown.flatMap(StudyShown::shares).isPresent());
-        shown.flatMap(StudyShown::shares).ifPresent(data -> shares.view().show(data, Looks.now()));
-        readings.component().setVisible(shown.flatMap(StudyShown::readings).isPresent());
-        shown.flatMap(StudyShown::readings).ifPresent(data -> readings.view().show(data, Looks.now()));
+        show(shares, shown.flatMap(StudyShown::shares), data -> shares.view().show(data, Looks.now()));
+        show(
+                readings,
+                shown.flatMap(StudyShown::readings),
+                data -> readings.view().show(data, Looks.now()));
+        show(h, shown.flatMap(StudyShown::h), data -> h.view().show(data, Looks.now()));
+        show(k, shown.flatMap(StudyShown::k), data -> k.view().show(data, Looks.now()));
         show(shown.map(StudyShown::tables).orElse(List.of()));
         panel.revalidate();
         panel.repaint();
+    }
+
+    private static <T> void show(PlotPanel plot, Optional<T> data, Consumer<T> shown) {
+        plot.component().setVisible(data.isPresent());
+        data.ifPresent(shown);
     }
 
     private static void say(WrappedText text, String words) {

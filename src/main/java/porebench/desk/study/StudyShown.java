@@ -3,6 +3,7 @@ package porebench.desk.study;
 import java.util.List;
 import java.util.Optional;
 import porebench.chart.ComponentShares;
+import porebench.chart.MandelPlot;
 import porebench.chart.ReadingsBySample;
 
 /**
@@ -12,6 +13,8 @@ import porebench.chart.ReadingsBySample;
  * @param remarks sentences below it: what is withheld and why, what to do
  * @param shares the shares of the components; none where nothing varies
  * @param readings readings by sample and operator; of a study of operators only
+ * @param h Mandel's h of laboratories; of a comparison of laboratories only
+ * @param k Mandel's k of laboratories; of a comparison of laboratories only
  * @param tables the figures
  */
 record StudyShown(
@@ -19,10 +22,22 @@ record StudyShown(
         List<String> remarks,
         Optional<ComponentShares> shares,
         Optional<ReadingsBySample> readings,
+        Optional<MandelPlot> h,
+        Optional<MandelPlot> k,
         List<Table> tables) {
     StudyShown {
         remarks = List.copyOf(remarks);
         tables = List.copyOf(tables);
+    }
+
+    /** A study that is not a comparison of laboratories. */
+    StudyShown(
+            String verdict,
+            List<String> remarks,
+            Optional<ComponentShares> shares,
+            Optional<ReadingsBySample> readings,
+            List<Table> tables) {
+        this(verdict, remarks, shares, readings, Optional.empty(), Optional.empty(), tables);
     }
 
     /**

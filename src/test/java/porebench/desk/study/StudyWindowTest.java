@@ -110,4 +110,39 @@ class StudyWindowTest {
         EventThread.settle();
         EventThread.run(() -> find(JComboBox.class, "study.kind").setSelectedIndex(1));
     }
+
+    @Test
+    void aComparisonOfLaboratoriesShowsHAndKAndSavesTheirFigures() throws Exception {
+        Path file = Files.writeString(
+                folder.resolve("l.csv"),
+                "laboratory,level,value\nA,1,1\nA,1,2\nA,1,3\nB,1,2\nB,1,3\nB,1,4\nC,1,3\nC,1,4\nC,1,5\n");
+        Path figures = folder.resolve("k.csv");
+        EventThread.run(() -> {
+            assertThat(find(Component.class, "plot.h").isShowing()).isFalse();
+            find(JComboBox.class, "study.kind").setSelectedIndex(2);
+            bench.asker.filesToOpen.add(file);
+            find(AbstractButton.class, "study.open").doClick();
+        });
+        EventThread.settle();
+        EventThread.run(() -> {
+            assertThat(find(Component.class, "plot.h").isShowing()).isTrue();
+            assertThat(find(Component.class, "plot.k").isShowing()).isTrue();
+            assertThat(find(Component.class, "plot.readings").isShowing()).isFalse();
+            bench.asker.filesToWrite.add(figures);
+            find(AbstractButton.class, "save.k").doClick();
+        });
+        EventThread.settle();
+        // Each s is 1, so each k is 1.
+        assertThat(Files.readAllLines(figures))
+                .hasSize(4)
+                .satisfies(lines -> assertThat(lines.get(0))
+                        .isEqualTo("statistic,laboratory,level,results,value,critical_5,critical_1,verdict,reason"))
+                .satisfies(lines ->
+                        assertThat(lines.get(3)).startsWith("k,C,1,3,1,1.526").endsWith(",none,"));
+        assertThat(bench.asker.failures).isEmpty();
+        EventThread.run(() -> find(JComboBox.class, "study.kind").setSelectedIndex(1));
+        EventThread.settle();
+        EventThread.run(
+                () -> assertThat(find(Component.class, "plot.h").isShowing()).isFalse());
+    }
 }
