@@ -58,9 +58,7 @@ final class LaboratoriesStudy {
         doubts.stream().map(problemText::say).forEach(remarks::add);
         if (mandels > 0) {
             remarks.add(texts.get(
-                    "laboratories.by-chance",
-                    Integer.toString(mandels),
-                    Long.toString(Math.max(1, Math.round(mandels * STRAGGLING)))));
+                    "laboratories.by-chance", Integer.toString(mandels), figures.expected(mandels * STRAGGLING)));
         }
         remarks.add(texts.get("laboratories.kept"));
         List<StudyShown.Table> tables = new ArrayList<>(List.of(precision(), intervals()));

@@ -52,6 +52,11 @@ final class StudyFigures {
         return variance.isPresent() ? number(Math.sqrt(variance.getAsDouble())) : texts.get("none");
     }
 
+    /** Says how many are to be expected: in whole numbers, below one to one decimal. */
+    String expected(double count) {
+        return numbers.show(count, count < 1 ? 1 : 0);
+    }
+
     String percent(double share) {
         return numbers.show(100 * share, 0);
     }

@@ -94,6 +94,14 @@ class MandelPlotsTest {
                 .allSatisfy(value -> assertThat(value.whyNot()).startsWith("The spread is only a few divisions"));
     }
 
+    /** Two values of k: 5 % of 2 is 0.1. */
+    @Test
+    void fewValuesAreNotSaidToGiveAStragglerByChance() throws IOException {
+        assertThat(shown(opened(StudyKind.LABORATORIES, "laboratory,level,value\nA,1,1\nA,1,2\nB,1,2\nB,1,4\n"))
+                        .remarks())
+                .contains("Of 2 values of h and k, about 0.1 would be called stragglers by chance alone.");
+    }
+
     private static Mandel ofB(StudyModel model) {
         return shown(model).k().orElseThrow().values().get(1).found().orElseThrow();
     }
