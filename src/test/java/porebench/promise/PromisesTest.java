@@ -21,7 +21,11 @@ class PromisesTest {
             new NextTrialPromise(),
             new NextDeterminationPromise(),
             new EqualScatterPromise(),
-            new SourceRangePromise());
+            new SourceRangePromise(),
+            new QuotedUncertaintyPromise(),
+            new FieldReadingPromise(),
+            new OutlierPromise(),
+            new UsualScatterPromise());
 
     /** More than 1 in the profile {@code promises}: many runs, and the table is written anew. */
     private static final boolean MANY = Integer.getInteger("porebench.promises", 1) > 1;

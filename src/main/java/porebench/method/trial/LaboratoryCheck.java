@@ -30,7 +30,7 @@ public record LaboratoryCheck(
      * @param laboratory the scatter of the laboratory's other determinations, if it has any
      * @return the check; empty when the pooled deviation has fewer than {@link Scatter#FEWEST_DEGREES} degrees of freedom
      */
-    static Optional<LaboratoryCheck> of(
+    public static Optional<LaboratoryCheck> of(
             double[] factors, MeterType type, double divisionPercent, Optional<PooledDeviation> laboratory) {
         double least = Scatter.ofTheDial(type, divisionPercent);
         return laboratory

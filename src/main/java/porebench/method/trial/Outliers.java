@@ -76,7 +76,7 @@ public record Outliers(
      * @param leastPercent the standard deviation that reading the scale makes by itself, in % air
      * @param factors the factors of the trials that count, in % air, at least one
      */
-    static Outliers of(double divisionPercent, double leastPercent, double... factors) {
+    public static Outliers of(double divisionPercent, double leastPercent, double... factors) {
         Judged<GrubbsTest> one = GrubbsTest.judge(divisionPercent, factors);
         Judged<GrubbsPairTest> pair = GrubbsPairTest.judge(divisionPercent, factors);
         Judged<DixonTest> dixon = DixonTest.judge(divisionPercent, factors);
