@@ -14,6 +14,7 @@ import porebench.statistics.Judged;
 /** Says what the laboratory's other determinations add: the factor drawn towards them, and where the next one should lie. */
 final class KnownWords {
     private static final double LEVEL = 0.05;
+    private static final double LEAST_SAID = 0.0005;
     private static final TestWords.Counts MIXES = new TestWords.Counts(2, Integer.MAX_VALUE);
     private static final int DECIMALS = 2;
     private static final int FINE_DECIMALS = 3;
@@ -55,8 +56,8 @@ final class KnownWords {
         boolean isSame = known.card().compareTo(summary.reportedPercent()) == 0;
         return texts.get(
                 isSame ? "known.same" : "known.other",
-                numbers.show(known.meanPercent(), DECIMALS),
-                numbers.show(summary.summary().mean(), DECIMALS),
+                numbers.show(known.meanPercent(), FINE_DECIMALS),
+                numbers.show(summary.summary().mean(), FINE_DECIMALS),
                 numbers.show(known.card()),
                 numbers.show(summary.reportedPercent()));
     }
@@ -81,7 +82,7 @@ final class KnownWords {
     }
 
     private String difference(String key, double value) {
-        return texts.get(key, numbers.show(value, FINE_DECIMALS));
+        return value < LEAST_SAID ? texts.get(key + ".none") : texts.get(key, numbers.show(value, FINE_DECIMALS));
     }
 
     private String next(NextDetermination next) {

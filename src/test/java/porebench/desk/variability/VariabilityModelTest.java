@@ -255,7 +255,7 @@ class VariabilityModelTest {
         VariabilityModel model = new VariabilityModel(bench.select().desk, settings);
         Question known = model.known().orElseThrow();
         assertThat(known.answer())
-                .isEqualTo("With what the laboratory knows, G would be 0.62 % instead of 0.70 %: 0.6 % on the card"
+                .isEqualTo("With what the laboratory knows, G would be 0.623 % instead of 0.700 %: 0.6 % on the card"
                         + " instead of 0.7 %. The factor stays the mean of its own trials; where the two are apart,"
                         + " another determination tells which is right.");
         assertThat(known.reasons())
@@ -282,6 +282,23 @@ class VariabilityModelTest {
         assertThat(known.reasons())
                 .containsExactly("Where the next determination of this mix should lie can be said once 3 have been made"
                         + " of the same sources, unchanged.");
+    }
+
+    /** Two trials of each determination 0.1 apart, their means equal: nothing between determinations. */
+    @Test
+    void determinationsThatDoNotDifferAreSaidNotTo() {
+        for (int i = 1; i < 5; i++) {
+            bench.keep(BenchBook.determination(i, DAY.plusDays(i)));
+            bench.keep(
+                    BenchBook.trial("T" + i + "a", i, DAY.plusDays(i), "6.4"),
+                    BenchBook.trial("T" + i + "b", i, DAY.plusDays(i), i == 4 ? "6.4" : "6.5"));
+        }
+        Question known = new VariabilityModel(bench.select().desk, Settings.inMemory())
+                .known()
+                .orElseThrow();
+        assertThat(known.answer()).startsWith("With what the laboratory knows, G would be 0.").contains("the same on the card");
+        assertThat(known.reasons())
+                .contains("Determinations of a mix differ by no more than the scatter of their trials explains.");
     }
 
     @Test
