@@ -38,6 +38,15 @@ class CalibrationFileTest {
         return "C-1,,,,,,point,,,," + withdrawn + "," + unit + "," + gauge + ",,";
     }
 
+    /** A row in which nothing was measured adds no column without a name. */
+    @Test
+    void everyColumnHasAName() {
+        assertThat(CalibrationRow.allColumns())
+                .contains("withdrawn", "expansion_pct")
+                .doesNotHaveDuplicates()
+                .noneMatch(String::isBlank);
+    }
+
     @Test
     void readsTheRowsOfACalibrationTogether() throws Exception {
         Path file = folder.resolve("c.csv");

@@ -296,7 +296,9 @@ class VariabilityModelTest {
         Question known = new VariabilityModel(bench.select().desk, Settings.inMemory())
                 .known()
                 .orElseThrow();
-        assertThat(known.answer()).startsWith("With what the laboratory knows, G would be 0.").contains("the same on the card");
+        assertThat(known.answer())
+                .startsWith("With what the laboratory knows, G would be 0.")
+                .contains("the same on the card");
         assertThat(known.reasons())
                 .contains("Determinations of a mix differ by no more than the scatter of their trials explains.");
     }
