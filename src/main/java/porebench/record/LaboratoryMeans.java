@@ -39,8 +39,6 @@ final class LaboratoryMeans {
     /** How many other determinations should be known before they say anything. */
     static final int FEWEST_OTHERS = 3;
 
-    private static final double CONFIDENCE = 0.95;
-
     private final Map<MeterType, List<Entry>> entries = new EnumMap<>(MeterType.class);
     private final Map<MeterType, Optional<List<OptionalDouble>>> variances = new EnumMap<>(MeterType.class);
     private final Map<Scale, Judged<EqualScatterTest>> tested = new HashMap<>();
@@ -231,13 +229,9 @@ final class LaboratoryMeans {
                 values.add(factor);
             }
         }
-        return VarianceLayers.of(
-                        paths,
-                        CONFIDENCE,
-                        values.stream().mapToDouble(Double::doubleValue).toArray())
+        return VarianceLayers.variances(
+                        paths, values.stream().mapToDouble(Double::doubleValue).toArray())
                 .meaningful()
-                .map(found -> found.layers().stream()
-                        .map(VarianceLayers.Layer::variance)
-                        .toList());
+                .map(found -> found.subList(0, found.size() - 1));
     }
 }

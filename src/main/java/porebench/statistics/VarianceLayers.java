@@ -80,14 +80,35 @@ public record VarianceLayers(
     public static Judged<VarianceLayers> of(List<List<String>> paths, double confidence, double... values) {
         StudentT.requireProbability("confidence", confidence);
         NestedValues nested = NestedValues.of(paths, values);
+        return whyNot(nested, values)
+                .<Judged<VarianceLayers>>map(Judged::withheld)
+                .orElseGet(() -> new Judged.Meaningful<>(new Estimation(nested, paths, values).estimate(confidence)));
+    }
+
+    /**
+     * Estimates the variances alone, without their intervals, which take most of the time.
+     *
+     * @param paths the names of each value's groups, from the outermost, all as many
+     * @param values finite
+     * @return the variance of each layer, from the outermost, that of the values last, each empty where it is not estimated;
+     *     withheld as by {@link #of}
+     * @throws IllegalArgumentException if there is no value, one is not finite, or the paths do not fit
+     */
+    public static Judged<List<OptionalDouble>> variances(List<List<String>> paths, double... values) {
+        NestedValues nested = NestedValues.of(paths, values);
+        return whyNot(nested, values)
+                .<Judged<List<OptionalDouble>>>map(Judged::withheld)
+                .orElseGet(() -> new Judged.Meaningful<>(new Estimation(nested, paths, values).variances()));
+    }
+
+    private static Optional<Judged.Reason> whyNot(NestedValues nested, double[] values) {
         if (nested.count() < 2) {
-            return Judged.withheld(Judged.Reason.TOO_FEW);
+            return Optional.of(Judged.Reason.TOO_FEW);
         }
         double low = Arrays.stream(values).min().orElseThrow();
-        if (low == Arrays.stream(values).max().orElseThrow()) {
-            return Judged.withheld(Judged.Reason.NO_SPREAD);
-        }
-        return new Judged.Meaningful<>(new Estimation(nested, paths, values).estimate(confidence));
+        return low == Arrays.stream(values).max().orElseThrow()
+                ? Optional.of(Judged.Reason.NO_SPREAD)
+                : Optional.empty();
     }
 
     /** One estimation, from the data as they are to the data that tell something. */
@@ -176,6 +197,17 @@ public record VarianceLayers(
                     telling.origin() + fit.mean(),
                     fit.varianceOfMean(),
                     whole.isBalanced());
+        }
+
+        List<OptionalDouble> variances() {
+            RestrictedFit fit = fit(
+                    new RestrictedLikelihood(telling), NestedAnova.of(telling).variances());
+            List<OptionalDouble> found = new ArrayList<>();
+            for (int i = 0; i < squares.size(); i++) {
+                int place = told.indexOf(i);
+                found.add(place < 0 ? OptionalDouble.empty() : OptionalDouble.of(fit.variances()[place]));
+            }
+            return found;
         }
 
         private int groups(int line) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -185,5 +186,27 @@ class VarianceLayersTest {
     private static int holds(VarianceLayers.Layer layer, double truth) {
         VarianceInterval interval = layer.interval().orElseThrow();
         return interval.low() <= truth && truth <= interval.high() ? 1 : 0;
+    }
+
+    /** The variances alone are those that come with intervals, in the same order; what is not told apart is empty in both. */
+    @Test
+    void givesTheVariancesAlone() {
+        List<List<String>> paths = List.of(
+                List.of("a", "a1"), List.of("a", "a1"), List.of("b", "b1"), List.of("b", "b1"), List.of("c", "c1"));
+        double[] values = {1.0, 1.2, 2.0, 2.3, 1.6};
+        VarianceLayers whole =
+                VarianceLayers.of(paths, 0.95, values).meaningful().orElseThrow();
+        List<OptionalDouble> alone =
+                VarianceLayers.variances(paths, values).meaningful().orElseThrow();
+        assertThat(alone)
+                .containsExactly(
+                        whole.layers().get(0).variance(),
+                        whole.layers().get(1).variance(),
+                        whole.values().variance());
+        assertThat(alone.get(1)).isEmpty();
+        assertThat(VarianceLayers.variances(paths.subList(0, 1), 1).whyWithheld())
+                .contains(Judged.Reason.TOO_FEW);
+        assertThat(VarianceLayers.variances(paths.subList(0, 2), 1, 1).whyWithheld())
+                .contains(Judged.Reason.NO_SPREAD);
     }
 }

@@ -29,14 +29,18 @@ final class KnownWords {
         this.texts = texts;
     }
 
-    Question question(
-            Optional<KnownFactor> known,
-            Optional<NextDetermination> next,
-            Judged<EqualScatterTest> alike,
-            TestWords tests) {
+    /** Says that nothing can be said yet, or at all. */
+    Question notFound(String key) {
+        return new Question("known", texts.get("question.known"), texts.get(key), false, List.of(), List.of());
+    }
+
+    Question question(Besides besides, TestWords tests) {
+        Optional<KnownFactor> known = besides.known();
+        Judged<EqualScatterTest> alike = besides.alike();
         List<String> reasons = new ArrayList<>();
         known.ifPresent(factor -> reasons.addAll(reasons(factor)));
-        reasons.add(next.map(this::next)
+        reasons.add(besides.next()
+                .map(this::next)
                 .orElseGet(() -> texts.get("known.next-few", Integer.toString(NextDetermination.FEWEST))));
         alike.meaningful()
                 .filter(test -> test.p() < LEVEL)

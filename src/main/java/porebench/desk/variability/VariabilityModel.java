@@ -31,6 +31,8 @@ final class VariabilityModel {
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<MixId> mix = Optional.empty();
     private Optional<DeterminationId> chosen = Optional.empty();
+    private Optional<Found> besides = Optional.empty();
+    private Optional<Besides.Wanted> underWay = Optional.empty();
 
     /**
      * Makes the page without its window.
@@ -85,6 +87,7 @@ final class VariabilityModel {
 
     void choose(DeterminationId id) {
         chosen = Optional.of(id);
+        besides = besides.filter(found -> found.besides().isPresent());
         follow();
     }
 
@@ -144,21 +147,54 @@ final class VariabilityModel {
 
     /** Returns what the laboratory knows besides these trials; empty when no trial counts, or nobody wants to see it. */
     Optional<Question> known() {
-        return trials().filter(any -> showsKnown())
-                .flatMap(trials -> trials.judged()
-                        .summary()
-                        .map(summary -> new KnownWords(summary, desk.tools().numbers(), texts)
-                                .question(
-                                        desk.scatter()
-                                                .known(trials.judged(), trials.divisionPercent(), trials.profile()),
-                                        desk.scatter().next(trials.judged(), trials.divisionPercent()),
-                                        desk.scatter()
-                                                .equalScatter(trials.judged().meterType(), trials.divisionPercent()),
-                                        new TestWords(
-                                                trials.divisionPercent(),
-                                                desk.tools().numbers(),
-                                                texts))));
+        return wanted().flatMap(wanted -> wanted.trials().judged().summary().map(summary -> {
+            KnownWords words = new KnownWords(summary, desk.tools().numbers(), texts);
+            return besides.filter(found -> found.to().isSameAs(wanted))
+                    .map(found -> found.besides()
+                            .map(known -> words.question(
+                                    known,
+                                    new TestWords(
+                                            wanted.trials().divisionPercent(),
+                                            desk.tools().numbers(),
+                                            texts)))
+                            .orElseGet(() -> words.notFound("known.stopped")))
+                    .orElseGet(() -> words.notFound("known.pending"));
+        }));
     }
+
+    private Optional<Besides.Wanted> wanted() {
+        return trials().filter(any -> showsKnown())
+                .filter(trials -> trials.judged().summary().isPresent())
+                .map(trials -> new Besides.Wanted(trials, desk.scatter()));
+    }
+
+    /** Finds out what the laboratory knows besides, off the event thread, unless that is known or under way. */
+    void workOutKnown() {
+        wanted().filter(wanted ->
+                        besides.filter(found -> found.to().isSameAs(wanted)).isEmpty())
+                .filter(wanted -> underWay.filter(wanted::isSameAs).isEmpty())
+                .ifPresent(wanted -> {
+                    underWay = Optional.of(wanted);
+                    desk.tools()
+                            .tasks()
+                            .run(
+                                    texts.get("known.doing"),
+                                    wanted::found,
+                                    found -> know(wanted, Optional.of(found)),
+                                    failed -> know(wanted, Optional.empty()));
+                });
+    }
+
+    private void know(Besides.Wanted wanted, Optional<Besides> found) {
+        if (underWay.filter(wanted::isSameAs).isPresent()) {
+            underWay = Optional.empty();
+            besides = Optional.of(new Found(wanted, found));
+            List.copyOf(listeners).forEach(Runnable::run);
+        }
+    }
+
+    /** What was found, or that nothing was because a person stopped it. */
+    private record Found(Besides.Wanted to, Optional<Besides> besides) {}
 
     private Optional<TrialsToJudge> trials() {
         return desk.evidence()

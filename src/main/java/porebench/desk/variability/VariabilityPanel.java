@@ -166,6 +166,7 @@ final class VariabilityPanel {
         showing = false;
         panel.revalidate();
         panel.repaint();
+        model.workOutKnown();
     }
 
     private void showChooser() {
