@@ -113,7 +113,7 @@ final class LaboratoryMeans {
     Optional<KnownFactor> known(JudgedDetermination judged, double divisionPercent, Profile profile) {
         List<Entry> all = on(judged.meterType());
         Optional<Entry> own = find(all, judged);
-        if (own.isEmpty() || all.size() <= FEWEST_OTHERS) {
+        if (own.isEmpty()) {
             return Optional.empty();
         }
         double dial = Scatter.ofTheDial(judged.meterType(), divisionPercent);

@@ -26,6 +26,8 @@ public record EqualScatterTest(int sets, double statistic, double p) {
     private static final int MOST_DRAWS = 999;
     private static final int FEWEST_DRAWS = 199;
 
+    private static final double SLACK = 1e-9;
+
     /** A scatter of less than this part of a division cannot be told from that of the division, and cannot be drawn like it. */
     private static final double LEAST_DIVISIONS = 0.4;
 
@@ -79,7 +81,7 @@ public record EqualScatterTest(int sets, double statistic, double p) {
                 drawn[i] = drawn(division, isDifference, sigma, sets.get(i), random);
             }
             // As large as makes no difference: ties in the readings are ties in the statistic.
-            asLarge += statistic(drawn, degrees, floor) >= seen * (1 - 1e-9) ? 1 : 0;
+            asLarge += statistic(drawn, degrees, floor) >= seen * (1 - SLACK) - SLACK ? 1 : 0;
         }
         return new Judged.Meaningful<>(new EqualScatterTest(sets.size(), seen, (asLarge + 1.0) / (draws + 1)));
     }

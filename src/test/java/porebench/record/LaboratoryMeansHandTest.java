@@ -10,10 +10,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.method.profile.Profiles;
 import porebench.method.trial.KnownFactor;
 import porebench.method.trial.NextDetermination;
+import porebench.statistics.EqualScatterTest;
+import porebench.statistics.Judged;
 
 /** By pencil, on a balanced set, where restricted likelihood and the analysis of variance are the same. */
 class LaboratoryMeansHandTest {
@@ -60,8 +63,9 @@ class LaboratoryMeansHandTest {
     void drawsAFactorTowardsTheOthers() {
         List<JudgedDetermination> all = laboratory();
         double first = mean(all.get(0));
-        KnownFactor known =
-                new LaboratoryMeans(all).known(all.get(0), DIVISION, PROFILE).orElseThrow();
+        KnownFactor known = LaboratoryScatter.ofDeterminations(all)
+                .known(all.get(0), DIVISION, PROFILE)
+                .orElseThrow();
         assertThat(known.betweenDeterminationsPercent().orElseThrow()).isCloseTo(Math.sqrt(0.07), within(1e-5));
         assertThat(known.betweenMixesPercent().orElseThrow()).isCloseTo(Math.sqrt(0.12), within(1e-5));
         assertThat(known.betweenSourcesPercent()).isEmpty();
@@ -78,7 +82,7 @@ class LaboratoryMeansHandTest {
     void keepsWhatWasMadeOfAChangedSourceApart() {
         List<JudgedDetermination> all = laboratory();
         all.set(1, determination("M-1", 2, 5.7, Map.of(new SourceId("S-1"), 1, new SourceId("S-2"), 2)));
-        assertThat(new LaboratoryMeans(all)
+        assertThat(LaboratoryScatter.ofDeterminations(all)
                         .known(all.get(0), DIVISION, PROFILE)
                         .orElseThrow()
                         .sameMix())
@@ -88,11 +92,11 @@ class LaboratoryMeansHandTest {
     @Test
     void threeOthersAreTheFewest() {
         List<JudgedDetermination> all = laboratory();
-        assertThat(new LaboratoryMeans(all.subList(0, 4)).known(all.get(0), DIVISION, PROFILE))
+        assertThat(LaboratoryScatter.ofDeterminations(all.subList(0, 4)).known(all.get(0), DIVISION, PROFILE))
                 .isPresent();
-        assertThat(new LaboratoryMeans(all.subList(0, 3)).known(all.get(0), DIVISION, PROFILE))
+        assertThat(LaboratoryScatter.ofDeterminations(all.subList(0, 3)).known(all.get(0), DIVISION, PROFILE))
                 .isEmpty();
-        assertThat(new LaboratoryMeans(all.subList(1, 6)).known(all.get(0), DIVISION, PROFILE))
+        assertThat(LaboratoryScatter.ofDeterminations(all.subList(1, 6)).known(all.get(0), DIVISION, PROFILE))
                 .isEmpty();
     }
 
@@ -100,11 +104,62 @@ class LaboratoryMeansHandTest {
     @Test
     void expectsTheNextDeterminationWhereTheMixLies() {
         List<JudgedDetermination> all = laboratory();
-        assertThat(new LaboratoryMeans(all).next(all.get(0), DIVISION)).isEmpty();
+        assertThat(LaboratoryScatter.ofDeterminations(all).next(all.get(0), DIVISION))
+                .isEmpty();
         all.add(determination("M-1", 3, 6.1, SAME));
-        NextDetermination next =
-                new LaboratoryMeans(all).next(all.get(0), DIVISION).orElseThrow();
+        NextDetermination next = LaboratoryScatter.ofDeterminations(all)
+                .next(all.get(0), DIVISION)
+                .orElseThrow();
         assertThat(next.determinations()).isEqualTo(3);
         assertThat(next.highPercent()).isCloseTo(mean(all.get(0)) + 0.4 + 1.9875, within(1e-3));
+    }
+
+    /**
+     * One mix alone, means 0.4, 0.5, 0.3 and 0.7 of trials with variance 0.02: nothing to draw that towards. Between determinations (2 x
+     * 0.0875 / 3 - 0.02) / 2 = 0.0191667; the others say 0.4 with 0.0291667 / 3 + 0.0191667 = 0.0288889; own 0.01: share 0.742857.
+     */
+    @Test
+    void aMixAloneKeepsItsOwnScatter() {
+        List<JudgedDetermination> all = new ArrayList<>();
+        double[] gauges = {5.4, 5.5, 5.3, 5.7};
+        for (int i = 0; i < gauges.length; i++) {
+            all.add(determination("M-1", i + 1, gauges[i], SAME));
+        }
+        KnownFactor known = LaboratoryScatter.ofDeterminations(all)
+                .known(all.get(3), DIVISION, PROFILE)
+                .orElseThrow();
+        assertThat(known.ownShare()).isCloseTo(0.742857, within(1e-5));
+        assertThat(known.meanPercent()).isCloseTo(mean(all.get(3)) - 0.3 * (1 - 0.742857), within(1e-5));
+        assertThat(known.betweenMixesPercent()).isEmpty();
+    }
+
+    /** A struck trial far off changes nothing. */
+    @Test
+    void onlyTrialsThatCountCount() {
+        List<JudgedDetermination> all = laboratory();
+        JudgedDetermination second = all.get(1);
+        Trial struck = Samples.trial("struck", "M-1", "M-1/2", "7.5").struck("spilled");
+        List<JudgedTrial> trials = new ArrayList<>(second.trials());
+        trials.add(JudgedTrial.of(new Version<>(struck, 1, STAMP), Optional.empty(), Optional.empty(), PROFILE));
+        all.set(1, JudgedDetermination.of(second.determination(), trials, DIVISION, PROFILE));
+        KnownFactor known = LaboratoryScatter.ofDeterminations(all)
+                .known(all.get(0), DIVISION, PROFILE)
+                .orElseThrow();
+        assertThat(known.others()).isEqualTo(5);
+        assertThat(known.meanPercent()).isCloseTo(mean(all.get(0)) + 0.0375, within(1e-5));
+    }
+
+    /**
+     * The mixes scatter alike. On a scale divided to 0.25 the scatter, the root of 0.02 - 0.25^2 / 12, is just enough for one reading, and
+     * would be too little for the difference of two.
+     */
+    @Test
+    void mixesAreComparedOnTheScaleOfTheirMeter() {
+        LaboratoryScatter laboratory = LaboratoryScatter.ofDeterminations(laboratory());
+        EqualScatterTest alike =
+                laboratory.equalScatter(MeterType.B, 0.25).meaningful().orElseThrow();
+        assertThat(alike.statistic()).isCloseTo(0, within(1e-9));
+        assertThat(alike.p()).isEqualTo(1);
+        assertThat(laboratory.equalScatter(MeterType.A, 0.25).whyWithheld()).contains(Judged.Reason.TOO_FEW);
     }
 }

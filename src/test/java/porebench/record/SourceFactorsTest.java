@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -78,5 +79,21 @@ class SourceFactorsTest {
     void equalFactorsLeaveWhatTheScaleCannotShow() {
         SourceFactors factors = SourceFactors.of(new double[] {0.4, 0.4, 0.4, 0.4, 0.4}, 0.1 / Math.sqrt(12));
         assertThat(factors.range().orElseThrow().high()).isCloseTo(0.4 + 4.2906 * 0.028868, within(1e-5));
+    }
+
+    /** Five mixes whose means are all 0.4, read on scales divided to 0.1. */
+    @Test
+    void theScaleOfTheTrialsIsWhatTheyCannotShow() {
+        bench.strike(List.of("T-3"));
+        for (int number = 2; number < 6; number++) {
+            mix(number, "S-2", "5.4");
+        }
+        assertThat(found().orElseThrow().range().orElseThrow().high()).isCloseTo(0.4 + 4.2906 * 0.028868, within(1e-5));
+    }
+
+    @Test
+    void aDeterminationWithoutATrialThatCountsDoesNotHideTheOneBefore() {
+        Books.keep(bench.book, Samples.determination("M-1/2", "M-1"));
+        assertThat(found().orElseThrow().seen().count()).isEqualTo(1);
     }
 }
