@@ -20,7 +20,8 @@ import org.junit.jupiter.api.Test;
 class WordsTest {
     private static final Path SOURCES = Path.of("src/main/java/porebench/chart");
     private static final Path BUNDLE = Path.of("src/main/resources/porebench/chart/chart.properties");
-    private static final Pattern KEY = Pattern.compile("\"((?:axis|label|legend|notice|tip)\\.[a-z0-9-]+|nothing)\"");
+    private static final Pattern KEY =
+            Pattern.compile("\"((?:axis|label|legend|note|notice|tip)\\.[a-z0-9-]+|nothing)\"");
 
     @Test
     void keysAskedForAreThoseThatExist() throws IOException {
