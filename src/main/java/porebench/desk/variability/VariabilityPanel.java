@@ -1,6 +1,7 @@
 package porebench.desk.variability;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.event.HierarchyEvent;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JCheckBox;
@@ -86,6 +87,12 @@ final class VariabilityPanel {
         content.add(overTime.component(), "wmin 0, gaptop 20");
         content.add(last.component(), "wmin 0, gaptop 24");
         model.onChange(this::show);
+        // Nothing is worked out for a page that nobody looks at, lest its work stand over the form of another.
+        panel.addHierarchyListener(event -> {
+            if ((event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0 && panel.isShowing()) {
+                model.workOutKnown();
+            }
+        });
         // Plots take their colours and fonts when they are made, so another theme needs them made anew.
         UIManager.addPropertyChangeListener(change -> {
             if ("lookAndFeel".equals(change.getPropertyName())) {
@@ -166,7 +173,9 @@ final class VariabilityPanel {
         showing = false;
         panel.revalidate();
         panel.repaint();
-        model.workOutKnown();
+        if (panel.isShowing()) {
+            model.workOutKnown();
+        }
     }
 
     private void showChooser() {

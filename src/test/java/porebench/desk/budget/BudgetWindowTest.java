@@ -76,6 +76,18 @@ class BudgetWindowTest {
         return EventThread.call(() -> find(JTextComponent.class, name).getText());
     }
 
+    /** Once the page is looked at, and again when the lab book grows under it. */
+    @Test
+    void saysWhatTheLaboratoryKnowsBesides() throws Exception {
+        assertThat(said("answer.known")).startsWith("Too little yet");
+        EventThread.run(() -> {
+            bench.keep(BenchBook.trial("T5", 1, DAY, "6.9"));
+            bench.desk.refresh();
+        });
+        EventThread.settle();
+        assertThat(said("answer.known")).startsWith("Too little yet");
+    }
+
     @Test
     void showsTheBudgetAndFollowsTheTrials() throws Exception {
         assertThat(said("budget.verdict")).startsWith("G = 0.45 % \u00b1 0.11 % (U, 95 %, by drawing)");

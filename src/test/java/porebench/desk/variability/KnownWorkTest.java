@@ -83,4 +83,13 @@ class KnownWorkTest {
         assertThat(held.count()).isZero();
         assertThat(model.known()).isEmpty();
     }
+
+    @Test
+    void aPageThatNobodyLooksAtLetsNothingBeWorkedOut() {
+        VariabilityModel model = model();
+        new VariabilityPage(model.desk(), trial -> {});
+        bench.keep(BenchBook.trial("T9", 2, DAY.plusDays(2), "6.5"));
+        model.desk().refresh();
+        assertThat(held.count()).isZero();
+    }
 }
