@@ -13,6 +13,7 @@ import porebench.method.Answer;
 import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.method.Role;
+import porebench.record.Evidence;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
 import porebench.record.Source;
@@ -23,6 +24,8 @@ import porebench.record.Version;
 /** The register of sources. */
 final class SourcesModel extends RecordModel<Source, SourceDraft> {
     private static final int DECIMALS = 2;
+
+    private Optional<Known> known = Optional.empty();
 
     SourcesModel(DeskModel desk, Texts texts) {
         super(desk, texts, Source.class, SourceDraft.BLANK);
@@ -120,11 +123,22 @@ final class SourcesModel extends RecordModel<Source, SourceDraft> {
                 .toList();
     }
 
+    /** Returns the factors of a source; they are found once for a state of the lab book, not at each letter typed. */
+    private Optional<SourceFactors> factors(SourceId id) {
+        if (known.filter(found -> found.id().equals(id) && found.mixes() == desk().everything())
+                .isEmpty()) {
+            known = Optional.of(new Known(id, desk().everything(), SourceFactors.of(desk().everything(), id)));
+        }
+        return known.flatMap(Known::factors);
+    }
+
+    /** What was found in a state of the lab book. */
+    private record Known(SourceId id, List<Evidence> mixes, Optional<SourceFactors> factors) {}
+
     /** Says what factors the mixes with the source on view have, and where most further ones lie; empty when none has any. */
     Optional<String> factors() {
         Numbers numbers = desk().tools().numbers();
-        return base().flatMap(version ->
-                        SourceFactors.of(desk().everything(), version.value().id()))
+        return base().flatMap(version -> factors(version.value().id()))
                 .map(found -> found.range()
                         .map(range -> texts().get(
                                         "source.range",

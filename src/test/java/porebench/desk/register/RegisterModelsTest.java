@@ -132,6 +132,11 @@ class RegisterModelsTest {
                 .endsWith(" %; 95 of 100 such ranges are right, if factors scatter as normal values do.");
         model.begin();
         assertThat(model.factors()).isEmpty();
+        model.show("S-02");
+        desk.setPerson("M. Quist");
+        model.history().update("Ledge", model.draft().withLedge("bench 9"));
+        assertThat(model.save("the quarry moved")).isEmpty();
+        assertThat(model.factors()).isEmpty();
     }
 
     @Test
