@@ -43,6 +43,7 @@ public final class CsvSheets implements LabSheets {
             new LaboratoryFormat(),
             new ProfileFormat(),
             new SourceFormat(),
+            new EquipmentFormat(),
             new MeterFormat(),
             CALIBRATIONS,
             MIX_DESIGNS,

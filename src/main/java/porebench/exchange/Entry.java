@@ -254,6 +254,11 @@ final class Entry {
         });
     }
 
+    /** Returns a day; empty when the cell is. */
+    Optional<LocalDate> optionalDate(String column) {
+        return optionalWord(column).isEmpty() ? Optional.empty() : date(column);
+    }
+
     /** Returns a day and time by the laboratory's clock, which must be there; a day alone means its beginning. */
     Optional<LocalDateTime> dateTime(String column) {
         return word(column).flatMap(text -> {

@@ -37,6 +37,14 @@ public enum Limit {
     TRIAL_SOAK("0", "10080"),
     /** Tolerance on the target air of a load, in % air. */
     AIR_TOLERANCE("0.1", "10"),
+    /** Division of a balance, and how far it may be wrong, in g. */
+    BALANCE("0.0001", "1000"),
+    /** Division of a measuring cylinder, and how far it may be wrong, in mL. */
+    CYLINDER("0.001", "500"),
+    /** Division of a thermometer, and how far it may be wrong, in C. */
+    THERMOMETER("0.001", "10"),
+    /** Division of a vessel marked in shares of the bowl, and how far its marks may be wrong, in % of the bowl. */
+    VESSEL_MARKS("0.001", "10"),
     /** Temperature of water on a bench, in C: liquid, or a thermometer that is a little wrong. */
     WATER("-20", "100");
 

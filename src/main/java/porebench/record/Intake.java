@@ -13,7 +13,7 @@ import porebench.method.Problem;
 /**
  * Checks records from files against a lab book, and against each other, before any is kept.
  *
- * <p>What is already there unchanged is passed over; a changed source, meter, mix, profile or determination becomes a new
+ * <p>What is already there unchanged is passed over; a changed source, piece of equipment, meter, mix, profile or determination becomes a new
  * version; a changed calibration, trial, issue or print is refused, because those are corrected by a person with a
  * reason. A simulated trial is refused unless the book is for training, a real one if it is; and so is whatever a file says
  * to come from a training book.
@@ -143,6 +143,7 @@ public final class Intake {
 
     private Optional<Incoming> resolve(Incoming one) {
         return switch (one.value().kind()) {
+            case EQUIPMENT -> equipment(one, (Equipment) one.value());
             case METER_CALIBRATION -> calibration(one, (MeterCalibration) one.value());
             case MIX -> mix(one, (MixDesign) one.value());
             case DETERMINATION -> determination(one, (Determination) one.value());
@@ -151,6 +152,12 @@ public final class Intake {
             case CARD_PRINT -> cardPrint(one, (CardPrint) one.value());
             default -> Optional.of(one);
         };
+    }
+
+    private Optional<Incoming> equipment(Incoming one, Equipment piece) {
+        List<Problem> found = piece.check();
+        found.forEach(problem -> problems.add(problem.at(one.place())));
+        return Problem.anyError(found) ? Optional.empty() : Optional.of(one);
     }
 
     private Optional<Incoming> calibration(Incoming one, MeterCalibration calibration) {

@@ -5,6 +5,7 @@ public sealed interface Kept
         permits Laboratory,
                 LaboratoryProfile,
                 Source,
+                Equipment,
                 Meter,
                 MeterCalibration,
                 MixDesign,

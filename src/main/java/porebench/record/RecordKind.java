@@ -7,6 +7,7 @@ public enum RecordKind {
     LABORATORY("laboratory", Laboratory.class),
     PROFILE("profile", LaboratoryProfile.class),
     SOURCE("source", Source.class),
+    EQUIPMENT("equipment", Equipment.class),
     METER("meter", Meter.class),
     METER_CALIBRATION("meter_calibration", MeterCalibration.class),
     MIX("mix", MixDesign.class),

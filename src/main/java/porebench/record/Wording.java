@@ -150,6 +150,7 @@ public final class Wording {
             case LABORATORY -> laboratory((Laboratory) record);
             case PROFILE -> profile((LaboratoryProfile) record);
             case SOURCE -> source((Source) record);
+            case EQUIPMENT -> equipment((Equipment) record);
             case METER -> meter((Meter) record);
             case METER_CALIBRATION -> calibration((MeterCalibration) record);
             case MIX -> mix((MixDesign) record);
@@ -176,6 +177,13 @@ public final class Wording {
         text("place", "text-place", Form.LINE, source.place());
         text("ledge", "text-ledge", Form.LINE, source.ledge());
         text("remarks", "text-remarks", Form.NOTE, source.remarks());
+    }
+
+    private void equipment(Equipment piece) {
+        text("id", "text-id", Form.NAME, piece.recordId());
+        text("description", "text-description", Form.LINE, piece.description());
+        piece.calibration().ifPresent(made -> text("certificate", "text-certificate", Form.LINE, made.certificate()));
+        text("remarks", "text-remarks", Form.NOTE, piece.remarks());
     }
 
     private void meter(Meter meter) {

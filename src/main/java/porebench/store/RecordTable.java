@@ -36,6 +36,7 @@ interface RecordTable<T extends Kept> {
                 new LaboratoryTable(),
                 new ProfileTable(),
                 new SourceTable(),
+                new EquipmentTable(),
                 new MeterTable(),
                 new MeterCalibrationTable(),
                 new MixTable(),

@@ -75,6 +75,7 @@ class DemoLaboratoryTest {
                         entry(RecordKind.LABORATORY, 1),
                         entry(RecordKind.PROFILE, 0),
                         entry(RecordKind.SOURCE, 9),
+                        entry(RecordKind.EQUIPMENT, 0),
                         entry(RecordKind.METER, 3),
                         entry(RecordKind.METER_CALIBRATION, 10),
                         entry(RecordKind.MIX, 8),

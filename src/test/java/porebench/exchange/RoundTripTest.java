@@ -46,6 +46,9 @@ import porebench.record.CalibrationId;
 import porebench.record.CardPrint;
 import porebench.record.Determination;
 import porebench.record.DeterminationId;
+import porebench.record.Equipment;
+import porebench.record.EquipmentId;
+import porebench.record.EquipmentKind;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.Grounds;
@@ -252,6 +255,7 @@ class RoundTripTest {
                         Optional.of(new BigDecimal("2.700")),
                         Optional.empty(),
                         text),
+                equipment(id, text),
                 meter(id, Typed.of("7.05", VolumeUnit.LITRE)),
                 CalibrationRoundTripTest.calibration(id),
                 mix(id, MassUnit.KILOGRAM, MoistureState.STOCK),
@@ -283,6 +287,19 @@ class RoundTripTest {
         for (Kept each : List.of(note, simulated, overridden, training)) {
             assertThat(written(formatOf(each), each)).isEqualTo(each);
         }
+    }
+
+    private static Equipment equipment(String id, String text) {
+        LocalDate day = LocalDate.of(2026, 3, 4);
+        return new Equipment(
+                new EquipmentId(id),
+                EquipmentKind.BALANCE,
+                text,
+                new BigDecimal("0.10"),
+                Optional.of(new Equipment.Calibration(day, new BigDecimal("0.50"), day.plusDays(1), text)),
+                day,
+                Optional.of(day),
+                text);
     }
 
     private static Meter meter(String text, Typed<porebench.quantity.Volume> bowl) {

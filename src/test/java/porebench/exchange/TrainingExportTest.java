@@ -21,6 +21,7 @@ import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.record.CalibrationId;
 import porebench.record.CardPrint;
+import porebench.record.EquipmentKind;
 import porebench.record.FactorOrigin;
 import porebench.record.Grounds;
 import porebench.record.Incoming;
@@ -54,6 +55,7 @@ class TrainingExportTest {
                 Samples.profile(),
                 Samples.source("S-1", Role.FINE, "1"),
                 Samples.source("S-2", Role.COARSE, "1"),
+                Samples.equipment("BAL-1", EquipmentKind.BALANCE, "0.1", "0.2"),
                 Samples.meter("B-1", MeterType.B),
                 repaired(),
                 Samples.mix("M-1", "S-1", "S-2"),
@@ -122,8 +124,8 @@ class TrainingExportTest {
             incoming.addAll(Sheet.incoming(sheet));
             problems.addAll(sheet.problems());
         }
-        // Profile, source, meter, calibration, mix and card print do not know it of themselves.
-        assertThat(problems).extracting(Problem::code).containsExactly(sixTimes("csv.simulated"));
+        // Profile, source, equipment, meter, calibration, mix and card print do not know it of themselves.
+        assertThat(problems).extracting(Problem::code).containsExactly(sevenTimes("csv.simulated"));
         Intake.Result again = Intake.check(book, incoming);
         assertThat(again.drafts()).isEmpty();
         assertThat(again.problems()).noneMatch(Problem::isError);
@@ -140,8 +142,8 @@ class TrainingExportTest {
         }
     }
 
-    private static String[] sixTimes(String code) {
-        return new String[] {code, code, code, code, code, code};
+    private static String[] sevenTimes(String code) {
+        return new String[] {code, code, code, code, code, code, code};
     }
 
     private static List<String> heading(Path file) {

@@ -3,6 +3,7 @@ package porebench.record;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -159,6 +160,46 @@ public final class Samples {
                 Profiles.DEFAULT_ID);
     }
 
+    /** A piece that was calibrated on 2026-01-15 for a year and is used from that day on. */
+    public static Equipment equipment(String id, EquipmentKind kind, String division, String limit) {
+        LocalDate day = LocalDate.of(2026, 1, 15);
+        return new Equipment(
+                new EquipmentId(id),
+                kind,
+                "",
+                number(division),
+                Optional.of(new Equipment.Calibration(day, number(limit), day.plusYears(1), "")),
+                day,
+                Optional.empty(),
+                "");
+    }
+
+    /** A piece without a calibration, used from 2026-01-15 on. */
+    public static Equipment uncalibrated(String id, EquipmentKind kind, String division) {
+        return new Equipment(
+                new EquipmentId(id),
+                kind,
+                "",
+                number(division),
+                Optional.empty(),
+                LocalDate.of(2026, 1, 15),
+                Optional.empty(),
+                "");
+    }
+
+    private static Equipment fullEquipment(String line, String note) {
+        return new Equipment(
+                new EquipmentId("E " + line.strip()),
+                EquipmentKind.CYLINDER,
+                line,
+                number("5.0"),
+                Optional.of(new Equipment.Calibration(
+                        LocalDate.of(2024, 2, 29), number("1E+0"), LocalDate.of(2025, 2, 28), line)),
+                LocalDate.of(2023, 12, 31),
+                Optional.of(LocalDate.of(2026, 10, 25)),
+                note);
+    }
+
     /** Every kind of record, with all that can be left out left out. */
     public static List<Kept> bare() {
         return List.of(
@@ -171,11 +212,19 @@ public final class Samples {
                 trial("T-1", "M-1", "M-1/1", "5.4"),
                 issue("M-1", 1, "M-1/1", LocalDate.of(2026, 3, 9)),
                 new CardPrint(new MixId("M-1"), 1, 1, "", ""),
-                SampleCalibrations.note("C-1", "B-1", LocalDate.of(2026, 3, 1), MeterCalibration.Reason.DOUBT));
+                SampleCalibrations.note("C-1", "B-1", LocalDate.of(2026, 3, 1), MeterCalibration.Reason.DOUBT),
+                uncalibrated("E-1", EquipmentKind.THERMOMETER, "0.5"));
     }
 
     /** Every kind of record, with everything filled and every text awkward. */
     public static List<Kept> full() {
+        List<Kept> all = new ArrayList<>(fullOfStep7());
+        all.add(fullEquipment(AWKWARD, AWKWARD_NOTE));
+        return List.copyOf(all);
+    }
+
+    /** The same, of the kinds that lab books of the seventh step hold. */
+    public static List<Kept> fullOfStep7() {
         return full(AWKWARD, AWKWARD_NOTE);
     }
 

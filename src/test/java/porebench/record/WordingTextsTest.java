@@ -65,6 +65,10 @@ class WordingTextsTest {
 
     private static Stream<Arguments> ofMeters() {
         return Stream.of(
+                text(RecordKind.EQUIPMENT, "id", NAME, text -> equipment(text, "", "", "")),
+                text(RecordKind.EQUIPMENT, "description", LINE, text -> equipment("E", text, "", "")),
+                text(RecordKind.EQUIPMENT, "certificate", LINE, text -> equipment("E", "", text, "")),
+                text(RecordKind.EQUIPMENT, "remarks", NOTE, text -> equipment("E", "", "", text)),
                 text(RecordKind.METER, "id", NAME, text -> meter(text, "", "")),
                 text(RecordKind.METER, "serial", LINE, text -> meter("B-1", text, "")),
                 text(RecordKind.METER, "remarks", NOTE, text -> meter("B-1", "", text)),
@@ -140,6 +144,19 @@ class WordingTextsTest {
 
     private static Source source(String id, String name, String place, String ledge, String remarks) {
         return new Source(new SourceId(id), name, Role.FINE, place, ledge, Optional.empty(), Optional.empty(), remarks);
+    }
+
+    private static Kept equipment(String id, String description, String certificate, String remarks) {
+        LocalDate day = LocalDate.of(2026, 3, 1);
+        return new Equipment(
+                new EquipmentId(id),
+                EquipmentKind.BALANCE,
+                description,
+                Samples.number("0.1"),
+                Optional.of(new Equipment.Calibration(day, Samples.number("0.2"), day.plusYears(1), certificate)),
+                day,
+                Optional.empty(),
+                remarks);
     }
 
     private static Kept meter(String id, String serial, String remarks) {

@@ -75,7 +75,7 @@ class ChainTest {
 
     @Test
     void everyTableRefusesToBeChangedOrToLoseRows() throws SQLException {
-        assertThat(tables()).hasSize(20);
+        assertThat(tables()).hasSize(21);
         for (String table : tables()) {
             assertThat(strings("SELECT count(*) FROM " + table)).isNotEqualTo(List.of("0"));
             assertThatExceptionOfType(SQLException.class)
@@ -110,6 +110,8 @@ class ChainTest {
         "UPDATE bowl_fill SET full_mass = '11.208' WHERE position = 1, 10, meter_calibration",
         "UPDATE dial_point SET position = 9 WHERE position = 2, 10, meter_calibration",
         "DELETE FROM dial_point WHERE position = 5, 10, meter_calibration",
+        "UPDATE equipment SET limit_of_error = '2', 11, equipment",
+        "UPDATE equipment SET used_until = NULL, 11, equipment",
         "UPDATE entry SET who = 'Somebody' WHERE entry_no = 4, 4, meter",
         "UPDATE entry SET why = why || ' ' WHERE entry_no = 4, 4, meter",
         "UPDATE entry SET at_utc = '2026-03-02T12:00:00.124Z' WHERE entry_no = 4, 4, meter",
@@ -147,8 +149,8 @@ class ChainTest {
 
     @Test
     void findsRowsLeftBehindByTheLastEntry() throws SQLException {
-        tamper("DELETE FROM entry WHERE entry_no = 10");
-        assertThat(verified()).containsExactly(Problem.error("entry", "book.chain-gap", 10L));
+        tamper("DELETE FROM entry WHERE entry_no = 11");
+        assertThat(verified()).containsExactly(Problem.error("entry", "book.chain-gap", 11L));
     }
 
     @Test
@@ -164,7 +166,7 @@ class ChainTest {
             assertThatExceptionOfType(StoreException.class)
                     .isThrownBy(() -> book.latest(Meter.class))
                     .withMessageStartingWith("Entry 4 of book.porebench cannot be read as a record");
-            assertThat(book.changeNumber()).isEqualTo(10);
+            assertThat(book.changeNumber()).isEqualTo(11);
             Books.keep(book, Samples.source("S-9", Role.FINE, "Ledge"));
         }
     }
@@ -195,7 +197,7 @@ class ChainTest {
         List<String> previous = strings("SELECT previous_hash FROM entry ORDER BY entry_no");
         List<String> hashes = strings("SELECT hash FROM entry ORDER BY entry_no");
         assertThat(previous.get(0)).isEqualTo("0".repeat(64));
-        assertThat(previous.subList(1, 10)).isEqualTo(hashes.subList(0, 9));
+        assertThat(previous.subList(1, 11)).isEqualTo(hashes.subList(0, 10));
         String content =
                 strings("SELECT content_hash FROM entry WHERE entry_no = 9").get(0);
         String fields = "64:" + hashes.get(7) + "1:9" + "10:card_print" + "9:M-2/r12/3" + "1:1" + "7:R. Vale"
@@ -207,10 +209,10 @@ class ChainTest {
     void theHeadIsTheShortHashOfTheNewestEntryAndTheirCount() throws SQLException {
         List<String> hashes = strings("SELECT hash FROM entry ORDER BY entry_no");
         try (LabBook book = Books.SHELF.open(file)) {
-            assertThat(book.head()).isEqualTo(new Head(hashes.get(9).substring(0, 16), 10));
+            assertThat(book.head()).isEqualTo(new Head(hashes.get(10).substring(0, 16), 11));
             Books.keep(book, Samples.source("S-9", Role.FINE, "Ledge"));
-            assertThat(book.head().entries()).isEqualTo(11);
-            assertThat(book.head().shortHash()).isNotEqualTo(hashes.get(9).substring(0, 16));
+            assertThat(book.head().entries()).isEqualTo(12);
+            assertThat(book.head().shortHash()).isNotEqualTo(hashes.get(10).substring(0, 16));
         }
         try (LabBook empty = Books.fresh(folder.resolve("empty.porebench"))) {
             assertThat(empty.head()).isEqualTo(Head.EMPTY);

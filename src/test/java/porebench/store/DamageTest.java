@@ -161,7 +161,7 @@ class DamageTest {
             });
             assertThat(check.integrity()).isFalse();
             assertThat(check.schema()).isFalse();
-            assertThat(check.head().entries()).isEqualTo(130);
+            assertThat(check.head().entries()).isEqualTo(131);
             assertThat(Books.codes(book.keep(
                             List.of(Draft.of(Samples.source("S-9", Role.FINE, "Ledge"))), "R. Vale", "entered")))
                     .containsExactly("book.not-sound");

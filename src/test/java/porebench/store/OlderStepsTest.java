@@ -1,0 +1,173 @@
+package porebench.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.method.Role;
+import porebench.record.BookCheck;
+import porebench.record.Equipment;
+import porebench.record.EquipmentKind;
+import porebench.record.FactorIssue;
+import porebench.record.Head;
+import porebench.record.LabBook;
+import porebench.record.RecordKind;
+import porebench.record.Samples;
+import porebench.record.Source;
+
+/** That lab books of earlier steps open, keep every row and their chain, and take what newer steps hold. */
+class OlderStepsTest {
+    @TempDir
+    Path folder;
+
+    private static List<String> strings(Path file, String query) throws SQLException {
+        List<String> strings = new ArrayList<>();
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery(query)) {
+            while (row.next()) {
+                strings.add(row.getString(1));
+            }
+        }
+        return strings;
+    }
+
+    /** The file was made by the program as it was when the fourth step was the last one. */
+    @Test
+    void aLabBookOfTheFourthStepKeepsAllItHoldsAndItsChain() throws Exception {
+        Path old = folder.resolve("old.porebench");
+        try (InputStream stream = SchemaTest.class.getResourceAsStream("books/book-of-step-4.porebench")) {
+            Files.copy(Objects.requireNonNull(stream), old);
+        }
+        assertThat(Header.read(old)).contains(new Header(Header.LAB_BOOK, 4));
+        Head then = new Head("11e932275e0d5974", 13);
+        try (LabBook book = Books.SHELF.open(old)) {
+            assertThat(book.warnings()).isEmpty();
+            assertThat(book.head()).isEqualTo(then);
+            BookCheck check = book.check(Optional.of(then));
+            assertThat(check.faults()).isEmpty();
+            assertThat(check.counts())
+                    .containsEntry(RecordKind.SOURCE, 2)
+                    .containsEntry(RecordKind.METER_CALIBRATION, 1);
+            Samples.fullAsBefore().stream()
+                    .filter(value -> value.kind() != RecordKind.FACTOR_ISSUE)
+                    .filter(value -> value.kind() != RecordKind.DETERMINATION)
+                    .forEach(value -> assertThat(
+                                    (Object) book.history(value.kind().type(), value.recordId())
+                                            .get(0)
+                                            .value())
+                            .isEqualTo(value));
+            assertThat(book.history(Source.class, "S-9"))
+                    .extracting(version -> version.value().ledge())
+                    .containsExactly("Ledge 1", "Ledge 2");
+            assertThat(book.latest(FactorIssue.class)).hasSize(1);
+            Books.keep(book, Samples.source("S-8", Role.FINE, "Ledge"));
+            assertThat(book.check(Optional.of(then)).faults()).isEmpty();
+        }
+    }
+
+    private static final SqliteShelf SIXTH = new SqliteShelf(Books.CLOCK, new Steps(Steps.ALL.locations(), 6));
+
+    @Test
+    void aLabBookOfTheSixthStepKeepsEveryRowAndItsChain() throws SQLException, IOException {
+        Path old = folder.resolve("old.porebench");
+        Map<String, List<String>> rows = new TreeMap<>();
+        Head then;
+        try (LabBook book = SIXTH.create(old)) {
+            Books.keep(book, Samples.fullOfStep7());
+            Books.correct(book, Samples.laboratory());
+            then = book.head();
+        }
+        for (String table : tables(old)) {
+            rows.put(table, rows(old, table));
+        }
+        assertThat(rows)
+                .hasSize(20)
+                .allSatisfy((table, content) -> assertThat(content).isNotEmpty());
+        try (LabBook book = Books.SHELF.open(old)) {
+            assertThat(book.head()).isEqualTo(then);
+            assertThat(book.check(Optional.of(then)).problems()).isEmpty();
+        }
+        assertThat(Header.read(old)).contains(new Header(Header.LAB_BOOK, Steps.ALL.newest()));
+        for (String table : rows.keySet()) {
+            assertThat(rows(old, table)).as(table).isEqualTo(rows.get(table));
+        }
+        assertThat(tables(old)).hasSize(21).containsAll(rows.keySet());
+    }
+
+    /** The step only adds a table: what was there keeps its rows, its hashes and its head, and takes equipment from then on. */
+    @Test
+    void aLabBookOfTheSeventhStepTakesEquipmentFromThenOn() throws SQLException {
+        Path old = folder.resolve("old.porebench");
+        Head then;
+        try (LabBook book = new SqliteShelf(Books.CLOCK, new Steps(Steps.ALL.locations(), 7)).create(old)) {
+            Books.keep(book, Samples.fullOfStep7());
+            then = book.head();
+        }
+        List<String> hashes = strings(old, "SELECT content_hash || hash FROM entry ORDER BY entry_no");
+        try (LabBook book = Books.SHELF.open(old)) {
+            assertThat(book.warnings()).isEmpty();
+            assertThat(book.head()).isEqualTo(then);
+            assertThat(book.check(Optional.of(then)).problems()).isEmpty();
+            assertThat(book.latest(Equipment.class)).isEmpty();
+            Books.keep(book, Samples.equipment("BAL-1", EquipmentKind.BALANCE, "0.1", "0.2"));
+            assertThat(book.check(Optional.of(then)).problems()).isEmpty();
+        }
+        assertThat(strings(old, "SELECT content_hash || hash FROM entry ORDER BY entry_no"))
+                .hasSize(11)
+                .startsWith(hashes.toArray(String[]::new));
+    }
+
+    private static List<String> tables(Path book) throws SQLException {
+        return strings(book, "SELECT name FROM sqlite_master WHERE type = 'table' AND name <> 'schema_step'");
+    }
+
+    /** Returns a table's rows, each with the name, type and content of every column. */
+    private static List<String> rows(Path book, String table) throws SQLException {
+        List<String> cells = strings(book, "SELECT name FROM pragma_table_info('" + table + "') ORDER BY name").stream()
+                .map(name -> "'" + name + " ' || typeof(" + name + ") || quote(" + name + ")")
+                .toList();
+        return strings(book, "SELECT " + String.join(" || ", cells) + " FROM " + table + " ORDER BY rowid");
+    }
+
+    /** A row that a strict table refuses comes to light half-way: the lab book is then still the older one, whole. */
+    @Test
+    void aStepThatFailsHalfWayIsTakenBack() throws SQLException, IOException {
+        Path old = folder.resolve("old.porebench");
+        try (LabBook book = SIXTH.create(old)) {
+            Books.keep(book, Samples.fullOfStep7());
+        }
+        Books.sql(
+                old,
+                "DROP TRIGGER factor_issue_is_not_changed",
+                "UPDATE factor_issue SET factor_pct = CAST('-0.10' AS BLOB)");
+        List<String> schema = strings(old, "SELECT name || sql FROM sqlite_master WHERE sql IS NOT NULL");
+        assertThatExceptionOfType(StoreException.class)
+                .isThrownBy(() -> Books.SHELF.open(old))
+                .withMessageContaining("old.porebench could not be brought up to date.")
+                .withMessageContaining("old.porebench.before-step-7");
+        assertThat(Header.read(old)).contains(new Header(Header.LAB_BOOK, 6));
+        assertThat(strings(old, "SELECT name || sql FROM sqlite_master WHERE sql IS NOT NULL"))
+                .isEqualTo(schema);
+        assertThat(strings(old, "SELECT count(*) FROM entry")).containsExactly("10");
+        try (LabBook book = SIXTH.open(old)) {
+            assertThat(Books.codes(book.verify())).contains("book.chain-broken");
+        }
+    }
+}
