@@ -25,9 +25,11 @@ import porebench.method.budget.FieldBudget;
 import porebench.method.budget.Omission;
 import porebench.record.BudgetInputs;
 import porebench.record.DeterminationId;
+import porebench.record.Equipment;
 import porebench.record.FieldBudgetInputs;
 import porebench.record.JudgedDetermination;
 import porebench.record.JudgedTrial;
+import porebench.record.LaboratoryEquipment;
 import porebench.record.LaboratoryScatter;
 import porebench.record.MeterId;
 import porebench.record.MeterStory;
@@ -36,6 +38,7 @@ import porebench.record.Stamp;
 import porebench.record.Trial;
 import porebench.record.TrialSet;
 import porebench.record.Version;
+import porebench.record.port.Sheet;
 import porebench.statistics.MonteCarlo;
 
 /** {@code budget}: the uncertainty of a factor, and of a field reading corrected by it, and what it is made of. */
@@ -56,6 +59,9 @@ final class BudgetCommand extends OneCommand {
 
     @Option(names = "--calibration", paramLabel = "<file>")
     private @Nullable Path calibrationFile;
+
+    @Option(names = "--equipment", paramLabel = "<file>")
+    private @Nullable Path equipmentFile;
 
     @Option(names = "--profile", paramLabel = "<id>")
     private @Nullable String profileId;
@@ -94,6 +100,7 @@ final class BudgetCommand extends OneCommand {
         StoriesOfFile stories = calibrationFile == null
                 ? StoriesOfFile.none(stamp)
                 : StoriesOfFile.read(ports().sheets().get(), calibrationFile, stamp, problems);
+        LaboratoryEquipment equipment = equipment(problems);
         List<TrialSet> sets = trials.isEmpty() ? List.of() : chosen(TrialSet.of(trials, problems), problems);
         if (Problem.anyError(problems)) {
             return Outcome.refused(problems);
@@ -103,7 +110,7 @@ final class BudgetCommand extends OneCommand {
         List<Problem> found = new ArrayList<>();
         for (int index = sets.size() - 1; index >= 0; index--) {
             // The field reading goes with the newest determination that has a factor.
-            part(sets.get(index), parts.isEmpty(), stories, profile, stamp, laboratory, found)
+            part(sets.get(index), parts.isEmpty(), stories, profile, equipment, stamp, laboratory, found)
                     .ifPresent(parts::addFirst);
         }
         if (!parts.isEmpty()) {
@@ -141,25 +148,37 @@ final class BudgetCommand extends OneCommand {
             boolean withField,
             StoriesOfFile stories,
             Profile profile,
+            LaboratoryEquipment equipment,
             Stamp stamp,
             LaboratoryScatter laboratory,
             List<Problem> problems) {
         Map<MeterId, MeterStory> known = stories.of(set.trials(), division, profile, problems);
         JudgedDetermination determination = judge(set, known, profile, stamp);
         Optional<FactorInputs> inputs =
-                BudgetInputs.of(determination, known, division.doubleValue(), profile, laboratory);
+                BudgetInputs.of(determination, known, division.doubleValue(), profile, equipment, laboratory);
         if (inputs.isEmpty()) {
             problems.add(
                     Problem.warning("trials", "issue.no-trial-counts", set.id().text()));
             return Optional.empty();
         }
         Budget budget = FactorBudget.of(inputs.get());
-        Optional<Budget> field = withField ? field(budget, determination, profile, known) : Optional.empty();
+        Optional<Budget> field = withField ? field(budget, determination, profile, equipment, known) : Optional.empty();
         budget.omissions().stream().map(Omission::asProblem).forEach(problems::add);
         field.ifPresent(one -> one.omissions().stream().map(Omission::asProblem).forEach(problems::add));
         BudgetResult result = result(budget);
         return Optional.of(new BudgetReport.Part(
                 set.id(), result, Capability.of(result, profile, OptionalDouble.empty()), field.map(this::result)));
+    }
+
+    /** Reads the equipment of a file; without one nothing is known of it. */
+    private LaboratoryEquipment equipment(List<Problem> problems) {
+        if (equipmentFile == null) {
+            return LaboratoryEquipment.NONE;
+        }
+        Sheet<Equipment> sheet = ports().sheets().get().equipment(equipmentFile);
+        problems.addAll(sheet.problems());
+        sheet.values().forEach(piece -> problems.addAll(piece.check()));
+        return LaboratoryEquipment.ofFile(sheet.values());
     }
 
     private BudgetResult result(Budget budget) {
@@ -197,11 +216,15 @@ final class BudgetCommand extends OneCommand {
     }
 
     private Optional<Budget> field(
-            Budget budget, JudgedDetermination determination, Profile profile, Map<MeterId, MeterStory> stories) {
+            Budget budget,
+            JudgedDetermination determination,
+            Profile profile,
+            LaboratoryEquipment equipment,
+            Map<MeterId, MeterStory> stories) {
         if (reading == null) {
             return Optional.empty();
         }
-        return Optional.of(FieldBudget.of(new FieldBudgetInputs(determination, stories, profile, budget)
+        return Optional.of(FieldBudget.of(new FieldBudgetInputs(determination, stories, profile, equipment, budget)
                 .of(
                         reading.doubleValue(),
                         Optional.ofNullable(readingMeter),

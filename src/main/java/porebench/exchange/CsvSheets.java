@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import porebench.record.Equipment;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.MeterCalibration;
@@ -36,6 +37,7 @@ public final class CsvSheets implements LabSheets {
 
     static final MixDesignFormat MIX_DESIGNS = new MixDesignFormat();
     static final MeterCalibrationFormat CALIBRATIONS = new MeterCalibrationFormat();
+    static final EquipmentFormat EQUIPMENT = new EquipmentFormat();
     static final TrialFormat TRIALS = new TrialFormat();
 
     /** All formats, in the order in which their records may refer to another. */
@@ -43,7 +45,7 @@ public final class CsvSheets implements LabSheets {
             new LaboratoryFormat(),
             new ProfileFormat(),
             new SourceFormat(),
-            new EquipmentFormat(),
+            EQUIPMENT,
             new MeterFormat(),
             CALIBRATIONS,
             MIX_DESIGNS,
@@ -65,6 +67,11 @@ public final class CsvSheets implements LabSheets {
     @Override
     public Sheet<MeterCalibration> calibrations(Path file) {
         return read(file, (name, bytes) -> one(name, bytes, CALIBRATIONS));
+    }
+
+    @Override
+    public Sheet<Equipment> equipment(Path file) {
+        return read(file, (name, bytes) -> one(name, bytes, EQUIPMENT));
     }
 
     @Override

@@ -26,6 +26,7 @@ import porebench.method.trial.Corrections;
 import porebench.method.trial.Readings;
 import porebench.method.trial.Withdrawal;
 import porebench.quantity.Mass;
+import porebench.quantity.MassUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
 import porebench.statistics.PooledDeviation;
@@ -46,11 +47,15 @@ public final class BudgetInputs {
     private final MeasureLimits limits;
     private final Set<Omission> noted = EnumSet.noneOf(Omission.class);
 
-    private BudgetInputs(List<JudgedTrial> trials, Map<MeterId, MeterStory> stories, Profile profile) {
+    private BudgetInputs(
+            List<JudgedTrial> trials,
+            Map<MeterId, MeterStory> stories,
+            Profile profile,
+            LaboratoryEquipment equipment) {
         this.trials = trials;
         this.stories = stories;
         this.profile = profile;
-        this.limits = new MeasureLimits(profile);
+        this.limits = new MeasureLimits(profile, equipment);
     }
 
     /**
@@ -67,7 +72,7 @@ public final class BudgetInputs {
                 .mapToDouble(meter -> meter.value().divisionPercent().doubleValue())
                 .max()
                 .orElse(JudgedDetermination.USUAL_DIVISION_PERCENT);
-        return of(determination, evidence.stories(), division, evidence.profile(), laboratory);
+        return of(determination, evidence.stories(), division, evidence.profile(), evidence.equipment(), laboratory);
     }
 
     /**
@@ -77,6 +82,7 @@ public final class BudgetInputs {
      * @param stories what is known of the meters, by id; a meter that is not there was never calibrated
      * @param divisionPercent a division of the scale, in % air, greater than 0
      * @param profile whose limits hold, and whose repeatability stands in for the scatter of a single trial
+     * @param equipment the balances, cylinders and vessels, whose limits hold before those of the profile
      * @param laboratory how trials scatter in the laboratory
      */
     public static Optional<FactorInputs> of(
@@ -84,6 +90,7 @@ public final class BudgetInputs {
             Map<MeterId, MeterStory> stories,
             double divisionPercent,
             Profile profile,
+            LaboratoryEquipment equipment,
             LaboratoryScatter laboratory) {
         List<JudgedTrial> counted =
                 determination.trials().stream().filter(JudgedTrial::counts).toList();
@@ -92,7 +99,7 @@ public final class BudgetInputs {
         }
         List<PooledDeviation> others =
                 laboratory.apart(determination.determination().value().id(), determination.meterType());
-        return Optional.of(new BudgetInputs(counted, stories, profile)
+        return Optional.of(new BudgetInputs(counted, stories, profile, equipment)
                 .inputs(
                         determination.meterType(),
                         divisionPercent,
@@ -231,8 +238,7 @@ public final class BudgetInputs {
                                     known.dialCurveOn(day(one)).map(curve -> CalibrationDegrees.ofDial(curve, known)))
                             .orElse(Double.POSITIVE_INFINITY));
             measure = worse(
-                    measure,
-                    story.flatMap(known -> new DialMeasure(limits).of(known, day(one), gauge(one), withdrawalUnits())));
+                    measure, story.flatMap(known -> new DialMeasure(limits).of(known, day(one), gauge(one), uses())));
             restsOnBowl = restsOnBowl
                     && story.filter(known -> CalibrationDegrees.restsOn(bowl, known, day(one)))
                             .isPresent();
@@ -240,11 +246,21 @@ public final class BudgetInputs {
         return Optional.of(new Dial(correction, uncertainty, degrees, restsOnBowl, measure));
     }
 
-    private Set<Withdrawal.Unit> withdrawalUnits() {
-        return trials.stream()
-                .flatMap(one -> one.trial().value().readings().withdrawal().stream())
-                .map(Withdrawal::unit)
-                .collect(Collectors.toSet());
+    private DialMeasure.Uses uses() {
+        return new DialMeasure.Uses(
+                trials.stream()
+                        .flatMap(one -> one.trial().value().readings().withdrawal().stream())
+                        .map(Withdrawal::unit)
+                        .collect(Collectors.toSet()),
+                trials.stream().map(BudgetInputs::day).toList());
+    }
+
+    private LaboratoryEquipment.Limit limit(Withdrawal.Unit unit, JudgedTrial trial) {
+        LaboratoryEquipment.Limit limit = limits.of(unit, day(trial));
+        if (limit.isWanting()) {
+            noted.add(MeasureLimits.wanting(unit));
+        }
+        return limit;
     }
 
     /** Of two measures the one that may be further wrong stands for both, and only what both share is shared. */
@@ -256,7 +272,8 @@ public final class BudgetInputs {
         return Optional.of(new Dial.Measure(
                 larger.limitPercent(),
                 larger.origin(),
-                one.get().isOfTheTrials() && other.get().isOfTheTrials()));
+                one.get().isOfTheTrials() && other.get().isOfTheTrials(),
+                larger.wanting()));
     }
 
     private Water water(Bowl bowl) {
@@ -265,22 +282,25 @@ public final class BudgetInputs {
         double limitMillilitres = 0;
         double sharePercent = 0;
         double stepPercent = 0;
-        boolean isAssumed = false;
+        double limitPercent = 0;
+        Origin origin = Origin.EQUIPMENT;
         for (JudgedTrial one : trials) {
             Withdrawal withdrawal = one.trial().value().readings().withdrawal().orElseThrow();
             double percent = one.figures().withdrawnPercent().orElseThrow() / trials.size();
             double step = withdrawal.number().ulp().doubleValue();
-            isAssumed |= limits.origin(withdrawal.unit()) == Origin.ASSUMED;
+            LaboratoryEquipment.Limit limit = limit(withdrawal.unit(), one);
+            origin = MeasureLimits.least(origin, limit.origin());
             switch (withdrawal.unit()) {
                 case PERCENT -> {
                     sharePercent += percent;
                     stepPercent = Math.max(stepPercent, step);
+                    limitPercent = Math.max(limitPercent, limit.number());
                 }
                 // A gram of water is a millilitre, as far as steps and limits go.
                 case MILLILITRE, GRAM -> {
                     volumePercent += percent;
                     stepMillilitres = Math.max(stepMillilitres, step);
-                    limitMillilitres = Math.max(limitMillilitres, limits.of(withdrawal.unit()));
+                    limitMillilitres = Math.max(limitMillilitres, limit.number());
                 }
             }
         }
@@ -290,14 +310,15 @@ public final class BudgetInputs {
                 limitMillilitres,
                 sharePercent,
                 stepPercent,
-                sharePercent == 0 ? 0 : limits.of(Withdrawal.Unit.PERCENT),
-                isAssumed ? Origin.ASSUMED : Origin.LABORATORY);
+                sharePercent == 0 ? 0 : limitPercent,
+                origin);
     }
 
     /** All masses of a trial are weighed on one balance: its error is the same in each and adds up, the digits' do not. */
     private Optional<Sample> sample() {
         double kilograms = 0;
         double variance = 0;
+        Origin origin = Origin.EQUIPMENT;
         for (JudgedTrial one : trials) {
             Readings readings = one.trial().value().readings();
             List<Typed<Mass>> masses = Stream.of(readings.fine(), readings.coarse())
@@ -315,9 +336,11 @@ public final class BudgetInputs {
                             mass.unit().of(mass.number().ulp().doubleValue()).kilograms())
                     .map(step -> step * step / 12)
                     .sum();
-            double limit = masses.size() * limits.balance().kilograms();
+            LaboratoryEquipment.Limit balance = limit(Withdrawal.Unit.GRAM, one);
+            origin = MeasureLimits.least(origin, balance.origin());
+            double limit = masses.size() * MassUnit.GRAM.of(balance.number()).kilograms();
             variance = Math.max(variance, steps + limit * limit / 3);
         }
-        return Optional.of(new Sample(kilograms, Math.sqrt(variance), limits.balanceOrigin()));
+        return Optional.of(new Sample(kilograms, Math.sqrt(variance), origin));
     }
 }

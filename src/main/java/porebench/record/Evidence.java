@@ -22,6 +22,7 @@ import porebench.method.trial.Variability;
  * @param sources the sources of its aggregates that are in the register
  * @param meters all meters of the laboratory, by id
  * @param stories how each meter stood on any day, by id
+ * @param equipment the balances, cylinders and vessels of the laboratory
  * @param determinations its determinations, the oldest first
  * @param issues its factor issues, the first revision first
  * @param bases what each revision that issued a factor rests on, by revision
@@ -33,6 +34,7 @@ public record Evidence(
         List<Version<Source>> sources,
         Map<MeterId, Version<Meter>> meters,
         Map<MeterId, MeterStory> stories,
+        LaboratoryEquipment equipment,
         List<JudgedDetermination> determinations,
         List<Version<FactorIssue>> issues,
         Map<Integer, Basis> bases,

@@ -16,6 +16,7 @@ final class EvidenceReader {
     private final Map<SourceId, Version<Source>> sources;
     private final Map<MeterId, Version<Meter>> meters;
     private final Map<MeterId, List<Version<MeterCalibration>>> calibrations;
+    private final LaboratoryEquipment equipment;
     private final Map<Profile, Map<MeterId, MeterStory>> stories = new HashMap<>();
     private final Map<Class<?>, Map<String, List<Version<?>>>> histories = new HashMap<>();
     private final Map<MixId, List<Version<Determination>>> determinations;
@@ -29,6 +30,7 @@ final class EvidenceReader {
         this.meters = book.latest(Meter.class).stream()
                 .collect(Collectors.toMap(version -> version.value().id(), Function.identity()));
         this.calibrations = grouped(MeterCalibration.class, MeterCalibration::meterId);
+        this.equipment = LaboratoryEquipment.of(book);
         this.determinations = grouped(Determination.class, Determination::mixId);
         this.trials = grouped(Trial.class, Trial::determinationId);
         this.issues = grouped(FactorIssue.class, FactorIssue::mixId);
@@ -62,6 +64,7 @@ final class EvidenceReader {
                         .toList(),
                 meters,
                 stories(profile),
+                equipment,
                 judged,
                 issued,
                 bases(issued),

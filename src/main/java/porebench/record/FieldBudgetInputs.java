@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import porebench.method.FigureName;
 import porebench.method.Profile;
 import porebench.method.budget.Budget;
@@ -19,10 +18,15 @@ import porebench.method.meter.DialCurve;
  * @param determination the determination of the factor
  * @param stories what is known of the meters, by id
  * @param profile whose scatter of field readings and whose limits hold
+ * @param equipment by which the known air of dial checks was made
  * @param factor the budget of the factor
  */
 public record FieldBudgetInputs(
-        JudgedDetermination determination, Map<MeterId, MeterStory> stories, Profile profile, Budget factor) {
+        JudgedDetermination determination,
+        Map<MeterId, MeterStory> stories,
+        Profile profile,
+        LaboratoryEquipment equipment,
+        Budget factor) {
     /**
      * Returns what there is for a reading.
      *
@@ -61,7 +65,8 @@ public record FieldBudgetInputs(
                 corrected.standardUncertaintyPercent(),
                 CalibrationDegrees.ofDial(curve, story),
                 false,
-                new DialMeasure(new MeasureLimits(profile)).of(story, day, readingPercent, Set.of()));
+                new DialMeasure(new MeasureLimits(profile, equipment))
+                        .of(story, day, readingPercent, DialMeasure.Uses.NONE));
     }
 
     private List<JudgedTrial> trials() {

@@ -1,33 +1,19 @@
 package porebench.record;
 
+import java.time.LocalDate;
 import porebench.method.FigureName;
 import porebench.method.Profile;
+import porebench.method.budget.Omission;
 import porebench.method.budget.Origin;
 import porebench.method.profile.Profiles;
 import porebench.method.trial.Withdrawal;
-import porebench.quantity.Mass;
-import porebench.quantity.MassUnit;
 
-/** How far cylinder, balance and vessel may be wrong, by the figures of a profile. */
-record MeasureLimits(Profile profile) {
+/** How far cylinder, balance and vessel may be wrong on a day: by the equipment in use, else by the figures of a profile. */
+record MeasureLimits(Profile profile, LaboratoryEquipment equipment) {
     /** Returns the limit of what measures water in a unit, in mL, in g or in % of the bowl. */
-    double of(Withdrawal.Unit unit) {
-        return profile.number(figure(unit));
-    }
-
-    /** Returns where the limit of what measures water in a unit was taken from. */
-    Origin origin(Withdrawal.Unit unit) {
-        return origin(figure(unit));
-    }
-
-    /** Returns the limit of the balance. */
-    Mass balance() {
-        return Mass.of(profile.number(FigureName.BALANCE_LIMIT), MassUnit.GRAM);
-    }
-
-    /** Returns where the limit of the balance was taken from. */
-    Origin balanceOrigin() {
-        return origin(FigureName.BALANCE_LIMIT);
+    LaboratoryEquipment.Limit of(Withdrawal.Unit unit, LocalDate day) {
+        FigureName usual = figure(unit);
+        return equipment.limit(kind(unit), day, profile.number(usual), origin(usual));
     }
 
     /** A figure that is still as a named standard has it was never stated by anybody in the laboratory. */
@@ -37,6 +23,33 @@ record MeasureLimits(Profile profile) {
                 .filter(standard -> !standard.figure(name).equals(profile.figure(name)))
                 .map(changed -> Origin.LABORATORY)
                 .orElse(Origin.ASSUMED);
+    }
+
+    /** Returns the origin of several limits together: that of the one least vouched for. */
+    static Origin least(Origin one, Origin other) {
+        for (Origin origin : new Origin[] {Origin.ASSUMED, Origin.LABORATORY}) {
+            if (one == origin || other == origin) {
+                return origin;
+            }
+        }
+        return Origin.EQUIPMENT;
+    }
+
+    /** Returns what is to be said where a piece in use had no calibration that holds. */
+    static Omission wanting(Withdrawal.Unit unit) {
+        return switch (unit) {
+            case MILLILITRE -> Omission.CYLINDER_NOT_CALIBRATED;
+            case GRAM -> Omission.BALANCE_NOT_CALIBRATED;
+            case PERCENT -> Omission.VESSEL_NOT_CALIBRATED;
+        };
+    }
+
+    static EquipmentKind kind(Withdrawal.Unit unit) {
+        return switch (unit) {
+            case MILLILITRE -> EquipmentKind.CYLINDER;
+            case GRAM -> EquipmentKind.BALANCE;
+            case PERCENT -> EquipmentKind.VESSEL;
+        };
     }
 
     private static FigureName figure(Withdrawal.Unit unit) {

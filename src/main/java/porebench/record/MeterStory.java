@@ -184,6 +184,15 @@ public record MeterStory(Version<Meter> meter, Profile profile, List<JudgedCalib
                         .flatMap(any -> one.calibration().value().dial()));
     }
 
+    /** Returns the day of the dial check in force on a day. */
+    Optional<LocalDate> dialCheckedOn(LocalDate day) {
+        return newestBy(
+                day,
+                one -> one.dial()
+                        .flatMap(Answer::value)
+                        .map(any -> one.calibration().value().calibratedOn()));
+    }
+
     /** Returns whether any amount of water of the dial check in force on a day was read off as a share of the bowl. */
     public boolean isDialCheckedInSharesOn(LocalDate day) {
         return dialCheckOn(day).stream()

@@ -56,6 +56,35 @@ class BudgetCommandTest {
                         .orElseThrow();
     }
 
+    /** 0.8 mL / sqrt(3) = 0.461880 mL; the balance's 0.5 g in two masses: sqrt((0.1^2 + 0.01^2) / 12 + 0.001^2 / 3) kg. */
+    @Test
+    void takesTheLimitsOfTheEquipmentInUseAndSaysWhichWereAssumed() {
+        String heading = "equipment_id,kind,description,division,limit,calibrated_on,due_on,certificate,used_from,"
+                + "used_until,remarks\n";
+        String cylinder = "CYL-1,cylinder,,1,0.8,2026-01-05,2027-01-05,C 77,2026-01-05,,\n";
+        String balance = "BAL-1,balance,,0.1,0.5,2026-01-05,2027-01-05,C 78,2026-01-05,,\n";
+        LabFiles.write(folder, "equipment.csv", heading + cylinder + balance);
+        Said known = budget("--equipment", "equipment.csv");
+        assertThat(known.status()).isZero();
+        assertThat(line(known.json(), "water-measure")).containsEntry("origin", "equipment");
+        assertThat(number(line(known.json(), "water-measure").get("standardUncertainty")))
+                .isEqualTo(0.461880, within(1e-6));
+        assertThat(line(known.json(), "sample")).containsEntry("origin", "equipment");
+        assertThat(number(line(known.json(), "sample").get("standardUncertainty")))
+                .isEqualTo(Math.sqrt((0.1 * 0.1 + 0.01 * 0.01) / 12 + 1e-6 / 3), within(1e-9));
+        LabFiles.write(folder, "equipment.csv", heading + cylinder.replace("2027-01-05", "2026-01-06") + balance);
+        Said overdue = budget("--equipment", "equipment.csv");
+        assertThat(line(overdue.json(), "water-measure")).containsEntry("origin", "assumed");
+        assertThat(number(line(overdue.json(), "water-measure").get("standardUncertainty")))
+                .isEqualTo(2.5 / Math.sqrt(3), within(1e-12));
+        assertThat(line(overdue.json(), "sample")).containsEntry("origin", "equipment");
+        assertThat(overdue.codes()).contains("budget.cylinder-not-calibrated");
+        LabFiles.write(folder, "equipment.csv", heading + cylinder.replace("2027-01-05", "2026-01-05"));
+        Said refused = budget("--equipment", "equipment.csv");
+        assertThat(refused.status()).isEqualTo(1);
+        assertThat(refused.codes()).contains("equipment.due-before-calibrated");
+    }
+
     /**
      * G 0.3, 0.4, 0.5 with 350 mL out of 7.00 L. In % air: scatter 0.1 / sqrt(3) = 0.057735 with 2 degrees of freedom; reading 0.1 /
      * sqrt(12) = 0.028868; bowl 0.01 L / sqrt(12) x 5 / 7 = 0.0020620; water 1 mL / sqrt(12) / 70 = 0.0041239; cylinder 2.5 mL /

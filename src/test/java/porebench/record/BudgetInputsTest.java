@@ -261,7 +261,11 @@ class BudgetInputsTest {
         Evidence evidence = bench.evidence();
         MeterId meter = new MeterId("B-1");
         FieldBudgetInputs records = new FieldBudgetInputs(
-                evidence.determination(Bench.FIRST).orElseThrow(), evidence.stories(), evidence.profile(), factor);
+                evidence.determination(Bench.FIRST).orElseThrow(),
+                evidence.stories(),
+                evidence.profile(),
+                LaboratoryEquipment.NONE,
+                factor);
         FieldInputs field = records.of(6.06, Optional.of(meter), DAY, 0.4, OptionalDouble.of(0.1));
         assertThat(field.dial().orElseThrow().correctionPercent()).isEqualTo(-0.06, within(1e-9));
         // C231, multi-operator, recalled.
@@ -296,6 +300,7 @@ class BudgetInputsTest {
                 evidence.determination(Bench.FIRST).orElseThrow(),
                 evidence.stories(),
                 evidence.profile(),
+                LaboratoryEquipment.NONE,
                 FactorBudget.of(inputs()));
         FieldInputs field = records.of(6.06, Optional.of(new MeterId("B-2")), DAY, 0.4, OptionalDouble.empty());
         assertThat(field.dial()).isPresent();

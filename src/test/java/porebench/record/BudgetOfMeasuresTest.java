@@ -18,6 +18,7 @@ import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.method.budget.Dial;
 import porebench.method.budget.FactorInputs;
+import porebench.method.budget.Omission;
 import porebench.method.budget.Origin;
 import porebench.method.meter.CheckAmount;
 import porebench.method.meter.DialCheck;
@@ -160,5 +161,45 @@ class BudgetOfMeasuresTest {
         state(FigureName.CYLINDER_LIMIT, "1.0");
         assertThat(inputs().water().orElseThrow().limitOrigin()).isEqualTo(Origin.LABORATORY);
         assertThat(inputs().water().orElseThrow().limitMillilitres()).isEqualTo(1.0);
+    }
+
+    /** The trial that counts was made on 2026-03-02 with a cylinder. */
+    @Test
+    void theEquipmentInUseOnTheDayOfATrialHoldsBeforeTheProfile() {
+        state(FigureName.CYLINDER_LIMIT, "1.5");
+        Books.keep(bench.book, Samples.equipment("CYL-1", EquipmentKind.CYLINDER, "1", "0.8"));
+        FactorInputs inputs = inputs();
+        assertThat(inputs.water().orElseThrow().limitMillilitres()).isEqualTo(0.8);
+        assertThat(inputs.water().orElseThrow().limitOrigin()).isEqualTo(Origin.EQUIPMENT);
+        assertThat(inputs.noted()).doesNotContain(Omission.CYLINDER_NOT_CALIBRATED);
+        Books.keep(bench.book, Samples.uncalibrated("CYL-2", EquipmentKind.CYLINDER, "1"));
+        inputs = inputs();
+        assertThat(inputs.water().orElseThrow().limitMillilitres()).isEqualTo(1.5);
+        assertThat(inputs.water().orElseThrow().limitOrigin()).isEqualTo(Origin.ASSUMED);
+        assertThat(inputs.noted()).contains(Omission.CYLINDER_NOT_CALIBRATED);
+        Books.correct(
+                bench.book,
+                Samples.lastUsedOn(Samples.uncalibrated("CYL-2", EquipmentKind.CYLINDER, "1"), DAY.minusDays(1)));
+        assertThat(inputs().water().orElseThrow().limitOrigin()).isEqualTo(Origin.EQUIPMENT);
+    }
+
+    @Test
+    void aNewCalibrationLeavesTheTrialsBeforeItAsTheyWere() {
+        Equipment first = Samples.equipment("CYL-1", EquipmentKind.CYLINDER, "1", "0.8");
+        Books.keep(bench.book, first);
+        Books.correct(bench.book, Samples.calibrated(first, DAY.plusDays(1), "2"));
+        assertThat(inputs().water().orElseThrow().limitMillilitres()).isEqualTo(0.8);
+        Books.correct(bench.book, Samples.calibrated(first, DAY, "0.9"));
+        assertThat(inputs().water().orElseThrow().limitMillilitres()).isEqualTo(0.9);
+    }
+
+    @Test
+    void theOneCylinderOfTheLaboratoryMovesTrialsAndDialAlike() {
+        checkDial("C-1", "B-1", CheckAmount.Unit.MILLILITRE);
+        Books.keep(bench.book, Samples.equipment("CYL-1", EquipmentKind.CYLINDER, "1", "0.8"));
+        assertThat(measure().isOfTheTrials()).isTrue();
+        assertThat(measure().origin()).isEqualTo(Origin.EQUIPMENT);
+        Books.keep(bench.book, Samples.equipment("CYL-2", EquipmentKind.CYLINDER, "1", "0.8"));
+        assertThat(measure().isOfTheTrials()).isFalse();
     }
 }

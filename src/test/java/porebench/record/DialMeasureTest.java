@@ -15,6 +15,7 @@ import porebench.method.Mark;
 import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.method.budget.Dial;
+import porebench.method.budget.Omission;
 import porebench.method.budget.Origin;
 import porebench.method.meter.CheckAmount;
 import porebench.method.meter.CheckPoint;
@@ -70,7 +71,18 @@ class DialMeasureTest {
 
     private static Optional<Dial.Measure> measure(
             Profile profile, double reading, Set<Withdrawal.Unit> ofTrials, CheckPoint... points) {
-        return new DialMeasure(new MeasureLimits(profile)).of(story(profile, points), DAY, reading, ofTrials);
+        return measure(profile, LaboratoryEquipment.NONE, DAY, reading, ofTrials, points);
+    }
+
+    private static Optional<Dial.Measure> measure(
+            Profile profile,
+            LaboratoryEquipment equipment,
+            LocalDate day,
+            double reading,
+            Set<Withdrawal.Unit> ofTrials,
+            CheckPoint... points) {
+        return new DialMeasure(new MeasureLimits(profile, equipment))
+                .of(story(profile, points), day, reading, new DialMeasure.Uses(ofTrials, List.of(day)));
     }
 
     private static Dial.Measure byCylinder(Profile profile, Set<Withdrawal.Unit> ofTrials) {
@@ -157,5 +169,73 @@ class DialMeasureTest {
                         .orElseThrow()
                         .isOfTheTrials())
                 .isFalse();
+    }
+
+    private static final EquipmentKind CYLINDER = EquipmentKind.CYLINDER;
+
+    /** 1 mL in 7.05 L is 0.1 / 7.05 = 0.0141844 %. */
+    @Test
+    void theLimitIsThatOfTheCylinderInUseOnTheDayOfTheCheck() {
+        Equipment gone = Samples.lastUsedOn(Samples.equipment("CYL-1", CYLINDER, "1", "1"), DAY);
+        Equipment come = Samples.usedFrom(Samples.equipment("CYL-2", CYLINDER, "1", "2"), DAY.plusDays(1));
+        Dial.Measure measure = measure(
+                        Profiles.standard(),
+                        LaboratoryEquipment.ofFile(List.of(gone, come)),
+                        DAY.plusDays(30),
+                        5,
+                        Set.of(Withdrawal.Unit.MILLILITRE),
+                        millilitres("353", "5.0"),
+                        millilitres("705", "10.0"))
+                .orElseThrow();
+        assertThat(measure.limitPercent()).isEqualTo(0.0141844, within(1e-7));
+        assertThat(measure.origin()).isEqualTo(Origin.EQUIPMENT);
+        assertThat(measure.wanting()).isEmpty();
+        assertThat(measure.isOfTheTrials())
+                .as("the trials had another cylinder")
+                .isFalse();
+    }
+
+    @Test
+    void theOneCylinderOfTheLaboratoryMadeCheckAndTrialsWhateverTheProfileSays() {
+        Equipment only = Samples.equipment("CYL-1", CYLINDER, "1", "1");
+        Equipment other = Samples.equipment("CYL-2", CYLINDER, "1", "1");
+        Set<Withdrawal.Unit> cylinder = Set.of(Withdrawal.Unit.MILLILITRE);
+        CheckPoint[] points = {millilitres("353", "5.0"), millilitres("705", "10.0")};
+        Profile one = stating(FigureName.ONE_MEASURE, "yes");
+        assertThat(measure(Profiles.standard(), LaboratoryEquipment.ofFile(List.of(only)), DAY, 5, cylinder, points))
+                .map(Dial.Measure::isOfTheTrials)
+                .contains(true);
+        assertThat(measure(one, LaboratoryEquipment.ofFile(List.of(only, other)), DAY, 5, cylinder, points))
+                .map(Dial.Measure::isOfTheTrials)
+                .contains(false);
+        Equipment balance = Samples.equipment("BAL-1", EquipmentKind.BALANCE, "1", "1");
+        assertThat(measure(one, LaboratoryEquipment.ofFile(List.of(balance)), DAY, 5, cylinder, points))
+                .map(Dial.Measure::isOfTheTrials)
+                .contains(true);
+    }
+
+    /** A vessel of 352.0 g weighed to 0.5 g: 5 x 0.5 / 352 = 0.0071023 %. */
+    @Test
+    void aVesselWasWeighedOnTheBalanceOfThatDay() {
+        Equipment balance = Samples.equipment("BAL-1", EquipmentKind.BALANCE, "0.1", "0.5");
+        CheckPoint[] points = {
+            SampleCalibrations.point("1", CheckAmount.Unit.VESSELS, "5.0"),
+            SampleCalibrations.point("2", CheckAmount.Unit.VESSELS, "10.0")
+        };
+        Dial.Measure measure = measure(
+                        Profiles.standard(), LaboratoryEquipment.ofFile(List.of(balance)), DAY, 5, Set.of(), points)
+                .orElseThrow();
+        assertThat(measure.limitPercent()).isEqualTo(0.0071023, within(1e-7));
+        assertThat(measure.origin()).isEqualTo(Origin.EQUIPMENT);
+        assertThat(measure(
+                        Profiles.standard(),
+                        LaboratoryEquipment.ofFile(
+                                List.of(Samples.uncalibrated("BAL-1", EquipmentKind.BALANCE, "0.1"))),
+                        DAY,
+                        5,
+                        Set.of(),
+                        points))
+                .flatMap(Dial.Measure::wanting)
+                .contains(Omission.BALANCE_NOT_CALIBRATED);
     }
 }

@@ -187,6 +187,38 @@ public final class Samples {
                 "");
     }
 
+    /** The same piece, used from another day on. */
+    public static Equipment usedFrom(Equipment piece, LocalDate day) {
+        return new Equipment(
+                piece.id(), piece.type(), "", piece.division(), piece.calibration(), day, piece.usedUntil(), "");
+    }
+
+    /** The same piece, given away after a day. */
+    public static Equipment lastUsedOn(Equipment piece, LocalDate day) {
+        return new Equipment(
+                piece.id(),
+                piece.type(),
+                "",
+                piece.division(),
+                piece.calibration(),
+                piece.usedFrom(),
+                Optional.of(day),
+                "");
+    }
+
+    /** The same piece, calibrated on another day for a year. */
+    public static Equipment calibrated(Equipment piece, LocalDate day, String limit) {
+        return new Equipment(
+                piece.id(),
+                piece.type(),
+                "",
+                piece.division(),
+                Optional.of(new Equipment.Calibration(day, number(limit), day.plusYears(1), "")),
+                piece.usedFrom(),
+                piece.usedUntil(),
+                "");
+    }
+
     private static Equipment fullEquipment(String line, String note) {
         return new Equipment(
                 new EquipmentId("E " + line.strip()),

@@ -153,6 +153,7 @@ final class BudgetModel {
                                 determination,
                                 desk.evidence().orElseThrow().stories(),
                                 desk.evidence().orElseThrow().profile(),
+                                desk.evidence().orElseThrow().equipment(),
                                 factor.budget())
                         .of(
                                 number.doubleValue(),

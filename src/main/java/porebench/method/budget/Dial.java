@@ -25,10 +25,16 @@ public record Dial(
      * @param limitPercent how far it may be wrong, in % air, greater than 0
      * @param origin where that was taken from
      * @param isOfTheTrials whether the water of the trials was measured by the same one: its error then moves both alike
+     * @param wanting what is to be said of it; empty when nothing
      */
-    public record Measure(double limitPercent, Origin origin, boolean isOfTheTrials) {
+    public record Measure(double limitPercent, Origin origin, boolean isOfTheTrials, Optional<Omission> wanting) {
         public Measure {
             Require.positive("limitPercent", limitPercent);
+        }
+
+        /** Makes a measure of which nothing more is to be said. */
+        public Measure(double limitPercent, Origin origin, boolean isOfTheTrials) {
+            this(limitPercent, origin, isOfTheTrials, Optional.empty());
         }
 
         BudgetLine line() {

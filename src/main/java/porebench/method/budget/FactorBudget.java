@@ -155,7 +155,10 @@ public final class FactorBudget {
             omissions.add(Omission.DIAL_NEVER_CHECKED);
         }
         inputs.dial().ifPresent(dial -> lines.add(dial.line()));
-        inputs.dial().flatMap(Dial::measure).ifPresent(measure -> lines.add(measure.line()));
+        inputs.dial().flatMap(Dial::measure).ifPresent(measure -> {
+            lines.add(measure.line());
+            measure.wanting().ifPresent(omissions::add);
+        });
     }
 
     private void bowl() {

@@ -43,7 +43,10 @@ public final class FieldBudget {
         lines.add(BudgetLine.stepped(
                 Part.READING, inputs.readingPercent(), inputs.divisionPercent(), 1, Origin.DIVISION));
         inputs.dial().ifPresentOrElse(dial -> lines.add(dial.line()), () -> omissions.add(Omission.FIELD_DIAL));
-        inputs.dial().flatMap(Dial::measure).ifPresent(measure -> lines.add(measure.line()));
+        inputs.dial().flatMap(Dial::measure).ifPresent(measure -> {
+            lines.add(measure.line());
+            measure.wanting().ifPresent(omissions::add);
+        });
         Budget factor = inputs.factor();
         int placeOfFactor = lines.size();
         lines.add(BudgetLine.known(

@@ -26,6 +26,12 @@ public enum Omission {
     SEVERAL_METERS("budget.several-meters"),
     /** No determinations were spread over enough days, operators or meters to tell how the factor differs between them. */
     OCCASIONS("budget.occasions"),
+    /** A cylinder in use had no calibration that held: the larger of its limit and the profile's figure stands in. */
+    CYLINDER_NOT_CALIBRATED("budget.cylinder-not-calibrated"),
+    /** The same for a balance. */
+    BALANCE_NOT_CALIBRATED("budget.balance-not-calibrated"),
+    /** The same for a vessel with marks in shares of the bowl. */
+    VESSEL_NOT_CALIBRATED("budget.vessel-not-calibrated"),
     /** The dial of the meter in the field was never checked, or is not known here. */
     FIELD_DIAL("budget.field-dial");
 

@@ -18,6 +18,8 @@ public enum Origin {
     DIGITS("digits"),
     /** A calibration of the meter. */
     CALIBRATION("calibration"),
+    /** The calibration of the balance, cylinder or vessel in use. */
+    EQUIPMENT("equipment"),
     /** What is usual, as nothing is known of the one used. */
     ASSUMED("assumed"),
     /** Another budget. */

@@ -5,8 +5,8 @@ import porebench.quantity.Require;
 /**
  * The water withdrawn on a Type B meter: the mean of the trials, and how well it was measured.
  *
- * <p>The limits of cylinder, balance and vessel are figures of the profile: common practice, and then named as assumed in every
- * budget, until a laboratory states its own.
+ * <p>The limits of cylinder, balance and vessel are those of the equipment in use; where none is known, figures of the profile:
+ * common practice, and then named as assumed in every budget, until a laboratory states its own.
  *
  * @param millilitres the volume, by cylinder or balance, in mL; 0 when none was measured so
  * @param stepMillilitres a step of the last digit written down, in mL

@@ -2,6 +2,7 @@ package porebench.record.port;
 
 import java.nio.file.Path;
 import java.util.List;
+import porebench.record.Equipment;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.MeterCalibration;
@@ -20,6 +21,9 @@ public interface LabSheets {
 
     /** Reads calibrations of meters. */
     Sheet<MeterCalibration> calibrations(Path file);
+
+    /** Reads the equipment of a laboratory. */
+    Sheet<Equipment> equipment(Path file);
 
     /** Reads numbers, one a line, a first line that is no number being their heading. */
     Sheet<Double> values(Path file);
