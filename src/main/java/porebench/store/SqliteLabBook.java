@@ -103,7 +103,18 @@ final class SqliteLabBook implements LabBook {
             return problems;
         } catch (StoreException failure) {
             foldInWhenMoved();
+            checkDamage(failure);
             throw failure;
+        }
+    }
+
+    /** What SQLite takes for damage is another file where the log and the pages it remembers do not belong to this one. */
+    private void checkDamage(StoreException failure) {
+        if (Reason.of(failure) == Reason.DAMAGED
+                && file.identity().filter(identity -> !identity.isUntouched()).isPresent()) {
+            StoreException replaced = new StoreException(Task.REPLACED, name, null);
+            replaced.addSuppressed(failure);
+            throw replaced;
         }
     }
 
