@@ -52,7 +52,8 @@ public final class CsvSheets implements LabSheets {
             new DeterminationFormat(),
             TRIALS,
             new FactorIssueFormat(),
-            new CardPrintFormat());
+            new CardPrintFormat(),
+            new StudyFormat());
 
     @Override
     public Sheet<MixDesign> mixDesigns(Path file) {

@@ -76,6 +76,11 @@ final class Entry {
         return good;
     }
 
+    /** Returns whether the file has a column. */
+    boolean has(String column) {
+        return places.containsKey(column);
+    }
+
     /** Returns whether something was wrong with a cell. */
     boolean isRefused(String column) {
         return refused.contains(column);

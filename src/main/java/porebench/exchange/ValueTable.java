@@ -12,7 +12,8 @@ import porebench.record.port.ValueRow;
 /** A table of numbers in the column {@code value}, the other columns saying what each belongs to. */
 final class ValueTable {
     private static final String VALUE = "value";
-    private static final Bounds ANY = Bounds.of("-1e15", "1e15");
+    /** What a reading may be. */
+    static final Bounds ANY = Bounds.of("-1e15", "1e15");
 
     private ValueTable() {}
 
@@ -48,8 +49,7 @@ final class ValueTable {
             factors.forEach(factor -> entry.word(factor).ifPresent(name -> names.put(factor, name)));
             Optional<BigDecimal> value = entry.number(VALUE, ANY);
             if (entry.isGood() && table.isWhole() && value.isPresent()) {
-                good.add(new Sheet.Row<>(
-                        entry.line(), new ValueRow(names, value.get().doubleValue())));
+                good.add(new Sheet.Row<>(entry.line(), new ValueRow(names, value.get())));
             }
         }
         return good;

@@ -13,9 +13,9 @@ import porebench.method.Problem;
 /**
  * Checks records from files against a lab book, and against each other, before any is kept.
  *
- * <p>What is already there unchanged is passed over; a changed source, piece of equipment, meter, mix, profile or determination becomes a new
- * version; a changed calibration, trial, issue or print is refused, because those are corrected by a person with a
- * reason. A simulated trial is refused unless the book is for training, a real one if it is; and so is whatever a file says
+ * <p>What is already there unchanged is passed over; a changed source, piece of equipment, meter, mix, profile or determination
+ * becomes a new version; a changed calibration, trial, issue, print or study is refused, because those are corrected by a
+ * person with a reason. A simulated trial is refused unless the book is for training, a real one if it is; and so is whatever a file says
  * to come from a training book.
  */
 public final class Intake {
@@ -138,7 +138,8 @@ public final class Intake {
         return !(value instanceof MeterCalibration
                 || value instanceof Trial
                 || value instanceof FactorIssue
-                || value instanceof CardPrint);
+                || value instanceof CardPrint
+                || value instanceof KeptStudy);
     }
 
     private Optional<Incoming> resolve(Incoming one) {

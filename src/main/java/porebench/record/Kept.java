@@ -12,7 +12,8 @@ public sealed interface Kept
                 Determination,
                 Trial,
                 FactorIssue,
-                CardPrint {
+                CardPrint,
+                KeptStudy {
     /** Returns what kind of record this is. */
     RecordKind kind();
 

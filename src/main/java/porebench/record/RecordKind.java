@@ -14,7 +14,8 @@ public enum RecordKind {
     DETERMINATION("determination", Determination.class),
     TRIAL("trial", Trial.class),
     FACTOR_ISSUE("factor_issue", FactorIssue.class),
-    CARD_PRINT("card_print", CardPrint.class);
+    CARD_PRINT("card_print", CardPrint.class),
+    STUDY("study", KeptStudy.class);
 
     private final String symbol;
     private final Class<? extends Kept> type;

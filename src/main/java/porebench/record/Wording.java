@@ -158,6 +158,7 @@ public final class Wording {
             case TRIAL -> trial((Trial) record);
             case FACTOR_ISSUE -> issue((FactorIssue) record);
             case CARD_PRINT -> print((CardPrint) record);
+            case STUDY -> study((KeptStudy) record);
         }
     }
 
@@ -240,6 +241,19 @@ public final class Wording {
     private void print(CardPrint print) {
         text("paper", "text-paper", Form.LINE, print.paper());
         text("destination", "text-destination", Form.PLACE, print.destination());
+    }
+
+    private void study(KeptStudy study) {
+        text("id", "text-id", Form.NAME, study.recordId());
+        text("title", "text-title", Form.LINE, study.title());
+        text("by", "text-person", Form.LINE, study.by());
+        text("fileName", "text-file", Form.LINE, study.fileName());
+        study.layers().forEach(layer -> text("layers", "text-column", Form.LINE, layer));
+        study.readings().stream()
+                .flatMap(reading -> reading.names().stream())
+                .distinct()
+                .forEach(name -> text("readings", "text-reading", Form.LINE, name));
+        text("remarks", "text-remarks", Form.NOTE, study.remarks());
     }
 
     /** Returns the record's name as a message quotes it. */

@@ -43,7 +43,8 @@ interface RecordTable<T extends Kept> {
                 new DeterminationTable(),
                 new TrialTable(),
                 new FactorIssueTable(),
-                new CardPrintTable());
+                new CardPrintTable(),
+                new StudyTable());
     }
 
     /** Returns the table of the records of a class. */

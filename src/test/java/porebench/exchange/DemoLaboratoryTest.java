@@ -82,7 +82,8 @@ class DemoLaboratoryTest {
                         entry(RecordKind.DETERMINATION, 11),
                         entry(RecordKind.TRIAL, 61),
                         entry(RecordKind.FACTOR_ISSUE, 9),
-                        entry(RecordKind.CARD_PRINT, 0));
+                        entry(RecordKind.CARD_PRINT, 0),
+                        entry(RecordKind.STUDY, 0));
         assertThat(book.history(Source.class, "S-09")).hasSize(2);
         assertThat(book.verify()).isEmpty();
     }

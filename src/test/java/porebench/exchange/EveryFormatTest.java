@@ -33,6 +33,7 @@ import porebench.record.LaboratoryProfile;
 import porebench.record.MemoryLabBook;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
+import porebench.record.SampleStudies;
 import porebench.record.Samples;
 import porebench.record.Trial;
 import porebench.record.Version;
@@ -50,6 +51,7 @@ class EveryFormatTest {
                         List.of(
                                 Draft.of(Samples.equipment("BAL-1", EquipmentKind.BALANCE, "0.1", "0.2")),
                                 Draft.of(new CardPrint(new MixId("HG-101"), 1, 1, "A6", "printer")),
+                                Draft.of(SampleStudies.operators("O-1")),
                                 Draft.of(new LaboratoryProfile(
                                         Profiles.standard().copyAs("own", "Our own figures")))),
                         "A",
@@ -121,7 +123,8 @@ class EveryFormatTest {
         // A reading may well be repeated; what is about a whole calibration, as its first row is, stands once.
         String row = format == CsvSheets.CALIBRATIONS ? text.lines().toList().get(1) + "\r\n" : lastRow;
         Sheet<? extends Kept> sheet = CsvSheets.one("f.csv", (text + row).getBytes(StandardCharsets.UTF_8), format);
-        assertThat(codes(sheet)).containsAnyOf("csv.duplicate", "csv.constituent-twice", "csv.row-twice");
+        assertThat(codes(sheet))
+                .containsAnyOf("csv.duplicate", "csv.constituent-twice", "csv.row-twice", "study.repeat-twice");
         long lines = text.chars().filter(c -> c == '\n').count();
         assertThat(found(sheet)).anySatisfy(found -> assertThat(found).startsWith(lines + 1 + ":"));
     }

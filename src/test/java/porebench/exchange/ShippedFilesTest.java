@@ -30,7 +30,7 @@ class ShippedFilesTest {
 
     @Test
     void everyFormatHasABlankFormThatReadsAsNoRows() throws IOException {
-        assertThat(files(FORMS)).hasSize(11);
+        assertThat(files(FORMS)).hasSize(12);
         for (Path form : files(FORMS)) {
             Sheet<Kept> sheet = new CsvSheets().records(form);
             assertThat(sheet.problems()).as(form.toString()).isEmpty();

@@ -42,7 +42,8 @@ class WordingTextsTest {
                         ofMixes(),
                         ofTrials(),
                         ofIssues(),
-                        ofDoubtsTakenOn())
+                        ofDoubtsTakenOn(),
+                        ofStudies())
                 .flatMap(all -> all);
     }
 
@@ -122,6 +123,32 @@ class WordingTextsTest {
                         "destination",
                         PLACE,
                         text -> new CardPrint(new MixId("M-1"), 1, 1, "A6", text)));
+    }
+
+    private static Stream<Arguments> ofStudies() {
+        return Stream.of(
+                text(RecordKind.STUDY, "id", NAME, text -> study(text, "", "R. Vale", "", "day", "d1", "")),
+                text(RecordKind.STUDY, "title", LINE, text -> study("L", text, "R. Vale", "", "day", "d1", "")),
+                text(RecordKind.STUDY, "by", LINE, text -> study("L", "", text, "", "day", "d1", "")),
+                text(RecordKind.STUDY, "fileName", LINE, text -> study("L", "", "R. Vale", text, "day", "d1", "")),
+                text(RecordKind.STUDY, "layers", LINE, text -> study("L", "", "R. Vale", "", text, "d1", "")),
+                text(RecordKind.STUDY, "readings", LINE, text -> study("L", "", "R. Vale", "", "day", text, "")),
+                text(RecordKind.STUDY, "remarks", NOTE, text -> study("L", "", "R. Vale", "", "day", "d1", text)));
+    }
+
+    private static Kept study(
+            String id, String title, String by, String file, String layer, String name, String remarks) {
+        KeptStudy.Reading reading = new KeptStudy.Reading(List.of(name), Samples.number("5.4"));
+        return new KeptStudy(
+                new StudyId(id),
+                KeptStudy.Layout.LAYERS,
+                title,
+                SampleStudies.DAY,
+                by,
+                file,
+                List.of(layer),
+                List.of(reading, reading),
+                remarks);
     }
 
     private static Stream<Arguments> ofDoubtsTakenOn() {

@@ -108,7 +108,7 @@ class OlderStepsTest {
         for (String table : rows.keySet()) {
             assertThat(rows(old, table)).as(table).isEqualTo(rows.get(table));
         }
-        assertThat(tables(old)).hasSize(21).containsAll(rows.keySet());
+        assertThat(tables(old)).hasSize(23).containsAll(rows.keySet());
     }
 
     /** The step only adds a table: what was there keeps its rows, its hashes and its head, and takes equipment from then on. */

@@ -94,13 +94,10 @@ final class StudyComputing {
      * @param isTraining whether the lab book is for training, as pictures of it say
      */
     Said laboratories(Sheet<ValueRow> sheet, boolean isTraining) {
-        List<String> problems =
-                sheet.problems().stream().map(problemText::sayWithPlace).toList();
-        if (Problem.anyError(sheet.problems())) {
+        List<Problem> found = LaboratoryLevels.check(sheet);
+        List<String> problems = found.stream().map(problemText::sayWithPlace).toList();
+        if (Problem.anyError(found)) {
             return new Said(problems, Optional.empty());
-        }
-        if (sheet.rows().isEmpty()) {
-            return Said.wrong(problemText.say(Problem.error("value", "study.no-row")));
         }
         double division = FinestStep.of(
                         sheet.values().stream().mapToDouble(ValueRow::value).toArray())

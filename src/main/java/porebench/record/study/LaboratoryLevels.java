@@ -40,6 +40,15 @@ public record LaboratoryLevels(List<Level> levels, List<String> laboratories) {
      */
     public record Level(String name, int line, LaboratoryComparison comparison) {}
 
+    /** Returns what keeps the rows of a sheet from being compared: the sheet's own problems, or that there is none. */
+    public static List<Problem> check(Sheet<ValueRow> sheet) {
+        List<Problem> problems = new ArrayList<>(sheet.problems());
+        if (sheet.rows().isEmpty() && !Problem.anyError(problems)) {
+            problems.add(Problem.error("value", "study.no-row").at(new Place(sheet.file(), 0, 0)));
+        }
+        return problems;
+    }
+
     /**
      * Compares the laboratories of each level.
      *

@@ -9,6 +9,7 @@ import porebench.method.Problem;
 import porebench.quantity.Require;
 import porebench.record.Evidence;
 import porebench.record.JudgedTrial;
+import porebench.record.KeptStudy;
 import porebench.record.port.Sheet;
 import porebench.record.port.ValueRow;
 
@@ -20,8 +21,8 @@ import porebench.record.port.ValueRow;
  * @param values the readings
  */
 public record LayeredReadings(List<String> layers, List<List<String>> paths, double[] values) {
-    /** More layers than this are no longer told apart by anybody's data. */
-    public static final int MOST_LAYERS = 6;
+    /** The most layers there may be. */
+    public static final int MOST_LAYERS = KeptStudy.MOST_LAYERS;
 
     public LayeredReadings {
         layers = List.copyOf(layers);
