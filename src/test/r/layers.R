@@ -26,34 +26,9 @@ for (set in wanted$set) {
 
   # Each layer's matrix of "in the same group", the last one of the values themselves.
   same <- c(lapply(names, function(name) outer(frame[[name]], frame[[name]], "==") + 0), list(diag(length(y))))
-  criterion <- function(v) {
-    root <- tryCatch(chol(Reduce(`+`, Map(`*`, v, same))), error = function(e) NULL)
-    if (is.null(root)) return(1e10)
-    one <- backsolve(root, rep(1, length(y)), transpose = TRUE)
-    z <- backsolve(root, y, transpose = TRUE)
-    mean <- sum(one * z) / sum(one^2)
-    2 * sum(log(diag(root))) + log(sum(one^2)) + sum((z - mean * one)^2)
-  }
-  best <- criterion(found)
-  # The least of the criterion with one variance held, the others free from 0 up, on the scale of standard deviations.
-  held <- function(k, value) {
-    start <- sqrt(pmax(found[-k], var(y) / 1000))
-    nlminb(start, function(free) {
-      v <- numeric(depth + 1)
-      v[k] <- value
-      v[-k] <- free^2
-      criterion(v)
-    }, lower = 0, control = list(rel.tol = 1e-13, x.tol = 1e-10))$objective
-  }
-  rise <- qchisq(0.95, 1)
-  ends <- sapply(seq_len(depth + 1), function(k) {
-    above <- function(value) held(k, value) - best - rise
-    high <- max(found[k], var(y) / 10)
-    while (above(high) < 0) high <- high * 2
-    lowest <- if (k == depth + 1) found[k] / 100 else 0
-    low <- if (found[k] <= lowest || above(lowest) <= 0) 0 else uniroot(above, c(lowest, found[k]), tol = found[k] * 1e-9)$root
-    c(low, uniroot(above, c(found[k], high), tol = high * 1e-9)$root)
-  })
+  # A layer has as many degrees of freedom as it has groups more than the layer around it.
+  free <- diff(c(1, sapply(names, function(name) nlevels(frame[[name]])), length(y)))
+  ends <- profile_ends(y, same, found, free)
 
   # Sums of squares of nested projections, set equal to what is expected of them.
   onto <- function(group) outer(group, group, "==") / as.vector(table(group)[as.character(group)])

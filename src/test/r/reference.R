@@ -113,6 +113,39 @@ range_below <- function(w, n) {
   n * integrate(function(x) dnorm(x) * (pnorm(x + w) - pnorm(x))^(n - 1), -9, 9, rel.tol = 1e-10)$value
 }
 
+# The ends of the 95 % intervals of variances by the profile of the REML criterion, worked out from the whole matrix; the rise
+# by which an end is told has Bartlett's factor for as many degrees of freedom as given.
+profile_ends <- function(y, same, found, free) {
+  criterion <- function(v) {
+    root <- tryCatch(chol(Reduce(`+`, Map(`*`, v, same))), error = function(e) NULL)
+    if (is.null(root)) return(1e10)
+    one <- backsolve(root, rep(1, length(y)), transpose = TRUE)
+    z <- backsolve(root, y, transpose = TRUE)
+    mean <- sum(one * z) / sum(one^2)
+    2 * sum(log(diag(root))) + log(sum(one^2)) + sum((z - mean * one)^2)
+  }
+  best <- criterion(found)
+  # The least of the criterion with one variance held, the others free from 0 up, on the scale of standard deviations.
+  held <- function(k, value) {
+    start <- sqrt(pmax(found[-k], var(y) / 1000))
+    nlminb(start, function(others) {
+      v <- numeric(length(found))
+      v[k] <- value
+      v[-k] <- others^2
+      criterion(v)
+    }, lower = 0, control = list(rel.tol = 1e-13, x.tol = 1e-10))$objective
+  }
+  rises <- qchisq(0.95, 1) * free * (log(free / 2) - digamma(free / 2))
+  sapply(seq_along(found), function(k) {
+    above <- function(value) held(k, value) - best - rises[k]
+    high <- max(found[k], var(y) / 10)
+    while (above(high) < 0) high <- high * 2
+    lowest <- if (k == length(found)) found[k] / 100 else 0
+    low <- if (found[k] <= lowest || above(lowest) <= 0) 0 else uniroot(above, c(lowest, found[k]), tol = found[k] * 1e-9)$root
+    c(low, uniroot(above, c(found[k], high), tol = high * 1e-9)$root)
+  })
+}
+
 # --- The parts --------------------------------------------------------------------------------------------------------
 every_part <- setdiff(list.files("src/test/r", "[.]R$"), "reference.R")
 parts <- if (length(commandArgs(TRUE)) > 0) commandArgs(TRUE) else every_part

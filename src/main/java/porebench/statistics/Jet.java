@@ -23,6 +23,24 @@ final class Jet {
         return constant;
     }
 
+    /**
+     * Returns a number whose derivatives are known.
+     *
+     * @param slopes the first derivatives
+     * @param curves the second ones, symmetric
+     */
+    static Jet of(double value, double[] slopes, double[][] curves) {
+        Jet known = constant(value, slopes.length);
+        int place = 1 + slopes.length;
+        for (int i = 0; i < slopes.length; i++) {
+            known.parts[1 + i] = slopes[i];
+            for (int j = 0; j <= i; j++) {
+                known.parts[place++] = curves[i][j];
+            }
+        }
+        return known;
+    }
+
     /** Returns one of the variables themselves. */
     static Jet variable(double value, int index, int variables) {
         Jet variable = constant(value, variables);

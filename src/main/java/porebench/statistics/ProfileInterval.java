@@ -1,15 +1,21 @@
 package porebench.statistics;
 
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.special.Gamma;
 
 /**
  * The confidence interval of one variance by its profile likelihood.
  *
  * <p>It holds the values for which -2 ln L, the other variances being made to fit best, is above its least by no more than
- * the upper point of chi-square with one degree of freedom. The low end is 0 where 0 itself is among them.
+ * the upper point of chi-square with one degree of freedom, times Bartlett's factor. The low end is 0 where 0 itself is among
+ * them.
  *
- * <p>Source: Y. Pawitan, In All Likelihood (2001), 2.6, with the restricted likelihood; recalled. Differences from the
- * source: none.
+ * <p>The rise follows chi-square with many degrees of freedom only. Of a single normal variance with f degrees of freedom, its
+ * mean is f (ln(f / 2) - psi(f / 2)), 1.27 with one and 1.03 with ten, instead of 1; dividing by the mean is Bartlett's
+ * correction, here applied with the degrees of freedom of the layer.
+ *
+ * <p>Source: Y. Pawitan, In All Likelihood (2001), 2.6, with the restricted likelihood; M. S. Bartlett, Proceedings of the
+ * Royal Society A 160 (1937); recalled. Differences from the source: the factor is that of one variance by itself.
  */
 final class ProfileInterval {
     private static final double FACTOR = 3;
@@ -22,16 +28,30 @@ final class ProfileInterval {
     private final int index;
     private final double rise;
 
-    private ProfileInterval(RestrictedLikelihood likelihood, RestrictedFit best, int index, double confidence) {
+    private ProfileInterval(RestrictedLikelihood likelihood, RestrictedFit best, int index, double rise) {
         this.likelihood = likelihood;
         this.best = best;
         this.index = index;
-        this.rise = new ChiSquare(1).upperPoint(1 - confidence);
+        this.rise = rise;
     }
 
-    static VarianceInterval of(RestrictedLikelihood likelihood, RestrictedFit best, int index, double confidence) {
-        ProfileInterval interval = new ProfileInterval(likelihood, best, index, confidence);
+    /**
+     * Finds the interval of a variance.
+     *
+     * @param index which of the variances of the likelihood
+     * @param degreesOfFreedom of its layer, at least 1
+     * @param confidence greater than 0 and less than 1
+     */
+    static VarianceInterval of(
+            RestrictedLikelihood likelihood, RestrictedFit best, int index, int degreesOfFreedom, double confidence) {
+        double rise = new ChiSquare(1).upperPoint(1 - confidence) * meanRise(degreesOfFreedom);
+        ProfileInterval interval = new ProfileInterval(likelihood, best, index, rise);
         return new VarianceInterval(interval.low(), interval.high(), confidence);
+    }
+
+    private static double meanRise(int degreesOfFreedom) {
+        double half = degreesOfFreedom / 2.0;
+        return degreesOfFreedom * (Math.log(half) - Gamma.digamma(half));
     }
 
     private double low() {

@@ -13,7 +13,8 @@ import porebench.quantity.Require;
  *
  * <p>The variances are those of restricted maximum likelihood (REML), for any number of layers and for groups of any
  * sizes; none is below 0. Where all groups are of the same size and no estimate is at 0 they equal those of the analysis of
- * variance, which stand beside them. Intervals are by profile likelihood.
+ * variance, which stand beside them. Intervals are by profile likelihood
+ * with Bartlett's factor.
  *
  * <p>A layer is not estimated where the data cannot tell it apart: it has as many groups as the layer around it (or there
  * is one group in all), or its groups never differ. The layers around a layer that cannot be told apart then hold its
@@ -161,7 +162,7 @@ public record VarianceLayers(
         }
 
         VarianceLayers estimate(double confidence) {
-            RestrictedLikelihood likelihood = new RestrictedLikelihood(telling);
+            RestrictedLikelihood likelihood = new NestedLikelihood(telling);
             NestedAnova anova = NestedAnova.of(telling);
             List<OptionalDouble> byAnova = anova.variances();
             List<Judged<FTest>> tests = anova.tests();
@@ -187,7 +188,8 @@ public record VarianceLayers(
                         tests.get(place),
                         variance == 0 ? Standing.AT_ZERO : Standing.ESTIMATED,
                         OptionalDouble.of(variance),
-                        Optional.of(ProfileInterval.of(likelihood, fit, place, confidence)),
+                        Optional.of(ProfileInterval.of(
+                                likelihood, fit, place, squares.get(i).degreesOfFreedom(), confidence)),
                         byAnova.get(place)));
             }
             return new VarianceLayers(
@@ -201,7 +203,7 @@ public record VarianceLayers(
 
         List<OptionalDouble> variances() {
             RestrictedFit fit = fit(
-                    new RestrictedLikelihood(telling), NestedAnova.of(telling).variances());
+                    new NestedLikelihood(telling), NestedAnova.of(telling).variances());
             List<OptionalDouble> found = new ArrayList<>();
             for (int i = 0; i < squares.size(); i++) {
                 int place = told.indexOf(i);
