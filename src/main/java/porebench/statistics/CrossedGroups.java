@@ -55,8 +55,8 @@ record CrossedGroups(double origin, double[] left, List<Layer> layers) {
             }
         }
         List<Layer> layers = IntStream.range(0, depth)
-                .mapToObj(place ->
-                        layer(names.stream().map(all -> all.get(place)).toList()))
+                .mapToObj(
+                        place -> layer(names.stream().map(all -> all.get(place)).toList()))
                 .toList();
         return new CrossedGroups(values[0], left, layers);
     }
@@ -140,7 +140,9 @@ record CrossedGroups(double origin, double[] left, List<Layer> layers) {
     }
 
     private static double squares(Layer layer) {
-        return Arrays.stream(layer.sizes()).mapToDouble(size -> (double) size * size).sum();
+        return Arrays.stream(layer.sizes())
+                .mapToDouble(size -> (double) size * size)
+                .sum();
     }
 
     /** Returns how many of some patterns are not made up of the others, taking the one with most left over each time. */

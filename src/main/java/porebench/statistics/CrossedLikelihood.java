@@ -42,8 +42,7 @@ final class CrossedLikelihood implements RestrictedLikelihood {
         this.data = data;
         this.order = IntStream.range(0, data.layers().size())
                 .boxed()
-                .sorted(Comparator.comparing(
-                        place -> -data.layers().get(place).groups()))
+                .sorted(Comparator.comparing(place -> -data.layers().get(place).groups()))
                 .mapToInt(Integer::intValue)
                 .toArray();
         this.widest = data.layers().get(order[0]);
@@ -110,11 +109,7 @@ final class CrossedLikelihood implements RestrictedLikelihood {
                 widened[group] = ofValues + variances[0] * widest.sizes()[group];
             }
             for (int i = 1; i < layers; i++) {
-                Arrays.fill(
-                        roots,
-                        starts[i],
-                        starts[i] + others.get(i - 1).groups(),
-                        Math.sqrt(variances[i]));
+                Arrays.fill(roots, starts[i], starts[i] + others.get(i - 1).groups(), Math.sqrt(variances[i]));
             }
             fromWidest = new Array2DRowRealMatrix(widened.length, Math.max(1, otherGroups));
             amongOthers = new Array2DRowRealMatrix(Math.max(1, otherGroups), Math.max(1, otherGroups));

@@ -2,6 +2,7 @@ package porebench.statistics;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -82,8 +83,8 @@ public record CrossedVariances(List<Layer> layers, Layer values, int count, doub
         for (int i = 0; i <= last; i++) {
             int groups = i < last ? data.layers().get(i).groups() : data.count();
             int degrees = i < last ? groups - 1 : data.degreesLeft();
-            lines.add(new Layer(
-                    groups, fit.variances()[i], ProfileInterval.of(likelihood, fit, i, degrees, confidence)));
+            lines.add(
+                    new Layer(groups, fit.variances()[i], ProfileInterval.of(likelihood, fit, i, degrees, confidence)));
         }
         return new Judged.Meaningful<>(new CrossedVariances(
                 lines.subList(0, last),
@@ -95,15 +96,15 @@ public record CrossedVariances(List<Layer> layers, Layer values, int count, doub
 
     /** Climbs from several sides, one with most of the spread in each layer, lest it ends on a lower hill. */
     private static RestrictedFit fit(RestrictedLikelihood likelihood, int layers, double spread) {
-        RestrictedFit best = null;
-        for (int most = 0; most <= layers; most++) {
-            double[] start = new double[layers + 1];
-            Arrays.fill(start, START * spread);
-            start[most] = spread;
-            RestrictedFit fit = RestrictedFit.of(likelihood, start);
-            best = best == null || fit.minusTwiceLog() < best.minusTwiceLog() ? fit : best;
-        }
-        return best;
+        return IntStream.rangeClosed(0, layers)
+                .mapToObj(most -> {
+                    double[] start = new double[layers + 1];
+                    Arrays.fill(start, START * spread);
+                    start[most] = spread;
+                    return RestrictedFit.of(likelihood, start);
+                })
+                .min(Comparator.comparingDouble(RestrictedFit::minusTwiceLog))
+                .orElseThrow();
     }
 
     /** Returns the variances of all layers and of what is left together. */

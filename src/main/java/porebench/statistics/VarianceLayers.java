@@ -202,8 +202,8 @@ public record VarianceLayers(
         }
 
         List<OptionalDouble> variances() {
-            RestrictedFit fit = fit(
-                    new NestedLikelihood(telling), NestedAnova.of(telling).variances());
+            RestrictedFit fit =
+                    fit(new NestedLikelihood(telling), NestedAnova.of(telling).variances());
             List<OptionalDouble> found = new ArrayList<>();
             for (int i = 0; i < squares.size(); i++) {
                 int place = told.indexOf(i);

@@ -1,6 +1,7 @@
 package porebench.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
@@ -227,5 +228,56 @@ class StudyCommandsTest {
                         .codes())
                 .containsExactly("study.too-many-layers");
         assertThat(components("day,value\n1,x\n,2\n").codes()).isEqualTo(List.of("csv.not-a-number", "csv.required"));
+    }
+
+    /** Source: the data set Penicillin of R package lme4, and the variances that lme4 finds, as printed by its author. */
+    @Test
+    void dividesUpLayersThatCross() {
+        StringBuilder rows = new StringBuilder("plate,sample,value\n");
+        for (ReferenceFile.Row row : ReferenceFile.read("crossed-data.csv").rows()) {
+            if (row.text("set").equals("penicillin")) {
+                rows.append(row.text("groups").replace(';', ',') + "," + row.text("values") + "\n");
+            }
+        }
+        Said said = components(rows.toString(), "--crossed");
+        assertThat(said.status()).isZero();
+        assertThat(said.json()).containsEntry("crossed", true).containsEntry("count", 144);
+        assertThat(said.list("components"))
+                .extracting(line -> line.get("level"), line -> line.get("groups"))
+                .containsExactly(tuple("plate", 24), tuple("sample", 6));
+        assertThat(Math.sqrt(number(said.list("components").get(0), "variance")))
+                .isEqualTo(0.84671, within(0.00001));
+        assertThat(Math.sqrt(number(said.list("components").get(1), "variance")))
+                .isEqualTo(1.93157, within(0.00002));
+        assertThat(Math.sqrt(number(group(said.json(), "residual"), "variance")))
+                .isEqualTo(0.54992, within(0.00001));
+        assertThat(said.json())
+                .containsEntry("verdict", "Most of the variance, 79 %, is between the groups of \"sample\".");
+        assertThat(new Terminal(folder)
+                        .run("components", "--values", "v.csv", "--crossed")
+                        .out())
+                .contains("What is left", "0.808573");
+    }
+
+    @Test
+    void refusesLayersThatCannotBeToldApartWhereTheyCross() {
+        String text = "operator,meter,value\nAda,M-1,5.1\nAda,M-1,5.2\nBo,M-2,5.4\nBo,M-2,5.3\n";
+        Said said = components(text, "--crossed");
+        assertThat(said.status()).isEqualTo(1);
+        assertThat(said.codes()).containsExactly("study.layers-alike");
+        assertThat(components(text).status()).isZero();
+    }
+
+    @Test
+    void saysThatLayersWhichCrossExplainEverything() {
+        Said said = components(
+                "operator,meter,value\nAda,M-1,5.1\nAda,M-2,5.2\nBo,M-1,5.3\nBo,M-2,5.4\nBo,M-2,5.4\n", "--crossed");
+        assertThat((String) said.json().get("verdict")).startsWith("The layers explain every value");
+        assertThat((String) components(
+                                "operator,meter,value\nAda,M-1,5\nAda,M-2,5\nBo,M-1,5\nBo,M-2,5\nBo,M-2,5\n",
+                                "--crossed")
+                        .json()
+                        .get("verdict"))
+                .startsWith("All values are equal");
     }
 }

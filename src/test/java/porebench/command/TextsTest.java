@@ -70,7 +70,7 @@ class TextsTest {
         Stream.of(Role.values()).filter(Role::isAggregate).forEach(role -> used.add("role." + role.symbol()));
         String families =
                 "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|sets|chart|interlab|budget|issue|card|register|import"
-                        + "|export|restore|backup|failed|verify|demo|anova|source|variance|gauge|components";
+                        + "|export|restore|backup|failed|verify|demo|anova|source|variance|gauge|components|crossed";
         Matcher literals =
                 Pattern.compile("\"((?:" + families + ")\\.[a-z0-9-]+)\"").matcher(sources());
         Set<String> problems = keys("porebench.method.problems");

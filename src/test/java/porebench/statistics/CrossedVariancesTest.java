@@ -52,7 +52,8 @@ class CrossedVariancesTest {
 
     @Test
     void oneLayerIsTheSameAsOneLayerOfGroupsWithinGroups() {
-        List<List<String>> paths = NAMES.stream().map(all -> List.of(all.get(2))).toList();
+        List<List<String>> paths =
+                NAMES.stream().map(all -> List.of(all.get(2))).toList();
         CrossedVariances crossed = found(paths, FACTORS);
         VarianceLayers nested =
                 VarianceLayers.of(paths, 0.95, FACTORS).meaningful().orElseThrow();
@@ -87,8 +88,8 @@ class CrossedVariancesTest {
     @Test
     void theOrderOfLayersAndOfValuesChangesNothing() {
         List<Double> before = variances(found(NAMES, FACTORS));
-        List<Integer> places = new ArrayList<>(
-                IntStream.range(0, FACTORS.length).boxed().toList());
+        List<Integer> places =
+                new ArrayList<>(IntStream.range(0, FACTORS.length).boxed().toList());
         Collections.shuffle(places, new Random(3));
         List<List<String>> turned = places.stream()
                 .map(i -> List.of(
@@ -142,9 +143,8 @@ class CrossedVariancesTest {
                 .mapToObj(i -> List.of("operator " + i % 3, "day " + i / 4, "meter " + i % 3))
                 .toList();
         assertThat(CrossedVariances.notToldApart(names)).containsExactly(0, 2);
-        assertThatThrownBy(() -> CrossedVariances.of(names, 0.95, IntStream.range(0, 12)
-                        .mapToDouble(i -> i)
-                        .toArray()))
+        assertThatThrownBy(() -> CrossedVariances.of(
+                        names, 0.95, IntStream.range(0, 12).mapToDouble(i -> i).toArray()))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("[0, 2]");
     }
@@ -177,9 +177,9 @@ class CrossedVariancesTest {
 
     @Test
     void twoHalvesThatOnlyTogetherMakeUpAThirdAreAllNamed() {
-        // Each of four cells once: what is left is what only the pairing of both layers could explain, and it can be told.
-        List<List<String>> cells =
-                List.of(List.of("a", "x"), List.of("a", "y"), List.of("b", "x"), List.of("b", "y"));
+        // Each of four cells once: what is left is what only the pairing of both layers could explain, and it can be
+        // told.
+        List<List<String>> cells = List.of(List.of("a", "x"), List.of("a", "y"), List.of("b", "x"), List.of("b", "y"));
         assertThat(CrossedVariances.notToldApart(cells)).isEmpty();
         // With the pairs as a layer of their own each value is a group of it.
         List<List<String>> withPairs = cells.stream()
@@ -200,14 +200,12 @@ class CrossedVariancesTest {
         double[] explained = NAMES.stream()
                 .mapToDouble(all -> all.get(0).endsWith("1") ? 0.5 : 0.4)
                 .toArray();
-        assertThat(CrossedVariances.of(NAMES, 0.95, explained).whyWithheld())
-                .contains(Judged.Reason.SCALE_TOO_COARSE);
+        assertThat(CrossedVariances.of(NAMES, 0.95, explained).whyWithheld()).contains(Judged.Reason.SCALE_TOO_COARSE);
     }
 
     @Test
     void refusesWhatDoesNotFit() {
-        assertThatThrownBy(() -> CrossedVariances.of(List.of(), 0.95))
-                .hasMessageContaining("count of values");
+        assertThatThrownBy(() -> CrossedVariances.of(List.of(), 0.95)).hasMessageContaining("count of values");
         assertThatThrownBy(() -> CrossedVariances.of(List.of(List.of("a")), 0.95, 1, 2))
                 .hasMessage("count of names must be 2, but is 1");
         assertThatThrownBy(() -> CrossedVariances.of(List.of(List.of("a"), List.of("a", "b")), 0.95, 1, 2))

@@ -21,6 +21,7 @@ import porebench.record.study.TrialLayer;
 /** The rows in which a study and its data are chosen. */
 final class StudyChoice {
     private static final String ARROW = "\u203a";
+    private static final String CROSS = "\u00d7";
 
     /** Wide enough for every choice, so that choosing moves nothing. */
     private static final String WIDE = "wmin 260";
@@ -36,8 +37,10 @@ final class StudyChoice {
     private final JLabel dataLabel;
     private final List<JComboBox<Optional<TrialLayer>>> layers = new ArrayList<>();
     private final JPanel layerRow = new JPanel(new MigLayout("insets 0"));
+    private final List<JLabel> arrows = new ArrayList<>();
     private final JLabel layerLabel;
     private final JCheckBox interaction;
+    private final JCheckBox crossed;
     private final JLabel file = new JLabel();
     private final JComponent openButton;
     private boolean showing;
@@ -52,6 +55,10 @@ final class StudyChoice {
         interaction = new JCheckBox(texts.get("label.interaction"));
         interaction.setName("study.interaction");
         interaction.addActionListener(event -> model.keepInteraction(interaction.isSelected()));
+        crossed = new JCheckBox(texts.get("label.crossed"));
+        crossed.setName("study.crossed");
+        crossed.setToolTipText(texts.get("hint.crossed"));
+        crossed.addActionListener(event -> model.cross(crossed.isSelected()));
         for (int place = 0; place < StudyModel.LAYERS; place++) {
             addLayer(place);
         }
@@ -60,6 +67,7 @@ final class StudyChoice {
         JPanel kindRow = new JPanel(new MigLayout("insets 0, hidemode 3"));
         kindRow.add(kind, WIDE);
         kindRow.add(interaction, "gapleft 12, wmin 0");
+        kindRow.add(crossed, "gapleft 12, wmin 0");
         panel.add(kindRow, "wmin 0");
         panel.add(dataLabel);
         panel.add(data, "growx 0, " + WIDE);
@@ -86,7 +94,9 @@ final class StudyChoice {
                 layer -> chooseLayer(place, layer));
         box.getAccessibleContext().setAccessibleName(texts.get("label.layer", Integer.toString(place + 1)));
         if (place > 0) {
-            layerRow.add(new JLabel(ARROW));
+            JLabel arrow = new JLabel(ARROW);
+            arrows.add(arrow);
+            layerRow.add(arrow);
         }
         layerRow.add(box, LAYER_WIDTH);
         layers.add(box);
@@ -138,6 +148,9 @@ final class StudyChoice {
         for (int place = 0; place < layers.size(); place++) {
             layers.get(place).setSelectedItem(model.layers().get(place));
         }
+        crossed.setVisible(isOfLayers);
+        crossed.setSelected(model.isCrossed());
+        arrows.forEach(arrow -> arrow.setText(model.isCrossed() ? CROSS : ARROW));
         interaction.setVisible(model.kind() == StudyKind.OPERATORS);
         interaction.setSelected(model.isWithInteraction());
         openButton.setVisible(!model.isFromBook());

@@ -1,11 +1,13 @@
 package porebench.desk.study;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
 import porebench.method.Answer;
+import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.record.JudgedDetermination;
@@ -15,7 +17,9 @@ import porebench.record.study.CrossedReadings;
 import porebench.record.study.FinestStep;
 import porebench.record.study.LaboratoryLevels;
 import porebench.record.study.LayeredReadings;
+import porebench.statistics.CrossedVariances;
 import porebench.statistics.GaugeStudy;
+import porebench.statistics.Judged;
 import porebench.statistics.VarianceLayers;
 
 /** Makes studies of readings: all of the work, none of the window. */
@@ -62,26 +66,57 @@ final class StudyComputing {
                         .shown());
     }
 
-    Said layers(Sheet<ValueRow> sheet) {
+    /**
+     * Divides up the readings of a file.
+     *
+     * @param isCrossed whether the layers cross one another, rather than being groups within groups
+     */
+    Said layers(Sheet<ValueRow> sheet, boolean isCrossed) {
+        Answer<LayeredReadings> answer = LayeredReadings.of(sheet);
+        List<Problem> problems = new ArrayList<>(answer.problems());
+        if (isCrossed) {
+            answer.value()
+                    .map(LayeredReadings::checkCrossing)
+                    .ifPresent(found ->
+                            found.forEach(problem -> problems.add(problem.at(new Place(sheet.file(), 0, 0)))));
+        }
         return of(
-                LayeredReadings.of(sheet),
+                Problem.anyError(problems) ? Answer.refused(problems) : answer,
                 readings -> layers(
                         readings,
-                        new LayersStudy.Source(
+                        isCrossed,
+                        new LayerLines.Source(
                                 false, false, FinestStep.of(readings.values()).doubleValue())));
     }
 
     /** Makes the study of a lab book's factors. */
-    Said ofBook(LayeredReadings readings, boolean isTraining) {
+    Said ofBook(LayeredReadings readings, boolean isCrossed, boolean isTraining) {
         if (readings.values().length < 2) {
             return Said.NOTHING;
         }
-        LayersStudy.Source source =
-                new LayersStudy.Source(true, isTraining, JudgedDetermination.USUAL_DIVISION_PERCENT);
-        return new Said(List.of(), Optional.of(layers(readings, source)));
+        List<Problem> problems = isCrossed ? readings.checkCrossing() : List.of();
+        if (Problem.anyError(problems)) {
+            return new Said(problems.stream().map(problemText::say).toList(), Optional.empty());
+        }
+        LayerLines.Source source = new LayerLines.Source(true, isTraining, JudgedDetermination.USUAL_DIVISION_PERCENT);
+        return new Said(List.of(), Optional.of(layers(readings, isCrossed, source)));
     }
 
-    private StudyShown layers(LayeredReadings readings, LayersStudy.Source source) {
+    private StudyShown layers(LayeredReadings readings, boolean isCrossed, LayerLines.Source source) {
+        return isCrossed ? crossed(readings, source) : nested(readings, source);
+    }
+
+    private StudyShown crossed(LayeredReadings readings, LayerLines.Source source) {
+        Judged<CrossedVariances> judged = CrossedVariances.of(readings.paths(), CONFIDENCE, readings.values());
+        return judged.meaningful()
+                .map(found -> new CrossedStudy(readings, found, source, texts, figures).shown())
+                .orElseGet(() -> StudyShown.of(texts.get(
+                        judged.whyWithheld().equals(Optional.of(Judged.Reason.NO_SPREAD))
+                                ? "layers.still"
+                                : "crossed.explained")));
+    }
+
+    private StudyShown nested(LayeredReadings readings, LayerLines.Source source) {
         return VarianceLayers.of(readings.paths(), CONFIDENCE, readings.values())
                 .meaningful()
                 .map(found -> new LayersStudy(readings, found, source, texts, figures).shown())

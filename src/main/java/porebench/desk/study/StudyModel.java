@@ -37,6 +37,7 @@ final class StudyModel {
     private StudyKind kind = StudyKind.LAYERS;
     private boolean fromBook = true;
     private boolean withInteraction = true;
+    private boolean crossed;
     private StudyComputing.Said said = StudyComputing.Said.NOTHING;
     private List<Object> computed = List.of();
 
@@ -83,6 +84,16 @@ final class StudyModel {
 
     void keepInteraction(boolean apart) {
         withInteraction = apart;
+        update();
+    }
+
+    /** Returns whether layers cross one another, rather than being groups within groups. */
+    boolean isCrossed() {
+        return crossed;
+    }
+
+    void cross(boolean oneAnother) {
+        crossed = oneAnother;
         update();
     }
 
@@ -144,6 +155,7 @@ final class StudyModel {
                 kind,
                 isFromBook(),
                 withInteraction,
+                crossed,
                 layers(),
                 Optional.ofNullable(files.get(kind)),
                 System.identityHashCode(desk.book()),
@@ -183,7 +195,8 @@ final class StudyModel {
             }
             LayeredReadings readings = LayeredReadings.of(desk.everything(), chosen, this::words);
             boolean isTraining = desk.book().isTraining();
-            return () -> computing.ofBook(readings, isTraining);
+            boolean isCrossed = crossed;
+            return () -> computing.ofBook(readings, isCrossed, isTraining);
         }
         Opened opened = files.get(kind);
         if (opened == null) {
@@ -191,10 +204,11 @@ final class StudyModel {
         }
         Sheet<ValueRow> sheet = opened.sheet();
         boolean apart = withInteraction;
+        boolean isCrossed = crossed;
         boolean isTraining = desk.isTraining();
         return switch (kind) {
             case OPERATORS -> () -> computing.operators(sheet, apart);
-            case LAYERS -> () -> computing.layers(sheet);
+            case LAYERS -> () -> computing.layers(sheet, isCrossed);
             case LABORATORIES -> () -> computing.laboratories(sheet, isTraining);
         };
     }

@@ -12,9 +12,10 @@ import porebench.record.JudgedTrial;
 import porebench.record.KeptStudy;
 import porebench.record.port.Sheet;
 import porebench.record.port.ValueRow;
+import porebench.statistics.CrossedVariances;
 
 /**
- * Readings in groups within groups.
+ * Readings in groups within groups, or in groups of layers that cross one another.
  *
  * @param layers what the layers are called, from the outermost
  * @param paths the names of each reading's groups, in that order
@@ -90,6 +91,34 @@ public record LayeredReadings(List<String> layers, List<List<String>> paths, dou
                 .toList();
         double[] values = sheet.values().stream().mapToDouble(ValueRow::value).toArray();
         return Answer.of(new LayeredReadings(layers, paths, values), problems);
+    }
+
+    /**
+     * Returns what keeps the layers from being taken as crossing one another, the same name being the same thing wherever it
+     * stands: layers that these readings cannot tell from one another, or from what is left besides them.
+     */
+    public List<Problem> checkCrossing() {
+        List<Integer> alike = CrossedVariances.notToldApart(paths);
+        List<String> named = alike.stream()
+                .filter(place -> place < layers.size())
+                .map(layers::get)
+                .toList();
+        List<Problem> problems = new ArrayList<>();
+        for (Integer place : alike) {
+            if (place < layers.size()
+                    && paths.stream().map(path -> path.get(place)).distinct().count() == 1) {
+                problems.add(Problem.error("value", "study.one-group", layers.get(place)));
+            }
+        }
+        if (!problems.isEmpty()) {
+            return problems;
+        }
+        if (alike.contains(layers.size())) {
+            problems.add(Problem.error("value", "study.nothing-left", String.join(", ", named)));
+        } else if (!named.isEmpty()) {
+            problems.add(Problem.error("value", "study.layers-alike", String.join(", ", named)));
+        }
+        return problems;
     }
 
     /**

@@ -156,7 +156,7 @@ class StudyModelTest {
                         model.texts(),
                         bench.desk.tools().numbers(),
                         bench.desk.tools().problemText())
-                .ofBook(readings, true)
+                .ofBook(readings, false, true)
                 .shown()
                 .orElseThrow();
         assertThat(shown.verdict()).startsWith("SIMULATED for training, nothing was measured. Most of the variance");
@@ -265,7 +265,7 @@ class StudyModelTest {
         StudyModel two = opened(StudyKind.LABORATORIES, "laboratory,level,value\nA,1,1\nA,1,2\nB,1,2\nB,1,3\n");
         assertThat(shown(two).remarks()).anySatisfy(words -> assertThat(words).startsWith("Level 1: h is not shown."));
         assertThat(opened(StudyKind.LABORATORIES, "laboratory,level,value\n").problems())
-                .containsExactly("The file holds no reading.");
+                .containsExactly("v.csv: The file holds no reading.");
     }
 
     /** Eight laboratories of two results, one of which spreads and lies far out. */

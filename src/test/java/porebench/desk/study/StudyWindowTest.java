@@ -145,4 +145,19 @@ class StudyWindowTest {
         EventThread.run(
                 () -> assertThat(find(Component.class, "plot.h").isShowing()).isFalse());
     }
+
+    @Test
+    void aTickMakesTheLayersCross() throws Exception {
+        EventThread.run(() -> {
+            find(JComboBox.class, "study.layer.0").setSelectedIndex(3);
+            find(JComboBox.class, "study.layer.1").setSelectedIndex(0);
+            find(JComboBox.class, "study.layer.2").setSelectedIndex(0);
+            find(AbstractButton.class, "study.crossed").doClick();
+            assertThat(text("study.problems")).isEmpty();
+            JTable components = find(JTable.class, "study.components");
+            assertThat(components.getValueAt(1, 0)).isEqualTo("What is left");
+            find(JComboBox.class, "study.kind").setSelectedIndex(0);
+            assertThat(find(AbstractButton.class, "study.crossed").isVisible()).isFalse();
+        });
+    }
 }

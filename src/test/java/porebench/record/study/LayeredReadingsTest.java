@@ -130,4 +130,32 @@ class LayeredReadingsTest {
         assertThat(readings.values()[0]).isBetween(0.399, 0.401);
         assertThat(readings.values()[1]).isBetween(0.599, 0.601);
     }
+
+    private static List<Problem> crossing(int layers, String... rows) {
+        return read(layers, rows).value().orElseThrow().checkCrossing();
+    }
+
+    @Test
+    void layersThatCrossMayMeetAsTheyCome() {
+        assertThat(crossing(2, "Ada M-1 5.1", "Ada M-2 5.2", "Bo M-1 5.4", "Bo M-1 5.3"))
+                .isEmpty();
+    }
+
+    @Test
+    void layersThatGoTogetherCannotBeToldApart() {
+        assertThat(crossing(2, "Ada M-1 5.1", "Ada M-1 5.2", "Bo M-2 5.4", "Bo M-2 5.3"))
+                .containsExactly(Problem.error("value", "study.layers-alike", "a, b"));
+    }
+
+    @Test
+    void aLayerOfOneGroupHasNothingToBeComparedWith() {
+        assertThat(crossing(2, "Ada M-1 5.1", "Ada M-1 5.2", "Bo M-1 5.4"))
+                .containsExactly(Problem.error("value", "study.one-group", "b"));
+    }
+
+    @Test
+    void aGroupForEachReadingLeavesNothing() {
+        assertThat(crossing(2, "Ada T-1 5.1", "Ada T-2 5.2", "Bo T-3 5.4"))
+                .containsExactly(Problem.error("value", "study.nothing-left", "b"));
+    }
 }
