@@ -1,17 +1,15 @@
 package porebench.command;
 
-import java.math.BigDecimal;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import porebench.method.Answer;
 import porebench.method.Place;
 import porebench.method.Problem;
-import porebench.record.study.FinestStep;
+import porebench.record.KeptStudy;
+import porebench.record.port.Sheet;
+import porebench.record.port.ValueRow;
 import porebench.record.study.LayeredReadings;
 import porebench.statistics.CrossedVariances;
 import porebench.statistics.Judged;
@@ -19,13 +17,7 @@ import porebench.statistics.VarianceLayers;
 
 /** {@code components}: how much each of several layers varies, groups within groups or crossing one another. */
 @Command(name = "components")
-final class ComponentsCommand extends OneCommand {
-    @Option(names = "--values", required = true, paramLabel = "<file>")
-    private Path values;
-
-    @Option(names = "--division", paramLabel = "<number>")
-    private @Nullable BigDecimal division;
-
+final class ComponentsCommand extends StudyCommand {
     @Option(names = "--crossed")
     private boolean isCrossed;
 
@@ -34,21 +26,24 @@ final class ComponentsCommand extends OneCommand {
     }
 
     @Override
-    Outcome carryOut() {
-        List<Problem> problems = new ArrayList<>();
-        checkPositive("division", division, problems);
-        Answer<LayeredReadings> read = LayeredReadings.of(ports().sheets().get().table(values, List.of()));
+    KeptStudy.Layout layout() {
+        return KeptStudy.Layout.LAYERS;
+    }
+
+    @Override
+    Outcome study(Sheet<ValueRow> sheet, String source, List<Problem> problems) {
+        Answer<LayeredReadings> read = LayeredReadings.of(sheet);
         problems.addAll(read.problems());
         Optional<LayeredReadings> readings = read.value();
         if (Problem.anyError(problems) || readings.isEmpty()) {
             return Outcome.refused(problems);
         }
-        return isCrossed ? crossed(readings.get(), problems) : nested(readings.get(), problems);
+        return isCrossed ? crossed(readings.get(), source, problems) : nested(readings.get(), problems);
     }
 
-    private Outcome crossed(LayeredReadings readings, List<Problem> problems) {
+    private Outcome crossed(LayeredReadings readings, String source, List<Problem> problems) {
         problems.addAll(readings.checkCrossing().stream()
-                .map(problem -> problem.at(new Place(values.toString(), 0, 0)))
+                .map(problem -> problem.at(new Place(source, 0, 0)))
                 .toList());
         if (Problem.anyError(problems)) {
             return Outcome.refused(problems);
@@ -59,10 +54,6 @@ final class ComponentsCommand extends OneCommand {
                 .ifPresent(done -> problems.addAll(
                         GaugeStudyCommand.withinDivision(done.values().variance(), step(readings.values()))));
         return Outcome.done(new CrossedReport(readings.layers(), found, words(), shown()), problems);
-    }
-
-    private BigDecimal step(double... numbers) {
-        return division == null ? FinestStep.of(numbers) : division;
     }
 
     private Outcome nested(LayeredReadings readings, List<Problem> problems) {

@@ -1,54 +1,49 @@
 package porebench.command;
 
 import java.math.BigDecimal;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import porebench.method.Answer;
 import porebench.method.Problem;
+import porebench.record.KeptStudy;
+import porebench.record.port.Sheet;
+import porebench.record.port.ValueRow;
 import porebench.record.study.CrossedReadings;
-import porebench.record.study.FinestStep;
 import porebench.statistics.GaugeStudy;
 
 /** {@code gauge-study}: what of the spread of readings comes from the samples, and what from reading them. */
 @Command(name = "gauge-study")
-final class GaugeStudyCommand extends OneCommand {
+final class GaugeStudyCommand extends StudyCommand {
     static final double CONFIDENCE = 0.95;
 
     /** Any number would do; the same one gives the same interval on any day. */
     private static final long SEED = 1;
 
-    @Option(names = "--values", required = true, paramLabel = "<file>")
-    private Path values;
-
     @Option(names = "--no-interaction")
     private boolean isPooled;
-
-    @Option(names = "--division", paramLabel = "<number>")
-    private @Nullable BigDecimal division;
 
     GaugeStudyCommand(Surroundings here, Ports ports) {
         super(here, ports);
     }
 
     @Override
-    Outcome carryOut() {
-        List<Problem> problems = new ArrayList<>();
-        checkPositive("division", division, problems);
-        Answer<CrossedReadings> read =
-                CrossedReadings.of(ports().sheets().get().table(values, CrossedReadings.COLUMNS));
+    KeptStudy.Layout layout() {
+        return KeptStudy.Layout.OPERATORS;
+    }
+
+    @Override
+    Outcome study(Sheet<ValueRow> sheet, String source, List<Problem> problems) {
+        Answer<CrossedReadings> read = CrossedReadings.of(sheet);
         problems.addAll(read.problems());
         Optional<CrossedReadings> readings = read.value();
         if (Problem.anyError(problems) || readings.isEmpty()) {
             return Outcome.refused(problems);
         }
         GaugeStudy study = GaugeStudy.of(readings.get().readings(), !isPooled, CONFIDENCE, SEED);
-        BigDecimal step = division == null ? FinestStep.of(readings.get().all()) : division;
-        problems.addAll(withinDivision(study.repeatability().raw(), step));
+        problems.addAll(
+                withinDivision(study.repeatability().raw(), step(readings.get().all())));
         return Outcome.done(new GaugeStudyReport(study, words(), shown()), problems);
     }
 

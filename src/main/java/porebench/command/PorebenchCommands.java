@@ -36,6 +36,7 @@ import porebench.quantity.VolumeUnit;
 import porebench.record.DeterminationId;
 import porebench.record.MeterId;
 import porebench.record.MixId;
+import porebench.record.StudyId;
 import porebench.record.port.Paper;
 import porebench.statistics.RunRule;
 
@@ -96,6 +97,7 @@ public final class PorebenchCommands {
         line.registerConverter(LocalDate.class, this::date);
         line.registerConverter(MixId.class, id(MixId::new));
         line.registerConverter(MeterId.class, id(MeterId::new));
+        line.registerConverter(StudyId.class, id(StudyId::new));
         line.registerConverter(DeterminationId.class, id(DeterminationId::new));
         line.registerConverter(MeterType.class, choice(MeterType.values(), MeterType::name));
         line.registerConverter(Fault.class, choice(Fault.values(), Fault::symbol));

@@ -37,7 +37,7 @@ public final class KeptReadings {
                 .toList();
     }
 
-    /** Returns a kept study as the sheet it was read from: a heading, and one line a reading. */
+    /** Returns a kept study as the sheet it was read from. It goes by the name of the study, and its rows stand on no line. */
     public static Sheet<ValueRow> sheet(KeptStudy study) {
         List<Sheet.Row<ValueRow>> rows = new ArrayList<>();
         for (KeptStudy.Reading reading : study.readings()) {
@@ -45,7 +45,7 @@ public final class KeptReadings {
             for (int layer = 0; layer < study.layers().size(); layer++) {
                 names.put(study.layers().get(layer), reading.names().get(layer));
             }
-            rows.add(new Sheet.Row<>(rows.size() + 2, new ValueRow(names, reading.value())));
+            rows.add(new Sheet.Row<>(0, new ValueRow(names, reading.value())));
         }
         return new Sheet<>(study.id().text(), rows, List.of());
     }
