@@ -33,6 +33,7 @@ public final class DemoLaboratory implements DemoBook {
             List.of(
                     "laboratory.csv",
                     "sources.csv",
+                    "equipment.csv",
                     "meters.csv",
                     "meter-calibration.csv",
                     "mix-design.csv",

@@ -75,7 +75,7 @@ class DemoLaboratoryTest {
                         entry(RecordKind.LABORATORY, 1),
                         entry(RecordKind.PROFILE, 0),
                         entry(RecordKind.SOURCE, 9),
-                        entry(RecordKind.EQUIPMENT, 0),
+                        entry(RecordKind.EQUIPMENT, 5),
                         entry(RecordKind.METER, 3),
                         entry(RecordKind.METER_CALIBRATION, 10),
                         entry(RecordKind.MIX, 8),
@@ -112,7 +112,7 @@ class DemoLaboratoryTest {
     @Test
     void itsFilesHaveNoProblems() {
         assertThat(DemoLaboratory.files())
-                .hasSize(9)
+                .hasSize(10)
                 .allSatisfy(
                         file -> assertThat(DemoLaboratory.read(file).problems()).isEmpty());
         assertThatThrownBy(() -> DemoLaboratory.read("other.csv")).isInstanceOf(IllegalArgumentException.class);

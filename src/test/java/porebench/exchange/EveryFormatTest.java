@@ -26,7 +26,6 @@ import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
 import porebench.record.CardPrint;
 import porebench.record.Draft;
-import porebench.record.EquipmentKind;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.LaboratoryProfile;
@@ -34,7 +33,6 @@ import porebench.record.MemoryLabBook;
 import porebench.record.MixDesign;
 import porebench.record.MixId;
 import porebench.record.SampleStudies;
-import porebench.record.Samples;
 import porebench.record.Trial;
 import porebench.record.Version;
 import porebench.record.port.Sheet;
@@ -49,7 +47,6 @@ class EveryFormatTest {
         new DemoLaboratory().fill(book);
         assertThat(book.keep(
                         List.of(
-                                Draft.of(Samples.equipment("BAL-1", EquipmentKind.BALANCE, "0.1", "0.2")),
                                 Draft.of(new CardPrint(new MixId("HG-101"), 1, 1, "A6", "printer")),
                                 Draft.of(SampleStudies.operators("O-1")),
                                 Draft.of(new LaboratoryProfile(
