@@ -15,9 +15,10 @@ import java.awt.geom.Rectangle2D;
 import javax.swing.Icon;
 import javax.swing.UIManager;
 import porebench.method.meter.MeterState;
+import porebench.record.EquipmentState;
 import porebench.record.FactorState;
 
-/** The state of a mix's factor, or of a meter, as a shape in the colour of the theme; the words stand beside it. */
+/** The state of a mix's factor, of a meter or of a piece of equipment, as a shape in the colour of the theme; the words stand beside it. */
 public final class StateMark implements Icon {
     private final FactorState state;
     private final String colour;
@@ -37,6 +38,11 @@ public final class StateMark implements Icon {
         this(shape(state), colourKey(state), side);
     }
 
+    /** Makes the mark of a piece of equipment; a state as good or bad as a factor's has its shape and colour. */
+    public StateMark(EquipmentState state, int side) {
+        this(shape(state), side);
+    }
+
     private StateMark(FactorState shape, String colour, int side) {
         this.state = shape;
         this.colour = colour;
@@ -50,6 +56,16 @@ public final class StateMark implements Icon {
             case OVERDUE -> FactorState.LAPSED;
             case FAILED -> FactorState.WITHDRAWN;
             case NEVER -> FactorState.NO_FACTOR;
+        };
+    }
+
+    private static FactorState shape(EquipmentState state) {
+        return switch (state) {
+            case CALIBRATED -> FactorState.IN_FORCE;
+            case DUE -> FactorState.RECHECK_DUE;
+            case OVERDUE -> FactorState.LAPSED;
+            case NOT_CALIBRATED -> FactorState.NO_FACTOR;
+            case OUT_OF_USE -> FactorState.WITHDRAWN;
         };
     }
 

@@ -51,15 +51,35 @@ public record Equipment(
         }
     }
 
+    /** The years that a day can be of: an earlier or later one is a slip of the pen. */
+    private static final int EARLIEST_YEAR = 1930;
+
+    private static final int LATEST_YEAR = 2199;
+
     /** Returns what is wrong or doubtful about it, under the fields of its form. */
     public List<Problem> check() {
         List<Problem> problems = new ArrayList<>();
+        checkYear("calibratedOn", calibration.map(Calibration::on), problems);
+        checkYear("dueOn", calibration.map(Calibration::dueOn), problems);
+        checkYear("usedFrom", Optional.of(usedFrom), problems);
+        checkYear("usedUntil", usedUntil, problems);
         usedUntil
                 .filter(until -> until.isBefore(usedFrom))
                 .ifPresent(until -> problems.add(
                         Problem.error("usedUntil", "equipment.until-before-from", id.text(), until, usedFrom)));
         calibration.ifPresent(made -> check(made, problems));
         return problems;
+    }
+
+    private void checkYear(String field, Optional<LocalDate> day, List<Problem> problems) {
+        day.filter(known -> known.getYear() < EARLIEST_YEAR || known.getYear() > LATEST_YEAR)
+                .ifPresent(known -> problems.add(Problem.error(
+                        field,
+                        "equipment.year-impossible",
+                        id.text(),
+                        known,
+                        Integer.toString(EARLIEST_YEAR),
+                        Integer.toString(LATEST_YEAR))));
     }
 
     private void check(Calibration made, List<Problem> problems) {

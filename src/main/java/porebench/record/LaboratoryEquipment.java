@@ -59,6 +59,24 @@ public record LaboratoryEquipment(List<Piece> pieces) {
             return calibrations.stream().filter(made -> !made.on().isAfter(day)).findFirst();
         }
 
+        /**
+         * Returns how it stands with the piece on a day.
+         *
+         * @param noticeDays how many days before it runs out a calibration is due
+         */
+        public EquipmentState stateOn(LocalDate day, int noticeDays) {
+            if (!newest.isUsedOn(day)) {
+                return EquipmentState.OUT_OF_USE;
+            }
+            return calibrationBy(day)
+                    .map(made -> day.isAfter(made.dueOn())
+                            ? EquipmentState.OVERDUE
+                            : day.isBefore(made.dueOn().minusDays(noticeDays))
+                                    ? EquipmentState.CALIBRATED
+                                    : EquipmentState.DUE)
+                    .orElse(EquipmentState.NOT_CALIBRATED);
+        }
+
         /** Returns whether a calibration holds on a day. */
         public boolean isCalibratedOn(LocalDate day) {
             return calibrationBy(day).filter(made -> !day.isAfter(made.dueOn())).isPresent();

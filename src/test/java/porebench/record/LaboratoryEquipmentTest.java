@@ -120,4 +120,19 @@ class LaboratoryEquipmentTest {
         assertThat(LaboratoryEquipment.ofFile(List.of(PIECE, beside)).isOne(BALANCE, List.of(FIRST, FIRST)))
                 .contains(false);
     }
+
+    /** Due on 2027-01-15, with 14 days' notice from 2027-01-01 on. */
+    @Test
+    void aPieceIsDueSoonOverdueOrOutOfUse() {
+        LaboratoryEquipment.Piece piece = versions(PIECE);
+        assertThat(piece.stateOn(FIRST.minusDays(1), 14)).isEqualTo(EquipmentState.OUT_OF_USE);
+        assertThat(piece.stateOn(LocalDate.of(2026, 12, 31), 14)).isEqualTo(EquipmentState.CALIBRATED);
+        assertThat(piece.stateOn(LocalDate.of(2027, 1, 1), 14)).isEqualTo(EquipmentState.DUE);
+        assertThat(piece.stateOn(DUE, 14)).isEqualTo(EquipmentState.DUE);
+        assertThat(piece.stateOn(DUE.plusDays(1), 14)).isEqualTo(EquipmentState.OVERDUE);
+        assertThat(versions(Samples.lastUsedOn(PIECE, DUE)).stateOn(DUE.plusDays(1), 14))
+                .isEqualTo(EquipmentState.OUT_OF_USE);
+        assertThat(versions(Samples.uncalibrated("BAL-3", BALANCE, "0.1")).stateOn(FIRST, 14))
+                .isEqualTo(EquipmentState.NOT_CALIBRATED);
+    }
 }

@@ -12,6 +12,7 @@ import porebench.desk.factor.FactorPage;
 import porebench.desk.meter.MeterPage;
 import porebench.desk.mix.MixPage;
 import porebench.desk.overtime.OverTimePage;
+import porebench.desk.register.EquipmentPage;
 import porebench.desk.register.MetersPage;
 import porebench.desk.register.RegisterPage;
 import porebench.desk.register.SourcesPage;
@@ -71,6 +72,7 @@ record Pages(List<Page> steps, List<Page> registers, TrialsPage trials, MeterPag
                 List.of(
                         new SourcesPage(desk),
                         new MetersPage(desk, openMeter),
+                        new EquipmentPage(desk),
                         new RegisterPage(desk, openMix),
                         new OverTimePage(desk, openTrial),
                         new StudyPage(desk)),

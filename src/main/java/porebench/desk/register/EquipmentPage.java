@@ -1,0 +1,80 @@
+package porebench.desk.register;
+
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import porebench.desk.DeskModel;
+import porebench.desk.Page;
+import porebench.desk.StateMark;
+import porebench.desk.form.History;
+import porebench.desk.form.Texts;
+import porebench.record.Equipment;
+
+/** The register of equipment. */
+public final class EquipmentPage implements Page {
+    private static final int MARK_SIDE = 12;
+
+    private final Texts texts;
+    private final RecordPage<Equipment> page;
+
+    public EquipmentPage(DeskModel desk) {
+        texts = RecordPage.texts(desk);
+        EquipmentModel model = new EquipmentModel(desk, texts);
+        page = new RecordPage<>(
+                model,
+                "equipment",
+                columns(model),
+                new EquipmentForm(model),
+                () -> model.isNew() ? "" : texts.get("equipment.note"));
+    }
+
+    private List<Column<Equipment>> columns(EquipmentModel model) {
+        return List.of(
+                new Column<>(texts.get("equipment.id.plain"), 58, Equipment::recordId),
+                new Column<>(
+                        texts.get("equipment.state.heading"),
+                        118,
+                        model::stateWords,
+                        Optional.of(piece -> new StateMark(model.state(piece), MARK_SIDE))),
+                new Column<>(texts.get("equipment.due"), 88, model::dueWords),
+                new Column<>(texts.get("equipment.type.plain"), 96, piece -> model.typeWords(piece.type())),
+                new Column<>(texts.get("equipment.division.short"), 92, model::divisionWords),
+                new Column<>(texts.get("equipment.limit.short"), 92, model::limitWords),
+                new Column<>(texts.get("equipment.calibrated"), 90, model::calibratedWords));
+    }
+
+    @Override
+    public String name() {
+        return "equipment";
+    }
+
+    @Override
+    public String title() {
+        return texts.get("equipment.title");
+    }
+
+    @Override
+    public JComponent component() {
+        return page.component();
+    }
+
+    @Override
+    public boolean hasUnsavedDraft() {
+        return page.hasUnsavedDraft();
+    }
+
+    @Override
+    public void dropDraft() {
+        page.dropDraft();
+    }
+
+    @Override
+    public void save() {
+        page.save();
+    }
+
+    @Override
+    public Optional<History<?>> history() {
+        return Optional.of(page.history());
+    }
+}

@@ -1,0 +1,222 @@
+package porebench.desk.register;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.math.BigDecimal;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import porebench.desk.DeskModel;
+import porebench.desk.ScriptedAsker;
+import porebench.desk.Tools;
+import porebench.desk.form.Tasks;
+import porebench.exchange.CsvSheets;
+import porebench.exchange.DemoLaboratory;
+import porebench.method.Problem;
+import porebench.print.PdfPress;
+import porebench.record.Equipment;
+import porebench.record.EquipmentKind;
+import porebench.record.EquipmentState;
+import porebench.record.MemoryLabBook;
+import porebench.record.Version;
+import porebench.store.SqliteShelf;
+
+/** The register of equipment on the demo laboratory, without a display; today is 2026-11-25. */
+class EquipmentModelTest {
+    private static final Clock DAY = Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC);
+
+    private static EquipmentModel model(Locale locale) {
+        MemoryLabBook book = new MemoryLabBook(DAY);
+        new DemoLaboratory().fill(book);
+        Tools tools = new Tools(
+                new SqliteShelf(DAY),
+                new CsvSheets(),
+                new PdfPress("Porebench", DAY, ZoneOffset.UTC),
+                Tasks.direct(),
+                new ScriptedAsker(),
+                DAY,
+                ZoneOffset.UTC,
+                locale);
+        DeskModel desk = new DeskModel(tools, book);
+        desk.setPerson("M. Quist");
+        return new EquipmentModel(desk, RecordPage.texts(desk));
+    }
+
+    private final EquipmentModel model = model(Locale.ENGLISH);
+
+    private static void type(EquipmentModel model, EquipmentDraft draft) {
+        model.history().update("any", draft);
+    }
+
+    private EquipmentDraft filled() {
+        model.begin();
+        return model.draft()
+                .withId("BAL-9")
+                .withDivision("0.1")
+                .withLimit("0.2")
+                .withCalibratedOn("2026-11-02")
+                .withDueOn("2027-11-02")
+                .withCertificate("C 9");
+    }
+
+    /** BAL-1 is due on 2026-12-04, in nine days; the profile gives notice of fourteen. */
+    @Test
+    void eachPieceSaysHowItStandsToday() {
+        assertThat(model.rows())
+                .extracting(row -> row.value().recordId(), row -> model.state(row.value()))
+                .containsExactly(
+                        tuple("BAL-1", EquipmentState.DUE),
+                        tuple("CYL-1", EquipmentState.CALIBRATED),
+                        tuple("THM-1", EquipmentState.OVERDUE),
+                        tuple("VES-0", EquipmentState.OUT_OF_USE),
+                        tuple("VES-1", EquipmentState.CALIBRATED));
+        Equipment balance = model.rows().get(0).value();
+        assertThat(List.of(
+                        model.stateWords(balance),
+                        model.typeWords(balance.type()),
+                        model.divisionWords(balance),
+                        model.limitWords(balance),
+                        model.calibratedWords(balance),
+                        model.dueWords(balance)))
+                .containsExactly("due soon", "balance", "0.1 g", "0.4 g", "2025-11-17", "2026-12-04");
+        Equipment broken = model.rows().get(3).value();
+        assertThat(model.limitWords(broken) + model.calibratedWords(broken) + model.dueWords(broken))
+                .isEmpty();
+        EquipmentModel spanish = model(new Locale("es"));
+        assertThat(spanish.stateWords(balance) + ", " + spanish.limitWords(balance))
+                .isEqualTo("por vencer, 0,4 g");
+    }
+
+    @Test
+    void aNewPieceIsKeptAsItWasTypedAndBeginsToday() {
+        EquipmentDraft draft = filled();
+        assertThat(draft.usedFrom()).isEqualTo("2026-11-25");
+        type(model, draft.withDescription(" No. 7 ").withRemarks("new"));
+        assertThat(model.problems()).isEmpty();
+        assertThat(model.save("bought")).isEmpty();
+        Equipment kept = model.base().orElseThrow().value();
+        assertThat(kept.type()).isEqualTo(EquipmentKind.BALANCE);
+        assertThat(kept.description()).isEqualTo("No. 7");
+        assertThat(kept.division()).isEqualTo(new BigDecimal("0.1"));
+        assertThat(kept.calibration())
+                .contains(new Equipment.Calibration(
+                        LocalDate.of(2026, 11, 2), new BigDecimal("0.2"), LocalDate.of(2027, 11, 2), "C 9"));
+        assertThat(kept.usedFrom()).isEqualTo(LocalDate.of(2026, 11, 25));
+        assertThat(kept.usedUntil()).isEmpty();
+        assertThat(kept.remarks()).isEqualTo("new");
+        assertThat(model.state(kept)).isEqualTo(EquipmentState.CALIBRATED);
+    }
+
+    @Test
+    void everyPieceOfTheDemoStandsInTheFormAsItIsKept() {
+        for (Version<Equipment> row : model.rows()) {
+            model.show(row.value().recordId());
+            assertThat(model.history().isChanged()).isFalse();
+            assertThat(model.read(model.draft()).value()).contains(row.value());
+        }
+    }
+
+    @Test
+    void aCalibrationIsStatedWholeOrNotAtAll() {
+        EquipmentDraft none =
+                filled().withLimit("").withCalibratedOn("").withDueOn("").withCertificate("");
+        assertThat(model.read(none).value()).map(Equipment::calibration).contains(Optional.empty());
+        assertThat(model.read(none.withCertificate("C 9")).problems())
+                .extracting(Problem::field, Problem::code)
+                .containsExactly(
+                        tuple("limit", "form.required"),
+                        tuple("calibratedOn", "form.required"),
+                        tuple("dueOn", "form.required"));
+        assertThat(model.read(filled().withLimit("")).problems())
+                .extracting(Problem::field)
+                .containsExactly("limit");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "2026-11-02, 2026-11-02, 2026-01-01, '', dueOn, equipment.due-before-calibrated",
+        "2026-11-02, 2027-11-02, 2026-01-02, 2026-01-01, usedUntil, equipment.until-before-from",
+        "2026-11-32, 2027-11-02, 2026-01-02, '', calibratedOn, form.not-a-date",
+        "2026-11-02, soon, 2026-01-02, '', dueOn, form.not-a-date",
+        "2026-11-02, 2027-11-02, '', '', usedFrom, form.required",
+        "2026-11-02, 2027-11-02, 2026-01-02, later, usedUntil, form.not-a-date",
+        "2026-11-02, 2200-11-02, 2026-01-02, '', dueOn, equipment.year-impossible",
+        "1929-11-02, 2027-11-02, 2026-01-02, '', calibratedOn, equipment.year-impossible"
+    })
+    void daysOutOfOrderAreRefusedAsInAFile(
+            String on, String due, String from, String until, String field, String code) {
+        EquipmentDraft draft =
+                filled().withCalibratedOn(on).withDueOn(due).withUsedFrom(from).withUsedUntil(until);
+        assertThat(model.read(draft).value()).isEmpty();
+        assertThat(model.read(draft).problems())
+                .extracting(Problem::field, Problem::code)
+                .containsExactly(tuple(field, code));
+    }
+
+    /** A division of 600 can be one of a balance, in g; a cylinder ends at 500 mL. */
+    @Test
+    void theKindSetsUnitAndBounds() {
+        EquipmentDraft coarse = filled().withDivision("600").withLimit("300");
+        assertThat(model.read(coarse).problems()).isEmpty();
+        assertThat(model.read(coarse.withType(EquipmentKind.CYLINDER)).problems())
+                .extracting(Problem::field, Problem::code)
+                .containsExactly(tuple("division", "form.out-of-range"));
+        assertThat(model.unitWords(EquipmentKind.CYLINDER)).isEqualTo("mL");
+        assertThat(model.unitWords(EquipmentKind.THERMOMETER)).isEqualTo("°C");
+        assertThat(model.unitWords(EquipmentKind.VESSEL)).isEqualTo("% bowl");
+        assertThat(model.read(coarse.withLimit("299")).problems())
+                .extracting(Problem::field, Problem::code, Problem::isError)
+                .containsExactly(tuple("limit", "equipment.limit-below-division", false));
+    }
+
+    @Test
+    void aNameThatIsThereIsRefusedAndANewOneIsAskedFor() {
+        type(model, filled().withId("CYL-1"));
+        assertThat(model.problems())
+                .extracting(Problem::field, Problem::code)
+                .containsExactly(tuple("id", "book.already-there"));
+        model.begin();
+        assertThat(model.problems()).isEmpty();
+        assertThat(model.trySaving()).isFalse();
+        assertThat(model.problems()).extracting(Problem::field).containsExactly("id", "division");
+    }
+
+    @Test
+    void aNewCalibrationIsANewVersionAndSaysWhatIsNew() {
+        model.show("THM-1");
+        type(
+                model,
+                model.draft()
+                        .withCalibratedOn("2026-11-24")
+                        .withDueOn("2027-11-24")
+                        .withLimit("0.3")
+                        .withDivision("0.2")
+                        .withDescription("new probe")
+                        .withCertificate("HG-C 140")
+                        .withUsedFrom("2025-03-11")
+                        .withUsedUntil("2028-01-01")
+                        .withRemarks("r"));
+        assertThat(model.save("calibrated")).isEmpty();
+        assertThat(model.state(model.base().orElseThrow().value())).isEqualTo(EquipmentState.CALIBRATED);
+        List<Version<Equipment>> versions = model.versions();
+        assertThat(model.changes(versions.get(1).value(), versions.get(0).value()))
+                .containsExactly(
+                        "Serial number or make: nothing → new probe",
+                        "Division: 0.1 °C → 0.2 °C",
+                        "Wrong by at most: 0.2 °C → 0.3 °C",
+                        "Calibrated on: 2025-05-26 → 2026-11-24",
+                        "Holds until: 2026-05-26 → 2027-11-24",
+                        "Certificate, or who: HG-C 087 → HG-C 140",
+                        "Used from: 2025-03-10 → 2025-03-11",
+                        "Used until: nothing → 2028-01-01",
+                        "Remarks: nothing → r");
+    }
+}
