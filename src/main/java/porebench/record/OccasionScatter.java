@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import porebench.method.MeterType;
 import porebench.method.budget.Between;
@@ -28,7 +29,6 @@ final class OccasionScatter {
 
     private static final double FEWEST_DEGREES = 5;
     private static final double LEAST_DEGREES = 0.5;
-    private static final double CONFIDENCE = 0.95;
 
     private final List<JudgedDetermination> determinations;
     private final Map<MeterType, Optional<Between>> ofOne = new EnumMap<>(MeterType.class);
@@ -80,22 +80,24 @@ final class OccasionScatter {
         if (values.isEmpty()) {
             return Optional.empty();
         }
-        return VarianceLayers.of(
+        return VarianceLayers.variances(
                         paths,
-                        CONFIDENCE,
                         values.stream().mapToDouble(Double::doubleValue).toArray())
                 .meaningful()
-                .flatMap(OccasionScatter::found);
+                .flatMap(variances -> found(variances, paths));
     }
 
-    private static Optional<Between> found(VarianceLayers layers) {
-        VarianceLayers.Layer occasions = layers.layers().get(1);
-        double degrees = occasions.squares().degreesOfFreedom();
-        if (occasions.variance().isEmpty() || layers.values().variance().isEmpty() || degrees < FEWEST_DEGREES) {
+    private static Optional<Between> found(List<OptionalDouble> variances, List<List<String>> paths) {
+        int occasions = (int) paths.stream().distinct().count();
+        int around = (int) paths.stream().map(path -> path.get(0)).distinct().count();
+        double degrees = (double) occasions - around;
+        OptionalDouble between = variances.get(1);
+        OptionalDouble values = variances.get(2);
+        if (between.isEmpty() || values.isEmpty() || degrees < FEWEST_DEGREES) {
             return Optional.empty();
         }
-        double variance = occasions.variance().getAsDouble();
-        double within = layers.values().variance().getAsDouble() * occasions.groups() / layers.count();
+        double variance = between.getAsDouble();
+        double within = values.getAsDouble() * occasions / paths.size();
         double part = variance == 0 ? 1 : variance / (variance + within);
         return Optional.of(new Between(Math.sqrt(variance), Math.max(LEAST_DEGREES, degrees * part * part)));
     }
