@@ -15,19 +15,38 @@ public final class QuotedUncertainty {
     /** A few tenths of a second at most. */
     private static final int MOST_DRAWS = 400_000;
 
+    /**
+     * What is asked; of the same state of the lab book the answer is the same.
+     *
+     * @param evidence everything known about the mix
+     * @param determination one of its determinations
+     * @param laboratory how trials scatter in the laboratory
+     */
+    public record Asked(Evidence evidence, JudgedDetermination determination, LaboratoryScatter laboratory) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Asked asked
+                    && asked.evidence == evidence
+                    && asked.laboratory == laboratory
+                    && asked.determination.equals(determination);
+        }
+
+        @Override
+        public int hashCode() {
+            return determination.hashCode();
+        }
+    }
+
     private Optional<FactorInputs> known = Optional.empty();
     private Optional<BudgetResult> result = Optional.empty();
 
     /**
      * Returns the budget of a determination with its result; empty while no trial counts.
      *
-     * @param evidence everything known about its mix
-     * @param determination the determination
-     * @param laboratory how trials scatter in the laboratory
+     * <p>Takes some tenths of a second, so that it is no work for the event thread.
      */
-    public Optional<BudgetResult> of(
-            Evidence evidence, JudgedDetermination determination, LaboratoryScatter laboratory) {
-        Optional<FactorInputs> inputs = BudgetInputs.of(evidence, determination, laboratory);
+    public synchronized Optional<BudgetResult> of(Asked asked) {
+        Optional<FactorInputs> inputs = BudgetInputs.of(asked.evidence(), asked.determination(), asked.laboratory());
         if (!inputs.equals(known)) {
             known = inputs;
             result = inputs.map(FactorBudget::of).map(QuotedUncertainty::of);

@@ -1,13 +1,16 @@
 package porebench.desk.budget;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import porebench.chart.BudgetBars;
 import porebench.desk.DeskModel;
 import porebench.desk.QuotedUncertainty;
 import porebench.desk.form.Texts;
+import porebench.desk.form.WorkedOut;
 import porebench.method.Problem;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetResult;
@@ -30,14 +33,28 @@ final class BudgetModel {
     private final DeskModel desk;
     private final Texts texts;
     private Optional<DeterminationId> chosen = Optional.empty();
-    private final QuotedUncertainty quoted = new QuotedUncertainty();
-    private Optional<FieldKnown> fieldKnown = Optional.empty();
+    private final List<Runnable> listeners = new ArrayList<>();
+    private final WorkedOut<QuotedUncertainty.Asked, Optional<BudgetResult>> quoted;
+    private final WorkedOut<FieldInputs, BudgetResult> fieldQuoted;
     private String reading = "";
     private Optional<MeterId> meter = Optional.empty();
 
     BudgetModel(DeskModel desk) {
         this.desk = desk;
         this.texts = Texts.of(BUNDLE, desk.tools().locale());
+        QuotedUncertainty uncertainty = new QuotedUncertainty();
+        this.quoted = new WorkedOut<>(() -> desk.tools().tasks(), uncertainty::of, this::fire);
+        this.fieldQuoted = new WorkedOut<>(
+                () -> desk.tools().tasks(), inputs -> QuotedUncertainty.of(FieldBudget.of(inputs)), this::fire);
+    }
+
+    /** Runs something whenever a budget has been worked out. */
+    void onChange(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    private void fire() {
+        List.copyOf(listeners).forEach(Runnable::run);
     }
 
     DeskModel desk() {
@@ -61,14 +78,21 @@ final class BudgetModel {
         return chosen.flatMap(id -> desk.evidence().flatMap(evidence -> evidence.determination(id)));
     }
 
-    /** Returns the budget of the factor; none while no trial counts. */
+    /** Returns the budget of the factor; none while no trial counts, and while it is worked out. */
     Optional<BudgetResult> budget() {
-        return judged().flatMap(
-                        determination -> quoted.of(desk.evidence().orElseThrow(), determination, desk.scatter()));
+        return asked().flatMap(quoted::to).flatMap(Function.identity());
+    }
+
+    private Optional<QuotedUncertainty.Asked> asked() {
+        return judged().map(determination -> new QuotedUncertainty.Asked(
+                desk.evidence().orElseThrow(), determination, desk.scatter()));
     }
 
     /** Returns the sentence that says how uncertain the factor is, and mostly from what. */
     String verdict() {
+        if (asked().isPresent() && asked().flatMap(quoted::to).isEmpty()) {
+            return texts.get("verdict.doing");
+        }
         return budget().map(one -> words().verdict("verdict", one)).orElseGet(() -> texts.get("verdict.none"));
     }
 
@@ -145,8 +169,12 @@ final class BudgetModel {
                 .filter(number -> number.signum() >= 0 && number.doubleValue() <= HIGHEST_READING);
     }
 
-    /** Returns the budget of the reading, corrected by the factor as it is reported; none while there is no reading. */
+    /** Returns the budget of the reading, corrected by the factor as it is reported; none while there is none. */
     Optional<BudgetResult> field() {
+        return fieldInputs().flatMap(fieldQuoted::to);
+    }
+
+    private Optional<FieldInputs> fieldInputs() {
         return number().flatMap(number -> budget().flatMap(factor -> judged().flatMap(determination -> determination
                 .summary()
                 .map(summary -> new FieldBudgetInputs(
@@ -160,19 +188,8 @@ final class BudgetModel {
                                 meter(),
                                 desk.tools().today(),
                                 summary.reportedPercent().doubleValue(),
-                                step()))
-                .map(this::fieldResult))));
+                                step())))));
     }
-
-    /** Returns the budget of a reading; nothing is drawn again until its inputs change. */
-    private BudgetResult fieldResult(FieldInputs inputs) {
-        if (fieldKnown.isEmpty() || !fieldKnown.get().inputs().equals(inputs)) {
-            fieldKnown = Optional.of(new FieldKnown(inputs, QuotedUncertainty.of(FieldBudget.of(inputs))));
-        }
-        return fieldKnown.get().result();
-    }
-
-    private record FieldKnown(FieldInputs inputs, BudgetResult result) {}
 
     private OptionalDouble step() {
         return desk.evidence()
@@ -183,6 +200,9 @@ final class BudgetModel {
 
     /** Returns the sentence about the air of the reading and how uncertain it is; empty while there is no reading. */
     String fieldVerdict() {
+        if (fieldInputs().isPresent() && field().isEmpty()) {
+            return texts.get("verdict.doing");
+        }
         return field().map(one -> words().verdict("field.verdict", one)).orElse("");
     }
 

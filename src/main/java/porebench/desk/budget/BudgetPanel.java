@@ -82,6 +82,7 @@ final class BudgetPanel {
                 show();
             }
         });
+        model.onChange(this::showSoon);
         // Plots take their colours and fonts when they are made, so another theme needs them made anew.
         UIManager.addPropertyChangeListener(change -> {
             if ("lookAndFeel".equals(change.getPropertyName())) {

@@ -1,7 +1,9 @@
 package porebench.desk.factor;
 
+import java.awt.event.HierarchyEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
@@ -17,6 +19,7 @@ import porebench.desk.form.ProblemLines;
 import porebench.desk.form.Row;
 import porebench.desk.form.TextLink;
 import porebench.desk.form.Texts;
+import porebench.desk.form.WorkedOut;
 import porebench.desk.form.WrappedText;
 import porebench.method.budget.BudgetResult;
 import porebench.method.trial.DeterminationSummary;
@@ -28,7 +31,7 @@ final class IssueForm extends JPanel {
 
     private final transient DeskModel desk;
     private final transient FactorModel model;
-    private final transient QuotedUncertainty quoted = new QuotedUncertainty();
+    private final transient WorkedOut<QuotedUncertainty.Asked, Optional<BudgetResult>> quoted;
     private final transient Texts texts;
     private final transient Form form;
     private final JLabel title = new JLabel();
@@ -54,6 +57,12 @@ final class IssueForm extends JPanel {
         this.desk = desk;
         this.model = model;
         this.texts = texts;
+        quoted = new WorkedOut<>(() -> desk.tools().tasks(), new QuotedUncertainty()::of, this::showEvidence);
+        addHierarchyListener(event -> {
+            if ((event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0 && isShowing()) {
+                showEvidence();
+            }
+        });
         form = new Form(desk.tools().problemText());
         doubts = new ProblemLines("factor.doubts", desk.tools().problemText());
         JTextField fromField = new JTextField(12);
@@ -137,7 +146,7 @@ final class IssueForm extends JPanel {
         boxesTitle.setVisible(model.needsOverride());
         boxes.show(model.doubts(), draft);
         confirm.setVisible(model.confirmable().isPresent());
-        evidence.setText(evidenceSentence());
+        showEvidence();
         doubts.show(form.show(model.problems()));
     }
 
@@ -159,6 +168,10 @@ final class IssueForm extends JPanel {
         }
     }
 
+    private void showEvidence() {
+        evidence.setText(evidenceSentence());
+    }
+
     private String evidenceSentence() {
         Optional<DeterminationSummary> summary = model.chosen().flatMap(JudgedDetermination::summary);
         if (summary.isEmpty()) {
@@ -170,7 +183,7 @@ final class IssueForm extends JPanel {
                 ? texts.get(
                         "form.spread",
                         numbers.show(known.summary().standardDeviation().getAsDouble(), 3),
-                        numbers.show(uncertaintyPercent(), 2))
+                        uncertainty())
                 : texts.get("form.no-spread");
         return texts.get(
                 "form.evidence",
@@ -180,10 +193,16 @@ final class IssueForm extends JPanel {
                 spread);
     }
 
-    private double uncertaintyPercent() {
+    /** Is worked out only while somebody looks at it. */
+    private String uncertainty() {
         return desk.evidence()
-                .flatMap(evidence -> model.chosen().flatMap(judged -> quoted.of(evidence, judged, desk.scatter())))
+                .filter(known -> isShowing())
+                .flatMap(known -> model.chosen()
+                        .map(judged -> new QuotedUncertainty.Asked(known, judged, desk.scatter())))
+                .flatMap(quoted::to)
+                .flatMap(Function.identity())
                 .map(BudgetResult::uncertaintyPercent)
-                .orElse(0.0);
+                .map(percent -> desk.tools().numbers().show(percent, 2))
+                .orElse(texts.get("form.working-out"));
     }
 }

@@ -39,7 +39,19 @@ public interface Tasks {
      */
     <T> void run(String title, Callable<T> work, Consumer<T> done, Consumer<Exception> failed);
 
-    /** Returns whether some work is under way. */
+    /**
+     * Works out something to look at while the person goes on: as {@link #run}, but no dialog ever comes between, nobody need
+     * wait for it, and it can be given up at any time because nothing is kept by it.
+     *
+     * @param work the work; touches no Swing component
+     * @param done takes the result, on the event thread
+     * @param failed takes what went wrong, on the event thread
+     */
+    default <T> void workOut(Callable<T> work, Consumer<T> done, Consumer<Exception> failed) {
+        run("", work, done, failed);
+    }
+
+    /** Returns whether some work is under way that must come to its end. */
     default boolean isBusy() {
         return false;
     }
@@ -100,6 +112,11 @@ public interface Tasks {
             dialogTimer.setRepeats(false);
             dialogTimer.start();
             worker.execute();
+        }
+
+        @Override
+        public <T> void workOut(Callable<T> work, Consumer<T> done, Consumer<Exception> failed) {
+            new Worker<>(work, done, failed, () -> {}).execute();
         }
 
         private void showDialog(String title, Worker<?> worker) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import porebench.chart.FactorByTrial;
 import porebench.chart.FactorOverTime;
 import porebench.chart.TrialPoint;
@@ -157,7 +158,7 @@ final class VariabilityModel {
                                             wanted.trials().divisionPercent(),
                                             desk.tools().numbers(),
                                             texts)))
-                            .orElseGet(() -> words.notFound("known.stopped")))
+                            .orElseGet(() -> words.notFound("known.failed")))
                     .orElseGet(() -> words.notFound("known.pending"));
         }));
     }
@@ -177,11 +178,12 @@ final class VariabilityModel {
                     underWay = Optional.of(wanted);
                     desk.tools()
                             .tasks()
-                            .run(
-                                    texts.get("known.doing"),
-                                    wanted::found,
-                                    found -> know(wanted, Optional.of(found)),
-                                    failed -> know(wanted, Optional.empty()));
+                            .workOut(wanted::found, found -> know(wanted, Optional.of(found)), failed -> {
+                                know(wanted, Optional.empty());
+                                if (!(failed instanceof CancellationException)) {
+                                    throw new IllegalStateException("working out what the laboratory knows", failed);
+                                }
+                            });
                 });
     }
 

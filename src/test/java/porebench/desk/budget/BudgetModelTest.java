@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.chart.BudgetBars;
 import porebench.desk.BenchBook;
+import porebench.desk.HeldTasks;
+import porebench.desk.DeskModel;
 import porebench.method.Problem;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetLine;
@@ -222,6 +225,29 @@ class BudgetModelTest {
         assertThat(field.lines()).extracting(BudgetLine::value).anyMatch(value -> Math.abs(value + 0.1) < 1e-9);
         model.chooseMeter(Optional.of(new MeterId("gone")));
         assertThat(model.meter()).isEmpty();
+    }
+
+    /** Drawing takes some tenths of a second: it is never done on the thread that takes the keys. */
+    @Test
+    void saysThatTheUncertaintyIsWorkedOutUntilItIsThere() {
+        model("6.4", "6.5");
+        HeldTasks held = new HeldTasks();
+        DeskModel desk = new DeskModel(held.in(bench.desk.tools()), bench.book);
+        desk.select(bench.desk.selected().orElseThrow());
+        BudgetModel model = new BudgetModel(desk);
+        List<String> heard = new ArrayList<>();
+        model.onChange(() -> heard.add(model.verdict()));
+        model.turnTo(Optional.of(FIRST));
+        assertThat(model.verdict()).isEqualTo("Working out the uncertainty\u2026");
+        assertThat(model.budget()).isEmpty();
+        assertThat(model.fieldVerdict()).isEmpty();
+        assertThat(held.count()).isEqualTo(1);
+        held.end();
+        assertThat(heard).singleElement().asString().startsWith("G = 0.45 %");
+        model.typeReading("6.2");
+        assertThat(model.fieldVerdict()).isEqualTo("Working out the uncertainty\u2026");
+        held.end();
+        assertThat(model.fieldVerdict()).startsWith("Air = 5.80 %");
     }
 
     /** A letter typed asks for a sentence, its parts and what is left out: one drawing, and a new one for another reading. */

@@ -62,11 +62,11 @@ class KnownWorkTest {
     }
 
     @Test
-    void whatAPersonStoppedIsWorkedOutWhenTheDeterminationIsChosenAgain() {
+    void whatDidNotSucceedIsWorkedOutWhenTheDeterminationIsChosenAgain() {
         VariabilityModel model = model();
         model.workOutKnown();
         held.stop();
-        assertThat(said(model)).startsWith("Not worked out: it was stopped");
+        assertThat(said(model)).startsWith("Not worked out: it did not succeed");
         model.workOutKnown();
         assertThat(held.count()).isZero();
         model.choose(new DeterminationId("K7/2"));
