@@ -8,6 +8,7 @@ import java.util.Locale;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.record.Draft;
+import porebench.record.Equipment;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Laboratory;
@@ -17,8 +18,8 @@ import porebench.record.MeterId;
 import porebench.record.port.PracticeBook;
 
 /**
- * What a new training book begins with: the demo laboratory's sources, mixes and sound meters, without its trials and factors.
- * Its calibrations are moved to other days, so that they hold on the day the practice begins as they do on the demo's day.
+ * What a new training book begins with: the demo laboratory's sources, equipment, mixes and sound meters, without its trials and factors.
+ * Its calibrations and its equipment are moved to other days, so that they hold on the day the practice begins as they do on the demo's day.
  */
 public final class PracticeLaboratory implements PracticeBook {
     private static final String WHO = "Porebench demo";
@@ -30,8 +31,8 @@ public final class PracticeLaboratory implements PracticeBook {
     /** Its newest dial check failed, which would be a doubt of every trial on it. */
     private static final MeterId FAILED = new MeterId("B-2");
 
-    private static final List<String> FILES =
-            List.of("laboratory.csv", "sources.csv", "meters.csv", "meter-calibration.csv", "mix-design.csv");
+    private static final List<String> FILES = List.of(
+            "laboratory.csv", "sources.csv", "equipment.csv", "meters.csv", "meter-calibration.csv", "mix-design.csv");
 
     @Override
     public void fill(LabBook book, LocalDate day) {
@@ -61,7 +62,27 @@ public final class PracticeLaboratory implements PracticeBook {
         if (value instanceof Laboratory laboratory) {
             return new Laboratory(laboratory.name(), laboratory.address(), true);
         }
+        if (value instanceof Equipment piece) {
+            return moved(piece, daysLater);
+        }
         return value instanceof MeterCalibration calibration ? moved(calibration, daysLater) : value;
+    }
+
+    private static Equipment moved(Equipment piece, long daysLater) {
+        return new Equipment(
+                piece.id(),
+                piece.type(),
+                piece.description(),
+                piece.division(),
+                piece.calibration()
+                        .map(made -> new Equipment.Calibration(
+                                made.on().plusDays(daysLater),
+                                made.limit(),
+                                made.dueOn().plusDays(daysLater),
+                                made.certificate())),
+                piece.usedFrom().plusDays(daysLater),
+                piece.usedUntil().map(day -> day.plusDays(daysLater)),
+                piece.remarks());
     }
 
     private static MeterCalibration moved(MeterCalibration made, long daysLater) {

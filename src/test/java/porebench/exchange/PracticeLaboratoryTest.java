@@ -16,9 +16,12 @@ import porebench.method.meter.MeterState;
 import porebench.method.simulate.Bench;
 import porebench.record.Determination;
 import porebench.record.DeterminationId;
+import porebench.record.Equipment;
+import porebench.record.EquipmentState;
 import porebench.record.FactorIssue;
 import porebench.record.JudgedTrial;
 import porebench.record.LabBook;
+import porebench.record.LaboratoryEquipment;
 import porebench.record.MeterStory;
 import porebench.record.MixDesign;
 import porebench.record.PracticeBench;
@@ -68,6 +71,27 @@ class PracticeLaboratoryTest {
                     notDoubtful(mix.value(), story, day);
                 }
             }
+        }
+    }
+
+    /** On the demo's day the balance is due in nine days; so it is on the day the practice begins. */
+    @ParameterizedTest
+    @ValueSource(strings = {"2026-11-25", "2028-02-29", "2019-01-01"})
+    void theEquipmentStandsAsThatOfTheDemoDoes(String written) {
+        LocalDate day = LocalDate.parse(written);
+        try (LabBook book = begun(day)) {
+            assertThat(LaboratoryEquipment.of(book).pieces())
+                    .extracting(piece -> piece.stateOn(day, 14))
+                    .containsExactly(
+                            EquipmentState.DUE,
+                            EquipmentState.CALIBRATED,
+                            EquipmentState.OVERDUE,
+                            EquipmentState.OUT_OF_USE,
+                            EquipmentState.CALIBRATED);
+            assertThat(book.latest(Equipment.class, "BAL-1"))
+                    .flatMap(version -> version.value().calibration())
+                    .map(Equipment.Calibration::dueOn)
+                    .contains(day.plusDays(9));
         }
     }
 
