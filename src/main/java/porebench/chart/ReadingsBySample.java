@@ -8,8 +8,10 @@ import java.util.List;
  * @param operators the operators, in the order of the study
  * @param samples the samples, in the order of the study
  * @param readings all readings
+ * @param isSimulated whether nothing of it was measured, as in a book for training
  */
-public record ReadingsBySample(List<String> operators, List<String> samples, List<Reading> readings) {
+public record ReadingsBySample(
+        List<String> operators, List<String> samples, List<Reading> readings, boolean isSimulated) {
     public ReadingsBySample {
         operators = List.copyOf(operators);
         samples = List.copyOf(samples);

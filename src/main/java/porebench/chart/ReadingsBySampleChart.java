@@ -53,6 +53,9 @@ final class ReadingsBySampleChart {
         plot.setRangeAxis(values);
         points(plot);
         means(plot);
+        if (data.isSimulated()) {
+            parts.sayAbove(words.get("notice.simulated"));
+        }
         return parts.chart(plot);
     }
 

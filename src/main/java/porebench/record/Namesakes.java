@@ -21,6 +21,12 @@ public final class Namesakes {
         this.records = records;
     }
 
+    /** Reads the names of a kind now, so that they need not be read when they are asked for; returns itself. */
+    public Namesakes knowing(RecordKind kind) {
+        known(kind);
+        return this;
+    }
+
     /**
      * Holds the name of a new record against the others of its kind, and remembers it for those that follow.
      *

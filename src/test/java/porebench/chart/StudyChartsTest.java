@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.title.TextTitle;
@@ -34,7 +35,8 @@ class StudyChartsTest {
                     new ReadingsBySample.Reading(0, 0, 1, 0.4),
                     new ReadingsBySample.Reading(0, 0, 2, 0.6),
                     new ReadingsBySample.Reading(1, 0, 1, 0.5),
-                    new ReadingsBySample.Reading(1, 1, 1, 0.9)));
+                    new ReadingsBySample.Reading(1, 1, 1, 0.9)),
+            true);
 
     private static XYPlot shares() {
         return ComponentSharesChart.of(SHARES, PlotData.LOOK, Locale.ENGLISH).getXYPlot();
@@ -58,8 +60,12 @@ class StudyChartsTest {
 
     @Test
     void whatWasSimulatedSaysSo() {
-        assertThat(ComponentSharesChart.of(SHARES, PlotData.LOOK, Locale.ENGLISH)
-                        .getSubtitles())
+        saysSo(ComponentSharesChart.of(SHARES, PlotData.LOOK, Locale.ENGLISH));
+        saysSo(ReadingsBySampleChart.of(READINGS, PlotData.LOOK, Locale.ENGLISH));
+    }
+
+    private static void saysSo(JFreeChart chart) {
+        assertThat(chart.getSubtitles())
                 .anySatisfy(title -> assertThat(title)
                         .isInstanceOfSatisfying(
                                 TextTitle.class,

@@ -23,15 +23,17 @@ final class OperatorsStudy {
     private final GaugeStudy study;
     private final Texts texts;
     private final StudyFigures figures;
+    private final boolean isTraining;
     private final List<Part> parts = new ArrayList<>();
 
     private record Part(String name, VarianceEstimate estimate) {}
 
-    OperatorsStudy(CrossedReadings readings, GaugeStudy study, Texts texts, StudyFigures figures) {
+    OperatorsStudy(CrossedReadings readings, GaugeStudy study, Texts texts, StudyFigures figures, boolean isTraining) {
         this.readings = readings;
         this.study = study;
         this.texts = texts;
         this.figures = figures;
+        this.isTraining = isTraining;
         parts.add(new Part(texts.get("source.sample"), study.sample()));
         parts.add(new Part(texts.get("source.operator"), study.operator()));
         study.interaction().ifPresent(part -> parts.add(new Part(texts.get("source.interaction"), part)));
@@ -113,7 +115,7 @@ final class OperatorsStudy {
                                         "share.deviation",
                                         figures.number(Math.sqrt(part.estimate().variance())))))
                         .toList(),
-                false);
+                isTraining);
     }
 
     private static OptionalDouble percent(OptionalDouble share) {
@@ -130,7 +132,7 @@ final class OperatorsStudy {
                 }
             }
         }
-        return new ReadingsBySample(readings.operators(), readings.samples(), points);
+        return new ReadingsBySample(readings.operators(), readings.samples(), points, isTraining);
     }
 
     private StudyShown.Table components() {

@@ -3,9 +3,9 @@ package porebench.desk.study;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javax.swing.Action;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -43,9 +43,14 @@ final class StudyChoice {
     private final JCheckBox crossed;
     private final JLabel file = new JLabel();
     private final JComponent openButton;
+    private final JComboBox<Optional<KeptStudies.Choice>> keptBox;
+    private final JLabel keptLabel;
+    private final Action keepAction;
+    private final JComponent keepButton;
+    private List<KeptStudies.Choice> offered = List.of();
     private boolean showing;
 
-    StudyChoice(StudyModel model, Runnable open, Runnable saveForm) {
+    StudyChoice(StudyModel model, Runnable open, Runnable saveForm, Runnable keep) {
         this.model = model;
         this.texts = model.texts();
         kind = Choices.of("study.kind", Arrays.asList(StudyKind.values()), this::words, this::choose);
@@ -74,12 +79,23 @@ final class StudyChoice {
         panel.add(layerLabel);
         panel.add(layerRow, "wmin 0");
         openButton = Commands.button("study.open", Commands.of(texts.get("action.open"), open));
+        keepAction = Commands.of(texts.get("action.keep"), keep);
+        keepButton = Commands.button("study.keep", keepAction);
         file.setName("study.file");
-        JPanel buttons = new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[]8[]16[grow,fill,0::]"));
+        keptBox = Choices.of(
+                "study.kept",
+                List.of(Optional.<KeptStudies.Choice>empty()),
+                one -> one.map(KeptStudies.Choice::words).orElse(texts.get("kept.none")),
+                this::chooseKept);
+        keptLabel = Form.label(texts.get("label.kept"), keptBox);
+        JPanel buttons = new JPanel(new MigLayout("insets 0, hidemode 3", "[]8[]8[]"));
         buttons.add(openButton);
         buttons.add(Commands.button("study.form", Commands.of(texts.get("action.form"), saveForm)));
-        buttons.add(file, "wmin 0");
+        buttons.add(keepButton);
+        panel.add(keptLabel);
+        panel.add(keptBox, "growx 0, wmin 0, " + WIDE);
         panel.add(buttons, "skip 1, wmin 0");
+        panel.add(file, "skip 1, wmin 0");
     }
 
     private void addLayer(int place) {
@@ -135,6 +151,31 @@ final class StudyChoice {
         }
     }
 
+    private void chooseKept(Optional<KeptStudies.Choice> one) {
+        if (!showing) {
+            one.ifPresent(kept -> model.showKept(kept.id()));
+        }
+    }
+
+    private void refreshKept() {
+        List<KeptStudies.Choice> now = model.kept();
+        if (!now.equals(offered)) {
+            offered = now;
+            keptBox.removeAllItems();
+            keptBox.addItem(Optional.empty());
+            now.forEach(one -> keptBox.addItem(Optional.of(one)));
+        }
+        Optional<String> shown = model.opened()
+                .flatMap(Opened::kept)
+                .map(version -> version.value().recordId());
+        keptBox.setSelectedItem(
+                now.stream().filter(one -> shown.equals(Optional.of(one.id()))).findFirst());
+        keptBox.setVisible(!now.isEmpty());
+        keptLabel.setVisible(!now.isEmpty());
+        keepButton.setVisible(!model.isFromBook());
+        keepAction.setEnabled(model.keeping().isPossible() && !model.keeping().isOpen());
+    }
+
     /** Shows what is chosen. */
     void refresh() {
         showing = true;
@@ -154,9 +195,9 @@ final class StudyChoice {
         interaction.setVisible(model.kind() == StudyKind.OPERATORS);
         interaction.setSelected(model.isWithInteraction());
         openButton.setVisible(!model.isFromBook());
-        file.setText(model.file()
-                .map(path -> Objects.toString(path.getFileName(), ""))
-                .orElse(model.isFromBook() ? "" : texts.get("file.none")));
+        file.setText(
+                model.opened().map(one -> one.words(texts)).orElse(model.isFromBook() ? "" : texts.get("file.none")));
+        refreshKept();
         showing = false;
     }
 }

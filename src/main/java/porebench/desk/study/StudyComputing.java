@@ -55,14 +55,20 @@ final class StudyComputing {
         this.figures = new StudyFigures(texts, numbers);
     }
 
-    Said operators(Sheet<ValueRow> sheet, boolean withInteraction) {
+    /**
+     * Studies operators on shared samples.
+     *
+     * @param isTraining whether the lab book is for training, as pictures of it say
+     */
+    Said operators(Sheet<ValueRow> sheet, boolean withInteraction, boolean isTraining) {
         return of(
                 CrossedReadings.of(sheet),
                 readings -> new OperatorsStudy(
                                 readings,
                                 GaugeStudy.of(readings.readings(), withInteraction, CONFIDENCE, SEED),
                                 texts,
-                                figures)
+                                figures,
+                                isTraining)
                         .shown());
     }
 
@@ -70,8 +76,9 @@ final class StudyComputing {
      * Divides up the readings of a file.
      *
      * @param isCrossed whether the layers cross one another, rather than being groups within groups
+     * @param isTraining whether the lab book is for training, as verdict and pictures of it say
      */
-    Said layers(Sheet<ValueRow> sheet, boolean isCrossed) {
+    Said layers(Sheet<ValueRow> sheet, boolean isCrossed, boolean isTraining) {
         Answer<LayeredReadings> answer = LayeredReadings.of(sheet);
         List<Problem> problems = new ArrayList<>(answer.problems());
         if (isCrossed) {
@@ -86,7 +93,9 @@ final class StudyComputing {
                         readings,
                         isCrossed,
                         new LayerLines.Source(
-                                false, false, FinestStep.of(readings.values()).doubleValue())));
+                                false,
+                                isTraining,
+                                FinestStep.of(readings.values()).doubleValue())));
     }
 
     /** Makes the study of a lab book's factors. */

@@ -2,17 +2,20 @@ package porebench.desk.study;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Texts;
+import porebench.record.KeptStudy;
+import porebench.record.LabBook;
+import porebench.record.Version;
 import porebench.record.port.OutputFile;
 import porebench.record.port.Sheet;
 import porebench.record.port.ValueRow;
@@ -29,6 +32,8 @@ final class StudyModel {
     private final StudyComputing computing;
     private final List<Runnable> listeners = new ArrayList<>();
     private final Map<StudyKind, Opened> files = new EnumMap<>(StudyKind.class);
+    private final KeptStudies kept;
+    private final KeepModel keeping;
     private final List<Optional<TrialLayer>> layers = new ArrayList<>(List.of(
             Optional.of(TrialLayer.MIX),
             Optional.of(TrialLayer.DETERMINATION),
@@ -40,15 +45,16 @@ final class StudyModel {
     private boolean crossed;
     private StudyComputing.Said said = StudyComputing.Said.NOTHING;
     private List<Object> computed = List.of();
-
-    /** A file that was opened. */
-    private record Opened(Path file, Sheet<ValueRow> sheet) {}
+    private LabBook book;
 
     StudyModel(DeskModel desk) {
         this.desk = desk;
         this.texts = Texts.of("porebench.desk.study.study", desk.tools().locale());
         this.computing =
                 new StudyComputing(texts, desk.tools().numbers(), desk.tools().problemText());
+        this.book = desk.book();
+        this.kept = new KeptStudies(desk, texts, this::fire);
+        this.keeping = new KeepModel(this, kept);
     }
 
     DeskModel desk() {
@@ -107,11 +113,44 @@ final class StudyModel {
         update();
     }
 
+    /** Returns the readings the study is made of, if a file was opened or a kept study chosen. */
+    Optional<Opened> opened() {
+        return isFromBook() ? Optional.empty() : Optional.ofNullable(files.get(kind));
+    }
+
     /** Returns the file the study is made of, if one was opened. */
     Optional<Path> file() {
-        return isFromBook()
-                ? Optional.empty()
-                : Optional.ofNullable(files.get(kind)).map(Opened::file);
+        return opened().flatMap(Opened::file);
+    }
+
+    /** Returns the keeping of the study on view. */
+    KeepModel keeping() {
+        return keeping;
+    }
+
+    /** Returns the kept studies of the kind that is chosen, the newest day first. */
+    List<KeptStudies.Choice> kept() {
+        return isFromBook() ? List.of() : kept.of(kind.layout());
+    }
+
+    /** Says who is told when the kept studies could not be read. */
+    void onFailure(Consumer<Exception> told) {
+        kept.onFailure(told);
+    }
+
+    /** Shows a kept study of the kind that is chosen again. */
+    void showKept(String id) {
+        kept.find(id).ifPresent(this::show);
+    }
+
+    /** Shows a study as it is kept. */
+    void show(Version<KeptStudy> version) {
+        StudyKind of = Arrays.stream(StudyKind.values())
+                .filter(each -> each.layout() == version.value().layout())
+                .findFirst()
+                .orElseThrow();
+        files.put(of, Opened.of(version));
+        update();
     }
 
     /**
@@ -127,7 +166,7 @@ final class StudyModel {
                         texts.get("reading"),
                         () -> desk.tools().sheets().table(file, of.columns()),
                         sheet -> {
-                            files.put(of, new Opened(file, sheet));
+                            files.put(of, Opened.of(file, sheet));
                             fromBook = of != StudyKind.LAYERS && fromBook;
                             update();
                         },
@@ -151,6 +190,17 @@ final class StudyModel {
 
     /** Makes the study anew if what it rests on has changed. */
     void update() {
+        if (book != desk.book()) {
+            book = desk.book();
+            files.values().removeIf(opened -> opened.kept().isPresent());
+        }
+        compute();
+        if (!isFromBook()) {
+            kept.follow();
+        }
+    }
+
+    private void compute() {
         List<Object> restsOn = List.of(
                 kind,
                 isFromBook(),
@@ -159,6 +209,7 @@ final class StudyModel {
                 layers(),
                 Optional.ofNullable(files.get(kind)),
                 System.identityHashCode(desk.book()),
+                desk.isTraining(),
                 isFromBook() ? desk.book().changeNumber() : 0);
         if (restsOn.equals(computed)) {
             return;
@@ -207,8 +258,8 @@ final class StudyModel {
         boolean isCrossed = crossed;
         boolean isTraining = desk.isTraining();
         return switch (kind) {
-            case OPERATORS -> () -> computing.operators(sheet, apart);
-            case LAYERS -> () -> computing.layers(sheet, isCrossed);
+            case OPERATORS -> () -> computing.operators(sheet, apart, isTraining);
+            case LAYERS -> () -> computing.layers(sheet, isCrossed, isTraining);
             case LABORATORIES -> () -> computing.laboratories(sheet, isTraining);
         };
     }
@@ -237,7 +288,12 @@ final class StudyModel {
     String subject() {
         return isFromBook()
                 ? texts.get("subject.book")
-                : file().map(path -> Objects.toString(path.getFileName(), "")).orElse("");
+                : opened().map(one -> one.words(texts)).orElse("");
+    }
+
+    /** Returns the name offered for the picture of a plot. */
+    String pictureName(String plot) {
+        return opened().map(one -> one.pictureName(kind, plot)).orElseGet(() -> kind.pictureName(plot));
     }
 
     void onChange(Runnable listener) {

@@ -1,18 +1,22 @@
 package porebench.desk.study;
 
 import java.awt.event.HierarchyEvent;
+import java.util.Optional;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.form.History;
 
 /** The page of studies: who and what varies. */
 public final class StudyPage implements Page {
     private final StudyModel model;
+    private final StudyPanel panel;
     private final JComponent component;
 
     public StudyPage(DeskModel desk) {
         model = new StudyModel(desk);
-        component = new StudyPanel(model).component();
+        panel = new StudyPanel(model);
+        component = panel.component();
         // A study can take a while: it is made for somebody who looks at it.
         component.addHierarchyListener(event -> {
             boolean isTurned = (event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0;
@@ -40,5 +44,27 @@ public final class StudyPage implements Page {
     @Override
     public JComponent component() {
         return component;
+    }
+
+    @Override
+    public boolean hasUnsavedDraft() {
+        return model.keeping().hasUnsavedDraft();
+    }
+
+    @Override
+    public void dropDraft() {
+        panel.keeping().drop();
+    }
+
+    @Override
+    public Optional<History<?>> history() {
+        return Optional.of(model.keeping().history());
+    }
+
+    @Override
+    public void save() {
+        if (model.keeping().isOpen()) {
+            panel.keeping().save();
+        }
     }
 }

@@ -30,6 +30,7 @@ final class StudyPanel {
             new TallPanel(new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3, gapy 10", "[grow,fill,0::]"));
     private final JComponent scrolled;
     private final StudyChoice choice;
+    private final KeepPanel keeping;
     private final WrappedText verdict = new WrappedText("study.verdict", "h2");
     private final WrappedText problems = new WrappedText("study.problems", "fieldError");
     private final WrappedText howTo = new WrappedText("study.howTo", "");
@@ -44,7 +45,8 @@ final class StudyPanel {
     StudyPanel(StudyModel model) {
         this.model = model;
         this.texts = model.texts();
-        choice = new StudyChoice(model, this::open, this::saveForm);
+        choice = new StudyChoice(model, this::open, this::saveForm, this::keep);
+        keeping = new KeepPanel(model);
         shares = plot("shares", SHARES_HEIGHT, texts.get("plot.shares"));
         readings = plot("readings", READINGS_HEIGHT, texts.get("plot.readings"));
         h = plot("h", MANDEL_HEIGHT, texts.get("plot.h"));
@@ -54,6 +56,7 @@ final class StudyPanel {
         title.putClientProperty("FlatLaf.styleClass", "h1");
         panel.add(title);
         panel.add(choice.component(), "wmin 0");
+        panel.add(keeping.component(), "wmin 0, growx 0");
         panel.add(verdict, "wmin 0, gaptop 6");
         panel.add(problems, "wmin 0");
         panel.add(howTo, "wmin 0");
@@ -72,6 +75,8 @@ final class StudyPanel {
             }
         });
         model.onChange(this::show);
+        model.keeping().history().onChange(choice::refresh);
+        model.onFailure(failed(texts.get("kept.reading")));
         show();
     }
 
@@ -84,8 +89,16 @@ final class StudyPanel {
                 model.desk().tools(),
                 name,
                 height,
-                new PlotPanel.Words(
-                        title, () -> model.kind().pictureName(name), model::subject, model.desk()::isTraining));
+                new PlotPanel.Words(title, () -> model.pictureName(name), model::subject, model.desk()::isTraining));
+    }
+
+    KeepPanel keeping() {
+        return keeping;
+    }
+
+    private void keep() {
+        keeping.begin();
+        choice.refresh();
     }
 
     private Asker asker() {
@@ -109,6 +122,7 @@ final class StudyPanel {
 
     private void show() {
         choice.refresh();
+        keeping.refresh();
         say(problems, String.join("\n", model.problems()));
         Optional<StudyShown> shown = model.shown();
         say(verdict, shown.map(StudyShown::verdict).orElse(""));

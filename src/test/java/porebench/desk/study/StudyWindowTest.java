@@ -3,12 +3,14 @@ package porebench.desk.study;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JFrame;
+import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
@@ -18,9 +20,12 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.BenchBook;
 import porebench.desk.EventThread;
+import porebench.desk.Keys;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.frame.Theme;
+import porebench.record.KeptStudy;
+import porebench.record.SampleStudies;
 
 /** Chooses studies, opens files and saves a form in a real window. */
 @NeedsDisplay
@@ -159,5 +164,122 @@ class StudyWindowTest {
             find(JComboBox.class, "study.kind").setSelectedIndex(0);
             assertThat(find(AbstractButton.class, "study.crossed").isVisible()).isFalse();
         });
+    }
+
+    private void openOperators() throws Exception {
+        Path file = Files.writeString(
+                folder.resolve("r.csv"),
+                "operator,sample,repeat,value\nA,1,1,1.0\nA,1,2,2.0\nA,2,1,5\nA,2,2,6\n"
+                        + "B,1,1,2\nB,1,2,3\nB,2,1,7\nB,2,2,6\n");
+        EventThread.run(() -> {
+            find(JComboBox.class, "study.kind").setSelectedIndex(0);
+            assertThat(find(AbstractButton.class, "study.keep").isEnabled()).isFalse();
+            bench.asker.filesToOpen.add(file);
+            find(AbstractButton.class, "study.open").doClick();
+        });
+        EventThread.settle();
+    }
+
+    /** Types into the field that has the focus, whose name is given. */
+    private void type(Keys keys, String field, String text) throws Exception {
+        JTextComponent input = find(JTextComponent.class, field);
+        assertThat(EventThread.comes(input::isFocusOwner)).as(field).isTrue();
+        for (int i = 0; i < text.length(); i++) {
+            String sofar = text.substring(0, i + 1);
+            keys.strikeUntil(
+                    () -> input.getText().equals(sofar), sofar, KeyEvent.getExtendedKeyCodeForChar(text.charAt(i)));
+        }
+    }
+
+    @Test
+    void aStudyIsKeptCorrectedAndShownAgainByKeysAlone() throws Exception {
+        openOperators();
+        Keys keys = new Keys();
+        EventThread.run(() -> find(AbstractButton.class, "study.open").requestFocusInWindow());
+        assertThat(EventThread.comes(find(AbstractButton.class, "study.open")::isFocusOwner))
+                .isTrue();
+        keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_K);
+        type(keys, "keep.id", "o1");
+        keys.strike(KeyEvent.VK_TAB);
+        type(keys, "keep.title", "dial");
+        keys.strike(KeyEvent.VK_TAB);
+        type(keys, "keep.madeOn", "2026-03-02");
+        keys.strike(KeyEvent.VK_TAB);
+        keys.strike(KeyEvent.VK_TAB);
+        type(keys, "keep.remarks", "wet");
+        EventThread.run(() -> {
+            assertThat(page.hasUnsavedDraft()).isTrue();
+            page.undo();
+            assertThat(text("keep.remarks")).isEmpty();
+            page.redo();
+            assertThat(text("keep.remarks")).isEqualTo("wet");
+            assertThat(text("keep.by")).isEqualTo("R. Vane");
+            assertThat(text("keep.heading")).isEqualTo("Keep the readings of r.csv in the lab book");
+        });
+        keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_P);
+        assertThat(EventThread.comes(
+                        () -> bench.book.latest(KeptStudy.class, "o1").isPresent()))
+                .isTrue();
+        EventThread.run(() -> {
+            assertThat(find(Component.class, "keep.id").isShowing()).isFalse();
+            assertThat(find(JLabel.class, "study.file").getText()).isEqualTo("o1, 2026-03-02, R. Vane, version 1");
+            assertThat(find(JComboBox.class, "study.kept").getSelectedIndex()).isEqualTo(1);
+            KeptStudy study =
+                    bench.book.latest(KeptStudy.class, "o1").orElseThrow().value();
+            assertThat(study.title() + study.remarks()).isEqualTo("dialwet");
+            assertThat(study.readings().get(0).value()).hasToString("1.0");
+        });
+        bench.asker.reasons.add("was dry");
+        keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_K);
+        assertThat(EventThread.comes(find(JTextComponent.class, "keep.id")::isFocusOwner))
+                .isTrue();
+        EventThread.run(() -> assertThat(text("keep.heading")).isEqualTo("Keep these readings as version 2 of o1"));
+        keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_R);
+        assertThat(EventThread.comes(find(JTextComponent.class, "keep.remarks")::isFocusOwner))
+                .isTrue();
+        keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+        type(keys, "keep.remarks", "dry");
+        keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_P);
+        assertThat(EventThread.comes(
+                        () -> bench.book.history(KeptStudy.class, "o1").size() == 2))
+                .isTrue();
+        EventThread.run(() -> {
+            assertThat(bench.asker.failures).isEmpty();
+            assertThat(find(JLabel.class, "study.file").getText()).endsWith("version 2");
+            find(JComboBox.class, "study.kept").setSelectedIndex(0);
+        });
+    }
+
+    @Test
+    void aKeptStudyIsChosenAndWhatIsWrongWithANewOneStandsUnderItsField() throws Exception {
+        EventThread.run(() -> bench.keep(SampleStudies.operators("O-1"), SampleStudies.operators("O-2")));
+        openOperators();
+        Path figures = folder.resolve("s.csv");
+        EventThread.run(() -> {
+            JComboBox<?> kept = find(JComboBox.class, "study.kept");
+            assertThat(kept.isShowing()).isTrue();
+            assertThat(kept.getItemCount()).isEqualTo(3);
+            assertThat(kept.getSelectedIndex()).isZero();
+            kept.setSelectedIndex(2);
+            assertThat(find(JLabel.class, "study.file").getText()).isEqualTo("O-2, 2026-03-02, R. Vale, version 1");
+            bench.asker.filesToWrite.add(figures);
+            find(AbstractButton.class, "save.shares").doClick();
+            find(AbstractButton.class, "study.keep").doClick();
+            assertThat(text("keep.id")).isEqualTo("O-2");
+            find(JTextComponent.class, "keep.id").setText("");
+            find(JTextComponent.class, "keep.madeOn").setText("2 March");
+            find(AbstractButton.class, "keep.save").doClick();
+            assertThat(text("keep.id.message")).isEqualTo("Name of the study must be filled in.");
+            assertThat(text("keep.madeOn.message")).startsWith("2 March is no date");
+            find(AbstractButton.class, "keep.drop").doClick();
+            assertThat(find(Component.class, "keep.id").isShowing()).isFalse();
+            assertThat(page.hasUnsavedDraft()).isFalse();
+            assertThat(bench.book.latest(KeptStudy.class)).hasSize(2);
+            find(JComboBox.class, "study.kind").setSelectedIndex(2);
+            assertThat(find(JComboBox.class, "study.kept").isShowing()).isFalse();
+        });
+        EventThread.settle();
+        assertThat(figures).exists();
+        assertThat(bench.asker.failures).isEmpty();
     }
 }

@@ -1,0 +1,202 @@
+package porebench.desk.study;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import porebench.desk.DeskModel;
+import porebench.desk.form.Days;
+import porebench.desk.form.History;
+import porebench.desk.form.Texts;
+import porebench.method.Answer;
+import porebench.method.Problem;
+import porebench.record.Draft;
+import porebench.record.KeptStudy;
+import porebench.record.LabBook;
+import porebench.record.StudyId;
+import porebench.record.Version;
+import porebench.record.Wording;
+import porebench.record.study.KeptReadings;
+
+/** Keeping the study on view in the lab book, as a new one or as a correction of the one with its name. */
+final class KeepModel {
+    /** What nobody need be told before they try. */
+    private static final Set<String> NOT_YET = Set.of("form.required", "study.kept-already");
+
+    private final StudyModel model;
+    private final DeskModel desk;
+    private final Texts texts;
+    private final KeptStudies kept;
+    private final History<KeepDraft> history = new History<>(KeepDraft.blank(""));
+    private boolean begun;
+    private boolean tried;
+    private boolean underWay;
+
+    /** What became of it. */
+    private record Done(List<Problem> refused, Optional<Version<KeptStudy>> version) {}
+
+    KeepModel(StudyModel model, KeptStudies kept) {
+        this.model = model;
+        this.desk = model.desk();
+        this.texts = model.texts();
+        this.kept = kept;
+    }
+
+    History<KeepDraft> history() {
+        return history;
+    }
+
+    KeepDraft draft() {
+        return history.draft();
+    }
+
+    /** Returns whether there is a study on view that can be kept. */
+    boolean isPossible() {
+        return desk.hasBook() && model.opened().isPresent() && model.shown().isPresent();
+    }
+
+    /** Returns whether somebody is about to keep the study on view. */
+    boolean isOpen() {
+        return begun && isPossible();
+    }
+
+    boolean hasUnsavedDraft() {
+        return begun && history.isChanged();
+    }
+
+    boolean isUnderWay() {
+        return underWay;
+    }
+
+    /** Begins; a study that is kept already begins with what is said of it. */
+    void begin() {
+        begun = true;
+        tried = false;
+        history.restart(model.opened()
+                .flatMap(Opened::kept)
+                .map(version -> KeepDraft.of(version.value()))
+                .orElseGet(() -> KeepDraft.blank(desk.person())));
+    }
+
+    /** Drops the draft. */
+    void close() {
+        begun = false;
+        history.restart(KeepDraft.blank(""));
+    }
+
+    /** Returns the study with the name that is typed, of which the draft is a correction; empty for a new name. */
+    Optional<Version<KeptStudy>> base() {
+        return kept.find(draft().id().strip());
+    }
+
+    private Answer<KeptStudy> read() {
+        List<Problem> problems = new ArrayList<>();
+        require("id", draft().id(), problems);
+        require("by", draft().by(), problems);
+        require("madeOn", draft().madeOn(), problems);
+        Optional<LocalDate> day = Days.parse(draft().madeOn());
+        if (day.isEmpty() && !draft().madeOn().isBlank()) {
+            problems.add(
+                    Problem.error("madeOn", "form.not-a-date", draft().madeOn().strip()));
+        }
+        Optional<Opened> opened = model.opened();
+        if (Problem.anyError(problems) || day.isEmpty() || opened.isEmpty()) {
+            return Answer.refused(problems);
+        }
+        KeptStudy.Layout layout = model.kind().layout();
+        KeptReadings.check(layout, opened.get().sheet()).stream()
+                .filter(Problem::isError)
+                .forEach(problems::add);
+        if (Problem.anyError(problems)) {
+            return Answer.refused(problems);
+        }
+        KeptStudy study = new KeptStudy(
+                new StudyId(draft().id()),
+                layout,
+                draft().title(),
+                day.get(),
+                draft().by(),
+                opened.get().fileName(),
+                KeptReadings.layers(opened.get().sheet()),
+                KeptReadings.readings(opened.get().sheet()),
+                draft().remarks());
+        problems.addAll(Wording.ofForm(study, base().map(Version::value), kept.names()));
+        base().flatMap(before -> against(before, study)).ifPresent(problems::add);
+        return Problem.anyError(problems) ? Answer.refused(problems) : Answer.of(study, problems);
+    }
+
+    private void require(String field, String typed, List<Problem> problems) {
+        if (typed.isBlank()) {
+            problems.add(Problem.error(field, "form.required", texts.get("keep." + field + ".plain")));
+        }
+    }
+
+    private static Optional<Problem> against(Version<KeptStudy> before, KeptStudy study) {
+        if (before.value().layout() != study.layout()) {
+            return Optional.of(Problem.error(
+                    "id",
+                    "study.name-of-another-kind",
+                    study.recordId(),
+                    before.value().layout().symbol(),
+                    study.layout().symbol()));
+        }
+        return before.value().equals(study)
+                ? Optional.of(Problem.error("id", "study.kept-already", study.recordId(), before.number()))
+                : Optional.empty();
+    }
+
+    /** Returns what is wrong or doubtful; not yet what is only not filled in. */
+    List<Problem> problems() {
+        return read().problems().stream()
+                .filter(problem -> tried || !NOT_YET.contains(problem.code()))
+                .toList();
+    }
+
+    /** Notes that somebody wants to keep it; returns whether it can be. */
+    boolean tryKeeping() {
+        tried = true;
+        return isOpen() && !underWay && read().value().isPresent();
+    }
+
+    /**
+     * Keeps the study and shows it as it is kept.
+     *
+     * @param why the reason
+     * @param done takes why it was not kept; empty when it was
+     * @param failed takes what went wrong with the lab book
+     */
+    void keep(String why, Consumer<List<Problem>> done, Consumer<Exception> failed) {
+        KeptStudy study = read().value().orElseThrow();
+        Draft draft = base().map(version -> Draft.correcting(version, study)).orElseGet(() -> Draft.of(study));
+        LabBook book = desk.book();
+        String who = desk.person();
+        underWay = true;
+        desk.tools()
+                .tasks()
+                .run(
+                        texts.get("keep.doing"),
+                        () -> {
+                            List<Problem> refused = book.keep(List.of(draft), who, why);
+                            return new Done(
+                                    refused,
+                                    refused.isEmpty()
+                                            ? book.latest(KeptStudy.class, study.recordId())
+                                            : Optional.empty());
+                        },
+                        result -> {
+                            underWay = false;
+                            result.version().ifPresent(version -> {
+                                close();
+                                model.show(version);
+                                desk.refresh();
+                            });
+                            done.accept(result.refused());
+                        },
+                        failure -> {
+                            underWay = false;
+                            failed.accept(failure);
+                        });
+    }
+}

@@ -1,0 +1,137 @@
+package porebench.desk.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import javax.swing.Action;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import porebench.desk.Asker;
+import porebench.desk.form.Commands;
+import porebench.desk.form.Form;
+import porebench.desk.form.ProblemLines;
+import porebench.desk.form.TextLink;
+import porebench.desk.form.Texts;
+import porebench.desk.form.WrappedText;
+
+/** The form in which a study is kept: its name, title, day, who made it and remarks. */
+final class KeepPanel {
+    private static final String PREFIX = "keep.";
+
+    private final KeepModel model;
+    private final StudyModel studies;
+    private final Texts texts;
+    private final Form form;
+    private final ProblemLines others;
+    private final WrappedText heading = new WrappedText("keep.heading", "h2");
+    private final List<Runnable> pulls = new ArrayList<>();
+    private final JTextField first;
+    private final Action save;
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 12, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0:600:700]"));
+
+    KeepPanel(StudyModel studies) {
+        this.studies = studies;
+        this.model = studies.keeping();
+        this.texts = studies.texts();
+        this.form = new Form(studies.desk().tools().problemText());
+        this.others = new ProblemLines("keep.problems", studies.desk().tools().problemText());
+        first = text("id", "", KeepDraft::id, KeepDraft::withId);
+        text("title", "", KeepDraft::title, KeepDraft::withTitle);
+        text("madeOn", texts.get("keep.date-pattern"), KeepDraft::madeOn, KeepDraft::withMadeOn);
+        text("by", "", KeepDraft::by, KeepDraft::withBy);
+        text("remarks", "", KeepDraft::remarks, KeepDraft::withRemarks);
+        save = Commands.of(texts.get("keep.save"), this::save);
+        panel.putClientProperty("FlatLaf.styleClass", "box");
+        panel.add(heading, "wmin 0");
+        form.panel().setOpaque(false);
+        panel.add(form.panel());
+        panel.add(others.panel(), "wmin 0");
+        JPanel buttons = new JPanel(new MigLayout("insets 0", "[]8[]"));
+        buttons.setOpaque(false);
+        buttons.add(Commands.button("keep.save", save));
+        buttons.add(Commands.button("keep.drop", Commands.of(texts.get("keep.drop"), this::drop)));
+        panel.add(buttons);
+        model.history().onChange(this::refresh);
+        refresh();
+    }
+
+    private JTextField text(
+            String field, String unit, Function<KeepDraft, String> get, BiFunction<KeepDraft, String, KeepDraft> with) {
+        JTextField input = new JTextField();
+        String words = texts.get(PREFIX + field + ".plain");
+        TextLink link = new TextLink(input, typed -> model.history().update(words, with.apply(model.draft(), typed)));
+        pulls.add(() -> link.pull(get.apply(model.draft())));
+        form.add(PREFIX + field, texts.get(PREFIX + field), input, unit);
+        return input;
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    /** Begins to keep the study on view. */
+    void begin() {
+        model.begin();
+        refresh();
+        first.requestFocusInWindow();
+    }
+
+    void drop() {
+        model.close();
+        refresh();
+    }
+
+    void refresh() {
+        panel.setVisible(model.isOpen());
+        pulls.forEach(Runnable::run);
+        if (model.isOpen()) {
+            heading.setText(model.base()
+                    .map(before -> texts.get(
+                            "keep.heading-again", before.value().recordId(), Integer.toString(before.number() + 1)))
+                    .orElseGet(() -> texts.get("keep.heading", studies.subject())));
+            others.show(form.show(model.problems().stream()
+                    .map(problem -> problem.under(PREFIX + problem.field()))
+                    .toList()));
+        }
+        save.setEnabled(!model.isUnderWay());
+        panel.revalidate();
+    }
+
+    private Asker asker() {
+        return studies.desk().tools().asker();
+    }
+
+    /** Keeps it; a correction is asked why, and what must be corrected is shown. */
+    void save() {
+        boolean isGood = model.tryKeeping();
+        refresh();
+        if (!isGood) {
+            return;
+        }
+        String title = texts.get("keep.question");
+        Optional<String> why = model.base().isEmpty()
+                ? Optional.of(texts.get("keep.first"))
+                : asker().reason(panel, title, texts.get("keep.why"));
+        if (why.isEmpty() || asker().person(panel).isEmpty()) {
+            return;
+        }
+        model.keep(
+                why.get(),
+                refused -> {
+                    refresh();
+                    if (!refused.isEmpty()) {
+                        asker().problems(panel, title, refused);
+                    }
+                },
+                failure -> {
+                    refresh();
+                    asker().failure(panel, texts.get("keep.doing"), failure);
+                });
+        refresh();
+    }
+}

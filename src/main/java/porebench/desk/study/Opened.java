@@ -1,0 +1,54 @@
+package porebench.desk.study;
+
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.Optional;
+import porebench.desk.form.Days;
+import porebench.desk.form.Texts;
+import porebench.record.KeptStudy;
+import porebench.record.Version;
+import porebench.record.port.Sheet;
+import porebench.record.port.ValueRow;
+import porebench.record.study.KeptReadings;
+
+/**
+ * Readings a study is made of: those of a file, or those of a study the lab book keeps.
+ *
+ * @param file the file; empty for a kept study
+ * @param kept the kept study; empty for a file
+ * @param sheet the readings
+ */
+record Opened(Optional<Path> file, Optional<Version<KeptStudy>> kept, Sheet<ValueRow> sheet) {
+    static Opened of(Path file, Sheet<ValueRow> sheet) {
+        return new Opened(Optional.of(file), Optional.empty(), sheet);
+    }
+
+    static Opened of(Version<KeptStudy> kept) {
+        return new Opened(Optional.empty(), Optional.of(kept), KeptReadings.sheet(kept.value()));
+    }
+
+    /** Returns the name of the file the readings were read from, also of those that are kept; may be empty. */
+    String fileName() {
+        return kept.map(version -> version.value().fileName())
+                .orElseGet(() -> file.map(path -> Objects.toString(path.getFileName(), ""))
+                        .orElse(""));
+    }
+
+    /** Returns what the readings are called: the file, or the kept study with its day, who made it and the version. */
+    String words(Texts texts) {
+        return kept.map(version -> texts.get(
+                        "kept.subject",
+                        version.value().recordId(),
+                        Days.show(version.value().madeOn()),
+                        version.value().by(),
+                        Integer.toString(version.number())))
+                .orElseGet(this::fileName);
+    }
+
+    /** Returns the name offered for the picture of a plot. */
+    String pictureName(StudyKind kind, String plot) {
+        return kept.map(version ->
+                        version.value().recordId().replaceAll("[^\\p{L}\\p{N}_.-]", "-") + "-" + plot + ".png")
+                .orElseGet(() -> kind.pictureName(plot));
+    }
+}
