@@ -33,11 +33,11 @@ public final class EquipmentPage implements Page {
                 new Column<>(texts.get("equipment.id.plain"), 58, Equipment::recordId),
                 new Column<>(
                         texts.get("equipment.state.heading"),
-                        118,
+                        112,
                         model::stateWords,
                         Optional.of(piece -> new StateMark(model.state(piece), MARK_SIDE))),
                 new Column<>(texts.get("equipment.due"), 88, model::dueWords),
-                new Column<>(texts.get("equipment.type.plain"), 96, piece -> model.typeWords(piece.type())),
+                new Column<>(texts.get("equipment.type.plain"), 102, piece -> model.typeWords(piece.type())),
                 new Column<>(texts.get("equipment.division.short"), 92, model::divisionWords),
                 new Column<>(texts.get("equipment.limit.short"), 92, model::limitWords),
                 new Column<>(texts.get("equipment.calibrated"), 90, model::calibratedWords));
