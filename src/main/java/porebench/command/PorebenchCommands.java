@@ -22,6 +22,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import porebench.method.Limit;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.simulate.Fault;
@@ -188,7 +189,15 @@ public final class PorebenchCommands {
 
     private LocalDate date(String text) {
         try {
-            return LocalDate.parse(text);
+            LocalDate day = LocalDate.parse(text);
+            if (Limit.YEAR.holds(day.getYear())) {
+                return day;
+            }
+            throw new TypeConversionException(words.say(
+                    "usage.year",
+                    text,
+                    Limit.YEAR.lowInclusive().toString(),
+                    Limit.YEAR.highInclusive().toString()));
         } catch (DateTimeException unusable) {
             throw new TypeConversionException(words.say("usage.date", text));
         }

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.quantity.Typed;
 import porebench.quantity.Unit;
@@ -31,11 +32,6 @@ final class Entry {
             DateTimeFormatter.ISO_LOCAL_DATE_TIME.withResolverStyle(ResolverStyle.STRICT);
 
     private static final Pattern DAY_ALONE = Pattern.compile("\\d{4}-\\d\\d-\\d\\d");
-
-    /** The method is younger than this; an earlier year is a slip of the pen. */
-    private static final int EARLIEST_YEAR = 1930;
-
-    private static final int LATEST_YEAR = 2199;
 
     private final CsvRows.Raw raw;
     private final Map<String, Integer> places;
@@ -280,8 +276,14 @@ final class Entry {
     }
 
     private void checkYear(String column, LocalDate day, String text) {
-        if (day.getYear() < EARLIEST_YEAR || day.getYear() > LATEST_YEAR) {
-            error(column, "csv.year-impossible", named(column), Findings.quoted(text), EARLIEST_YEAR, LATEST_YEAR);
+        if (!Limit.YEAR.holds(day.getYear())) {
+            error(
+                    column,
+                    "csv.year-impossible",
+                    named(column),
+                    Findings.quoted(text),
+                    Limit.YEAR.lowInclusive(),
+                    Limit.YEAR.highInclusive());
         }
     }
 }

@@ -45,6 +45,8 @@ public enum Limit {
     THERMOMETER("0.001", "10"),
     /** Division of a vessel marked in shares of the bowl, and how far its marks may be wrong, in % of the bowl. */
     VESSEL_MARKS("0.001", "10"),
+    /** Year of any day that is written down: the method is younger than the first. */
+    YEAR("1930", "2199"),
     /** Temperature of water on a bench, in C: liquid, or a thermometer that is a little wrong. */
     WATER("-20", "100");
 

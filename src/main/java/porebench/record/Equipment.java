@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.quantity.Require;
 
@@ -51,11 +52,6 @@ public record Equipment(
         }
     }
 
-    /** The years that a day can be of: an earlier or later one is a slip of the pen. */
-    private static final int EARLIEST_YEAR = 1930;
-
-    private static final int LATEST_YEAR = 2199;
-
     /** Returns what is wrong or doubtful about it, under the fields of its form. */
     public List<Problem> check() {
         List<Problem> problems = new ArrayList<>();
@@ -72,14 +68,14 @@ public record Equipment(
     }
 
     private void checkYear(String field, Optional<LocalDate> day, List<Problem> problems) {
-        day.filter(known -> known.getYear() < EARLIEST_YEAR || known.getYear() > LATEST_YEAR)
+        day.filter(known -> !Limit.YEAR.holds(known.getYear()))
                 .ifPresent(known -> problems.add(Problem.error(
                         field,
                         "equipment.year-impossible",
                         id.text(),
                         known,
-                        Integer.toString(EARLIEST_YEAR),
-                        Integer.toString(LATEST_YEAR))));
+                        Limit.YEAR.lowInclusive(),
+                        Limit.YEAR.highInclusive())));
     }
 
     private void check(Calibration made, List<Problem> problems) {

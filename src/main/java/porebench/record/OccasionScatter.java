@@ -81,8 +81,7 @@ final class OccasionScatter {
             return Optional.empty();
         }
         return VarianceLayers.variances(
-                        paths,
-                        values.stream().mapToDouble(Double::doubleValue).toArray())
+                        paths, values.stream().mapToDouble(Double::doubleValue).toArray())
                 .meaningful()
                 .flatMap(variances -> found(variances, paths));
     }

@@ -56,6 +56,15 @@ class BudgetCommandTest {
                         .orElseThrow();
     }
 
+    @Test
+    void refusesADayWhoseYearCannotBeMeant() {
+        LabFiles.write(folder, "trials.csv", LabFiles.THREE_TRIALS);
+        Said said = new Terminal(folder)
+                .run("budget", "--trials", "trials.csv", "--mix-id", "M-1", "--reading", "5", "--at", "0026-03-02");
+        assertThat(said.status()).isEqualTo(2);
+        assertThat(said.err()).contains("The year of \"0026-03-02\" must be from 1930 to 2199");
+    }
+
     /** 0.8 mL / sqrt(3) = 0.461880 mL; the balance's 0.5 g in two masses: sqrt((0.1^2 + 0.01^2) / 12 + 0.001^2 / 3) kg. */
     @Test
     void takesTheLimitsOfTheEquipmentInUseAndSaysWhichWereAssumed() {

@@ -84,8 +84,8 @@ final class BudgetModel {
     }
 
     private Optional<QuotedUncertainty.Asked> asked() {
-        return judged().map(determination -> new QuotedUncertainty.Asked(
-                desk.evidence().orElseThrow(), determination, desk.scatter()));
+        return judged().map(determination ->
+                new QuotedUncertainty.Asked(desk.evidence().orElseThrow(), determination, desk.scatter()));
     }
 
     /** Returns the sentence that says how uncertain the factor is, and mostly from what. */

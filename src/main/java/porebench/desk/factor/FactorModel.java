@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import porebench.desk.DeskModel;
+import porebench.desk.form.Days;
 import porebench.desk.form.History;
 import porebench.method.Answer;
 import porebench.method.FigureName;
@@ -238,7 +239,10 @@ final class FactorModel {
 
     private static Optional<LocalDate> date(String field, String text, List<Problem> problems) {
         try {
-            return Optional.of(LocalDate.parse(text.strip()));
+            LocalDate day = LocalDate.parse(text.strip());
+            Optional<Problem> impossible = Days.checkYear(field, day);
+            impossible.ifPresent(problems::add);
+            return impossible.isPresent() ? Optional.empty() : Optional.of(day);
         } catch (DateTimeParseException notADate) {
             problems.add(Problem.error(field, "form.not-a-date", text));
             return Optional.empty();

@@ -197,8 +197,8 @@ final class IssueForm extends JPanel {
     private String uncertainty() {
         return desk.evidence()
                 .filter(known -> isShowing())
-                .flatMap(known -> model.chosen()
-                        .map(judged -> new QuotedUncertainty.Asked(known, judged, desk.scatter())))
+                .flatMap(known ->
+                        model.chosen().map(judged -> new QuotedUncertainty.Asked(known, judged, desk.scatter())))
                 .flatMap(quoted::to)
                 .flatMap(Function.identity())
                 .map(BudgetResult::uncertaintyPercent)

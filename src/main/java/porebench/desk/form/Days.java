@@ -8,6 +8,8 @@ import java.time.format.DateTimeParseException;
 import java.time.format.ResolverStyle;
 import java.util.Locale;
 import java.util.Optional;
+import porebench.method.Limit;
+import porebench.method.Problem;
 
 /** Days as a person types and reads them: year-month-day, which is read the same everywhere. */
 public final class Days {
@@ -25,6 +27,18 @@ public final class Days {
     /** Returns a moment as day and minute at a place. */
     public static String show(Instant moment, ZoneId zone) {
         return MINUTE.format(moment.atZone(zone));
+    }
+
+    /** Returns the problem that the year of a day is impossible, under the field in which the day was typed. */
+    public static Optional<Problem> checkYear(String field, LocalDate day) {
+        return Limit.YEAR.holds(day.getYear())
+                ? Optional.empty()
+                : Optional.of(Problem.error(
+                        field,
+                        "form.year-impossible",
+                        show(day),
+                        Limit.YEAR.lowInclusive(),
+                        Limit.YEAR.highInclusive()));
     }
 
     /** Reads a day; empty when the text is no day of the calendar written that way. */

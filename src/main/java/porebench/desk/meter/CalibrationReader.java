@@ -136,6 +136,7 @@ final class CalibrationReader {
         if (date.isEmpty() && !text.isEmpty()) {
             found.add(Problem.error(field, "form.not-a-date", text));
         }
+        date.flatMap(day -> Days.checkYear(field, day)).ifPresent(found::add);
         date.filter(day -> day.isAfter(today))
                 .ifPresent(
                         day -> found.add(Problem.error(field, "meter.date-to-come", Days.show(day), Days.show(today))));

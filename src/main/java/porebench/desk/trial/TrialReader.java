@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import porebench.desk.form.Days;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
 import porebench.method.MeterType;
@@ -64,7 +65,10 @@ final class TrialReader {
         if (!text.isEmpty() && moment.isEmpty()) {
             error(TrialField.TESTED_AT, "form.not-a-moment", text);
         }
-        return moment;
+        Optional<Problem> impossible =
+                moment.flatMap(read -> Days.checkYear(TrialField.TESTED_AT.problemField(), read.toLocalDate()));
+        impossible.ifPresent(problems::add);
+        return impossible.isPresent() ? Optional.empty() : moment;
     }
 
     /** Reads a text that must not be empty; empty is a problem and comes back as it is. */

@@ -176,14 +176,12 @@ final class VariabilityModel {
                 .filter(wanted -> underWay.filter(wanted::isSameAs).isEmpty())
                 .ifPresent(wanted -> {
                     underWay = Optional.of(wanted);
-                    desk.tools()
-                            .tasks()
-                            .workOut(wanted::found, found -> know(wanted, Optional.of(found)), failed -> {
-                                know(wanted, Optional.empty());
-                                if (!(failed instanceof CancellationException)) {
-                                    throw new IllegalStateException("working out what the laboratory knows", failed);
-                                }
-                            });
+                    desk.tools().tasks().workOut(wanted::found, found -> know(wanted, Optional.of(found)), failed -> {
+                        know(wanted, Optional.empty());
+                        if (!(failed instanceof CancellationException)) {
+                            throw new IllegalStateException("working out what the laboratory knows", failed);
+                        }
+                    });
                 });
     }
 

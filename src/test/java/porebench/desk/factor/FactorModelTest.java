@@ -191,6 +191,14 @@ class FactorModelTest {
     }
 
     @Test
+    void refusesAYearThatNoFileMayHold() {
+        trials("5.4", "5.4", "5.4");
+        model.history().update("date", model.history().draft().withInForceFrom("0026-03-31"));
+        assertThat(codes(model.problems())).contains("form.year-impossible");
+        assertThat(model.canIssue()).isFalse();
+    }
+
+    @Test
     void withdrawsFromTodayOn() {
         trials("5.4", "5.4", "5.4");
         assertThat(model.canWithdraw()).isFalse();

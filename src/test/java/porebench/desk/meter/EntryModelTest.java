@@ -213,6 +213,8 @@ class EntryModelTest {
                 .containsExactly(
                         tuple("calibratedOn", "meter.date-to-come"),
                         tuple("elevation", "meter.elevation-out-of-range"));
+        entry.type(CalibrationField.DATE, "0026-03-02");
+        assertThat(entry.shownProblems()).extracting(Problem::code).contains("form.year-impossible");
     }
 
     @Test

@@ -21,6 +21,7 @@ import porebench.desk.form.Tasks;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
 import porebench.method.Problem;
+import porebench.method.ProblemText;
 import porebench.print.PdfPress;
 import porebench.record.Equipment;
 import porebench.record.EquipmentKind;
@@ -159,6 +160,14 @@ class EquipmentModelTest {
         assertThat(model.read(draft).problems())
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(tuple(field, code));
+    }
+
+    @Test
+    void aYearIsWrittenWithoutAMarkBetweenItsDigits() {
+        Problem problem =
+                model.read(filled().withDueOn("2200-11-02")).problems().get(0);
+        assertThat(ProblemText.in(Locale.ENGLISH).say(problem))
+                .isEqualTo("BAL-9: the year of 2200-11-02 must be from 1930 to 2199.");
     }
 
     /** A division of 600 can be one of a balance, in g; a cylinder ends at 500 mL. */

@@ -205,6 +205,8 @@ class EntryModelTest {
                         tuple("gauge", "form.not-a-number"),
                         tuple("fine", "form.negative"),
                         tuple("testedAt", "form.not-a-moment"));
+        entry.type(TrialField.TESTED_AT, "0026-02-03 09:00");
+        assertThat(entry.shown()).extracting(Problem::code).contains("form.year-impossible");
     }
 
     @Test
