@@ -147,6 +147,43 @@ class KeptStudyCommandsTest {
                 .isEqualTo(1);
     }
 
+    /** Out and in again: the newest versions as records, and the whole lab book with its head. */
+    @Test
+    void studiesGoOutAndComeBackInBothKindsOfExport() {
+        assertThat(terminal.json("export", "--book", "lab.book", "out").status())
+                .isZero();
+        assertThat(terminal.json("import", "--book", "again.book", "--new", "out/studies.csv")
+                        .codes())
+                .isEmpty();
+        assertThat(terminal.json("import", "--book", "lab.book", "out/studies.csv")
+                        .codes())
+                .as("they are there unchanged")
+                .isEmpty();
+        assertThat(terminal.json("export", "--whole", "--book", "lab.book", "whole")
+                        .status())
+                .isZero();
+        assertThat(terminal.json("restore", "--from", "whole", "--book", "whole.book")
+                        .status())
+                .isZero();
+        Said first = terminal.json("interlab", "--book", "lab.book", "--study", "interlab");
+        for (String book : List.of("again.book", "whole.book")) {
+            assertThat(terminal.json("interlab", "--book", book, "--study", "interlab")
+                            .json())
+                    .isEqualTo(first.json());
+        }
+        assertThat(terminal.json("verify", "--book", "whole.book").json().get("head"))
+                .isEqualTo(terminal.json("verify", "--book", "lab.book").json().get("head"));
+    }
+
+    @Test
+    void aStudyThatDiffersFromTheOneKeptIsNotTakenFromAFile() {
+        LabFiles.write(folder, "studies.csv", STUDIES.replace("0.60,South", "0.70,South"));
+        Said said = terminal.json("import", "--book", "lab.book", "studies.csv");
+        assertThat(said.status()).isEqualTo(1);
+        assertThat(said.codes()).containsExactly("import.differs");
+        assertThat(said.list("problems").get(0)).containsEntry("line", 15);
+    }
+
     @Test
     void aStudyOfATrainingBookSaysSo() {
         LabFiles.write(folder, "laboratory.csv", "laboratory_name,laboratory_address,training\nSchool,,yes\n");

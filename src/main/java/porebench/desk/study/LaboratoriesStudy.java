@@ -199,19 +199,17 @@ final class LaboratoriesStudy {
                         figures.number(number(level.comparison().repeatabilityLimit())),
                         figures.number(number(level.comparison().reproducibilityLimit()))))
                 .toList();
-        return new StudyShown.Table(
+        return table(
                 "precision",
-                texts.get("table.precision", texts.get("unit.file")),
-                List.of(
-                        figures.text(texts.get("column.level")),
-                        figures.figure(texts.get("column.laboratories")),
-                        figures.figure(texts.get("column.results")),
-                        figures.figure(texts.get("column.mean")),
-                        figures.figure(texts.get("column.sr")),
-                        figures.figure(texts.get("column.s-r")),
-                        figures.figure(texts.get("column.r")),
-                        figures.figure(texts.get("column.r-r"))),
-                rows);
+                rows,
+                text("column.level"),
+                figure("column.laboratories"),
+                figure("column.results"),
+                figure("column.mean"),
+                figure("column.sr"),
+                figure("column.s-r"),
+                figure("column.r"),
+                figure("column.r-r"));
     }
 
     private StudyShown.Table intervals() {
@@ -227,16 +225,14 @@ final class LaboratoriesStudy {
                             figures.number(end(between, VarianceInterval::high)));
                 })
                 .toList();
-        return new StudyShown.Table(
+        return table(
                 "intervals",
-                texts.get("table.intervals", texts.get("unit.file")),
-                List.of(
-                        figures.text(texts.get("column.level")),
-                        figures.figure(texts.get("column.sr-low")),
-                        figures.figure(texts.get("column.high")),
-                        figures.figure(texts.get("column.s-r-low")),
-                        figures.figure(texts.get("column.high"))),
-                rows);
+                rows,
+                text("column.level"),
+                figure("column.sr-low"),
+                figure("column.high"),
+                figure("column.s-r-low"),
+                figure("column.high"));
     }
 
     private static OptionalDouble end(Optional<VarianceInterval> interval, ToDoubleFunction<VarianceInterval> end) {
@@ -245,15 +241,8 @@ final class LaboratoriesStudy {
     }
 
     private StudyShown.Table biases(List<LaboratoryBias> all) {
-        return new StudyShown.Table(
+        return table(
                 "bias",
-                texts.get("table.bias", texts.get("unit.file")),
-                List.of(
-                        figures.text(texts.get("column.laboratory")),
-                        figures.figure(texts.get("column.levels")),
-                        figures.figure(texts.get("column.bias")),
-                        figures.figure(texts.get("column.u")),
-                        figures.text("")),
                 all.stream()
                         .map(bias -> List.of(
                                 bias.laboratory(),
@@ -261,23 +250,38 @@ final class LaboratoriesStudy {
                                 figures.number(bias.bias()),
                                 figures.number(bias.expanded()),
                                 bias.isSeen() ? texts.get("laboratories.bias-seen") : ""))
-                        .toList());
+                        .toList(),
+                text("column.laboratory"),
+                figure("column.levels"),
+                figure("column.bias"),
+                figure("column.u"),
+                figures.text(""));
     }
 
     private StudyShown.Table consistency() {
-        return new StudyShown.Table(
+        return table(
                 "consistency",
-                texts.get("table.consistency", texts.get("unit.file")),
-                List.of(
-                        figures.text(texts.get("column.level")),
-                        figures.text(texts.get("column.laboratory")),
-                        figures.figure(texts.get("column.results")),
-                        figures.figure(texts.get("column.mean")),
-                        figures.figure(texts.get("column.s")),
-                        figures.figure(texts.get("column.h")),
-                        figures.text(""),
-                        figures.figure(texts.get("column.k")),
-                        figures.text("")),
-                laboratories);
+                laboratories,
+                text("column.level"),
+                text("column.laboratory"),
+                figure("column.results"),
+                figure("column.mean"),
+                figure("column.s"),
+                figure("column.h"),
+                figures.text(""),
+                figure("column.k"),
+                figures.text(""));
+    }
+
+    private StudyShown.Table table(String name, List<List<String>> rows, StudyShown.Column... columns) {
+        return new StudyShown.Table(name, texts.get("table." + name, texts.get("unit.file")), List.of(columns), rows);
+    }
+
+    private StudyShown.Column text(String key) {
+        return figures.text(texts.get(key));
+    }
+
+    private StudyShown.Column figure(String key) {
+        return figures.figure(texts.get(key));
     }
 }
