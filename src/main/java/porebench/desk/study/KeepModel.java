@@ -101,6 +101,7 @@ final class KeepModel {
             problems.add(
                     Problem.error("madeOn", "form.not-a-date", draft().madeOn().strip()));
         }
+        day.flatMap(typed -> Days.checkYear("madeOn", typed)).ifPresent(problems::add);
         Optional<Opened> opened = model.opened();
         if (Problem.anyError(problems) || day.isEmpty() || opened.isEmpty()) {
             return Answer.refused(problems);

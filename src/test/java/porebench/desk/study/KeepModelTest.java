@@ -134,6 +134,8 @@ class KeepModelTest {
         assertThat(codes()).containsExactly("form.required", "form.not-a-date");
         type(new KeepDraft("O\u202E1", "x".repeat(201), "2026-03-02", "R. Vane", ""));
         assertThat(codes()).containsExactly("text.unseen", "text.too-long");
+        type(new KeepDraft("O-1", "", "1026-03-02", "R. Vane", ""));
+        assertThat(codes()).as("as studies.csv refuses it").containsExactly("form.year-impossible");
         keeping.history().undo();
         assertThat(keeping.draft().by()).isEqualTo("R. Vane");
         keeping.close();
