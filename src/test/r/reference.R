@@ -114,7 +114,7 @@ range_below <- function(w, n) {
 }
 
 # The ends of the 95 % intervals of variances by the profile of the REML criterion, worked out from the whole matrix; the rise
-# by which an end is told has Bartlett's factor for as many degrees of freedom as given.
+# by which an end is told is that of nine tenths of the chance, with Bartlett's factor for as many degrees of freedom as given.
 profile_ends <- function(y, same, found, free) {
   criterion <- function(v) {
     root <- tryCatch(chol(Reduce(`+`, Map(`*`, v, same))), error = function(e) NULL)
@@ -135,7 +135,7 @@ profile_ends <- function(y, same, found, free) {
       criterion(v)
     }, lower = 0, control = list(rel.tol = 1e-13, x.tol = 1e-10))$objective
   }
-  rises <- qchisq(0.95, 1) * free * (log(free / 2) - digamma(free / 2))
+  rises <- qchisq(1 - 0.9 * 0.05, 1) * free * (log(free / 2) - digamma(free / 2))
   sapply(seq_along(found), function(k) {
     above <- function(value) held(k, value) - best - rises[k]
     high <- max(found[k], var(y) / 10)
