@@ -14,17 +14,18 @@ import porebench.statistics.CriticalRange;
 import porebench.statistics.MeanInterval;
 import porebench.statistics.StudentT;
 import porebench.statistics.Summary;
-import porebench.statistics.UncertaintySum;
 
 /**
  * What the trials of one determination say together.
  *
  * <p>Only trials that count enter: neither void nor struck. The factor is their mean, rounded once by the profile. The
- * expanded uncertainty (95 %) joins the scatter of the mean, s / sqrt(n), and the reading of the scale, q / sqrt(12) for a
- * division q (twice that variance on Type A, which reads twice); the reading is not divided by n, because trials that all
- * land on the same division share its error. Meter calibration and masses are not in it.
+ * expanded uncertainty (95 %) is the root of two squares: that of t s / sqrt(n), the scatter of the mean, and that of what the
+ * reading of the scale leaves open at 95 %; the reading is not divided by n, because trials that all land on the same division
+ * share its error. Each part is expanded by itself: with effective degrees of freedom two trials covered 86 to 93 in a hundred.
+ * It is never narrower than the interval. Meter calibration and masses are not in it.
  *
- * <p>Source: range check by ASTM C670 (recalled); uncertainty by JCGM 100:2008, clauses 4 and 5 and annex G (recalled).
+ * <p>Source: range check by ASTM C670 (recalled); uncertainty by JCGM 100:2008, clauses 4 and 5 (recalled).
+ * Differences from the source: the parts are expanded one by one, and not by annex G.
  *
  * @param summary count, mean, standard deviation and range of the factors, in % air
  * @param interval the 95 % t interval of the mean, with a standard deviation of no less than the division's and never narrower
@@ -78,29 +79,24 @@ public record DeterminationSummary(
     }
 
     private static Optional<MeanInterval> interval(Summary summary, MeterType type, double division) {
-        if (summary.count() < 2) {
-            return Optional.empty();
-        }
+        return summary.count() < 2
+                ? Optional.empty()
+                : Optional.of(new MeanInterval(
+                        summary.mean(),
+                        Math.max(ofChance(summary, type, division), Scatter.sharedRounding(type, division)),
+                        CONFIDENCE));
+    }
+
+    private static double ofChance(Summary summary, MeterType type, double division) {
         double deviation = Math.max(summary.standardDeviation().orElseThrow(), Scatter.ofTheDial(type, division));
-        double chance =
-                new StudentT(summary.count() - 1).coverageFactor(CONFIDENCE) * deviation / Math.sqrt(summary.count());
-        double half = Math.max(chance, Scatter.sharedRounding(type, division));
-        return Optional.of(new MeanInterval(summary.mean(), half, CONFIDENCE));
+        return new StudentT(summary.count() - 1).coverageFactor(CONFIDENCE) * deviation / Math.sqrt(summary.count());
     }
 
     private static OptionalDouble expanded(Summary summary, MeterType type, double division) {
-        if (summary.standardError().isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        double readings = type == MeterType.A ? Math.sqrt(2) : 1;
-        UncertaintySum sum = UncertaintySum.of(
-                UncertaintySum.Contribution.of(
-                        "repeatability", summary.standardError().getAsDouble(), summary.count() - 1.0),
-                UncertaintySum.Contribution.of(
-                        "reading",
-                        readings * UncertaintySum.resolutionUncertainty(division),
-                        Double.POSITIVE_INFINITY));
-        return OptionalDouble.of(sum.expanded(CONFIDENCE));
+        return summary.count() < 2
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        Math.hypot(ofChance(summary, type, division), Scatter.sharedRounding(type, division)));
     }
 
     private static List<Problem> doubts(Summary summary, Optional<CriticalRange.Verdict> rangeCheck, Profile profile) {

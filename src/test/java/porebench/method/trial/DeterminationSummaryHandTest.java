@@ -43,9 +43,7 @@ class DeterminationSummaryHandTest {
      * mean 0.4, s = sqrt((0.01 + 0 + 0.01) / 2) = 0.1, range 0.2
      * t(0.975, 2) = 4.30265 (t table, recalled): 4.30265 x 0.1 / sqrt(3) = 0.248414, interval 0.151586 to 0.648414
      * C670: three results within 3.3 x 0.1 = 0.33 (recalled): 0.2 passes
-     * uncertainty: u1^2 = 0.01 / 3 = 0.00333333 with 2 degrees, u2^2 = 0.01 / 12 = 0.00083333 with none to count
-     *   u = sqrt(0.00416667) = 0.0645497; degrees = 0.00416667^2 / (0.00333333^2 / 2) = 3.125
-     *   t(0.975, 3.125) lies between t(3) = 3.1824 and t(4) = 2.7764, near 3.11: U = 0.0645497 x 3.11 = 0.2008
+     * uncertainty: 0.248414 and what the reading leaves open, 0.95 x 0.1 / 2 = 0.0475: root of squares 0.252914
      * reported 0.4
      * </pre>
      */
@@ -64,24 +62,25 @@ class DeterminationSummaryHandTest {
         assertThat(check.passes()).isTrue();
         assertThat(summary.reportedPercent()).isEqualTo(new BigDecimal("0.4"));
         double expanded = summary.expandedUncertaintyPercent().orElseThrow();
-        assertThat(expanded).isBetween(0.0645497 * 2.7764, 0.0645497 * 3.1824);
-        assertThat(expanded).isCloseTo(0.2008, offset(0.001));
+        assertThat(expanded).isCloseTo(0.252914, offset(0.000001));
         assertThat(summary.doubts()).isEmpty();
     }
 
     /**
-     * Type A reads twice: u2^2 is doubled. Five trials all 0.4: u1 = 0, so U is 1.95996 (normal 97.5 % point) times the reading.
+     * Five trials all 0.4: s counts as what the division makes by itself, on Type A, which reads twice, the root of 2 times that;
+     * t(0.975, 4) = 2.776445 (t table, recalled).
      *
      * <pre>
-     * Type B: 0.1 / sqrt(12) = 0.0288675, U = 0.0565793       Type A: sqrt(2) x that = 0.0408248, U = 0.0800151
-     * division 0.2 on Type B: twice 0.0565793 = 0.1131586
+     *                       chance: t x q / sqrt(12) / sqrt(5)   rounding                          U, root of squares
+     * Type B, q = 0.1       0.0358438                            0.95 q / 2 = 0.0475               0.0595065
+     * Type A, q = 0.1       sqrt(2) x that = 0.0506907           q (1 - sqrt(0.05)) = 0.0776393    0.0927222
+     * Type B, q = 0.2       0.0716875                            0.095                             0.1190130
      * </pre>
      *
-     * <p>The interval is what rounding leaves open to all five alike: 0.95 q / 2, on Type A q (1 - sqrt(0.05)); t times the
-     * division's share over sqrt(5) would be 0.0358, 0.0507 and 0.0717.
+     * <p>The interval is the larger of the two: what rounding leaves open to all five alike.
      */
     @ParameterizedTest
-    @CsvSource({"B, 0.1, 0.0565793, 0.0475", "A, 0.1, 0.0800151, 0.0776393", "B, 0.2, 0.1131586, 0.095"})
+    @CsvSource({"B, 0.1, 0.0595065, 0.0475", "A, 0.1, 0.0927222, 0.0776393", "B, 0.2, 0.1190130, 0.095"})
     void reckonsWithTheReadingOfTheScale(MeterType type, double division, double expanded, double half) {
         DeterminationSummary summary = DeterminationSummary.of(
                         new double[] {0.4, 0.4, 0.4, 0.4, 0.4}, type, division, OURS)
