@@ -24,7 +24,8 @@ class LaboratoryBiasTest {
 
     /**
      * 1, 3 | 4, 6 | 9, 7: means 2, 5, 8, s_r^2 = 2 with 3 degrees. L1 against 5 and 8: 2 - 6.5 = -4.5; own 2 / 2 = 1, others
-     * 4.5 / 2 = 2.25, so u^2 = 3.25 with 3.25^2 / (1 / 3 + 2.25^2 / 1) = 1.957529 degrees.
+     * 4.5 / 2 = 2.25, so u^2 = 3.25 with 3.25^2 / (1 / 3 + 2.25^2 / 1) = 1.957529 degrees. U: t(3) x 1 = 3.182446 and t(1) x 1.5 =
+     * 12.706205 x 1.5 = 19.059307 (t table, recalled), root of squares 19.323177.
      */
     @Test
     void agreesWithThePencil() {
@@ -34,6 +35,7 @@ class LaboratoryBiasTest {
         LaboratoryBias first = biases.get(0);
         assertThat(first.standardUncertainty()).isCloseTo(Math.sqrt(3.25), within(1e-12));
         assertThat(first.degreesOfFreedom()).isCloseTo(1.957529, within(1e-6));
+        assertThat(first.expanded()).isCloseTo(19.323177, within(1e-5));
         assertThat(first.levels()).isEqualTo(1);
         assertThat(first.isSeen()).isFalse();
         // The rounding of a mean to a division of 1.2 adds 1.44 / 12.
