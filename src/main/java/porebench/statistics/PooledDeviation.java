@@ -74,10 +74,21 @@ public record PooledDeviation(int sets, int degreesOfFreedom, double standardDev
      * @throws IllegalArgumentException if the confidence is not between 0 and 1
      */
     public Interval interval(double confidence) {
+        return interval(confidence, degreesOfFreedom);
+    }
+
+    /**
+     * Returns the interval that fewer degrees of freedom make, as where the sets do not scatter alike.
+     *
+     * @param confidence greater than 0 and less than 1; 0.95 for 95 %
+     * @param degrees of freedom, greater than 0
+     * @throws IllegalArgumentException if the confidence is not between 0 and 1
+     */
+    public Interval interval(double confidence, double degrees) {
         StudentT.requireProbability("confidence", confidence);
-        ChiSquare chiSquare = new ChiSquare(degreesOfFreedom);
+        ChiSquare chiSquare = new ChiSquare(degrees);
         return new Interval(
-                standardDeviation * Math.sqrt(degreesOfFreedom / chiSquare.quantile((1 + confidence) / 2)),
-                standardDeviation * Math.sqrt(degreesOfFreedom / chiSquare.quantile((1 - confidence) / 2)));
+                standardDeviation * Math.sqrt(degrees / chiSquare.quantile((1 + confidence) / 2)),
+                standardDeviation * Math.sqrt(degrees / chiSquare.quantile((1 - confidence) / 2)));
     }
 }

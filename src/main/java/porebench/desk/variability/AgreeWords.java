@@ -18,7 +18,6 @@ import porebench.statistics.Summary;
 
 /** Answers whether trials agree: with the profile's repeatability, and with what the laboratory's trials usually do. */
 final class AgreeWords {
-    private static final double CONFIDENCE = 0.95;
     private static final int DECIMALS = 2;
     private static final int FINE_DECIMALS = 3;
 
@@ -96,7 +95,7 @@ final class AgreeWords {
     }
 
     private String laboratory(LaboratoryCheck check) {
-        String usual = usual(check.pooled());
+        String usual = usual(check);
         return check.range()
                 .map(range -> usual + " "
                         + texts.get(
@@ -107,7 +106,8 @@ final class AgreeWords {
                 .orElse(usual);
     }
 
-    private String usual(PooledDeviation pooled) {
+    private String usual(LaboratoryCheck check) {
+        PooledDeviation pooled = check.pooled();
         double least = Scatter.ofTheDial(trials.judged().meterType(), trials.divisionPercent());
         if (pooled.standardDeviation() < least) {
             return texts.get(
@@ -117,7 +117,7 @@ final class AgreeWords {
                     numbers.show(trials.divisionPercent(), DECIMALS),
                     numbers.show(least, FINE_DECIMALS));
         }
-        PooledDeviation.Interval interval = pooled.interval(CONFIDENCE);
+        PooledDeviation.Interval interval = check.usual();
         return texts.get(
                 "agree.laboratory.usual",
                 Integer.toString(pooled.sets()),

@@ -21,6 +21,12 @@ import porebench.statistics.Summary;
  */
 public record LaboratoryCheck(
         PooledDeviation pooled, Optional<CriticalRange.Verdict> range, Judged<SpreadTest> spread) {
+    /** The confidence of {@link #usual}. */
+    public static final double CONFIDENCE = 0.95;
+
+    /** Where every second mix scatters twice as much: ((1 + 4) / 2)^2 / ((1 + 16) / 2) of the degrees of freedom are left. */
+    private static final double LEFT_WHERE_MIXES_DIFFER = 25.0 / 34;
+
     /**
      * Checks some trials.
      *
@@ -47,6 +53,16 @@ public record LaboratoryCheck(
                 ? Optional.empty()
                 : Optional.of(
                         CriticalRange.check(Summary.of(factors).range(), factors.length, pooled, division, least));
+    }
+
+    /**
+     * Returns where the scatter of the laboratory's trials lies, wide enough also where every second mix scatters twice as much
+     * as the others; it is then the root of the mean of their variances.
+     *
+     * <p>Source: Satterthwaite, Biometrics Bulletin 2 (1946), recalled; that mixes differ so much is taken for granted.
+     */
+    public PooledDeviation.Interval usual() {
+        return pooled.interval(CONFIDENCE, LEFT_WHERE_MIXES_DIFFER * pooled.degreesOfFreedom());
     }
 
     /** Returns whether the trials scatter no more than the others did; a single trial does not scatter. */

@@ -93,12 +93,13 @@ class QuestionsTest {
         VariabilityModel model = model("6.3", "6.4", "6.4", "6.5");
         Question agree = question(model, "agree");
         assertThat(agree.answer()).isEqualTo("Yes: they spread no wider than repeat trials do.");
-        // Chi-square of 10 degrees: 20.483 and 3.247; 5.77 (studentised range, 1 %) x 0.0548 = 0.316; F = 0.00667 /
+        // Chi-square of 10 x 25 / 34 = 7.35 degrees: 16.55 and 1.859; 5.77 (studentised range, 1 %) x 0.0548 = 0.316; F
+        // = 0.00667 /
         // 0.003.
         assertThat(agree.reasons().get(1))
                 .isEqualTo(
                         "The trials of the laboratory's other determinations on Type B meters scatter with a standard"
-                                + " deviation of 0.055 % (95 % interval 0.038 to 0.096 %; determinations: 2, degrees of freedom:"
+                                + " deviation of 0.055 % (95 % interval 0.037 to 0.109 %; determinations: 2, degrees of freedom:"
                                 + " 10). By that, 4 trials may span 0.316 %; these span 0.200 %.");
         assertThat(agree.tests())
                 .containsExactly(
