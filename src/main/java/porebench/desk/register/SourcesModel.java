@@ -19,7 +19,6 @@ import porebench.record.MixId;
 import porebench.record.Source;
 import porebench.record.SourceFactors;
 import porebench.record.SourceId;
-import porebench.record.Version;
 
 /** The register of sources. */
 final class SourcesModel extends RecordModel<Source, SourceDraft> {
@@ -117,8 +116,8 @@ final class SourcesModel extends RecordModel<Source, SourceDraft> {
     }
 
     private List<MixDesign> mixesUsing(SourceId id) {
-        return desk().book().latest(MixDesign.class).stream()
-                .map(Version::value)
+        return desk().everything().stream()
+                .map(evidence -> evidence.mix().value())
                 .filter(mix -> mix.sources().contains(id))
                 .toList();
     }
