@@ -25,7 +25,12 @@ class PromisesTest {
             new QuotedUncertaintyPromise(),
             new FieldReadingPromise(),
             new OutlierPromise(),
-            new UsualScatterPromise());
+            new UsualScatterPromise(),
+            new UsualIntervalPromise(),
+            new LayersPromise(),
+            new StudiesPromise(),
+            new ChartAlarmsPromise(),
+            new DriftPromise());
 
     /** More than 1 in the profile {@code promises}: many runs, and the table is written anew. */
     private static final boolean MANY = Integer.getInteger("porebench.promises", 1) > 1;
