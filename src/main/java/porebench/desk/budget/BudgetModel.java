@@ -91,7 +91,7 @@ final class BudgetModel {
     /** Returns the sentence that says how uncertain the factor is, and mostly from what. */
     String verdict() {
         if (asked().isPresent() && asked().flatMap(quoted::to).isEmpty()) {
-            return texts.get("verdict.doing");
+            return texts.get(quoted.isFailed() ? "verdict.failed" : "verdict.doing");
         }
         return budget().map(one -> words().verdict("verdict", one)).orElseGet(() -> texts.get("verdict.none"));
     }
@@ -201,7 +201,7 @@ final class BudgetModel {
     /** Returns the sentence about the air of the reading and how uncertain it is; empty while there is no reading. */
     String fieldVerdict() {
         if (fieldInputs().isPresent() && field().isEmpty()) {
-            return texts.get("verdict.doing");
+            return texts.get(fieldQuoted.isFailed() ? "verdict.failed" : "verdict.doing");
         }
         return field().map(one -> words().verdict("field.verdict", one)).orElse("");
     }

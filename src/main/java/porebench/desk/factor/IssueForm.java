@@ -180,10 +180,7 @@ final class IssueForm extends JPanel {
         Numbers numbers = desk.tools().numbers();
         DeterminationSummary known = summary.get();
         String spread = known.summary().standardDeviation().isPresent()
-                ? texts.get(
-                        "form.spread",
-                        numbers.show(known.summary().standardDeviation().getAsDouble(), 3),
-                        uncertainty())
+                ? spread(numbers.show(known.summary().standardDeviation().getAsDouble(), 3))
                 : texts.get("form.no-spread");
         return texts.get(
                 "form.evidence",
@@ -193,16 +190,19 @@ final class IssueForm extends JPanel {
                 spread);
     }
 
-    /** Is worked out only while somebody looks at it. */
-    private String uncertainty() {
-        return desk.evidence()
+    /** The uncertainty is worked out only while somebody looks at it. */
+    private String spread(String deviation) {
+        Optional<String> uncertainty = desk.evidence()
                 .filter(known -> isShowing())
                 .flatMap(known ->
                         model.chosen().map(judged -> new QuotedUncertainty.Asked(known, judged, desk.scatter())))
                 .flatMap(quoted::to)
                 .flatMap(Function.identity())
                 .map(BudgetResult::uncertaintyPercent)
-                .map(percent -> desk.tools().numbers().show(percent, 2))
-                .orElse(texts.get("form.working-out"));
+                .map(percent -> desk.tools().numbers().show(percent, 2));
+        return uncertainty
+                .map(percent -> texts.get("form.spread", deviation, percent))
+                .orElseGet(
+                        () -> texts.get(quoted.isFailed() ? "form.spread-failed" : "form.spread-pending", deviation));
     }
 }

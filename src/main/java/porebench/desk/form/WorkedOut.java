@@ -16,13 +16,15 @@ public final class WorkedOut<Q, A> {
     private final Runnable changed;
     private Optional<Q> asked = Optional.empty();
     private Optional<A> answer = Optional.empty();
+    private boolean failed;
+    private boolean underWay;
 
     /**
      * Makes it with nothing asked yet.
      *
      * @param tasks the way off the event thread
      * @param work finds the answer; touches no Swing component
-     * @param changed runs on the event thread when an answer is there
+     * @param changed runs on the event thread when an answer is there, or there will be none
      */
     public WorkedOut(Supplier<Tasks> tasks, Function<Q, A> work, Runnable changed) {
         this.tasks = tasks;
@@ -35,18 +37,45 @@ public final class WorkedOut<Q, A> {
         if (!asked.equals(Optional.of(question))) {
             asked = Optional.of(question);
             answer = Optional.empty();
-            tasks.get().workOut(() -> work.apply(question), found -> take(question, found), failure -> {
-                throw new IllegalStateException("working out an answer", failure);
-            });
+            failed = false;
+            if (!underWay) {
+                begin(question);
+            }
         }
         return answer;
     }
 
-    /** What took long may be overtaken by what was asked later. */
+    /** Returns whether working out the answer to the question last asked did not succeed. */
+    public boolean isFailed() {
+        return failed;
+    }
+
+    /** One at a time: what is asked meanwhile waits, and of several the last one. */
+    private void begin(Q question) {
+        underWay = true;
+        tasks.get().workOut(() -> work.apply(question), found -> take(question, found), failure -> {
+            underWay = false;
+            if (isOvertaken(question)) {
+                asked.ifPresent(this::begin);
+            } else {
+                failed = true;
+                changed.run();
+            }
+            throw new IllegalStateException("working out an answer", failure);
+        });
+    }
+
     private void take(Q question, A found) {
-        if (asked.equals(Optional.of(question))) {
+        underWay = false;
+        if (isOvertaken(question)) {
+            asked.ifPresent(this::begin);
+        } else {
             answer = Optional.of(found);
             changed.run();
         }
+    }
+
+    private boolean isOvertaken(Q question) {
+        return !asked.equals(Optional.of(question));
     }
 }

@@ -35,11 +35,14 @@ class WorkedOutTest {
     void anotherQuestionHasNoAnswerYetAndAnOvertakenOneIsForgotten() {
         answers.to(1);
         answers.to(2);
+        answers.to(3);
+        assertThat(held.count()).isEqualTo(1);
         held.end();
         assertThat(told).isEmpty();
-        assertThat(answers.to(2)).isEmpty();
+        assertThat(answers.to(3)).isEmpty();
         held.end();
-        assertThat(answers.to(2)).contains("answer to 2");
+        assertThat(answers.to(3)).contains("answer to 3");
+        assertThat(worked).containsExactly(1, 3);
         assertThat(answers.to(1)).isEmpty();
     }
 
@@ -54,8 +57,15 @@ class WorkedOutTest {
         failing.to(1);
         assertThatThrownBy(held::end).hasRootCauseMessage("planted");
         assertThat(failing.to(1)).isEmpty();
+        assertThat(failing.isFailed()).isTrue();
         assertThat(held.count()).isZero();
-        assertThat(told).isEmpty();
+        assertThat(told).containsExactly("changed");
+        failing.to(2);
+        assertThat(failing.isFailed()).isFalse();
+        failing.to(3);
+        assertThatThrownBy(held::end).hasRootCauseMessage("planted");
+        assertThat(failing.isFailed()).isFalse();
+        assertThat(held.count()).isEqualTo(1);
     }
 
     @Test
