@@ -1,8 +1,10 @@
 package porebench.record.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import porebench.method.Answer;
 import porebench.method.Place;
 import porebench.method.Problem;
@@ -24,6 +26,9 @@ import porebench.statistics.CrossedVariances;
 public record LayeredReadings(List<String> layers, List<List<String>> paths, double[] values) {
     /** The most layers there may be. */
     public static final int MOST_LAYERS = KeptStudy.MOST_LAYERS;
+
+    /** Groups of all crossing layers but the largest: more would keep the machine busy for minutes. */
+    public static final int MOST_CROSSING_GROUPS = 200;
 
     public LayeredReadings {
         layers = List.copyOf(layers);
@@ -98,6 +103,14 @@ public record LayeredReadings(List<String> layers, List<List<String>> paths, dou
      * stands: layers that these readings cannot tell from one another, or from what is left besides them.
      */
     public List<Problem> checkCrossing() {
+        int[] groups = IntStream.range(0, layers.size())
+                .map(place -> (int)
+                        paths.stream().map(path -> path.get(place)).distinct().count())
+                .toArray();
+        int besides = Arrays.stream(groups).sum() - Arrays.stream(groups).max().orElse(0);
+        if (besides > MOST_CROSSING_GROUPS) {
+            return List.of(Problem.error("value", "study.too-many-groups", besides, MOST_CROSSING_GROUPS));
+        }
         List<Integer> alike = CrossedVariances.notToldApart(paths);
         List<String> named = alike.stream()
                 .filter(place -> place < layers.size())

@@ -158,4 +158,23 @@ class LayeredReadingsTest {
         assertThat(crossing(2, "Ada T-1 5.1", "Ada T-2 5.2", "Bo T-3 5.4"))
                 .containsExactly(Problem.error("value", "study.nothing-left", "b"));
     }
+
+    /** Two layers of as many groups each: those of one of them count. */
+    @Test
+    void moreGroupsThanCanBeToldApartAreRefused() {
+        for (int groups : new int[] {LayeredReadings.MOST_CROSSING_GROUPS, LayeredReadings.MOST_CROSSING_GROUPS + 1}) {
+            List<String> rows = new ArrayList<>();
+            for (int i = 0; i < groups; i++) {
+                rows.add("a" + i + " b" + i + " 1");
+                rows.add("a" + i + " b" + (i + 1) % groups + " 2");
+                rows.add("a" + i + " b" + (i + 1) % groups + " 3");
+            }
+            assertThat(crossing(2, rows.toArray(String[]::new)))
+                    .extracting(Problem::code)
+                    .isEqualTo(
+                            groups > LayeredReadings.MOST_CROSSING_GROUPS
+                                    ? List.of("study.too-many-groups")
+                                    : List.of());
+        }
+    }
 }
