@@ -32,18 +32,29 @@ final class StopPromise implements Promise {
         THREE("3 others that scatter alike"),
         ALIKE("8 others that scatter alike"),
         UNLIKE("8 others, 4 of them half as much"),
-        TWICE("8 others, all half as much");
+        TWICE("8 others, all half as much"),
+        EARLIER("no other mix, 2 earlier determinations of this one", 2),
+        EARLIER_ALIKE("8 others that scatter alike, 2 earlier determinations of this one", 2),
+        EARLIER_TWICE("8 others, all half as much, 1 earlier determination of this one", 1);
 
         private final String words;
 
+        /** Determinations of four trials that were made of this mix before. */
+        private final int earlier;
+
         Mixes(String words) {
+            this(words, 0);
+        }
+
+        Mixes(String words, int earlier) {
             this.words = words;
+            this.earlier = earlier;
         }
 
         private double[] scatters(double sigma) {
-            double[] others = new double[this == NONE ? 0 : this == THREE ? 3 : 8];
+            double[] others = new double[this == NONE || this == EARLIER ? 0 : this == THREE ? 3 : 8];
             for (int i = 0; i < others.length; i++) {
-                boolean half = this == TWICE || this == UNLIKE && i % 2 == 1;
+                boolean half = this == TWICE || this == EARLIER_TWICE || this == UNLIKE && i % 2 == 1;
                 others[i] = half ? sigma / 2 : sigma;
             }
             return others;
@@ -97,7 +108,11 @@ final class StopPromise implements Promise {
                 others.addAll(
                         PooledDeviation.of(List.of(Summary.of(four))).stream().toList());
             }
-            ScatterElsewhere elsewhere = new ScatterElsewhere(Optional.empty(), others);
+            List<Summary> before = new ArrayList<>();
+            for (int i = 0; i < mixes.earlier; i++) {
+                before.add(Summary.of(dial.read(dial.anyFactor(random), sigma, 4, random)));
+            }
+            ScatterElsewhere elsewhere = new ScatterElsewhere(PooledDeviation.of(before), others);
             double factor = dial.anyFactor(random);
             Optional<Summary> enough = untilEnough(dial, dial.read(factor, sigma, LAST, random), elsewhere);
             if (enough.isPresent()) {
