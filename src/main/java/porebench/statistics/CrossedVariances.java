@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
  *
  * <p>The model is y = mean + one effect a layer + what is left; the same name is the same thing wherever it stands, unlike in
  * {@link VarianceLayers}. The variances are those of restricted maximum likelihood (REML), for layers that meet as often or as
- * seldom as they do; none is below 0. Intervals are by profile likelihood with Bartlett's factor.
+ * seldom as they do; none is below 0. Intervals are those of {@link ProfileInterval}.
  *
  * <p>Source: S. R. Searle, G. Casella and C. E. McCulloch, Variance Components (1992), chapters 4 and 6; recalled.
  * Differences from the source: none.

@@ -13,8 +13,7 @@ import porebench.quantity.Require;
  *
  * <p>The variances are those of restricted maximum likelihood (REML), for any number of layers and for groups of any
  * sizes; none is below 0. Where all groups are of the same size and no estimate is at 0 they equal those of the analysis of
- * variance, which stand beside them. Intervals are by profile likelihood
- * with Bartlett's factor.
+ * variance, which stand beside them. Intervals are those of {@link ProfileInterval}.
  *
  * <p>A layer is not estimated where the data cannot tell it apart: it has as many groups as the layer around it (or there
  * is one group in all), or its groups never differ. The layers around a layer that cannot be told apart then hold its
