@@ -30,9 +30,11 @@ final class KeepModel {
     private final Texts texts;
     private final KeptStudies kept;
     private final History<KeepDraft> history = new History<>(KeepDraft.blank(""));
-    private boolean begun;
+    private Optional<StudyKind> begun = Optional.empty();
+    private Optional<Version<KeptStudy>> from = Optional.empty();
     private boolean tried;
     private boolean underWay;
+    private Runnable whenEnded = () -> {};
 
     /** What became of it. */
     private record Done(List<Problem> refused, Optional<Version<KeptStudy>> version) {}
@@ -52,18 +54,21 @@ final class KeepModel {
         return history.draft();
     }
 
-    /** Returns whether there is a study on view that can be kept. */
+    /** Returns whether there are readings on view that can be kept: as an import would take them, however they are divided up. */
     boolean isPossible() {
-        return desk.hasBook() && model.opened().isPresent() && model.shown().isPresent();
+        return desk.hasBook()
+                && model.opened().filter(opened -> opened.refused().isEmpty()).isPresent();
     }
 
     /** Returns whether somebody is about to keep the study on view. */
     boolean isOpen() {
-        return begun && isPossible();
+        return desk.hasBook()
+                && begun.filter(model.kind()::equals).isPresent()
+                && model.opened().isPresent();
     }
 
     boolean hasUnsavedDraft() {
-        return begun && history.isChanged();
+        return begun.isPresent() && history.isChanged();
     }
 
     boolean isUnderWay() {
@@ -72,23 +77,57 @@ final class KeepModel {
 
     /** Begins; a study that is kept already begins with what is said of it. */
     void begin() {
-        begun = true;
+        begun = Optional.of(model.kind());
         tried = false;
-        history.restart(model.opened()
-                .flatMap(Opened::kept)
-                .map(version -> KeepDraft.of(version.value()))
-                .orElseGet(() -> KeepDraft.blank(desk.person())));
+        from = model.opened().flatMap(Opened::kept);
+        history.restart(
+                from.map(version -> KeepDraft.of(version.value())).orElseGet(() -> KeepDraft.blank(desk.person())));
+    }
+
+    /** Shows the study again that somebody is about to keep, if another one is on view. */
+    void turnBack() {
+        if (!isOpen()) {
+            begun.ifPresent(model::turnBackTo);
+        }
+    }
+
+    /** Drops the draft of the kind on view, unless it corrects the kept study of a name: its readings are going to be others. */
+    void leaveFor(String id) {
+        if (wouldLeaveFor(id)) {
+            close();
+        }
+    }
+
+    /** Returns whether a kept study of a name on view would put other readings under the draft. */
+    boolean wouldLeaveFor(String id) {
+        return begun.filter(model.kind()::equals).isPresent()
+                && from.filter(version -> version.value().recordId().equals(id)).isEmpty();
+    }
+
+    /** A correction of which nothing is typed yet begins anew with what somebody else said meanwhile. */
+    void follow() {
+        if (from.isPresent() && !history.isChanged() && isOpen()) {
+            Optional<Version<KeptStudy>> now = model.opened().flatMap(Opened::kept);
+            if (now.filter(version -> version.number() > from.get().number()).isPresent()) {
+                begin();
+            }
+        }
     }
 
     /** Drops the draft. */
     void close() {
-        begun = false;
+        begun = Optional.empty();
+        from = Optional.empty();
         history.restart(KeepDraft.blank(""));
     }
 
-    /** Returns the study with the name that is typed, of which the draft is a correction; empty for a new name. */
+    /**
+     * Returns the study with the name that is typed, of which the draft is a correction; empty for a new name. It is the version
+     * the draft began with, so that the lab book refuses to undo what somebody else corrected since.
+     */
     Optional<Version<KeptStudy>> base() {
-        return kept.find(draft().id().strip());
+        String id = draft().id().strip();
+        return from.filter(version -> version.value().recordId().equals(id)).or(() -> kept.find(id));
     }
 
     private Answer<KeptStudy> read() {
@@ -107,22 +146,20 @@ final class KeepModel {
             return Answer.refused(problems);
         }
         KeptStudy.Layout layout = model.kind().layout();
-        KeptReadings.check(layout, opened.get().sheet()).stream()
-                .filter(Problem::isError)
-                .forEach(problems::add);
+        problems.addAll(opened.get().refused());
         if (Problem.anyError(problems)) {
             return Answer.refused(problems);
         }
         KeptStudy study = new KeptStudy(
                 new StudyId(draft().id()),
                 layout,
-                draft().title(),
+                draft().title().strip(),
                 day.get(),
                 draft().by(),
                 opened.get().fileName(),
                 KeptReadings.layers(opened.get().sheet()),
                 KeptReadings.readings(opened.get().sheet()),
-                draft().remarks());
+                draft().remarks().strip());
         problems.addAll(Wording.ofForm(study, base().map(Version::value), kept.names()));
         base().flatMap(before -> against(before, study)).ifPresent(problems::add);
         return Problem.anyError(problems) ? Answer.refused(problems) : Answer.of(study, problems);
@@ -188,16 +225,33 @@ final class KeepModel {
                         },
                         result -> {
                             underWay = false;
-                            result.version().ifPresent(version -> {
-                                close();
-                                model.show(version);
-                                desk.refresh();
-                            });
+                            result.version().ifPresent(version -> show(version, book));
+                            end();
                             done.accept(result.refused());
                         },
                         failure -> {
                             underWay = false;
+                            end();
                             failed.accept(failure);
                         });
+    }
+
+    private void show(Version<KeptStudy> version, LabBook of) {
+        close();
+        if (of == desk.book()) {
+            model.show(version);
+            desk.refresh();
+        }
+    }
+
+    private void end() {
+        Runnable told = whenEnded;
+        whenEnded = () -> {};
+        told.run();
+    }
+
+    /** Says who hears once the keeping that is under way has come to its end, good or bad. */
+    void whenEnded(Runnable told) {
+        whenEnded = told;
     }
 }

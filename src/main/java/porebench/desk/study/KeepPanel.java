@@ -1,5 +1,7 @@
 package porebench.desk.study;
 
+import java.awt.SecondaryLoop;
+import java.awt.Toolkit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -92,7 +94,10 @@ final class KeepPanel {
         if (model.isOpen()) {
             heading.setText(model.base()
                     .map(before -> texts.get(
-                            "keep.heading-again", before.value().recordId(), Integer.toString(before.number() + 1)))
+                            "keep.heading-again",
+                            before.value().recordId(),
+                            Integer.toString(before.number() + 1),
+                            studies.subject()))
                     .orElseGet(() -> texts.get("keep.heading", studies.subject())));
             others.show(form.show(model.problems().stream()
                     .map(problem -> problem.under(PREFIX + problem.field()))
@@ -104,6 +109,17 @@ final class KeepPanel {
 
     private Asker asker() {
         return studies.desk().tools().asker();
+    }
+
+    /** Keeps it before anything else is done: for somebody who wants to leave, and may once it is kept. */
+    void saveToTheEnd() {
+        save();
+        if (model.isUnderWay()) {
+            SecondaryLoop waiting =
+                    Toolkit.getDefaultToolkit().getSystemEventQueue().createSecondaryLoop();
+            model.whenEnded(waiting::exit);
+            waiting.enter();
+        }
     }
 
     /** Keeps it; a correction is asked why, and what must be corrected is shown. */

@@ -81,10 +81,13 @@ final class KeptStudies {
         }
     }
 
-    /** A lab book that was closed meanwhile has nothing to tell. */
+    /** What failed is read anew at the next occasion. A lab book that was closed meanwhile has nothing to tell. */
     private void fail(List<Object> asOf, Exception failure) {
-        if (asOf.equals(seen) && !(failure instanceof CancellationException)) {
-            failed.accept(failure);
+        if (asOf.equals(seen)) {
+            seen = List.of();
+            if (!(failure instanceof CancellationException)) {
+                failed.accept(failure);
+            }
         }
     }
 

@@ -1,10 +1,12 @@
 package porebench.desk.study;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import porebench.desk.form.Days;
 import porebench.desk.form.Texts;
+import porebench.method.Problem;
 import porebench.record.KeptStudy;
 import porebench.record.Version;
 import porebench.record.port.Sheet;
@@ -17,14 +19,23 @@ import porebench.record.study.KeptReadings;
  * @param file the file; empty for a kept study
  * @param kept the kept study; empty for a file
  * @param sheet the readings
+ * @param refused what keeps the readings from being kept, by the gate that an import has too
  */
-record Opened(Optional<Path> file, Optional<Version<KeptStudy>> kept, Sheet<ValueRow> sheet) {
-    static Opened of(Path file, Sheet<ValueRow> sheet) {
-        return new Opened(Optional.of(file), Optional.empty(), sheet);
+record Opened(Optional<Path> file, Optional<Version<KeptStudy>> kept, Sheet<ValueRow> sheet, List<Problem> refused) {
+    static Opened of(Path file, KeptStudy.Layout layout, Sheet<ValueRow> sheet) {
+        List<Problem> refused = KeptReadings.check(layout, sheet).stream()
+                .filter(Problem::isError)
+                .toList();
+        return new Opened(Optional.of(file), Optional.empty(), sheet, refused);
     }
 
     static Opened of(Version<KeptStudy> kept) {
-        return new Opened(Optional.empty(), Optional.of(kept), KeptReadings.sheet(kept.value()));
+        return new Opened(Optional.empty(), Optional.of(kept), KeptReadings.sheet(kept.value()), List.of());
+    }
+
+    /** Returns whether the readings are those of the kept study of a name, in whatever version. */
+    boolean isOf(String id) {
+        return kept.filter(version -> version.value().recordId().equals(id)).isPresent();
     }
 
     /** Returns the name of the file the readings were read from, also of those that are kept; may be empty. */

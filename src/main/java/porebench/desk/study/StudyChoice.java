@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.swing.Action;
 import javax.swing.JCheckBox;
@@ -29,6 +30,7 @@ final class StudyChoice {
     private static final String LAYER_WIDTH = "wmin 150";
 
     private final StudyModel model;
+    private final Consumer<Optional<String>> keptChosen;
     private final Texts texts;
     private final JPanel panel =
             new JPanel(new MigLayout("insets 0, fillx, wrap 2, hidemode 3", "[]10[grow,fill,0::]"));
@@ -50,8 +52,10 @@ final class StudyChoice {
     private List<KeptStudies.Choice> offered = List.of();
     private boolean showing;
 
-    StudyChoice(StudyModel model, Runnable open, Runnable saveForm, Runnable keep) {
+    StudyChoice(
+            StudyModel model, Runnable open, Runnable saveForm, Runnable keep, Consumer<Optional<String>> keptChosen) {
         this.model = model;
+        this.keptChosen = keptChosen;
         this.texts = model.texts();
         kind = Choices.of("study.kind", Arrays.asList(StudyKind.values()), this::words, this::choose);
         data = Choices.of("study.data", List.of(true, false), this::dataWords, this::take);
@@ -152,9 +156,16 @@ final class StudyChoice {
     }
 
     private void chooseKept(Optional<KeptStudies.Choice> one) {
-        if (!showing) {
-            one.ifPresent(kept -> model.showKept(kept.id()));
+        Optional<String> id = one.map(KeptStudies.Choice::id);
+        if (!showing && !id.equals(shownKept())) {
+            keptChosen.accept(id);
         }
+    }
+
+    private Optional<String> shownKept() {
+        return model.opened()
+                .flatMap(Opened::kept)
+                .map(version -> version.value().recordId());
     }
 
     private void refreshKept() {
@@ -165,9 +176,7 @@ final class StudyChoice {
             keptBox.addItem(Optional.empty());
             now.forEach(one -> keptBox.addItem(Optional.of(one)));
         }
-        Optional<String> shown = model.opened()
-                .flatMap(Opened::kept)
-                .map(version -> version.value().recordId());
+        Optional<String> shown = shownKept();
         keptBox.setSelectedItem(
                 now.stream().filter(one -> shown.equals(Optional.of(one.id()))).findFirst());
         keptBox.setVisible(!now.isEmpty());

@@ -53,7 +53,7 @@ final class StudyModel {
         this.computing =
                 new StudyComputing(texts, desk.tools().numbers(), desk.tools().problemText());
         this.book = desk.book();
-        this.kept = new KeptStudies(desk, texts, this::fire);
+        this.kept = new KeptStudies(desk, texts, this::keptRead);
         this.keeping = new KeepModel(this, kept);
     }
 
@@ -140,7 +140,37 @@ final class StudyModel {
 
     /** Shows a kept study of the kind that is chosen again. */
     void showKept(String id) {
-        kept.find(id).ifPresent(this::show);
+        kept.find(id).ifPresent(version -> {
+            keeping.leaveFor(id);
+            show(version);
+        });
+    }
+
+    /** Shows no study, neither a file nor a kept one. */
+    void showNone() {
+        keeping.leaveFor("");
+        files.remove(kind);
+        update();
+        fire();
+    }
+
+    /** Shows the data that are not of the lab book's factors, of a kind. */
+    void turnBackTo(StudyKind before) {
+        kind = before;
+        fromBook = before != StudyKind.LAYERS && fromBook;
+        update();
+    }
+
+    /** A kept study on view is the newest version of it, whoever corrected it. */
+    private void keptRead() {
+        files.replaceAll((of, opened) -> opened.kept()
+                .flatMap(
+                        known -> kept.find(known.value().recordId()).filter(newest -> newest.number() > known.number()))
+                .map(Opened::of)
+                .orElse(opened));
+        keeping.follow();
+        compute();
+        fire();
     }
 
     /** Shows a study as it is kept. */
@@ -164,9 +194,9 @@ final class StudyModel {
                 .tasks()
                 .run(
                         texts.get("reading"),
-                        () -> desk.tools().sheets().table(file, of.columns()),
-                        sheet -> {
-                            files.put(of, Opened.of(file, sheet));
+                        () -> Opened.of(file, of.layout(), desk.tools().sheets().table(file, of.columns())),
+                        opened -> {
+                            files.put(of, opened);
                             fromBook = of != StudyKind.LAYERS && fromBook;
                             update();
                         },
@@ -193,6 +223,7 @@ final class StudyModel {
         if (book != desk.book()) {
             book = desk.book();
             files.values().removeIf(opened -> opened.kept().isPresent());
+            keeping.close();
         }
         compute();
         if (!isFromBook()) {

@@ -63,8 +63,6 @@ public final class StudyPage implements Page {
 
     @Override
     public void save() {
-        if (model.keeping().isOpen()) {
-            panel.keeping().save();
-        }
+        panel.save();
     }
 }

@@ -45,7 +45,7 @@ final class StudyPanel {
     StudyPanel(StudyModel model) {
         this.model = model;
         this.texts = model.texts();
-        choice = new StudyChoice(model, this::open, this::saveForm, this::keep);
+        choice = new StudyChoice(model, this::open, this::saveForm, this::keep, this::chooseKept);
         keeping = new KeepPanel(model);
         shares = plot("shares", SHARES_HEIGHT, texts.get("plot.shares"));
         readings = plot("readings", READINGS_HEIGHT, texts.get("plot.readings"));
@@ -96,8 +96,42 @@ final class StudyPanel {
         return keeping;
     }
 
+    /** Begins to keep the study on view; asks first about the draft of a study of another kind. */
     private void keep() {
-        keeping.begin();
+        StudyKind wanted = model.kind();
+        if (mayLeaveDraft()) {
+            if (model.kind() != wanted) {
+                model.turnBackTo(wanted);
+            }
+            keeping.begin();
+        }
+        choice.refresh();
+    }
+
+    /** Keeps what somebody was about to keep, also when another study is on view, and waits until it is kept. */
+    void save() {
+        model.keeping().turnBack();
+        if (model.keeping().isOpen()) {
+            keeping.saveToTheEnd();
+        }
+    }
+
+    private boolean mayLeaveDraft() {
+        if (model.keeping().hasUnsavedDraft()) {
+            switch (asker().draft(panel, texts.get("page.title"))) {
+                case SAVE -> save();
+                case DROP -> keeping.drop();
+                case KEEP_EDITING -> {}
+            }
+        }
+        return !model.keeping().hasUnsavedDraft();
+    }
+
+    /** Shows a kept study, or none; asks first about a draft whose readings it would take away. */
+    private void chooseKept(Optional<String> id) {
+        if (!model.keeping().wouldLeaveFor(id.orElse("")) || mayLeaveDraft()) {
+            id.ifPresentOrElse(model::showKept, model::showNone);
+        }
         choice.refresh();
     }
 

@@ -233,7 +233,8 @@ class StudyWindowTest {
         keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_K);
         assertThat(EventThread.comes(find(JTextComponent.class, "keep.id")::isFocusOwner))
                 .isTrue();
-        EventThread.run(() -> assertThat(text("keep.heading")).isEqualTo("Keep these readings as version 2 of o1"));
+        EventThread.run(() -> assertThat(text("keep.heading"))
+                .isEqualTo("Keep as version 2 of o1: the readings of o1, 2026-03-02, R. Vane, version 1"));
         keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_R);
         assertThat(EventThread.comes(find(JTextComponent.class, "keep.remarks")::isFocusOwner))
                 .isTrue();

@@ -1,0 +1,195 @@
+package porebench.desk.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.desk.BenchBook;
+import porebench.desk.DeskModel;
+import porebench.desk.HeldTasks;
+import porebench.method.Problem;
+import porebench.record.Draft;
+import porebench.record.KeptStudy;
+import porebench.record.SampleStudies;
+import porebench.record.Version;
+
+/** What happens to the keeping of a study when something else comes on view or into the lab book meanwhile. */
+class KeepMeanwhileTest {
+    private static final String LAYERS = "day,meter,value\nd1,B-1,0.40\nd1,B-1,0.45\nd2,B-2,0.50\nd2,B-2,0.55\n";
+
+    @TempDir
+    Path folder;
+
+    private final BenchBook bench = new BenchBook();
+    private StudyModel model;
+    private KeepModel keeping;
+
+    @BeforeEach
+    void begin() {
+        bench.keep(SampleStudies.operators("O-1"), SampleStudies.operators("O-2"));
+        bench.desk.refresh();
+        model = new StudyModel(bench.desk);
+        model.choose(StudyKind.OPERATORS);
+        keeping = model.keeping();
+    }
+
+    private void open(String name, String text) throws IOException {
+        Path file = Files.writeString(folder.resolve(name), text);
+        model.open(file, failure -> {
+            throw new AssertionError(failure);
+        });
+    }
+
+    private Version<KeptStudy> newest() {
+        return bench.book.latest(KeptStudy.class, "O-1").orElseThrow();
+    }
+
+    /** Somebody else reads 5.50 for 5.40, and says so. */
+    private void correctElsewhere() {
+        KeptStudy before = newest().value();
+        List<KeptStudy.Reading> readings = new ArrayList<>(before.readings());
+        readings.set(0, SampleStudies.reading("Ada x 1 5.50"));
+        KeptStudy corrected = new KeptStudy(
+                before.id(),
+                before.layout(),
+                "misread",
+                before.madeOn(),
+                before.by(),
+                before.fileName(),
+                before.layers(),
+                readings,
+                before.remarks());
+        assertThat(bench.book.keep(List.of(Draft.correcting(newest(), corrected)), "S. Else", "misread"))
+                .isEmpty();
+        bench.desk.refresh();
+        model.update();
+    }
+
+    private void type(KeepDraft draft) {
+        keeping.history().update("typed", draft);
+    }
+
+    private List<String> keep() {
+        assertThat(keeping.tryKeeping()).as(keeping.problems().toString()).isTrue();
+        List<Problem> refused = new ArrayList<>();
+        keeping.keep("dry", refused::addAll, failure -> {
+            throw new AssertionError(failure);
+        });
+        return refused.stream().map(Problem::code).toList();
+    }
+
+    @Test
+    void aKeptStudyOnViewIsItsNewestVersion() {
+        model.showKept("O-1");
+        StudyShown before = model.shown().orElseThrow();
+        correctElsewhere();
+        assertThat(model.subject()).endsWith("version 2");
+        assertThat(model.shown().orElseThrow()).isNotEqualTo(before);
+        keeping.begin();
+        type(keeping.draft().withRemarks("dry"));
+        assertThat(keep()).isEmpty();
+        assertThat(newest().number()).isEqualTo(3);
+        assertThat(newest().value().readings().get(0)).isEqualTo(SampleStudies.reading("Ada x 1 5.50"));
+        assertThat(newest().value().title()).isEqualTo("misread");
+    }
+
+    @Test
+    void aCorrectionDoesNotUndoWhatSomebodyElseCorrectedSinceItBegan() {
+        model.showKept("O-1");
+        keeping.begin();
+        type(keeping.draft().withRemarks("dry"));
+        correctElsewhere();
+        assertThat(keep()).containsExactly("book.changed-meanwhile");
+        assertThat(keeping.draft().remarks()).as("nothing typed is lost").isEqualTo("dry");
+        assertThat(newest().number()).isEqualTo(2);
+        keeping.close();
+        keeping.begin();
+        type(keeping.draft().withRemarks("dry"));
+        assertThat(keep()).isEmpty();
+        assertThat(newest().value().title() + newest().value().remarks()).isEqualTo("misreaddry");
+    }
+
+    @Test
+    void aCorrectionOfWhichNothingIsTypedFollowsWhatSomebodyElseSays() {
+        model.showKept("O-1");
+        keeping.begin();
+        correctElsewhere();
+        assertThat(keeping.draft().title()).isEqualTo("misread");
+        type(keeping.draft().withRemarks("dry"));
+        assertThat(keep()).isEmpty();
+    }
+
+    @Test
+    void anotherKeptStudyDropsTheDraftAndAFileDoesNot() throws IOException {
+        model.showKept("O-1");
+        keeping.begin();
+        type(keeping.draft().withRemarks("dry"));
+        open(
+                "r.csv",
+                "operator,sample,repeat,value\nA,1,1,1\nA,1,2,2\nA,2,1,5\nA,2,2,6\nB,1,1,2\nB,1,2,3\nB,2,1,7\nB,2,2,6\n");
+        assertThat(keeping.isOpen()).isTrue();
+        model.showKept("O-1");
+        assertThat(keeping.isOpen()).as("the readings are its own again").isTrue();
+        model.showKept("O-2");
+        assertThat(keeping.isOpen()).isFalse();
+        assertThat(keeping.hasUnsavedDraft()).isFalse();
+    }
+
+    @Test
+    void aDraftIsOfTheKindItBeganWith() throws IOException {
+        model.showKept("O-1");
+        keeping.begin();
+        type(keeping.draft().withRemarks("dry"));
+        model.choose(StudyKind.LABORATORIES);
+        open("l.csv", "laboratory,level,value\nN,1,1\nN,1,2\nS,1,2\nS,1,3\n");
+        assertThat(keeping.isOpen()).isFalse();
+        assertThat(keeping.hasUnsavedDraft()).as("it waits").isTrue();
+        model.choose(StudyKind.OPERATORS);
+        assertThat(keeping.isOpen()).isTrue();
+    }
+
+    @Test
+    void layersThatCannotCrossAreKeptAsAnImportKeepsThem() throws IOException {
+        model.choose(StudyKind.LAYERS);
+        model.takeFromBook(false);
+        open("l.csv", LAYERS);
+        keeping.begin();
+        type(new KeepDraft("L-1", "", "2026-03-02", "R. Vane", ""));
+        model.cross(true);
+        assertThat(model.shown()).as("each day has its own meter").isEmpty();
+        assertThat(model.problems()).isNotEmpty();
+        assertThat(keeping.isOpen()).isTrue();
+        assertThat(keeping.isPossible()).isTrue();
+        assertThat(keep()).isEmpty();
+        assertThat(bench.book.latest(KeptStudy.class, "L-1")).isPresent();
+    }
+
+    @Test
+    void aFileThatAnImportRefusesIsNotKept() throws IOException {
+        open("r.csv", "operator,sample,repeat,value\nA,1,1,1\nA,1,2,2\nB,1,1,2\n");
+        assertThat(keeping.isPossible()).isFalse();
+        assertThat(model.problems()).isNotEmpty();
+    }
+
+    @Test
+    void studiesThatCouldNotBeReadAreReadAtTheNextOccasion() {
+        HeldTasks held = new HeldTasks();
+        StudyModel slow = new StudyModel(new DeskModel(held.in(bench.desk.tools()), bench.book));
+        slow.choose(StudyKind.OPERATORS);
+        while (held.count() > 0) {
+            held.stop();
+        }
+        assertThat(slow.kept()).isEmpty();
+        slow.update();
+        while (held.count() > 0) {
+            held.end();
+        }
+        assertThat(slow.kept()).hasSize(2);
+    }
+}
