@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.budget.Budget;
@@ -177,7 +178,10 @@ final class BudgetCommand extends OneCommand {
         }
         Sheet<Equipment> sheet = ports().sheets().get().equipment(equipmentFile);
         problems.addAll(sheet.problems());
-        sheet.values().forEach(piece -> problems.addAll(piece.check()));
+        sheet.rows()
+                .forEach(row -> row.value().check(here().today()).stream()
+                        .map(problem -> problem.at(new Place(sheet.file(), row.line(), 0)))
+                        .forEach(problems::add));
         return LaboratoryEquipment.ofFile(sheet.values());
     }
 

@@ -81,7 +81,7 @@ final class ImportCommand extends BookCommand {
     }
 
     private Outcome take(LabBook book, List<Incoming> incoming, List<Problem> problems) {
-        Intake.Result checked = Intake.check(book, incoming);
+        Intake.Result checked = Intake.check(book, incoming, here().today());
         problems.addAll(checked.problems());
         boolean nothingGood = checked.drafts().isEmpty() && checked.alreadyThere() == 0;
         if (Problem.anyError(problems) && (!goodRows || nothingGood)) {

@@ -27,7 +27,11 @@ final class CalibrationIntake {
         return one.value() instanceof MeterCalibration calibration ? calibration.calibratedOn() : LocalDate.MIN;
     }
 
-    List<Problem> check(MeterCalibration calibration) {
+    List<Problem> check(MeterCalibration calibration, LocalDate today) {
+        Optional<Problem> early = CalibrationDay.check("calibratedOn", calibration.calibratedOn(), today);
+        if (early.isPresent()) {
+            return List.of(early.get());
+        }
         Optional<Meter> meter = meter(calibration.meterId());
         if (meter.isEmpty()) {
             return List.of(Problem.error(

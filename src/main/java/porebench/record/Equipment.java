@@ -52,7 +52,20 @@ public record Equipment(
         }
     }
 
-    /** Returns what is wrong or doubtful about it, under the fields of its form. */
+    /**
+     * Returns what is wrong or doubtful about it, under the fields of its form.
+     *
+     * @param today the day on which it is to be kept
+     */
+    public List<Problem> check(LocalDate today) {
+        List<Problem> problems = check();
+        calibration
+                .flatMap(made -> CalibrationDay.check("calibratedOn", made.on(), today))
+                .ifPresent(problems::add);
+        return problems;
+    }
+
+    /** Returns what is wrong or doubtful about it on any day, under the fields of its form. */
     public List<Problem> check() {
         List<Problem> problems = new ArrayList<>();
         checkYear("calibratedOn", calibration.map(Calibration::on), problems);

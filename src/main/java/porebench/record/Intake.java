@@ -1,5 +1,6 @@
 package porebench.record;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -13,13 +14,14 @@ import porebench.method.Problem;
 /**
  * Checks records from files against a lab book, and against each other, before any is kept.
  *
- * <p>What is already there unchanged is passed over; a changed source, piece of equipment, meter, mix, profile or determination
- * becomes a new version; a changed calibration, trial, issue, print or study is refused, because those are corrected by a
- * person with a reason. A simulated trial is refused unless the book is for training, a real one if it is; and so is whatever a file says
- * to come from a training book.
+ * <p>What is already there unchanged is passed over; a changed source, piece of equipment, meter, mix, profile or
+ * determination becomes a new version; a changed calibration, trial, issue, print or study is refused, because those are
+ * corrected by a person with a reason. A simulated trial is refused unless the book is for training, a real one if it is; and
+ * so is whatever a file says to come from a training book.
  */
 public final class Intake {
     private final LabBook book;
+    private final LocalDate today;
     private final TrialIntake trialIntake;
     private final Namesakes namesakes;
     private final Map<RecordKind, Map<String, Incoming>> good = new EnumMap<>(RecordKind.class);
@@ -27,8 +29,9 @@ public final class Intake {
     private final List<Problem> problems = new ArrayList<>();
     private int alreadyThere;
 
-    private Intake(LabBook book, List<Incoming> incoming) {
+    private Intake(LabBook book, List<Incoming> incoming, LocalDate today) {
         this.book = book;
+        this.today = today;
         this.trialIntake = new TrialIntake(book, incoming);
         this.namesakes = new Namesakes(book);
     }
@@ -47,9 +50,13 @@ public final class Intake {
         }
     }
 
-    /** Checks some records; nothing is kept yet. */
-    public static Result check(LabBook book, List<Incoming> incoming) {
-        Intake intake = new Intake(book, incoming);
+    /**
+     * Checks some records; nothing is kept yet.
+     *
+     * @param today no calibration can be of a later day
+     */
+    public static Result check(LabBook book, List<Incoming> incoming, LocalDate today) {
+        Intake intake = new Intake(book, incoming, today);
         incoming.stream()
                 .sorted(Comparator.comparing((Incoming one) -> one.value().kind())
                         .thenComparing(CalibrationIntake::day))
@@ -156,14 +163,14 @@ public final class Intake {
     }
 
     private Optional<Incoming> equipment(Incoming one, Equipment piece) {
-        List<Problem> found = piece.check();
+        List<Problem> found = piece.check(today);
         found.forEach(problem -> problems.add(problem.at(one.place())));
         return Problem.anyError(found) ? Optional.empty() : Optional.of(one);
     }
 
     private Optional<Incoming> calibration(Incoming one, MeterCalibration calibration) {
         List<Problem> found = new CalibrationIntake(book, good(RecordKind.METER), good(RecordKind.METER_CALIBRATION))
-                .check(calibration);
+                .check(calibration, today);
         found.forEach(problem -> problems.add(problem.at(one.place())));
         return Problem.anyError(found) ? Optional.empty() : Optional.of(one);
     }

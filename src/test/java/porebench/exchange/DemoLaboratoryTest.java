@@ -292,7 +292,7 @@ class DemoLaboratoryTest {
                             new porebench.method.Place(format.fileName(), row.line(), 0), row.value())));
         }
         try (LabBook other = new SqliteShelf(CLOCK).create(folder.resolve("second.porebench"))) {
-            var checked = porebench.record.Intake.check(other, incoming);
+            var checked = porebench.record.Intake.check(other, incoming, porebench.record.SampleCalibrations.TODAY);
             assertThat(other.keep(checked.drafts(), "A", "imported")).isEmpty();
             Map<String, FactorState> states = RegisterRow.ofAll(other, DAY).stream()
                     .collect(Collectors.toMap(row -> row.mixId().text(), RegisterRow::state));

@@ -128,13 +128,13 @@ class TrainingExportTest {
         }
         // Profile, source, equipment, meter, calibration, mix, card print and study do not know it of themselves.
         assertThat(problems).extracting(Problem::code).hasSize(8).containsOnly("csv.simulated");
-        Intake.Result again = Intake.check(book, incoming);
+        Intake.Result again = Intake.check(book, incoming, porebench.record.SampleCalibrations.TODAY);
         assertThat(again.drafts()).isEmpty();
         assertThat(again.problems()).noneMatch(Problem::isError);
         try (LabBook real = Books.fresh(folder.resolve("real.porebench"))) {
             incoming.removeIf(one -> one.value() instanceof Laboratory);
             Books.keep(real, new Laboratory("Tarnwick Materials Laboratory", "4 Kiln Road"));
-            Intake.Result refused = Intake.check(real, incoming);
+            Intake.Result refused = Intake.check(real, incoming, porebench.record.SampleCalibrations.TODAY);
             assertThat(refused.drafts()).isEmpty();
             Set<String> codes = new HashSet<>();
             refused.problems().forEach(problem -> codes.add(problem.code()));

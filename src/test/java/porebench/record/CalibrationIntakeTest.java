@@ -43,7 +43,7 @@ class CalibrationIntakeTest {
         for (Kept value : values) {
             incoming.add(new Incoming(new Place("c.csv", incoming.size() + 2, 0), value));
         }
-        return Intake.check(book, incoming);
+        return Intake.check(book, incoming, SampleCalibrations.TODAY);
     }
 
     /** A dial checked at 100 and 600 mL, the second being 8.5 % of a bowl of 7.05 L and more than one of 0.5 L holds. */
@@ -88,6 +88,20 @@ class CalibrationIntakeTest {
         assertThat(result.problems())
                 .containsExactly(Problem.error("meter_id", "import.calibration-without-meter", "N-1", "X-1")
                         .at(new Place("c.csv", 2, 0)));
+    }
+
+    @Test
+    void oneOfADayToComeIsRefusedByRowAsTheFormRefusesIt() {
+        LocalDate tomorrow = SampleCalibrations.TODAY.plusDays(1);
+        Intake.Result result = check(SampleCalibrations.note("N-1", "B-1", tomorrow, MeterCalibration.Reason.REPAIR));
+        assertThat(result.drafts()).isEmpty();
+        assertThat(result.problems())
+                .containsExactly(Problem.error("calibratedOn", "meter.date-to-come", tomorrow, SampleCalibrations.TODAY)
+                        .at(new Place("c.csv", 2, 0)));
+        assertThat(check(SampleCalibrations.note(
+                                "N-1", "B-1", SampleCalibrations.TODAY, MeterCalibration.Reason.REPAIR))
+                        .problems())
+                .isEmpty();
     }
 
     @Test

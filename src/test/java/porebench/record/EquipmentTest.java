@@ -51,6 +51,26 @@ class EquipmentTest {
                                 + " one of the two days.");
     }
 
+    /** The calibration was made on 2026-03-04. */
+    @Test
+    void aCalibrationIsNeverOfADayToCome() {
+        Equipment piece = piece("1", "1", DAY.plusDays(9), DAY, DAY);
+        assertThat(piece.check(DAY)).isEmpty();
+        assertThat(Samples.uncalibrated("E", EquipmentKind.BALANCE, "1").check(LocalDate.MIN))
+                .isEmpty();
+        List<Problem> early = piece.check(DAY.minusDays(1));
+        assertThat(early).allMatch(Problem::isError).extracting(Problem::field).containsExactly("calibratedOn");
+        assertThat(said(Locale.ENGLISH, early))
+                .containsExactly("A calibration of 2026-03-04 cannot be kept on 2026-03-03: the day is still to come.");
+        try (Bench bench = new Bench(folder)) {
+            Incoming row = new Incoming(new Place("equipment.csv", 2, 0), piece);
+            Intake.Result refused = Intake.check(bench.book, List.of(row), DAY.minusDays(1));
+            assertThat(refused.drafts()).isEmpty();
+            assertThat(Books.codes(refused.problems())).containsExactly("meter.date-to-come");
+            assertThat(Intake.check(bench.book, List.of(row), DAY).problems()).isEmpty();
+        }
+    }
+
     /** Half of 0.1 is 0.05. */
     @Test
     void aLimitBelowHalfADivisionIsADoubt() {
@@ -85,15 +105,18 @@ class EquipmentTest {
         Place place = new Place("equipment.csv", 2, 0);
         try (Bench bench = new Bench(folder)) {
             Equipment wrong = piece("1", "1", DAY, DAY, DAY);
-            Intake.Result refused = Intake.check(bench.book, List.of(new Incoming(place, wrong)));
+            Intake.Result refused =
+                    Intake.check(bench.book, List.of(new Incoming(place, wrong)), SampleCalibrations.TODAY);
             assertThat(refused.drafts()).isEmpty();
             assertThat(Books.codes(refused.problems())).containsExactly("equipment.due-before-calibrated");
             Equipment first = Samples.equipment("BAL-1", EquipmentKind.BALANCE, "0.1", "0.04");
-            Intake.Result doubted = Intake.check(bench.book, List.of(new Incoming(place, first)));
+            Intake.Result doubted =
+                    Intake.check(bench.book, List.of(new Incoming(place, first)), SampleCalibrations.TODAY);
             assertThat(Books.codes(doubted.problems())).containsExactly("equipment.limit-below-division");
             assertThat(bench.book.keep(doubted.drafts(), "R. Vale", "new")).isEmpty();
             Equipment second = Samples.equipment("BAL-1", EquipmentKind.BALANCE, "0.1", "0.06");
-            Intake.Result changed = Intake.check(bench.book, List.of(new Incoming(place, second)));
+            Intake.Result changed =
+                    Intake.check(bench.book, List.of(new Incoming(place, second)), SampleCalibrations.TODAY);
             assertThat(Books.codes(changed.problems())).containsExactly("import.new-version");
             assertThat(bench.book.keep(changed.drafts(), "R. Vale", "calibrated"))
                     .isEmpty();

@@ -41,7 +41,8 @@ class IntakeVersionsTest {
                 bench.book,
                 IntStream.range(0, values.length)
                         .mapToObj(index -> new Incoming(line(index + 2), values[index]))
-                        .toList());
+                        .toList(),
+                SampleCalibrations.TODAY);
     }
 
     private static List<Kept> values(Intake.Result result) {

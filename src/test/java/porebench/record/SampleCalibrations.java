@@ -17,6 +17,9 @@ import porebench.quantity.VolumeUnit;
 
 /** Calibrations of meters for tests. */
 public final class SampleCalibrations {
+    /** A day after all samples. */
+    public static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+
     private SampleCalibrations() {}
 
     /** A note that a Type B meter came into doubt, or the like. */

@@ -89,16 +89,17 @@ class TrainingTest {
     @Test
     void theImportSaysItByRow() {
         Place place = new Place("trials.csv", 7, 0);
-        Intake.Result result = Intake.check(book, List.of(new Incoming(place, SIMULATED)));
+        Intake.Result result = Intake.check(book, List.of(new Incoming(place, SIMULATED)), SampleCalibrations.TODAY);
         assertThat(result.drafts()).isEmpty();
         assertThat(result.problems())
                 .containsExactly(Problem.error("simulated", "book.simulated-trial", "T-2")
                         .at(place));
         Books.keep(book, TRAINING);
-        assertThat(Intake.check(book, List.of(new Incoming(place, SIMULATED))).problems())
+        assertThat(Intake.check(book, List.of(new Incoming(place, SIMULATED)), SampleCalibrations.TODAY)
+                        .problems())
                 .isEmpty();
-        assertThat(Books.codes(
-                        Intake.check(book, List.of(new Incoming(place, REAL))).problems()))
+        assertThat(Books.codes(Intake.check(book, List.of(new Incoming(place, REAL)), SampleCalibrations.TODAY)
+                        .problems()))
                 .containsExactly("book.real-trial");
     }
 

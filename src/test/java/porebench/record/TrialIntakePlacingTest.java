@@ -66,7 +66,8 @@ class TrialIntakePlacingTest {
                 time.book,
                 IntStream.range(0, values.length)
                         .mapToObj(index -> new Incoming(new Place("file.csv", index + 2, 0), values[index]))
-                        .toList());
+                        .toList(),
+                SampleCalibrations.TODAY);
     }
 
     /** Returns where a trial of the file was put. */
@@ -198,12 +199,12 @@ class TrialIntakePlacingTest {
     void whatATrainingBookExportedStaysOutOfARealBook() {
         Source source = Samples.source("S-9", Role.FINE, "Ledge 1");
         List<Incoming> marked = List.of(new Incoming(new Place("file.csv", 2, 0), source, true));
-        Intake.Result real = Intake.check(time.book, marked);
+        Intake.Result real = Intake.check(time.book, marked, SampleCalibrations.TODAY);
         assertThat(real.drafts()).isEmpty();
         assertThat(real.problems())
                 .containsExactly(Problem.error("id", "import.simulated", RecordKind.SOURCE.word(), "S-9")
                         .at(new Place("file.csv", 2, 0)));
-        Intake.Result training = Intake.check(new TimeBook(true).book, marked);
+        Intake.Result training = Intake.check(new TimeBook(true).book, marked, SampleCalibrations.TODAY);
         assertThat(training.problems()).isEmpty();
         assertThat(training.drafts()).hasSize(1);
     }

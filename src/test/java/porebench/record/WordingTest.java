@@ -57,7 +57,7 @@ class WordingTest {
         for (Kept record : records) {
             incoming.add(new Incoming(new Place("file.csv", incoming.size() + 2, 0), record));
         }
-        return Intake.check(bench.book, incoming).problems();
+        return Intake.check(bench.book, incoming, SampleCalibrations.TODAY).problems();
     }
 
     private static Kept source(String id) {

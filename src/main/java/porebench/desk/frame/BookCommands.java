@@ -90,7 +90,8 @@ final class BookCommands {
         file.ifPresent(chosen -> work(
                 texts.get("import.doing", name(chosen)),
                 () -> tools.sheets().records(chosen),
-                sheet -> keepGood(ImportModel.of(desk.book(), sheet))));
+                sheet ->
+                        keepGood(ImportModel.of(desk.book(), sheet, desk.tools().today()))));
     }
 
     private void keepGood(ImportModel incoming) {

@@ -1,5 +1,6 @@
 package porebench.desk.frame;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -23,9 +24,13 @@ record ImportModel(String file, Intake.Result result, List<Problem> problems) {
         problems = List.copyOf(problems);
     }
 
-    /** Checks what was read from a file against the lab book. */
-    static ImportModel of(LabBook book, Sheet<Kept> sheet) {
-        Intake.Result result = Intake.check(book, Sheet.incoming(sheet));
+    /**
+     * Checks what was read from a file against the lab book.
+     *
+     * @param today the day on which it is to be kept
+     */
+    static ImportModel of(LabBook book, Sheet<Kept> sheet, LocalDate today) {
+        Intake.Result result = Intake.check(book, Sheet.incoming(sheet), today);
         List<Problem> problems = new ArrayList<>(sheet.problems());
         problems.addAll(result.problems());
         return new ImportModel(sheet.file(), result, problems);

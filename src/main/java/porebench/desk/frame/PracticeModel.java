@@ -140,7 +140,7 @@ record PracticeModel(LabBook book, LocalDateTime now) {
                 .map(sheet::trial)
                 .map(trial -> new Incoming(new Place(trial.id().text(), 0, 0), trial))
                 .toList();
-        Intake.Result checked = Intake.check(book, incoming);
+        Intake.Result checked = Intake.check(book, incoming, now.toLocalDate());
         return Problem.anyError(checked.problems())
                 ? Answer.refused(checked.problems())
                 : Answer.of(checked.drafts(), List.of());

@@ -29,6 +29,7 @@ import porebench.quantity.PressureUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
+import porebench.record.CalibrationDay;
 import porebench.record.CalibrationId;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
@@ -137,9 +138,7 @@ final class CalibrationReader {
             found.add(Problem.error(field, "form.not-a-date", text));
         }
         date.flatMap(day -> Days.checkYear(field, day)).ifPresent(found::add);
-        date.filter(day -> day.isAfter(today))
-                .ifPresent(
-                        day -> found.add(Problem.error(field, "meter.date-to-come", Days.show(day), Days.show(today))));
+        date.flatMap(day -> CalibrationDay.check(field, day, today)).ifPresent(found::add);
         return date;
     }
 

@@ -80,17 +80,37 @@ final class EquipmentModel extends RecordModel<Equipment, EquipmentDraft> {
         return desk().tools().numbers().show(piece.division()) + " " + unitWords(piece.type());
     }
 
-    String limitWords(Equipment piece) {
-        return piece.calibration()
-                .map(made -> desk().tools().numbers().show(made.limit()) + " " + unitWords(piece.type()))
-                .orElse("");
+    /** Returns the calibration by which a piece stands today: not one of a day to come, though its newest version states it. */
+    private Optional<Equipment.Calibration> standing(Equipment piece) {
+        return Optional.ofNullable(pieces.get(piece.id()))
+                .flatMap(known -> known.calibrationBy(desk().tools().today()));
     }
 
-    String calibratedWords(Equipment piece) {
+    String standingLimitWords(Equipment piece) {
+        return standing(piece).map(made -> limitWords(piece, made)).orElse("");
+    }
+
+    String standingDayWords(Equipment piece) {
+        return standing(piece).map(made -> Days.show(made.on())).orElse("");
+    }
+
+    String standingDueWords(Equipment piece) {
+        return standing(piece).map(made -> Days.show(made.dueOn())).orElse("");
+    }
+
+    private String limitWords(Equipment piece, Equipment.Calibration made) {
+        return desk().tools().numbers().show(made.limit()) + " " + unitWords(piece.type());
+    }
+
+    private String limitWords(Equipment piece) {
+        return piece.calibration().map(made -> limitWords(piece, made)).orElse("");
+    }
+
+    private static String calibratedWords(Equipment piece) {
         return piece.calibration().map(made -> Days.show(made.on())).orElse("");
     }
 
-    String dueWords(Equipment piece) {
+    private static String dueWords(Equipment piece) {
         return piece.calibration().map(made -> Days.show(made.dueOn())).orElse("");
     }
 
@@ -145,7 +165,7 @@ final class EquipmentModel extends RecordModel<Equipment, EquipmentDraft> {
                 from.orElseThrow(),
                 until,
                 draft.remarks().strip());
-        problems.addAll(piece.check());
+        problems.addAll(piece.check(desk().tools().today()));
         return Problem.anyError(problems) ? Answer.refused(problems) : Answer.of(piece, problems);
     }
 

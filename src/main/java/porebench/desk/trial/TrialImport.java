@@ -1,5 +1,6 @@
 package porebench.desk.trial;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,8 +38,10 @@ record TrialImport(String file, List<Draft> drafts, int trials, int alreadyThere
      * @param mixId the mix; rows of another one are left out, each with a problem
      * @param begun a determination that was begun but is not in the lab book yet, which the trials then join
      * @param sheet what was read
+     * @param today the day on which it is to be kept
      */
-    static TrialImport check(LabBook book, MixId mixId, Optional<Determination> begun, Sheet<Trial> sheet) {
+    static TrialImport check(
+            LabBook book, MixId mixId, Optional<Determination> begun, Sheet<Trial> sheet, LocalDate today) {
         List<Problem> problems = new ArrayList<>(sheet.problems());
         List<Incoming> incoming = new ArrayList<>();
         for (Sheet.Row<Trial> row : sheet.rows()) {
@@ -56,7 +59,7 @@ record TrialImport(String file, List<Draft> drafts, int trials, int alreadyThere
                         .at(place));
             }
         }
-        Intake.Result result = Intake.check(book, incoming);
+        Intake.Result result = Intake.check(book, incoming, today);
         problems.addAll(result.problems());
         List<Draft> drafts = result.drafts().stream()
                 .map(draft -> begun.filter(

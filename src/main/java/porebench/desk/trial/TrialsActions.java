@@ -120,7 +120,11 @@ final class TrialsActions {
                         doing,
                         () -> desk.tools().sheets().trials(file.get()),
                         sheet -> model.show(Optional.of(TrialImport.check(
-                                desk.book(), mix.get(), model.determinations().begun(), sheet))),
+                                desk.book(),
+                                mix.get(),
+                                model.determinations().begun(),
+                                sheet,
+                                desk.tools().today()))),
                         failure -> asker().failure(over, doing, failure));
     }
 

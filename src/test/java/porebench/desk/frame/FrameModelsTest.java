@@ -81,8 +81,10 @@ class FrameModelsTest {
         String bad = rows.get(1).replaceFirst("^[^,]*", "S-91").replaceFirst("fine|coarse", "gravelly");
         Files.write(sheet, List.of(heading, good, bad), StandardCharsets.UTF_8);
         long before = demo.desk.book().changeNumber();
-        ImportModel incoming =
-                ImportModel.of(demo.desk.book(), demo.desk.tools().sheets().records(sheet));
+        ImportModel incoming = ImportModel.of(
+                demo.desk.book(),
+                demo.desk.tools().sheets().records(sheet),
+                demo.desk.tools().today());
         assertThat(incoming.counts()).isEqualTo(Map.of(RecordKind.SOURCE, 1));
         assertThat(incoming.hasSomethingToKeep()).isTrue();
         assertThat(incoming.errors()).isPositive();
@@ -101,8 +103,10 @@ class FrameModelsTest {
         List<String> rows = Files.readAllLines(Path.of("demo-data/sources.csv"), StandardCharsets.UTF_8);
         String doubtful = rows.get(1).replaceFirst("^[^,]*", "s-01");
         Files.write(sheet, List.of(rows.get(0), doubtful), StandardCharsets.UTF_8);
-        ImportModel incoming =
-                ImportModel.of(demo.desk.book(), demo.desk.tools().sheets().records(sheet));
+        ImportModel incoming = ImportModel.of(
+                demo.desk.book(),
+                demo.desk.tools().sheets().records(sheet),
+                demo.desk.tools().today());
         assertThat(incoming.errors()).isZero();
         assertThat(incoming.warnings()).isEqualTo(1);
         assertThat(incoming.hasSomethingToKeep()).isTrue();
@@ -110,8 +114,10 @@ class FrameModelsTest {
 
     @Test
     void whatIsInTheLabBookUnchangedIsPassedOver() {
-        ImportModel incoming =
-                ImportModel.of(demo.desk.book(), demo.desk.tools().sheets().records(Path.of("demo-data/meters.csv")));
+        ImportModel incoming = ImportModel.of(
+                demo.desk.book(),
+                demo.desk.tools().sheets().records(Path.of("demo-data/meters.csv")),
+                demo.desk.tools().today());
         assertThat(incoming.hasSomethingToKeep()).isFalse();
         assertThat(incoming.result().alreadyThere()).isEqualTo(3);
         assertThat(incoming.problems()).isEmpty();

@@ -23,6 +23,7 @@ import porebench.exchange.DemoLaboratory;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.print.PdfPress;
+import porebench.record.Draft;
 import porebench.record.Equipment;
 import porebench.record.EquipmentKind;
 import porebench.record.EquipmentState;
@@ -84,15 +85,15 @@ class EquipmentModelTest {
                         model.stateWords(balance),
                         model.typeWords(balance.type()),
                         model.divisionWords(balance),
-                        model.limitWords(balance),
-                        model.calibratedWords(balance),
-                        model.dueWords(balance)))
+                        model.standingLimitWords(balance),
+                        model.standingDayWords(balance),
+                        model.standingDueWords(balance)))
                 .containsExactly("due soon", "balance", "0.1 g", "0.4 g", "2025-11-17", "2026-12-04");
         Equipment broken = model.rows().get(3).value();
-        assertThat(model.limitWords(broken) + model.calibratedWords(broken) + model.dueWords(broken))
+        assertThat(model.standingLimitWords(broken) + model.standingDayWords(broken) + model.standingDueWords(broken))
                 .isEmpty();
         EquipmentModel spanish = model(new Locale("es"));
-        assertThat(spanish.stateWords(balance) + ", " + spanish.limitWords(balance))
+        assertThat(spanish.stateWords(balance) + ", " + spanish.standingLimitWords(balance))
                 .isEqualTo("por vencer, 0,4 g");
     }
 
@@ -150,6 +151,7 @@ class EquipmentModelTest {
         "2026-11-02, 2027-11-02, '', '', usedFrom, form.required",
         "2026-11-02, 2027-11-02, 2026-01-02, later, usedUntil, form.not-a-date",
         "2026-11-02, 2200-11-02, 2026-01-02, '', dueOn, equipment.year-impossible",
+        "2026-11-26, 2027-11-02, 2026-01-02, '', calibratedOn, meter.date-to-come",
         "1929-11-02, 2027-11-02, 2026-01-02, '', calibratedOn, equipment.year-impossible"
     })
     void daysOutOfOrderAreRefusedAsInAFile(
@@ -160,6 +162,31 @@ class EquipmentModelTest {
         assertThat(model.read(draft).problems())
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(tuple(field, code));
+    }
+
+    /** A book may hold one from elsewhere, or from when the clock was wrong; today is 2026-11-25. */
+    @Test
+    void theRegisterShowsTheCalibrationThatStandsToday() {
+        assertThat(model.read(filled().withCalibratedOn("2026-11-25")).problems())
+                .isEmpty();
+        Equipment old = model.rows().get(0).value();
+        Equipment early = new Equipment(
+                old.id(),
+                old.type(),
+                old.description(),
+                old.division(),
+                Optional.of(new Equipment.Calibration(
+                        LocalDate.of(2026, 11, 26), new BigDecimal("0.2"), LocalDate.of(2027, 11, 26), "")),
+                old.usedFrom(),
+                old.usedUntil(),
+                old.remarks());
+        assertThat(model.desk()
+                        .keep(List.of(new Draft(early, model.rows().get(0).number())), "slip"))
+                .isEmpty();
+        assertThat(model.state(early)).isEqualTo(EquipmentState.DUE);
+        assertThat(List.of(
+                        model.standingLimitWords(early), model.standingDayWords(early), model.standingDueWords(early)))
+                .containsExactly("0.4 g", "2025-11-17", "2026-12-04");
     }
 
     @Test

@@ -34,7 +34,8 @@ class TrialImportTest {
                 bench.book,
                 BenchBook.MIX,
                 model.determinations().begun(),
-                bench.desk.tools().sheets().trials(file));
+                bench.desk.tools().sheets().trials(file),
+                bench.desk.tools().today());
     }
 
     private TrialsModel model() {
