@@ -263,17 +263,23 @@ public final class BudgetInputs {
         return limit;
     }
 
-    /** Of two measures the one that may be further wrong stands for both, and only what both share is shared. */
+    /**
+     * Of two measures the one that may be further wrong stands for both; what is to be said of either is said, and only what
+     * both share is shared.
+     */
     private static Optional<Dial.Measure> worse(Optional<Dial.Measure> one, Optional<Dial.Measure> other) {
         if (one.isEmpty() || other.isEmpty()) {
             return one.or(() -> other);
         }
         Dial.Measure larger = one.get().limitPercent() >= other.get().limitPercent() ? one.get() : other.get();
+        Set<Omission> wanting = EnumSet.noneOf(Omission.class);
+        wanting.addAll(one.get().wanting());
+        wanting.addAll(other.get().wanting());
         return Optional.of(new Dial.Measure(
                 larger.limitPercent(),
                 larger.origin(),
                 one.get().isOfTheTrials() && other.get().isOfTheTrials(),
-                larger.wanting()));
+                wanting));
     }
 
     private Water water(Bowl bowl) {
@@ -316,21 +322,15 @@ public final class BudgetInputs {
 
     /** All masses of a trial are weighed on one balance: its error is the same in each and adds up, the digits' do not. */
     private Optional<Sample> sample() {
+        if (trials.stream().anyMatch(one -> kilograms(one) <= 0)) {
+            return Optional.empty();
+        }
         double kilograms = 0;
         double variance = 0;
         Origin origin = Origin.EQUIPMENT;
         for (JudgedTrial one : trials) {
-            Readings readings = one.trial().value().readings();
-            List<Typed<Mass>> masses = Stream.of(readings.fine(), readings.coarse())
-                    .flatMap(Optional::stream)
-                    .toList();
-            double own = masses.stream()
-                    .mapToDouble(mass -> mass.value().kilograms())
-                    .sum();
-            if (own <= 0) {
-                return Optional.empty();
-            }
-            kilograms += own / trials.size();
+            List<Typed<Mass>> masses = masses(one);
+            kilograms += kilograms(one) / trials.size();
             double steps = masses.stream()
                     .mapToDouble(mass ->
                             mass.unit().of(mass.number().ulp().doubleValue()).kilograms())
@@ -342,5 +342,18 @@ public final class BudgetInputs {
             variance = Math.max(variance, steps + limit * limit / 3);
         }
         return Optional.of(new Sample(kilograms, Math.sqrt(variance), origin));
+    }
+
+    private static List<Typed<Mass>> masses(JudgedTrial trial) {
+        Readings readings = trial.trial().value().readings();
+        return Stream.of(readings.fine(), readings.coarse())
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private static double kilograms(JudgedTrial trial) {
+        return masses(trial).stream()
+                .mapToDouble(mass -> mass.value().kilograms())
+                .sum();
     }
 }

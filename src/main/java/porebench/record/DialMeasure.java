@@ -1,6 +1,7 @@
 package porebench.record;
 
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -53,7 +54,7 @@ final class DialMeasure {
                 .map(point -> point.amount())
                 .filter(amount -> amount.number().signum() > 0)
                 .map(CheckAmount::unit)
-                .collect(Collectors.toSet());
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(CheckAmount.Unit.class)));
         if (units.isEmpty()) {
             return Optional.empty();
         }
@@ -61,7 +62,7 @@ final class DialMeasure {
         double litres = story.dialOn(day).orElseThrow().scale().bowl().in(VolumeUnit.LITRE);
         double worst = 0;
         Origin origin = Origin.EQUIPMENT;
-        Optional<Omission> wanting = Optional.empty();
+        Set<Omission> wanting = EnumSet.noneOf(Omission.class);
         for (CheckAmount.Unit unit : units) {
             LaboratoryEquipment.Limit known = limits.of(measure(unit), checkedOn);
             double limit = unit == CheckAmount.Unit.VESSELS
@@ -70,7 +71,7 @@ final class DialMeasure {
             worst = Math.max(worst, limit);
             origin = MeasureLimits.least(origin, known.origin());
             if (known.isWanting()) {
-                wanting = Optional.of(MeasureLimits.wanting(measure(unit)));
+                wanting.add(MeasureLimits.wanting(measure(unit)));
             }
         }
         return worst <= 0

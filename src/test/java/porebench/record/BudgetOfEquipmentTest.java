@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import porebench.method.MeterType;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetLine;
 import porebench.method.budget.FactorBudget;
@@ -23,6 +24,8 @@ import porebench.method.budget.Omission;
 import porebench.method.budget.Origin;
 import porebench.method.budget.Part;
 import porebench.method.budget.Sample;
+import porebench.method.meter.CheckAmount;
+import porebench.method.meter.DialCheck;
 import porebench.method.trial.Readings;
 import porebench.quantity.MassUnit;
 import porebench.quantity.Typed;
@@ -87,6 +90,68 @@ class BudgetOfEquipmentTest {
         assertThat(sample.standardUncertaintyKilograms())
                 .isEqualTo(Math.sqrt(2 * 1e-6 / 12 + 0.002 * 0.002 / 3), within(1e-9));
         assertThat(FactorBudget.of(inputs()).omissions()).contains(Omission.BALANCE_NOT_CALIBRATED);
+    }
+
+    /** T-3 stays without masses, so that the sample has no line, and nothing is to be said of the balance. */
+    @Test
+    void aBalanceThatWeighedNothingOfTheBudgetIsNotSpokenOf() {
+        bench.strike(List.of("T-1", "T-2"));
+        Books.keep(bench.book, weighed("T-0"), Samples.uncalibrated("BAL-1", EquipmentKind.BALANCE, "0.1"));
+        assertThat(inputs().sample()).isEmpty();
+        assertThat(FactorBudget.of(inputs()).omissions()).doesNotContain(Omission.BALANCE_NOT_CALIBRATED);
+    }
+
+    /** One dial checked in % of the bowl, one in mL, which is 0.04 % of 7.05 L against 0.05 %: the lesser is said as well. */
+    @Test
+    void whatTwoDialsWereCheckedByIsSaidOfBoth() {
+        LocalDate before = DAY.minusDays(20);
+        MeterCalibration shares = SampleCalibrations.dialCalibration("C-1", "B-1", before, "0.0", "5.0", "10.0");
+        Books.keep(
+                bench.book,
+                Samples.meter("B-2", MeterType.B),
+                read("T-0", "B-2"),
+                shares,
+                new MeterCalibration(
+                        new CalibrationId("C-2"),
+                        new MeterId("B-2"),
+                        MeterType.B,
+                        before,
+                        "R. Vale",
+                        shares.reason(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(new DialCheck(
+                                Optional.empty(),
+                                Optional.empty(),
+                                List.of(
+                                        SampleCalibrations.point("0", CheckAmount.Unit.MILLILITRE, "0.0"),
+                                        SampleCalibrations.point("353", CheckAmount.Unit.MILLILITRE, "5.0"),
+                                        SampleCalibrations.point("705", CheckAmount.Unit.MILLILITRE, "10.0")),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty())),
+                        Optional.empty(),
+                        ""),
+                Samples.lastUsedOn(Samples.uncalibrated("VES-0", EquipmentKind.VESSEL, "0.05"), before),
+                Samples.lastUsedOn(Samples.uncalibrated("CYL-0", EquipmentKind.CYLINDER, "1"), before));
+        assertThat(inputs().dial().orElseThrow().measure().orElseThrow().wanting())
+                .containsExactly(Omission.CYLINDER_NOT_CALIBRATED, Omission.VESSEL_NOT_CALIBRATED);
+    }
+
+    private static Trial read(String id, String meter) {
+        Trial plain = Samples.trial(id, "M-1", "M-1/1", "5.4");
+        return new Trial(
+                plain.id(),
+                plain.mixId(),
+                plain.determinationId(),
+                plain.testedAt(),
+                plain.operator(),
+                new MeterId(meter),
+                plain.readings(),
+                "",
+                Optional.empty(),
+                Optional.empty());
     }
 
     private static Trial weighed(String id) {

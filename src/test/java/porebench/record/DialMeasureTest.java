@@ -235,7 +235,30 @@ class DialMeasureTest {
                         5,
                         Set.of(),
                         points))
-                .flatMap(Dial.Measure::wanting)
-                .contains(Omission.BALANCE_NOT_CALIBRATED);
+                .map(Dial.Measure::wanting)
+                .contains(Set.of(Omission.BALANCE_NOT_CALIBRATED));
+    }
+
+    /** Water by cylinder, by balance and in % of the bowl: what is said of each stands in one order, run after run. */
+    @Test
+    void everyMeasureWithoutACalibrationIsSaid() {
+        Dial.Measure measure = measure(
+                        Profiles.standard(),
+                        LaboratoryEquipment.ofFile(List.of(
+                                Samples.uncalibrated("VES-1", EquipmentKind.VESSEL, "0.05"),
+                                Samples.uncalibrated("BAL-1", EquipmentKind.BALANCE, "0.1"),
+                                Samples.uncalibrated("CYL-1", CYLINDER, "1"))),
+                        DAY,
+                        5,
+                        Set.of(),
+                        SampleCalibrations.point("2.5", CheckAmount.Unit.PERCENT, "2.5"),
+                        SampleCalibrations.point("352", CheckAmount.Unit.GRAM, "5.0"),
+                        millilitres("705", "10.0"))
+                .orElseThrow();
+        assertThat(measure.wanting())
+                .containsExactly(
+                        Omission.CYLINDER_NOT_CALIBRATED,
+                        Omission.BALANCE_NOT_CALIBRATED,
+                        Omission.VESSEL_NOT_CALIBRATED);
     }
 }

@@ -1,6 +1,9 @@
 package porebench.method.budget;
 
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import porebench.quantity.Require;
 
 /**
@@ -25,16 +28,19 @@ public record Dial(
      * @param limitPercent how far it may be wrong, in % air, greater than 0
      * @param origin where that was taken from
      * @param isOfTheTrials whether the water of the trials was measured by the same one: its error then moves both alike
-     * @param wanting what is to be said of it; empty when nothing
+     * @param wanting what is to be said of it, in the order of the omissions; empty when nothing
      */
-    public record Measure(double limitPercent, Origin origin, boolean isOfTheTrials, Optional<Omission> wanting) {
+    public record Measure(double limitPercent, Origin origin, boolean isOfTheTrials, Set<Omission> wanting) {
         public Measure {
+            Set<Omission> ordered = EnumSet.noneOf(Omission.class);
+            ordered.addAll(wanting);
+            wanting = Collections.unmodifiableSet(ordered);
             Require.positive("limitPercent", limitPercent);
         }
 
         /** Makes a measure of which nothing more is to be said. */
         public Measure(double limitPercent, Origin origin, boolean isOfTheTrials) {
-            this(limitPercent, origin, isOfTheTrials, Optional.empty());
+            this(limitPercent, origin, isOfTheTrials, Set.of());
         }
 
         BudgetLine line() {

@@ -157,7 +157,7 @@ public final class FactorBudget {
         inputs.dial().ifPresent(dial -> lines.add(dial.line()));
         inputs.dial().flatMap(Dial::measure).ifPresent(measure -> {
             lines.add(measure.line());
-            measure.wanting().ifPresent(omissions::add);
+            omissions.addAll(measure.wanting());
         });
     }
 

@@ -45,7 +45,7 @@ public final class FieldBudget {
         inputs.dial().ifPresentOrElse(dial -> lines.add(dial.line()), () -> omissions.add(Omission.FIELD_DIAL));
         inputs.dial().flatMap(Dial::measure).ifPresent(measure -> {
             lines.add(measure.line());
-            measure.wanting().ifPresent(omissions::add);
+            omissions.addAll(measure.wanting());
         });
         Budget factor = inputs.factor();
         int placeOfFactor = lines.size();
