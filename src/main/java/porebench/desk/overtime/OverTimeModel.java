@@ -10,10 +10,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import porebench.chart.ControlPlot;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
 import porebench.desk.form.Texts;
+import porebench.method.Problem;
 import porebench.record.Evidence;
 import porebench.record.FactorHistory;
 import porebench.statistics.FalseAlarms;
@@ -175,15 +177,29 @@ final class OverTimeModel {
         }
         Optional<LocalDate> from = Days.parse(typedFrom);
         Optional<LocalDate> to = Days.parse(typedTo);
+        if (impossibleYear().isPresent()) {
+            return Optional.empty();
+        }
         return from.isPresent() && to.isPresent() && !to.get().isBefore(from.get())
                 ? Optional.of(new BaseWish.Between(from.get(), to.get()))
                 : Optional.empty();
+    }
+
+    private Optional<Problem> impossibleYear() {
+        return Stream.of(typedFrom, typedTo)
+                .flatMap(typed -> Days.parse(typed).stream())
+                .flatMap(day -> Days.checkYear("base", day).stream())
+                .findFirst();
     }
 
     /** Says why the base cannot be read; blank when it can. */
     String baseRefusal() {
         if (typedBase().isPresent() || isByDays && typedFrom.isBlank() && typedTo.isBlank()) {
             return "";
+        }
+        Optional<Problem> year = isByDays ? impossibleYear() : Optional.empty();
+        if (year.isPresent()) {
+            return desk.tools().problemText().say(year.get());
         }
         return texts.get(isByDays ? "base.refused.days" : "base.refused.count");
     }

@@ -379,6 +379,10 @@ class OverTimeModelTest {
         }
         model.typeBase(true, "20", "2026-01-09", "2026-01-05");
         assertThat(model.baseRefusal()).startsWith("Write two days as 2026-03-01");
+        for (String year : List.of("0026", "1929", "2200")) {
+            model.typeBase(true, "20", "0026-01-05", year + "-01-09");
+            assertThat(model.baseRefusal()).as(year).contains("0026-01-05", "1930", "2199");
+        }
         assertThat(model.outcome()).isSameAs(before);
         model.typeBase(true, "20", "", "");
         assertThat(model.baseRefusal()).isEmpty();
