@@ -8,11 +8,14 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import porebench.desk.form.UnitSystem;
 import porebench.method.Problem;
+import porebench.method.Profile;
 import porebench.record.Draft;
 import porebench.record.Evidence;
 import porebench.record.LabBook;
 import porebench.record.Laboratory;
+import porebench.record.LaboratoryEquipment;
 import porebench.record.LaboratoryScatter;
+import porebench.record.MeterStory;
 import porebench.record.MixId;
 import porebench.record.Namesakes;
 import porebench.record.RegisterRow;
@@ -96,6 +99,21 @@ public final class DeskModel {
     /** Returns how trials scatter in the laboratory, as of the last change of the lab book. */
     public LaboratoryScatter scatter() {
         return seen.scatter();
+    }
+
+    /** Returns the equipment with what held on earlier days, as of the last change of the lab book. */
+    public LaboratoryEquipment equipment() {
+        return seen.equipment();
+    }
+
+    /** Returns the story of every meter under the usual profile, as of the last change of the lab book. */
+    public List<MeterStory> meters() {
+        return seen.meters();
+    }
+
+    /** Returns the profile of what belongs to no mix, as of the last change of the lab book. */
+    public Profile usualProfile() {
+        return seen.usualProfile();
     }
 
     /** Returns everything known about the selected mix; empty when none is selected. */

@@ -3,10 +3,13 @@ package porebench.desk;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import porebench.method.Profile;
 import porebench.record.Evidence;
 import porebench.record.LabBook;
 import porebench.record.Laboratory;
+import porebench.record.LaboratoryEquipment;
 import porebench.record.LaboratoryScatter;
+import porebench.record.MeterStory;
 import porebench.record.RegisterRow;
 import porebench.record.Version;
 
@@ -21,6 +24,9 @@ import porebench.record.Version;
  * @param rows one line a mix
  * @param scatter how trials scatter in the laboratory
  * @param laboratory whose lab book it is; empty while nobody said so
+ * @param equipment its balances, cylinders, thermometers and vessels, with what held on earlier days
+ * @param meters the story of every meter under the usual profile, in the order of their ids
+ * @param usualProfile the profile of what belongs to no mix
  */
 public record Reading(
         LabBook book,
@@ -29,16 +35,21 @@ public record Reading(
         List<Evidence> everything,
         List<RegisterRow> rows,
         LaboratoryScatter scatter,
-        Optional<Laboratory> laboratory) {
+        Optional<Laboratory> laboratory,
+        LaboratoryEquipment equipment,
+        List<MeterStory> meters,
+        Profile usualProfile) {
     public Reading {
         everything = List.copyOf(everything);
         rows = List.copyOf(rows);
+        meters = List.copyOf(meters);
     }
 
     /** Reads a lab book as it stands on a day. */
     public static Reading of(LabBook book, LocalDate day) {
         long change = book.changeNumber();
         List<Evidence> all = Evidence.ofAll(book);
+        Profile usual = MeterStory.usualProfile(book);
         return new Reading(
                 book,
                 day,
@@ -46,6 +57,9 @@ public record Reading(
                 all,
                 all.stream().map(one -> RegisterRow.of(one, day)).toList(),
                 LaboratoryScatter.of(all),
-                book.latest(Laboratory.class, Laboratory.ID).map(Version::value));
+                book.latest(Laboratory.class, Laboratory.ID).map(Version::value),
+                all.isEmpty() ? LaboratoryEquipment.of(book) : all.get(0).equipment(),
+                MeterStory.ofAll(book, usual),
+                usual);
     }
 }

@@ -21,7 +21,6 @@ import porebench.record.EquipmentId;
 import porebench.record.EquipmentKind;
 import porebench.record.EquipmentState;
 import porebench.record.LaboratoryEquipment;
-import porebench.record.MeterStory;
 
 /** The register of equipment. */
 final class EquipmentModel extends RecordModel<Equipment, EquipmentDraft> {
@@ -36,9 +35,9 @@ final class EquipmentModel extends RecordModel<Equipment, EquipmentDraft> {
     }
 
     private void readPieces() {
-        pieces = LaboratoryEquipment.of(desk().book()).pieces().stream()
+        pieces = desk().equipment().pieces().stream()
                 .collect(Collectors.toMap(piece -> piece.newest().id(), piece -> piece));
-        noticeDays = MeterStory.usualProfile(desk().book()).count(FigureName.CALIBRATION_NOTICE_DAYS);
+        noticeDays = desk().usualProfile().count(FigureName.CALIBRATION_NOTICE_DAYS);
     }
 
     private static EquipmentDraft blank(DeskModel desk) {

@@ -37,7 +37,7 @@ final class MetersModel extends RecordModel<Meter, MeterDraft> {
     }
 
     private void readStories() {
-        stories = MeterStory.ofAll(desk().book()).stream()
+        stories = desk().meters().stream()
                 .collect(Collectors.toMap(story -> story.meter().value().id(), story -> story));
     }
 
