@@ -92,6 +92,17 @@ class BudgetCommandTest {
         Said refused = budget("--equipment", "equipment.csv");
         assertThat(refused.status()).isEqualTo(1);
         assertThat(refused.codes()).contains("equipment.due-before-calibrated");
+        LabFiles.write(folder, "equipment.csv", heading + cylinder + balance.replace("0.1,0.5", "2,0.5"));
+        assertThat(budget("--equipment", "equipment.csv").list("problems"))
+                .anySatisfy(problem -> assertThat(problem)
+                        .containsEntry("code", "equipment.limit-below-division")
+                        .containsEntry("file", "equipment.csv")
+                        .containsEntry("line", 3));
+        LabFiles.write(
+                folder, "equipment.csv", heading + cylinder.replace("2026-01-05,2027-01-05", "2099-01-05,2100-01-05"));
+        Said early = budget("--equipment", "equipment.csv");
+        assertThat(early.status()).isEqualTo(1);
+        assertThat(early.codes()).contains("meter.date-to-come");
     }
 
     /**
