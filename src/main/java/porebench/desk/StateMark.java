@@ -18,7 +18,10 @@ import porebench.method.meter.MeterState;
 import porebench.record.EquipmentState;
 import porebench.record.FactorState;
 
-/** The state of a mix's factor, of a meter or of a piece of equipment, as a shape in the colour of the theme; the words stand beside it. */
+/**
+ * The state of a mix's factor, of a meter or of a piece of equipment, as a shape in the colour of the theme; the words stand
+ * beside it.
+ */
 public final class StateMark implements Icon {
     private final FactorState state;
     private final String colour;

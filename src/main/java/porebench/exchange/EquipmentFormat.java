@@ -78,8 +78,15 @@ final class EquipmentFormat implements Format.RowByRow<Equipment> {
                 : Optional.of(new Equipment.Calibration(on.get(), limit.get(), due.get(), entry.text("certificate")));
     }
 
-    private static String column(Problem problem) {
-        return problem.field().equals("usedUntil") ? "used_until" : "due_on";
+    /** Returns the column of the field that a problem is about. */
+    static String column(Problem problem) {
+        return switch (problem.field()) {
+            case "calibratedOn" -> "calibrated_on";
+            case "dueOn" -> "due_on";
+            case "usedFrom" -> "used_from";
+            case "usedUntil" -> "used_until";
+            default -> problem.field();
+        };
     }
 
     @Override

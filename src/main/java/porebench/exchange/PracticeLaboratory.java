@@ -18,8 +18,9 @@ import porebench.record.MeterId;
 import porebench.record.port.PracticeBook;
 
 /**
- * What a new training book begins with: the demo laboratory's sources, equipment, mixes and sound meters, without its trials and factors.
- * Its calibrations and its equipment are moved to other days, so that they hold on the day the practice begins as they do on the demo's day.
+ * What a new training book begins with: the demo laboratory's sources, equipment, mixes and sound meters, without its trials
+ * and factors. Its calibrations and its equipment are moved to other days, so that they hold on the day the practice begins as
+ * they do on the demo's day.
  */
 public final class PracticeLaboratory implements PracticeBook {
     private static final String WHO = "Porebench demo";

@@ -1,7 +1,6 @@
 package porebench.record;
 
 import porebench.method.Limit;
-import porebench.method.Problem;
 
 /** What a piece of equipment measures with; each kind states its figures in one unit. */
 public enum EquipmentKind {
@@ -37,10 +36,5 @@ public enum EquipmentKind {
     /** Returns what a division and a limit of error can be at all, in that unit. */
     public Limit limit() {
         return limit;
-    }
-
-    /** Returns the kind as a word inside a problem's message. */
-    public Problem.Word word() {
-        return new Problem.Word("equipment-" + symbol);
     }
 }

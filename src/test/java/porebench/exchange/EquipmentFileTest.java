@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import porebench.method.Problem;
 import porebench.record.Equipment;
 import porebench.record.EquipmentKind;
 import porebench.record.Kept;
@@ -75,5 +76,18 @@ class EquipmentFileTest {
         Equipment calibrated = Samples.equipment("E-1", kind, "0.10", "0.20");
         assertThat(RoundTripTest.written(new EquipmentFormat(), plain)).isEqualTo(plain);
         assertThat(RoundTripTest.written(new EquipmentFormat(), calibrated)).isEqualTo(calibrated);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "calibratedOn, calibrated_on",
+        "dueOn, due_on",
+        "usedFrom, used_from",
+        "usedUntil, used_until",
+        "limit, limit"
+    })
+    void aProblemStandsAtTheColumnOfItsField(String field, String column) {
+        assertThat(EquipmentFormat.column(Problem.error(field, "equipment.year-impossible")))
+                .isEqualTo(column);
     }
 }

@@ -38,12 +38,16 @@ final class EquipmentForm implements RecordForm {
         text("description", new JLabel(), EquipmentDraft::description, EquipmentDraft::withDescription);
         text("division", divisionUnit, EquipmentDraft::division, EquipmentDraft::withDivision);
         text("limit", limitUnit, EquipmentDraft::limit, EquipmentDraft::withLimit);
-        text("calibratedOn", new JLabel(), EquipmentDraft::calibratedOn, EquipmentDraft::withCalibratedOn);
-        text("dueOn", new JLabel(), EquipmentDraft::dueOn, EquipmentDraft::withDueOn);
+        text("calibratedOn", dayPattern(), EquipmentDraft::calibratedOn, EquipmentDraft::withCalibratedOn);
+        text("dueOn", dayPattern(), EquipmentDraft::dueOn, EquipmentDraft::withDueOn);
         text("certificate", new JLabel(), EquipmentDraft::certificate, EquipmentDraft::withCertificate);
-        text("usedFrom", new JLabel(), EquipmentDraft::usedFrom, EquipmentDraft::withUsedFrom);
-        text("usedUntil", new JLabel(), EquipmentDraft::usedUntil, EquipmentDraft::withUsedUntil);
+        text("usedFrom", dayPattern(), EquipmentDraft::usedFrom, EquipmentDraft::withUsedFrom);
+        text("usedUntil", dayPattern(), EquipmentDraft::usedUntil, EquipmentDraft::withUsedUntil);
         text("remarks", new JLabel(), EquipmentDraft::remarks, EquipmentDraft::withRemarks);
+    }
+
+    private JLabel dayPattern() {
+        return new JLabel(texts.get("equipment.date-pattern"));
     }
 
     private void update(String field, EquipmentDraft changed) {

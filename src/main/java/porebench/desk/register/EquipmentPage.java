@@ -37,7 +37,7 @@ public final class EquipmentPage implements Page {
                         model::stateWords,
                         Optional.of(piece -> new StateMark(model.state(piece), MARK_SIDE))),
                 new Column<>(texts.get("equipment.due"), 88, model::standingDueWords),
-                new Column<>(texts.get("equipment.type.plain"), 102, piece -> model.typeWords(piece.type())),
+                new Column<>(texts.get("equipment.type.plain"), 112, piece -> model.typeWords(piece.type())),
                 new Column<>(texts.get("equipment.division.short"), 92, model::divisionWords),
                 new Column<>(texts.get("equipment.limit.short"), 92, model::standingLimitWords),
                 new Column<>(texts.get("equipment.calibrated"), 90, model::standingDayWords));
