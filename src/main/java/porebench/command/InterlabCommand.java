@@ -23,10 +23,7 @@ final class InterlabCommand extends StudyCommand {
 
     @Override
     Outcome study(Sheet<ValueRow> sheet, String source, List<Problem> problems) {
-        problems.addAll(sheet.problems());
-        if (sheet.rows().isEmpty() && !Problem.anyError(problems)) {
-            problems.add(Problem.error("values", "command.no-number", source));
-        }
+        problems.addAll(LaboratoryLevels.check(sheet));
         if (Problem.anyError(problems)) {
             return Outcome.refused(problems);
         }

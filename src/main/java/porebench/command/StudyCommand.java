@@ -85,14 +85,16 @@ abstract class StudyCommand extends OneCommand {
                     book.latest(KeptStudy.class, kept.study.text()).map(Version::value);
             Outcome outcome;
             if (found.isEmpty()) {
-                outcome = Outcome.refused(missing(kept, book.ids(RecordKind.STUDY)));
+                problems.add(missing(kept, book.ids(RecordKind.STUDY)));
+                outcome = Outcome.refused(problems);
             } else if (found.get().layout() != layout()) {
-                outcome = Outcome.refused(Problem.error(
+                problems.add(Problem.error(
                         "study",
                         "command.study-of-another-kind",
                         kept.study.text(),
-                        found.get().layout().symbol(),
-                        layout().symbol()));
+                        found.get().layout().word(),
+                        layout().word()));
+                outcome = Outcome.refused(problems);
             } else {
                 outcome = study(KeptReadings.sheet(found.get()), kept.study.text(), problems);
             }

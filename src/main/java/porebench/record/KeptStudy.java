@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
+import porebench.method.Problem;
 import porebench.quantity.Require;
 
 /**
@@ -37,23 +38,30 @@ public record KeptStudy(
     /** How the readings of a study are laid out. */
     public enum Layout {
         /** Operators read the same samples, each as often. */
-        OPERATORS("operators", List.of("operator", "sample", "repeat")),
+        OPERATORS("operators", "layout-operators", List.of("operator", "sample", "repeat")),
         /** Groups within groups, the outermost on the left. */
-        LAYERS("layers", List.of()),
+        LAYERS("layers", "layout-layers", List.of()),
         /** Laboratories tested the same material. */
-        LABORATORIES("laboratories", List.of("laboratory", "level"));
+        LABORATORIES("laboratories", "layout-laboratories", List.of("laboratory", "level"));
 
         private final String symbol;
+        private final String word;
         private final List<String> columns;
 
-        Layout(String symbol, List<String> columns) {
+        Layout(String symbol, String word, List<String> columns) {
             this.symbol = symbol;
+            this.word = word;
             this.columns = columns;
         }
 
         /** Returns the word by which files and the lab book know the layout. */
         public String symbol() {
             return symbol;
+        }
+
+        /** Returns the kind of study that is laid out so, as a word inside a problem's message: what the window calls it. */
+        public Problem.Word word() {
+            return new Problem.Word(word);
         }
 
         /** Returns the columns that say what a reading belongs to; none where each study has its own. */

@@ -181,7 +181,7 @@ class InterlabCommandTest {
 
     @Test
     void refusesWhatItCannotRead() {
-        assertThat(compare("").codes()).containsExactly("command.no-number");
+        assertThat(compare("").codes()).containsExactly("study.no-row");
         assertThat(compare("a,1,x\n,1,2\n").codes()).containsExactly("csv.not-a-number", "csv.required");
         assertThat(compare("a,1,2\n", "--division", "0").codes()).containsExactly("command.not-positive");
         LabFiles.write(folder, "other.csv", "lab,value\na,1\n");

@@ -98,6 +98,18 @@ class KeptStudyCommandsTest {
                 .containsExactly("command.not-positive");
     }
 
+    @Test
+    void layersThatCrossAreTakenFromTheLabBookToo() {
+        LabFiles.write(folder, "v.csv", FILES.get("components"));
+        Said ofBook = terminal.json("components", "--crossed", "--book", "lab.book", "--study", "components");
+        assertThat(ofBook.status()).isZero();
+        assertThat(ofBook.json()).containsEntry("crossed", true).containsEntry("count", 5);
+        assertThat(withoutPlaces(ofBook))
+                .isEqualTo(withoutPlaces(terminal.json("components", "--crossed", "--values", "v.csv")))
+                .isNotEqualTo(
+                        withoutPlaces(terminal.json("components", "--book", "lab.book", "--study", "components")));
+    }
+
     /** A file has lines; a kept study goes by its name. */
     private static Map<String, Object> withoutPlaces(Said said) {
         Map<String, Object> json = new HashMap<>(said.json());
@@ -136,8 +148,16 @@ class KeptStudyCommandsTest {
         Said wrong = terminal.json("interlab", "--book", "lab.book", "--study", "components");
         assertThat(wrong.status()).isEqualTo(1);
         assertThat(message(wrong))
-                .isEqualTo("Study components is of the kind layers, but this command makes studies of the kind"
-                        + " laboratories.");
+                .isEqualTo(
+                        "Study components is of the kind \"Layers of variation\", but this command makes studies of the kind"
+                                + " \"Between laboratories\".");
+        for (String study : List.of("Interlab", "components")) {
+            assertThat(terminal.json("interlab", "--book", "lab.book", "--study", study, "--division", "0")
+                            .codes())
+                    .as("everything that is wrong at once")
+                    .hasSize(2)
+                    .startsWith("command.not-positive");
+        }
         LabFiles.write(folder, "sources.csv", LabFiles.SOURCES);
         terminal.json("import", "--book", "empty.book", "--new", "sources.csv");
         assertThat(message(terminal.json("components", "--book", "empty.book", "--study", "L")))

@@ -177,8 +177,8 @@ final class KeepModel {
                     "id",
                     "study.name-of-another-kind",
                     study.recordId(),
-                    before.value().layout().symbol(),
-                    study.layout().symbol()));
+                    before.value().layout().word(),
+                    study.layout().word()));
         }
         return before.value().equals(study)
                 ? Optional.of(Problem.error("id", "study.kept-already", study.recordId(), before.number()))

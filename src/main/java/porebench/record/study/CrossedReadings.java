@@ -29,9 +29,6 @@ public record CrossedReadings(List<String> operators, List<String> samples, doub
     public static final String SAMPLE = "sample";
     public static final String REPEAT = "repeat";
 
-    /** The columns a sheet needs besides {@code value}. */
-    public static final List<String> COLUMNS = List.of(OPERATOR, SAMPLE, REPEAT);
-
     private static final int FEWEST = 2;
 
     /** One cell, its readings by the name of the repeat. */

@@ -23,9 +23,6 @@ public record LaboratoryLevels(List<Level> levels, List<String> laboratories) {
     public static final String LABORATORY = "laboratory";
     public static final String LEVEL = "level";
 
-    /** The columns a sheet needs besides {@code value}. */
-    public static final List<String> COLUMNS = List.of(LABORATORY, LEVEL);
-
     public LaboratoryLevels {
         levels = List.copyOf(levels);
         laboratories = List.copyOf(laboratories);

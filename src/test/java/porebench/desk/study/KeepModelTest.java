@@ -73,7 +73,7 @@ class KeepModelTest {
     private void keepFirst() throws IOException {
         open("r.csv", ROWS);
         keeping.begin();
-        type(draft(" O-1 "));
+        type(draft(" O-1 ").withTitle(" Dial by two ").withRemarks("at the bench "));
         assertThat(keep("Study kept")).isEmpty();
     }
 
@@ -191,6 +191,9 @@ class KeepModelTest {
         keeping.begin();
         type(draft("L-1"));
         assertThat(codes()).containsExactly("study.name-of-another-kind");
+        assertThat(bench.desk.tools().problemText().say(keeping.problems().get(0)))
+                .startsWith("L-1 is the name of a study of the kind \"Layers of variation\"; this one is of the kind"
+                        + " \"Operators on shared samples\".");
         assertThat(keeping.tryKeeping()).isFalse();
         type(draft("O  2"));
         assertThat(codes()).doesNotContain("study.name-of-another-kind");

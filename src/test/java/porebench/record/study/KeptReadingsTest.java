@@ -36,15 +36,22 @@ class KeptReadingsTest {
 
     @Test
     void theColumnsOfALayoutAreThoseItsReadingsAreLaidOutBy() {
-        assertThat(KeptStudy.Layout.OPERATORS.columns()).isEqualTo(CrossedReadings.COLUMNS);
-        assertThat(KeptStudy.Layout.LABORATORIES.columns()).isEqualTo(LaboratoryLevels.COLUMNS);
+        assertThat(KeptStudy.Layout.OPERATORS.columns())
+                .containsExactly(CrossedReadings.OPERATOR, CrossedReadings.SAMPLE, CrossedReadings.REPEAT);
+        assertThat(KeptStudy.Layout.LABORATORIES.columns())
+                .containsExactly(LaboratoryLevels.LABORATORY, LaboratoryLevels.LEVEL);
         assertThat(KeptStudy.Layout.LAYERS.columns()).isEmpty();
     }
 
     @Test
     void whatCannotBeMadeCannotBeKept() {
         KeptStudy twice = SampleStudies.of(
-                "A", KeptStudy.Layout.OPERATORS, CrossedReadings.COLUMNS, "Ada x 1 5.4", "Ada x 1 5.4", "Bo x 1 5.4");
+                "A",
+                KeptStudy.Layout.OPERATORS,
+                KeptStudy.Layout.OPERATORS.columns(),
+                "Ada x 1 5.4",
+                "Ada x 1 5.4",
+                "Bo x 1 5.4");
         assertThat(KeptReadings.check(KeptStudy.Layout.OPERATORS, KeptReadings.sheet(twice)))
                 .isEqualTo(CrossedReadings.of(KeptReadings.sheet(twice)).problems())
                 .isNotEmpty();
