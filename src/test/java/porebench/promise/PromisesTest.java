@@ -23,6 +23,7 @@ class PromisesTest {
             new EqualScatterPromise(),
             new SourceRangePromise(),
             new QuotedUncertaintyPromise(),
+            new OccasionsPromise(),
             new FieldReadingPromise(),
             new OutlierPromise(),
             new UsualScatterPromise(),
