@@ -150,6 +150,7 @@ class RecordDraftTest {
         mixDesk.keepElsewhere(
                 Draft.of(Samples.meter("A-1", MeterType.A)),
                 Draft.of(MeterStories.ofTypeA("A-1", mixDesk.desk.tools().today())));
+        mixDesk.desk.refresh();
         MetersModel model = meters();
         Meter meter = mixDesk.book.latest(Meter.class, id.text()).orElseThrow().value();
         assertThat(model.state(meter)).isEqualTo(MeterState.OK);
@@ -161,6 +162,7 @@ class RecordDraftTest {
     void onlyTheMixesOfASourceAreNamedAsItsUsers() {
         mixDesk.keepElsewhere(
                 Draft.of(Samples.source("S-3", Role.COARSE, "1")), Draft.of(Samples.mix("M-2", "S-1", "S-3")));
+        mixDesk.desk.refresh();
         SourcesModel model = sources();
         model.show("S-2");
         assertThat(model.mixesUsing()).extracting(MixDesign::recordId).containsExactly("M-1");
