@@ -82,7 +82,12 @@ final class OccasionsPromise implements Promise {
             JudgedDetermination own = determination(0, gauge, dial, sigma, between, days, 4 / days, random);
             all.add(own);
             JudgedTrial first = own.trials().get(0);
-            double water = first.trial().value().readings().gaugePercent().orElseThrow().doubleValue()
+            double water = first.trial()
+                            .value()
+                            .readings()
+                            .gaugePercent()
+                            .orElseThrow()
+                            .doubleValue()
                     - first.factorPercent().orElseThrow();
             BudgetResult result = BudgetResult.drawn(
                     FactorBudget.of(BudgetInputs.of(
