@@ -60,6 +60,9 @@ public final class Form {
         if (ampersand >= 0 && ampersand + 1 < text.length()) {
             label.setDisplayedMnemonic(Character.toUpperCase(text.charAt(ampersand + 1)));
             label.setDisplayedMnemonicIndex(ampersand);
+            // Swing gives the caret to the label first, and to the field when the key is let go: a quick stroke is lost
+            // there.
+            label.getActionMap().put("press", Commands.of("", field::requestFocusInWindow));
         }
         return label;
     }
