@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import porebench.desk.form.UnitSystem;
 import porebench.method.Problem;
@@ -28,7 +29,8 @@ import porebench.record.RegisterRow;
  */
 public final class DeskModel {
     private final Tools tools;
-    private final List<Runnable> listeners = new ArrayList<>();
+    private final List<Attention> attentions = new ArrayList<>();
+    private Attention listening = attention();
     private Reading seen;
     private Namesakes names;
     private Map<MixId, Evidence> known = Map.of();
@@ -201,12 +203,31 @@ public final class DeskModel {
         fire();
     }
 
+    /** Returns a part of the window that can rest; it hears of changes in the order in which the parts were asked for. */
+    public Attention attention() {
+        Attention part = new Attention();
+        attentions.add(part);
+        return part;
+    }
+
+    /** Makes something that listens as a part of the window; waking the part shows it as the desk stands. */
+    public <T> T make(Attention part, Supplier<T> making) {
+        Attention before = listening;
+        listening = part;
+        part.missed();
+        try {
+            return making.get();
+        } finally {
+            listening = before;
+        }
+    }
+
     /** Calls back after every change of anything above. */
     public void onChange(Runnable listener) {
-        listeners.add(listener);
+        listening.add(listener);
     }
 
     private void fire() {
-        List.copyOf(listeners).forEach(Runnable::run);
+        List.copyOf(attentions).forEach(Attention::tell);
     }
 }

@@ -37,11 +37,11 @@ final class Head {
     private final JPanel stepRow = new JPanel(new MigLayout("insets 0, fillx, gapx 6", "", "[]"));
     private final List<StepButton> buttons = new ArrayList<>();
     private final ButtonGroup group = new ButtonGroup();
-    private final List<Page> steps;
+    private final List<? extends Page> steps;
     private final DeskModel desk;
     private final Texts texts;
 
-    Head(DeskModel desk, Texts texts, List<Page> steps, Consumer<Page> openStep) {
+    Head(DeskModel desk, Texts texts, List<? extends Page> steps, Consumer<Page> openStep) {
         this.desk = desk;
         this.texts = texts;
         this.steps = steps;

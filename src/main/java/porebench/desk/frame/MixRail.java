@@ -49,7 +49,7 @@ final class MixRail {
     private final JLabel nothing = new JLabel();
     private final List<JToggleButton> entries = new ArrayList<>();
     private final ButtonGroup group = new ButtonGroup();
-    private final List<Page> registers;
+    private final List<? extends Page> registers;
     private final DeskModel desk;
     private final Texts texts;
     private boolean showing;
@@ -57,7 +57,7 @@ final class MixRail {
     MixRail(
             DeskModel desk,
             Texts texts,
-            List<Page> registers,
+            List<? extends Page> registers,
             Action newMix,
             Consumer<MixId> openMix,
             Consumer<Page> openRegister) {

@@ -3,12 +3,14 @@ package porebench.desk.frame;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
 import porebench.desk.Settings;
 import porebench.desk.budget.BudgetSection;
 import porebench.desk.factor.FactorPage;
+import porebench.desk.form.Texts;
 import porebench.desk.meter.MeterPage;
 import porebench.desk.mix.MixPage;
 import porebench.desk.overtime.OverTimePage;
@@ -28,20 +30,27 @@ import porebench.record.TrialId;
 /**
  * All pages of the window: the steps of a mix in the order of the work, the registers of the laboratory, and one meter.
  *
+ * <p>Each is made when it is first shown, and computes nothing while it is hidden.
+ *
  * @param steps the pages of the selected mix
  * @param registers the pages of the whole laboratory
+ * @param mix the first step, on which a new mix is begun
  * @param trials the step that shows one trial
  * @param meter the page of one meter, which the register of meters leads to
- * @param beginMix begins the draft of a new mix on the first step
  */
-record Pages(List<Page> steps, List<Page> registers, TrialsPage trials, MeterPage meter, Runnable beginMix) {
+record Pages(
+        List<LatePage<?>> steps,
+        List<LatePage<?>> registers,
+        LatePage<MixPage> mix,
+        LatePage<TrialsPage> trials,
+        LatePage<MeterPage> meter) {
     Pages {
         steps = List.copyOf(steps);
         registers = List.copyOf(registers);
     }
 
     /**
-     * Makes all pages; a new screen is added here.
+     * Makes a place for every page; a new screen is added here.
      *
      * @param openMix turns the window to a mix
      * @param openMeter turns the window to the page of a meter
@@ -56,45 +65,67 @@ record Pages(List<Page> steps, List<Page> registers, TrialsPage trials, MeterPag
             Runnable openMeters,
             Consumer<TrialId> openTrial,
             Settings settings) {
-        MixPage mix = new MixPage(desk);
-        TrialsPage trials = new TrialsPage(desk);
+        LatePage<MixPage> mix = late(desk, "mix", "mix", "page.title", () -> new MixPage(desk));
+        LatePage<TrialsPage> trials = late(desk, "trials", "trial", "page.title", () -> new TrialsPage(desk));
+        ToTrial toTrial =
+                new ToTrial(openTrial, openTrial.andThen(trial -> trials.page().strike(trial)));
         return new Pages(
                 List.of(
                         mix,
-                        new SamplePage(desk),
+                        late(desk, "sample", "sample", "page.title", () -> new SamplePage(desk)),
                         trials,
-                        new VariabilityPage(
+                        late(
                                 desk,
-                                new ToTrial(openTrial, openTrial.andThen(trials::strike)),
-                                new BudgetSection(desk),
-                                settings),
-                        new FactorPage(desk)),
+                                "variability",
+                                "variability",
+                                "page.title",
+                                () -> new VariabilityPage(desk, toTrial, new BudgetSection(desk), settings)),
+                        late(desk, "factor", "factor", "page.title", () -> new FactorPage(desk))),
                 List.of(
-                        new SourcesPage(desk),
-                        new MetersPage(desk, openMeter),
-                        new EquipmentPage(desk),
-                        new RegisterPage(desk, openMix),
-                        new OverTimePage(desk, openTrial),
-                        new StudyPage(desk)),
+                        late(desk, "sources", "register", "source.title", () -> new SourcesPage(desk)),
+                        late(desk, "meters", "register", "meter.title", () -> new MetersPage(desk, openMeter)),
+                        late(desk, "equipment", "register", "equipment.title", () -> new EquipmentPage(desk)),
+                        late(desk, "register", "register", "register.title", () -> new RegisterPage(desk, openMix)),
+                        late(desk, "overtime", "overtime", "page.title", () -> new OverTimePage(desk, openTrial)),
+                        late(desk, "studies", "study", "page.title", () -> new StudyPage(desk))),
+                mix,
                 trials,
-                new MeterPage(desk, openMeters),
-                mix::begin);
+                late(desk, "meter", "meter", "page.title", () -> new MeterPage(desk, openMeters)));
+    }
+
+    /** Makes a place for a page, its title said before it is there. */
+    private static <P extends Page> LatePage<P> late(
+            DeskModel desk, String name, String room, String titleKey, Supplier<P> maker) {
+        String bundle = "porebench.desk." + room + "." + room;
+        return new LatePage<>(
+                desk, name, Texts.of(bundle, desk.tools().locale()).get(titleKey), maker);
     }
 
     /** Returns all pages. */
-    List<Page> all() {
-        return Stream.of(steps, registers, List.<Page>of(meter))
+    List<LatePage<?>> all() {
+        return Stream.of(steps, registers, List.<LatePage<?>>of(meter))
                 .flatMap(List::stream)
                 .toList();
     }
 
-    Optional<Page> named(String name) {
+    /** Lets all pages rest but the one that is shown, which is made if it was not. */
+    void show(Page shown) {
+        for (LatePage<?> page : all()) {
+            if (page == shown) {
+                page.page();
+            } else {
+                page.rest();
+            }
+        }
+    }
+
+    Optional<LatePage<?>> named(String name) {
         return all().stream().filter(page -> page.name().equals(name)).findFirst();
     }
 
     /** Returns the register that leads to a page; the page itself when it is one. */
     Page registerOf(Page page) {
-        return page == meter ? named("meters").orElse(page) : page;
+        return page == meter ? named("meters").<Page>map(register -> register).orElse(page) : page;
     }
 
     boolean isStep(Page page) {

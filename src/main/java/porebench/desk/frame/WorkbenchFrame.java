@@ -97,7 +97,7 @@ public final class WorkbenchFrame {
 
     private void build() {
         pageArea.add(welcome.component(), WELCOME);
-        pages.all().forEach(page -> pageArea.add(page.component(), page.name()));
+        pages.all().forEach(page -> pageArea.add(page.place(), page.name()));
         right.add(head.component(), BorderLayout.NORTH);
         right.add(pageArea, BorderLayout.CENTER);
         int scaled = UIScale.scale(RAIL_WIDTH);
@@ -228,7 +228,7 @@ public final class WorkbenchFrame {
     /** Turns to the page of a meter. */
     private void openMeter(MeterId meterId) {
         if (mayLeave()) {
-            pages.meter().open(meterId);
+            pages.meter().page().open(meterId);
             current = pages.meter();
         }
         refresh();
@@ -242,7 +242,7 @@ public final class WorkbenchFrame {
             current = pages.trials();
             lastStep = current;
             desk.select(found.get().mixId());
-            pages.trials().open(found.get().determinationId(), trialId);
+            pages.trials().page().open(found.get().determinationId(), trialId);
         }
         refresh();
     }
@@ -258,7 +258,7 @@ public final class WorkbenchFrame {
             current = pages.steps().get(0);
             lastStep = current;
             desk.selectNone();
-            pages.beginMix().run();
+            pages.mix().page().begin();
             refresh();
         }
     }
@@ -307,6 +307,9 @@ public final class WorkbenchFrame {
         head.component().setVisible(onSteps && !empty);
         head.mark(current);
         rail.mark(pages.registerOf(current));
+        if (!empty && desk.hasBook()) {
+            pages.show(current);
+        }
         cards.show(pageArea, empty ? WELCOME : current.name());
         strip.refresh();
         views.show(view, desk.hasBook() ? BENCH : NO_BOOK);

@@ -47,8 +47,9 @@ class PagesTest {
                 mix -> {},
                 meter -> {},
                 () -> {},
-                (TrialId trial) ->
-                        pages[0].trials().open(BenchBook.determination(1, DAY).id(), trial),
+                (TrialId trial) -> pages[0].trials()
+                        .page()
+                        .open(BenchBook.determination(1, DAY).id(), trial),
                 Settings.inMemory());
         Page variability = pages[0].named("variability").orElseThrow();
         AbstractButton offer = (AbstractButton)

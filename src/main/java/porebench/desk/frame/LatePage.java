@@ -1,0 +1,123 @@
+package porebench.desk.frame;
+
+import java.awt.BorderLayout;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import porebench.desk.Attention;
+import porebench.desk.DeskModel;
+import porebench.desk.Page;
+import porebench.desk.form.History;
+
+/**
+ * A page that is made when it is first shown, and that computes nothing while it is hidden.
+ *
+ * @param <P> the page that is made
+ */
+final class LatePage<P extends Page> implements Page {
+    private final DeskModel desk;
+    private final String name;
+    private final String title;
+    private final Supplier<P> maker;
+    private final Attention attention;
+    private final JPanel place = new JPanel(new BorderLayout());
+    private Optional<P> made = Optional.empty();
+
+    /**
+     * Keeps a place for a page.
+     *
+     * @param name its name
+     * @param title its title
+     * @param maker makes it
+     */
+    LatePage(DeskModel desk, String name, String title, Supplier<P> maker) {
+        this.desk = desk;
+        this.name = name;
+        this.title = title;
+        this.maker = maker;
+        this.attention = desk.attention();
+        place.setName("page." + name);
+    }
+
+    /** Returns where it stands in the window, which may be empty yet; always the same component. */
+    JComponent place() {
+        return place;
+    }
+
+    /** Returns the page as of now; it is made if it was not. */
+    P page() {
+        P page = made.orElseGet(this::make);
+        attention.wake();
+        return page;
+    }
+
+    private P make() {
+        P page = desk.make(attention, maker);
+        made = Optional.of(page);
+        place.add(page.component());
+        place.revalidate();
+        return page;
+    }
+
+    /** Lets it compute nothing until it is shown next. */
+    void rest() {
+        attention.rest();
+    }
+
+    @Override
+    public String name() {
+        return name;
+    }
+
+    @Override
+    public String title() {
+        return title;
+    }
+
+    @Override
+    public JComponent component() {
+        page();
+        return place;
+    }
+
+    @Override
+    public boolean hasUnsavedDraft() {
+        return made.map(Page::hasUnsavedDraft).orElse(false);
+    }
+
+    @Override
+    public void dropDraft() {
+        made.ifPresent(Page::dropDraft);
+    }
+
+    @Override
+    public Optional<History<?>> history() {
+        return made.flatMap(Page::history);
+    }
+
+    @Override
+    public void undo() {
+        made.ifPresent(Page::undo);
+    }
+
+    @Override
+    public void redo() {
+        made.ifPresent(Page::redo);
+    }
+
+    @Override
+    public Optional<String> undoLabel() {
+        return made.flatMap(Page::undoLabel);
+    }
+
+    @Override
+    public Optional<String> redoLabel() {
+        return made.flatMap(Page::redoLabel);
+    }
+
+    @Override
+    public void save() {
+        made.ifPresent(Page::save);
+    }
+}

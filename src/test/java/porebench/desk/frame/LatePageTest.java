@@ -1,0 +1,132 @@
+package porebench.desk.frame;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import org.junit.jupiter.api.Test;
+import porebench.desk.BenchBook;
+import porebench.desk.Page;
+import porebench.desk.Settings;
+import porebench.desk.form.UnitSystem;
+
+/** A page is made when it is first shown and computes nothing while it is hidden. */
+class LatePageTest {
+    private final BenchBook bench = new BenchBook();
+    private final List<String> heard = new ArrayList<>();
+
+    private final class Plain implements Page {
+        private final JComponent component = new JPanel();
+        private boolean isChanged = true;
+
+        Plain() {
+            heard.add("made");
+            bench.desk.onChange(() -> heard.add("shown in " + bench.desk.units()));
+        }
+
+        @Override
+        public String name() {
+            return "plain";
+        }
+
+        @Override
+        public String title() {
+            return "Plain";
+        }
+
+        @Override
+        public JComponent component() {
+            return component;
+        }
+
+        @Override
+        public boolean hasUnsavedDraft() {
+            return isChanged;
+        }
+
+        @Override
+        public void dropDraft() {
+            isChanged = false;
+        }
+    }
+
+    private final LatePage<Plain> late = new LatePage<>(bench.desk, "plain", "Plain", Plain::new);
+
+    @Test
+    void aPageThatNobodySawIsNotMade() {
+        bench.desk.show(UnitSystem.US);
+        late.dropDraft();
+        late.save();
+        late.undo();
+        late.redo();
+        assertThat(late.name()).isEqualTo("plain");
+        assertThat(late.title()).isEqualTo("Plain");
+        assertThat(late.hasUnsavedDraft()).isFalse();
+        assertThat(late.history()).isEmpty();
+        assertThat(late.undoLabel()).isEqualTo(Optional.empty());
+        assertThat(late.redoLabel()).isEqualTo(Optional.empty());
+        assertThat(late.place().getComponentCount()).isZero();
+        assertThat(heard).isEmpty();
+    }
+
+    @Test
+    void aPageIsMadeOnceAndFilledAtOnce() {
+        assertThat(late.page()).isSameAs(late.page());
+        assertThat(late.component()).isSameAs(late.place());
+        assertThat(late.place().getComponents()).containsExactly(late.page().component());
+        assertThat(heard).containsExactly("made", "shown in SI");
+    }
+
+    @Test
+    void aHiddenPageHearsOnceOfAllThatChangedMeanwhile() {
+        late.page();
+        heard.clear();
+        late.rest();
+        bench.desk.show(UnitSystem.US);
+        bench.desk.setPerson("Ada");
+        assertThat(heard).isEmpty();
+        late.page();
+        assertThat(heard).containsExactly("shown in US");
+        late.rest();
+        late.page();
+        assertThat(heard).hasSize(1);
+        bench.desk.show(UnitSystem.SI);
+        assertThat(heard).containsExactly("shown in US", "shown in SI");
+    }
+
+    @Test
+    void itsDraftIsAskedForAlsoWhileItIsHidden() {
+        late.page();
+        late.rest();
+        assertThat(late.hasUnsavedDraft()).isTrue();
+        late.dropDraft();
+        assertThat(late.hasUnsavedDraft()).isFalse();
+    }
+
+    /** The head and the rail say a page's title before the page is there. */
+    @Test
+    void everyPageIsCalledAsItCallsItself() {
+        Pages pages = Pages.of(bench.desk, mix -> {}, meter -> {}, () -> {}, trial -> {}, Settings.inMemory());
+        assertThat(pages.all()).hasSize(12).allSatisfy(page -> {
+            assertThat(page.place().getComponentCount()).isZero();
+            assertThat(page.page().name()).isEqualTo(page.name());
+            assertThat(page.page().title()).isEqualTo(page.title());
+        });
+    }
+
+    @Test
+    void onlyThePageShownFollowsTheDesk() {
+        Pages pages = Pages.of(bench.desk, mix -> {}, meter -> {}, () -> {}, trial -> {}, Settings.inMemory());
+        pages.show(pages.trials());
+        assertThat(pages.all())
+                .filteredOn(page -> page.place().getComponentCount() > 0)
+                .containsExactly(pages.trials());
+        pages.show(pages.mix());
+        assertThat(pages.all())
+                .filteredOn(page -> page.place().getComponentCount() > 0)
+                .containsExactly(pages.mix(), pages.trials());
+    }
+}
