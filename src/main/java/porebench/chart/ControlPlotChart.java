@@ -2,25 +2,25 @@ package porebench.chart;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.IntervalMarker;
+import org.jfree.chart.plot.SeriesRenderingOrder;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.Range;
-import org.jfree.data.xy.XYSeries;
-import org.jfree.data.xy.XYSeriesCollection;
 
 /** A control chart: points, centre and limits of every phase, below it their spread, and what changed as upright lines. */
 final class ControlPlotChart {
@@ -92,6 +92,8 @@ final class ControlPlotChart {
     private XYPlot plot(String title, Function<ControlPlot.Point, Optional<ControlPlot.Plotted>> part, int rows) {
         XYPlot plot = new XYPlot();
         plot.setDomainGridlinesVisible(false);
+        // Signals above the other points, limits above the line that joins them.
+        plot.setSeriesRenderingOrder(SeriesRenderingOrder.FORWARD);
         plot.setRangeAxis(axis(title, part, rows));
         points(plot, part, plot.getRangeAxis().getRange());
         lines(plot, part);
@@ -130,7 +132,7 @@ final class ControlPlotChart {
         PointSeries points = new PointSeries(parts, look);
         for (int i = 0; i < data.points().size(); i++) {
             ControlPlot.Point point = data.points().get(i);
-            String tip = words.lines(point.said().toArray(new String[0]));
+            Supplier<String> tip = () -> words.lines(point.said().toArray(new String[0]));
             double x = i + 1.0;
             if (part == LEVEL && point.sums().isPresent()) {
                 ControlPlot.BothSums sums = point.sums().get();
@@ -150,7 +152,7 @@ final class ControlPlotChart {
                             PointLook.of(shown.trial()),
                             shown.at(),
                             shown.value().orElse(foot),
-                            tip.of(shown.trial()),
+                            () -> tip.of(shown.trial()),
                             shown.trial().id()));
         }
         points.addTo(plot, POINTS);
@@ -164,16 +166,17 @@ final class ControlPlotChart {
 
     /** Joins the points of each phase, and draws centre and limits as steps from one point to the next. */
     private void lines(XYPlot plot, Function<ControlPlot.Point, Optional<ControlPlot.Plotted>> part) {
-        XYSeries joined = new XYSeries("joined", false, true);
-        XYSeries lower = new XYSeries("lower", false, true);
-        XYSeries centre = new XYSeries("centre", false, true);
-        XYSeries low = new XYSeries("low", false, true);
-        XYSeries high = new XYSeries("high", false, true);
+        Places joined = new Places();
+        Places lower = new Places();
+        Places centre = new Places();
+        Places low = new Places();
+        Places high = new Places();
         int phase = 0;
         for (int i = 0; i < data.points().size(); i++) {
             ControlPlot.Point point = data.points().get(i);
             if (point.phase() != phase) {
-                List.of(joined, lower, centre, low, high).forEach(series -> series.add(0, null));
+                double between = i + 0.5;
+                List.of(joined, lower, centre, low, high).forEach(series -> series.add(between, Double.NaN));
                 phase = point.phase();
             }
             Optional<ControlPlot.Plotted> plotted = part.apply(point);
@@ -190,13 +193,14 @@ final class ControlPlotChart {
                 step(high, i, plotted.get().high());
             }
         }
-        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
-        XYSeriesCollection lines = new XYSeriesCollection();
+        ThinRenderer renderer = new ThinRenderer(true);
+        ThinSeries lines = new ThinSeries();
+        List<String> names = List.of("joined", "lower", "centre", "low", "high");
         List<BasicStroke> strokes =
                 List.of(parts.stroke(1), parts.stroke(1), parts.stroke(1.8), parts.limits(), parts.limits());
-        List<XYSeries> all = List.of(joined, lower, centre, low, high);
+        List<Places> all = List.of(joined, lower, centre, low, high);
         for (int i = 0; i < all.size(); i++) {
-            lines.addSeries(all.get(i));
+            lines.add(names.get(i), all.get(i), Places.Keep.LINE);
             renderer.setSeriesStroke(i, strokes.get(i));
             renderer.setSeriesPaint(i, i <= 1 ? look.struck() : i == 2 ? look.counted() : look.factor());
         }
@@ -205,18 +209,15 @@ final class ControlPlotChart {
     }
 
     /** Draws a level about a point; one that goes on is one line, so that its dashes do not begin anew at every point. */
-    private static void step(XYSeries series, int index, OptionalDouble value) {
+    private static void step(Places places, int index, OptionalDouble value) {
         value.ifPresent(known -> {
-            int last = series.getItemCount() - 1;
-            Number before = last < 0 ? null : series.getY(last);
-            if (before != null
-                    && before.doubleValue() == known
-                    && series.getX(last).doubleValue() == index + 0.5) {
-                series.remove(last);
+            int last = places.count() - 1;
+            if (last >= 0 && places.y(last) == known && places.x(last) == index + 0.5) {
+                places.removeLast();
             } else {
-                series.add(index + 0.5, known);
+                places.add(index + 0.5, known);
             }
-            series.add(index + 1.5, known);
+            places.add(index + 1.5, known);
         });
     }
 
@@ -262,26 +263,23 @@ final class ControlPlotChart {
     }
 
     private void legend(XYPlot level) {
-        List<PointLook> looks = new ArrayList<>();
+        Set<PointLook> looks = EnumSet.noneOf(PointLook.class);
         for (ControlPlot.Point point : data.points()) {
             looks.add(looksLike(point.level().isSignal()));
             point.spread().ifPresent(spread -> looks.add(looksLike(spread.isSignal())));
         }
         data.notCounted().forEach(shown -> looks.add(PointLook.of(shown.trial())));
-        looks.stream()
-                .distinct()
-                .sorted()
-                .forEach(each -> parts.addLegendShape(
-                        each,
-                        words.get(
-                                switch (each) {
-                                    case SIGNAL -> "legend.signal";
-                                    case SIMULATED_SIGNAL -> "legend.simulated-signal";
-                                    case SIMULATED -> "legend.point-simulated";
-                                    case COUNTED -> "legend.point";
-                                    case STRUCK -> "legend.struck";
-                                    case VOID -> "legend.void";
-                                })));
+        looks.forEach(each -> parts.addLegendShape(
+                each,
+                words.get(
+                        switch (each) {
+                            case SIGNAL -> "legend.signal";
+                            case SIMULATED_SIGNAL -> "legend.simulated-signal";
+                            case SIMULATED -> "legend.point-simulated";
+                            case COUNTED -> "legend.point";
+                            case STRUCK -> "legend.struck";
+                            case VOID -> "legend.void";
+                        })));
         if (data.points().stream().anyMatch(point -> point.level().centre().isPresent())) {
             parts.addLegendLine(words.get("legend.centre"), parts.stroke(1.8), look.counted());
             parts.addLegendLine(words.get("legend.limits"), parts.limits(), look.factor());

@@ -1,5 +1,6 @@
 package porebench.chart;
 
+import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -29,20 +30,27 @@ final class LabelAxis extends NumberAxis {
     @Override
     public List<NumberTick> refreshTicks(Graphics2D graphics, AxisState state, Rectangle2D area, RectangleEdge edge) {
         List<NumberTick> ticks = new ArrayList<>();
-        String before = "";
-        double free = Double.NEGATIVE_INFINITY;
         graphics.setFont(getTickLabelFont());
-        for (int i = 0; i < labels.size(); i++) {
+        FontMetrics metrics = graphics.getFontMetrics();
+        int end = (int) Math.min(labels.size(), Math.floor(getRange().getUpperBound()));
+        double pixelsAPoint = valueToJava2D(2, area, edge) - valueToJava2D(1, area, edge);
+        double free = Double.NEGATIVE_INFINITY;
+        int i = (int) Math.max(0, Math.ceil(getRange().getLowerBound()) - 1);
+        while (i < end) {
             String label = labels.get(i);
             double at = valueToJava2D(i + 1.0, area, edge);
-            double width = graphics.getFontMetrics().stringWidth(label + AIR);
-            boolean hasRoom = at - width / 2 >= free && at + width / 2 <= area.getMaxX() + width / 6;
-            boolean isShown = !label.equals(before) && hasRoom && getRange().contains(i + 1.0);
-            if (isShown) {
-                ticks.add(new NumberTick((double) (i + 1), label, TextAnchor.TOP_CENTER, TextAnchor.TOP_CENTER, 0));
-                free = at + width / 2;
+            int next = i + 1;
+            if (i == 0 || !label.equals(labels.get(i - 1))) {
+                double width = metrics.stringWidth(label + AIR);
+                if (at - width / 2 < free) {
+                    // However short the next labels are, none of those before this place has room.
+                    next = Math.max(next, i + (int) Math.floor((free - at) / pixelsAPoint));
+                } else if (at + width / 2 <= area.getMaxX() + width / 6) {
+                    ticks.add(new NumberTick((double) (i + 1), label, TextAnchor.TOP_CENTER, TextAnchor.TOP_CENTER, 0));
+                    free = at + width / 2;
+                }
             }
-            before = label;
+            i = next;
         }
         return ticks;
     }

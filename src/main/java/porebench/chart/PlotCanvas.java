@@ -39,7 +39,7 @@ final class PlotCanvas extends ChartPanel {
     private static final double REACH = 10;
     private static final double STEP = 1.25;
 
-    private transient List<PlotPoint> points = List.of();
+    private transient Optional<PlotPoints> points = Optional.empty();
     private transient Optional<PlotPoint> marked = Optional.empty();
     private transient Consumer<String> opener = id -> {};
     private transient Runnable restore = () -> {};
@@ -112,7 +112,7 @@ final class PlotCanvas extends ChartPanel {
         setChart(chart);
         // Bars are few and have nothing to look at more closely.
         setMouseZoomable(chart.getPlot() instanceof XYPlot);
-        points = PlotPoint.of(chart);
+        points = Optional.of(PlotPoints.of(chart));
         zoomed = false;
         mark(marked.flatMap(before -> known(before.id())));
     }
@@ -144,11 +144,11 @@ final class PlotCanvas extends ChartPanel {
 
     /** Returns the points that can be opened, from left to right. */
     List<PlotPoint> points() {
-        return points;
+        return points.<List<PlotPoint>>map(all -> all).orElse(List.of());
     }
 
     Optional<PlotPoint> known(String id) {
-        return points.stream().filter(point -> point.id().equals(id)).findFirst();
+        return points.flatMap(all -> all.known(id));
     }
 
     void mark(Optional<PlotPoint> point) {
@@ -165,25 +165,44 @@ final class PlotCanvas extends ChartPanel {
     }
 
     private void walk(int step) {
-        if (points.isEmpty()) {
+        List<PlotPoint> all = points();
+        if (all.isEmpty()) {
             return;
         }
-        int before = marked.map(points::indexOf).orElse(step > 0 ? -1 : points.size());
-        mark(Optional.of(points.get(Math.max(0, Math.min(points.size() - 1, before + step)))));
+        int before = marked.map(all::indexOf).orElse(step > 0 ? -1 : all.size());
+        mark(Optional.of(all.get(Math.max(0, Math.min(all.size() - 1, before + step)))));
     }
 
     /** Returns the point that can be opened at a place, the nearest within reach; none before the first painting. */
     Optional<PlotPoint> pointAt(Point place) {
-        PlotPoint nearest = null;
-        double least = REACH * scale;
-        for (PlotPoint point : points) {
-            Optional<Point2D> drawn = drawn(point);
-            if (drawn.isPresent() && drawn.get().distance(place) <= least) {
-                nearest = point;
-                least = drawn.get().distance(place);
+        if (getChart() == null || points.isEmpty()) {
+            return Optional.empty();
+        }
+        List<XYPlot> parts = PlotPoint.parts(getChart());
+        Optional<PlotPoints.Near> nearest = Optional.empty();
+        for (int part = 0; part < parts.size(); part++) {
+            Rectangle2D area = area(part);
+            if (area != null) {
+                Optional<PlotPoints.Near> before = nearest;
+                double reach = before.map(PlotPoints.Near::distance).orElse(REACH * scale);
+                nearest = points.get()
+                        .nearest(parts.get(part), part, area, place, reach)
+                        .or(() -> before);
             }
         }
-        return Optional.ofNullable(nearest);
+        return nearest.map(near -> points.get().get(near.index()));
+    }
+
+    /** Says what there is to say about the point under the pointer, which need not be one that is drawn of many. */
+    @Override
+    public @org.jspecify.annotations.Nullable String getToolTipText(MouseEvent event) {
+        String tip = super.getToolTipText(event);
+        return tip != null
+                ? tip
+                : pointAt(event.getPoint())
+                        .map(PlotPoint::tip)
+                        .filter(said -> !said.isEmpty())
+                        .orElse(null);
     }
 
     /** Returns where a point is drawn; nothing while it is out of sight. */

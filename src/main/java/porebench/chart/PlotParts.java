@@ -61,7 +61,7 @@ final class PlotParts {
                     PointLook.of(trial),
                     position.of(i),
                     trial.factorPercent().orElse(axis.foot()),
-                    tip.of(trial),
+                    () -> tip.of(trial),
                     trial.id());
         }
         points.addTo(plot, TRIALS, this::word);

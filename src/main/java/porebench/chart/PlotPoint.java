@@ -3,14 +3,10 @@ package porebench.chart;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
-import org.jfree.chart.labels.XYToolTipGenerator;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.XYItemRenderer;
-import org.jfree.data.xy.XYDataset;
 
 /**
  * A point of a plot that can be opened.
@@ -36,32 +32,7 @@ record PlotPoint(String id, int part, double x, double y, String tip) {
 
     /** Returns the points of a chart that can be opened, from left to right. */
     static List<PlotPoint> of(JFreeChart chart) {
-        List<PlotPoint> points = new ArrayList<>();
-        List<XYPlot> parts = parts(chart);
-        for (int part = 0; part < parts.size(); part++) {
-            XYPlot plot = parts.get(part);
-            for (int i = 0; i < plot.getDatasetCount(); i++) {
-                if (plot.getRenderer(i) != null && plot.getRenderer(i).getURLGenerator() != null) {
-                    add(points, part, plot.getDataset(i), plot.getRenderer(i));
-                }
-            }
-        }
-        points.sort(Comparator.comparingInt(PlotPoint::part).thenComparingDouble(PlotPoint::x));
-        return List.copyOf(points);
-    }
-
-    private static void add(List<PlotPoint> points, int part, XYDataset dataset, XYItemRenderer renderer) {
-        for (int series = 0; series < dataset.getSeriesCount(); series++) {
-            for (int item = 0; item < dataset.getItemCount(series); item++) {
-                XYToolTipGenerator tips = renderer.getToolTipGenerator(series, item);
-                points.add(new PlotPoint(
-                        renderer.getURLGenerator().generateURL(dataset, series, item),
-                        part,
-                        dataset.getXValue(series, item),
-                        dataset.getYValue(series, item),
-                        tips == null ? "" : tips.generateToolTip(dataset, series, item)));
-            }
-        }
+        return PlotPoints.of(chart);
     }
 
     /** Returns where the point is drawn in a chart, its part having a place on the screen. */

@@ -1,40 +1,41 @@
 package porebench.chart;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
-import org.jfree.data.xy.XYSeries;
-import org.jfree.data.xy.XYSeriesCollection;
 
 /** Points, one series a look, each with what is said about it and what it opens. */
 final class PointSeries {
     private final PlotParts parts;
     private final ChartLook look;
-    private final Map<PointLook, OfOneLook> byLook = new EnumMap<>(PointLook.class);
+    private final Map<PointLook, List<Point>> byLook = new EnumMap<>(PointLook.class);
 
     PointSeries(PlotParts parts, ChartLook look) {
         this.parts = parts;
         this.look = look;
         for (PointLook each : PointLook.values()) {
-            byLook.put(each, new OfOneLook(new XYSeries(each.name(), false, true)));
+            byLook.put(each, new ArrayList<>());
         }
     }
 
-    private record OfOneLook(XYSeries series, List<String> tips, List<String> ids) {
-        OfOneLook(XYSeries series) {
-            this(series, new ArrayList<>(), new ArrayList<>());
-        }
-    }
+    /**
+     * A point.
+     *
+     * @param x where it stands along the horizontal axis
+     * @param y where it stands along the vertical axis
+     * @param tip says what there is to say about it, as HTML; asked for when it is looked at
+     * @param id what it opens
+     */
+    record Point(double x, double y, Supplier<String> tip, String id) {}
 
-    void add(PointLook point, double x, double y, String tip, String id) {
+    void add(PointLook point, double x, double y, Supplier<String> tip, String id) {
         byLook.computeIfPresent(point, (any, known) -> {
-            known.series().add(x, y);
-            known.tips().add(tip);
-            known.ids().add(id);
+            known.add(new Point(x, y, tip, id));
             return known;
         });
     }
@@ -47,7 +48,7 @@ final class PointSeries {
     void addTo(XYPlot plot, int dataset, Function<PointLook, String> word) {
         addTo(plot, dataset);
         byLook.forEach((point, known) -> {
-            if (!known.series().isEmpty()) {
+            if (!known.isEmpty()) {
                 parts.addLegendShape(point, word.apply(point));
             }
         });
@@ -55,24 +56,35 @@ final class PointSeries {
 
     /** Puts the points into a plot whose legend says already what they are. */
     void addTo(XYPlot plot, int dataset) {
-        XYSeriesCollection points = new XYSeriesCollection();
-        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
+        ThinSeries points = new ThinSeries();
+        ThinRenderer renderer = new ThinRenderer(false);
         renderer.setUseFillPaint(false);
-        List<List<String>> ids = new ArrayList<>();
+        List<List<Point>> bySeries = new ArrayList<>();
         byLook.forEach((point, known) -> {
             int index = points.getSeriesCount();
-            points.addSeries(known.series());
-            ids.add(known.ids());
+            known.sort(Comparator.comparingDouble(Point::x));
+            Places places = new Places();
+            known.forEach(each -> places.add(each.x(), each.y()));
+            points.add(point.name(), places, keep(point));
+            bySeries.add(known);
             renderer.setSeriesShape(index, parts.shape(point));
             renderer.setSeriesShapesFilled(index, point.isFilled());
             renderer.setSeriesPaint(index, look.of(point));
             renderer.setSeriesOutlineStroke(index, parts.stroke(1.6));
             renderer.setSeriesStroke(index, parts.stroke(1.6));
-            renderer.setSeriesToolTipGenerator(
-                    index, (data, series, item) -> known.tips().get(item));
         });
-        renderer.setURLGenerator(new PointIds(ids));
+        PointNotes notes = new PointNotes(points, bySeries);
+        renderer.setDefaultToolTipGenerator(notes);
+        renderer.setURLGenerator(notes);
         plot.setDataset(dataset, points);
         plot.setRenderer(dataset, renderer);
+    }
+
+    /** Of points that count, however many, a line shows where the others are; every other one is to be seen. */
+    private static Places.Keep keep(PointLook point) {
+        return switch (point) {
+            case COUNTED, SIMULATED -> Places.Keep.EXTREMES;
+            case STRUCK, VOID, SIGNAL, SIMULATED_SIGNAL -> Places.Keep.EVERY_MARK;
+        };
     }
 }

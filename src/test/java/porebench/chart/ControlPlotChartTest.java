@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.awt.Graphics2D;
+import java.awt.Point;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.time.LocalDateTime;
@@ -306,5 +308,60 @@ class ControlPlotChartTest {
         assertThat(placed).extracting(ChangeRows.Placed::isLeft).containsExactly(false, false, false, true);
         assertThat(ChangeRows.rows(placed)).isEqualTo(2);
         assertThat(ChangeRows.rows(List.of())).isZero();
+    }
+
+    /** 100,000 points across 1000 pixels, every thousandth of them a signal. */
+    @Test
+    void ofManyPointsNoMoreAreDrawnThanPixelsCanShowAndEverySignalIs() {
+        JFreeChart chart = chart(many());
+        XYPlot plot = chart.getXYPlot();
+        assertThat(count(plot, PointLook.COUNTED)).isEqualTo(99_900);
+        chart.createBufferedImage(1000, 480);
+        assertThat(count(plot, PointLook.COUNTED)).isBetween(1000, 2000);
+        assertThat(count(plot, PointLook.SIGNAL)).isEqualTo(100);
+        XYDataset lines = plot.getDataset(ControlPlotChart.LINES);
+        assertThat(lines.getItemCount(lines.indexOf("joined"))).isBetween(1000, 4000);
+        assertThat(PlotPoint.of(chart)).hasSize(100_000);
+        plot.getDomainAxis().setRange(1000, 1100);
+        chart.createBufferedImage(1000, 480);
+        assertThat(count(plot, PointLook.COUNTED))
+                .as("close up all are there, and one beyond either edge")
+                .isEqualTo(103);
+    }
+
+    /** A point between the extremes of its column is not drawn, and is told and opened like any other. */
+    @Test
+    void aPointThatIsNotDrawnIsFoundUnderThePointer() {
+        PlotView view = new PlotView("plot", Locale.ENGLISH);
+        view.show(many(), PlotData.LOOK);
+        view.component().setSize(1000, 480);
+        view.component().paint(new BufferedImage(1000, 480, BufferedImage.TYPE_INT_RGB).createGraphics());
+        PlotCanvas canvas = (PlotCanvas) view.component();
+        PlotPoint hidden = canvas.known("T-50001").orElseThrow();
+        Rectangle2D area = canvas.getChartRenderingInfo().getPlotInfo().getDataArea();
+        Point2D place = hidden.place(canvas.getChart(), area);
+        assertThat(canvas.pointAt(new Point((int) Math.round(place.getX()), (int) Math.round(place.getY()))))
+                .map(PlotPoint::tip)
+                .get()
+                .asString()
+                .contains("Trial 5");
+        view.mark("T-50001");
+        assertThat(view.marked()).contains("Trial 50001");
+    }
+
+    /** Values between 0.3 and 0.5 % air in turn by a step that fills the range. */
+    private static ControlPlot many() {
+        List<ControlPlot.Point> points = new ArrayList<>();
+        for (int i = 0; i < 100_000; i++) {
+            ControlPlot.Plotted level = new ControlPlot.Plotted(
+                    0.3 + 0.2 * (i * 37 % 101) / 100,
+                    OptionalDouble.of(0.4),
+                    OptionalDouble.of(0.1),
+                    OptionalDouble.of(0.7),
+                    i % 1000 == 500 ? List.of("run") : List.of());
+            points.add(new ControlPlot.Point(
+                    "T-" + i, "day " + i / 500, List.of("Trial " + i), 1, level, Optional.empty()));
+        }
+        return new ControlPlot(points, List.of(), "factor G (% air)", "", 0, 20, false);
     }
 }

@@ -22,7 +22,7 @@ import porebench.chart.PlotView;
 final class Charts {
     private static final int WIDTH = 1000;
     private static final int HEIGHT = 480;
-    private static final int FRAMES = 11;
+    private static final int FRAMES = 41;
 
     private Charts() {}
 
