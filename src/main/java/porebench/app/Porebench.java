@@ -50,7 +50,7 @@ public final class Porebench {
                 (where, ports, demo, book) -> WorkbenchWindow.open(where, ports, demo, book));
     }
 
-    private static Ports ports(Clock clock, ZoneId zone) {
+    static Ports ports(Clock clock, ZoneId zone) {
         return new Ports(
                 CsvSheets::new,
                 () -> {

@@ -115,14 +115,17 @@ final class Places {
         while (from < end) {
             int column = window.column(x[from]);
             boolean isBreak = Double.isNaN(y[from]);
-            int low = from;
-            int high = from;
-            int to = from + 1;
-            while (!isBreak && to < end && !Double.isNaN(y[to]) && window.column(x[to]) == column) {
-                low = y[to] < y[low] ? to : low;
-                high = y[to] > y[high] ? to : high;
+            int low = -1;
+            int high = -1;
+            int to = from;
+            do {
+                // A mark above or below what is shown must not stand for one in sight.
+                if (asLine || window.upwards().contains(y[to])) {
+                    low = low < 0 || y[to] < y[low] ? to : low;
+                    high = high < 0 || y[to] > y[high] ? to : high;
+                }
                 to++;
-            }
+            } while (!isBreak && to < end && !Double.isNaN(y[to]) && window.column(x[to]) == column);
             if (size + FEW > kept.length) {
                 kept = Arrays.copyOf(kept, 2 * kept.length);
             }
@@ -137,7 +140,7 @@ final class Places {
     }
 
     private static int put(int[] kept, int size, int begin, int index) {
-        if (size > begin && kept[size - 1] == index) {
+        if (index < 0 || size > begin && kept[size - 1] == index) {
             return size;
         }
         kept[size] = index;

@@ -38,6 +38,17 @@ class PlacesTest {
         assertThat(twelve.drawn(TWO_COLUMNS, Places.Keep.EXTREMES)).containsExactly(2, 4, 10, 11);
     }
 
+    /** With y from 0 to 6 in sight: in the first column 1 at 4 and 6 at 9, in the second 3 at 10; the 9 and the 8 are not. */
+    @Test
+    void aMarkOutOfSightDoesNotStandForOneInSight() {
+        Places twelve = of(5, 5, 9, 5, 1, 5, 5, 5, 5, 6, 3, 8);
+        Places.Window low = new Places.Window(new Range(0, 20), new Range(0, 6), 2, 100);
+        assertThat(twelve.drawn(low, Places.Keep.EXTREMES)).containsExactly(4, 9, 10);
+        Places.Window none = new Places.Window(new Range(0, 20), new Range(20, 30), 2, 100);
+        assertThat(twelve.drawn(none, Places.Keep.EXTREMES)).isEmpty();
+        assertThat(twelve.drawn(low, Places.Keep.LINE)).as("a line leads out of sight").contains(2, 11);
+    }
+
     @Test
     void aBreakInALineStaysOne() {
         double none = Double.NaN;
