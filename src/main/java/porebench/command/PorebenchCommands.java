@@ -49,6 +49,30 @@ import porebench.statistics.RunRule;
 public final class PorebenchCommands {
     private static final Paper[] CARD_PAPERS = {Paper.A6, Paper.CARD_4X6};
 
+    /** All commands, in the order in which the help lists them. */
+    private static final List<String> COMMANDS = List.of(
+            "sample",
+            "factor",
+            "air",
+            "bowl",
+            "meter",
+            "simulate",
+            "stats",
+            "chart",
+            "interlab",
+            "budget",
+            "gauge-study",
+            "components",
+            "issue",
+            "card",
+            "register",
+            "import",
+            "export",
+            "restore",
+            "verify",
+            "backup",
+            "demo");
+
     private final Surroundings here;
     private final Ports ports;
     private final Words words;
@@ -69,7 +93,10 @@ public final class PorebenchCommands {
 
     /** Runs the command that some arguments name and returns the exit status. */
     public int run(String... arguments) {
-        return Reply.delivered(here, commandLine().execute(arguments));
+        boolean isKnown = arguments.length > 0 && COMMANDS.contains(arguments[0]);
+        // The others would be made in vain, which is most of what a small command takes.
+        List<String> needed = isKnown ? List.of(arguments[0]) : COMMANDS;
+        return Reply.delivered(here, commandLine(needed).execute(arguments));
     }
 
     /** Says why the program could not start, and where the details stand; returns the exit status. */
@@ -85,10 +112,12 @@ public final class PorebenchCommands {
     }
 
     CommandLine commandLine() {
+        return commandLine(COMMANDS);
+    }
+
+    private CommandLine commandLine(List<String> commands) {
         CommandLine line = new CommandLine(new Root());
-        for (OneCommand command : commands()) {
-            line.addSubcommand(command);
-        }
+        commands.forEach(name -> line.addSubcommand(name, command(name)));
         line.registerConverter(Volume.class, quantity(VolumeUnit.values()));
         line.registerConverter(Mass.class, quantity(MassUnit.values()));
         line.registerConverter(Temperature.class, quantity(TemperatureUnit.values()));
@@ -112,29 +141,31 @@ public final class PorebenchCommands {
         return line;
     }
 
-    private List<OneCommand> commands() {
-        return List.of(
-                new SampleCommand(here, ports),
-                new FactorCommand(here, ports),
-                new AirCommand(here, ports),
-                new BowlCommand(here, ports),
-                new MeterCommand(here, ports),
-                new SimulateCommand(here, ports),
-                new StatsCommand(here, ports),
-                new ChartCommand(here, ports),
-                new InterlabCommand(here, ports),
-                new BudgetCommand(here, ports),
-                new GaugeStudyCommand(here, ports),
-                new ComponentsCommand(here, ports),
-                new IssueCommand(here, ports),
-                new CardCommand(here, ports),
-                new RegisterCommand(here, ports),
-                new ImportCommand(here, ports),
-                new ExportCommand(here, ports),
-                new RestoreCommand(here, ports),
-                new VerifyCommand(here, ports),
-                new BackupCommand(here, ports),
-                new DemoCommand(here, ports));
+    private OneCommand command(String name) {
+        return switch (name) {
+            case "sample" -> new SampleCommand(here, ports);
+            case "factor" -> new FactorCommand(here, ports);
+            case "air" -> new AirCommand(here, ports);
+            case "bowl" -> new BowlCommand(here, ports);
+            case "meter" -> new MeterCommand(here, ports);
+            case "simulate" -> new SimulateCommand(here, ports);
+            case "stats" -> new StatsCommand(here, ports);
+            case "chart" -> new ChartCommand(here, ports);
+            case "interlab" -> new InterlabCommand(here, ports);
+            case "budget" -> new BudgetCommand(here, ports);
+            case "gauge-study" -> new GaugeStudyCommand(here, ports);
+            case "components" -> new ComponentsCommand(here, ports);
+            case "issue" -> new IssueCommand(here, ports);
+            case "card" -> new CardCommand(here, ports);
+            case "register" -> new RegisterCommand(here, ports);
+            case "import" -> new ImportCommand(here, ports);
+            case "export" -> new ExportCommand(here, ports);
+            case "restore" -> new RestoreCommand(here, ports);
+            case "verify" -> new VerifyCommand(here, ports);
+            case "backup" -> new BackupCommand(here, ports);
+            case "demo" -> new DemoCommand(here, ports);
+            default -> throw new IllegalArgumentException("name must be one of " + COMMANDS + ", but is " + name);
+        };
     }
 
     private int wrongUsage(ParameterException failure, String[] arguments) {

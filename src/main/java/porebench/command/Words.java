@@ -1,9 +1,10 @@
 package porebench.command;
 
 import java.text.MessageFormat;
-import java.util.ListResourceBundle;
+import java.util.Enumeration;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import org.jspecify.annotations.Nullable;
 import porebench.method.FixedNumbers;
 
 /** The words of the command line's answers, from the bundle {@code porebench.command.command}. */
@@ -26,12 +27,15 @@ final class Words {
     /** Returns the texts of {@code --help}, written as picocli wants them: a percent sign twice, {@code %n} a new line. */
     static ResourceBundle help(Locale locale) {
         ResourceBundle help = bundle("porebench.command.help", locale);
-        return new ListResourceBundle() {
+        return new ResourceBundle() {
             @Override
-            protected Object[][] getContents() {
-                return help.keySet().stream()
-                        .map(key -> new Object[] {key, FixedNumbers.in(locale, help.getString(key))})
-                        .toArray(Object[][]::new);
+            protected @Nullable Object handleGetObject(String key) {
+                return help.containsKey(key) ? FixedNumbers.in(locale, help.getString(key)) : null;
+            }
+
+            @Override
+            public Enumeration<String> getKeys() {
+                return help.getKeys();
             }
         };
     }

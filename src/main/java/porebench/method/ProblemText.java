@@ -24,14 +24,17 @@ public final class ProblemText {
     /** With the zone, so that nobody takes another place's clock for the laboratory's. */
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss zzz", Locale.ROOT);
 
-    private final ResourceBundle words;
     private final Locale locale;
     private final ZoneId zone;
 
     private ProblemText(Locale locale, ZoneId zone) {
         this.locale = locale;
         this.zone = zone;
-        this.words = ResourceBundle.getBundle(
+    }
+
+    /** Reads the words only where there is something to say: most of what is asked for is done without a problem. */
+    private ResourceBundle words() {
+        return ResourceBundle.getBundle(
                 "porebench.method.problems",
                 locale,
                 ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
@@ -66,7 +69,7 @@ public final class ProblemText {
     }
 
     private String format(String key, Object... shown) {
-        return new MessageFormat(FixedNumbers.in(locale, words.getString(key)), locale).format(shown);
+        return new MessageFormat(FixedNumbers.in(locale, words().getString(key)), locale).format(shown);
     }
 
     private String shown(Object value) {
@@ -80,7 +83,7 @@ public final class ProblemText {
             return number(typed.number()) + " " + typed.unit().symbol();
         }
         if (value instanceof Problem.Word word) {
-            return FixedNumbers.in(locale, words.getString("word." + word.id()));
+            return FixedNumbers.in(locale, words().getString("word." + word.id()));
         }
         if (value instanceof Problem.Clause clause) {
             return SourceText.in(locale).say(clause.text());

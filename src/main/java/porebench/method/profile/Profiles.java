@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.concurrent.ConcurrentHashMap;
 import porebench.method.Figure;
 import porebench.method.FigureName;
 import porebench.method.Mark;
@@ -26,23 +27,29 @@ public final class Profiles {
     public static final String DEFAULT_ID = "astm-c231";
 
     private static final List<String> IDS = List.of(DEFAULT_ID, "aashto-t152", "en-12350-7", "jis-a1128");
-    private static final List<Profile> NAMED = IDS.stream().map(Profiles::read).toList();
+
+    /** Those read so far: most of what is asked for needs one. */
+    private static final Map<String, Profile> READ = new ConcurrentHashMap<>();
 
     private Profiles() {}
 
     /** Returns the profiles of the named standards, the default one first. */
     public static List<Profile> named() {
-        return NAMED;
+        return IDS.stream().map(Profiles::known).toList();
     }
 
     /** Returns the profile of a named standard, if there is one with this id. */
     public static Optional<Profile> find(String id) {
-        return NAMED.stream().filter(profile -> profile.id().equals(id)).findFirst();
+        return IDS.contains(id) ? Optional.of(known(id)) : Optional.empty();
     }
 
     /** Returns the default profile. */
     public static Profile standard() {
-        return NAMED.get(0);
+        return known(DEFAULT_ID);
+    }
+
+    private static Profile known(String id) {
+        return READ.computeIfAbsent(id, Profiles::read);
     }
 
     /** Reads the profile that comes with the program under this id. */
