@@ -46,7 +46,9 @@ class PlacesTest {
         assertThat(twelve.drawn(low, Places.Keep.EXTREMES)).containsExactly(4, 9, 10);
         Places.Window none = new Places.Window(new Range(0, 20), new Range(20, 30), 2, 100);
         assertThat(twelve.drawn(none, Places.Keep.EXTREMES)).isEmpty();
-        assertThat(twelve.drawn(low, Places.Keep.LINE)).as("a line leads out of sight").contains(2, 11);
+        assertThat(twelve.drawn(low, Places.Keep.LINE))
+                .as("a line leads out of sight")
+                .contains(2, 11);
     }
 
     @Test
