@@ -1,4 +1,4 @@
-# Summaries, outliers, normality, gauge studies, comparisons of laboratories and fitted lines.
+# Summaries, outliers, normality, gauge studies and comparisons of laboratories.
 
 # --- Small samples ----------------------------------------------------------------------------------------------------
 given("small-samples.csv", "values")
@@ -140,23 +140,7 @@ for (study in unique(expected$study)) {
   check("gauge-expected.csv", "value", unname(said[expected$key[here]]), 1e-8, here)
 }
 
-# --- Fitted lines, one-way analysis of variance -----------------------------------------------------------------------
-given("fit-predictions.csv", "file", "degree", "x")
-predicted <- rows("fit-predictions.csv")
-for (i in seq_len(nrow(predicted))) {
-  data <- rows(predicted$file[i])
-  fit <- if (predicted$degree[i] == 0) lm(y ~ x - 1, data) else lm(y ~ x, data)
-  said <- predict(fit, data.frame(x = predicted$x[i]), interval = "prediction")
-  for (column in c("fit", "low", "high")) {
-    check("fit-predictions.csv", column, said[, c(fit = "fit", low = "lwr", high = "upr")[[column]]], 1e-9, i)
-  }
-}
-certified <- rows("strd-fit-certified.csv")
-for (i in which(certified$degree <= 2)) {
-  data <- rows(certified$file[i])
-  fit <- switch(certified$degree[i] + 1, lm(y ~ x - 1, data), lm(y ~ x, data), lm(y ~ x + I(x^2), data))
-  check("strd-fit-certified.csv", "residualStandardDeviation", summary(fit)$sigma, 1e-9, i)
-}
+# --- One-way analysis of variance -----------------------------------------------------------------------
 data <- long(rows("strd-anova-sirstv.csv"))
 table <- anova(lm(data$y ~ factor(data$treatment)))
 sirstv <- which(rows("strd-anova-certified.csv")$set == "SiRstv")

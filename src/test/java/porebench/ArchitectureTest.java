@@ -27,7 +27,7 @@ import java.util.stream.Stream;
 @AnalyzeClasses(packages = "porebench", importOptions = ArchitectureTest.MainClasses.class)
 class ArchitectureTest {
     private static final String[] COMPUTING = {"method", "statistics", "quantity"};
-    private static final String[] RECORD_AND_BELOW = {"record", "method", "statistics", "quantity"};
+    private static final String[] PORT_AND_BELOW = {"port", "evidence", "record", "method", "statistics", "quantity"};
 
     /** What crosses a port as a picture: a finished one, or something to draw one with. */
     private static final DescribedPredicate<JavaClass> PICTURE =
@@ -52,34 +52,61 @@ class ArchitectureTest {
             arrows("record", "what a laboratory keeps does not depend on where it is kept or shown", COMPUTING);
 
     @ArchTest
-    static final ArchRule storeSeesOnlyRecordAndBelow =
-            arrows("store", "keeping records must not depend on who asks for them", RECORD_AND_BELOW);
+    static final ArchRule evidenceImportsOnlyRecordAndBelow = arrows(
+            "evidence",
+            "what follows from the records is the same wherever they are kept and whoever asks",
+            "record",
+            "method",
+            "statistics",
+            "quantity");
 
     @ArchTest
-    static final ArchRule exchangeSeesOnlyRecordAndBelow = arrows(
+    static final ArchRule portImportsOnlyEvidenceAndBelow = arrows(
+            "port",
+            "a port speaks in what is kept and what follows from it, not in what stands behind it",
+            "evidence",
+            "record",
+            "method",
+            "statistics",
+            "quantity");
+
+    @ArchTest
+    static final ArchRule roomsAreFreeOfCircles = slices().matching("porebench.(**)")
+            .should()
+            .beFreeOfCycles()
+            .because("a room that needs the one that needs it is one room with a wall in it");
+
+    @ArchTest
+    static final ArchRule storeSeesOnlyPortAndBelow =
+            arrows("store", "keeping records must not depend on who asks for them", PORT_AND_BELOW);
+
+    @ArchTest
+    static final ArchRule exchangeSeesOnlyPortAndBelow = arrows(
             "exchange",
             "reading a file gives rows and problems; what becomes of them is not its business",
-            RECORD_AND_BELOW);
+            PORT_AND_BELOW);
 
     @ArchTest
-    static final ArchRule printSeesOnlyRecordAndBelow = arrows(
-            "print", "a card is drawn from records, the same from the window and the command line", RECORD_AND_BELOW);
+    static final ArchRule printSeesOnlyPortAndBelow = arrows(
+            "print", "a card is drawn from records, the same from the window and the command line", PORT_AND_BELOW);
 
     @ArchTest
-    static final ArchRule chartSeesOnlyRecordAndBelow = arrows(
-            "chart", "a plot is drawn from records and statistics, in whatever window shows it", RECORD_AND_BELOW);
+    static final ArchRule chartSeesOnlyPortAndBelow =
+            arrows("chart", "a plot is drawn from records and statistics, in whatever window shows it", PORT_AND_BELOW);
 
     @ArchTest
-    static final ArchRule commandSeesOnlyRecordAndBelow = arrows(
+    static final ArchRule commandSeesOnlyPortAndBelow = arrows(
             "command",
-            "it reaches the lab book, files and printing through porebench.record.port, wired in porebench.app",
-            RECORD_AND_BELOW);
+            "it reaches the lab book, files and printing through porebench.port, wired in porebench.app",
+            PORT_AND_BELOW);
 
     @ArchTest
-    static final ArchRule deskSeesOnlyChartAndRecordAndBelow = arrows(
+    static final ArchRule deskSeesOnlyChartPortAndBelow = arrows(
             "desk",
-            "it reaches the lab book, files and printing through porebench.record.port, wired in porebench.app",
+            "it reaches the lab book, files and printing through porebench.port, wired in porebench.app",
             "chart",
+            "port",
+            "evidence",
             "record",
             "method",
             "statistics",
@@ -102,6 +129,8 @@ class ArchitectureTest {
                     "porebench.statistics..",
                     "porebench.method..",
                     "porebench.record..",
+                    "porebench.evidence..",
+                    "porebench.port..",
                     "porebench.store..",
                     "porebench.exchange..",
                     "porebench.print..",
@@ -206,11 +235,7 @@ class ArchitectureTest {
     static final ArchRule picturesCrossOnlyThePort = noClasses()
             .that()
             .resideOutsideOfPackages(
-                    "porebench.desk..",
-                    "porebench.chart..",
-                    "porebench.print..",
-                    "porebench.app..",
-                    "porebench.record.port..")
+                    "porebench.desk..", "porebench.chart..", "porebench.print..", "porebench.app..", "porebench.port..")
             .should()
             .dependOnClassesThat(PICTURE)
             .because("a preview is handed from print to desk as a finished picture, a plot from desk to print as one to"

@@ -13,7 +13,7 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.Locale;
-import porebench.record.port.PreparedFile;
+import porebench.port.PreparedFile;
 
 /** Keeps the rules of the house: names, screens, and that time, locale, charset and chance are arguments. */
 @AnalyzeClasses(packages = "porebench", importOptions = ArchitectureTest.MainClasses.class)

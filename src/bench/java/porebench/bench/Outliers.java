@@ -1,7 +1,7 @@
 package porebench.bench;
 
 import java.util.stream.IntStream;
-import porebench.statistics.RepeatSets;
+import porebench.statistics.outlier.RepeatSets;
 
 /** Prints how many of the drawn sets have an outlier, which other programs that do the same work must find as well. */
 final class Outliers {

@@ -13,11 +13,11 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import porebench.statistics.CriticalRange;
-import porebench.statistics.GrubbsTest;
-import porebench.statistics.MeanInterval;
-import porebench.statistics.RepeatSets;
-import porebench.statistics.Summary;
+import porebench.statistics.outlier.GrubbsTest;
+import porebench.statistics.outlier.RepeatSets;
+import porebench.statistics.summary.CriticalRange;
+import porebench.statistics.summary.MeanInterval;
+import porebench.statistics.summary.Summary;
 
 /**
  * What it costs to sum up 100,000 determinations of 10 trials with interval, range check and Grubbs: over columns, and by

@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import porebench.command.DemoRun;
 import porebench.command.PorebenchCommands;
-import porebench.command.Ports;
-import porebench.command.Surroundings;
+import porebench.command.reply.Ports;
+import porebench.command.reply.Surroundings;
 
 /**
  * Decides what a start of the program is: a command, the window, or without a display the whole job in text.

@@ -2,8 +2,8 @@ package porebench.app;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import porebench.command.Ports;
-import porebench.command.Surroundings;
+import porebench.command.reply.Ports;
+import porebench.command.reply.Surroundings;
 
 /** Opens the workbench. */
 @FunctionalInterface

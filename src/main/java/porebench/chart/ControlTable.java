@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import porebench.record.port.DataTable;
+import porebench.port.DataTable;
 
 /** The figures of a control chart as a table: one row a point, then one for each trial that is shown and not counted. */
 final class ControlTable {

@@ -21,7 +21,7 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.MandelPlot.Statistic;
 import porebench.chart.MandelPlot.Value;
-import porebench.statistics.Mandel;
+import porebench.statistics.comparison.Mandel;
 
 /**
  * Mandel's h or k of every laboratory, its levels side by side, with the critical values of 5 % and 1 %.

@@ -3,7 +3,7 @@ package porebench.chart;
 import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
-import porebench.statistics.Suspicion;
+import porebench.statistics.outlier.Suspicion;
 
 /** How a laboratory's h or k looks: told apart by shape, colour only helps. */
 enum MandelLook {

@@ -2,7 +2,7 @@ package porebench.chart;
 
 import java.util.List;
 import java.util.Optional;
-import porebench.statistics.Mandel;
+import porebench.statistics.comparison.Mandel;
 
 /**
  * Mandel's h or k of laboratories that tested the same materials.

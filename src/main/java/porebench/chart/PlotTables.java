@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import porebench.method.RoundingRule;
-import porebench.record.port.DataTable;
+import porebench.port.DataTable;
 
 /** The figures of plots as tables: one row a point, everything with its unit in the heading, nothing rounded. */
 final class PlotTables {

@@ -15,8 +15,8 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import org.jfree.chart.JFreeChart;
-import porebench.record.port.DataTable;
-import porebench.record.port.Picture;
+import porebench.port.DataTable;
+import porebench.port.Picture;
 
 /**
  * A plot as a component of the window, which is also handed out as a picture and as figures.

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import porebench.record.port.DataTable;
-import porebench.statistics.Mandel;
+import porebench.port.DataTable;
+import porebench.statistics.comparison.Mandel;
 
 /** The figures of the plots of a study as tables, nothing rounded. */
 final class StudyTables {

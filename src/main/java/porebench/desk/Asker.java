@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.JComponent;
 import porebench.method.Problem;
-import porebench.record.port.OutputFile;
+import porebench.port.OutputFile;
 
 /** Everything the window asks or tells a person in a dialog; tests answer from a script. */
 public interface Asker {

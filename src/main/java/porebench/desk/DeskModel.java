@@ -8,18 +8,18 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import porebench.desk.form.UnitSystem;
+import porebench.evidence.Evidence;
+import porebench.evidence.LaboratoryEquipment;
+import porebench.evidence.LaboratoryScatter;
+import porebench.evidence.MeterStory;
+import porebench.evidence.RegisterRow;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.record.Draft;
-import porebench.record.Evidence;
 import porebench.record.LabBook;
 import porebench.record.Laboratory;
-import porebench.record.LaboratoryEquipment;
-import porebench.record.LaboratoryScatter;
-import porebench.record.MeterStory;
-import porebench.record.MixId;
 import porebench.record.Namesakes;
-import porebench.record.RegisterRow;
+import porebench.record.id.MixId;
 
 /**
  * What the window is looking at: the lab book, the selected mix with its evidence, the unit system and the person.

@@ -3,7 +3,7 @@ package porebench.desk;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import porebench.record.DeterminationId;
+import porebench.record.id.DeterminationId;
 
 /** A part of a page about one determination of the selected mix; it is made elsewhere and placed by the page. */
 public interface DeterminationSection {

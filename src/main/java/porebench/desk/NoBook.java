@@ -6,12 +6,12 @@ import java.util.Map;
 import java.util.Optional;
 import porebench.method.Problem;
 import porebench.record.BookCheck;
-import porebench.record.ChainTaker;
 import porebench.record.Draft;
-import porebench.record.Head;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Version;
+import porebench.record.chain.ChainTaker;
+import porebench.record.chain.Head;
 
 /** What lies on the desk while no lab book is open: nothing, and nothing can be kept in it. */
 final class NoBook implements LabBook {

@@ -16,9 +16,9 @@ import porebench.chart.PlotView;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
-import porebench.record.port.DataTable;
-import porebench.record.port.OutputFile;
-import porebench.record.port.Picture;
+import porebench.port.DataTable;
+import porebench.port.OutputFile;
+import porebench.port.Picture;
 
 /**
  * A plot under its title, with the way back from zooming and the ways to take it along: copied, or saved as a picture, a

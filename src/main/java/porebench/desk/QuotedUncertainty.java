@@ -1,14 +1,14 @@
 package porebench.desk;
 
 import java.util.Optional;
+import porebench.evidence.Evidence;
+import porebench.evidence.JudgedDetermination;
+import porebench.evidence.LaboratoryScatter;
+import porebench.evidence.budget.BudgetInputs;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetResult;
 import porebench.method.budget.FactorBudget;
 import porebench.method.budget.FactorInputs;
-import porebench.record.BudgetInputs;
-import porebench.record.Evidence;
-import porebench.record.JudgedDetermination;
-import porebench.record.LaboratoryScatter;
 
 /** The one uncertainty to quote of a determination's factor; nothing is drawn again until what it rests on changes. */
 public final class QuotedUncertainty {

@@ -3,14 +3,14 @@ package porebench.desk;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import porebench.evidence.Evidence;
+import porebench.evidence.LaboratoryEquipment;
+import porebench.evidence.LaboratoryScatter;
+import porebench.evidence.MeterStory;
+import porebench.evidence.RegisterRow;
 import porebench.method.Profile;
-import porebench.record.Evidence;
 import porebench.record.LabBook;
 import porebench.record.Laboratory;
-import porebench.record.LaboratoryEquipment;
-import porebench.record.LaboratoryScatter;
-import porebench.record.MeterStory;
-import porebench.record.RegisterRow;
 import porebench.record.Version;
 
 /**

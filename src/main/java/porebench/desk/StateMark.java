@@ -14,9 +14,9 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import javax.swing.Icon;
 import javax.swing.UIManager;
+import porebench.evidence.EquipmentState;
+import porebench.evidence.FactorState;
 import porebench.method.meter.MeterState;
-import porebench.record.EquipmentState;
-import porebench.record.FactorState;
 
 /**
  * The state of a mix's factor, of a meter or of a piece of equipment, as a shape in the colour of the theme; the words stand

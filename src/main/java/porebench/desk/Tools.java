@@ -7,9 +7,9 @@ import java.util.Locale;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Tasks;
 import porebench.method.ProblemText;
-import porebench.record.port.LabBookShelf;
-import porebench.record.port.LabSheets;
-import porebench.record.port.Press;
+import porebench.port.LabBookShelf;
+import porebench.port.LabSheets;
+import porebench.port.Press;
 
 /**
  * What the screens work with, handed to them by whoever starts the window.

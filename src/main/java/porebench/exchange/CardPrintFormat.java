@@ -3,7 +3,7 @@ package porebench.exchange;
 import java.util.List;
 import java.util.Optional;
 import porebench.record.CardPrint;
-import porebench.record.MixId;
+import porebench.record.id.MixId;
 
 /** {@code card-prints.csv}: one row a factor card that left the laboratory. */
 final class CardPrintFormat implements Format.RowByRow<CardPrint> {

@@ -9,20 +9,20 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import porebench.evidence.intake.Sheet;
+import porebench.evidence.study.ValueRow;
+import porebench.port.ChainSource;
+import porebench.port.DataTable;
+import porebench.port.LabSheets;
+import porebench.port.OpenBooks;
+import porebench.port.OutputFile;
+import porebench.port.OutputFolder;
 import porebench.record.Equipment;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.Trial;
-import porebench.record.port.ChainSource;
-import porebench.record.port.DataTable;
-import porebench.record.port.LabSheets;
-import porebench.record.port.OpenBooks;
-import porebench.record.port.OutputFile;
-import porebench.record.port.OutputFolder;
-import porebench.record.port.Sheet;
-import porebench.record.port.ValueRow;
 
 /**
  * CSV files of lab records: UTF-8, a heading row, a decimal point, RFC 4180.

@@ -8,15 +8,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import porebench.evidence.intake.Incoming;
+import porebench.evidence.intake.Intake;
+import porebench.evidence.intake.Sheet;
 import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
-import porebench.record.Incoming;
-import porebench.record.Intake;
+import porebench.port.DemoBook;
 import porebench.record.Kept;
 import porebench.record.LabBook;
-import porebench.record.port.DemoBook;
-import porebench.record.port.Sheet;
 
 /**
  * The demo laboratory: an invented laboratory with a year of trials, loaded from the CSV files of {@code demo-data/}.

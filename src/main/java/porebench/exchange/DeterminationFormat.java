@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import porebench.record.Determination;
-import porebench.record.DeterminationId;
-import porebench.record.MixId;
-import porebench.record.SourceId;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
 
 /** {@code determinations.csv}: one row a determination. */
 final class DeterminationFormat implements Format.RowByRow<Determination> {

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import porebench.method.Problem;
 import porebench.record.Equipment;
-import porebench.record.EquipmentId;
 import porebench.record.EquipmentKind;
+import porebench.record.id.EquipmentId;
 
 /** {@code equipment.csv}: one row a balance, cylinder, thermometer or marked vessel, with its newest calibration. */
 final class EquipmentFormat implements Format.RowByRow<Equipment> {

@@ -4,7 +4,7 @@ import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import porebench.method.FixedNumbers;
-import porebench.record.port.Spoken;
+import porebench.port.Spoken;
 
 /** A file could not be written: the disk, the folder or a right failed. The message says what is safe, the cause says why. */
 public final class ExchangeException extends RuntimeException implements Spoken {

@@ -15,15 +15,15 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import porebench.record.Evidence;
+import porebench.evidence.Evidence;
+import porebench.port.DataTable;
+import porebench.port.OutputFile;
+import porebench.port.OutputFolder;
 import porebench.record.FactorIssue;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Laboratory;
 import porebench.record.Version;
-import porebench.record.port.DataTable;
-import porebench.record.port.OutputFile;
-import porebench.record.port.OutputFolder;
 
 /** Writes CSV: every kind of record of a lab book into a folder, the newest version of each; or one file. */
 final class Export {

@@ -8,14 +8,14 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import porebench.method.MeterType;
 import porebench.method.profile.Profiles;
-import porebench.record.CalibrationId;
-import porebench.record.DeterminationId;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.Grounds;
-import porebench.record.MixId;
-import porebench.record.SourceId;
-import porebench.record.TrialId;
+import porebench.record.id.CalibrationId;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
+import porebench.record.id.TrialId;
 
 /**
  * {@code factor-issues.csv}: one row a revision of a mix's factor.

@@ -5,8 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import porebench.evidence.intake.Sheet;
 import porebench.record.Kept;
-import porebench.record.port.Sheet;
 
 /**
  * How one kind of record stands in a CSV file.

@@ -6,11 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import porebench.evidence.intake.Sheet;
 import porebench.method.MeterType;
-import porebench.record.CalibrationId;
 import porebench.record.MeterCalibration;
-import porebench.record.MeterId;
-import porebench.record.port.Sheet;
+import porebench.record.id.CalibrationId;
+import porebench.record.id.MeterId;
 
 /** {@code meter-calibration.csv}: one row a measurement, the rows of a calibration together stating it. */
 final class MeterCalibrationFormat implements Format<MeterCalibration> {

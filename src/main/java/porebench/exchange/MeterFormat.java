@@ -5,7 +5,7 @@ import java.util.Optional;
 import porebench.method.Limit;
 import porebench.method.MeterType;
 import porebench.record.Meter;
-import porebench.record.MeterId;
+import porebench.record.id.MeterId;
 
 /** {@code meters.csv}: one row a pressure air meter with its bowl. */
 final class MeterFormat implements Format.RowByRow<Meter> {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import porebench.evidence.intake.Sheet;
 import porebench.method.Limit;
 import porebench.method.profile.Profiles;
 import porebench.method.sample.Batch;
@@ -13,8 +14,7 @@ import porebench.quantity.DensityUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
 import porebench.record.MixDesign;
-import porebench.record.MixId;
-import porebench.record.port.Sheet;
+import porebench.record.id.MixId;
 
 /** {@code mix-design.csv}: one row a constituent, the rows of a mix together stating it. */
 final class MixDesignFormat implements Format<MixDesign> {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
+import porebench.port.PracticeBook;
 import porebench.record.Draft;
 import porebench.record.Equipment;
 import porebench.record.Kept;
@@ -14,8 +15,7 @@ import porebench.record.LabBook;
 import porebench.record.Laboratory;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
-import porebench.record.MeterId;
-import porebench.record.port.PracticeBook;
+import porebench.record.id.MeterId;
 
 /**
  * What a new training book begins with: the demo laboratory's sources, equipment, mixes and sound meters, without its trials

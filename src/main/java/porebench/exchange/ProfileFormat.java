@@ -6,13 +6,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import porebench.evidence.intake.Sheet;
 import porebench.method.Figure;
 import porebench.method.FigureName;
 import porebench.method.Mark;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.record.LaboratoryProfile;
-import porebench.record.port.Sheet;
 
 /** {@code profiles.csv}: one row a figure, the rows of a laboratory's own profile together stating it. */
 final class ProfileFormat implements Format<LaboratoryProfile> {

@@ -5,7 +5,7 @@ import java.util.Optional;
 import porebench.method.Limit;
 import porebench.method.Role;
 import porebench.record.Source;
-import porebench.record.SourceId;
+import porebench.record.id.SourceId;
 
 /** {@code sources.csv}: one row a source of aggregate. */
 final class SourceFormat implements Format.RowByRow<Source> {

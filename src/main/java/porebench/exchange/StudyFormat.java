@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import porebench.evidence.intake.Sheet;
 import porebench.record.KeptStudy;
-import porebench.record.StudyId;
-import porebench.record.port.Sheet;
+import porebench.record.id.StudyId;
 
 /**
  * {@code studies.csv}: one row a reading, the rows of a study together stating it.

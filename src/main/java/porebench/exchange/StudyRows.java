@@ -6,12 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import porebench.evidence.intake.Sheet;
+import porebench.evidence.study.KeptReadings;
+import porebench.evidence.study.ValueRow;
 import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.record.KeptStudy;
-import porebench.record.port.Sheet;
-import porebench.record.port.ValueRow;
-import porebench.record.study.KeptReadings;
 
 /** The readings of a study's rows, and what keeps them from being one, each fault at its cell. */
 final class StudyRows {

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import porebench.record.TakenDoubt;
-import porebench.record.TrialId;
+import porebench.record.id.TrialId;
 
 /**
  * The column {@code doubts_taken_on}: one doubt after the other with a semicolon between, each as trial, code, words, person

@@ -14,11 +14,11 @@ import porebench.quantity.Mass;
 import porebench.quantity.MassUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.Volume;
-import porebench.record.DeterminationId;
-import porebench.record.MeterId;
-import porebench.record.MixId;
 import porebench.record.Trial;
-import porebench.record.TrialId;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
+import porebench.record.id.TrialId;
 
 /** {@code trial-sheet.csv}: one row a trial. */
 final class TrialFormat implements Format.RowByRow<Trial> {

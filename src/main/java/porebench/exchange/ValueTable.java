@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import porebench.record.port.Sheet;
-import porebench.record.port.ValueRow;
+import porebench.evidence.intake.Sheet;
+import porebench.evidence.study.ValueRow;
 
 /** A table of numbers in the column {@code value}, the other columns saying what each belongs to. */
 final class ValueTable {

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import porebench.evidence.intake.Sheet;
 import porebench.quantity.Typed;
-import porebench.record.port.Sheet;
 
 /** A plain list of numbers, one a line; a first line that is a word is its heading. */
 final class Values {

@@ -13,13 +13,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import porebench.record.ChainEntry;
-import porebench.record.ChainOutline;
-import porebench.record.ChainRow;
-import porebench.record.ChainTaker;
+import porebench.port.OutputFile;
+import porebench.port.OutputFolder;
 import porebench.record.LabBook;
-import porebench.record.port.OutputFile;
-import porebench.record.port.OutputFolder;
+import porebench.record.chain.ChainEntry;
+import porebench.record.chain.ChainOutline;
+import porebench.record.chain.ChainRow;
+import porebench.record.chain.ChainTaker;
 
 /**
  * Writes a whole lab book: {@code book.csv}, which says what the others must come to, and one file a table.

@@ -9,11 +9,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 import porebench.method.Place;
 import porebench.method.Problem;
-import porebench.record.ChainEntry;
-import porebench.record.ChainOutline;
-import porebench.record.ChainRow;
-import porebench.record.port.ChainSource;
-import porebench.record.port.OpeningRefused;
+import porebench.port.ChainSource;
+import porebench.port.OpeningRefused;
+import porebench.record.chain.ChainEntry;
+import porebench.record.chain.ChainOutline;
+import porebench.record.chain.ChainRow;
 
 /** A whole lab book in the files of a folder, read entry by entry. */
 final class WholeFolder implements ChainSource {

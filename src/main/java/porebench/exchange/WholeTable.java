@@ -11,10 +11,10 @@ import java.util.Optional;
 import java.util.TreeMap;
 import porebench.method.Place;
 import porebench.method.Problem;
-import porebench.record.ChainEntry;
-import porebench.record.ChainOutline;
-import porebench.record.ChainRow;
-import porebench.record.port.OpeningRefused;
+import porebench.port.OpeningRefused;
+import porebench.record.chain.ChainEntry;
+import porebench.record.chain.ChainOutline;
+import porebench.record.chain.ChainRow;
 
 /** One file of a whole export, read row by row; whatever is wrong in it is refused with its place. */
 final class WholeTable {

@@ -21,17 +21,27 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
+import porebench.evidence.paper.CalibrationForm;
+import porebench.evidence.paper.CalibrationRecord;
+import porebench.evidence.paper.FactorCard;
+import porebench.evidence.paper.Printed;
+import porebench.evidence.paper.TrialSheet;
+import porebench.port.OutputFile;
+import porebench.port.Paper;
+import porebench.port.Picture;
+import porebench.port.Press;
+import porebench.port.Waiting;
+import porebench.print.calibration.CalibrationFormPages;
+import porebench.print.calibration.CalibrationPages;
+import porebench.print.card.CardPage;
+import porebench.print.page.Faces;
+import porebench.print.page.Imprint;
+import porebench.print.page.Leaves;
+import porebench.print.page.Typefaces;
+import porebench.print.page.Words;
+import porebench.print.picture.PictureFile;
+import porebench.print.sheet.SheetPages;
 import porebench.quantity.Require;
-import porebench.record.CalibrationForm;
-import porebench.record.CalibrationRecord;
-import porebench.record.FactorCard;
-import porebench.record.Printed;
-import porebench.record.TrialSheet;
-import porebench.record.port.OutputFile;
-import porebench.record.port.Paper;
-import porebench.record.port.Picture;
-import porebench.record.port.Press;
-import porebench.record.port.Waiting;
 
 /**
  * Puts cards and sheets into PDF files, on the screen and on paper; all three come from the same PDF.

@@ -2,9 +2,9 @@ package porebench.print;
 
 import java.io.IOException;
 import java.util.function.Function;
-import porebench.record.port.OutputFile;
-import porebench.record.port.PreparedFile;
-import porebench.record.port.Waiting;
+import porebench.port.OutputFile;
+import porebench.port.PreparedFile;
+import porebench.port.Waiting;
 
 /** A PDF that stands whole beside its place. */
 final class WaitingFile implements Waiting {

@@ -8,7 +8,7 @@ import java.util.function.Function;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.printing.PDFPageable;
-import porebench.record.port.Waiting;
+import porebench.port.Waiting;
 
 /** A PDF whose printer is chosen. */
 final class WaitingPrint implements Waiting {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import porebench.method.Problem;
+import porebench.record.chain.Head;
 
 /**
  * What a full check of a lab book found.

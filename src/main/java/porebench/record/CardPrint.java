@@ -2,6 +2,7 @@ package porebench.record;
 
 import java.nio.file.Path;
 import porebench.quantity.Require;
+import porebench.record.id.MixId;
 
 /**
  * A factor card that left the program: which revision, on what paper, where to.

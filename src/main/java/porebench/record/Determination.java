@@ -3,6 +3,9 @@ package porebench.record;
 import java.time.LocalDate;
 import java.util.Map;
 import porebench.quantity.Require;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
 
 /**
  * A set of repeat trials of one mix that leads to one factor.

@@ -1,5 +1,6 @@
 package porebench.record;
 
+import porebench.evidence.issue.DecidedOn;
 import porebench.quantity.Require;
 
 /**

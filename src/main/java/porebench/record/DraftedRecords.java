@@ -8,12 +8,12 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /** The records of a lab book as they would be if some drafts were kept. */
-final class DraftedRecords implements Records {
+public final class DraftedRecords implements Records {
     private final Records book;
     private final Map<RecordKind, Map<String, Draft>> drafts = new LinkedHashMap<>();
     private final Stamp stamp;
 
-    DraftedRecords(Records book, List<Draft> drafts, Stamp stamp) {
+    public DraftedRecords(Records book, List<Draft> drafts, Stamp stamp) {
         this.book = book;
         this.stamp = stamp;
         drafts.forEach(draft -> this.drafts

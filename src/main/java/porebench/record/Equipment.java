@@ -5,9 +5,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import porebench.evidence.LaboratoryEquipment;
 import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.quantity.Require;
+import porebench.record.id.EquipmentId;
 
 /**
  * A piece of the laboratory's equipment: a balance, a measuring cylinder, a thermometer or a marked vessel.

@@ -8,6 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import porebench.method.MeterType;
 import porebench.quantity.Require;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
 
 /**
  * A factor handed out for a mix, or its withdrawal: one revision.

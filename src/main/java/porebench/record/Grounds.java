@@ -2,6 +2,8 @@ package porebench.record;
 
 import java.util.List;
 import java.util.Map;
+import porebench.record.id.CalibrationId;
+import porebench.record.id.TrialId;
 
 /**
  * What a revision of a factor rests on, so that a later correction is noticed, and where it was decided.

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import porebench.method.Problem;
 import porebench.quantity.Require;
+import porebench.record.id.StudyId;
 
 /**
  * The readings of a study of who and what varies, as they were read from a file. What they come to is worked out anew each

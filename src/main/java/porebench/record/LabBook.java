@@ -3,7 +3,10 @@ package porebench.record;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import porebench.evidence.issue.DecidedOn;
 import porebench.method.Problem;
+import porebench.record.chain.ChainTaker;
+import porebench.record.chain.Head;
 
 /**
  * The lab book: everything a laboratory keeps, append-only.

@@ -7,6 +7,7 @@ import porebench.method.Problem;
 import porebench.quantity.Require;
 import porebench.quantity.Typed;
 import porebench.quantity.Volume;
+import porebench.record.id.MeterId;
 
 /**
  * A pressure air meter with its bowl.

@@ -8,6 +8,8 @@ import porebench.method.MeterType;
 import porebench.method.meter.BowlFills;
 import porebench.method.meter.ColumnCheck;
 import porebench.method.meter.DialCheck;
+import porebench.record.id.CalibrationId;
+import porebench.record.id.MeterId;
 
 /**
  * A calibration of a meter as measured: its bowl, its dial or column, or several of them on one day.

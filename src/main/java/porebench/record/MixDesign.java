@@ -11,6 +11,8 @@ import porebench.method.sample.Batch;
 import porebench.method.sample.Constituent;
 import porebench.method.sample.CorrectionSample;
 import porebench.quantity.Volume;
+import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
 
 /**
  * A mix design: a batch of concrete and how its air is tested.

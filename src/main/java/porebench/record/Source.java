@@ -3,6 +3,7 @@ package porebench.record;
 import java.math.BigDecimal;
 import java.util.Optional;
 import porebench.method.Role;
+import porebench.record.id.SourceId;
 
 /**
  * A source of aggregate: one material from one place.

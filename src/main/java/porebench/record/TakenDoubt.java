@@ -2,6 +2,7 @@ package porebench.record;
 
 import java.util.Optional;
 import porebench.quantity.Require;
+import porebench.record.id.TrialId;
 
 /**
  * A doubt that a named person took on when a factor was issued.

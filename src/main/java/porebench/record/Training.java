@@ -38,7 +38,7 @@ public final class Training {
      * exactly when the book is for training. A determination or factor of an older training book, which says nothing of it, is
      * marked when it is next written.
      */
-    static Optional<Problem> mixing(Kept value, boolean isTraining) {
+    public static Optional<Problem> mixing(Kept value, boolean isTraining) {
         boolean simulated;
         if (value instanceof Trial trial) {
             simulated = trial.simulated();

@@ -3,6 +3,10 @@ package porebench.record;
 import java.time.LocalDateTime;
 import java.util.Optional;
 import porebench.method.trial.Readings;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
+import porebench.record.id.TrialId;
 
 /**
  * One trial of a determination, as entered at the bench.

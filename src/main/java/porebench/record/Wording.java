@@ -136,7 +136,7 @@ public final class Wording {
     }
 
     /** Returns what is wrong with the texts of a draft; empty when nothing is. */
-    static List<Problem> ofDraft(Records book, Draft draft) {
+    public static List<Problem> ofDraft(Records book, Draft draft) {
         List<Problem> found = check(draft.value());
         Optional<? extends Version<? extends Kept>> before = found.isEmpty() || draft.basedOn() == 0
                 ? Optional.empty()

@@ -1,8 +1,8 @@
 /**
- * What a laboratory keeps, the lab book that keeps it, and what follows from it: evidence, states, factor cards.
+ * What a laboratory keeps, and the lab book that keeps it.
  *
- * <p>Imports {@code method}, {@code statistics} and {@code quantity}. Knows nothing of files, databases, paper or windows:
- * those are reached through the interfaces in {@code record.port}.
+ * <p>Imports {@code method}, {@code statistics} and {@code quantity}. Knows nothing of files, databases, paper or windows, and
+ * concludes nothing: what follows from the records stands in {@code evidence}.
  */
 @NullMarked
 package porebench.record;

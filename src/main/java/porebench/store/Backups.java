@@ -18,10 +18,10 @@ import org.flywaydb.core.api.FlywayException;
 import org.sqlite.SQLiteDataSource;
 import porebench.method.Answer;
 import porebench.method.Problem;
+import porebench.port.BookCopy;
+import porebench.port.OpenBooks;
+import porebench.port.OutputFile;
 import porebench.record.BookCheck;
-import porebench.record.port.BookCopy;
-import porebench.record.port.OpenBooks;
-import porebench.record.port.OutputFile;
 import porebench.store.StoreException.Task;
 
 /** Backs lab books up and restores them; each copy is checked in full before it gets its name. */

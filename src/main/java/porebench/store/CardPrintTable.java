@@ -1,8 +1,8 @@
 package porebench.store;
 
 import porebench.record.CardPrint;
-import porebench.record.MixId;
 import porebench.record.RecordKind;
+import porebench.record.id.MixId;
 
 /** The table {@code card_print}. */
 final class CardPrintTable implements RecordTable<CardPrint> {

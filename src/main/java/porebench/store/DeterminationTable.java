@@ -3,10 +3,10 @@ package porebench.store;
 import java.time.LocalDate;
 import java.util.List;
 import porebench.record.Determination;
-import porebench.record.DeterminationId;
-import porebench.record.MixId;
 import porebench.record.RecordKind;
-import porebench.record.SourceId;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
 
 /** The tables {@code determination} and {@code determination_source}. */
 final class DeterminationTable implements RecordTable<Determination> {

@@ -7,9 +7,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import porebench.method.Place;
-import porebench.record.ChainEntry;
-import porebench.record.ChainRow;
 import porebench.record.Stamp;
+import porebench.record.chain.ChainEntry;
+import porebench.record.chain.ChainRow;
 
 /**
  * One entry of the append-only history: one version of a record, chained to the entry before.

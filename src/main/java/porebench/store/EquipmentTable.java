@@ -3,9 +3,9 @@ package porebench.store;
 import java.time.LocalDate;
 import java.util.Optional;
 import porebench.record.Equipment;
-import porebench.record.EquipmentId;
 import porebench.record.EquipmentKind;
 import porebench.record.RecordKind;
+import porebench.record.id.EquipmentId;
 
 /** The table {@code equipment}. */
 final class EquipmentTable implements RecordTable<Equipment> {

@@ -6,16 +6,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import porebench.method.MeterType;
-import porebench.record.CalibrationId;
-import porebench.record.DeterminationId;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.Grounds;
-import porebench.record.MixId;
 import porebench.record.RecordKind;
-import porebench.record.SourceId;
 import porebench.record.TakenDoubt;
-import porebench.record.TrialId;
+import porebench.record.id.CalibrationId;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
+import porebench.record.id.TrialId;
 
 /** The table {@code factor_issue} and those beside it for what a revision rests on. */
 final class FactorIssueTable implements RecordTable<FactorIssue> {

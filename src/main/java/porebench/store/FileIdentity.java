@@ -9,7 +9,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import porebench.record.Head;
+import porebench.record.chain.Head;
 
 /**
  * Which file a lab book was opened as, to notice that the path leads to another one, or to none, before something is

@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import org.jdbi.v3.core.statement.Update;
-import porebench.record.Head;
 import porebench.record.RecordKind;
+import porebench.record.chain.Head;
 
 /** The table {@code entry}: the append-only history of a lab book. */
 final class History {

@@ -8,7 +8,7 @@ import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.statement.Query;
 import porebench.method.Problem;
 import porebench.record.BookCheck;
-import porebench.record.Head;
+import porebench.record.chain.Head;
 
 /** Looks a lab book over: in full when asked, and quickly when it is opened. */
 final class Inspection {

@@ -7,7 +7,7 @@ import java.sql.SQLException;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.sqlite.SQLiteDataSource;
-import porebench.record.Head;
+import porebench.record.chain.Head;
 
 /**
  * Whether the log beside a lab book belongs to it, found out before anything is written.

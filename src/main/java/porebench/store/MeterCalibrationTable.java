@@ -18,10 +18,10 @@ import porebench.quantity.PressureUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.Unit;
 import porebench.quantity.VolumeUnit;
-import porebench.record.CalibrationId;
 import porebench.record.MeterCalibration;
-import porebench.record.MeterId;
 import porebench.record.RecordKind;
+import porebench.record.id.CalibrationId;
+import porebench.record.id.MeterId;
 
 /** The tables {@code meter_calibration}, {@code bowl_fill} and {@code dial_point}. */
 final class MeterCalibrationTable implements RecordTable<MeterCalibration> {

@@ -3,8 +3,8 @@ package porebench.store;
 import porebench.method.MeterType;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Meter;
-import porebench.record.MeterId;
 import porebench.record.RecordKind;
+import porebench.record.id.MeterId;
 
 /** The table {@code meter}. */
 final class MeterTable implements RecordTable<Meter> {

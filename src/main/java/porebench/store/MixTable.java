@@ -12,8 +12,8 @@ import porebench.quantity.DensityUnit;
 import porebench.quantity.MassUnit;
 import porebench.quantity.VolumeUnit;
 import porebench.record.MixDesign;
-import porebench.record.MixId;
 import porebench.record.RecordKind;
+import porebench.record.id.MixId;
 
 /** The tables {@code mix} and {@code mix_constituent}. */
 final class MixTable implements RecordTable<MixDesign> {

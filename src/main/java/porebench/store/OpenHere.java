@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Optional;
-import porebench.record.port.OpenBooks;
+import porebench.port.OpenBooks;
 
 /** Reads headers of files that this process may have open: those are read through SQLite only ({@link OpenBooks}). */
 final class OpenHere {

@@ -13,8 +13,8 @@ import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteDataSource;
 import porebench.method.Problem;
+import porebench.port.OpenBooks;
 import porebench.record.LabBook;
-import porebench.record.port.OpenBooks;
 import porebench.store.StoreException.Task;
 
 /** Opens the file of a lab book of this version, to be written when it may be and else to be read, and looks it over quickly. */

@@ -13,12 +13,12 @@ import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteErrorCode;
 import porebench.method.Place;
 import porebench.method.Problem;
-import porebench.record.ChainEntry;
-import porebench.record.ChainOutline;
-import porebench.record.ChainRow;
-import porebench.record.Head;
-import porebench.record.port.ChainSource;
-import porebench.record.port.OpeningRefused;
+import porebench.port.ChainSource;
+import porebench.port.OpeningRefused;
+import porebench.record.chain.ChainEntry;
+import porebench.record.chain.ChainOutline;
+import porebench.record.chain.ChainRow;
+import porebench.record.chain.Head;
 
 /**
  * Puts the entries of another lab book into an empty one, exactly as they were. Every hash is checked on the way, and what was

@@ -3,7 +3,7 @@ package porebench.store;
 import porebench.method.Role;
 import porebench.record.RecordKind;
 import porebench.record.Source;
-import porebench.record.SourceId;
+import porebench.record.id.SourceId;
 
 /** The table {@code source}. */
 final class SourceTable implements RecordTable<Source> {

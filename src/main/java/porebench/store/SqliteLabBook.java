@@ -17,15 +17,15 @@ import java.util.logging.Logger;
 import org.jdbi.v3.core.JdbiException;
 import porebench.method.Problem;
 import porebench.record.BookCheck;
-import porebench.record.ChainTaker;
 import porebench.record.Draft;
-import porebench.record.Head;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.RecordKind;
 import porebench.record.Records;
 import porebench.record.Stamp;
 import porebench.record.Version;
+import porebench.record.chain.ChainTaker;
+import porebench.record.chain.Head;
 import porebench.store.StoreException.Task;
 
 /** A lab book in one SQLite file. */

@@ -16,13 +16,13 @@ import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteDataSource;
 import porebench.method.Answer;
 import porebench.method.Problem;
+import porebench.port.BookCopy;
+import porebench.port.ChainSource;
+import porebench.port.LabBookShelf;
+import porebench.port.OpenBooks;
+import porebench.port.OpeningRefused;
+import porebench.port.OutputFile;
 import porebench.record.LabBook;
-import porebench.record.port.BookCopy;
-import porebench.record.port.ChainSource;
-import porebench.record.port.LabBookShelf;
-import porebench.record.port.OpenBooks;
-import porebench.record.port.OpeningRefused;
-import porebench.record.port.OutputFile;
 import porebench.store.StoreException.Task;
 
 /**

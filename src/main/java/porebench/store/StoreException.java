@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.ResourceBundle;
 import org.jspecify.annotations.Nullable;
 import porebench.method.FixedNumbers;
-import porebench.record.port.Spoken;
+import porebench.port.Spoken;
 
 /**
  * The file of a lab book failed: the message says what was being done, what is safe and, where that is known, why

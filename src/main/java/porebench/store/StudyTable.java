@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import porebench.record.KeptStudy;
 import porebench.record.RecordKind;
-import porebench.record.StudyId;
+import porebench.record.id.StudyId;
 
 /** The tables {@code study} and {@code study_reading}; names beyond the layers a study has are null. */
 final class StudyTable implements RecordTable<KeptStudy> {

@@ -9,12 +9,12 @@ import porebench.quantity.Mass;
 import porebench.quantity.MassUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
-import porebench.record.DeterminationId;
-import porebench.record.MeterId;
-import porebench.record.MixId;
 import porebench.record.RecordKind;
 import porebench.record.Trial;
-import porebench.record.TrialId;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
+import porebench.record.id.TrialId;
 
 /** The table {@code trial}. */
 final class TrialTable implements RecordTable<Trial> {

@@ -11,10 +11,10 @@ import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import porebench.method.Place;
-import porebench.record.ChainEntry;
-import porebench.record.ChainOutline;
-import porebench.record.ChainRow;
-import porebench.record.ChainTaker;
+import porebench.record.chain.ChainEntry;
+import porebench.record.chain.ChainOutline;
+import porebench.record.chain.ChainRow;
+import porebench.record.chain.ChainTaker;
 
 /** Hands out a whole lab book: every entry with its rows, as text. */
 final class Unrolling {

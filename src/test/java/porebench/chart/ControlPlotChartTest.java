@@ -24,7 +24,7 @@ import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
-import porebench.record.port.DataTable;
+import porebench.port.DataTable;
 
 class ControlPlotChartTest {
     private static ControlPlot.Plotted plotted(double value, String... signals) {

@@ -23,8 +23,8 @@ import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
 import porebench.chart.MandelPlot.Statistic;
 import porebench.chart.MandelPlot.Value;
-import porebench.record.port.DataTable;
-import porebench.statistics.Mandel;
+import porebench.port.DataTable;
+import porebench.statistics.comparison.Mandel;
 
 /** Three invented laboratories at the levels dense and porous; of the porous stone nothing is told. */
 class MandelChartTest {

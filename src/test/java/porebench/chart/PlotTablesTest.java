@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import porebench.record.port.DataTable;
+import porebench.port.DataTable;
 
 class PlotTablesTest {
     private static String cell(DataTable table, int row, String column) {

@@ -24,7 +24,7 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.data.Range;
 import org.junit.jupiter.api.Test;
-import porebench.record.port.Picture;
+import porebench.port.Picture;
 
 class PlotViewTest {
     private static PlotView view() {

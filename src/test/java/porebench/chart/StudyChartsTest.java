@@ -15,7 +15,7 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
-import porebench.record.port.DataTable;
+import porebench.port.DataTable;
 
 class StudyChartsTest {
     private static final ComponentShares SHARES = new ComponentShares(

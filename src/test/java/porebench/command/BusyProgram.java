@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import porebench.command.Terminal.Said;
 
 /** A program that imports trials and issues factors one after the other, and says what was acknowledged, until it is killed. */
-final class BusyProgram {
+public final class BusyProgram {
     private static final int MOST = 500;
 
     private BusyProgram() {}
@@ -25,7 +25,7 @@ final class BusyProgram {
     }
 
     /** Imports one trial of a determination of its own. */
-    static Said importing(Path folder, Terminal terminal, int number) {
+    public static Said importing(Path folder, Terminal terminal, int number) {
         LabFiles.write(
                 folder,
                 "trial-" + number + ".csv",
@@ -33,7 +33,7 @@ final class BusyProgram {
         return terminal.json("import", "--book", "lab.book", "trial-" + number + ".csv");
     }
 
-    static Said issuing(Terminal terminal, int number) {
+    public static Said issuing(Terminal terminal, int number) {
         return terminal.json(
                 "issue",
                 "--book",

@@ -12,10 +12,10 @@ import java.util.List;
 import java.util.Map;
 
 /** Reads back what the command line answered: exactly one JSON object, numbers with all their digits. */
-final class JsonReading {
+public final class JsonReading {
     private JsonReading() {}
 
-    static Map<String, Object> object(String text) {
+    public static Map<String, Object> object(String text) {
         JsonFactory factory = JsonFactory.builder()
                 .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                 .build();

@@ -16,9 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.command.Terminal.Said;
 import porebench.record.FactorIssue;
-import porebench.record.Head;
 import porebench.record.LabBook;
 import porebench.record.Trial;
+import porebench.record.chain.Head;
 import porebench.store.OtherProgram;
 import porebench.store.SqliteShelf;
 

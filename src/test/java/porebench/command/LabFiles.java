@@ -8,28 +8,30 @@ import java.nio.file.Path;
 import java.util.Locale;
 
 /** Small CSV files that tests of the command line write. */
-final class LabFiles {
-    static final String MIX_COLUMNS = "mix_id,mix_title,batch_volume,batch_volume_unit,target_air_pct,constituent,role,"
-            + "source_id,mass,mass_unit,mass_state,absorption_pct,moisture_pct,relative_density,retained_37_5mm_pct\n";
+public final class LabFiles {
+    public static final String MIX_COLUMNS =
+            "mix_id,mix_title,batch_volume,batch_volume_unit,target_air_pct,constituent,role,"
+                    + "source_id,mass,mass_unit,mass_state,absorption_pct,moisture_pct,relative_density,retained_37_5mm_pct\n";
 
-    static final String TRIAL_COLUMNS = "trial_id,mix_id,tested_at,operator,meter_id,meter_type,bowl_volume,"
+    public static final String TRIAL_COLUMNS = "trial_id,mix_id,tested_at,operator,meter_id,meter_type,bowl_volume,"
             + "bowl_volume_unit,fine_mass,coarse_mass,mass_unit,soak_minutes,water_temp_c,withdrawn,withdrawn_unit,"
             + "gauge_pct,h1_pct,h2_pct,leak,remarks";
 
     /** One cubic metre of concrete with 700 kg of sand, 1050 kg of stone: in 7 L of it 4.9 kg and 7.35 kg. */
-    static final String PLAIN_MIX = MIX_COLUMNS
+    public static final String PLAIN_MIX = MIX_COLUMNS
             + "M-1,Plain,1,m3,5,cement,cement,,350,kg,ssd,,,3.15,\n"
             + "M-1,Plain,1,m3,5,water,water,,185,kg,ssd,,,1,\n"
             + "M-1,Plain,1,m3,5,sand,fine,S-1,700,kg,ssd,1.0,,2.65,\n"
             + "M-1,Plain,1,m3,5,stone,coarse,S-2,1050,kg,ssd,0.5,,2.70,\n";
 
-    static final String SOURCES = "source_id,name,role,place,ledge,relative_density,absorption_pct,remarks\n"
+    public static final String SOURCES = "source_id,name,role,place,ledge,relative_density,absorption_pct,remarks\n"
             + "S-1,River sand,fine,Low Pit,lot 1,2.65,1.0,\nS-2,Grey stone,coarse,High Quarry,bench 1,2.70,0.5,\n";
 
-    static final String METERS = "meter_id,meter_type,serial,bowl_volume,bowl_volume_unit,division_pct,scale_top_pct,"
-            + "in_service,remarks\nPM-1,B,77,7.00,L,0.1,10,yes,\n";
+    public static final String METERS =
+            "meter_id,meter_type,serial,bowl_volume,bowl_volume_unit,division_pct,scale_top_pct,"
+                    + "in_service,remarks\nPM-1,B,77,7.00,L,0.1,10,yes,\n";
 
-    static final String THREE_TRIALS = TRIAL_COLUMNS
+    public static final String THREE_TRIALS = TRIAL_COLUMNS
             + trial("T-1", "M-1", 1, "5.3", "no")
             + trial("T-2", "M-1", 2, "5.4", "no")
             + trial("T-3", "M-1", 3, "5.5", "no");
@@ -43,7 +45,7 @@ final class LabFiles {
     private LabFiles() {}
 
     /** A factor of 0.4 % for the plain mix, on the three trials, whose meter was never calibrated. */
-    static String issue(String inForceFrom, String recheckBy) {
+    public static String issue(String inForceFrom, String recheckBy) {
         return ISSUE_COLUMNS + "M-1,1,issued,0.4,M-1/1,B," + inForceFrom + "," + recheckBy
                 + ",Ada Test,Bo Check,First factor,1,S-1:1;S-2:1,astm-c231,T-1:1;T-2:1;T-3:1,T-1" + NEVER_CALIBRATED
                 + ";T-2"
@@ -51,7 +53,7 @@ final class LabFiles {
     }
 
     /** Writes sources, a meter, the plain mix and three trials, and begins the lab book {@code lab.book} with them. */
-    static void beginBook(Path folder, Terminal terminal) {
+    public static void beginBook(Path folder, Terminal terminal) {
         write(folder, "sources.csv", SOURCES);
         write(folder, "meters.csv", METERS);
         write(folder, "mix.csv", PLAIN_MIX);
@@ -63,7 +65,7 @@ final class LabFiles {
         }
     }
 
-    static Path write(Path folder, String name, String text) {
+    public static Path write(Path folder, String name, String text) {
         try {
             return Files.writeString(folder.resolve(name), text, StandardCharsets.UTF_8);
         } catch (IOException failure) {
@@ -72,7 +74,7 @@ final class LabFiles {
     }
 
     /** A Type B trial in a bowl of 7 L with 350 mL, 5 % of the bowl, withdrawn: G is the reading less 5. */
-    static String trial(String id, String mix, int day, String reading, String leak) {
+    public static String trial(String id, String mix, int day, String reading, String leak) {
         return "\n" + id + "," + mix + ",2026-06-" + String.format(Locale.ROOT, "%02d", day)
                 + "T10:00,Ada Test,PM-1,B,7.00,L,4.9,7.35,kg,,22,350,mL," + reading + ",,," + leak + ",";
     }

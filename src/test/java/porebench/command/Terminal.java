@@ -14,25 +14,27 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import picocli.CommandLine;
+import porebench.command.reply.Ports;
+import porebench.command.reply.Surroundings;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
+import porebench.port.LabBookShelf;
 import porebench.print.PdfPress;
-import porebench.record.port.LabBookShelf;
 import porebench.store.SqliteShelf;
 
 /** A terminal in a folder, on 1 July 2026 unless another day is given, with the real lab books, sheets and paper behind the commands. */
-final class Terminal {
-    static final Clock CLOCK = Clock.fixed(Instant.parse("2026-07-01T09:30:00Z"), ZoneOffset.UTC);
+public final class Terminal {
+    public static final Clock CLOCK = Clock.fixed(Instant.parse("2026-07-01T09:30:00Z"), ZoneOffset.UTC);
 
     private final Path folder;
     private final Clock clock;
     private final Locale locale;
 
-    Terminal(Path folder) {
+    public Terminal(Path folder) {
         this(folder, CLOCK);
     }
 
-    Terminal(Path folder, Clock clock) {
+    public Terminal(Path folder, Clock clock) {
         this(folder, clock, Locale.ENGLISH);
     }
 
@@ -43,32 +45,32 @@ final class Terminal {
     }
 
     /** Returns a terminal on a machine of another language. */
-    Terminal in(Locale other) {
+    public Terminal in(Locale other) {
         return new Terminal(folder, clock, other);
     }
 
     /** Returns a terminal on another day. */
-    Terminal on(String day) {
+    public Terminal on(String day) {
         return new Terminal(folder, Clock.fixed(Instant.parse(day + "T09:30:00Z"), ZoneOffset.UTC));
     }
 
     /** What a command said, and its exit status. */
-    record Said(int status, String out, String err) {
-        Map<String, Object> json() {
+    public record Said(int status, String out, String err) {
+        public Map<String, Object> json() {
             return JsonReading.object(out);
         }
 
         @SuppressWarnings("unchecked")
-        List<Map<String, Object>> list(String name) {
+        public List<Map<String, Object>> list(String name) {
             return (List<Map<String, Object>>) json().get(name);
         }
 
-        List<Object> codes() {
+        public List<Object> codes() {
             return list("problems").stream().map(problem -> problem.get("code")).toList();
         }
     }
 
-    Said run(String... arguments) {
+    public Said run(String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int status = new PorebenchCommands(surroundings(out, err), ports()).run(arguments);
@@ -76,18 +78,18 @@ final class Terminal {
     }
 
     /** Runs a command whose answer goes to a stream that may fail. */
-    Said runInto(OutputStream out, String... arguments) {
+    public Said runInto(OutputStream out, String... arguments) {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int status = new PorebenchCommands(surroundings(out, err), ports()).run(arguments);
         return new Said(status, "", err.toString(StandardCharsets.UTF_8));
     }
 
-    Said json(String... arguments) {
+    public Said json(String... arguments) {
         return run(Stream.concat(Arrays.stream(arguments), Stream.of("--json")).toArray(String[]::new));
     }
 
     /** Runs a command on lab books from another shelf. */
-    Said on(LabBookShelf shelf, String... arguments) {
+    public Said on(LabBookShelf shelf, String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Ports ports = new Ports(ports().sheets(), () -> shelf, ports().press(), ports().demo());
@@ -95,14 +97,14 @@ final class Terminal {
         return new Said(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
-    Said demoRun(Path book, Path cards) {
+    public Said demoRun(Path book, Path cards) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int status = new DemoRun(surroundings(out, err), ports()).run(book, cards);
         return new Said(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
-    CommandLine commandLine() {
+    public CommandLine commandLine() {
         return new PorebenchCommands(surroundings(new ByteArrayOutputStream(), new ByteArrayOutputStream()), ports())
                 .commandLine();
     }

@@ -18,15 +18,15 @@ import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import porebench.evidence.FactorState;
 import porebench.method.Role;
 import porebench.method.budget.Capability;
 import porebench.method.budget.Origin;
 import porebench.method.budget.Part;
 import porebench.method.meter.MeterState;
-import porebench.record.FactorState;
 import porebench.record.MeterCalibration;
 import porebench.record.RecordKind;
-import porebench.statistics.RunRule;
+import porebench.statistics.control.RunRule;
 
 /** Every text is used, and every text used is there. */
 class TextsTest {

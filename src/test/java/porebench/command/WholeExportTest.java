@@ -19,11 +19,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import porebench.command.Terminal.Said;
 import porebench.record.Draft;
-import porebench.record.Head;
 import porebench.record.LabBook;
 import porebench.record.RecordKind;
 import porebench.record.Source;
 import porebench.record.Version;
+import porebench.record.chain.Head;
 import porebench.store.Books;
 import porebench.store.SqliteShelf;
 

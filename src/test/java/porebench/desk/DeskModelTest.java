@@ -15,16 +15,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.form.Tasks;
 import porebench.desk.form.UnitSystem;
+import porebench.evidence.FactorState;
 import porebench.exchange.CsvSheets;
 import porebench.method.MeterType;
 import porebench.method.Role;
 import porebench.print.PdfPress;
 import porebench.record.Draft;
-import porebench.record.FactorState;
 import porebench.record.LabBook;
 import porebench.record.Laboratory;
-import porebench.record.MixId;
 import porebench.record.Samples;
+import porebench.record.id.MixId;
 import porebench.store.Books;
 
 /** What the window is looking at, on a real lab book: it keeps up with others and with the calendar. */

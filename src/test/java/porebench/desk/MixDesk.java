@@ -11,8 +11,8 @@ import porebench.print.PdfPress;
 import porebench.record.Draft;
 import porebench.record.LabBook;
 import porebench.record.MemoryLabBook;
-import porebench.record.MixId;
 import porebench.record.Samples;
+import porebench.record.id.MixId;
 import porebench.store.Books;
 
 /** A desk over a lab book in memory with two sources, a meter, and mix M-1 of one sand and one stone. */

@@ -28,10 +28,10 @@ import porebench.desk.form.UnitSystem;
 import porebench.desk.frame.Theme;
 import porebench.desk.mix.MixPage;
 import porebench.desk.sample.SamplePage;
-import porebench.record.FactorState;
+import porebench.evidence.FactorState;
 import porebench.record.MixDesign;
-import porebench.record.MixId;
 import porebench.record.Samples;
+import porebench.record.id.MixId;
 import porebench.store.Books;
 
 /** Fills, saves and corrects a mix design in a real window, and reads what to weigh for it. */

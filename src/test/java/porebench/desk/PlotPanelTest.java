@@ -18,8 +18,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import porebench.chart.BudgetBars;
 import porebench.desk.form.Tasks;
 import porebench.exchange.CsvSheets;
+import porebench.port.DataTable;
 import porebench.print.PdfPress;
-import porebench.record.port.DataTable;
 
 /** What is taken along of a plot in a training book says that it was simulated, whichever plot it is. */
 class PlotPanelTest {

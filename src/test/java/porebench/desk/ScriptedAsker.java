@@ -11,7 +11,7 @@ import java.util.function.Function;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import porebench.method.Problem;
-import porebench.record.port.OutputFile;
+import porebench.port.OutputFile;
 
 /**
  * Answers from a script and writes down what was asked and told. A question without an answer in the script is taken

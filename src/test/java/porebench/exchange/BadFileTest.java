@@ -16,8 +16,8 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import porebench.evidence.intake.Sheet;
 import porebench.record.Trial;
-import porebench.record.port.Sheet;
 
 class BadFileTest {
     @TempDir

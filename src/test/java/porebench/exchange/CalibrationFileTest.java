@@ -12,9 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import porebench.evidence.intake.Sheet;
 import porebench.method.meter.CheckAmount;
 import porebench.record.MeterCalibration;
-import porebench.record.port.Sheet;
 
 /** Calibrations in files: what is wrong is named by line and column. */
 class CalibrationFileTest {

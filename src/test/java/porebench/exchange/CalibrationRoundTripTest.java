@@ -19,10 +19,10 @@ import porebench.quantity.MassUnit;
 import porebench.quantity.PressureUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
-import porebench.record.CalibrationId;
 import porebench.record.MeterCalibration;
-import porebench.record.MeterId;
 import porebench.record.SampleCalibrations;
+import porebench.record.id.CalibrationId;
+import porebench.record.id.MeterId;
 
 /** Calibrations of both types of meter read back as they were, digit for digit. */
 class CalibrationRoundTripTest {

@@ -14,9 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import porebench.evidence.intake.Sheet;
 import porebench.method.Problem;
 import porebench.record.Trial;
-import porebench.record.port.Sheet;
 
 /** What a cell of a sheet may hold, to the last value that is allowed, and how a message quotes it. */
 class CellRulesTest {

@@ -3,9 +3,9 @@ package porebench.exchange;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import porebench.evidence.intake.Sheet;
 import porebench.method.ProblemText;
 import porebench.record.Kept;
-import porebench.record.port.Sheet;
 
 /** Short ways to state a file and to say what was found in it. */
 final class CsvText {

@@ -9,9 +9,9 @@ import static porebench.exchange.CsvText.found;
 
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
+import porebench.evidence.intake.Sheet;
 import porebench.record.MixDesign;
 import porebench.record.Trial;
-import porebench.record.port.Sheet;
 
 /** Damaged lines are placed in their column, cost what they may belong to, and nothing else. */
 class DamagedBytesTest {

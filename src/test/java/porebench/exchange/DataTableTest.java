@@ -11,11 +11,11 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import porebench.record.port.DataTable;
-import porebench.record.port.OutputFile;
-import porebench.record.port.OutputRefused;
-import porebench.record.port.Sheet;
-import porebench.record.port.ValueRow;
+import porebench.evidence.intake.Sheet;
+import porebench.evidence.study.ValueRow;
+import porebench.port.DataTable;
+import porebench.port.OutputFile;
+import porebench.port.OutputRefused;
 
 class DataTableTest {
     private static final DataTable TABLE = new DataTable(

@@ -20,28 +20,28 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import porebench.evidence.Evidence;
+import porebench.evidence.FactorState;
+import porebench.evidence.JudgedTrial;
+import porebench.evidence.LaboratoryScatter;
+import porebench.evidence.MeterStory;
+import porebench.evidence.RegisterRow;
+import porebench.evidence.issue.Issuing;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.meter.MeterState;
 import porebench.method.sample.CorrectionSample;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
-import porebench.record.DeterminationId;
-import porebench.record.Evidence;
-import porebench.record.FactorState;
-import porebench.record.Issuing;
-import porebench.record.JudgedTrial;
 import porebench.record.LabBook;
-import porebench.record.LaboratoryScatter;
 import porebench.record.Meter;
-import porebench.record.MeterStory;
 import porebench.record.MixDesign;
-import porebench.record.MixId;
 import porebench.record.RecordKind;
-import porebench.record.RegisterRow;
 import porebench.record.Source;
-import porebench.record.SourceId;
 import porebench.record.Trial;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
 import porebench.store.SqliteShelf;
 
 /** The demo laboratory in a real lab book: its counts, its honest faults, and how its factors stand on one day. */
@@ -282,17 +282,18 @@ class DemoLaboratoryTest {
 
     @Test
     void aFactorWhoseSourceChangedIsNotInForceAfterExportAndImport() {
-        new CsvSheets().export(book, porebench.record.port.OutputFolder.fresh(folder.resolve("out")));
-        List<porebench.record.Incoming> incoming = new java.util.ArrayList<>();
+        new CsvSheets().export(book, porebench.port.OutputFolder.fresh(folder.resolve("out")));
+        List<porebench.evidence.intake.Incoming> incoming = new java.util.ArrayList<>();
         for (Format<?> format : CsvSheets.FORMATS) {
             var sheet = new CsvSheets().records(folder.resolve("out").resolve(format.fileName()));
             assertThat(sheet.problems()).isEmpty();
             sheet.rows()
-                    .forEach(row -> incoming.add(new porebench.record.Incoming(
+                    .forEach(row -> incoming.add(new porebench.evidence.intake.Incoming(
                             new porebench.method.Place(format.fileName(), row.line(), 0), row.value())));
         }
         try (LabBook other = new SqliteShelf(CLOCK).create(folder.resolve("second.porebench"))) {
-            var checked = porebench.record.Intake.check(other, incoming, porebench.record.SampleCalibrations.TODAY);
+            var checked =
+                    porebench.evidence.intake.Intake.check(other, incoming, porebench.record.SampleCalibrations.TODAY);
             assertThat(other.keep(checked.drafts(), "A", "imported")).isEmpty();
             Map<String, FactorState> states = RegisterRow.ofAll(other, DAY).stream()
                     .collect(Collectors.toMap(row -> row.mixId().text(), RegisterRow::state));

@@ -12,14 +12,14 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import porebench.evidence.intake.Sheet;
+import porebench.port.OutputFolder;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.MemoryLabBook;
 import porebench.record.RecordKind;
-import porebench.record.port.OutputFolder;
-import porebench.record.port.Sheet;
 
 /** The demo book through export and back. */
 class DemoRoundTripTest {

@@ -9,12 +9,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import porebench.evidence.intake.Sheet;
 import porebench.method.Problem;
 import porebench.record.Equipment;
 import porebench.record.EquipmentKind;
 import porebench.record.Kept;
-import porebench.record.Samples;
-import porebench.record.port.Sheet;
+import porebench.record.SampleEquipment;
 
 /** What {@code equipment.csv} may say, and at which cell it is told what it may not. */
 class EquipmentFileTest {
@@ -72,8 +72,8 @@ class EquipmentFileTest {
     @ParameterizedTest
     @EnumSource(EquipmentKind.class)
     void everyKindReadsBackWithAndWithoutACalibration(EquipmentKind kind) throws IOException {
-        Equipment plain = Samples.uncalibrated("E-1", kind, "0.10");
-        Equipment calibrated = Samples.equipment("E-1", kind, "0.10", "0.20");
+        Equipment plain = SampleEquipment.uncalibrated("E-1", kind, "0.10");
+        Equipment calibrated = SampleEquipment.equipment("E-1", kind, "0.10", "0.20");
         assertThat(RoundTripTest.written(new EquipmentFormat(), plain)).isEqualTo(plain);
         assertThat(RoundTripTest.written(new EquipmentFormat(), calibrated)).isEqualTo(calibrated);
     }

@@ -17,6 +17,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import porebench.evidence.intake.Sheet;
 import porebench.method.Problem;
 import porebench.method.profile.Profiles;
 import porebench.method.sample.CorrectionSample;
@@ -31,11 +32,10 @@ import porebench.record.LabBook;
 import porebench.record.LaboratoryProfile;
 import porebench.record.MemoryLabBook;
 import porebench.record.MixDesign;
-import porebench.record.MixId;
 import porebench.record.SampleStudies;
 import porebench.record.Trial;
 import porebench.record.Version;
-import porebench.record.port.Sheet;
+import porebench.record.id.MixId;
 
 /** The faults that any file can have, in a good file of every format; and that no file at all makes reading fail. */
 class EveryFormatTest {

@@ -13,12 +13,12 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import porebench.evidence.intake.Sheet;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.record.Kept;
 import porebench.record.Source;
-import porebench.record.SourceId;
-import porebench.record.port.Sheet;
+import porebench.record.id.SourceId;
 
 /** What a spreadsheet would take for a formula is harmless in the file, and itself again when it is read. */
 class HarmlessCellTest {

@@ -8,10 +8,10 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import porebench.evidence.intake.Sheet;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.record.Kept;
-import porebench.record.port.Sheet;
 
 /** What can never be right is refused from a file, at its cell, and all of it at once. */
 class ImplausibleTest {

@@ -8,11 +8,11 @@ import static porebench.exchange.CsvText.found;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import porebench.evidence.intake.Sheet;
 import porebench.method.Problem;
 import porebench.record.Laboratory;
 import porebench.record.MixDesign;
 import porebench.record.Trial;
-import porebench.record.port.Sheet;
 
 /** Which kind of sheet a heading means, and when none of it is used. */
 class KindOfSheetTest {

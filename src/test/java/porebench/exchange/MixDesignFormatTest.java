@@ -8,13 +8,13 @@ import static porebench.exchange.CsvText.said;
 
 import java.math.BigDecimal;
 import org.junit.jupiter.api.Test;
+import porebench.evidence.intake.Sheet;
 import porebench.method.MoistureState;
 import porebench.method.sample.BatchVolume;
 import porebench.quantity.DensityUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
 import porebench.record.MixDesign;
-import porebench.record.port.Sheet;
 
 class MixDesignFormatTest {
     private static final String SAND = "M-1,House mix,1.00,m3,5.5,Sand,fine,S-1,720.0,kg,ssd,1.2,4.0,2.64,0";

@@ -21,21 +21,21 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import porebench.evidence.TimeBook;
+import porebench.evidence.intake.Sheet;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.method.profile.Profiles;
+import porebench.port.OpenBooks;
+import porebench.port.OutputFile;
+import porebench.port.OutputFolder;
 import porebench.record.FactorIssue;
 import porebench.record.LaboratoryProfile;
 import porebench.record.Samples;
 import porebench.record.Source;
-import porebench.record.SourceId;
-import porebench.record.TimeBook;
 import porebench.record.Trial;
-import porebench.record.port.OpenBooks;
-import porebench.record.port.OutputFile;
-import porebench.record.port.OutputFolder;
-import porebench.record.port.Sheet;
+import porebench.record.id.SourceId;
 
 /** What holds a sheet together: rows that state one thing, rows that stand twice, and what the lab book adds to its own. */
 class SheetRulesTest {

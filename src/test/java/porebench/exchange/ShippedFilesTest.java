@@ -11,9 +11,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import porebench.evidence.intake.Sheet;
+import porebench.evidence.study.ValueRow;
 import porebench.record.Kept;
-import porebench.record.port.Sheet;
-import porebench.record.port.ValueRow;
 
 /** Every CSV file that is shipped is read, and every column is described. */
 class ShippedFilesTest {

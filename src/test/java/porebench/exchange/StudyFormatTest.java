@@ -11,10 +11,10 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import porebench.evidence.intake.Sheet;
 import porebench.record.KeptStudy;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
-import porebench.record.port.Sheet;
 
 /** Studies as CSV: what is written comes back, and what is no study is refused at its cell. */
 class StudyFormatTest {

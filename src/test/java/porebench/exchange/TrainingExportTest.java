@@ -16,25 +16,26 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import porebench.evidence.intake.Incoming;
+import porebench.evidence.intake.Intake;
+import porebench.evidence.intake.Sheet;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Role;
-import porebench.record.CalibrationId;
+import porebench.port.OutputFolder;
 import porebench.record.CardPrint;
 import porebench.record.EquipmentKind;
 import porebench.record.FactorOrigin;
 import porebench.record.Grounds;
-import porebench.record.Incoming;
-import porebench.record.Intake;
 import porebench.record.LabBook;
 import porebench.record.Laboratory;
 import porebench.record.MeterCalibration;
-import porebench.record.MeterId;
-import porebench.record.MixId;
+import porebench.record.SampleEquipment;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
-import porebench.record.port.OutputFolder;
-import porebench.record.port.Sheet;
+import porebench.record.id.CalibrationId;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
 import porebench.store.Books;
 
 /** Every file of an exported training book says that it is simulated, and none of it gets into a real book. */
@@ -56,7 +57,7 @@ class TrainingExportTest {
                 Samples.profile(),
                 Samples.source("S-1", Role.FINE, "1"),
                 Samples.source("S-2", Role.COARSE, "1"),
-                Samples.equipment("BAL-1", EquipmentKind.BALANCE, "0.1", "0.2"),
+                SampleEquipment.equipment("BAL-1", EquipmentKind.BALANCE, "0.1", "0.2"),
                 Samples.meter("B-1", MeterType.B),
                 repaired(),
                 Samples.mix("M-1", "S-1", "S-2"),

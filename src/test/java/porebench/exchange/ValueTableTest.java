@@ -7,8 +7,8 @@ import static porebench.exchange.CsvText.found;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import porebench.record.port.Sheet;
-import porebench.record.port.ValueRow;
+import porebench.evidence.intake.Sheet;
+import porebench.evidence.study.ValueRow;
 
 class ValueTableTest {
     private static Sheet<ValueRow> table(List<String> factors, String... lines) {

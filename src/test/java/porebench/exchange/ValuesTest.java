@@ -5,7 +5,7 @@ import static porebench.exchange.CsvText.bytes;
 import static porebench.exchange.CsvText.found;
 
 import org.junit.jupiter.api.Test;
-import porebench.record.port.Sheet;
+import porebench.evidence.intake.Sheet;
 
 class ValuesTest {
     private static Sheet<Double> values(String... lines) {

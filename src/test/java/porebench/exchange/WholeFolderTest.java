@@ -21,15 +21,15 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import porebench.method.Place;
-import porebench.record.ChainEntry;
-import porebench.record.ChainOutline;
-import porebench.record.ChainRow;
-import porebench.record.ChainTaker;
+import porebench.port.ChainSource;
+import porebench.port.OpeningRefused;
+import porebench.port.OutputFolder;
 import porebench.record.LabBook;
 import porebench.record.Samples;
-import porebench.record.port.ChainSource;
-import porebench.record.port.OpeningRefused;
-import porebench.record.port.OutputFolder;
+import porebench.record.chain.ChainEntry;
+import porebench.record.chain.ChainOutline;
+import porebench.record.chain.ChainRow;
+import porebench.record.chain.ChainTaker;
 import porebench.store.Books;
 
 /** A whole lab book in files: what was written comes back entry by entry, and what was changed is refused with its place. */

@@ -6,6 +6,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import porebench.evidence.MeterStory;
+import porebench.evidence.paper.CalibrationForm;
+import porebench.evidence.paper.CalibrationRecord;
 import porebench.method.MeterType;
 import porebench.method.meter.BowlFill;
 import porebench.method.meter.BowlFills;
@@ -18,41 +21,38 @@ import porebench.quantity.MassUnit;
 import porebench.quantity.PressureUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
-import porebench.record.CalibrationForm;
-import porebench.record.CalibrationId;
-import porebench.record.CalibrationRecord;
-import porebench.record.Head;
 import porebench.record.Laboratory;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
 import porebench.record.MeterCalibration.Reason;
-import porebench.record.MeterId;
-import porebench.record.MeterStory;
 import porebench.record.Stamp;
 import porebench.record.Version;
+import porebench.record.chain.Head;
+import porebench.record.id.CalibrationId;
+import porebench.record.id.MeterId;
 
 /** Calibrations and blank forms for tests, of an invented laboratory. */
-final class Calibrations {
-    static final LocalDate MARCH = LocalDate.of(2026, 3, 2);
-    static final LocalDate JUNE = LocalDate.of(2026, 6, 1);
+public final class Calibrations {
+    public static final LocalDate MARCH = LocalDate.of(2026, 3, 2);
+    public static final LocalDate JUNE = LocalDate.of(2026, 6, 1);
 
     private static final String LONG = "Wilhelmina Oakenthwaite-Featherstonehaugh, senior technician (concrete)";
 
     private Calibrations() {}
 
     /** Three fills of about 7.01 L and a dial that reads 0.05 % high at 5 and 10 %. */
-    static CalibrationRecord typeB() {
+    public static CalibrationRecord typeB() {
         return record(
                 Laboratories.USUAL, meter(MeterType.B, "PM-2", "K-1182"), List.of(march(), june("5.05", "10.05")));
     }
 
     /** A dial that reads 0.25 % high at the second vessel. */
-    static CalibrationRecord failed() {
+    public static CalibrationRecord failed() {
         return record(
                 Laboratories.USUAL, meter(MeterType.B, "PM-2", "K-1182"), List.of(march(), june("5.05", "10.25")));
     }
 
-    static CalibrationRecord typeA() {
+    public static CalibrationRecord typeA() {
         Typed<porebench.quantity.Mass> vessel = Typed.of("280.0", MassUnit.GRAM);
         ColumnCheck column = new ColumnCheck(
                 vessel,
@@ -76,7 +76,7 @@ final class Calibrations {
     }
 
     /** A note that the meter was repaired. */
-    static CalibrationRecord note() {
+    public static CalibrationRecord note() {
         return record(
                 Laboratories.USUAL,
                 meter(MeterType.B, "PM-2", "K-1182"),
@@ -95,11 +95,11 @@ final class Calibrations {
     }
 
     /** A dial with two points of which the second reads less: nothing can be made of it. */
-    static CalibrationRecord unusable() {
+    public static CalibrationRecord unusable() {
         return record(Laboratories.USUAL, meter(MeterType.B, "PM-2", "K-1182"), List.of(march(), june("5.05", "4.00")));
     }
 
-    static CalibrationRecord everythingLong() {
+    public static CalibrationRecord everythingLong() {
         List<CheckPoint> points = new ArrayList<>();
         for (int step = 0; step <= 30; step++) {
             points.add(new CheckPoint(
@@ -136,19 +136,19 @@ final class Calibrations {
                         Optional.empty())));
     }
 
-    static CalibrationRecord training() {
+    public static CalibrationRecord training() {
         return record(
                 Laboratories.TRAINING,
                 meter(MeterType.B, "SIM-B", ""),
                 List.of(forMeter(june("5.05", "10.05"), "SIM-B")));
     }
 
-    static CalibrationForm form(MeterType type) {
+    public static CalibrationForm form(MeterType type) {
         return CalibrationForm.of(
                 Optional.of(Laboratories.USUAL), meter(type, "PM-2", "K-1182"), MassUnit.GRAM, Profiles.standard());
     }
 
-    static CalibrationForm formForAnyMeter(MeterType type, Laboratory laboratory) {
+    public static CalibrationForm formForAnyMeter(MeterType type, Laboratory laboratory) {
         return new CalibrationForm(
                 Optional.of(laboratory), Optional.empty(), type, MassUnit.POUND, Profiles.standard());
     }
@@ -279,10 +279,11 @@ final class Calibrations {
     }
 
     /** Laboratories, all invented. */
-    static final class Laboratories {
-        static final Laboratory USUAL = new Laboratory("Tarnwick Materials Laboratory", "4 Kiln Road, Tarnwick");
-        static final Laboratory TRAINING = new Laboratory("Tarnwick Training Bench", "4 Kiln Road, Tarnwick", true);
-        static final Laboratory LONG = new Laboratory(
+    public static final class Laboratories {
+        public static final Laboratory USUAL = new Laboratory("Tarnwick Materials Laboratory", "4 Kiln Road, Tarnwick");
+        public static final Laboratory TRAINING =
+                new Laboratory("Tarnwick Training Bench", "4 Kiln Road, Tarnwick", true);
+        public static final Laboratory LONG = new Laboratory(
                 "Tarnwick and Lower Ebber Valley Joint Materials Testing Laboratory, Concrete and Aggregates Section",
                 "4 Kiln Road");
 

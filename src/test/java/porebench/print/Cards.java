@@ -7,25 +7,25 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import porebench.evidence.CardState;
+import porebench.evidence.paper.FactorCard;
 import porebench.method.MeterType;
 import porebench.method.air.PassWindow;
 import porebench.method.profile.Profiles;
-import porebench.record.CardState;
-import porebench.record.DeterminationId;
-import porebench.record.FactorCard;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.Grounds;
-import porebench.record.Head;
 import porebench.record.Laboratory;
-import porebench.record.MixId;
-import porebench.record.SourceId;
 import porebench.record.TakenDoubt;
-import porebench.record.TrialId;
+import porebench.record.chain.Head;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
+import porebench.record.id.TrialId;
 
 /** Factor cards for tests, of an invented laboratory. */
-final class Cards {
-    static final String LONG_TITLE =
+public final class Cards {
+    public static final String LONG_TITLE =
             "Bridge deck and barrier concrete, air-entrained, 35 MPa, 20 mm crushed stone with two"
                     + " sands, retarded for summer placing, pumped, second revision of the autumn proportions";
 
@@ -34,7 +34,7 @@ final class Cards {
     private Cards() {}
 
     /** Returns a card in another state. */
-    static FactorCard in(CardState state, FactorCard card) {
+    public static FactorCard in(CardState state, FactorCard card) {
         return new FactorCard(
                 card.laboratory(),
                 card.mixId(),
@@ -53,7 +53,7 @@ final class Cards {
     }
 
     /** Returns a card whose doubts these people took on, each for two trials, with a reason. */
-    static FactorCard takenOn(FactorCard card, String reason, String... people) {
+    public static FactorCard takenOn(FactorCard card, String reason, String... people) {
         List<TakenDoubt> taken = Stream.of(people)
                 .flatMap(who -> Stream.of("T-1", "T-2")
                         .map(trial -> new TakenDoubt(
@@ -63,11 +63,11 @@ final class Cards {
         return with(card, issue, card.wetSieved());
     }
 
-    static FactorCard usual() {
+    public static FactorCard usual() {
         return card("0.3", "6.0", "1.5", "0.1", "10");
     }
 
-    static FactorCard card(String factor, String target, String tolerance, String division, String top) {
+    public static FactorCard card(String factor, String target, String tolerance, String division, String top) {
         return card(
                 new Laboratory("Tarnwick Materials Laboratory", "4 Kiln Road, Tarnwick"),
                 "TW-214",
@@ -77,7 +77,7 @@ final class Cards {
                 new String[] {factor, target, tolerance, division, top});
     }
 
-    static FactorCard everythingLong(String factor, boolean wetSieved) {
+    public static FactorCard everythingLong(String factor, boolean wetSieved) {
         return card(
                 new Laboratory(
                         "Tarnwick and Lower Ebber Valley Joint Materials Testing Laboratory, Concrete and Aggregates Section",
@@ -92,7 +92,7 @@ final class Cards {
     }
 
     /** Returns a card with these names, and as many sources of the same name as asked for. */
-    static FactorCard named(String laboratory, String mixId, String title, String source, int sources) {
+    public static FactorCard named(String laboratory, String mixId, String title, String source, int sources) {
         return card(
                 new Laboratory(laboratory, ""),
                 mixId,
@@ -103,7 +103,7 @@ final class Cards {
     }
 
     /** Returns a card out of a training book, with long names or the usual ones. */
-    static FactorCard training(String factor, boolean longNames) {
+    public static FactorCard training(String factor, boolean longNames) {
         FactorCard card = longNames ? everythingLong(factor, true) : card(factor, "6.0", "1.5", "0.1", "10");
         return new FactorCard(
                 Optional.of(Calibrations.Laboratories.TRAINING),
@@ -123,16 +123,16 @@ final class Cards {
     }
 
     /** Returns a card of another revision. */
-    static FactorCard of(FactorCard card, FactorIssue issue) {
+    public static FactorCard of(FactorCard card, FactorIssue issue) {
         return with(card, issue, card.wetSieved());
     }
 
-    static FactorCard wetSieved(FactorCard card) {
+    public static FactorCard wetSieved(FactorCard card) {
         return with(card, card.issue(), true);
     }
 
     /** Returns a card of a factor found on a Type A meter. */
-    static FactorCard typeA(FactorCard card) {
+    public static FactorCard typeA(FactorCard card) {
         return with(
                 card,
                 issue(
@@ -143,7 +143,7 @@ final class Cards {
                 card.wetSieved());
     }
 
-    static FactorCard withIssue(FactorCard card, FactorIssue.Action action, String approvedBy) {
+    public static FactorCard withIssue(FactorCard card, FactorIssue.Action action, String approvedBy) {
         return with(card, issue(card.issue(), action, card.issue().meterType(), approvedBy), card.wetSieved());
     }
 

@@ -9,10 +9,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import porebench.record.CardState;
-import porebench.record.FactorCard;
+import porebench.evidence.CardState;
+import porebench.evidence.paper.FactorCard;
+import porebench.port.Paper;
 import porebench.record.FactorIssue;
-import porebench.record.port.Paper;
 
 class FactorCardTest {
     private static String english(FactorCard card) {

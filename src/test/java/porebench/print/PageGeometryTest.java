@@ -19,11 +19,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import porebench.evidence.CardState;
+import porebench.evidence.paper.Printed;
+import porebench.evidence.paper.TrialSheet;
 import porebench.method.MeterType;
-import porebench.record.CardState;
-import porebench.record.Printed;
-import porebench.record.TrialSheet;
-import porebench.record.port.Paper;
+import porebench.port.Paper;
 
 /** Nothing on a page is cut off or overprinted, whatever the names and figures are. */
 class PageGeometryTest {

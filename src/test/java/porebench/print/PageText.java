@@ -10,7 +10,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
 /** Where every piece of text stands on the pages of a PDF, found by reading the PDF back. */
-final class PageText extends PDFTextStripper {
+public final class PageText extends PDFTextStripper {
     /** Reach of Roboto above and below the baseline, over the size of the type: 1900 and 500 of 2048 units. */
     private static final double ASCENT = 1900 / 2048.0;
 
@@ -20,7 +20,7 @@ final class PageText extends PDFTextStripper {
     private final StringBuilder across = new StringBuilder();
 
     /** Glyphs that follow each other on one line. */
-    record Run(int page, String text, double left, double right, double baseline, double size) {
+    public record Run(int page, String text, double left, double right, double baseline, double size) {
         double top() {
             return baseline - ASCENT * size;
         }
@@ -39,7 +39,7 @@ final class PageText extends PDFTextStripper {
         }
     }
 
-    static List<Run> runs(byte[] pdf) {
+    public static List<Run> runs(byte[] pdf) {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             PageText text = new PageText();
             text.getText(document);
@@ -50,7 +50,7 @@ final class PageText extends PDFTextStripper {
     }
 
     /** Returns what stands aslant over the pages; it is in none of the other texts. */
-    static String across(byte[] pdf) {
+    public static String across(byte[] pdf) {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             PageText text = new PageText();
             text.getText(document);
@@ -61,7 +61,7 @@ final class PageText extends PDFTextStripper {
     }
 
     /** Returns the text as it stands on the pages, line by line. */
-    static String of(byte[] pdf) {
+    public static String of(byte[] pdf) {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             PDFTextStripper stripper = new PageText();
             stripper.setSortByPosition(true);

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import porebench.evidence.CardState;
+import porebench.evidence.paper.Printed;
 import porebench.method.MeterType;
-import porebench.record.CardState;
-import porebench.record.Printed;
-import porebench.record.port.OutputFile;
-import porebench.record.port.Paper;
+import porebench.port.OutputFile;
+import porebench.port.Paper;
 
 /** Writes cards, sheets and forms in both languages into a folder, to be looked at: {@code PaperShots FOLDER}. */
 final class PaperShots {

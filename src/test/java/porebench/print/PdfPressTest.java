@@ -30,10 +30,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import porebench.record.FactorCard;
-import porebench.record.port.OutputFile;
-import porebench.record.port.OutputRefused;
-import porebench.record.port.Paper;
+import porebench.evidence.paper.FactorCard;
+import porebench.port.OutputFile;
+import porebench.port.OutputRefused;
+import porebench.port.Paper;
 
 class PdfPressTest {
     @TempDir

@@ -28,9 +28,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
-import porebench.record.port.OutputFile;
-import porebench.record.port.OutputRefused;
-import porebench.record.port.Picture;
+import porebench.port.OutputFile;
+import porebench.port.OutputRefused;
+import porebench.port.Picture;
 
 class PictureTest {
     private static final String WORDS = "G = 0.4 % \u00B1 0.05 % air, \u03C3 and \u03BB";

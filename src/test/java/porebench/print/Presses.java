@@ -8,18 +8,18 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Locale;
-import porebench.record.Printed;
-import porebench.record.port.OutputFile;
-import porebench.record.port.Paper;
+import porebench.evidence.paper.Printed;
+import porebench.port.OutputFile;
+import porebench.port.Paper;
 
 /** A press on a fixed day, and the bytes it writes. */
-final class Presses {
-    static final Clock NOON = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
-    static final PdfPress PRESS = new PdfPress("Porebench 0.1.0", NOON, ZoneOffset.UTC);
+public final class Presses {
+    public static final Clock NOON = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
+    public static final PdfPress PRESS = new PdfPress("Porebench 0.1.0", NOON, ZoneOffset.UTC);
 
     private Presses() {}
 
-    static byte[] pdf(Printed what, Paper paper, Locale locale) {
+    public static byte[] pdf(Printed what, Paper paper, Locale locale) {
         try {
             Path file = Files.createTempFile("press", ".pdf");
             try {
@@ -33,7 +33,7 @@ final class Presses {
         }
     }
 
-    static String text(Printed what, Paper paper, Locale locale) {
+    public static String text(Printed what, Paper paper, Locale locale) {
         return PageText.of(pdf(what, paper, locale));
     }
 }

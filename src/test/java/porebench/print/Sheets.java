@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import porebench.evidence.paper.TrialSheet;
 import porebench.method.MeterType;
 import porebench.method.MoistureState;
 import porebench.method.Role;
@@ -19,30 +20,29 @@ import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Laboratory;
 import porebench.record.Meter;
-import porebench.record.MeterId;
 import porebench.record.MixDesign;
-import porebench.record.MixId;
-import porebench.record.TrialSheet;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
 
 /** Weigh-out and trial sheets for tests, of an invented laboratory. */
-final class Sheets {
+public final class Sheets {
     private Sheets() {}
 
     /** A cubic metre with 700 kg of sand and 1050 kg of stone, a bowl of 7.00 L: 4.9 kg and 7.35 kg. */
-    static TrialSheet usual(int trials) {
+    public static TrialSheet usual(int trials) {
         Batch batch = batch(Typed.of("1", VolumeUnit.CUBIC_METRE), MassUnit.KILOGRAM, "700", "1050", false);
         return sheet(
                 mix("TW-214", "Bridge deck, 35 MPa, 20 mm stone", batch), MassUnit.GRAM, trials, MeterType.B, true);
     }
 
     /** A cubic metre with 800 kg of sand and 1120 kg of stone: less than a third of the bowl is left for water. */
-    static TrialSheet packed(int trials) {
+    public static TrialSheet packed(int trials) {
         Batch batch = batch(Typed.of("1", VolumeUnit.CUBIC_METRE), MassUnit.KILOGRAM, "800", "1120", false);
         return sheet(mix("TW-215", "Packed", batch), MassUnit.GRAM, trials, MeterType.B, true);
     }
 
     /** The usual sheet out of a training book. */
-    static TrialSheet training(int trials) {
+    public static TrialSheet training(int trials) {
         TrialSheet sheet = usual(trials);
         return new TrialSheet(
                 Optional.of(Calibrations.Laboratories.TRAINING),
@@ -55,18 +55,18 @@ final class Sheets {
                 sheet.profile());
     }
 
-    static TrialSheet typeA(int trials) {
+    public static TrialSheet typeA(int trials) {
         Batch batch = batch(Typed.of("1", VolumeUnit.CUBIC_METRE), MassUnit.KILOGRAM, "700", "1050", true);
         return sheet(mix("TW-214", "Dam facing, sieved", batch), MassUnit.KILOGRAM, trials, MeterType.A, false);
     }
 
     /** A cubic yard with 1152 lb of sand and 1735 lb of stone, a bowl of 0.250 ft3. */
-    static TrialSheet us(int trials) {
+    public static TrialSheet us(int trials) {
         Batch batch = batch(Typed.of("1", VolumeUnit.CUBIC_YARD), MassUnit.POUND, "1152", "1735", false);
         return sheet(mix("TW-3000", "Paving, 3000 psi", batch), MassUnit.POUND, trials, MeterType.B, true);
     }
 
-    static TrialSheet everythingLong(int trials) {
+    public static TrialSheet everythingLong(int trials) {
         List<Constituent> constituents = new ArrayList<>();
         for (int number = 1; number <= 8; number++) {
             constituents.add(aggregate(

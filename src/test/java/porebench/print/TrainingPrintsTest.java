@@ -12,13 +12,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import porebench.evidence.CardState;
+import porebench.evidence.paper.FactorCard;
+import porebench.evidence.paper.Printed;
 import porebench.method.MeterType;
-import porebench.record.CardState;
-import porebench.record.FactorCard;
+import porebench.port.Paper;
 import porebench.record.FactorOrigin;
 import porebench.record.Grounds;
-import porebench.record.Printed;
-import porebench.record.port.Paper;
 
 /** Whatever is printed from a training book says on every page, in the reader's language, that nothing was measured. */
 class TrainingPrintsTest {

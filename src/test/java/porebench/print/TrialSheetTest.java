@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import porebench.record.TrialSheet;
-import porebench.record.port.Paper;
+import porebench.evidence.paper.TrialSheet;
+import porebench.port.Paper;
 
 class TrialSheetTest {
     private static String english(TrialSheet sheet) {

@@ -16,6 +16,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import porebench.print.page.Words;
 
 class WordsTest {
     private static final Path SOURCES = Path.of("src/main/java/porebench/print");
@@ -59,8 +60,8 @@ class WordsTest {
 
     private static Set<String> literals() throws IOException {
         Set<String> literals = new TreeSet<>();
-        try (Stream<Path> files = Files.list(SOURCES)) {
-            for (Path file : files.toList()) {
+        try (Stream<Path> files = Files.walk(SOURCES)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
                 Matcher matcher = Pattern.compile("\"((?:[^\"\\\\\n]|\\\\.)*)\"")
                         .matcher(Files.readString(file, StandardCharsets.UTF_8));
                 matcher.results().map(found -> found.group(1)).forEach(literals::add);

@@ -9,8 +9,8 @@ import porebench.method.MeterType;
 import porebench.method.budget.Bowl;
 import porebench.method.budget.FactorInputs;
 import porebench.method.budget.TrialScatter;
-import porebench.statistics.PooledDeviation;
-import porebench.statistics.Summary;
+import porebench.statistics.summary.PooledDeviation;
+import porebench.statistics.summary.Summary;
 
 /**
  * One determination in a laboratory, with the barest budget there is, scatter and one reading: every other line makes U wider.

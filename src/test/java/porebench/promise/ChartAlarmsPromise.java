@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
 import porebench.method.MeterType;
-import porebench.statistics.PhasedChart;
-import porebench.statistics.Summary;
+import porebench.statistics.control.PhasedChart;
+import porebench.statistics.summary.Summary;
 
 /** How often a control chart of determinations signals by chance, against what its page says of this very chart. */
 final class ChartAlarmsPromise implements Promise {

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import porebench.method.MeterType;
-import porebench.statistics.PhasedChart;
-import porebench.statistics.Summary;
+import porebench.statistics.control.PhasedChart;
+import porebench.statistics.summary.Summary;
 
 /**
  * What charts say of false alarms, against honest readings in which nothing changes. Some books a cell are

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
 import porebench.method.MeterType;
-import porebench.statistics.PhasedChart;
+import porebench.statistics.control.PhasedChart;
 
 /** How often a drift is said where the factor has none. */
 final class DriftPromise implements Promise {

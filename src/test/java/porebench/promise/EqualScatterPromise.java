@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
 import porebench.method.MeterType;
-import porebench.statistics.EqualScatterTest;
-import porebench.statistics.PooledDeviation;
-import porebench.statistics.Summary;
+import porebench.statistics.comparison.EqualScatterTest;
+import porebench.statistics.summary.PooledDeviation;
+import porebench.statistics.summary.Summary;
 
 /** How often mixes that scatter alike are said not to. */
 final class EqualScatterPromise implements Promise {

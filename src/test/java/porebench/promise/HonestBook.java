@@ -5,15 +5,15 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.SplittableRandom;
-import porebench.statistics.ChartTerms;
-import porebench.statistics.CusumChart;
-import porebench.statistics.DrawnPoints;
-import porebench.statistics.DriftLine;
-import porebench.statistics.EwmaChart;
-import porebench.statistics.FalseAlarms;
-import porebench.statistics.PhasedChart;
-import porebench.statistics.RunRule;
-import porebench.statistics.Summary;
+import porebench.statistics.control.ChartTerms;
+import porebench.statistics.control.CusumChart;
+import porebench.statistics.control.DrawnPoints;
+import porebench.statistics.control.DriftLine;
+import porebench.statistics.control.EwmaChart;
+import porebench.statistics.control.FalseAlarms;
+import porebench.statistics.control.PhasedChart;
+import porebench.statistics.control.RunRule;
+import porebench.statistics.summary.Summary;
 
 /**
  * The lab book of a laboratory in which nothing changes.

@@ -8,9 +8,9 @@ import java.util.SplittableRandom;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import porebench.method.MeterType;
-import porebench.statistics.CrossedVariances;
-import porebench.statistics.VarianceInterval;
-import porebench.statistics.VarianceLayers;
+import porebench.statistics.variance.CrossedVariances;
+import porebench.statistics.variance.VarianceInterval;
+import porebench.statistics.variance.VarianceLayers;
 
 /** The interval in which the variance of a layer is said to lie, of groups within groups and of layers that cross. */
 final class LayersPromise implements Promise {

@@ -7,7 +7,7 @@ import java.util.SplittableRandom;
 import porebench.method.MeterType;
 import porebench.method.profile.Profiles;
 import porebench.method.trial.DeterminationSummary;
-import porebench.statistics.MeanInterval;
+import porebench.statistics.summary.MeanInterval;
 
 /** The 95 % interval of the mean of a determination, on the Variability page and in the evidence. */
 final class MeanIntervalPromise implements Promise {

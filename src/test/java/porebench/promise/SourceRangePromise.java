@@ -5,10 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
+import porebench.evidence.SourceFactors;
 import porebench.method.MeterType;
 import porebench.method.trial.Scatter;
-import porebench.record.SourceFactors;
-import porebench.statistics.ToleranceInterval;
+import porebench.statistics.summary.ToleranceInterval;
 
 /** The range that is said to hold nine of ten determinations with a source. */
 final class SourceRangePromise implements Promise {

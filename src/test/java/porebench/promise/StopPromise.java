@@ -12,8 +12,8 @@ import porebench.method.profile.Profiles;
 import porebench.method.trial.Scatter;
 import porebench.method.trial.ScatterElsewhere;
 import porebench.method.trial.StopRule;
-import porebench.statistics.PooledDeviation;
-import porebench.statistics.Summary;
+import porebench.statistics.summary.PooledDeviation;
+import porebench.statistics.summary.Summary;
 
 /**
  * The stop rule: trials are made one at a time from the third on until it says that they are enough; the mean should then lie

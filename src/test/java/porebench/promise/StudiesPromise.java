@@ -8,10 +8,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
 import porebench.method.MeterType;
-import porebench.statistics.GaugeStudy;
-import porebench.statistics.LaboratoryBias;
-import porebench.statistics.LaboratoryComparison;
-import porebench.statistics.VarianceInterval;
+import porebench.statistics.comparison.LaboratoryBias;
+import porebench.statistics.comparison.LaboratoryComparison;
+import porebench.statistics.variance.GaugeStudy;
+import porebench.statistics.variance.VarianceInterval;
 
 /** The intervals that studies of operators and comparisons of laboratories state. */
 final class StudiesPromise implements Promise {

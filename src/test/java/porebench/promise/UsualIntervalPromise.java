@@ -6,8 +6,8 @@ import java.util.Locale;
 import java.util.SplittableRandom;
 import porebench.method.MeterType;
 import porebench.method.trial.LaboratoryCheck;
-import porebench.statistics.PooledDeviation;
-import porebench.statistics.Summary;
+import porebench.statistics.summary.PooledDeviation;
+import porebench.statistics.summary.Summary;
 
 /** The interval in which the scatter of the laboratory's trials is said to lie. */
 final class UsualIntervalPromise implements Promise {

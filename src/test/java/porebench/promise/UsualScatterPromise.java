@@ -6,8 +6,8 @@ import java.util.Locale;
 import java.util.SplittableRandom;
 import porebench.method.MeterType;
 import porebench.method.trial.LaboratoryCheck;
-import porebench.statistics.PooledDeviation;
-import porebench.statistics.Summary;
+import porebench.statistics.summary.PooledDeviation;
+import porebench.statistics.summary.Summary;
 
 /** How often faultless trials are said to spread wider than the laboratory's usually do, where all mixes scatter alike. */
 final class UsualScatterPromise implements Promise {

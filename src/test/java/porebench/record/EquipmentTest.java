@@ -11,9 +11,13 @@ import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import porebench.evidence.Bench;
+import porebench.evidence.intake.Incoming;
+import porebench.evidence.intake.Intake;
 import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
+import porebench.record.id.EquipmentId;
 import porebench.store.Books;
 
 class EquipmentTest {
@@ -56,7 +60,7 @@ class EquipmentTest {
     void aCalibrationIsNeverOfADayToCome() {
         Equipment piece = piece("1", "1", DAY.plusDays(9), DAY, DAY);
         assertThat(piece.check(DAY)).isEmpty();
-        assertThat(Samples.uncalibrated("E", EquipmentKind.BALANCE, "1").check(LocalDate.MIN))
+        assertThat(SampleEquipment.uncalibrated("E", EquipmentKind.BALANCE, "1").check(LocalDate.MIN))
                 .isEmpty();
         List<Problem> early = piece.check(DAY.minusDays(1));
         assertThat(early).allMatch(Problem::isError).extracting(Problem::field).containsExactly("calibratedOn");
@@ -90,7 +94,7 @@ class EquipmentTest {
         assertThat(piece.isUsedOn(DAY)).isTrue();
         assertThat(piece.isUsedOn(DAY.plusDays(2))).isTrue();
         assertThat(piece.isUsedOn(DAY.plusDays(3))).isFalse();
-        assertThat(Samples.uncalibrated("E", EquipmentKind.BALANCE, "1").isUsedOn(LocalDate.of(2199, 12, 31)))
+        assertThat(SampleEquipment.uncalibrated("E", EquipmentKind.BALANCE, "1").isUsedOn(LocalDate.of(2199, 12, 31)))
                 .isTrue();
     }
 
@@ -109,12 +113,12 @@ class EquipmentTest {
                     Intake.check(bench.book, List.of(new Incoming(place, wrong)), SampleCalibrations.TODAY);
             assertThat(refused.drafts()).isEmpty();
             assertThat(Books.codes(refused.problems())).containsExactly("equipment.due-before-calibrated");
-            Equipment first = Samples.equipment("BAL-1", EquipmentKind.BALANCE, "0.1", "0.04");
+            Equipment first = SampleEquipment.equipment("BAL-1", EquipmentKind.BALANCE, "0.1", "0.04");
             Intake.Result doubted =
                     Intake.check(bench.book, List.of(new Incoming(place, first)), SampleCalibrations.TODAY);
             assertThat(Books.codes(doubted.problems())).containsExactly("equipment.limit-below-division");
             assertThat(bench.book.keep(doubted.drafts(), "R. Vale", "new")).isEmpty();
-            Equipment second = Samples.equipment("BAL-1", EquipmentKind.BALANCE, "0.1", "0.06");
+            Equipment second = SampleEquipment.equipment("BAL-1", EquipmentKind.BALANCE, "0.1", "0.06");
             Intake.Result changed =
                     Intake.check(bench.book, List.of(new Incoming(place, second)), SampleCalibrations.TODAY);
             assertThat(Books.codes(changed.problems())).containsExactly("import.new-version");

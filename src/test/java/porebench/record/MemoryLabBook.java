@@ -14,7 +14,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import porebench.evidence.issue.DecidedOn;
 import porebench.method.Problem;
+import porebench.record.chain.ChainTaker;
+import porebench.record.chain.Head;
 
 /** A lab book in memory, for tests of what stands above the store. */
 public final class MemoryLabBook implements LabBook {

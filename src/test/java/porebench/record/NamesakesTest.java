@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import porebench.evidence.TimeBook;
 import porebench.method.Problem;
+import porebench.record.id.MixId;
 
 /** Names that people give are held against each other; those that follow from other names are not. */
 class NamesakesTest {

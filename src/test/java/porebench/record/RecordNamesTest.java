@@ -7,6 +7,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import porebench.evidence.FactorState;
+import porebench.record.id.CalibrationId;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
+import porebench.record.id.TrialId;
 
 /** Names and words of records as lists, files and messages show them. */
 class RecordNamesTest {

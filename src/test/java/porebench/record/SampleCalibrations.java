@@ -14,6 +14,8 @@ import porebench.quantity.MassUnit;
 import porebench.quantity.PressureUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
+import porebench.record.id.CalibrationId;
+import porebench.record.id.MeterId;
 
 /** Calibrations of meters for tests. */
 public final class SampleCalibrations {
@@ -43,7 +45,7 @@ public final class SampleCalibrations {
         return full(Samples.AWKWARD, Samples.AWKWARD_NOTE);
     }
 
-    static MeterCalibration full(String line, String note) {
+    public static MeterCalibration full(String line, String note) {
         return new MeterCalibration(
                 new CalibrationId("C " + line),
                 new MeterId("B " + line.strip()),

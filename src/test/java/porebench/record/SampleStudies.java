@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import porebench.record.id.StudyId;
 
 /** Invented studies. */
 public final class SampleStudies {

@@ -23,6 +23,13 @@ import porebench.quantity.DensityUnit;
 import porebench.quantity.MassUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
+import porebench.record.id.CalibrationId;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.EquipmentId;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
+import porebench.record.id.TrialId;
 
 /** Invented records, each kind with all that can be left out left out, and with everything filled. */
 public final class Samples {
@@ -160,65 +167,6 @@ public final class Samples {
                 Profiles.DEFAULT_ID);
     }
 
-    /** A piece that was calibrated on 2026-01-15 for a year and is used from that day on. */
-    public static Equipment equipment(String id, EquipmentKind kind, String division, String limit) {
-        LocalDate day = LocalDate.of(2026, 1, 15);
-        return new Equipment(
-                new EquipmentId(id),
-                kind,
-                "",
-                number(division),
-                Optional.of(new Equipment.Calibration(day, number(limit), day.plusYears(1), "")),
-                day,
-                Optional.empty(),
-                "");
-    }
-
-    /** A piece without a calibration, used from 2026-01-15 on. */
-    public static Equipment uncalibrated(String id, EquipmentKind kind, String division) {
-        return new Equipment(
-                new EquipmentId(id),
-                kind,
-                "",
-                number(division),
-                Optional.empty(),
-                LocalDate.of(2026, 1, 15),
-                Optional.empty(),
-                "");
-    }
-
-    /** The same piece, used from another day on. */
-    public static Equipment usedFrom(Equipment piece, LocalDate day) {
-        return new Equipment(
-                piece.id(), piece.type(), "", piece.division(), piece.calibration(), day, piece.usedUntil(), "");
-    }
-
-    /** The same piece, given away after a day. */
-    public static Equipment lastUsedOn(Equipment piece, LocalDate day) {
-        return new Equipment(
-                piece.id(),
-                piece.type(),
-                "",
-                piece.division(),
-                piece.calibration(),
-                piece.usedFrom(),
-                Optional.of(day),
-                "");
-    }
-
-    /** The same piece, calibrated on another day for a year. */
-    public static Equipment calibrated(Equipment piece, LocalDate day, String limit) {
-        return new Equipment(
-                piece.id(),
-                piece.type(),
-                "",
-                piece.division(),
-                Optional.of(new Equipment.Calibration(day, number(limit), day.plusYears(1), "")),
-                piece.usedFrom(),
-                piece.usedUntil(),
-                "");
-    }
-
     private static Equipment fullEquipment(String line, String note) {
         return new Equipment(
                 new EquipmentId("E " + line.strip()),
@@ -245,7 +193,7 @@ public final class Samples {
                 issue("M-1", 1, "M-1/1", LocalDate.of(2026, 3, 9)),
                 new CardPrint(new MixId("M-1"), 1, 1, "", ""),
                 SampleCalibrations.note("C-1", "B-1", LocalDate.of(2026, 3, 1), MeterCalibration.Reason.DOUBT),
-                uncalibrated("E-1", EquipmentKind.THERMOMETER, "0.5"));
+                SampleEquipment.uncalibrated("E-1", EquipmentKind.THERMOMETER, "0.5"));
     }
 
     /** Every kind of record, with everything filled and every text awkward. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.method.Role;
+import porebench.record.id.SourceId;
 
 /** When a source is another stone, so that a factor made with it is no longer true. */
 class SourceTest {

@@ -8,9 +8,12 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import porebench.evidence.intake.Incoming;
+import porebench.evidence.intake.Intake;
 import porebench.method.MeterType;
 import porebench.method.Place;
 import porebench.method.Problem;
+import porebench.record.id.DeterminationId;
 import porebench.store.Books;
 
 /** Simulated and real trials never stand in one lab book. */

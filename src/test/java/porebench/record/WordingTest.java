@@ -17,11 +17,16 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import porebench.evidence.Bench;
+import porebench.evidence.intake.Incoming;
+import porebench.evidence.intake.Intake;
 import porebench.method.MeterType;
 import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.method.Role;
+import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
 import porebench.store.Books;
 
 /**

@@ -15,10 +15,18 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import porebench.evidence.Bench;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.method.profile.Profiles;
+import porebench.record.id.CalibrationId;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.EquipmentId;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
+import porebench.record.id.StudyId;
 import porebench.store.Books;
 
 /** Every text of every kind of record has its length, and holds nothing that turns the writing round. */

@@ -16,11 +16,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.Answer;
 import porebench.method.Role;
+import porebench.port.BookCopy;
+import porebench.port.OpeningRefused;
 import porebench.record.LabBook;
 import porebench.record.Samples;
 import porebench.record.Source;
-import porebench.record.port.BookCopy;
-import porebench.record.port.OpeningRefused;
 
 /** Backing up, restoring and beginning lab books, also where an old log or another lab book stands in the way. */
 class BackupTest {

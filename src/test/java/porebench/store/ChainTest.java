@@ -19,11 +19,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import porebench.method.Problem;
 import porebench.method.Role;
-import porebench.record.Head;
 import porebench.record.LabBook;
 import porebench.record.Meter;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
+import porebench.record.chain.Head;
 
 /** That nothing kept can be changed unnoticed by another program. */
 class ChainTest {

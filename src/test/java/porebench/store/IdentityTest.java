@@ -15,12 +15,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.Role;
+import porebench.port.OpenBooks;
+import porebench.port.OutputFile;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Samples;
 import porebench.record.Source;
-import porebench.record.port.OpenBooks;
-import porebench.record.port.OutputFile;
 
 /** That nothing is acknowledged that nobody would find again, when the file goes or another one comes in its place. */
 class IdentityTest {

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.Problem;
 import porebench.method.Role;
+import porebench.port.OpeningRefused;
 import porebench.record.Draft;
 import porebench.record.Kept;
 import porebench.record.LabBook;
@@ -36,7 +37,6 @@ import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.Stamp;
 import porebench.record.Version;
-import porebench.record.port.OpeningRefused;
 
 class KeepingTest {
     private static final Source SAND = Samples.source("S-1", Role.FINE, "Ledge 1");

@@ -25,11 +25,12 @@ import porebench.record.BookCheck;
 import porebench.record.Equipment;
 import porebench.record.EquipmentKind;
 import porebench.record.FactorIssue;
-import porebench.record.Head;
 import porebench.record.LabBook;
 import porebench.record.RecordKind;
+import porebench.record.SampleEquipment;
 import porebench.record.Samples;
 import porebench.record.Source;
+import porebench.record.chain.Head;
 
 /** That lab books of earlier steps open, keep every row and their chain, and take what newer steps hold. */
 class OlderStepsTest {
@@ -126,7 +127,7 @@ class OlderStepsTest {
             assertThat(book.head()).isEqualTo(then);
             assertThat(book.check(Optional.of(then)).problems()).isEmpty();
             assertThat(book.latest(Equipment.class)).isEmpty();
-            Books.keep(book, Samples.equipment("BAL-1", EquipmentKind.BALANCE, "0.1", "0.2"));
+            Books.keep(book, SampleEquipment.equipment("BAL-1", EquipmentKind.BALANCE, "0.1", "0.2"));
             assertThat(book.check(Optional.of(then)).problems()).isEmpty();
         }
         assertThat(strings(old, "SELECT content_hash || hash FROM entry ORDER BY entry_no"))

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.Problem;
 import porebench.method.Role;
+import porebench.port.OpeningRefused;
 import porebench.record.Draft;
 import porebench.record.Kept;
 import porebench.record.LabBook;
@@ -28,7 +29,6 @@ import porebench.record.RecordKind;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
 import porebench.record.Source;
-import porebench.record.port.OpeningRefused;
 
 /** The ways opening can go, and that what is refused is left as it was, byte by byte. */
 class OpeningTest {

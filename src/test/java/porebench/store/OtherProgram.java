@@ -20,7 +20,7 @@ import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Samples;
 import porebench.record.Source;
-import porebench.record.SourceId;
+import porebench.record.id.SourceId;
 
 /** Another program on the same machine: what one process alone cannot show is tried with a second one. */
 public final class OtherProgram {

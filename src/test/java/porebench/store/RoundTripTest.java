@@ -32,13 +32,13 @@ import porebench.record.LabBook;
 import porebench.record.LaboratoryProfile;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
-import porebench.record.MixId;
 import porebench.record.RecordKind;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
 import porebench.record.Stamp;
 import porebench.record.Trial;
 import porebench.record.Version;
+import porebench.record.id.MixId;
 
 class RoundTripTest {
     @TempDir

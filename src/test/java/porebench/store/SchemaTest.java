@@ -22,7 +22,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import porebench.method.Role;
 import porebench.record.BookCheck;
 import porebench.record.Draft;
-import porebench.record.Head;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.RecordKind;
@@ -30,6 +29,7 @@ import porebench.record.SampleStudies;
 import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.Stamp;
+import porebench.record.chain.Head;
 
 /** That tables, views and triggers are what the steps make of them, and that a noted head shows what no chain can. */
 class SchemaTest {

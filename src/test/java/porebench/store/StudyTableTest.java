@@ -13,13 +13,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.Role;
 import porebench.record.BookCheck;
-import porebench.record.Head;
 import porebench.record.KeptStudy;
 import porebench.record.LabBook;
 import porebench.record.RecordKind;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
 import porebench.record.Version;
+import porebench.record.chain.Head;
 
 /** Studies in the lab book: written, closed, opened, read, corrected, and found when they were changed outside. */
 class StudyTableTest {

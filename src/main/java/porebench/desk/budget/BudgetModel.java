@@ -11,6 +11,9 @@ import porebench.desk.DeskModel;
 import porebench.desk.QuotedUncertainty;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WorkedOut;
+import porebench.evidence.Evidence;
+import porebench.evidence.JudgedDetermination;
+import porebench.evidence.budget.FieldBudgetInputs;
 import porebench.method.Problem;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetResult;
@@ -18,12 +21,9 @@ import porebench.method.budget.Capability;
 import porebench.method.budget.FieldBudget;
 import porebench.method.budget.FieldInputs;
 import porebench.method.budget.Omission;
-import porebench.record.DeterminationId;
-import porebench.record.Evidence;
-import porebench.record.FieldBudgetInputs;
-import porebench.record.JudgedDetermination;
-import porebench.record.MeterId;
-import porebench.record.MixId;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
 
 /** The section without its window: the budget of a determination's factor, and of a reading typed in. */
 final class BudgetModel {

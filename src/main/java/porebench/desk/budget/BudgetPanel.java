@@ -20,7 +20,7 @@ import porebench.desk.form.Texts;
 import porebench.desk.form.Typing;
 import porebench.desk.form.WrappedText;
 import porebench.method.budget.BudgetResult;
-import porebench.record.MeterId;
+import porebench.record.id.MeterId;
 
 /** The section of the budget: verdict, what is missing, plot, table, totals, and a reading from the field. */
 final class BudgetPanel {

@@ -4,7 +4,7 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.DeterminationSection;
-import porebench.record.DeterminationId;
+import porebench.record.id.DeterminationId;
 
 /** The uncertainty budget of a determination's factor, and of a field reading corrected by it. */
 public final class BudgetSection implements DeterminationSection {

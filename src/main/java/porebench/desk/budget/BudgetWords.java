@@ -11,7 +11,7 @@ import porebench.method.budget.BudgetResult;
 import porebench.method.budget.Capability;
 import porebench.method.budget.Origin;
 import porebench.method.budget.Part;
-import porebench.statistics.IntervalCheck;
+import porebench.statistics.uncertainty.IntervalCheck;
 
 /** A budget in words and figures. */
 final class BudgetWords {

@@ -15,10 +15,10 @@ import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
 import porebench.desk.form.Texts;
+import porebench.evidence.paper.FactorCard;
+import porebench.port.Paper;
 import porebench.record.CardPrint;
-import porebench.record.FactorCard;
 import porebench.record.Version;
-import porebench.record.port.Paper;
 
 /** The card of the revision looked at, exactly as it will print, with its paper and its buttons. */
 final class CardPanel extends JPanel {

@@ -9,7 +9,7 @@ import java.awt.image.BufferedImage;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.UIManager;
-import porebench.record.port.Paper;
+import porebench.port.Paper;
 
 /** The card on the screen, pixel for pixel what the printer gets, fitted into the room there is. */
 final class CardPreview extends JComponent {

@@ -9,8 +9,8 @@ import javax.swing.JCheckBox;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.WrappedText;
+import porebench.evidence.issue.IssueDoubt;
 import porebench.method.Problem;
-import porebench.record.IssueDoubt;
 
 /** The doubts about a factor to be issued, one box each: whoever takes a doubt on ticks it. */
 final class DoubtBoxes {

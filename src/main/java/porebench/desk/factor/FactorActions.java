@@ -13,8 +13,8 @@ import porebench.desk.DeskModel;
 import porebench.desk.form.Texts;
 import porebench.method.Answer;
 import porebench.method.Problem;
-import porebench.record.port.CardHandout;
-import porebench.record.port.Paper;
+import porebench.port.CardHandout;
+import porebench.port.Paper;
 
 /** What can be done on the factor page, each once, for its button and its key. */
 final class FactorActions {

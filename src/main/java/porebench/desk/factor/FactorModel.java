@@ -9,27 +9,27 @@ import java.util.Set;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
 import porebench.desk.form.History;
+import porebench.evidence.Evidence;
+import porebench.evidence.FactorState;
+import porebench.evidence.JudgedDetermination;
+import porebench.evidence.issue.IssueDoubt;
+import porebench.evidence.issue.Issuing;
+import porebench.evidence.issue.TakingOn;
+import porebench.evidence.issue.Verifying;
+import porebench.evidence.paper.FactorCard;
 import porebench.method.Answer;
 import porebench.method.FigureName;
 import porebench.method.Problem;
+import porebench.port.CardHandout;
+import porebench.port.Paper;
 import porebench.record.CardPrint;
 import porebench.record.Draft;
-import porebench.record.Evidence;
-import porebench.record.FactorCard;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
-import porebench.record.FactorState;
-import porebench.record.IssueDoubt;
-import porebench.record.Issuing;
-import porebench.record.JudgedDetermination;
 import porebench.record.Laboratory;
-import porebench.record.MixId;
 import porebench.record.RecordKind;
-import porebench.record.TakingOn;
-import porebench.record.Verifying;
 import porebench.record.Version;
-import porebench.record.port.CardHandout;
-import porebench.record.port.Paper;
+import porebench.record.id.MixId;
 
 /** The factor of the selected mix: the issue being prepared, its history, and the card of one revision. */
 final class FactorModel {

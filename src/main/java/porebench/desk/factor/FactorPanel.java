@@ -15,10 +15,10 @@ import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
+import porebench.evidence.Evidence;
+import porebench.evidence.FactorState;
 import porebench.method.Problem;
-import porebench.record.Evidence;
 import porebench.record.FactorIssue;
-import porebench.record.FactorState;
 
 /** The factor page: what holds now, the next revision and the history on the left, the card on the right. */
 final class FactorPanel {

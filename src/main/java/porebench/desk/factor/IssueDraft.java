@@ -2,7 +2,7 @@ package porebench.desk.factor;
 
 import java.util.HashSet;
 import java.util.Set;
-import porebench.record.IssueDoubt;
+import porebench.evidence.issue.IssueDoubt;
 
 /**
  * A factor about to be issued, as it stands in the form.

@@ -21,9 +21,9 @@ import porebench.desk.form.TextLink;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WorkedOut;
 import porebench.desk.form.WrappedText;
+import porebench.evidence.JudgedDetermination;
 import porebench.method.budget.BudgetResult;
 import porebench.method.trial.DeterminationSummary;
-import porebench.record.JudgedDetermination;
 
 /** The next revision: what it rests on, when it holds, who answers for it, and what is doubtful about it. */
 final class IssueForm extends JPanel {

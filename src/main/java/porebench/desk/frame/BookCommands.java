@@ -12,10 +12,10 @@ import porebench.desk.Tools;
 import porebench.desk.form.Texts;
 import porebench.method.Answer;
 import porebench.method.Problem;
+import porebench.port.BookCopy;
+import porebench.port.OutputFolder;
+import porebench.port.OutputRefused;
 import porebench.record.LabBook;
-import porebench.record.port.BookCopy;
-import porebench.record.port.OutputFolder;
-import porebench.record.port.OutputRefused;
 
 /** What can be done with the open lab book as a whole: copy it, bring records in and out, check the chain. */
 final class BookCommands {

@@ -6,7 +6,7 @@ import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Texts;
-import porebench.record.TrialId;
+import porebench.record.id.TrialId;
 
 /**
  * All that can be done with lab books as a whole.

@@ -6,17 +6,17 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import porebench.method.Answer;
 import porebench.method.Problem;
+import porebench.port.BookCopy;
+import porebench.port.ChainSource;
+import porebench.port.LabBookShelf;
 import porebench.record.BookCheck;
-import porebench.record.ChainTaker;
 import porebench.record.Draft;
-import porebench.record.Head;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.RecordKind;
 import porebench.record.Version;
-import porebench.record.port.BookCopy;
-import porebench.record.port.ChainSource;
-import porebench.record.port.LabBookShelf;
+import porebench.record.chain.ChainTaker;
+import porebench.record.chain.Head;
 
 /**
  * A lab book that lets one thread in at a time.

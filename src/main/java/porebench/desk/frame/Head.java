@@ -18,10 +18,10 @@ import porebench.desk.StateMark;
 import porebench.desk.form.Days;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
-import porebench.record.Evidence;
+import porebench.evidence.Evidence;
+import porebench.evidence.FactorState;
+import porebench.evidence.JudgedDetermination;
 import porebench.record.FactorIssue;
-import porebench.record.FactorState;
-import porebench.record.JudgedDetermination;
 
 /** The head of the selected mix: its name, how it stands with its factor, what to do next, and the row of steps. */
 final class Head {

@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import porebench.evidence.intake.Intake;
+import porebench.evidence.intake.Sheet;
 import porebench.method.Problem;
-import porebench.record.Intake;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.RecordKind;
-import porebench.record.port.Sheet;
 
 /**
  * What one CSV file would bring into the lab book; nothing is kept before the person says so.

@@ -2,7 +2,7 @@ package porebench.desk.frame;
 
 import java.nio.file.Path;
 import java.util.function.Consumer;
-import porebench.record.port.PracticeBook;
+import porebench.port.PracticeBook;
 
 /**
  * The lab books whose laboratories are invented.

@@ -27,8 +27,8 @@ import porebench.desk.Page;
 import porebench.desk.form.Form;
 import porebench.desk.form.Texts;
 import porebench.desk.form.Typing;
-import porebench.record.MixId;
-import porebench.record.RegisterRow;
+import porebench.evidence.RegisterRow;
+import porebench.record.id.MixId;
 
 /** The strip on the left: the mixes with their factor and its state, and under them the registers. */
 final class MixRail {

@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import porebench.desk.form.Days;
+import porebench.evidence.Evidence;
+import porebench.evidence.FactorState;
+import porebench.evidence.JudgedDetermination;
 import porebench.method.FigureName;
-import porebench.record.Evidence;
 import porebench.record.FactorIssue;
-import porebench.record.FactorState;
-import porebench.record.JudgedDetermination;
-import porebench.record.SourceId;
+import porebench.record.id.SourceId;
 
 /**
  * What a mix's factor asks of the laboratory next.

@@ -7,9 +7,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import porebench.desk.Settings;
-import porebench.record.port.LabBookShelf;
-import porebench.record.port.LabSheets;
-import porebench.record.port.Press;
+import porebench.port.LabBookShelf;
+import porebench.port.LabSheets;
+import porebench.port.Press;
 
 /**
  * What the window needs from outside.

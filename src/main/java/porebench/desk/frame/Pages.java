@@ -23,9 +23,9 @@ import porebench.desk.study.StudyPage;
 import porebench.desk.trial.TrialsPage;
 import porebench.desk.variability.ToTrial;
 import porebench.desk.variability.VariabilityPage;
-import porebench.record.MeterId;
-import porebench.record.MixId;
-import porebench.record.TrialId;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
+import porebench.record.id.TrialId;
 
 /**
  * All pages of the window: the steps of a mix in the order of the work, the registers of the laboratory, and one meter.

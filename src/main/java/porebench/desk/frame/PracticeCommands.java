@@ -11,16 +11,16 @@ import porebench.desk.DeskModel;
 import porebench.desk.Tools;
 import porebench.desk.form.Days;
 import porebench.desk.form.Texts;
+import porebench.evidence.practice.Planted;
+import porebench.evidence.practice.PracticeRun;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.simulate.Fault;
 import porebench.record.Draft;
 import porebench.record.LabBook;
-import porebench.record.MixId;
-import porebench.record.Planted;
-import porebench.record.PracticeRun;
 import porebench.record.Trial;
-import porebench.record.TrialId;
+import porebench.record.id.MixId;
+import porebench.record.id.TrialId;
 
 /** What can be done in a training book besides: have trials simulated, and be told what was planted in them. */
 final class PracticeCommands {

@@ -13,10 +13,10 @@ import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Choices;
 import porebench.desk.form.Form;
 import porebench.desk.form.Texts;
+import porebench.evidence.practice.PracticeRun;
 import porebench.method.ProblemText;
 import porebench.method.simulate.Fault;
-import porebench.record.MixId;
-import porebench.record.PracticeRun;
+import porebench.record.id.MixId;
 
 /** Asks on which meter how many trials are to be simulated, and what is to go wrong. */
 final class PracticeDialog {

@@ -11,28 +11,28 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.LongFunction;
+import porebench.evidence.MeterStory;
+import porebench.evidence.intake.Incoming;
+import porebench.evidence.intake.Intake;
+import porebench.evidence.practice.PracticeBench;
+import porebench.evidence.practice.PracticeRun;
+import porebench.evidence.practice.SimulatedSheet;
 import porebench.method.Answer;
 import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.meter.MeterState;
 import porebench.method.simulate.Bench;
 import porebench.method.simulate.Fault;
-import porebench.record.DeterminationId;
 import porebench.record.Draft;
-import porebench.record.Incoming;
-import porebench.record.Intake;
 import porebench.record.LabBook;
-import porebench.record.MeterId;
-import porebench.record.MeterStory;
 import porebench.record.MixDesign;
-import porebench.record.MixId;
-import porebench.record.PracticeBench;
-import porebench.record.PracticeRun;
 import porebench.record.RecordKind;
-import porebench.record.SimulatedSheet;
 import porebench.record.Trial;
-import porebench.record.TrialId;
 import porebench.record.Version;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
+import porebench.record.id.TrialId;
 
 /**
  * Makes simulated trials in a training book, and tells afterwards what was planted in them. Knows no Swing; reads the lab book,

@@ -13,10 +13,10 @@ import porebench.desk.Tools;
 import porebench.desk.form.Texts;
 import porebench.method.Answer;
 import porebench.method.Problem;
-import porebench.record.Head;
+import porebench.port.BookCopy;
+import porebench.port.ChainSource;
 import porebench.record.LabBook;
-import porebench.record.port.BookCopy;
-import porebench.record.port.ChainSource;
+import porebench.record.chain.Head;
 
 /**
  * Puts another lab book in a place where one may stand already: a backup, or the demo made anew. What stood there is moved

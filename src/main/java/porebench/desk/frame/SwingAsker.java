@@ -31,8 +31,8 @@ import porebench.desk.form.Texts;
 import porebench.desk.form.Typing;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
-import porebench.record.port.OutputFile;
-import porebench.record.port.Spoken;
+import porebench.port.OutputFile;
+import porebench.port.Spoken;
 
 /** Asks and tells in real dialogs. */
 public final class SwingAsker implements Asker {

@@ -13,9 +13,9 @@ import porebench.desk.DeskModel;
 import porebench.desk.Reading;
 import porebench.desk.Tools;
 import porebench.desk.form.Texts;
+import porebench.port.OpeningRefused;
+import porebench.port.Spoken;
 import porebench.record.LabBook;
-import porebench.record.port.OpeningRefused;
-import porebench.record.port.Spoken;
 
 /**
  * Turns the window to a lab book: one that is there, a new one, the demo's.

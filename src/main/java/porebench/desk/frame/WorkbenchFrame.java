@@ -20,12 +20,12 @@ import porebench.desk.DeskModel;
 import porebench.desk.Page;
 import porebench.desk.form.Texts;
 import porebench.desk.form.UnitSystem;
-import porebench.record.MeterId;
-import porebench.record.MixId;
-import porebench.record.RegisterRow;
+import porebench.evidence.RegisterRow;
 import porebench.record.Trial;
-import porebench.record.TrialId;
 import porebench.record.Version;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
+import porebench.record.id.TrialId;
 
 /** The one window: mixes and registers on the left, the selected mix's steps or a register on the right. */
 public final class WorkbenchFrame {

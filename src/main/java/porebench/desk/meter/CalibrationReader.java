@@ -9,6 +9,7 @@ import java.util.function.Function;
 import porebench.desk.form.Days;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
+import porebench.evidence.MeterStory;
 import porebench.method.Answer;
 import porebench.method.MeterType;
 import porebench.method.Problem;
@@ -30,10 +31,9 @@ import porebench.quantity.Typed;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
 import porebench.record.CalibrationDay;
-import porebench.record.CalibrationId;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
-import porebench.record.MeterStory;
+import porebench.record.id.CalibrationId;
 
 /**
  * Reads a draft: typed text becomes a calibration, and what is wrong with it becomes problems under the form's fields.

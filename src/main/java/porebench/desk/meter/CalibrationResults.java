@@ -1,11 +1,11 @@
 package porebench.desk.meter;
 
 import java.util.Optional;
+import porebench.evidence.JudgedCalibration;
 import porebench.method.Answer;
 import porebench.method.meter.BowlCalibration;
 import porebench.method.meter.ColumnCalibration;
 import porebench.method.meter.DialCalibration;
-import porebench.record.JudgedCalibration;
 
 /**
  * What the measurements of a calibration tell, each part only where it could be worked out.

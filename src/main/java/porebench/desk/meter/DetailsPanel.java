@@ -9,7 +9,7 @@ import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
-import porebench.record.JudgedCalibration;
+import porebench.evidence.JudgedCalibration;
 import porebench.record.MeterCalibration;
 
 /** The calibration that is looked at: what was measured, what it tells, the model beside it, and its versions. */

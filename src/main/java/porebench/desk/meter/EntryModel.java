@@ -9,10 +9,10 @@ import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
 import porebench.desk.form.History;
 import porebench.desk.form.Texts;
+import porebench.evidence.MeterStory;
 import porebench.method.Problem;
 import porebench.record.Draft;
 import porebench.record.MeterCalibration;
-import porebench.record.MeterStory;
 import porebench.record.Version;
 import porebench.record.Wording;
 

@@ -5,9 +5,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import porebench.desk.form.Days;
 import porebench.desk.form.Texts;
+import porebench.evidence.JudgedCalibration;
 import porebench.method.meter.DialCalibration;
 import porebench.method.meter.ImpliedChamber;
-import porebench.record.JudgedCalibration;
 import porebench.record.MeterCalibration;
 
 /** One calibration in the table of a meter's calibrations. */

@@ -9,7 +9,7 @@ import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WideTable;
-import porebench.record.JudgedCalibration;
+import porebench.evidence.JudgedCalibration;
 
 /** The calibrations of a meter, the newest first; one of them is chosen. */
 final class HistoryTable {

@@ -11,19 +11,19 @@ import porebench.chart.ElevationReadings;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
 import porebench.desk.form.Texts;
+import porebench.evidence.JudgedCalibration;
+import porebench.evidence.MeterStory;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.StandardAtmosphere;
 import porebench.method.meter.DialCalibration;
 import porebench.method.meter.ImpliedChamber;
 import porebench.method.meter.MeterState;
-import porebench.record.CalibrationId;
-import porebench.record.JudgedCalibration;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
-import porebench.record.MeterId;
-import porebench.record.MeterStory;
 import porebench.record.Version;
+import porebench.record.id.CalibrationId;
+import porebench.record.id.MeterId;
 
 /** The meter that is looked at: its state today, its calibrations, and the one of them that is chosen. */
 final class MeterModel {

@@ -9,7 +9,7 @@ import porebench.desk.Page;
 import porebench.desk.form.History;
 import porebench.desk.form.Texts;
 import porebench.method.Problem;
-import porebench.record.MeterId;
+import porebench.record.id.MeterId;
 
 /** The page of one meter: its state, its calibrations, and the form in which a calibration is entered or corrected. */
 public final class MeterPage implements Page {

@@ -12,14 +12,14 @@ import porebench.desk.DeskModel;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Texts;
 import porebench.desk.form.UnitSystem;
-import porebench.record.CalibrationForm;
-import porebench.record.CalibrationRecord;
+import porebench.evidence.MeterStory;
+import porebench.evidence.paper.CalibrationForm;
+import porebench.evidence.paper.CalibrationRecord;
+import porebench.evidence.paper.Printed;
+import porebench.port.OutputFile;
+import porebench.port.Paper;
 import porebench.record.Laboratory;
 import porebench.record.Meter;
-import porebench.record.MeterStory;
-import porebench.record.Printed;
-import porebench.record.port.OutputFile;
-import porebench.record.port.Paper;
 
 /** Puts the record of a calibration and the blank form of the next one on paper. */
 final class MeterPrinting {

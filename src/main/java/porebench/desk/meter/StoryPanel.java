@@ -19,8 +19,8 @@ import porebench.desk.form.TextLink;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
 import porebench.method.MeterType;
-import porebench.record.CalibrationId;
-import porebench.record.MeterId;
+import porebench.record.id.CalibrationId;
+import porebench.record.id.MeterId;
 
 /** One meter: its state and what to do, what is in force, its calibrations, and its plots. */
 final class StoryPanel {

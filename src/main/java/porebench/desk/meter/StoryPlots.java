@@ -8,6 +8,8 @@ import java.util.stream.IntStream;
 import porebench.chart.BowlHistory;
 import porebench.chart.DialErrors;
 import porebench.chart.ElevationReadings;
+import porebench.evidence.JudgedCalibration;
+import porebench.evidence.MeterStory;
 import porebench.method.FigureName;
 import porebench.method.Profile;
 import porebench.method.StandardAtmosphere;
@@ -18,8 +20,6 @@ import porebench.method.meter.DialCurve;
 import porebench.quantity.Unit;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
-import porebench.record.JudgedCalibration;
-import porebench.record.MeterStory;
 
 /** What the plots of a meter show. */
 final class StoryPlots {

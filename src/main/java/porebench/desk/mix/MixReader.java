@@ -18,7 +18,7 @@ import porebench.method.sample.CorrectionSample;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
 import porebench.record.MixDesign;
-import porebench.record.MixId;
+import porebench.record.id.MixId;
 
 /**
  * Reads a draft: typed text becomes numbers, and what is no number becomes a problem.

@@ -2,9 +2,9 @@ package porebench.desk.mix;
 
 import java.util.Optional;
 import porebench.desk.DeskModel;
-import porebench.record.Evidence;
+import porebench.evidence.Evidence;
+import porebench.evidence.JudgedDetermination;
 import porebench.record.FactorIssue;
-import porebench.record.JudgedDetermination;
 import porebench.record.MixDesign;
 import porebench.record.Version;
 

@@ -2,8 +2,8 @@ package porebench.desk.overtime;
 
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
-import porebench.statistics.FalseAlarms;
-import porebench.statistics.PhasedChart;
+import porebench.statistics.control.FalseAlarms;
+import porebench.statistics.control.PhasedChart;
 
 /** Says how often a chart signals by chance. */
 final class AlarmWords {

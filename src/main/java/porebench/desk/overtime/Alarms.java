@@ -4,11 +4,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import porebench.record.MixId;
-import porebench.statistics.ChartTerms;
-import porebench.statistics.DrawnPoints;
-import porebench.statistics.FalseAlarms;
-import porebench.statistics.PhasedChart;
+import porebench.record.id.MixId;
+import porebench.statistics.control.ChartTerms;
+import porebench.statistics.control.DrawnPoints;
+import porebench.statistics.control.FalseAlarms;
+import porebench.statistics.control.PhasedChart;
 
 /**
  * What has to be known of a chart to draw charts like it, and so to say how often it signals by chance.

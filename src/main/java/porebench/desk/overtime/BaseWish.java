@@ -2,7 +2,7 @@ package porebench.desk.overtime;
 
 import java.time.LocalDate;
 import porebench.quantity.Require;
-import porebench.statistics.ChartTerms;
+import porebench.statistics.control.ChartTerms;
 
 /** From which points the limits come. */
 sealed interface BaseWish {

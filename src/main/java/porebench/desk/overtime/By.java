@@ -3,8 +3,8 @@ package porebench.desk.overtime;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import porebench.record.FactorHistory;
-import porebench.record.SourceId;
+import porebench.evidence.FactorHistory;
+import porebench.record.id.SourceId;
 
 /** What trials are put together by. */
 enum By {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import porebench.desk.form.Texts;
-import porebench.record.FactorHistory.Change;
+import porebench.evidence.FactorHistory.Change;
 
 /** Says what changed between two points. */
 final class ChangeWords {

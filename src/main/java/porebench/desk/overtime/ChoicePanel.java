@@ -9,7 +9,7 @@ import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Choices;
 import porebench.desk.form.Form;
 import porebench.desk.form.Texts;
-import porebench.statistics.PhasedChart;
+import porebench.statistics.control.PhasedChart;
 
 /** What is charted: by mix, source, meter or operator, which of them, and which chart. */
 final class ChoicePanel {

@@ -8,12 +8,12 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import porebench.chart.ControlPlot;
 import porebench.chart.TrialPoint;
+import porebench.evidence.FactorHistory.Made;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
-import porebench.record.DeterminationId;
-import porebench.record.FactorHistory.Made;
 import porebench.record.Trial;
-import porebench.statistics.PhasedChart;
+import porebench.record.id.DeterminationId;
+import porebench.statistics.control.PhasedChart;
 
 /** The struck and void trials of an outcome, and where they stand in its plot: beside their determination, or in between. */
 final class NotCountedOfOutcome {

@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import porebench.record.FactorHistory;
-import porebench.statistics.ChartPoint;
-import porebench.statistics.ChartTerms;
-import porebench.statistics.CusumChart;
-import porebench.statistics.EwmaChart;
-import porebench.statistics.PhasedChart;
+import porebench.evidence.FactorHistory;
+import porebench.statistics.control.ChartPoint;
+import porebench.statistics.control.ChartTerms;
+import porebench.statistics.control.CusumChart;
+import porebench.statistics.control.EwmaChart;
+import porebench.statistics.control.PhasedChart;
 
 /**
  * What became of a person's wishes: the points, their chart and its signals.

@@ -15,12 +15,12 @@ import porebench.chart.ControlPlot;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
 import porebench.desk.form.Texts;
+import porebench.evidence.Evidence;
+import porebench.evidence.FactorHistory;
 import porebench.method.Problem;
-import porebench.record.Evidence;
-import porebench.record.FactorHistory;
-import porebench.statistics.FalseAlarms;
-import porebench.statistics.PhasedChart;
-import porebench.statistics.RunRule;
+import porebench.statistics.control.FalseAlarms;
+import porebench.statistics.control.PhasedChart;
+import porebench.statistics.control.RunRule;
 
 /** The Over-time page without its window: what is wanted, what became of it, and what is said about it. */
 final class OverTimeModel {

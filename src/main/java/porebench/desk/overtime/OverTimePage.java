@@ -5,7 +5,7 @@ import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
-import porebench.record.TrialId;
+import porebench.record.id.TrialId;
 
 /** The page of the laboratory that says whether the factor has changed over time. */
 public final class OverTimePage implements Page {

@@ -15,7 +15,7 @@ import porebench.desk.PlotPanel;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
-import porebench.record.TrialId;
+import porebench.record.id.TrialId;
 
 /** The Over-time page: verdict, what is charted, the plot, its signals in words, and the settings. */
 final class OverTimePanel {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
-import porebench.statistics.PhasedChart;
+import porebench.statistics.control.PhasedChart;
 
 /** Says each phase of a chart: when, how many points, what began it, and its limits. */
 final class PhaseWords {

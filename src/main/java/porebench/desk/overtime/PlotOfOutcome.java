@@ -9,12 +9,12 @@ import java.util.OptionalDouble;
 import porebench.chart.ControlPlot;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
+import porebench.evidence.FactorHistory.Made;
 import porebench.method.ProblemText;
-import porebench.record.FactorHistory.Made;
-import porebench.statistics.ChartPoint;
-import porebench.statistics.CusumChart;
-import porebench.statistics.PhasedChart;
-import porebench.statistics.RunRule;
+import porebench.statistics.control.ChartPoint;
+import porebench.statistics.control.CusumChart;
+import porebench.statistics.control.PhasedChart;
+import porebench.statistics.control.RunRule;
 
 /** Turns an outcome into what the plot shows. */
 final class PlotOfOutcome {
@@ -190,7 +190,7 @@ final class PlotOfOutcome {
     }
 
     private Optional<ControlPlot.Change> change(int index, boolean isBreak) {
-        List<porebench.record.FactorHistory.Change> all =
+        List<porebench.evidence.FactorHistory.Change> all =
                 outcome.series().points().get(index).changes();
         return all.isEmpty()
                 ? Optional.empty()

@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
-import porebench.record.FactorHistory;
-import porebench.record.FactorHistory.Made;
-import porebench.record.MixId;
-import porebench.statistics.Summary;
+import porebench.evidence.FactorHistory;
+import porebench.evidence.FactorHistory.Made;
+import porebench.record.id.MixId;
+import porebench.statistics.summary.Summary;
 
 /**
  * From what the differences of several mixes are taken: of each mix the mean of its trials in the base period, or, where it

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.stream.Collectors;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
-import porebench.record.MixId;
-import porebench.statistics.ChartTerms;
-import porebench.statistics.PhasedChart;
+import porebench.record.id.MixId;
+import porebench.statistics.control.ChartTerms;
+import porebench.statistics.control.PhasedChart;
 
 /** Says what a reader of a control chart must know: what is charted, what is not, and how far its limits can be trusted. */
 final class Remarks {

@@ -6,12 +6,12 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import porebench.record.DeterminationId;
-import porebench.record.FactorHistory;
-import porebench.record.FactorHistory.Change;
-import porebench.record.FactorHistory.Made;
-import porebench.record.JudgedDetermination;
-import porebench.record.MixId;
+import porebench.evidence.FactorHistory;
+import porebench.evidence.FactorHistory.Change;
+import porebench.evidence.FactorHistory.Made;
+import porebench.evidence.JudgedDetermination;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MixId;
 
 /**
  * The points of a control chart: the trials that count, one by one or by determination.

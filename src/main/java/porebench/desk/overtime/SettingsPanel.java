@@ -16,8 +16,8 @@ import porebench.desk.form.Form;
 import porebench.desk.form.TextLink;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
-import porebench.statistics.PhasedChart;
-import porebench.statistics.RunRule;
+import porebench.statistics.control.PhasedChart;
+import porebench.statistics.control.RunRule;
 
 /** Where limits come from, what begins a phase, and what is a signal. */
 final class SettingsPanel {

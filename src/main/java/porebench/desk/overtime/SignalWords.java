@@ -7,10 +7,10 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
-import porebench.record.FactorHistory.Change;
-import porebench.record.FactorHistory.Made;
-import porebench.statistics.ChartPoint;
-import porebench.statistics.RunRule;
+import porebench.evidence.FactorHistory.Change;
+import porebench.evidence.FactorHistory.Made;
+import porebench.statistics.control.ChartPoint;
+import porebench.statistics.control.RunRule;
 
 /** Explains signals: what happened, at which trial, and what to check. */
 final class SignalWords {

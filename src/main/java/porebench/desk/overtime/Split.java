@@ -1,6 +1,6 @@
 package porebench.desk.overtime;
 
-import porebench.record.FactorHistory;
+import porebench.evidence.FactorHistory;
 
 /** What may begin a new phase. */
 enum Split {

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
-import porebench.statistics.DriftLine;
+import porebench.statistics.control.DriftLine;
 
 /**
  * Says whether the determinations of the newest phase drift: the slope of a straight line through their means, with its

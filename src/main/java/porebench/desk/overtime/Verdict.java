@@ -1,7 +1,7 @@
 package porebench.desk.overtime;
 
 import porebench.desk.form.Texts;
-import porebench.statistics.ChartTerms;
+import porebench.statistics.control.ChartTerms;
 
 /** Says in one sentence how the factor stands over time. */
 final class Verdict {

@@ -2,8 +2,8 @@ package porebench.desk.overtime;
 
 import java.util.EnumSet;
 import java.util.Set;
-import porebench.statistics.PhasedChart;
-import porebench.statistics.RunRule;
+import porebench.statistics.control.PhasedChart;
+import porebench.statistics.control.RunRule;
 
 /**
  * What a person wants charted.

@@ -12,15 +12,15 @@ import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
+import porebench.evidence.EquipmentState;
+import porebench.evidence.LaboratoryEquipment;
 import porebench.method.Answer;
 import porebench.method.FigureName;
 import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.record.Equipment;
-import porebench.record.EquipmentId;
 import porebench.record.EquipmentKind;
-import porebench.record.EquipmentState;
-import porebench.record.LaboratoryEquipment;
+import porebench.record.id.EquipmentId;
 
 /** The register of equipment. */
 final class EquipmentModel extends RecordModel<Equipment, EquipmentDraft> {

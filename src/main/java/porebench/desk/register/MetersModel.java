@@ -12,6 +12,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
+import porebench.evidence.MeterStory;
 import porebench.method.Answer;
 import porebench.method.FigureName;
 import porebench.method.Limit;
@@ -22,8 +23,7 @@ import porebench.method.profile.Profiles;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Meter;
-import porebench.record.MeterId;
-import porebench.record.MeterStory;
+import porebench.record.id.MeterId;
 
 /** The register of meters. */
 final class MetersModel extends RecordModel<Meter, MeterDraft> {

@@ -12,7 +12,7 @@ import porebench.desk.form.Commands;
 import porebench.desk.form.History;
 import porebench.desk.form.Texts;
 import porebench.record.Meter;
-import porebench.record.MeterId;
+import porebench.record.id.MeterId;
 
 /** The register of meters. */
 public final class MetersPage implements Page {

@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Texts;
-import porebench.record.FactorState;
-import porebench.record.MixId;
-import porebench.record.RegisterRow;
+import porebench.evidence.FactorState;
+import porebench.evidence.RegisterRow;
+import porebench.record.id.MixId;
 
 /** The factor register: every mix in service, all of them or those that need attention. */
 final class RegisterModel {

@@ -5,7 +5,7 @@ import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
 import porebench.desk.form.Texts;
-import porebench.record.MixId;
+import porebench.record.id.MixId;
 
 /** The factor register: what is in force for every mix, what is due and what is missing. */
 public final class RegisterPage implements Page {

@@ -26,8 +26,8 @@ import porebench.desk.form.TallPanel;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WideTable;
 import porebench.desk.form.WrappedText;
-import porebench.record.MixId;
-import porebench.record.RegisterRow;
+import porebench.evidence.RegisterRow;
+import porebench.record.id.MixId;
 
 /** The factor register as a table, and under it what is missing for the chosen mix. */
 final class RegisterPanel {

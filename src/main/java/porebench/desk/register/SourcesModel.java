@@ -9,16 +9,16 @@ import java.util.Optional;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
+import porebench.evidence.Evidence;
+import porebench.evidence.SourceFactors;
 import porebench.method.Answer;
 import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.method.Role;
-import porebench.record.Evidence;
 import porebench.record.MixDesign;
-import porebench.record.MixId;
 import porebench.record.Source;
-import porebench.record.SourceFactors;
-import porebench.record.SourceId;
+import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
 
 /** The register of sources. */
 final class SourcesModel extends RecordModel<Source, SourceDraft> {

@@ -4,8 +4,8 @@ import java.awt.Component;
 import javax.swing.JTable;
 import javax.swing.table.DefaultTableCellRenderer;
 import porebench.desk.StateMark;
-import porebench.record.FactorState;
-import porebench.record.RegisterRow;
+import porebench.evidence.FactorState;
+import porebench.evidence.RegisterRow;
 
 /** A factor's state in a table: shape, colour and words. */
 final class StateCell extends DefaultTableCellRenderer {

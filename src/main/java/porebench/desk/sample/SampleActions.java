@@ -9,9 +9,9 @@ import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Texts;
-import porebench.record.TrialSheet;
-import porebench.record.port.OutputFile;
-import porebench.record.port.Paper;
+import porebench.evidence.paper.TrialSheet;
+import porebench.port.OutputFile;
+import porebench.port.Paper;
 
 /** What can be done on the correction sample page, each with its words and when it can be done. */
 final class SampleActions {

@@ -8,7 +8,7 @@ import porebench.desk.form.UnitSystem;
 import porebench.method.MeterType;
 import porebench.quantity.MassUnit;
 import porebench.quantity.VolumeUnit;
-import porebench.record.MeterId;
+import porebench.record.id.MeterId;
 
 /**
  * What is chosen and typed on the correction sample page, letter by letter as typed.

@@ -8,22 +8,22 @@ import porebench.desk.DeskModel;
 import porebench.desk.form.History;
 import porebench.desk.form.Texts;
 import porebench.desk.form.UnitSystem;
+import porebench.evidence.Evidence;
+import porebench.evidence.JudgedTrial;
+import porebench.evidence.paper.TrialSheet;
 import porebench.method.FigureName;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.sample.Batch;
 import porebench.method.sample.Constituent;
+import porebench.port.Paper;
 import porebench.quantity.MassUnit;
 import porebench.quantity.VolumeUnit;
-import porebench.record.Evidence;
-import porebench.record.JudgedTrial;
 import porebench.record.Laboratory;
 import porebench.record.Meter;
-import porebench.record.MeterId;
 import porebench.record.MixDesign;
-import porebench.record.TrialSheet;
 import porebench.record.Version;
-import porebench.record.port.Paper;
+import porebench.record.id.MeterId;
 
 /** What is chosen for the correction sample of the selected mix, and what follows from it; nothing of it is kept. */
 final class SampleModel {

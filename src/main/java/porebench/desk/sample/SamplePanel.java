@@ -20,9 +20,9 @@ import porebench.desk.form.WrappedText;
 import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.method.sample.CorrectionSample;
+import porebench.port.Paper;
 import porebench.quantity.VolumeUnit;
 import porebench.record.MixDesign;
-import porebench.record.port.Paper;
 
 /** The correction sample page as it is seen. */
 final class SamplePanel {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
+import porebench.evidence.Evidence;
 import porebench.method.Answer;
 import porebench.method.FigureName;
 import porebench.method.MeterType;
@@ -17,7 +18,6 @@ import porebench.method.sample.WeighOut;
 import porebench.quantity.Typed;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
-import porebench.record.Evidence;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
 

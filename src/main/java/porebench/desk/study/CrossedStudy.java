@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import porebench.desk.form.Texts;
-import porebench.record.study.LayeredReadings;
-import porebench.statistics.CrossedVariances;
+import porebench.evidence.study.LayeredReadings;
+import porebench.statistics.variance.CrossedVariances;
 
 /** Says what a study of layers that cross one another amounts to. */
 final class CrossedStudy {

@@ -10,15 +10,15 @@ import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
 import porebench.desk.form.History;
 import porebench.desk.form.Texts;
+import porebench.evidence.study.KeptReadings;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.record.Draft;
 import porebench.record.KeptStudy;
 import porebench.record.LabBook;
-import porebench.record.StudyId;
 import porebench.record.Version;
 import porebench.record.Wording;
-import porebench.record.study.KeptReadings;
+import porebench.record.id.StudyId;
 
 /** Keeping the study on view in the lab book, as a new one or as a correction of the one with its name. */
 final class KeepModel {

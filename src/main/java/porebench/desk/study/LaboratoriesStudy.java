@@ -6,16 +6,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import porebench.desk.form.Texts;
+import porebench.evidence.study.LaboratoryLevels;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
-import porebench.record.study.LaboratoryLevels;
-import porebench.statistics.CochranTest;
 import porebench.statistics.Judged;
-import porebench.statistics.LaboratoryBias;
-import porebench.statistics.LaboratoryComparison;
-import porebench.statistics.Mandel;
-import porebench.statistics.Suspicion;
-import porebench.statistics.VarianceInterval;
+import porebench.statistics.comparison.LaboratoryBias;
+import porebench.statistics.comparison.LaboratoryComparison;
+import porebench.statistics.comparison.Mandel;
+import porebench.statistics.outlier.CochranTest;
+import porebench.statistics.outlier.Suspicion;
+import porebench.statistics.variance.VarianceInterval;
 
 /** Says how far laboratories agree that tested the same material. */
 final class LaboratoriesStudy {

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import porebench.desk.form.Texts;
-import porebench.record.study.LayeredReadings;
-import porebench.statistics.VarianceLayers;
+import porebench.evidence.study.LayeredReadings;
+import porebench.statistics.variance.VarianceLayers;
 
 /** Says what a study of groups within groups amounts to. */
 final class LayersStudy {

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import porebench.chart.MandelPlot;
 import porebench.desk.form.Texts;
-import porebench.record.study.LaboratoryLevels;
+import porebench.evidence.study.LaboratoryLevels;
 import porebench.statistics.Judged;
-import porebench.statistics.LaboratoryComparison;
-import porebench.statistics.Mandel;
+import porebench.statistics.comparison.LaboratoryComparison;
+import porebench.statistics.comparison.Mandel;
 
 /** The plots of Mandel's h and k: what a laboratory has at a level, or why there is nothing to say. */
 final class MandelPlots {

@@ -6,12 +6,12 @@ import java.util.Objects;
 import java.util.Optional;
 import porebench.desk.form.Days;
 import porebench.desk.form.Texts;
+import porebench.evidence.intake.Sheet;
+import porebench.evidence.study.KeptReadings;
+import porebench.evidence.study.ValueRow;
 import porebench.method.Problem;
 import porebench.record.KeptStudy;
 import porebench.record.Version;
-import porebench.record.port.Sheet;
-import porebench.record.port.ValueRow;
-import porebench.record.study.KeptReadings;
 
 /**
  * Readings a study is made of: those of a file, or those of a study the lab book keeps.

@@ -7,13 +7,13 @@ import java.util.OptionalDouble;
 import porebench.chart.ComponentShares;
 import porebench.chart.ReadingsBySample;
 import porebench.desk.form.Texts;
-import porebench.record.study.CrossedReadings;
-import porebench.record.study.FinestStep;
-import porebench.statistics.FTest;
-import porebench.statistics.GaugeStudy;
+import porebench.evidence.study.CrossedReadings;
+import porebench.evidence.study.FinestStep;
 import porebench.statistics.Judged;
-import porebench.statistics.VarianceEstimate;
-import porebench.statistics.VarianceInterval;
+import porebench.statistics.variance.FTest;
+import porebench.statistics.variance.GaugeStudy;
+import porebench.statistics.variance.VarianceEstimate;
+import porebench.statistics.variance.VarianceInterval;
 
 /** Says what a study of operators and samples amounts to. */
 final class OperatorsStudy {

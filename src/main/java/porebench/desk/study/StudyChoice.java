@@ -17,7 +17,7 @@ import porebench.desk.form.Choices;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.desk.form.Texts;
-import porebench.record.study.TrialLayer;
+import porebench.evidence.study.TrialLayer;
 
 /** The rows in which a study and its data are chosen. */
 final class StudyChoice {

@@ -6,21 +6,21 @@ import java.util.Optional;
 import java.util.function.Function;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
+import porebench.evidence.JudgedDetermination;
+import porebench.evidence.intake.Sheet;
+import porebench.evidence.study.CrossedReadings;
+import porebench.evidence.study.FinestStep;
+import porebench.evidence.study.LaboratoryLevels;
+import porebench.evidence.study.LayeredReadings;
+import porebench.evidence.study.ValueRow;
 import porebench.method.Answer;
 import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
-import porebench.record.JudgedDetermination;
-import porebench.record.port.Sheet;
-import porebench.record.port.ValueRow;
-import porebench.record.study.CrossedReadings;
-import porebench.record.study.FinestStep;
-import porebench.record.study.LaboratoryLevels;
-import porebench.record.study.LayeredReadings;
-import porebench.statistics.CrossedVariances;
-import porebench.statistics.GaugeStudy;
 import porebench.statistics.Judged;
-import porebench.statistics.VarianceLayers;
+import porebench.statistics.variance.CrossedVariances;
+import porebench.statistics.variance.GaugeStudy;
+import porebench.statistics.variance.VarianceLayers;
 
 /** Makes studies of readings: all of the work, none of the window. */
 final class StudyComputing {

@@ -10,10 +10,10 @@ import java.util.OptionalDouble;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
 import porebench.method.RoundingRule;
-import porebench.statistics.FTest;
 import porebench.statistics.Judged;
-import porebench.statistics.MeanSquare;
-import porebench.statistics.VarianceInterval;
+import porebench.statistics.variance.FTest;
+import porebench.statistics.variance.MeanSquare;
+import porebench.statistics.variance.VarianceInterval;
 
 /** Figures of studies in words: three digits that count, a dash where there is no number. */
 final class StudyFigures {

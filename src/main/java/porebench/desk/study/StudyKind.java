@@ -2,8 +2,8 @@ package porebench.desk.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import porebench.port.DataTable;
 import porebench.record.KeptStudy;
-import porebench.record.port.DataTable;
 
 /** The studies there are. */
 enum StudyKind {

@@ -13,14 +13,14 @@ import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Texts;
+import porebench.evidence.intake.Sheet;
+import porebench.evidence.study.LayeredReadings;
+import porebench.evidence.study.TrialLayer;
+import porebench.evidence.study.ValueRow;
+import porebench.port.OutputFile;
 import porebench.record.KeptStudy;
 import porebench.record.LabBook;
 import porebench.record.Version;
-import porebench.record.port.OutputFile;
-import porebench.record.port.Sheet;
-import porebench.record.port.ValueRow;
-import porebench.record.study.LayeredReadings;
-import porebench.record.study.TrialLayer;
 
 /** The Studies screen without its window: which study, of which data, and what it says. */
 final class StudyModel {

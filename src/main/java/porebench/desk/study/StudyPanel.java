@@ -15,7 +15,7 @@ import porebench.desk.PlotPanel;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
-import porebench.record.port.OutputFile;
+import porebench.port.OutputFile;
 
 /** The page of studies: which study of which data, its verdict, its plots and its tables. */
 final class StudyPanel {

@@ -5,11 +5,11 @@ import java.time.LocalDateTime;
 import java.util.Optional;
 import porebench.method.trial.Readings;
 import porebench.record.Determination;
-import porebench.record.MeterId;
 import porebench.record.Stamp;
 import porebench.record.Trial;
-import porebench.record.TrialId;
 import porebench.record.Version;
+import porebench.record.id.MeterId;
+import porebench.record.id.TrialId;
 
 /** Puts a trial together out of a draft. */
 final class Assembly {

@@ -6,17 +6,17 @@ import java.util.List;
 import java.util.Optional;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Texts;
+import porebench.evidence.Evidence;
+import porebench.evidence.JudgedDetermination;
+import porebench.evidence.intake.TrialSet;
 import porebench.method.Problem;
 import porebench.record.Determination;
-import porebench.record.DeterminationId;
 import porebench.record.Draft;
-import porebench.record.Evidence;
 import porebench.record.FactorIssue;
-import porebench.record.JudgedDetermination;
-import porebench.record.MixId;
 import porebench.record.Trial;
-import porebench.record.TrialSet;
 import porebench.record.Version;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MixId;
 
 /** Which determination of the selected mix is looked at, and which one a new trial joins. */
 final class DeterminationsModel {

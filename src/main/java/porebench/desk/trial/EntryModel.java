@@ -12,6 +12,8 @@ import java.util.Set;
 import porebench.desk.DeskModel;
 import porebench.desk.form.History;
 import porebench.desk.form.Texts;
+import porebench.evidence.Evidence;
+import porebench.evidence.JudgedTrial;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.sample.CorrectionSample;
@@ -22,15 +24,13 @@ import porebench.quantity.Typed;
 import porebench.quantity.Volume;
 import porebench.record.Determination;
 import porebench.record.Draft;
-import porebench.record.Evidence;
-import porebench.record.JudgedTrial;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
-import porebench.record.MixId;
 import porebench.record.RecordKind;
 import porebench.record.Trial;
 import porebench.record.Version;
 import porebench.record.Wording;
+import porebench.record.id.MixId;
 
 /** The entry form: a new trial or the correction of one, as typed so far, with what is wrong and doubtful about it. */
 final class EntryModel {

@@ -4,12 +4,12 @@ import java.util.Arrays;
 import java.util.Optional;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Texts;
+import porebench.evidence.JudgedDetermination;
+import porebench.evidence.JudgedTrial;
 import porebench.method.MeterType;
 import porebench.method.trial.StopRule;
 import porebench.method.trial.StopText;
 import porebench.method.trial.TrialFactor;
-import porebench.record.JudgedDetermination;
-import porebench.record.JudgedTrial;
 
 /** Whether the trials of the determination looked at are enough, and whether they would be with the one being typed. */
 final class StopModel {

@@ -4,17 +4,17 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import porebench.evidence.intake.Incoming;
+import porebench.evidence.intake.Intake;
+import porebench.evidence.intake.Sheet;
 import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.record.Determination;
-import porebench.record.DeterminationId;
 import porebench.record.Draft;
-import porebench.record.Incoming;
-import porebench.record.Intake;
 import porebench.record.LabBook;
-import porebench.record.MixId;
 import porebench.record.Trial;
-import porebench.record.port.Sheet;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MixId;
 
 /**
  * A trial sheet read for one mix and checked against the lab book; nothing of it is kept yet.

@@ -6,12 +6,12 @@ import porebench.chart.TrialPoint;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
 import porebench.desk.form.UnitSystem;
+import porebench.evidence.JudgedTrial;
 import porebench.method.MeterType;
 import porebench.method.trial.Readings;
 import porebench.method.trial.Withdrawal;
 import porebench.quantity.Temperature;
 import porebench.quantity.TemperatureUnit;
-import porebench.record.JudgedTrial;
 
 /**
  * One trial as a line of the table.

@@ -8,12 +8,12 @@ import porebench.chart.TrialPoint;
 import porebench.desk.Tools;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
+import porebench.evidence.JudgedTrial;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.method.trial.Corrections;
 import porebench.method.trial.Readings;
-import porebench.record.JudgedTrial;
 import porebench.record.Trial;
 import porebench.record.Version;
 

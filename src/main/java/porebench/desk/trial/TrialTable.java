@@ -16,7 +16,7 @@ import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import porebench.chart.StateShape;
 import porebench.desk.form.HeadingWidth;
-import porebench.record.TrialId;
+import porebench.record.id.TrialId;
 
 /** The table of trials; it scrolls within itself where the page is narrower than all its columns. */
 final class TrialTable {

@@ -10,7 +10,7 @@ import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Texts;
 import porebench.method.Problem;
-import porebench.record.MixId;
+import porebench.record.id.MixId;
 
 /** The commands of the Trials page: what must be asked is asked, then the model does it. */
 final class TrialsActions {

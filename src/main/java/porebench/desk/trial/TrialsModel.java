@@ -6,14 +6,14 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Texts;
+import porebench.evidence.JudgedDetermination;
 import porebench.method.Problem;
-import porebench.record.DeterminationId;
 import porebench.record.Draft;
-import porebench.record.JudgedDetermination;
-import porebench.record.MixId;
 import porebench.record.Trial;
-import porebench.record.TrialId;
 import porebench.record.Version;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MixId;
+import porebench.record.id.TrialId;
 
 /** The Trials page without its window: determinations, the table's rows, the entry form and an import under way. */
 final class TrialsModel {

@@ -5,8 +5,8 @@ import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
-import porebench.record.DeterminationId;
-import porebench.record.TrialId;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.TrialId;
 
 /** The page of the selected mix's trials: seen, entered, corrected, struck and imported. */
 public final class TrialsPage implements Page {

@@ -19,7 +19,7 @@ import porebench.desk.form.Form;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
-import porebench.record.DeterminationId;
+import porebench.record.id.DeterminationId;
 
 /** The Trials page: chooser, table, what there is to say about a trial, entry form, import, cautions. */
 final class TrialsPanel {

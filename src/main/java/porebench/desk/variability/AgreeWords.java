@@ -11,10 +11,10 @@ import porebench.method.Profile;
 import porebench.method.trial.LaboratoryCheck;
 import porebench.method.trial.Scatter;
 import porebench.method.trial.Variability;
-import porebench.statistics.CriticalRange;
-import porebench.statistics.PooledDeviation;
-import porebench.statistics.SpreadTest;
-import porebench.statistics.Summary;
+import porebench.statistics.comparison.SpreadTest;
+import porebench.statistics.summary.CriticalRange;
+import porebench.statistics.summary.PooledDeviation;
+import porebench.statistics.summary.Summary;
 
 /** Answers whether trials agree: with the profile's repeatability, and with what the laboratory's trials usually do. */
 final class AgreeWords {

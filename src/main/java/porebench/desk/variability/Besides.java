@@ -1,12 +1,12 @@
 package porebench.desk.variability;
 
 import java.util.Optional;
+import porebench.evidence.LaboratoryScatter;
 import porebench.method.MeterType;
 import porebench.method.trial.KnownFactor;
 import porebench.method.trial.NextDetermination;
-import porebench.record.LaboratoryScatter;
-import porebench.statistics.EqualScatterTest;
 import porebench.statistics.Judged;
+import porebench.statistics.comparison.EqualScatterTest;
 
 /**
  * What the laboratory knows beside the trials of a determination.

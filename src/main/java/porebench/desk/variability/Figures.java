@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
+import porebench.evidence.JudgedDetermination;
 import porebench.method.Figure;
 import porebench.method.FigureName;
 import porebench.method.MeterType;
@@ -12,11 +13,10 @@ import porebench.method.Profile;
 import porebench.method.RoundingRule;
 import porebench.method.SourceText;
 import porebench.method.trial.DeterminationSummary;
-import porebench.record.JudgedDetermination;
-import porebench.statistics.CriticalRange;
-import porebench.statistics.MeanInterval;
-import porebench.statistics.Summary;
-import porebench.statistics.UncertaintySum;
+import porebench.statistics.summary.CriticalRange;
+import porebench.statistics.summary.MeanInterval;
+import porebench.statistics.summary.Summary;
+import porebench.statistics.uncertainty.UncertaintySum;
 
 /** The numbers of a determination, each with its unit, and with what it rests on. */
 final class Figures {

@@ -8,8 +8,8 @@ import porebench.desk.form.Texts;
 import porebench.method.trial.DeterminationSummary;
 import porebench.method.trial.KnownFactor;
 import porebench.method.trial.NextDetermination;
-import porebench.statistics.EqualScatterTest;
 import porebench.statistics.Judged;
+import porebench.statistics.comparison.EqualScatterTest;
 
 /** Says what the laboratory's other determinations add: the factor drawn towards them, and where the next one should lie. */
 final class KnownWords {

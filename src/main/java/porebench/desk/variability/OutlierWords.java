@@ -5,10 +5,10 @@ import java.util.stream.Collectors;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
 import porebench.method.trial.Outliers;
-import porebench.record.TrialId;
-import porebench.statistics.DixonTest;
-import porebench.statistics.GrubbsPairTest;
-import porebench.statistics.GrubbsTest;
+import porebench.record.id.TrialId;
+import porebench.statistics.outlier.DixonTest;
+import porebench.statistics.outlier.GrubbsPairTest;
+import porebench.statistics.outlier.GrubbsTest;
 
 /** Answers whether one of the trials is wrong, or why no test can tell; nothing is ever left out here. */
 final class OutlierWords {

@@ -8,14 +8,14 @@ import java.util.stream.Collectors;
 import porebench.chart.FactorByTrial;
 import porebench.chart.FactorOverTime;
 import porebench.chart.TrialPoint;
+import porebench.evidence.Evidence;
+import porebench.evidence.JudgedDetermination;
+import porebench.evidence.JudgedTrial;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.method.trial.DeterminationSummary;
 import porebench.record.Determination;
-import porebench.record.Evidence;
 import porebench.record.FactorIssue;
-import porebench.record.JudgedDetermination;
-import porebench.record.JudgedTrial;
 import porebench.record.Trial;
 import porebench.record.Version;
 

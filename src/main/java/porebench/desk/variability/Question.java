@@ -1,7 +1,7 @@
 package porebench.desk.variability;
 
 import java.util.List;
-import porebench.record.TrialId;
+import porebench.record.id.TrialId;
 
 /**
  * One question about the trials of a determination, answered.

@@ -9,7 +9,7 @@ import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
-import porebench.record.TrialId;
+import porebench.record.id.TrialId;
 
 /** The questions below one another: question, answer, what it rests on, and the tests made. */
 final class QuestionPanel {

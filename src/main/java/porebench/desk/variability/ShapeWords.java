@@ -3,8 +3,8 @@ package porebench.desk.variability;
 import java.util.List;
 import porebench.desk.form.Texts;
 import porebench.method.trial.Shape;
-import porebench.statistics.AndersonDarlingTest;
-import porebench.statistics.ShapiroWilkTest;
+import porebench.statistics.summary.AndersonDarlingTest;
+import porebench.statistics.summary.ShapiroWilkTest;
 
 /** Answers whether trials scatter as chance does, or why no test can tell. */
 final class ShapeWords {

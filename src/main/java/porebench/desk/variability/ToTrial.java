@@ -1,7 +1,7 @@
 package porebench.desk.variability;
 
 import java.util.function.Consumer;
-import porebench.record.TrialId;
+import porebench.record.id.TrialId;
 
 /**
  * The ways from this page to a trial.

@@ -2,10 +2,10 @@ package porebench.desk.variability;
 
 import java.util.Arrays;
 import java.util.List;
+import porebench.evidence.JudgedDetermination;
+import porebench.evidence.JudgedTrial;
 import porebench.method.Profile;
 import porebench.method.trial.ScatterElsewhere;
-import porebench.record.JudgedDetermination;
-import porebench.record.JudgedTrial;
 
 /**
  * What the questions are asked of.

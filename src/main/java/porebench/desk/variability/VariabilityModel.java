@@ -11,14 +11,14 @@ import porebench.chart.TrialPoint;
 import porebench.desk.DeskModel;
 import porebench.desk.Settings;
 import porebench.desk.form.Texts;
+import porebench.evidence.Evidence;
+import porebench.evidence.JudgedDetermination;
+import porebench.evidence.JudgedTrial;
 import porebench.method.Problem;
 import porebench.method.trial.Variability;
 import porebench.record.Determination;
-import porebench.record.DeterminationId;
-import porebench.record.Evidence;
-import porebench.record.JudgedDetermination;
-import porebench.record.JudgedTrial;
-import porebench.record.MixId;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MixId;
 
 /** The Variability page without its window: the verdict, the numbers, what is left out and why, the plots' data. */
 final class VariabilityModel {

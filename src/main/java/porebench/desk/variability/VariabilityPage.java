@@ -7,7 +7,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.DeterminationSection;
 import porebench.desk.Page;
 import porebench.desk.Settings;
-import porebench.record.TrialId;
+import porebench.record.id.TrialId;
 
 /** The page that says whether the trials of a determination agree. */
 public final class VariabilityPage implements Page {

@@ -20,9 +20,9 @@ import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
-import porebench.record.DeterminationId;
-import porebench.record.JudgedDetermination;
-import porebench.record.TrialId;
+import porebench.evidence.JudgedDetermination;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.TrialId;
 
 /** The Variability page: the verdict, the questions, the numbers, the plots, and what is not in the numbers. */
 final class VariabilityPanel {

@@ -3,13 +3,13 @@ package porebench.desk.variability;
 import java.util.Optional;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
+import porebench.evidence.JudgedDetermination;
 import porebench.method.FigureName;
 import porebench.method.trial.LaboratoryCheck;
 import porebench.method.trial.StopText;
 import porebench.method.trial.Variability;
-import porebench.record.JudgedDetermination;
-import porebench.statistics.CriticalRange;
-import porebench.statistics.Summary;
+import porebench.statistics.summary.CriticalRange;
+import porebench.statistics.summary.Summary;
 
 /**
  * What the trials of a determination say together, in one sentence.

@@ -6,10 +6,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import porebench.quantity.Require;
-import porebench.statistics.Correlation;
-import porebench.statistics.MonteCarlo;
-import porebench.statistics.Uncertain;
-import porebench.statistics.UncertaintySum;
+import porebench.statistics.uncertainty.Correlation;
+import porebench.statistics.uncertainty.MonteCarlo;
+import porebench.statistics.uncertainty.Uncertain;
+import porebench.statistics.uncertainty.UncertaintySum;
 
 /**
  * The uncertainty of a result and what it is made of.

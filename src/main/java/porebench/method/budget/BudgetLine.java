@@ -1,8 +1,8 @@
 package porebench.method.budget;
 
 import porebench.quantity.Require;
-import porebench.statistics.Uncertain;
-import porebench.statistics.UncertaintySum;
+import porebench.statistics.uncertainty.Uncertain;
+import porebench.statistics.uncertainty.UncertaintySum;
 
 /**
  * One line of an uncertainty budget.

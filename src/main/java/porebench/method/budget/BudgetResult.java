@@ -1,7 +1,7 @@
 package porebench.method.budget;
 
-import porebench.statistics.IntervalCheck;
-import porebench.statistics.MonteCarlo;
+import porebench.statistics.uncertainty.IntervalCheck;
+import porebench.statistics.uncertainty.MonteCarlo;
 
 /**
  * The result of a budget: the one uncertainty to quote, U at 95 %, and by which of two ways it was found.

@@ -6,7 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import porebench.method.MeterType;
-import porebench.statistics.Correlation;
+import porebench.statistics.uncertainty.Correlation;
 
 /**
  * The uncertainty budget of a factor G, the mean of the trials of a determination.

@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import porebench.method.MeterType;
 import porebench.quantity.Require;
-import porebench.statistics.Summary;
+import porebench.statistics.summary.Summary;
 
 /**
  * Everything that the budget of a factor is made of. Readings and water are means over the trials that count.

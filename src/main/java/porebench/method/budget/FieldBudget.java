@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import porebench.statistics.Correlation;
-import porebench.statistics.Uncertain;
+import porebench.statistics.uncertainty.Correlation;
+import porebench.statistics.uncertainty.Uncertain;
 
 /**
  * The uncertainty budget of the air content of a load: the field reading, corrected along the dial of its meter, less G.

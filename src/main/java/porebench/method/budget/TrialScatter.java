@@ -3,9 +3,9 @@ package porebench.method.budget;
 import java.util.List;
 import porebench.method.MeterType;
 import porebench.quantity.Require;
-import porebench.statistics.PooledDeviation;
-import porebench.statistics.Summary;
-import porebench.statistics.VariancePrior;
+import porebench.statistics.summary.PooledDeviation;
+import porebench.statistics.summary.Summary;
+import porebench.statistics.variance.VariancePrior;
 
 /**
  * How trials of a determination scatter, and how well that is known.

@@ -6,7 +6,7 @@ import porebench.method.Answer;
 import porebench.method.Profile;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
-import porebench.statistics.Summary;
+import porebench.statistics.summary.Summary;
 
 /**
  * The volume of a bowl from one or more fills with water, its spread and uncertainty, and whether size and shape fit.

@@ -18,9 +18,9 @@ import porebench.quantity.Temperature;
 import porebench.quantity.Typed;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
-import porebench.statistics.Summary;
-import porebench.statistics.UncertaintySum;
-import porebench.statistics.UncertaintySum.Contribution;
+import porebench.statistics.summary.Summary;
+import porebench.statistics.uncertainty.UncertaintySum;
+import porebench.statistics.uncertainty.UncertaintySum.Contribution;
 
 /** Works out the weighings of one bowl, or says everything that is wrong with them. */
 final class BowlWeighings {

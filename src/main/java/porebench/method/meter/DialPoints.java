@@ -16,7 +16,7 @@ import porebench.quantity.Require;
 import porebench.quantity.Temperature;
 import porebench.quantity.Typed;
 import porebench.quantity.Volume;
-import porebench.statistics.UncertaintySum;
+import porebench.statistics.uncertainty.UncertaintySum;
 
 /** Turns the points of a dial check into the knots of its curve, or says everything that is wrong with them. */
 final class DialPoints {

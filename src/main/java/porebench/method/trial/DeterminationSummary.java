@@ -10,10 +10,10 @@ import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.quantity.Require;
-import porebench.statistics.CriticalRange;
-import porebench.statistics.MeanInterval;
-import porebench.statistics.StudentT;
-import porebench.statistics.Summary;
+import porebench.statistics.distribution.StudentT;
+import porebench.statistics.summary.CriticalRange;
+import porebench.statistics.summary.MeanInterval;
+import porebench.statistics.summary.Summary;
 
 /**
  * What the trials of one determination say together.

@@ -2,11 +2,11 @@ package porebench.method.trial;
 
 import java.util.Optional;
 import porebench.method.MeterType;
-import porebench.statistics.CriticalRange;
 import porebench.statistics.Judged;
-import porebench.statistics.PooledDeviation;
-import porebench.statistics.SpreadTest;
-import porebench.statistics.Summary;
+import porebench.statistics.comparison.SpreadTest;
+import porebench.statistics.summary.CriticalRange;
+import porebench.statistics.summary.PooledDeviation;
+import porebench.statistics.summary.Summary;
 
 /**
  * Trials against the scatter that the laboratory's other determinations had.

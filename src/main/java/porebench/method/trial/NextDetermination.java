@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import porebench.method.MeterType;
 import porebench.quantity.Require;
-import porebench.statistics.StudentT;
-import porebench.statistics.Summary;
+import porebench.statistics.distribution.StudentT;
+import porebench.statistics.summary.Summary;
 
 /**
  * Where the mean of the next determination of a mix is to be expected, made of the same and of about as many trials.

@@ -3,8 +3,8 @@ package porebench.method.trial;
 import java.math.BigDecimal;
 import porebench.method.RoundingRule;
 import porebench.quantity.Require;
-import porebench.statistics.StudentT;
-import porebench.statistics.Summary;
+import porebench.statistics.distribution.StudentT;
+import porebench.statistics.summary.Summary;
 
 /**
  * What one more trial could do to the factor on the card.

@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import porebench.statistics.DixonTest;
-import porebench.statistics.GrubbsPairTest;
-import porebench.statistics.GrubbsTest;
 import porebench.statistics.Judged;
-import porebench.statistics.StudentT;
-import porebench.statistics.Summary;
+import porebench.statistics.distribution.StudentT;
+import porebench.statistics.outlier.DixonTest;
+import porebench.statistics.outlier.GrubbsPairTest;
+import porebench.statistics.outlier.GrubbsTest;
+import porebench.statistics.summary.Summary;
 
 /**
  * Whether one trial, or two on one side, lie farther out than chance explains.

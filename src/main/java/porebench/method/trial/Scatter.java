@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import porebench.method.MeterType;
 import porebench.quantity.Require;
-import porebench.statistics.PooledDeviation;
-import porebench.statistics.StudentT;
-import porebench.statistics.Summary;
-import porebench.statistics.UncertaintySum;
-import porebench.statistics.VariancePrior;
+import porebench.statistics.distribution.StudentT;
+import porebench.statistics.summary.PooledDeviation;
+import porebench.statistics.summary.Summary;
+import porebench.statistics.uncertainty.UncertaintySum;
+import porebench.statistics.variance.VariancePrior;
 
 /**
  * The scatter of trials that a plan reckons with, and where it comes from.

@@ -4,8 +4,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import porebench.statistics.PooledDeviation;
-import porebench.statistics.Summary;
+import porebench.statistics.summary.PooledDeviation;
+import porebench.statistics.summary.Summary;
 
 /**
  * How trials scatter elsewhere in the laboratory: within the other determinations of a mix, and within those of other mixes.

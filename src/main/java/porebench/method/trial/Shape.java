@@ -1,9 +1,9 @@
 package porebench.method.trial;
 
 import java.util.stream.Stream;
-import porebench.statistics.AndersonDarlingTest;
 import porebench.statistics.Judged;
-import porebench.statistics.ShapiroWilkTest;
+import porebench.statistics.summary.AndersonDarlingTest;
+import porebench.statistics.summary.ShapiroWilkTest;
 
 /**
  * Whether trials scatter as normal values do, on which intervals and tests rest.

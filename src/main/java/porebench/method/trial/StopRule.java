@@ -6,9 +6,9 @@ import porebench.method.FigureName;
 import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.quantity.Require;
-import porebench.statistics.ChiSquare;
-import porebench.statistics.StudentT;
-import porebench.statistics.Summary;
+import porebench.statistics.distribution.ChiSquare;
+import porebench.statistics.distribution.StudentT;
+import porebench.statistics.summary.Summary;
 
 /**
  * Whether the trials of a determination are enough, or how many more are to be expected.

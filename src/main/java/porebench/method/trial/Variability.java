@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import porebench.method.MeterType;
 import porebench.method.Profile;
-import porebench.statistics.CriticalRange;
+import porebench.statistics.summary.CriticalRange;
 
 /**
  * How the trials of one determination vary: do they agree, is one of them wrong, are more needed.

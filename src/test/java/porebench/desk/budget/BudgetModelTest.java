@@ -19,9 +19,9 @@ import porebench.method.budget.BudgetLine;
 import porebench.method.budget.BudgetResult;
 import porebench.method.budget.Origin;
 import porebench.method.budget.Part;
-import porebench.record.DeterminationId;
-import porebench.record.MeterId;
 import porebench.record.SampleCalibrations;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MeterId;
 
 class BudgetModelTest {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 2);

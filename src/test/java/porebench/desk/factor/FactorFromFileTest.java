@@ -16,6 +16,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
+import porebench.evidence.issue.IssueDoubt;
 import porebench.exchange.CsvSheets;
 import porebench.method.MeterType;
 import porebench.method.Problem;
@@ -25,12 +26,11 @@ import porebench.record.CardPrint;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.Grounds;
-import porebench.record.IssueDoubt;
 import porebench.record.LabBook;
-import porebench.record.MixId;
 import porebench.record.Samples;
-import porebench.record.SourceId;
 import porebench.record.Stamp;
+import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
 import porebench.store.Books;
 
 /** What the page proposes for the next revision, and how a factor from a file is confirmed; today is 2026-03-02. */

@@ -25,7 +25,7 @@ import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.ScriptedAsker;
 import porebench.record.FactorIssue;
-import porebench.record.MixId;
+import porebench.record.id.MixId;
 
 /** Issues a factor with doubts by the keyboard alone: one box a doubt, a name and a reason. */
 @NeedsDisplay

@@ -19,14 +19,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import porebench.desk.Settings;
 import porebench.desk.form.UnitSystem;
+import porebench.evidence.Evidence;
 import porebench.method.FigureName;
 import porebench.method.Mark;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
-import porebench.record.Evidence;
 import porebench.record.LaboratoryProfile;
-import porebench.record.MixId;
 import porebench.record.RecordKind;
+import porebench.record.id.MixId;
 
 /** What the window knows, on the demo laboratory in a real file, without a display. */
 class FrameModelsTest {

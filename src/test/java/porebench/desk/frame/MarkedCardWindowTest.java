@@ -33,17 +33,17 @@ import porebench.desk.NeedsDisplay;
 import porebench.desk.Settings;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
+import porebench.evidence.paper.FactorCard;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
 import porebench.exchange.PracticeLaboratory;
+import porebench.port.Press;
+import porebench.port.Waiting;
 import porebench.print.PdfPress;
 import porebench.record.CardPrint;
-import porebench.record.FactorCard;
 import porebench.record.LabBook;
-import porebench.record.MixId;
 import porebench.record.Version;
-import porebench.record.port.Press;
-import porebench.record.port.Waiting;
+import porebench.record.id.MixId;
 import porebench.store.SqliteShelf;
 
 /** The question before a lapsed card leaves, in the real dialog, answered with keys struck on the display. */

@@ -13,7 +13,7 @@ import porebench.desk.BenchBook;
 import porebench.desk.Page;
 import porebench.desk.Settings;
 import porebench.record.Trial;
-import porebench.record.TrialId;
+import porebench.record.id.TrialId;
 
 class PagesTest {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 2);

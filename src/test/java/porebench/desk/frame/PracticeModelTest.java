@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import porebench.evidence.practice.PracticeRun;
 import porebench.exchange.PracticeLaboratory;
 import porebench.method.Answer;
 import porebench.method.MeterType;
@@ -23,10 +24,9 @@ import porebench.quantity.VolumeUnit;
 import porebench.record.Draft;
 import porebench.record.MemoryLabBook;
 import porebench.record.Meter;
-import porebench.record.MeterId;
-import porebench.record.MixId;
-import porebench.record.PracticeRun;
 import porebench.record.RecordKind;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
 import porebench.store.Books;
 
 /** Trials are simulated in a training book, and what was planted in them is told afterwards. */

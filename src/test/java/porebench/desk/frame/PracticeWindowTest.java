@@ -26,11 +26,11 @@ import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.Page;
 import porebench.desk.ScriptedAsker;
-import porebench.record.JudgedTrial;
-import porebench.record.MixId;
-import porebench.record.PracticeRun;
+import porebench.evidence.JudgedTrial;
+import porebench.evidence.practice.PracticeRun;
 import porebench.record.Trial;
 import porebench.record.Version;
+import porebench.record.id.MixId;
 
 /** Begins a training book in the window, has trials simulated in it with the keys, and is told what was planted. */
 @NeedsDisplay

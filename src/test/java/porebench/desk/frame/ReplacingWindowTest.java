@@ -38,7 +38,7 @@ import porebench.method.Role;
 import porebench.record.Draft;
 import porebench.record.LabBook;
 import porebench.record.Source;
-import porebench.record.SourceId;
+import porebench.record.id.SourceId;
 import porebench.store.SqliteShelf;
 
 /** Backs lab books up and restores them in a window whose questions are answered with keys. */

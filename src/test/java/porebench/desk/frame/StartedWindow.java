@@ -28,9 +28,9 @@ import porebench.desk.form.Tasks;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
 import porebench.exchange.PracticeLaboratory;
+import porebench.port.LabBookShelf;
 import porebench.print.PdfPress;
 import porebench.record.LabBook;
-import porebench.record.port.LabBookShelf;
 import porebench.store.SqliteShelf;
 
 /** A window that has just been started in a folder, with real outer rooms and work beside the event thread. */

@@ -7,7 +7,7 @@ import java.util.Locale;
 import porebench.desk.EventThread;
 import porebench.desk.Page;
 import porebench.desk.Shots;
-import porebench.record.MixId;
+import porebench.record.id.MixId;
 
 /**
  * Saves a picture of every page and register of the window on the demo lab book, for people to look at.

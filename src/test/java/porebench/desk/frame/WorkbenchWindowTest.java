@@ -30,13 +30,13 @@ import porebench.desk.EventThread;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.Page;
 import porebench.desk.form.UnitSystem;
+import porebench.evidence.FactorState;
 import porebench.record.Draft;
-import porebench.record.FactorState;
 import porebench.record.LabBook;
-import porebench.record.MixId;
 import porebench.record.Source;
-import porebench.record.TrialId;
 import porebench.record.Version;
+import porebench.record.id.MixId;
+import porebench.record.id.TrialId;
 
 /** Opens the real window on the demo laboratory in a real file, visits everything, and closes it. */
 @NeedsDisplay

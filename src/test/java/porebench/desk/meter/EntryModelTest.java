@@ -18,8 +18,8 @@ import porebench.quantity.MassUnit;
 import porebench.quantity.Typed;
 import porebench.record.Draft;
 import porebench.record.MeterCalibration;
-import porebench.record.MeterId;
 import porebench.record.Samples;
+import porebench.record.id.MeterId;
 
 /** Entering and correcting calibrations, without a display. */
 class EntryModelTest {

@@ -8,18 +8,18 @@ import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import porebench.desk.MixDesk;
+import porebench.evidence.JudgedCalibration;
+import porebench.evidence.MeterStory;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.meter.MeterState;
-import porebench.record.CalibrationId;
 import porebench.record.Draft;
-import porebench.record.JudgedCalibration;
 import porebench.record.MeterCalibration;
-import porebench.record.MeterId;
-import porebench.record.MeterStory;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
 import porebench.record.Version;
+import porebench.record.id.CalibrationId;
+import porebench.record.id.MeterId;
 
 /** What the page of a meter says of its state, its calibrations and the one that is looked at; without a display. */
 class MeterModelTest {

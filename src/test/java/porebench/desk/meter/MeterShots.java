@@ -10,8 +10,8 @@ import porebench.desk.Shots;
 import porebench.desk.frame.Theme;
 import porebench.method.MeterType;
 import porebench.record.Draft;
-import porebench.record.MeterId;
 import porebench.record.Samples;
+import porebench.record.id.MeterId;
 
 /**
  * Saves pictures of the page of a meter in its states, for people to look at.

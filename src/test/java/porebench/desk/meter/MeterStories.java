@@ -17,9 +17,9 @@ import porebench.quantity.MassUnit;
 import porebench.quantity.PressureUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
-import porebench.record.CalibrationId;
 import porebench.record.MeterCalibration;
-import porebench.record.MeterId;
+import porebench.record.id.CalibrationId;
+import porebench.record.id.MeterId;
 
 /** Invented calibrations of invented meters. */
 public final class MeterStories {

@@ -30,8 +30,8 @@ import porebench.desk.frame.Theme;
 import porebench.method.MeterType;
 import porebench.record.Draft;
 import porebench.record.MeterCalibration;
-import porebench.record.MeterId;
 import porebench.record.Samples;
+import porebench.record.id.MeterId;
 
 /** Enters, corrects and prints calibrations of a meter in a real window. */
 @NeedsDisplay

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
-import porebench.record.MixId;
+import porebench.record.id.MixId;
 
 /** What is looked at first, what is typed and remembered, and what a picture is called. */
 class OverTimeChoicesTest {

@@ -10,10 +10,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import porebench.evidence.FactorHistory.Change;
 import porebench.exchange.DemoLaboratory;
-import porebench.record.FactorHistory.Change;
 import porebench.record.LabBook;
-import porebench.statistics.PhasedChart;
+import porebench.statistics.control.PhasedChart;
 import porebench.store.Books;
 
 /** Control charts of the demo lab book. */

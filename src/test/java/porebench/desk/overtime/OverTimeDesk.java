@@ -10,10 +10,10 @@ import porebench.desk.DeskModel;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
+import porebench.evidence.TimeBook;
 import porebench.exchange.CsvSheets;
 import porebench.print.PdfPress;
 import porebench.record.LabBook;
-import porebench.record.TimeBook;
 import porebench.store.SqliteShelf;
 
 /** A desk on a small laboratory made for control charts. */

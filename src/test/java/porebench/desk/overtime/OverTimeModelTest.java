@@ -9,15 +9,15 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import porebench.chart.ControlPlot;
 import porebench.chart.TrialPoint;
+import porebench.evidence.TimeBook;
 import porebench.method.Role;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
 import porebench.record.Source;
-import porebench.record.TimeBook;
 import porebench.record.Trial;
-import porebench.statistics.ChartPoint;
-import porebench.statistics.PhasedChart;
-import porebench.statistics.RunRule;
+import porebench.statistics.control.ChartPoint;
+import porebench.statistics.control.PhasedChart;
+import porebench.statistics.control.RunRule;
 
 class OverTimeModelTest {
     private final OverTimeDesk made = new OverTimeDesk();

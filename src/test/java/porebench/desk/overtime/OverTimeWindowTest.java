@@ -26,8 +26,8 @@ import porebench.desk.EventThread;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.frame.Theme;
-import porebench.record.TrialId;
-import porebench.statistics.PhasedChart;
+import porebench.record.id.TrialId;
+import porebench.statistics.control.PhasedChart;
 
 /** Chooses, reads and marks on the Over-time page in a real window. */
 @NeedsDisplay

@@ -6,10 +6,10 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import porebench.desk.Reading;
+import porebench.evidence.TimeBook;
 import porebench.record.LabBook;
-import porebench.record.MixId;
-import porebench.record.TimeBook;
-import porebench.statistics.PhasedChart;
+import porebench.record.id.MixId;
+import porebench.statistics.control.PhasedChart;
 
 /** What is put together, what is taken as its reference, and what is left out. */
 class SeriesTest {

@@ -3,9 +3,9 @@ package porebench.desk.overtime;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import porebench.evidence.TimeBook;
 import porebench.record.SampleCalibrations;
-import porebench.record.TimeBook;
-import porebench.statistics.PhasedChart;
+import porebench.statistics.control.PhasedChart;
 
 class TrendHandTest {
     private final OverTimeDesk made = new OverTimeDesk();

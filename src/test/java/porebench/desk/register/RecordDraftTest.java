@@ -9,21 +9,21 @@ import org.junit.jupiter.api.Test;
 import porebench.desk.MixDesk;
 import porebench.desk.Reading;
 import porebench.desk.meter.MeterStories;
+import porebench.evidence.FactorState;
+import porebench.evidence.RegisterRow;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.method.meter.MeterState;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Draft;
-import porebench.record.FactorState;
 import porebench.record.LabBook;
 import porebench.record.MemoryLabBook;
 import porebench.record.Meter;
-import porebench.record.MeterId;
 import porebench.record.MixDesign;
-import porebench.record.MixId;
-import porebench.record.RegisterRow;
 import porebench.record.Samples;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
 import porebench.store.Books;
 
 /** What the registers show first, after a draft was dropped, and of another lab book. */

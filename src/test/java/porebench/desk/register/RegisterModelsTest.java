@@ -26,11 +26,11 @@ import porebench.quantity.VolumeUnit;
 import porebench.record.Draft;
 import porebench.record.MemoryLabBook;
 import porebench.record.Meter;
-import porebench.record.MeterId;
-import porebench.record.MixId;
 import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.Version;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
 import porebench.store.SqliteShelf;
 
 /** The registers' models on the demo laboratory, without a display. */

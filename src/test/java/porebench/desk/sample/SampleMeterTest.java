@@ -12,8 +12,8 @@ import porebench.quantity.MassUnit;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Draft;
 import porebench.record.Meter;
-import porebench.record.MeterId;
 import porebench.record.Samples;
+import porebench.record.id.MeterId;
 import porebench.store.Books;
 
 /** Which meter the page of the sample proposes, and which it offers. */

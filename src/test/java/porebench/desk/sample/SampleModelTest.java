@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.MixDesk;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.UnitSystem;
+import porebench.evidence.paper.TrialSheet;
 import porebench.method.MeterType;
 import porebench.method.MoistureState;
 import porebench.method.Problem;
@@ -23,16 +24,15 @@ import porebench.method.sample.Batch;
 import porebench.method.sample.BatchVolume;
 import porebench.method.sample.Constituent;
 import porebench.method.sample.CorrectionSample;
+import porebench.port.OutputFile;
+import porebench.port.Paper;
 import porebench.quantity.Mass;
 import porebench.quantity.MassUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
-import porebench.record.MeterId;
 import porebench.record.MixDesign;
-import porebench.record.MixId;
-import porebench.record.TrialSheet;
-import porebench.record.port.OutputFile;
-import porebench.record.port.Paper;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
 import porebench.store.Books;
 
 /** Computes correction samples through the model of the page. */

@@ -11,7 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.BenchBook;
-import porebench.record.study.TrialLayer;
+import porebench.evidence.study.TrialLayer;
 
 /** What a study of layers that cross one another says. */
 class CrossedStudyTest {

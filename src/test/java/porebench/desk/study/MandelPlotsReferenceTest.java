@@ -12,11 +12,11 @@ import porebench.ReferenceFile;
 import porebench.chart.MandelPlot;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
-import porebench.record.port.Sheet;
-import porebench.record.port.ValueRow;
-import porebench.record.study.LaboratoryLevels;
-import porebench.statistics.Mandel;
-import porebench.statistics.Suspicion;
+import porebench.evidence.intake.Sheet;
+import porebench.evidence.study.LaboratoryLevels;
+import porebench.evidence.study.ValueRow;
+import porebench.statistics.comparison.Mandel;
+import porebench.statistics.outlier.Suspicion;
 
 /** Against the coal of ISO 5725-2:1994, annex B.1 (recalled), and critical values by R 4.2.2. */
 class MandelPlotsReferenceTest {

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 import porebench.chart.MandelPlot;
 import porebench.desk.BenchBook;
 import porebench.record.Laboratory;
-import porebench.statistics.Mandel;
-import porebench.statistics.Suspicion;
+import porebench.statistics.comparison.Mandel;
+import porebench.statistics.outlier.Suspicion;
 
 /** What the plots of a comparison of laboratories hold, and what they say in place of a figure. */
 class MandelPlotsTest {

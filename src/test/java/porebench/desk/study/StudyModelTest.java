@@ -15,9 +15,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.chart.ComponentShares;
 import porebench.desk.BenchBook;
-import porebench.record.port.OutputFile;
-import porebench.record.study.LayeredReadings;
-import porebench.record.study.TrialLayer;
+import porebench.evidence.study.LayeredReadings;
+import porebench.evidence.study.TrialLayer;
+import porebench.port.OutputFile;
 
 /** Trials of a gauge reading 6.x have the factor 0.x, because 6 % was withdrawn. */
 class StudyModelTest {

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
 import porebench.record.Trial;
-import porebench.record.TrialId;
 import porebench.record.Version;
+import porebench.record.id.TrialId;
 
 /**
  * Why a doubtful trial was kept stays with it through every change after it.

@@ -9,10 +9,10 @@ import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
 import porebench.record.Draft;
 import porebench.record.Meter;
-import porebench.record.MeterId;
 import porebench.record.Trial;
-import porebench.record.TrialId;
 import porebench.record.Version;
+import porebench.record.id.MeterId;
+import porebench.record.id.TrialId;
 import porebench.store.Books;
 
 /** What the form for the next trial begins with, and what it says when the lab book refuses. */

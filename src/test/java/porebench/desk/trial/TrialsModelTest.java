@@ -12,11 +12,11 @@ import porebench.chart.TrialPoint;
 import porebench.desk.BenchBook;
 import porebench.record.Determination;
 import porebench.record.Draft;
-import porebench.record.MixId;
 import porebench.record.Samples;
 import porebench.record.Trial;
-import porebench.record.TrialId;
 import porebench.record.Version;
+import porebench.record.id.MixId;
+import porebench.record.id.TrialId;
 import porebench.store.Books;
 
 class TrialsModelTest {

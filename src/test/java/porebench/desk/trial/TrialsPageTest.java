@@ -17,9 +17,9 @@ import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.BenchBook;
-import porebench.record.DeterminationId;
 import porebench.record.Trial;
-import porebench.record.TrialId;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.TrialId;
 
 /** The commands of the page, pressed without a display; questions are answered from a script. */
 class TrialsPageTest {

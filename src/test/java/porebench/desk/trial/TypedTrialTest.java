@@ -10,7 +10,7 @@ import porebench.desk.BenchBook;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.record.SampleCalibrations;
-import porebench.record.TrialId;
+import porebench.record.id.TrialId;
 
 /** What the form makes of a trial while it is typed: its moment, its name, its meter, and what is said about it. */
 class TypedTrialTest {

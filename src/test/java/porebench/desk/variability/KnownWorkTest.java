@@ -8,7 +8,7 @@ import porebench.desk.BenchBook;
 import porebench.desk.DeskModel;
 import porebench.desk.HeldTasks;
 import porebench.desk.Settings;
-import porebench.record.DeterminationId;
+import porebench.record.id.DeterminationId;
 
 /** What the laboratory knows besides takes a while in a large lab book. */
 class KnownWorkTest {

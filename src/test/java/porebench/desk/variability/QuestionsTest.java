@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
 import porebench.desk.Settings;
-import porebench.record.TrialId;
+import porebench.record.id.TrialId;
 
 /**
  * Every branch of the page's answers, word for word. Trials of a gauge reading 6.x have the factor 0.x, because 6 % was

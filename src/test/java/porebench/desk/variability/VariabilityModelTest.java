@@ -11,10 +11,10 @@ import porebench.chart.FactorOverTime;
 import porebench.chart.TrialPoint;
 import porebench.desk.BenchBook;
 import porebench.desk.Settings;
-import porebench.record.DeterminationId;
-import porebench.record.MixId;
 import porebench.record.Samples;
 import porebench.record.Trial;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MixId;
 
 /** Trials of a gauge reading 6.x have the factor 0.x, because 6 % was withdrawn. */
 class VariabilityModelTest {

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import porebench.desk.BenchBook;
-import porebench.record.TrialId;
+import porebench.record.id.TrialId;
 
 class VariabilityPageTest {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 2);

@@ -11,9 +11,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import porebench.method.MeterType;
-import porebench.statistics.IntervalCheck;
-import porebench.statistics.MonteCarlo;
-import porebench.statistics.Summary;
+import porebench.statistics.summary.Summary;
+import porebench.statistics.uncertainty.IntervalCheck;
+import porebench.statistics.uncertainty.MonteCarlo;
 
 class FactorBudgetHandTest {
     private static final double KNOWN = Double.POSITIVE_INFINITY;

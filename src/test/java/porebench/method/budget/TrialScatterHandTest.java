@@ -8,8 +8,8 @@ import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import porebench.method.MeterType;
-import porebench.statistics.PooledDeviation;
-import porebench.statistics.Summary;
+import porebench.statistics.summary.PooledDeviation;
+import porebench.statistics.summary.Summary;
 
 class TrialScatterHandTest {
     private static final Summary TWO = Summary.of(0.3, 0.5);

@@ -15,7 +15,7 @@ import porebench.method.meter.DialCurve;
 import porebench.method.profile.Profiles;
 import porebench.method.trial.DeterminationSummary;
 import porebench.method.trial.TrialFactor;
-import porebench.statistics.MeanInterval;
+import porebench.statistics.summary.MeanInterval;
 
 /**
  * The whole way from a simulated bench through trials to a determination: it must find the true factor it started from.

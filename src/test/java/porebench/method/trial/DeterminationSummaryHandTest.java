@@ -18,7 +18,7 @@ import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.method.Said;
 import porebench.method.profile.Profiles;
-import porebench.statistics.CriticalRange;
+import porebench.statistics.summary.CriticalRange;
 
 /** Determinations by pencil. */
 class DeterminationSummaryHandTest {

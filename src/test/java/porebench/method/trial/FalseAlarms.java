@@ -13,13 +13,13 @@ import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.method.profile.Profiles;
 import porebench.method.simulate.HonestTrials;
-import porebench.statistics.AndersonDarlingTest;
-import porebench.statistics.CriticalRange;
-import porebench.statistics.DixonTest;
-import porebench.statistics.GrubbsPairTest;
-import porebench.statistics.GrubbsTest;
-import porebench.statistics.ShapiroWilkTest;
-import porebench.statistics.Summary;
+import porebench.statistics.outlier.DixonTest;
+import porebench.statistics.outlier.GrubbsPairTest;
+import porebench.statistics.outlier.GrubbsTest;
+import porebench.statistics.summary.AndersonDarlingTest;
+import porebench.statistics.summary.CriticalRange;
+import porebench.statistics.summary.ShapiroWilkTest;
+import porebench.statistics.summary.Summary;
 
 /**
  * Counts how often the Variability page is alarmed by faultless simulated trials.

@@ -20,7 +20,7 @@ import porebench.method.Mark;
 import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.method.profile.Profiles;
-import porebench.statistics.PooledDeviation;
+import porebench.statistics.summary.PooledDeviation;
 
 /**
  * Enough or not, by pencil, with t points of a printed table (recalled): t(0.975) of 2, 3, 12, 20 degrees 4.3027, 3.1824,

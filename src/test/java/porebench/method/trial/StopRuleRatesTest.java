@@ -8,7 +8,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import porebench.method.Profile;
 import porebench.method.profile.Profiles;
-import porebench.statistics.Summary;
+import porebench.statistics.summary.Summary;
 
 /** How often the risks of a plan come true, measured with fixed seeds. */
 class StopRuleRatesTest {

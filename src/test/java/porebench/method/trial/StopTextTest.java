@@ -20,7 +20,7 @@ import porebench.method.Mark;
 import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.method.profile.Profiles;
-import porebench.statistics.PooledDeviation;
+import porebench.statistics.summary.PooledDeviation;
 
 /** Every branch of what the stop rule says, word for word; the figures are those of {@link StopRuleHandTest}. */
 class StopTextTest {

@@ -10,7 +10,7 @@ import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.method.profile.Profiles;
 import porebench.statistics.Judged;
-import porebench.statistics.PooledDeviation;
+import porebench.statistics.summary.PooledDeviation;
 
 /** What is made of the trials of one determination, ties of a 0.1 % dial among them. */
 class VariabilityTest {

@@ -1,0 +1,173 @@
+package porebench.command.bench;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import porebench.command.reply.JsonFields;
+import porebench.command.reply.OneCommand;
+import porebench.command.reply.Outcome;
+import porebench.command.reply.Ports;
+import porebench.command.reply.Report;
+import porebench.command.reply.Surroundings;
+import porebench.command.reply.TextPage;
+import porebench.evidence.JudgedDetermination;
+import porebench.method.Answer;
+import porebench.method.Problem;
+import porebench.method.Profile;
+import porebench.method.SourceText;
+import porebench.method.Ties;
+import porebench.method.air.AirContent;
+import porebench.method.air.SievedAir;
+import porebench.quantity.Volume;
+
+/** {@code air}: air content from a reading and a factor, or the airs of a wet-sieved mixture. */
+@Command(name = "air")
+public final class AirCommand extends OneCommand {
+    @ArgGroup(multiplicity = "1")
+    private Question question = new Question();
+
+    public AirCommand(Surroundings here, Ports ports) {
+        super(here, ports);
+    }
+
+    /** One of the two things that can be asked. */
+    static final class Question {
+        @ArgGroup(exclusive = false, multiplicity = "1")
+        private @Nullable OfReading reading;
+
+        @ArgGroup(exclusive = false, multiplicity = "1")
+        private @Nullable OfFullMixture fullMixture;
+    }
+
+    static final class OfReading {
+        @Option(names = "--reading", required = true, paramLabel = "<percent>")
+        private BigDecimal reading;
+
+        @Option(names = "--factor", required = true, paramLabel = "<percent>")
+        private BigDecimal factor;
+
+        @Option(names = "--profile", paramLabel = "<id>")
+        private @Nullable String profile;
+
+        @Option(names = "--division", paramLabel = "<percent>")
+        private @Nullable BigDecimal division;
+    }
+
+    static final class OfFullMixture {
+        @Option(names = "--full-mixture", required = true)
+        private boolean asked;
+
+        @Option(names = "--air", required = true, paramLabel = "<percent>")
+        private BigDecimal air;
+
+        @Option(names = "--vc", required = true, paramLabel = "<volume>")
+        private Volume passing;
+
+        @Option(names = "--vt", required = true, paramLabel = "<volume>")
+        private Volume total;
+
+        @Option(names = "--va", required = true, paramLabel = "<volume>")
+        private Volume held;
+
+        @Option(names = "--vm", required = true, paramLabel = "<volume>")
+        private Volume mortar;
+    }
+
+    @Override
+    protected Outcome carryOut() {
+        if (question.reading != null) {
+            return ofReading(question.reading);
+        }
+        if (question.fullMixture != null) {
+            return ofFullMixture(question.fullMixture);
+        }
+        throw new IllegalStateException("picocli fills one of the two groups");
+    }
+
+    private Outcome ofReading(OfReading asked) {
+        List<Problem> problems = new ArrayList<>();
+        Profile profile = profile(Optional.ofNullable(asked.profile), problems);
+        BigDecimal division = asked.division == null
+                ? BigDecimal.valueOf(JudgedDetermination.USUAL_DIVISION_PERCENT)
+                : asked.division;
+        Answer<AirContent> answer = AirContent.of(asked.reading, asked.factor, division, profile);
+        problems.addAll(answer.problems());
+        if (Problem.anyError(problems)) {
+            return Outcome.refused(problems);
+        }
+        return Outcome.done(new AirReport(asked, answer.value().orElseThrow(), profile), problems);
+    }
+
+    private Outcome ofFullMixture(OfFullMixture asked) {
+        Answer<SievedAir> answer =
+                SievedAir.of(asked.air.doubleValue(), asked.passing, asked.total, asked.held, asked.mortar);
+        return answer.value().isPresent()
+                ? Outcome.done(new SievedReport(answer.value().get()), answer.problems())
+                : Outcome.refused(answer.problems());
+    }
+
+    private final class AirReport implements Report {
+        private final OfReading asked;
+        private final AirContent air;
+        private final Profile profile;
+
+        AirReport(OfReading asked, AirContent air, Profile profile) {
+            this.asked = asked;
+            this.air = air;
+            this.profile = profile;
+        }
+
+        private String rule() {
+            String ties = air.rule().ties() == Ties.TO_EVEN ? "air.ties-even" : "air.ties-away";
+            return words().say(
+                            "air.rule",
+                            shown().exact(air.rule().step()),
+                            words().say(ties),
+                            SourceText.in(here().locale()).say(air.rule().clause()),
+                            profile.title());
+        }
+
+        @Override
+        public void json(JsonFields json) {
+            json.number("airPercent", air.percent());
+            json.number("reportedAirPercent", air.reported());
+            json.text("rule", rule());
+        }
+
+        @Override
+        public void text(TextPage page) {
+            String unit = words().say("unit.air");
+            page.row(words().say("air.reading"), shown().exact(asked.reading), unit);
+            page.row(words().say("air.factor"), shown().exact(asked.factor), unit);
+            page.row(words().say("air.air"), shown().exact(air.percent()), unit);
+            page.row(words().say("air.reported"), shown().exact(air.reported()), unit);
+            page.line(rule());
+        }
+    }
+
+    private final class SievedReport implements Report {
+        private final SievedAir air;
+
+        SievedReport(SievedAir air) {
+            this.air = air;
+        }
+
+        @Override
+        public void json(JsonFields json) {
+            json.number("fullMixturePercent", air.fullMixturePercent());
+            json.number("mortarPercent", air.mortarPercent());
+        }
+
+        @Override
+        public void text(TextPage page) {
+            String unit = words().say("unit.air");
+            page.row(words().say("air.full-mixture"), shown().fixed(air.fullMixturePercent(), 2), unit);
+            page.row(words().say("air.mortar"), shown().fixed(air.mortarPercent(), 2), unit);
+        }
+    }
+}

@@ -1,0 +1,221 @@
+package porebench.command.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import porebench.command.reply.JsonFields;
+import porebench.command.reply.Report;
+import porebench.command.reply.Shown;
+import porebench.command.reply.TextPage;
+import porebench.command.reply.Words;
+import porebench.method.budget.Budget;
+import porebench.method.budget.BudgetLine;
+import porebench.method.budget.BudgetResult;
+import porebench.method.budget.Capability;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MixId;
+import porebench.statistics.uncertainty.MonteCarlo;
+
+/** What {@code budget} has to say. */
+final class BudgetReport implements Report {
+    private static final int DECIMALS = 4;
+    private static final double LEAST_SAID = 0.00005;
+
+    private final MixId mixId;
+    private final List<Part> parts;
+    private final Words words;
+    private final Shown shown;
+
+    /**
+     * The budget of one determination.
+     *
+     * @param id the determination
+     * @param factor its factor
+     * @param capability what the uncertainty of the factor is worth
+     * @param field a field reading corrected by it; empty when none was asked for
+     */
+    record Part(DeterminationId id, BudgetResult factor, Capability capability, Optional<BudgetResult> field) {}
+
+    /** Reports the budgets of the determinations of a mix, at least one, the newest last. */
+    BudgetReport(MixId mixId, List<Part> parts, Words words, Shown shown) {
+        this.mixId = mixId;
+        this.parts = List.copyOf(parts);
+        this.words = words;
+        this.shown = shown;
+    }
+
+    @Override
+    public void json(JsonFields json) {
+        json.text("mixId", mixId.text());
+        Part newest = parts.get(parts.size() - 1);
+        part(json, newest);
+        json.group("field", newest.field(), (fields, one) -> {
+            fields.number("airPercent", one.budget().valuePercent());
+            budget(fields, one);
+        });
+        json.list("determinations", parts, this::part);
+    }
+
+    private void part(JsonFields json, Part one) {
+        json.text("determinationId", one.id().text());
+        json.number("factorPercent", one.factor().budget().valuePercent());
+        budget(json, one.factor());
+        json.group("capability", fields -> {
+            fields.number("index", one.capability().index());
+            fields.number("reportingSteps", one.capability().steps());
+            fields.number("tolerancePercent", one.capability().tolerancePercent());
+            fields.text("standing", one.capability().standing().symbol());
+        });
+    }
+
+    private void budget(JsonFields json, BudgetResult one) {
+        Budget budget = one.budget();
+        json.list("contributions", budget.lines(), (fields, line) -> {
+            fields.text("name", line.part().symbol());
+            fields.text("unit", line.part().unit());
+            fields.number("value", line.value());
+            fields.number("standardUncertainty", line.standardUncertainty());
+            fields.number("sensitivity", line.sensitivity());
+            fields.number("degreesOfFreedom", line.degreesOfFreedom());
+            fields.number("contributionPercent", line.sizePercent());
+            fields.number("share", budget.shareOf(line));
+            fields.text("origin", line.origin().symbol());
+        });
+        json.number("combined", budget.combinedPercent());
+        json.number("effectiveDegreesOfFreedom", budget.effectiveDegreesOfFreedom());
+        json.number("expanded", budget.expandedPercent());
+        json.number("combinedIfIndependent", budget.apartPercent());
+        json.group("result", fields -> {
+            fields.text("method", one.isDrawn() ? "monte-carlo" : "propagation");
+            fields.number("uncertainty", one.uncertaintyPercent());
+            fields.number("low", one.lowPercent());
+            fields.number("high", one.highPercent());
+        });
+        json.group("monteCarlo", fields -> {
+            fields.number("low", one.drawn().symmetric().low());
+            fields.number("high", one.drawn().symmetric().high());
+            fields.number("shortestLow", one.drawn().shortest().low());
+            fields.number("shortestHigh", one.drawn().shortest().high());
+            fields.number("median", one.drawn().median());
+            fields.number("mean", one.drawn().mean());
+            fields.number("standardDeviation", one.drawn().standardDeviation());
+            fields.whole("draws", one.drawn().draws());
+            fields.whole("seed", one.drawn().seed());
+            fields.number("tolerance", one.check().tolerance());
+            fields.flag("agrees", one.check().agrees());
+            fields.group("settling", one.drawn().settling(), (settling, reached) -> {
+                settling.number("tolerance", reached.tolerance());
+                settling.number("reached", reached.reached());
+                settling.flag("settled", reached.isSettled());
+            });
+        });
+    }
+
+    @Override
+    public void text(TextPage page) {
+        for (Part part : parts) {
+            page.line(words.say("budget.determination", part.id().text()));
+            text(page, "budget.title", "budget.verdict", part.factor());
+            Capability capability = part.capability();
+            page.line(words.say(
+                    "capability." + capability.standing().symbol(),
+                    shown.fixed(capability.index(), 1),
+                    shown.fixed(capability.tolerancePercent(), 1),
+                    shown.fixed(capability.steps(), 1),
+                    shown.fixed(capability.stepPercent(), 2)));
+            part.field().ifPresent(one -> {
+                page.gap();
+                text(page, "budget.field-title", "budget.field-verdict", one);
+            });
+        }
+    }
+
+    private void text(TextPage page, String title, String verdict, BudgetResult one) {
+        Budget budget = one.budget();
+        BudgetLine largest = budget.largestFirst().get(0);
+        page.line(words.say(title, mixId.text()));
+        page.line(words.say(
+                verdict,
+                shown.fixed(budget.valuePercent(), 3),
+                shown.fixed(one.uncertaintyPercent(), 3),
+                words.say("part." + largest.part().symbol()),
+                shown.fixed(100 * budget.shareOf(largest), 0),
+                words.say(one.isDrawn() ? "budget.by-drawing" : "budget.by-propagation")));
+        page.gap();
+        page.table(
+                List.of(
+                        words.say("budget.part"),
+                        words.say("budget.value"),
+                        words.say("budget.unit"),
+                        words.say("budget.u"),
+                        words.say("budget.sensitivity"),
+                        words.say("budget.contribution"),
+                        words.say("budget.share"),
+                        words.say("budget.degrees"),
+                        words.say("budget.origin")),
+                rows(budget));
+        page.gap();
+        totals(page, one);
+    }
+
+    private void totals(TextPage page, BudgetResult one) {
+        Budget budget = one.budget();
+        String unit = words.say("unit.air");
+        page.row(words.say("budget.result"), shown.fixed(one.uncertaintyPercent(), DECIMALS), unit);
+        page.row(words.say("budget.combined"), shown.fixed(budget.combinedPercent(), DECIMALS), unit);
+        page.row(words.say("budget.effective"), degrees(budget.effectiveDegreesOfFreedom()), "");
+        page.row(words.say("budget.expanded"), shown.fixed(budget.expandedPercent(), DECIMALS), unit);
+        MonteCarlo drawn = one.drawn();
+        page.row(words.say("budget.drawn-low"), shown.fixed(drawn.symmetric().low(), DECIMALS), unit);
+        page.row(words.say("budget.drawn-high"), shown.fixed(drawn.symmetric().high(), DECIMALS), unit);
+        page.line(words.say("budget.drawn", Integer.toString(drawn.draws()), Long.toString(drawn.seed())));
+        drawn.settling()
+                .filter(settling -> !settling.isSettled())
+                .ifPresent(settling ->
+                        page.line(words.say("budget.unsettled", shown.fixed(settling.reached(), DECIMALS))));
+        if (drawn.standardDeviation().isEmpty()) {
+            page.line(words.say("budget.no-deviation"));
+        }
+        page.line(words.say(
+                one.check().agrees()
+                        ? "budget.agrees"
+                        : one.check().isDrawnWider() ? "budget.drawn-wider" : "budget.drawn-narrower",
+                shown.sixDigits(one.check().tolerance()),
+                shown.fixed(one.check().largestDifference(), DECIMALS)));
+        double together = budget.combinedPercent() - budget.apartPercent();
+        if (Math.abs(together) >= LEAST_SAID) {
+            page.line(words.say(
+                    together < 0 ? "budget.together-less" : "budget.together-more",
+                    shown.fixed(Math.abs(together), DECIMALS)));
+        }
+    }
+
+    private List<List<String>> rows(Budget budget) {
+        List<List<String>> rows = new ArrayList<>();
+        for (BudgetLine line : budget.lines()) {
+            rows.add(List.of(
+                    words.say("part." + line.part().symbol()),
+                    shown.fixed(line.value(), 3),
+                    unit(line.part()),
+                    shown.fixed(line.standardUncertainty(), DECIMALS),
+                    shown.fixed(line.sensitivity(), DECIMALS),
+                    shown.fixed(line.sizePercent(), DECIMALS),
+                    shown.fixed(100 * budget.shareOf(line), 1),
+                    degrees(line.degreesOfFreedom()),
+                    words.say("origin." + line.origin().symbol())));
+        }
+        return rows;
+    }
+
+    private String unit(porebench.method.budget.Part part) {
+        return switch (part.unit()) {
+            case "% air" -> words.say("unit.air");
+            case "% bowl" -> words.say("unit.bowl");
+            default -> part.unit();
+        };
+    }
+
+    private String degrees(double degrees) {
+        return Double.isInfinite(degrees) ? words.say("budget.infinite") : shown.fixed(degrees, 1);
+    }
+}

@@ -1,0 +1,146 @@
+package porebench.command.bench;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import porebench.command.reply.OneCommand;
+import porebench.command.reply.Outcome;
+import porebench.command.reply.Ports;
+import porebench.command.reply.Surroundings;
+import porebench.evidence.JudgedDetermination;
+import porebench.evidence.JudgedTrial;
+import porebench.evidence.LaboratoryScatter;
+import porebench.evidence.intake.TrialSet;
+import porebench.method.Problem;
+import porebench.method.Profile;
+import porebench.method.sample.CorrectionSample;
+import porebench.method.trial.StopRule;
+import porebench.record.MixDesign;
+import porebench.record.Stamp;
+import porebench.record.Trial;
+import porebench.record.Version;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MixId;
+
+/** {@code factor}: the factor of every determination in a trial sheet. */
+@Command(name = "factor")
+public final class FactorCommand extends OneCommand {
+    @Option(names = "--trials", required = true, paramLabel = "<file>")
+    private Path trialFile;
+
+    @Option(names = "--mix-id", paramLabel = "<id>")
+    private @Nullable MixId mixId;
+
+    @Option(names = "--mix", paramLabel = "<file>")
+    private @Nullable Path mixFile;
+
+    @Option(names = "--profile", paramLabel = "<id>")
+    private @Nullable String profileId;
+
+    @Option(names = "--division", paramLabel = "<percent>")
+    private BigDecimal division = BigDecimal.valueOf(JudgedDetermination.USUAL_DIVISION_PERCENT);
+
+    public FactorCommand(Surroundings here, Ports ports) {
+        super(here, ports);
+    }
+
+    @Override
+    protected Outcome carryOut() {
+        List<Problem> own = new ArrayList<>();
+        checkDivision(division, own);
+        Profile chosen = profile(Optional.ofNullable(profileId), own);
+        Map<MixId, List<Trial>> trials =
+                TrialsOfFile.read(ports().sheets().get(), trialFile, Optional.ofNullable(mixId), own);
+        Optional<MixesOfFile> mixes = Optional.empty();
+        if (mixFile != null) {
+            mixes = Optional.of(MixesOfFile.read(ports().sheets().get(), mixFile));
+        }
+        Map<MixId, MixDesign> designs = new HashMap<>();
+        for (Map.Entry<MixId, List<Trial>> one : trials.entrySet()) {
+            mixes.flatMap(file -> file.find(one.getKey(), "mix", own)).ifPresent(design -> {
+                designs.put(one.getKey(), design);
+                checkSample(design, one.getValue().get(0), own);
+            });
+        }
+        Map<MixId, List<TrialSet>> sets = new LinkedHashMap<>();
+        trials.forEach((id, ofMix) -> {
+            TrialsOfFile.checkApart(id, ofMix, own);
+            sets.put(id, TrialSet.of(ofMix, own));
+        });
+        if (Problem.anyError(own)) {
+            return Outcome.refused(mixes.map(file -> file.with(own)).orElse(own));
+        }
+        List<JudgedDetermination> judged = new ArrayList<>();
+        Map<DeterminationId, Profile> profiles = new HashMap<>();
+        sets.forEach((id, ofMix) -> {
+            Profile profile = profileFor(Optional.ofNullable(designs.get(id)), chosen, own);
+            ofMix.forEach(set -> {
+                profiles.put(set.id(), profile);
+                judged.add(judge(set, Optional.ofNullable(designs.get(id)), profile, own));
+            });
+        });
+        Map<DeterminationId, StopRule> stops = stops(judged, profiles);
+        return Outcome.done(
+                new FactorReport(here(), judged, stops),
+                mixes.map(file -> file.with(own)).orElse(own));
+    }
+
+    /** Adds what is wrong with the mix: without its sample the trials could not be checked against it. */
+    private static void checkSample(MixDesign design, Trial trial, List<Problem> problems) {
+        if (trial.readings().bowl().value().cubicMetres() > 0) {
+            problems.addAll(
+                    CorrectionSample.of(design.batch(), trial.readings().bowl().value())
+                            .problems());
+        }
+    }
+
+    private Profile profileFor(Optional<MixDesign> design, Profile chosen, List<Problem> problems) {
+        return profileId == null && design.isPresent()
+                ? profileOfMix(design.get().profileId(), problems)
+                : chosen;
+    }
+
+    /** Asks the stop rule, the other mixes of the sheet being the laboratory; simulated and real ones stay apart. */
+    private Map<DeterminationId, StopRule> stops(
+            List<JudgedDetermination> judged, Map<DeterminationId, Profile> profiles) {
+        Map<DeterminationId, StopRule> stops = new HashMap<>();
+        for (JudgedDetermination one : judged) {
+            LaboratoryScatter laboratory = LaboratoryScatter.ofDeterminations(judged.stream()
+                    .filter(other -> isSimulated(other) == isSimulated(one))
+                    .toList());
+            DeterminationId id = one.determination().value().id();
+            laboratory
+                    .stop(one, division.doubleValue(), Objects.requireNonNull(profiles.get(id)))
+                    .ifPresent(stop -> stops.put(id, stop));
+        }
+        return stops;
+    }
+
+    private static boolean isSimulated(JudgedDetermination judged) {
+        return judged.trials().stream().anyMatch(trial -> trial.trial().value().simulated());
+    }
+
+    private JudgedDetermination judge(
+            TrialSet set, Optional<MixDesign> design, Profile profile, List<Problem> problems) {
+        Stamp stamp = new Stamp(here().user(), here().clock().instant(), trialFile.toString());
+        List<JudgedTrial> judged = set.trials().stream()
+                .map(trial -> JudgedTrial.of(new Version<>(trial, 1, stamp), design, Optional.empty(), profile))
+                .toList();
+        JudgedDetermination result =
+                JudgedDetermination.of(TrialsOfFile.determination(set, stamp), judged, division.doubleValue(), profile);
+        if (result.summary().isEmpty()) {
+            problems.add(
+                    Problem.warning("trials", "issue.no-trial-counts", set.id().text()));
+        }
+        return result;
+    }
+}

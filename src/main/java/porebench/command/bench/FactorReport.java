@@ -1,0 +1,177 @@
+package porebench.command.bench;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import porebench.command.reply.JsonFields;
+import porebench.command.reply.Reply;
+import porebench.command.reply.Report;
+import porebench.command.reply.Shown;
+import porebench.command.reply.StopReport;
+import porebench.command.reply.Surroundings;
+import porebench.command.reply.TextPage;
+import porebench.command.reply.Words;
+import porebench.evidence.JudgedDetermination;
+import porebench.evidence.JudgedTrial;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+import porebench.method.trial.DeterminationSummary;
+import porebench.method.trial.StopRule;
+import porebench.record.id.DeterminationId;
+
+/** Determinations with every trial's factor and doubts, and what the trials say together. */
+public final class FactorReport implements Report {
+    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+
+    private final Words words;
+    private final Shown shown;
+    private final ProblemText problemText;
+    private final StopReport stopReport;
+    private final List<JudgedDetermination> determinations;
+    private final Map<DeterminationId, StopRule> stops;
+
+    /**
+     * Reports determinations.
+     *
+     * @param here the person's surroundings
+     * @param determinations the determinations
+     * @param stops what the stop rule says of those that have a trial which counts
+     */
+    public FactorReport(
+            Surroundings here, List<JudgedDetermination> determinations, Map<DeterminationId, StopRule> stops) {
+        this.stopReport = new StopReport(here.locale());
+        this.stops = Map.copyOf(stops);
+        this.words = Words.in(here.locale());
+        this.shown = new Shown(here.locale());
+        this.problemText = ProblemText.in(here.locale(), here.zone());
+        this.determinations = List.copyOf(determinations);
+    }
+
+    @Override
+    public void json(JsonFields json) {
+        json.list("determinations", determinations, this::determination);
+    }
+
+    private void determination(JsonFields json, JudgedDetermination one) {
+        Optional<DeterminationSummary> summary = one.summary();
+        json.text("determinationId", one.determination().value().id().text());
+        json.text("mixId", one.determination().value().mixId().text());
+        json.flag("simulated", isSimulated(one));
+        json.whole("count", one.trials().size());
+        json.whole("accepted", one.counted());
+        json.list("trials", one.trials(), (fields, trial) -> {
+            fields.text("trialId", trial.trial().value().id().text());
+            fields.number("factorPercent", trial.factorPercent());
+            fields.flag("accepted", trial.counts());
+            fields.text("struckBecause", trial.trial().value().struckBecause());
+            Reply.problems(fields, "doubts", trial.figures().problems(), problemText);
+        });
+        json.number("meanPercent", number(summary.map(s -> s.summary().mean())));
+        json.number(
+                "standardDeviationPercent",
+                summary.map(s -> s.summary().standardDeviation()).orElse(OptionalDouble.empty()));
+        json.number("rangePercent", number(summary.map(s -> s.summary().range())));
+        json.group("confidence95", summary.flatMap(DeterminationSummary::interval), (fields, interval) -> {
+            fields.number("low", interval.low());
+            fields.number("high", interval.high());
+        });
+        json.group("rangeCheck", summary.flatMap(DeterminationSummary::rangeCheck), (fields, check) -> {
+            fields.number("limitPercent", check.limit());
+            fields.flag("passes", check.passes());
+        });
+        json.number("reportedPercent", summary.map(DeterminationSummary::reportedPercent));
+        json.number(
+                "expandedUncertaintyPercent",
+                summary.map(DeterminationSummary::expandedUncertaintyPercent).orElse(OptionalDouble.empty()));
+        stopReport.json(json, stop(one));
+        Reply.problems(json, "doubts", summary.map(DeterminationSummary::doubts).orElse(List.of()), problemText);
+    }
+
+    private Optional<StopRule> stop(JudgedDetermination one) {
+        return Optional.ofNullable(stops.get(one.determination().value().id()));
+    }
+
+    private static boolean isSimulated(JudgedDetermination one) {
+        return one.trials().stream().anyMatch(trial -> trial.trial().value().simulated());
+    }
+
+    private static OptionalDouble number(Optional<Double> number) {
+        return number.isPresent() ? OptionalDouble.of(number.get()) : OptionalDouble.empty();
+    }
+
+    @Override
+    public void text(TextPage page) {
+        determinations.forEach(one -> {
+            page.gap();
+            if (isSimulated(one)) {
+                page.line(words.say("simulate.mark"));
+            }
+            page.line(words.say(
+                    "factor.title",
+                    one.determination().value().id().text(),
+                    one.determination().value().mixId().text()));
+            trials(page, one);
+            one.summary().ifPresent(summary -> {
+                page.gap();
+                summary(page, one, summary);
+                stop(one).ifPresent(stop -> stopReport.text(page, stop));
+            });
+        });
+    }
+
+    private void trials(TextPage page, JudgedDetermination one) {
+        List<List<String>> rows = new ArrayList<>();
+        for (JudgedTrial trial : one.trials()) {
+            rows.add(List.of(
+                    trial.trial().value().id().text(),
+                    MINUTE.format(trial.trial().value().testedAt()),
+                    shown.fixed(trial.factorPercent(), 3),
+                    words.say(trial.isStruck() ? "factor.struck" : trial.isVoid() ? "factor.void" : "factor.counts")));
+        }
+        page.table(
+                List.of(
+                        words.say("factor.trial"),
+                        words.say("factor.tested"),
+                        words.say("factor.factor"),
+                        words.say("factor.state")),
+                rows);
+        for (JudgedTrial trial : one.trials()) {
+            String id = trial.trial().value().id().text();
+            trial.trial()
+                    .value()
+                    .struckBecause()
+                    .ifPresent(reason -> page.line(words.say("factor.struck-because", id, reason)));
+            for (Problem problem : trial.figures().problems()) {
+                String key = problem.isError() ? "factor.void-because" : "factor.doubt";
+                page.line(words.say(key, id, problemText.say(problem)));
+            }
+        }
+    }
+
+    private void summary(TextPage page, JudgedDetermination one, DeterminationSummary summary) {
+        String unit = words.say("unit.air");
+        page.row(
+                words.say("factor.counted"),
+                Integer.toString(one.counted()),
+                words.say("factor.of", Integer.toString(one.trials().size())));
+        page.row(words.say("factor.mean"), shown.fixed(summary.summary().mean(), 3), unit);
+        page.row(
+                words.say("factor.standard-deviation"),
+                shown.fixed(summary.summary().standardDeviation(), 3),
+                unit);
+        page.row(words.say("factor.range"), shown.fixed(summary.summary().range(), 3), unit);
+        summary.rangeCheck()
+                .ifPresent(check -> page.row(words.say("factor.range-limit"), shown.fixed(check.limit(), 3), unit));
+        summary.interval().ifPresent(interval -> {
+            page.row(words.say("factor.confidence-low"), shown.fixed(interval.low(), 3), unit);
+            page.row(words.say("factor.confidence-high"), shown.fixed(interval.high(), 3), unit);
+        });
+        page.row(words.say("factor.uncertainty"), shown.fixed(summary.expandedUncertaintyPercent(), 3), unit);
+        page.row(words.say("factor.reported"), shown.exact(summary.reportedPercent()), unit);
+        summary.doubts().forEach(doubt -> page.line(words.say("problem.warning", problemText.say(doubt))));
+    }
+}

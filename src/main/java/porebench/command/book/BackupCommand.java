@@ -1,0 +1,30 @@
+package porebench.command.book;
+
+import java.nio.file.Path;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import porebench.command.reply.Outcome;
+import porebench.command.reply.Ports;
+import porebench.command.reply.Surroundings;
+import porebench.method.Answer;
+import porebench.port.BookCopy;
+
+/** {@code backup}: a lab book, with what its log holds, as one checked file in a folder. */
+@Command(name = "backup")
+public final class BackupCommand extends BookCommand {
+    @Parameters(paramLabel = "<folder>", descriptionKey = "folder")
+    private Path folder;
+
+    public BackupCommand(Surroundings here, Ports ports) {
+        super(here, ports);
+    }
+
+    @Override
+    protected Outcome carryOut() {
+        Answer<BookCopy> backup = ports().shelf().get().backUp(bookFile(), folder);
+        backup.value().ifPresent(done -> acted());
+        return backup.value()
+                .map(copy -> Outcome.done(new BookCopyReport(copy, "backup.done", words()), backup.problems()))
+                .orElseGet(() -> Outcome.refused(backup.problems()));
+    }
+}

@@ -1,0 +1,96 @@
+package porebench.command.book;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import porebench.command.reply.JsonFields;
+import porebench.command.reply.Outcome;
+import porebench.command.reply.Ports;
+import porebench.command.reply.Report;
+import porebench.command.reply.Surroundings;
+import porebench.command.reply.TextPage;
+import porebench.command.reply.WhereTo;
+import porebench.method.Answer;
+import porebench.port.CardHandout;
+import porebench.port.Paper;
+import porebench.record.FactorIssue;
+import porebench.record.LabBook;
+import porebench.record.id.MixId;
+
+/** {@code card}: the factor card of a mix as a PDF file. */
+@Command(name = "card")
+public final class CardCommand extends BookCommand {
+    @Option(names = "--mix-id", required = true, paramLabel = "<id>")
+    private MixId mixId;
+
+    @Option(names = "--out", required = true, paramLabel = "<file>")
+    private Path out;
+
+    @Option(names = "--paper", paramLabel = "<size>")
+    private Paper paper = Paper.A6;
+
+    @Option(names = "--who", paramLabel = "<name>")
+    private @Nullable String who;
+
+    @Option(names = "--marked")
+    private boolean marked;
+
+    @Mixin
+    private final WhereTo whereTo = new WhereTo();
+
+    public CardCommand(Surroundings here, Ports ports) {
+        super(here, ports);
+    }
+
+    @Override
+    protected Outcome carryOut() {
+        try (LabBook book = open()) {
+            String name = who == null || who.isBlank() ? here().user() : who.strip();
+            CardHandout handout = new CardHandout(book, ports().press().get(), here().locale());
+            Answer<CardHandout.Handed> answer = handout.toFile(
+                    new CardHandout.Wish(
+                            mixId, Optional.empty(), paper, marked, here().today(), name, words().say("card.why")),
+                    whereTo.file(out));
+            Outcome outcome = answer.value()
+                    .map(handed -> Outcome.done(new CardReport(handed), answer.problems()))
+                    .orElseGet(() -> Outcome.refused(answer.problems()));
+            return marked(book, outcome);
+        }
+    }
+
+    private final class CardReport implements Report {
+        private final CardHandout.Handed handed;
+
+        CardReport(CardHandout.Handed handed) {
+            this.handed = handed;
+        }
+
+        @Override
+        public void json(JsonFields json) {
+            FactorIssue issue = handed.card().issue();
+            json.text("path", whereTo.file(out).path().toString());
+            json.text("mixId", issue.mixId().text());
+            json.whole("revision", issue.revision());
+            json.number("factorPercent", issue.factorPercent());
+            json.whole("number", handed.print().number());
+            json.text("paper", handed.print().paper());
+            json.text("state", handed.card().state().symbol());
+            json.flag("marked", handed.card().isMarked());
+            json.text("head", handed.card().head().shortHash());
+            json.whole("entries", handed.card().head().entries());
+        }
+
+        @Override
+        public void text(TextPage page) {
+            FactorIssue issue = handed.card().issue();
+            page.line(words().say("card.written", whereTo.file(out).path().toString()));
+            if (!handed.card().isMarked()) {
+                page.row(words().say("card.factor"), shown().exact(issue.factorPercent()), words().say("unit.air"));
+            }
+            page.row(words().say("card.revision"), Integer.toString(issue.revision()), "");
+        }
+    }
+}

@@ -1,0 +1,72 @@
+package porebench.command.book;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import porebench.command.reply.JsonFields;
+import porebench.command.reply.Outcome;
+import porebench.command.reply.Ports;
+import porebench.command.reply.Report;
+import porebench.command.reply.Surroundings;
+import porebench.command.reply.TextPage;
+import porebench.command.reply.WhereTo;
+import porebench.port.LabSheets;
+import porebench.port.OutputFolder;
+import porebench.record.LabBook;
+import porebench.record.RecordKind;
+
+/** {@code export}: every kind of record of a lab book as CSV files in a folder. */
+@Command(name = "export")
+public final class ExportCommand extends BookCommand {
+    @Parameters(arity = "1", paramLabel = "<folder>", descriptionKey = "folder")
+    private Path folder;
+
+    @Option(names = "--whole")
+    private boolean whole;
+
+    @Mixin
+    private final WhereTo whereTo = new WhereTo();
+
+    public ExportCommand(Surroundings here, Ports ports) {
+        super(here, ports);
+    }
+
+    @Override
+    protected Outcome carryOut() {
+        try (LabBook book = open()) {
+            LabSheets sheets = ports().sheets().get();
+            OutputFolder to = whereTo.folder(folder);
+            List<Path> files = whole ? sheets.exportWhole(book, to) : sheets.export(book, to);
+            acted();
+            return marked(book, Outcome.done(new ExportReport(files, counts(book)), List.of()));
+        }
+    }
+
+    private final class ExportReport implements Report {
+        private final List<Path> files;
+        private final Map<RecordKind, Integer> counts;
+
+        ExportReport(List<Path> files, Map<RecordKind, Integer> counts) {
+            this.files = files;
+            this.counts = counts;
+        }
+
+        @Override
+        public void json(JsonFields json) {
+            json.text("folder", folder.toString());
+            json.texts("files", files.stream().map(Path::toString).toList());
+            ExportCommand.this.json(json, counts);
+        }
+
+        @Override
+        public void text(TextPage page) {
+            page.line(words().say("export.written", folder.toString()));
+            files.forEach(file -> page.line(words().say("export.file", String.valueOf(file.getFileName()))));
+            ExportCommand.this.text(page, counts);
+        }
+    }
+}

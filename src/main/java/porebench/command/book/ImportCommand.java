@@ -1,0 +1,197 @@
+package porebench.command.book;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import porebench.command.reply.JsonFields;
+import porebench.command.reply.Outcome;
+import porebench.command.reply.Ports;
+import porebench.command.reply.Report;
+import porebench.command.reply.StopReport;
+import porebench.command.reply.Surroundings;
+import porebench.command.reply.TextPage;
+import porebench.evidence.Evidence;
+import porebench.evidence.LaboratoryScatter;
+import porebench.evidence.intake.Incoming;
+import porebench.evidence.intake.Intake;
+import porebench.evidence.intake.Sheet;
+import porebench.method.Problem;
+import porebench.method.trial.StopRule;
+import porebench.port.LabSheets;
+import porebench.record.Draft;
+import porebench.record.Kept;
+import porebench.record.LabBook;
+import porebench.record.RecordKind;
+import porebench.record.Trial;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MixId;
+
+/** {@code import}: records from CSV files into a lab book, all of them or none unless only good rows are asked for. */
+@Command(name = "import")
+public final class ImportCommand extends BookCommand {
+    @Option(names = "--good-rows")
+    private boolean goodRows;
+
+    @Option(names = "--new")
+    private boolean begin;
+
+    @Option(names = "--who", paramLabel = "<name>")
+    private @Nullable String who;
+
+    @Parameters(arity = "1..*", paramLabel = "<file>", descriptionKey = "files")
+    private List<Path> files = List.of();
+
+    public ImportCommand(Surroundings here, Ports ports) {
+        super(here, ports);
+    }
+
+    @Override
+    protected Outcome carryOut() {
+        List<Problem> problems = new ArrayList<>();
+        List<Incoming> incoming = read(problems);
+        if (!begin) {
+            try (LabBook book = open()) {
+                return take(book, incoming, problems);
+            }
+        }
+        List<Outcome> outcome = new ArrayList<>();
+        Optional<LabBook> begun = ports().shelf().get().create(bookFile(), fresh -> {
+            outcome.add(take(fresh, incoming, problems));
+            return !outcome.get(0).isRefused();
+        });
+        begun.ifPresent(book -> {
+            acted();
+            book.close();
+        });
+        return outcome.get(0);
+    }
+
+    private List<Incoming> read(List<Problem> problems) {
+        LabSheets sheets = ports().sheets().get();
+        List<Incoming> incoming = new ArrayList<>();
+        for (Path file : files) {
+            Sheet<Kept> sheet = sheets.records(file);
+            problems.addAll(sheet.problems());
+            incoming.addAll(Sheet.incoming(sheet));
+        }
+        return incoming;
+    }
+
+    private Outcome take(LabBook book, List<Incoming> incoming, List<Problem> problems) {
+        Intake.Result checked = Intake.check(book, incoming, here().today());
+        problems.addAll(checked.problems());
+        boolean nothingGood = checked.drafts().isEmpty() && checked.alreadyThere() == 0;
+        if (Problem.anyError(problems) && (!goodRows || nothingGood)) {
+            return Outcome.refused(problems);
+        }
+        if (!checked.drafts().isEmpty()) {
+            String name = who == null || who.isBlank() ? here().user() : who.strip();
+            List<Problem> refused = book.keep(checked.drafts(), name, words().say("import.why", fileNames()));
+            if (!refused.isEmpty()) {
+                problems.addAll(refused);
+                return Outcome.refused(problems);
+            }
+            if (!begin) {
+                acted();
+            }
+        }
+        return marked(book, Outcome.done(new ImportReport(book, checked), problems));
+    }
+
+    private String fileNames() {
+        return String.join(
+                ", ",
+                files.stream().map(file -> String.valueOf(file.getFileName())).toList());
+    }
+
+    private final class ImportReport implements Report {
+        private final Map<RecordKind, Integer> kept = new LinkedHashMap<>();
+        private final long newVersions;
+        private final int alreadyThere;
+        private final List<Judged> determinations;
+        private final StopReport stopReport = new StopReport(here().locale());
+
+        ImportReport(LabBook book, Intake.Result checked) {
+            determinations = judged(book, checked);
+            for (RecordKind kind : RecordKind.values()) {
+                kept.put(kind, 0);
+            }
+            for (Draft draft : checked.drafts()) {
+                kept.merge(draft.value().kind(), 1, Integer::sum);
+            }
+            newVersions = checked.drafts().stream()
+                    .filter(draft -> draft.basedOn() > 0)
+                    .count();
+            alreadyThere = checked.alreadyThere();
+        }
+
+        @Override
+        public void json(JsonFields json) {
+            json.text("book", bookFile().toString());
+            ImportCommand.this.json(json, kept);
+            json.whole("newVersions", newVersions);
+            json.whole("alreadyThere", alreadyThere);
+            json.list("determinations", determinations, (fields, one) -> {
+                fields.text("determinationId", one.id().text());
+                fields.text("mixId", one.mixId().text());
+                fields.whole("accepted", one.counted());
+                stopReport.json(fields, one.stop());
+            });
+        }
+
+        @Override
+        public void text(TextPage page) {
+            page.line(words().say("import.kept", bookFile().toString()));
+            ImportCommand.this.text(page, kept);
+            page.line(words().say("import.new-versions", Long.toString(newVersions)));
+            page.line(words().say("import.already-there", Integer.toString(alreadyThere)));
+            for (Judged one : determinations) {
+                one.stop()
+                        .ifPresent(stop -> page.line(words().say(
+                                        "import.determination",
+                                        one.id().text(),
+                                        Integer.toString(one.counted()),
+                                        stopReport.sentence(stop))));
+            }
+        }
+    }
+
+    /** A determination that got trials, and whether they are enough; empty when none counts. */
+    private record Judged(DeterminationId id, MixId mixId, int counted, Optional<StopRule> stop) {}
+
+    /** Returns the determinations that trials were kept for, as they stand now. */
+    private static List<Judged> judged(LabBook book, Intake.Result checked) {
+        Set<DeterminationId> touched = checked.drafts().stream()
+                .map(Draft::value)
+                .filter(Trial.class::isInstance)
+                .map(value -> ((Trial) value).determinationId())
+                .collect(Collectors.toCollection(TreeSet::new));
+        if (touched.isEmpty()) {
+            return List.of();
+        }
+        List<Evidence> all = Evidence.ofAll(book);
+        LaboratoryScatter laboratory = LaboratoryScatter.of(all);
+        List<Judged> judged = new ArrayList<>();
+        for (Evidence evidence : all) {
+            evidence.determinations().stream()
+                    .filter(one -> touched.contains(one.determination().value().id()))
+                    .map(one -> new Judged(
+                            one.determination().value().id(),
+                            evidence.mix().value().id(),
+                            one.counted(),
+                            laboratory.stop(one, evidence.divisionPercent(one), evidence.profile())))
+                    .forEach(judged::add);
+        }
+        return judged;
+    }
+}

@@ -1,0 +1,213 @@
+package porebench.command.book;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import porebench.command.reply.JsonFields;
+import porebench.command.reply.Outcome;
+import porebench.command.reply.Ports;
+import porebench.command.reply.Report;
+import porebench.command.reply.StopReport;
+import porebench.command.reply.Surroundings;
+import porebench.command.reply.TextPage;
+import porebench.evidence.Evidence;
+import porebench.evidence.JudgedDetermination;
+import porebench.evidence.LaboratoryScatter;
+import porebench.evidence.issue.IssueDoubt;
+import porebench.evidence.issue.Issuing;
+import porebench.evidence.issue.TakingOn;
+import porebench.evidence.issue.Verifying;
+import porebench.method.Answer;
+import porebench.method.Problem;
+import porebench.method.trial.StopRule;
+import porebench.record.Draft;
+import porebench.record.FactorIssue;
+import porebench.record.LabBook;
+import porebench.record.RecordKind;
+import porebench.record.TakenDoubt;
+import porebench.record.Version;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MixId;
+import porebench.record.id.TrialId;
+
+/** {@code issue}: hands out the next revision of a mix's factor, from a determination of the lab book. */
+@Command(name = "issue")
+public final class IssueCommand extends BookCommand {
+    @Option(names = "--mix-id", required = true, paramLabel = "<id>")
+    private MixId mixId;
+
+    @Option(names = "--reason", required = true, paramLabel = "<text>")
+    private String reason;
+
+    @Option(names = "--who", paramLabel = "<name>")
+    private @Nullable String who;
+
+    @Option(names = "--approved-by", paramLabel = "<name>")
+    private String approvedBy = "";
+
+    @Option(names = "--determination", paramLabel = "<id>")
+    private @Nullable String determination;
+
+    @Option(names = "--from", paramLabel = "<date>")
+    private @Nullable LocalDate from;
+
+    @Option(names = "--recheck-by", paramLabel = "<date>")
+    private @Nullable LocalDate recheckBy;
+
+    @Option(names = "--override-by", paramLabel = "<name>")
+    private @Nullable String overrideBy;
+
+    @Option(names = "--override-reason", paramLabel = "<text>")
+    private @Nullable String overrideReason;
+
+    @Option(names = "--confirm")
+    private boolean confirm;
+
+    public IssueCommand(Surroundings here, Ports ports) {
+        super(here, ports);
+    }
+
+    @Override
+    protected Outcome carryOut() {
+        try (LabBook book = open()) {
+            List<Evidence> all = Evidence.ofAll(book);
+            Optional<Evidence> evidence = all.stream()
+                    .filter(one -> one.mix().value().id().equals(mixId))
+                    .findFirst();
+            if (evidence.isEmpty()) {
+                return Outcome.refused(Problem.error("mixId", "book.not-there", RecordKind.MIX.word(), mixId.text()));
+            }
+            LaboratoryScatter scatter = LaboratoryScatter.of(all);
+            return marked(
+                    book, confirm ? confirm(book, evidence.get(), scatter) : issue(book, evidence.get(), scatter));
+        }
+    }
+
+    /** Returns the determination asked for, or else the open one. */
+    private Optional<DeterminationId> basis(Evidence evidence) {
+        return Optional.ofNullable(determination)
+                .filter(id -> !id.isBlank())
+                .map(DeterminationId::new)
+                .or(() -> evidence.openDetermination()
+                        .map(JudgedDetermination::determination)
+                        .map(open -> open.value().id()));
+    }
+
+    private String name() {
+        return who == null || who.isBlank() ? here().user() : who.strip();
+    }
+
+    private Outcome issue(LabBook book, Evidence evidence, LaboratoryScatter scatter) {
+        Optional<DeterminationId> basis = basis(evidence);
+        if (basis.isEmpty()) {
+            return Outcome.refused(Problem.error("determination", "issue.no-trial-counts", mixId.text()));
+        }
+        Issuing.Decision decision = new Issuing.Decision(
+                basis.get(),
+                Optional.ofNullable(from).orElse(here().today()),
+                Optional.ofNullable(recheckBy),
+                name(),
+                approvedBy,
+                reason,
+                takingOn(Issuing.doubts(evidence, scatter, basis.get())));
+        Answer<FactorIssue> answer = Issuing.issue(evidence, scatter, decision);
+        return kept(book, answer, Draft::of, stop(evidence, scatter, basis.get()));
+    }
+
+    private Outcome confirm(LabBook book, Evidence evidence, LaboratoryScatter scatter) {
+        Optional<Version<FactorIssue>> newest = evidence.issues().stream().reduce((earlier, later) -> later);
+        if (newest.isEmpty()) {
+            return Outcome.refused(Problem.error("factor", "issue.nothing-to-confirm", 0));
+        }
+        DeterminationId basis = newest.get().value().determinationId();
+        Answer<FactorIssue> answer = Verifying.confirm(
+                evidence, scatter, newest.get(), name(), reason, takingOn(Issuing.doubts(evidence, scatter, basis)));
+        return kept(book, answer, issue -> Draft.correcting(newest.get(), issue), stop(evidence, scatter, basis));
+    }
+
+    private Outcome kept(
+            LabBook book, Answer<FactorIssue> answer, Function<FactorIssue, Draft> draft, Optional<StopRule> stop) {
+        if (answer.value().isEmpty()) {
+            return Outcome.refused(answer.problems());
+        }
+        FactorIssue issue = answer.value().get();
+        List<Problem> problems = new ArrayList<>(answer.problems());
+        problems.addAll(book.keep(List.of(draft.apply(issue)), name(), reason.strip()));
+        if (Problem.anyError(problems)) {
+            return Outcome.refused(problems);
+        }
+        acted();
+        return Outcome.done(new IssueReport(issue, stop), problems);
+    }
+
+    private static Optional<StopRule> stop(Evidence evidence, LaboratoryScatter scatter, DeterminationId basis) {
+        return evidence.determination(basis)
+                .flatMap(judged -> scatter.stop(judged, evidence.divisionPercent(judged), evidence.profile()));
+    }
+
+    /** Returns that somebody takes on all doubts, if name or reason is given; they are all said. */
+    private Optional<TakingOn> takingOn(List<IssueDoubt> doubts) {
+        return overrideBy == null && overrideReason == null
+                ? Optional.empty()
+                : Optional.of(TakingOn.all(
+                        Optional.ofNullable(overrideBy).orElse(""),
+                        Optional.ofNullable(overrideReason).orElse(""),
+                        doubts,
+                        problemText()::say));
+    }
+
+    private final class IssueReport implements Report {
+        private final FactorIssue issue;
+        private final Optional<StopRule> stop;
+        private final StopReport stopReport = new StopReport(here().locale());
+
+        IssueReport(FactorIssue issue, Optional<StopRule> stop) {
+            this.issue = issue;
+            this.stop = stop;
+        }
+
+        @Override
+        public void json(JsonFields json) {
+            json.text("mixId", issue.mixId().text());
+            json.whole("revision", issue.revision());
+            json.number("factorPercent", issue.factorPercent());
+            json.text("determinationId", issue.determinationId().text());
+            json.text("meterType", issue.meterType().name());
+            json.text("inForceFrom", issue.inForceFrom().toString());
+            json.text("recheckBy", issue.recheckBy().toString());
+            json.text("issuedBy", issue.issuedBy());
+            Optional<TakenDoubt> first = issue.takenOn().stream().findFirst();
+            json.text("overrideBy", first.map(TakenDoubt::by));
+            json.text("overrideReason", first.map(TakenDoubt::reason));
+            json.text("origin", issue.origin().symbol());
+            json.list("doubts", issue.takenOn(), (fields, doubt) -> {
+                fields.text("trialId", doubt.trial().map(TrialId::text));
+                fields.text("code", doubt.code());
+                fields.text("words", doubt.words());
+                fields.text("takenOnBy", doubt.by());
+                fields.text("reason", doubt.reason());
+            });
+            stopReport.json(json, stop);
+        }
+
+        @Override
+        public void text(TextPage page) {
+            page.line(words().say(
+                            "issue.issued",
+                            Integer.toString(issue.revision()),
+                            shown().exact(issue.factorPercent()),
+                            issue.inForceFrom().toString(),
+                            issue.recheckBy().toString(),
+                            issue.issuedBy()));
+            issue.takenOn()
+                    .forEach(doubt ->
+                            page.line(words().say("issue.taken-on", doubt.by(), doubt.words(), doubt.reason())));
+            stop.ifPresent(rule -> page.line(stopReport.sentence(rule)));
+        }
+    }
+}

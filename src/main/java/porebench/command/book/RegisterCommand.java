@@ -1,0 +1,118 @@
+package porebench.command.book;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import porebench.command.reply.JsonFields;
+import porebench.command.reply.Outcome;
+import porebench.command.reply.Ports;
+import porebench.command.reply.Reply;
+import porebench.command.reply.Report;
+import porebench.command.reply.Shown;
+import porebench.command.reply.Surroundings;
+import porebench.command.reply.TextPage;
+import porebench.evidence.FactorState;
+import porebench.evidence.RegisterRow;
+import porebench.method.Problem;
+import porebench.record.LabBook;
+
+/** {@code register}: every mix, its factor in force, what is due and what is missing. */
+@Command(name = "register")
+public final class RegisterCommand extends BookCommand {
+    @Option(names = "--on", paramLabel = "<date>")
+    private @Nullable LocalDate on;
+
+    public RegisterCommand(Surroundings here, Ports ports) {
+        super(here, ports);
+    }
+
+    @Override
+    protected Outcome carryOut() {
+        LocalDate day = on == null ? here().today() : on;
+        try (LabBook book = open()) {
+            return marked(book, Outcome.done(new RegisterReport(day, RegisterRow.ofAll(book, day)), List.of()));
+        }
+    }
+
+    private final class RegisterReport implements Report {
+        private final LocalDate day;
+        private final List<RegisterRow> rows;
+
+        RegisterReport(LocalDate day, List<RegisterRow> rows) {
+            this.day = day;
+            this.rows = rows;
+        }
+
+        private long count(FactorState state) {
+            return rows.stream().filter(row -> row.state() == state).count();
+        }
+
+        @Override
+        public void json(JsonFields json) {
+            json.text("on", day.toString());
+            json.group("counts", fields -> {
+                for (FactorState state : FactorState.values()) {
+                    fields.whole(state.symbol(), count(state));
+                }
+            });
+            json.list("rows", rows, (fields, row) -> {
+                fields.text("mixId", row.mixId().text());
+                fields.text("title", row.title());
+                fields.text("state", row.state().symbol());
+                fields.number("factorPercent", row.factorPercent());
+                fields.whole("revision", row.revision());
+                fields.date("inForceFrom", row.inForceFrom());
+                fields.date("recheckBy", row.recheckBy());
+                fields.whole("countedTrials", row.countedTrials());
+                Reply.problems(fields, "missing", row.missing(), problemText());
+            });
+        }
+
+        @Override
+        public void text(TextPage page) {
+            page.line(words().say("register.title", day.toString()));
+            page.gap();
+            List<List<String>> cells = new ArrayList<>();
+            rows.forEach(row -> cells.add(List.of(
+                    row.mixId().text(),
+                    words().say("state." + row.state().symbol().replace(' ', '-')),
+                    row.factorPercent().map(shown()::exact).orElse(Shown.NONE),
+                    or(row.revision()),
+                    or(row.inForceFrom()),
+                    or(row.recheckBy()),
+                    Integer.toString(row.countedTrials()),
+                    row.title())));
+            page.table(
+                    List.of(
+                            words().say("register.mix"),
+                            words().say("register.state"),
+                            words().say("register.factor"),
+                            words().say("register.revision"),
+                            words().say("register.in-force-from"),
+                            words().say("register.recheck-by"),
+                            words().say("register.trials"),
+                            words().say("register.mix-title")),
+                    cells);
+            if (rows.stream().anyMatch(row -> !row.missing().isEmpty())) {
+                page.gap();
+                page.line(words().say("register.missing"));
+            }
+            for (RegisterRow row : rows) {
+                for (Problem missing : row.missing()) {
+                    page.line(words().say(
+                                    "register.missing-line",
+                                    row.mixId().text(),
+                                    problemText().say(missing)));
+                }
+            }
+        }
+
+        private static String or(Optional<?> value) {
+            return value.map(Object::toString).orElse(Shown.NONE);
+        }
+    }
+}

@@ -1,0 +1,173 @@
+package porebench.command.reply;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.FileSystemException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+import porebench.method.Profile;
+import porebench.method.profile.Profiles;
+import porebench.port.OpeningRefused;
+import porebench.port.OutputRefused;
+import porebench.port.Spoken;
+
+/**
+ * What all commands have in common: {@code --json}, {@code --help}, and that whatever happens ends in one clear answer.
+ */
+public abstract class OneCommand implements Callable<Integer> {
+    private static final BigDecimal WIDEST_DIVISION = BigDecimal.TEN;
+
+    private final Surroundings here;
+    private final Ports ports;
+
+    private boolean acted;
+
+    @Option(names = "--json")
+    private boolean json;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true)
+    private boolean help;
+
+    public OneCommand(Surroundings here, Ports ports) {
+        this.here = here;
+        this.ports = ports;
+    }
+
+    /** Does what the command is for. */
+    protected abstract Outcome carryOut();
+
+    /** Notes that what the command is for has come about: whatever fails from now on, the answer is "done". */
+    public final void acted() {
+        acted = true;
+    }
+
+    @Override
+    public final Integer call() {
+        Reply reply = new Reply(here);
+        try {
+            return reply.say(outcome(), json);
+        } catch (ParameterException wrongUsage) {
+            throw wrongUsage;
+        } catch (RuntimeException | OutOfMemoryError | StackOverflowError failure) {
+            return reply.say(failed(failure), json);
+        }
+    }
+
+    private Outcome outcome() {
+        try {
+            return carryOut();
+        } catch (OpeningRefused refused) {
+            return Outcome.refused(refused.problem());
+        } catch (OutputRefused refused) {
+            return Outcome.refused(refused.problems());
+        }
+    }
+
+    /** Returns what became of the command when something failed: it stays done when it had acted, and only its report is missing. */
+    private Outcome failed(Throwable failure) {
+        RuntimeException world = failure instanceof RuntimeException runtime
+                ? runtime
+                : new IllegalStateException(words().say("failed.memory"), failure);
+        Outcome failed = Outcome.failed(failed(world, here.locale()), Failures.log(world, here));
+        return acted ? failed.butDone(textOf(world, here.locale())) : failed;
+    }
+
+    /**
+     * Returns what to say when the world failed: what was being done, and what the file system answered. The database's own
+     * words are for the log.
+     */
+    public static Problem failed(RuntimeException failure, Locale locale) {
+        String what = textOf(failure, locale);
+        Throwable cause = failure;
+        while (cause != null && !(cause instanceof IOException)) {
+            cause = cause.getCause();
+        }
+        if (cause == null || what.contains(textOf(cause, locale))) {
+            return Problem.error("", "command.failed", what);
+        }
+        return Problem.error("", "command.failed-because", what, textOf(cause, locale));
+    }
+
+    private static String textOf(Throwable failure, Locale locale) {
+        if (failure instanceof Spoken spoken) {
+            return spoken.say(locale);
+        }
+        String name = failure.getClass().getSimpleName();
+        String message = failure.getMessage();
+        if (message == null || message.isBlank()) {
+            return name;
+        }
+        // A file system says only the path; what is wrong with it is in the name of the exception.
+        return failure instanceof FileSystemException ? name + " " + message.strip() : message.strip();
+    }
+
+    public final Surroundings here() {
+        return here;
+    }
+
+    public final Ports ports() {
+        return ports;
+    }
+
+    public final Words words() {
+        return Words.in(here.locale());
+    }
+
+    public final Shown shown() {
+        return new Shown(here.locale());
+    }
+
+    public final ProblemText problemText() {
+        return ProblemText.in(here.locale(), here.zone());
+    }
+
+    /** Adds the problem that a number given on the command line is not greater than 0. */
+    public static void checkPositive(String option, @Nullable BigDecimal number, List<Problem> problems) {
+        if (number != null && number.signum() <= 0) {
+            problems.add(Problem.error(option, "command.not-positive", "--" + option, number));
+        }
+    }
+
+    /** Adds the problem that a division of a scale, in % air, cannot be meant. */
+    public static void checkDivision(BigDecimal percent, List<Problem> problems) {
+        if (percent.signum() <= 0 || percent.compareTo(WIDEST_DIVISION) > 0) {
+            problems.add(Problem.error("division", "air.division-out-of-range", percent));
+        }
+    }
+
+    /** Returns the profile with an id, the default one when none is given, or adds the problem that there is none. */
+    public static Profile profile(Optional<String> id, List<Problem> problems) {
+        Optional<Profile> found = id.isEmpty() ? Optional.of(Profiles.standard()) : Profiles.find(id.get());
+        if (found.isEmpty()) {
+            problems.add(Problem.error("profile", "profile.unknown", id.get(), knownProfiles()));
+        }
+        return found.orElseGet(Profiles::standard);
+    }
+
+    /** Returns the profile a mix names, or the default one with a warning: a file does not bring a laboratory's own. */
+    public static Profile profileOfMix(String id, List<Problem> problems) {
+        Optional<Profile> found = Profiles.find(id);
+        if (found.isEmpty()) {
+            problems.add(Problem.warning(
+                    "profile",
+                    "command.profile-of-mix-unknown",
+                    id,
+                    Profiles.standard().title(),
+                    knownProfiles()));
+        }
+        return found.orElseGet(Profiles::standard);
+    }
+
+    private static String knownProfiles() {
+        return String.join(", ", Profiles.named().stream().map(Profile::id).toList());
+    }
+}

@@ -1,0 +1,70 @@
+package porebench.command.reply;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import porebench.method.Answer;
+import porebench.method.Problem;
+
+/**
+ * What became of a command.
+ *
+ * @param isRefused whether it was refused, which is told by the exit status
+ * @param report its answer; may be there with a refusal too
+ * @param problems everything wrong or doubtful; warnings do not refuse
+ * @param log the file in which the details of a failure stand; empty when nothing failed or there is no log
+ */
+public record Outcome(boolean isRefused, Optional<Report> report, List<Problem> problems, Optional<Path> log) {
+    public Outcome {
+        problems = List.copyOf(problems);
+    }
+
+    public Outcome(boolean isRefused, Optional<Report> report, List<Problem> problems) {
+        this(isRefused, report, problems, Optional.empty());
+    }
+
+    /** Returns the outcome of a command that the world outside let down. */
+    public static Outcome failed(Problem problem, Optional<Path> log) {
+        return new Outcome(true, Optional.empty(), List.of(problem), log);
+    }
+
+    public static Outcome done(Report report, List<Problem> problems) {
+        return new Outcome(false, Optional.of(report), problems);
+    }
+
+    public static Outcome refused(List<Problem> problems) {
+        return new Outcome(true, Optional.empty(), problems);
+    }
+
+    public static Outcome refused(Problem... problems) {
+        return refused(List.of(problems));
+    }
+
+    /** Returns this outcome with another report made of its own, if it has one. */
+    public Outcome with(UnaryOperator<Report> other) {
+        return new Outcome(isRefused, report.map(other), problems, log);
+    }
+
+    /** Returns this failure as that of the report alone: what the command was for had come about. */
+    public Outcome butDone(String what) {
+        return new Outcome(
+                false, Optional.empty(), List.of(Problem.warning("", "command.done-without-report", what)), log);
+    }
+
+    /** Returns this outcome with more to be told, before what it tells itself. */
+    public Outcome with(List<Problem> more) {
+        return new Outcome(
+                isRefused,
+                report,
+                Stream.concat(more.stream().filter(each -> !problems.contains(each)), problems.stream())
+                        .toList(),
+                log);
+    }
+
+    /** Returns the outcome of a computation: its result, or the refusal it gave. */
+    public static Outcome of(Answer<? extends Report> answer) {
+        return answer.value().isPresent() ? done(answer.value().get(), answer.problems()) : refused(answer.problems());
+    }
+}

@@ -1,0 +1,44 @@
+package porebench.command.reply;
+
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * Where and when a command runs, asked of the machine once and handed on.
+ *
+ * @param clock tells the moment
+ * @param zone the zone in which a day begins and ends
+ * @param locale the language of messages and the numbers of text for people; numbers in JSON do not depend on it
+ * @param out where answers go
+ * @param err where problems go in text, and wrong usage always
+ * @param folder the folder that relative paths start from
+ * @param user who keeps records when no other name is given
+ * @param log returns the file in which the details of a failure stand; empty when there is none
+ */
+public record Surroundings(
+        Clock clock,
+        ZoneId zone,
+        Locale locale,
+        PrintStream out,
+        PrintStream err,
+        Path folder,
+        String user,
+        Supplier<Optional<Path>> log) {
+
+    /** Makes surroundings without a log. */
+    public Surroundings(
+            Clock clock, ZoneId zone, Locale locale, PrintStream out, PrintStream err, Path folder, String user) {
+        this(clock, zone, locale, out, err, folder, user, Optional::empty);
+    }
+
+    /** Returns today's date. */
+    public LocalDate today() {
+        return LocalDate.now(clock.withZone(zone));
+    }
+}

@@ -1,0 +1,21 @@
+package porebench.command.reply;
+
+/**
+ * What another report says, marked as simulated: it comes from a training book.
+ *
+ * @param marked the other report
+ * @param words the language
+ */
+public record TrainingReport(Report marked, Words words) implements Report {
+    @Override
+    public void json(JsonFields json) {
+        json.flag("simulated", true);
+        marked.json(json);
+    }
+
+    @Override
+    public void text(TextPage page) {
+        page.line(words.say("simulate.mark"));
+        marked.text(page);
+    }
+}

@@ -1,0 +1,182 @@
+package porebench.command.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import porebench.command.reply.JsonFields;
+import porebench.command.reply.Report;
+import porebench.command.reply.Shown;
+import porebench.command.reply.TextPage;
+import porebench.command.reply.Words;
+import porebench.statistics.Judged;
+import porebench.statistics.variance.FTest;
+import porebench.statistics.variance.GaugeStudy;
+import porebench.statistics.variance.VarianceEstimate;
+import porebench.statistics.variance.VarianceInterval;
+
+/** What {@code gauge-study} has to say. */
+final class GaugeStudyReport implements Report {
+    private final GaugeStudy study;
+    private final Words words;
+    private final Shown shown;
+    private final List<AnovaLine> lines = new ArrayList<>();
+    private final List<Part> parts = new ArrayList<>();
+
+    private record Part(String name, String title, VarianceEstimate estimate) {}
+
+    GaugeStudyReport(GaugeStudy study, Words words, Shown shown) {
+        this.study = study;
+        this.words = words;
+        this.shown = shown;
+        Judged<FTest> none = Judged.withheld(Judged.Reason.TOO_FEW);
+        lines.add(new AnovaLine("sample", words.say("source.sample"), study.sampleSquares(), study.sampleTest()));
+        lines.add(
+                new AnovaLine("operator", words.say("source.operator"), study.operatorSquares(), study.operatorTest()));
+        study.interactionSquares()
+                .ifPresent(squares -> lines.add(new AnovaLine(
+                        "interaction", words.say("source.interaction"), squares, study.interactionTest())));
+        lines.add(
+                new AnovaLine("repeatability", words.say("source.repeatability"), study.repeatabilitySquares(), none));
+        lines.add(new AnovaLine("total", words.say("source.total"), study.totalSquares(), none));
+        parts.add(new Part("repeatability", words.say("source.repeatability"), study.repeatability()));
+        parts.add(new Part("operator", words.say("source.operator"), study.operator()));
+        study.interaction()
+                .ifPresent(estimate -> parts.add(new Part("interaction", words.say("source.interaction"), estimate)));
+        parts.add(new Part("sample", words.say("source.sample"), study.sample()));
+    }
+
+    @Override
+    public void json(JsonFields json) {
+        json.whole("operators", study.operators());
+        json.whole("samples", study.samples());
+        json.whole("repeats", study.repeats());
+        json.flag("withInteraction", study.isWithInteraction());
+        json.list("anova", lines, (fields, line) -> line.json(fields));
+        json.group("components", fields -> {
+            parts.forEach(part -> fields.group(part.name(), inner -> {
+                inner.number("variance", part.estimate().variance());
+                inner.number("rawVariance", part.estimate().raw());
+                interval(inner, part.estimate().interval());
+                inner.number("share", study.share(part.estimate().variance()));
+            }));
+            if (!study.isWithInteraction()) {
+                fields.absent("interaction");
+            }
+        });
+        json.group("gauge", fields -> {
+            fields.number("variance", study.gauge());
+            interval(fields, study.gaugeInterval());
+            fields.number("share", study.share(study.gauge()));
+            fields.group("shareInterval", study.gaugeShareInterval(), GaugeStudyReport::interval);
+            fields.number("studyVariationPercent", percent(study.gaugeShareOfVariation()));
+            fields.group(
+                    "studyVariationPercentInterval",
+                    study.gaugeShareInterval().map(VarianceInterval::ofRoots),
+                    (inner, roots) -> {
+                        inner.number("low", 100 * roots.low());
+                        inner.number("high", 100 * roots.high());
+                    });
+        });
+        json.number("totalVariance", study.total());
+        json.whole("distinctCategories", study.distinctCategories());
+        json.number("confidence", study.gaugeInterval().confidence());
+        json.group("pooling", fields -> {
+            fields.number(
+                    "p",
+                    study.interactionTest()
+                            .meaningful()
+                            .map(FTest::p)
+                            .map(OptionalDouble::of)
+                            .orElse(OptionalDouble.empty()));
+            fields.number("level", GaugeStudy.POOLING_LEVEL);
+            fields.flag("suggestsInteraction", study.suggestsInteraction());
+        });
+        json.text("verdict", verdict());
+    }
+
+    private static void interval(JsonFields json, VarianceInterval interval) {
+        json.number("low", interval.low());
+        json.number("high", interval.high());
+    }
+
+    private static OptionalDouble percent(OptionalDouble share) {
+        return share.isPresent() ? OptionalDouble.of(100 * share.getAsDouble()) : share;
+    }
+
+    private String verdict() {
+        OptionalDouble share = percent(study.gaugeShareOfVariation());
+        if (share.isEmpty()) {
+            return words.say("gauge.verdict-still");
+        }
+        String percent = shown.fixed(share, 0);
+        if (study.distinctCategories().isEmpty()) {
+            return words.say("gauge.verdict-no-gauge-spread");
+        }
+        String kinds = study.distinctCategories().get().toString();
+        if (study.sample().variance() == 0) {
+            return words.say("gauge.verdict-samples-alike");
+        }
+        if (share.getAsDouble() < GaugeStudy.SMALL_SHARE_PERCENT) {
+            return words.say("gauge.verdict-small", percent, kinds);
+        }
+        return words.say(
+                share.getAsDouble() <= GaugeStudy.LARGEST_SHARE_PERCENT
+                        ? "gauge.verdict-middling"
+                        : "gauge.verdict-large",
+                percent,
+                kinds);
+    }
+
+    @Override
+    public void text(TextPage page) {
+        page.line(verdict());
+        page.gap();
+        AnovaLine.table(page, lines, words, shown);
+        page.gap();
+        List<List<String>> cells = new ArrayList<>();
+        parts.forEach(part -> cells.add(
+                row(part.title(), part.estimate().variance(), part.estimate().interval())));
+        cells.add(row(words.say("gauge.whole"), study.gauge(), study.gaugeInterval()));
+        page.table(
+                List.of(
+                        words.say("anova.source"),
+                        words.say("variance.variance"),
+                        words.say("variance.low"),
+                        words.say("variance.high"),
+                        words.say("variance.share")),
+                cells);
+        parts.stream()
+                .filter(part -> part.estimate().isAtZero())
+                .forEach(part -> page.line(words.say(
+                        "variance.below-zero",
+                        part.title(),
+                        shown.sixDigits(part.estimate().raw()))));
+        page.gap();
+        page.row(words.say("gauge.variation"), shown.fixed(percent(study.gaugeShareOfVariation()), 1), "%");
+        study.gaugeShareInterval().map(VarianceInterval::ofRoots).ifPresent(roots -> {
+            page.row(words.say("gauge.variation-low"), shown.fixed(100 * roots.low(), 1), "%");
+            page.row(words.say("gauge.variation-high"), shown.fixed(100 * roots.high(), 1), "%");
+        });
+        page.row(
+                words.say("gauge.categories"),
+                study.distinctCategories().map(String::valueOf).orElse(Shown.NONE),
+                "");
+        page.line(words.say(hint()));
+    }
+
+    private String hint() {
+        if (study.suggestsInteraction()) {
+            return study.isWithInteraction() ? "gauge.hint-keep" : "gauge.hint-should-keep";
+        }
+        return study.isWithInteraction() ? "gauge.hint-may-pool" : "gauge.hint-pooled";
+    }
+
+    private List<String> row(String name, double variance, VarianceInterval interval) {
+        return List.of(
+                name,
+                shown.sixDigits(variance),
+                shown.sixDigits(interval.low()),
+                Double.isFinite(interval.high()) ? shown.sixDigits(interval.high()) : Shown.NONE,
+                shown.fixed(percent(study.share(variance)), 1));
+    }
+}

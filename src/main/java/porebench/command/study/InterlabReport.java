@@ -1,0 +1,363 @@
+package porebench.command.study;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import porebench.command.reply.JsonFields;
+import porebench.command.reply.Report;
+import porebench.command.reply.Shown;
+import porebench.command.reply.TextPage;
+import porebench.command.reply.Words;
+import porebench.evidence.study.LaboratoryLevels;
+import porebench.statistics.Judged;
+import porebench.statistics.comparison.LaboratoryBias;
+import porebench.statistics.comparison.LaboratoryComparison;
+import porebench.statistics.comparison.Mandel;
+import porebench.statistics.outlier.CochranTest;
+import porebench.statistics.outlier.GrubbsPairTest;
+import porebench.statistics.outlier.GrubbsTest;
+import porebench.statistics.outlier.Suspicion;
+import porebench.statistics.variance.VarianceInterval;
+
+/** What {@code interlab} has to say; nothing is left out of the figures, and what stands out is named. */
+final class InterlabReport implements Report {
+    private static final double STRAGGLING = 0.05;
+
+    private final LaboratoryLevels levels;
+    private final BigDecimal division;
+    private final Words words;
+    private final Shown shown;
+
+    InterlabReport(LaboratoryLevels levels, BigDecimal division, Words words, Shown shown) {
+        this.levels = levels;
+        this.division = division;
+        this.words = words;
+        this.shown = shown;
+    }
+
+    @Override
+    public void json(JsonFields json) {
+        json.number("division", division);
+        json.list("levels", levels.levels(), (fields, level) -> {
+            LaboratoryComparison comparison = level.comparison();
+            fields.text("level", level.name());
+            fields.whole("count", comparison.count());
+            fields.number("mean", comparison.mean());
+            figure(fields, "sr", comparison.repeatability());
+            figure(fields, "sR", comparison.reproducibility());
+            interval(fields, "srInterval", comparison.repeatabilityInterval(GaugeStudyCommand.CONFIDENCE));
+            interval(fields, "sRInterval", comparison.reproducibilityInterval(GaugeStudyCommand.CONFIDENCE));
+            fields.number("r", number(comparison.repeatabilityLimit()));
+            fields.number("R", number(comparison.reproducibilityLimit()));
+            figure(fields, "betweenVariance", comparison.betweenVariance());
+            List<Optional<Mandel>> h = h(comparison);
+            List<Optional<Mandel>> k = k(comparison);
+            fields.numbers("h", h.stream().map(InterlabReport::statistic).toList());
+            comparison.h().whyWithheld().ifPresent(reason -> fields.text("hReason", whyOfH(reason)));
+            fields.numbers("k", k.stream().map(InterlabReport::statistic).toList());
+            reason(fields, "kReason", comparison.k());
+            laboratories(fields, comparison, h, k);
+            tests(fields, comparison);
+        });
+        Judged<List<LaboratoryBias>> biases = levels.biases(division.doubleValue());
+        json.list("biases", biases.meaningful().orElse(List.of()), (fields, bias) -> {
+            fields.text("laboratory", bias.laboratory());
+            fields.whole("levels", bias.levels());
+            fields.number("bias", bias.bias());
+            fields.number("standardUncertainty", bias.standardUncertainty());
+            fields.number("degreesOfFreedom", bias.degreesOfFreedom());
+            fields.number("expandedUncertainty", bias.expanded());
+        });
+        reason(json, "biasesReason", biases);
+    }
+
+    private static void interval(JsonFields json, String name, Optional<VarianceInterval> interval) {
+        json.group(name, interval, (fields, known) -> {
+            fields.number("low", known.low());
+            fields.number("high", known.high());
+        });
+    }
+
+    private void laboratories(
+            JsonFields json, LaboratoryComparison comparison, List<Optional<Mandel>> h, List<Optional<Mandel>> k) {
+        List<Integer> places =
+                IntStream.range(0, comparison.cells().size()).boxed().toList();
+        json.list("laboratories", places, (fields, i) -> {
+            LaboratoryComparison.Cell cell = comparison.cells().get(i);
+            fields.text("laboratory", cell.laboratory());
+            fields.whole("count", cell.results().count());
+            fields.number("mean", cell.results().mean());
+            fields.number("standardDeviation", cell.results().standardDeviation());
+            mandel(fields, "h", h.get(i));
+            mandel(fields, "k", k.get(i));
+        });
+    }
+
+    private void mandel(JsonFields json, String name, Optional<Mandel> mandel) {
+        json.group(name, mandel, (fields, one) -> {
+            fields.number("statistic", one.statistic());
+            fields.number("critical5", one.critical5());
+            fields.number("critical1", one.critical1());
+            fields.text("verdict", symbol(one.suspicion()));
+        });
+    }
+
+    private void tests(JsonFields json, LaboratoryComparison comparison) {
+        json.number(
+                "cochran",
+                comparison.cochran() instanceof Judged.Withheld<CochranTest> withheld
+                        ? withheld.statistic()
+                        : number(comparison.cochran().map(CochranTest::statistic)));
+        json.group("cochranTest", fields -> {
+            comparison.cochran().meaningful().ifPresent(test -> {
+                fields.number("statistic", test.statistic());
+                fields.number("p", test.p());
+                fields.number("critical5", test.critical5());
+                fields.number("critical1", test.critical1());
+                fields.whole("size", test.size());
+                fields.text("laboratory", name(comparison, test.index()));
+                fields.text("verdict", symbol(test.suspicion()));
+            });
+            reason(fields, "reason", comparison.cochran());
+        });
+        json.group("grubbs", fields -> {
+            comparison.grubbs().meaningful().ifPresent(test -> {
+                fields.number("statistic", test.statistic());
+                fields.number("p", test.p());
+                fields.text("laboratory", name(comparison, test.index()));
+                fields.text("verdict", symbol(Suspicion.ofProbability(test.p())));
+            });
+            reason(fields, "reason", comparison.grubbs());
+        });
+        json.group("grubbsTwo", fields -> {
+            comparison.grubbsTwo().meaningful().ifPresent(test -> {
+                fields.number("statistic", test.statistic());
+                fields.number("p", test.p());
+                fields.flag("high", test.isHigh());
+                fields.text("verdict", symbol(Suspicion.ofProbability(test.p())));
+            });
+            reason(fields, "reason", comparison.grubbsTwo());
+        });
+    }
+
+    private void figure(JsonFields json, String name, Judged<Double> figure) {
+        json.number(name, number(figure));
+        reason(json, name + "Reason", figure);
+    }
+
+    private <T> void reason(JsonFields json, String name, Judged<T> judged) {
+        judged.whyWithheld().ifPresent(reason -> json.text(name, why(reason)));
+    }
+
+    private static OptionalDouble number(Judged<Double> figure) {
+        return figure.meaningful().map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    private static OptionalDouble statistic(Optional<Mandel> mandel) {
+        return mandel.map(one -> OptionalDouble.of(one.statistic())).orElse(OptionalDouble.empty());
+    }
+
+    private static String name(LaboratoryComparison comparison, int index) {
+        return comparison.cells().get(index).laboratory();
+    }
+
+    private static String symbol(Suspicion suspicion) {
+        return switch (suspicion) {
+            case NONE -> "none";
+            case STRAGGLER -> "straggler";
+            case OUTLIER -> "outlier";
+        };
+    }
+
+    /** Returns h of every laboratory, none where it means nothing. */
+    private static List<Optional<Mandel>> h(LaboratoryComparison comparison) {
+        return comparison
+                .h()
+                .meaningful()
+                .map(all -> all.stream().map(Optional::of).toList())
+                .orElseGet(() -> nothing(comparison));
+    }
+
+    /** Returns k of every laboratory, none where it means nothing. */
+    private static List<Optional<Mandel>> k(LaboratoryComparison comparison) {
+        return comparison.k().meaningful().orElseGet(() -> nothing(comparison));
+    }
+
+    private static List<Optional<Mandel>> nothing(LaboratoryComparison comparison) {
+        return comparison.cells().stream().map(cell -> Optional.<Mandel>empty()).toList();
+    }
+
+    @Override
+    public void text(TextPage page) {
+        for (LaboratoryLevels.Level level : levels.levels()) {
+            LaboratoryComparison comparison = level.comparison();
+            page.gap();
+            page.line(words.say("interlab.title", level.name()));
+            page.gap();
+            figures(page, comparison);
+            page.gap();
+            table(page, comparison);
+            page.gap();
+            verdicts(page, comparison);
+        }
+        biases(page);
+        page.gap();
+        long mandels = levels.levels().stream()
+                .flatMap(level -> Stream.concat(h(level.comparison()).stream(), k(level.comparison()).stream()))
+                .filter(Optional::isPresent)
+                .count();
+        if (mandels > 0) {
+            page.line(words.say(
+                    "interlab.by-chance",
+                    Long.toString(mandels),
+                    shown.fixed(mandels * STRAGGLING, mandels * STRAGGLING < 1 ? 1 : 0)));
+        }
+        page.line(words.say("interlab.kept"));
+    }
+
+    /** Says how far each laboratory lies from the others, over all levels. */
+    private void biases(TextPage page) {
+        Judged<List<LaboratoryBias>> biases = levels.biases(division.doubleValue());
+        page.gap();
+        page.line(words.say("interlab.biases"));
+        page.gap();
+        biases.whyWithheld().ifPresent(reason -> page.line(words.say("interlab.no-bias", why(reason))));
+        biases.meaningful()
+                .ifPresent(all -> page.table(
+                        List.of(
+                                words.say("interlab.laboratory"),
+                                words.say("interlab.bias"),
+                                words.say("interlab.u"),
+                                ""),
+                        all.stream()
+                                .map(bias -> List.of(
+                                        bias.laboratory(),
+                                        shown.sixDigits(bias.bias()),
+                                        shown.sixDigits(bias.expanded()),
+                                        bias.isSeen() ? words.say("interlab.bias-seen") : ""))
+                                .toList()));
+    }
+
+    private void figures(TextPage page, LaboratoryComparison comparison) {
+        page.row(words.say("interlab.results"), Integer.toString(comparison.count()), "");
+        page.row(words.say("interlab.mean"), shown.sixDigits(comparison.mean()), "");
+        row(page, "interlab.sr", comparison.repeatability());
+        row(page, "interlab.s-r", comparison.reproducibility());
+        row(page, "interlab.r", comparison.repeatabilityLimit());
+        row(page, "interlab.r-r", comparison.reproducibilityLimit());
+    }
+
+    private void row(TextPage page, String key, Judged<Double> figure) {
+        page.row(
+                words.say(key),
+                shown.sixDigits(number(figure)),
+                figure.whyWithheld().map(this::why).orElse(""));
+    }
+
+    private void table(TextPage page, LaboratoryComparison comparison) {
+        List<Optional<Mandel>> h = h(comparison);
+        List<Optional<Mandel>> k = k(comparison);
+        List<List<String>> cells = new ArrayList<>();
+        for (int i = 0; i < comparison.cells().size(); i++) {
+            LaboratoryComparison.Cell cell = comparison.cells().get(i);
+            cells.add(List.of(
+                    cell.laboratory(),
+                    Integer.toString(cell.results().count()),
+                    shown.sixDigits(cell.results().mean()),
+                    shown.sixDigits(cell.results().standardDeviation()),
+                    shown.fixed(statistic(h.get(i)), 2),
+                    say(h.get(i)),
+                    shown.fixed(statistic(k.get(i)), 2),
+                    say(k.get(i))));
+        }
+        page.table(
+                List.of(
+                        words.say("interlab.laboratory"),
+                        words.say("interlab.n"),
+                        words.say("interlab.mean"),
+                        words.say("interlab.s"),
+                        words.say("interlab.h"),
+                        "",
+                        words.say("interlab.k"),
+                        ""),
+                cells);
+        page.gap();
+        comparison.h().whyWithheld().ifPresent(reason -> page.line(words.say("interlab.no-h", whyOfH(reason))));
+        comparison.k().whyWithheld().ifPresent(reason -> page.line(words.say("interlab.no-k", why(reason))));
+    }
+
+    private String say(Optional<Mandel> mandel) {
+        return mandel.map(one -> say(one.suspicion())).orElse("");
+    }
+
+    private void verdicts(TextPage page, LaboratoryComparison comparison) {
+        Judged<CochranTest> cochran = comparison.cochran();
+        cochran.meaningful()
+                .ifPresentOrElse(
+                        test -> page.line(words.say(
+                                test.isSizeShared() ? "interlab.cochran" : "interlab.cochran-common",
+                                shown.fixed(test.statistic(), 3),
+                                shown.fixed(test.critical5(), 3),
+                                shown.fixed(test.critical1(), 3),
+                                Integer.toString(test.size()),
+                                name(comparison, test.index()),
+                                verdict(test.suspicion()))),
+                        () -> page.line(words.say(
+                                "interlab.no-cochran",
+                                cochran.whyWithheld().map(this::why).orElse(""))));
+        Judged<GrubbsTest> grubbs = comparison.grubbs();
+        grubbs.meaningful()
+                .ifPresentOrElse(
+                        test -> page.line(words.say(
+                                "interlab.grubbs",
+                                name(comparison, test.index()),
+                                shown.fixed(test.statistic(), 3),
+                                shown.equalsProbability(test.p()),
+                                verdict(Suspicion.ofProbability(test.p())))),
+                        () -> page.line(words.say(
+                                "interlab.no-grubbs",
+                                grubbs.whyWithheld().map(this::why).orElse(""))));
+        Judged<GrubbsPairTest> two = comparison.grubbsTwo();
+        two.meaningful()
+                .ifPresentOrElse(
+                        test -> page.line(words.say(
+                                test.isHigh() ? "interlab.grubbs-two-high" : "interlab.grubbs-two-low",
+                                shown.fixed(test.statistic(), 3),
+                                shown.equalsProbability(test.p()),
+                                verdict(Suspicion.ofProbability(test.p())))),
+                        () -> page.line(words.say(
+                                "interlab.no-grubbs-two",
+                                two.whyWithheld().map(this::why).orElse(""))));
+    }
+
+    private String verdict(Suspicion suspicion) {
+        return suspicion == Suspicion.NONE ? words.say("interlab.in-line") : say(suspicion);
+    }
+
+    private String say(Suspicion suspicion) {
+        return switch (suspicion) {
+            case NONE -> "";
+            case STRAGGLER -> words.say("interlab.straggler");
+            case OUTLIER -> words.say("interlab.outlier");
+        };
+    }
+
+    private String whyOfH(Judged.Reason reason) {
+        return reason == Judged.Reason.TOO_FEW ? words.say("interlab.too-few-for-h") : why(reason);
+    }
+
+    private String why(Judged.Reason reason) {
+        return words.say(
+                switch (reason) {
+                    case TOO_FEW -> "interlab.too-few";
+                    case TOO_MANY -> "interlab.too-many";
+                    case NO_SPREAD -> "interlab.no-spread";
+                    case WITHIN_ONE_DIVISION -> "interlab.within-one-division";
+                    case SCALE_TOO_COARSE -> "interlab.scale-too-coarse";
+                });
+    }
+}

@@ -1,0 +1,83 @@
+package porebench.command.study;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import porebench.command.reply.OneCommand;
+import porebench.command.reply.Outcome;
+import porebench.command.reply.Ports;
+import porebench.command.reply.Surroundings;
+import porebench.evidence.intake.Sheet;
+import porebench.evidence.study.FinestStep;
+import porebench.evidence.study.ValueRow;
+import porebench.method.FigureName;
+import porebench.method.Problem;
+import porebench.method.profile.Profiles;
+
+/** {@code stats}: what a file of numbers amounts to, as one set or as many. */
+@Command(name = "stats")
+public final class StatsCommand extends OneCommand {
+    @Option(names = "--values", required = true, paramLabel = "<file>")
+    private Path values;
+
+    @Option(names = "--sets")
+    private boolean sets;
+
+    @Option(names = "--division", paramLabel = "<number>")
+    private @Nullable BigDecimal division;
+
+    @Option(names = "--repeatability", paramLabel = "<number>")
+    private @Nullable BigDecimal repeatability;
+
+    public StatsCommand(Surroundings here, Ports ports) {
+        super(here, ports);
+    }
+
+    @Override
+    protected Outcome carryOut() {
+        List<Problem> problems = new ArrayList<>();
+        checkPositive("division", division, problems);
+        checkPositive("repeatability", repeatability, problems);
+        return sets ? manySets(problems) : oneSet(problems);
+    }
+
+    private Outcome oneSet(List<Problem> problems) {
+        Sheet<Double> sheet = ports().sheets().get().values(values);
+        double[] numbers =
+                sheet.values().stream().mapToDouble(Double::doubleValue).toArray();
+        return refusal(sheet, problems)
+                .orElseGet(() ->
+                        Outcome.done(new StatsReport(numbers, step(numbers), sigma(), words(), shown()), problems));
+    }
+
+    private Outcome manySets(List<Problem> problems) {
+        Sheet<ValueRow> sheet = ports().sheets().get().table(values, List.of(SetsReport.COLUMN));
+        Subgroups groups = Subgroups.of(sheet, SetsReport.COLUMN);
+        return refusal(sheet, problems)
+                .orElseGet(() ->
+                        Outcome.done(new SetsReport(groups, step(groups.all()), sigma(), words(), shown()), problems));
+    }
+
+    private Optional<Outcome> refusal(Sheet<?> sheet, List<Problem> problems) {
+        problems.addAll(sheet.problems());
+        if (sheet.rows().isEmpty() && !Problem.anyError(problems)) {
+            problems.add(Problem.error("values", "command.no-number", values.toString()));
+        }
+        return Problem.anyError(problems) ? Optional.of(Outcome.refused(problems)) : Optional.empty();
+    }
+
+    private double step(double[] numbers) {
+        return (division == null ? FinestStep.of(numbers) : division).doubleValue();
+    }
+
+    private double sigma() {
+        return repeatability == null
+                ? Profiles.standard().number(FigureName.REPEATABILITY)
+                : repeatability.doubleValue();
+    }
+}

@@ -1,0 +1,145 @@
+package porebench.command.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import porebench.command.reply.JsonFields;
+import porebench.command.reply.Report;
+import porebench.command.reply.Shown;
+import porebench.command.reply.TextPage;
+import porebench.command.reply.Words;
+import porebench.statistics.Judged;
+import porebench.statistics.outlier.DixonTest;
+import porebench.statistics.outlier.GrubbsPairTest;
+import porebench.statistics.outlier.GrubbsTest;
+import porebench.statistics.summary.AndersonDarlingTest;
+import porebench.statistics.summary.CriticalRange;
+import porebench.statistics.summary.MeanInterval;
+import porebench.statistics.summary.ShapiroWilkTest;
+import porebench.statistics.summary.Summary;
+
+/** What {@code stats} has to say; a probability that would mean nothing is not said. */
+final class StatsReport implements Report {
+    private static final double CONFIDENCE = 0.95;
+
+    private final Words words;
+    private final Shown shown;
+    private final Summary summary;
+    private final Optional<MeanInterval> interval;
+    private final Optional<CriticalRange.Verdict> rangeCheck;
+    private final Optional<GrubbsTest> grubbs;
+    private final Line single;
+    private final Line pair;
+    private final Line dixon;
+    private final Line anderson;
+    private final Line shapiro;
+
+    /** One test as it is said: its figures, and why one is missing. */
+    private record Line(OptionalDouble statistic, OptionalDouble p, Optional<Judged.Reason> reason) {
+        static <T> Line of(Judged<T> judged, ToDoubleFunction<T> statistic, ToDoubleFunction<T> p) {
+            if (judged instanceof Judged.Meaningful<T> meaningful) {
+                return new Line(
+                        OptionalDouble.of(statistic.applyAsDouble(meaningful.test())),
+                        OptionalDouble.of(p.applyAsDouble(meaningful.test())),
+                        Optional.empty());
+            }
+            OptionalDouble known =
+                    judged instanceof Judged.Withheld<T> withheld ? withheld.statistic() : OptionalDouble.empty();
+            return new Line(known, OptionalDouble.empty(), judged.whyWithheld());
+        }
+    }
+
+    StatsReport(double[] numbers, double division, double repeatability, Words words, Shown shown) {
+        this.words = words;
+        this.shown = shown;
+        summary = Summary.of(numbers);
+        interval = MeanInterval.of(summary, CONFIDENCE);
+        rangeCheck = numbers.length < 2
+                ? Optional.empty()
+                : Optional.of(CriticalRange.check(summary.range(), numbers.length, repeatability));
+        grubbs = GrubbsTest.of(numbers);
+        single = Line.of(GrubbsTest.judge(division, numbers), GrubbsTest::statistic, GrubbsTest::p);
+        pair = Line.of(GrubbsPairTest.judge(division, numbers), GrubbsPairTest::statistic, GrubbsPairTest::p);
+        dixon = Line.of(DixonTest.judge(division, numbers), DixonTest::statistic, DixonTest::p);
+        anderson = Line.of(
+                AndersonDarlingTest.judge(division, numbers), AndersonDarlingTest::statistic, AndersonDarlingTest::p);
+        shapiro = Line.of(ShapiroWilkTest.judge(division, numbers), ShapiroWilkTest::statistic, ShapiroWilkTest::p);
+    }
+
+    @Override
+    public void json(JsonFields json) {
+        json.whole("count", summary.count());
+        json.number("mean", summary.mean());
+        json.number("standardDeviation", summary.standardDeviation());
+        json.number("lag1Autocorrelation", summary.lag1Autocorrelation());
+        json.group("confidence95", interval, (fields, ends) -> {
+            fields.number("low", ends.low());
+            fields.number("high", ends.high());
+        });
+        json.group("rangeCheck", rangeCheck, (fields, check) -> {
+            fields.number("limit", check.limit());
+            fields.flag("passes", check.passes());
+        });
+        json.group("grubbs", grubbs, (fields, test) -> {
+            test(fields, single);
+            fields.whole("index", test.index());
+        });
+        json.group("grubbsTwo", fields -> test(fields, pair));
+        json.group("dixon", fields -> test(fields, dixon));
+        json.group("andersonDarling", fields -> test(fields, anderson));
+        json.group("shapiroWilk", fields -> test(fields, shapiro));
+    }
+
+    private void test(JsonFields json, Line line) {
+        json.number("statistic", line.statistic());
+        json.number("p", line.p());
+        line.reason().ifPresent(reason -> json.text("reason", why(reason)));
+    }
+
+    @Override
+    public void text(TextPage page) {
+        page.row(words.say("stats.count"), Integer.toString(summary.count()), "");
+        page.row(words.say("stats.mean"), shown.sixDigits(summary.mean()), "");
+        page.row(words.say("stats.standard-deviation"), shown.sixDigits(summary.standardDeviation()), "");
+        page.row(words.say("stats.lag1"), shown.sixDigits(summary.lag1Autocorrelation()), "");
+        interval.ifPresent(ends -> {
+            page.row(words.say("stats.confidence-low"), shown.sixDigits(ends.low()), "");
+            page.row(words.say("stats.confidence-high"), shown.sixDigits(ends.high()), "");
+        });
+        rangeCheck.ifPresent(check -> {
+            page.row(words.say("stats.range"), shown.sixDigits(check.range()), "");
+            page.row(words.say("stats.range-limit"), shown.sixDigits(check.limit()), "");
+        });
+        page.gap();
+        List<List<String>> cells = new ArrayList<>();
+        cells.add(row(words.say("stats.grubbs"), single));
+        cells.add(row(words.say("stats.grubbs-two"), pair));
+        cells.add(row(words.say("stats.dixon"), dixon));
+        cells.add(row(words.say("stats.anderson-darling"), anderson));
+        cells.add(row(words.say("stats.shapiro-wilk"), shapiro));
+        page.table(List.of(words.say("stats.test"), words.say("stats.statistic"), words.say("stats.p"), ""), cells);
+        grubbs.filter(test -> single.p().isPresent())
+                .ifPresent(test -> page.row(words.say("stats.grubbs-index"), Integer.toString(test.index()), ""));
+    }
+
+    private List<String> row(String name, Line line) {
+        return List.of(
+                name,
+                shown.sixDigits(line.statistic()),
+                shown.probability(line.p()),
+                line.reason().map(this::why).orElse(""));
+    }
+
+    private String why(Judged.Reason reason) {
+        return words.say(
+                switch (reason) {
+                    case TOO_FEW -> "stats.too-few";
+                    case TOO_MANY -> "stats.too-many";
+                    case NO_SPREAD -> "stats.no-spread";
+                    case WITHIN_ONE_DIVISION -> "stats.within-one-division";
+                    case SCALE_TOO_COARSE -> "stats.scale-too-coarse";
+                });
+    }
+}

@@ -1,0 +1,289 @@
+package porebench.evidence;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import porebench.method.FigureName;
+import porebench.method.Problem;
+import porebench.method.Profile;
+import porebench.method.profile.Profiles;
+import porebench.method.trial.Variability;
+import porebench.record.FactorIssue;
+import porebench.record.FactorOrigin;
+import porebench.record.LabBook;
+import porebench.record.LaboratoryProfile;
+import porebench.record.Meter;
+import porebench.record.MixDesign;
+import porebench.record.Records;
+import porebench.record.Source;
+import porebench.record.Version;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
+
+/**
+ * Everything a lab book knows about one mix: design, sources, determinations, factor issues and how they stand.
+ *
+ * @param mix the mix design
+ * @param profile the profile it is tested by
+ * @param sources the sources of its aggregates that are in the register
+ * @param meters all meters of the laboratory, by id
+ * @param stories how each meter stood on any day, by id
+ * @param equipment the balances, cylinders and vessels of the laboratory
+ * @param determinations its determinations, the oldest first
+ * @param issues its factor issues, the first revision first
+ * @param bases what each revision that issued a factor rests on, by revision
+ * @param made what the trials of each determination were made with, by determination
+ */
+public record Evidence(
+        Version<MixDesign> mix,
+        Profile profile,
+        List<Version<Source>> sources,
+        Map<MeterId, Version<Meter>> meters,
+        Map<MeterId, MeterStory> stories,
+        LaboratoryEquipment equipment,
+        List<JudgedDetermination> determinations,
+        List<Version<FactorIssue>> issues,
+        Map<Integer, Basis> bases,
+        Map<DeterminationId, Basis> made) {
+    public Evidence {
+        sources = List.copyOf(sources);
+        meters = Map.copyOf(meters);
+        stories = Map.copyOf(stories);
+        determinations = List.copyOf(determinations);
+        issues = List.copyOf(issues);
+        bases = Map.copyOf(bases);
+        made = Map.copyOf(made);
+    }
+
+    /**
+     * What trials are made with and a factor rests on: the mix design and the sources as they were.
+     *
+     * @param mix the mix design of that day
+     * @param sources its sources of that day, those that were in the register
+     * @param lost sources it names in a version that the lab book does not have, as after an import from another book
+     */
+    public record Basis(MixDesign mix, List<Source> sources, List<SourceId> lost) {
+        public Basis {
+            sources = List.copyOf(sources);
+            lost = List.copyOf(lost);
+        }
+    }
+
+    /**
+     * Something that makes an issued factor untrue.
+     *
+     * @param source the source that changed; empty when the mix's own aggregates did
+     */
+    public record Change(Optional<SourceId> source) {
+        /** Returns the change as a doubt about the factor of a mix, to be said in words. */
+        public Problem asProblem(MixId mixId) {
+            return source.map(id -> Problem.warning("sources", "register.source-changed", id.text()))
+                    .orElseGet(() -> Problem.warning("mix", "register.mix-changed", mixId.text()));
+        }
+    }
+
+    /** Gathers what a lab book knows about one mix; empty when it has no such mix. */
+    public static Optional<Evidence> of(LabBook book, MixId mixId) {
+        return book.latest(MixDesign.class, mixId.text()).map(mix -> new EvidenceReader(book).read(mix));
+    }
+
+    /** Gathers what a lab book knows about every mix, in the order of their ids. */
+    public static List<Evidence> ofAll(LabBook book) {
+        EvidenceReader reader = new EvidenceReader(book);
+        return book.latest(MixDesign.class).stream().map(reader::read).toList();
+    }
+
+    /** Returns whether any of its trials is of the simulated bench, as all are in a training book. */
+    public boolean isSimulated() {
+        return determinations.stream()
+                .flatMap(judged -> judged.trials().stream())
+                .anyMatch(trial -> trial.trial().value().simulated());
+    }
+
+    /** Returns the meters of the laboratory as they were on a day, in the order of their ids. */
+    public List<Meter> metersOn(LocalDate day) {
+        return stories.values().stream()
+                .map(story -> story.meterOn(day))
+                .sorted(Comparator.comparing(Meter::id))
+                .toList();
+    }
+
+    /** Returns the revision that holds on a day: the newest one that had begun by then, a withdrawal being none. */
+    public Optional<FactorIssue> inForceOn(LocalDate day) {
+        return begunBy(day).filter(FactorIssue::isIssue);
+    }
+
+    private Optional<FactorIssue> begunBy(LocalDate day) {
+        return issues.stream()
+                .map(Version::value)
+                .filter(issue -> !issue.inForceFrom().isAfter(day))
+                .max(Comparator.comparingInt(FactorIssue::revision));
+    }
+
+    /** Returns how it stands with the factor on a day. */
+    public FactorState stateOn(LocalDate day) {
+        Optional<FactorIssue> begun = begunBy(day);
+        if (begun.isEmpty()) {
+            return FactorState.NO_FACTOR;
+        }
+        FactorIssue issue = begun.get();
+        if (!issue.isIssue()) {
+            return FactorState.WITHDRAWN;
+        }
+        if (issue.origin() == FactorOrigin.IMPORTED) {
+            return FactorState.NOT_VERIFIED;
+        }
+        if (!changesSince(issue).isEmpty()) {
+            return FactorState.SOURCE_CHANGED;
+        }
+        if (!evidenceChangesSince(issue).isEmpty()) {
+            return FactorState.EVIDENCE_CHANGED;
+        }
+        if (day.isAfter(issue.recheckBy())) {
+            return FactorState.LAPSED;
+        }
+        boolean due = !day.isBefore(issue.recheckBy().minusDays(profile.count(FigureName.RECHECK_NOTICE_DAYS)));
+        return due ? FactorState.RECHECK_DUE : FactorState.IN_FORCE;
+    }
+
+    /** Returns what changed since a revision issued its factor: the mix's aggregates, or named sources. */
+    public List<Change> changesSince(FactorIssue issue) {
+        return changesSince(Optional.ofNullable(bases.get(issue.revision())));
+    }
+
+    /**
+     * Returns what happened since a revision was issued to the trials and calibrations it rests on: corrected, struck, added
+     * or gone.
+     */
+    public List<Problem> evidenceChangesSince(FactorIssue issue) {
+        return issues.stream()
+                .filter(version -> version.value().revision() == issue.revision())
+                .flatMap(version -> new EvidenceChanges(this).since(version).stream())
+                .toList();
+    }
+
+    /** Returns everything that makes an issued factor untrue; nothing for a withdrawal. */
+    public List<Problem> whyUntrue(FactorIssue issue) {
+        if (!issue.isIssue()) {
+            return List.of();
+        }
+        List<Problem> why = new ArrayList<>();
+        if (issue.origin() == FactorOrigin.IMPORTED) {
+            why.add(Problem.warning("factor", "register.not-verified", issue.revision()));
+        }
+        changesSince(issue)
+                .forEach(change -> why.add(change.asProblem(mix.value().id())));
+        why.addAll(evidenceChangesSince(issue));
+        return why;
+    }
+
+    /** Returns what changed since the trials of a determination: the mix's aggregates, or named sources. */
+    public List<Change> changesSince(JudgedDetermination judged) {
+        return changesSince(
+                Optional.ofNullable(made.get(judged.determination().value().id())));
+    }
+
+    private List<Change> changesSince(Optional<Basis> basis) {
+        if (basis.isEmpty()) {
+            // A version of the mix that is not there cannot be vouched for.
+            return List.of(new Change(Optional.empty()));
+        }
+        Basis then = basis.get();
+        List<Change> changes = new ArrayList<>();
+        if (!then.mix().hasSameAggregatesAs(mix.value())) {
+            changes.add(new Change(Optional.empty()));
+        }
+        Map<SourceId, Source> now =
+                sources.stream().map(Version::value).collect(Collectors.toMap(Source::id, Function.identity()));
+        then.lost().forEach(source -> changes.add(new Change(Optional.of(source))));
+        for (Source source : then.sources()) {
+            Source today = now.get(source.id());
+            if (today != null && !source.isSameStoneAs(today)) {
+                changes.add(new Change(Optional.of(source.id())));
+            }
+        }
+        return changes;
+    }
+
+    /** Returns the newest revision, issue or withdrawal. */
+    public Optional<FactorIssue> newestIssue() {
+        return issues.isEmpty()
+                ? Optional.empty()
+                : Optional.of(issues.get(issues.size() - 1).value());
+    }
+
+    /**
+     * Returns the determination that new trials join: the newest, as long as no factor was issued from it and its mix and
+     * sources are the same stone today.
+     */
+    public Optional<JudgedDetermination> openDetermination() {
+        return determinations.isEmpty()
+                ? Optional.empty()
+                : Optional.of(determinations.get(determinations.size() - 1))
+                        .filter(newest -> changesSince(newest).isEmpty())
+                        .filter(newest -> issues.stream()
+                                .noneMatch(issue -> issue.value().isIssue()
+                                        && issue.value()
+                                                .determinationId()
+                                                .equals(newest.determination()
+                                                        .value()
+                                                        .id())));
+    }
+
+    /** Returns a determination of this mix by its id. */
+    public Optional<JudgedDetermination> determination(DeterminationId id) {
+        return determinations.stream()
+                .filter(judged -> judged.determination().value().id().equals(id))
+                .findFirst();
+    }
+
+    /** Returns the division of the scale that a determination vouches for, in % air: see {@link MeterScale}. */
+    public double divisionPercent(JudgedDetermination judged) {
+        return scale(judged.trials()).divisionPercent().doubleValue();
+    }
+
+    /** Returns the scale that some trials of one determination vouch for. */
+    public MeterScale scale(List<JudgedTrial> trials) {
+        return MeterScale.of(trials, meters);
+    }
+
+    /**
+     * Judges how the trials of a determination of this mix vary, beside the laboratory's other determinations.
+     *
+     * @return what is to be said, or empty when no trial counts
+     */
+    public Optional<Variability> variability(JudgedDetermination judged, LaboratoryScatter laboratory) {
+        return laboratory.judge(judged, divisionPercent(judged), profile);
+    }
+
+    /** Returns the versions of the sources in the register today, by source. */
+    public Map<SourceId, Integer> sourceVersions() {
+        return sources.stream()
+                .collect(Collectors.toUnmodifiableMap(source -> source.value().id(), Version::number));
+    }
+
+    /** Returns the id that the next determination of this mix gets. */
+    public DeterminationId nextDeterminationId() {
+        int number = determinations.size() + 1;
+        while (determination(new DeterminationId(mix.value().id() + "/" + number))
+                .isPresent()) {
+            number++;
+        }
+        return new DeterminationId(mix.value().id() + "/" + number);
+    }
+
+    /** Returns the profile of a mix: the laboratory's own copy, a named standard's, or else the default one. */
+    static Profile profileOf(Records book, String profileId) {
+        return book.latest(LaboratoryProfile.class, profileId)
+                .map(version -> version.value().profile())
+                .or(() -> Profiles.find(profileId))
+                .orElseGet(Profiles::standard);
+    }
+}

@@ -1,0 +1,113 @@
+package porebench.evidence;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import porebench.method.Problem;
+import porebench.record.FactorIssue;
+import porebench.record.LabBook;
+import porebench.record.MixDesign;
+import porebench.record.id.MixId;
+
+/**
+ * One line of the factor register: a mix in service, what is in force, what is due and what is missing.
+ *
+ * @param mixId the mix
+ * @param title its title
+ * @param state how it stands with its factor
+ * @param factorPercent the factor in force, in % air; empty when none is
+ * @param revision the revision in force; empty when none is
+ * @param inForceFrom since when; empty when none is
+ * @param recheckBy until when it must be checked again; empty when none is
+ * @param countedTrials how many trials the factor rests on; of a mix without factor, how many count so far
+ * @param missing what an assessor would ask for
+ */
+public record RegisterRow(
+        MixId mixId,
+        String title,
+        FactorState state,
+        Optional<BigDecimal> factorPercent,
+        Optional<Integer> revision,
+        Optional<LocalDate> inForceFrom,
+        Optional<LocalDate> recheckBy,
+        int countedTrials,
+        List<Problem> missing) {
+    public RegisterRow {
+        missing = List.copyOf(missing);
+    }
+
+    /** Returns the line of one mix as it stands on a day. */
+    public static RegisterRow of(Evidence evidence, LocalDate day) {
+        Optional<FactorIssue> inForce = evidence.inForceOn(day);
+        Optional<JudgedDetermination> basis = inForce.isPresent()
+                ? evidence.determination(inForce.get().determinationId())
+                : evidence.openDetermination();
+        return new RegisterRow(
+                evidence.mix().value().id(),
+                evidence.mix().value().title(),
+                evidence.stateOn(day),
+                inForce.map(FactorIssue::factorPercent),
+                inForce.map(FactorIssue::revision),
+                inForce.map(FactorIssue::inForceFrom),
+                inForce.map(FactorIssue::recheckBy),
+                basis.map(JudgedDetermination::counted).orElse(0),
+                missing(evidence, inForce, basis, day));
+    }
+
+    /** Returns the lines of all mixes as they stand on a day, in the order of their ids. */
+    public static List<RegisterRow> ofAll(LabBook book, LocalDate day) {
+        return Evidence.ofAll(book).stream().map(evidence -> of(evidence, day)).toList();
+    }
+
+    /** Returns who took on how many doubts and why, a line for each person and reason. */
+    private static List<Problem> takenOn(FactorIssue issue) {
+        Map<List<String>, Integer> counts = new LinkedHashMap<>();
+        issue.takenOn().forEach(doubt -> counts.merge(List.of(doubt.by(), doubt.reason()), 1, Integer::sum));
+        return counts.entrySet().stream()
+                .map(entry -> Problem.warning(
+                        "override",
+                        "register.doubts-taken-on",
+                        entry.getKey().get(0),
+                        entry.getValue(),
+                        entry.getKey().get(1)))
+                .toList();
+    }
+
+    private static List<Problem> missing(
+            Evidence evidence, Optional<FactorIssue> inForce, Optional<JudgedDetermination> basis, LocalDate day) {
+        List<Problem> missing = new ArrayList<>();
+        MixDesign mix = evidence.mix().value();
+        if (inForce.isEmpty()) {
+            missing.add(Problem.warning(
+                    "factor", "register.no-factor-in-force", mix.id().text()));
+        }
+        inForce.ifPresent(issue -> {
+            if (issue.approvedBy().isBlank()) {
+                missing.add(Problem.warning("approvedBy", "register.not-approved", issue.revision()));
+            }
+            if (issue.isOverridden()) {
+                missing.add(Problem.warning(
+                        "override", "register.meter-overridden", issue.overrideBy(), issue.overrideReason()));
+            }
+            if (day.isAfter(issue.recheckBy())) {
+                missing.add(Problem.warning(
+                        "recheckBy",
+                        "register.recheck-overdue",
+                        issue.recheckBy().toString()));
+            }
+            missing.addAll(takenOn(issue));
+            missing.addAll(evidence.whyUntrue(issue));
+        });
+        basis.flatMap(JudgedDetermination::summary).ifPresent(summary -> missing.addAll(summary.doubts()));
+        mix.sources().stream()
+                .sorted()
+                .filter(id -> evidence.sources().stream()
+                        .noneMatch(source -> source.value().id().equals(id)))
+                .forEach(id -> missing.add(Problem.warning("sources", "register.source-unknown", id.text())));
+        return missing;
+    }
+}

@@ -1,0 +1,21 @@
+package porebench.evidence.intake;
+
+import porebench.method.Place;
+import porebench.record.Kept;
+
+/**
+ * A record read from a file, on its way into a lab book.
+ *
+ * <p>A trial whose determination has the name of its mix, and a factor issue that rests on version 0, leave it to the lab
+ * book to say which determination or version that is.
+ *
+ * @param place where it stands
+ * @param value the record
+ * @param simulated whether its file says that it comes from a training book, of a record that does not say so itself
+ */
+public record Incoming(Place place, Kept value, boolean simulated) {
+    /** Makes a record of which the file says no such thing. */
+    public Incoming(Place place, Kept value) {
+        this(place, value, false);
+    }
+}

@@ -1,0 +1,390 @@
+package porebench.evidence.intake;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import porebench.method.Problem;
+import porebench.record.CardPrint;
+import porebench.record.Determination;
+import porebench.record.Draft;
+import porebench.record.Equipment;
+import porebench.record.FactorIssue;
+import porebench.record.FactorOrigin;
+import porebench.record.Grounds;
+import porebench.record.Kept;
+import porebench.record.KeptStudy;
+import porebench.record.LabBook;
+import porebench.record.Laboratory;
+import porebench.record.MeterCalibration;
+import porebench.record.MixDesign;
+import porebench.record.Namesakes;
+import porebench.record.RecordKind;
+import porebench.record.Training;
+import porebench.record.Trial;
+import porebench.record.Version;
+import porebench.record.Wording;
+import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
+
+/**
+ * Checks records from files against a lab book, and against each other, before any is kept.
+ *
+ * <p>What is already there unchanged is passed over; a changed source, piece of equipment, meter, mix, profile or
+ * determination becomes a new version; a changed calibration, trial, issue, print or study is refused, because those are
+ * corrected by a person with a reason. A simulated trial is refused unless the book is for training, a real one if it is; and
+ * so is whatever a file says to come from a training book.
+ */
+public final class Intake {
+    private final LabBook book;
+    private final LocalDate today;
+    private final TrialIntake trialIntake;
+    private final Namesakes namesakes;
+    private final Map<RecordKind, Map<String, Incoming>> good = new EnumMap<>(RecordKind.class);
+    private final List<Draft> drafts = new ArrayList<>();
+    private final List<Problem> problems = new ArrayList<>();
+    private int alreadyThere;
+
+    private Intake(LabBook book, List<Incoming> incoming, LocalDate today) {
+        this.book = book;
+        this.today = today;
+        this.trialIntake = new TrialIntake(book, incoming);
+        this.namesakes = new Namesakes(book);
+    }
+
+    /**
+     * What can be kept, and what is wrong with the rest.
+     *
+     * @param drafts the good records, in the order in which they can be kept
+     * @param alreadyThere how many stand in the lab book unchanged
+     * @param problems every problem, with its place
+     */
+    public record Result(List<Draft> drafts, int alreadyThere, List<Problem> problems) {
+        public Result {
+            drafts = List.copyOf(drafts);
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /**
+     * Checks some records; nothing is kept yet.
+     *
+     * @param today no calibration can be of a later day
+     */
+    public static Result check(LabBook book, List<Incoming> incoming, LocalDate today) {
+        Intake intake = new Intake(book, incoming, today);
+        incoming.stream()
+                .sorted(Comparator.comparing((Incoming one) -> one.value().kind())
+                        .thenComparing(CalibrationIntake::day))
+                .forEach(intake::take);
+        intake.lookAtIssues();
+        return new Result(intake.drafts, intake.alreadyThere, intake.problems);
+    }
+
+    private Map<String, Incoming> good(RecordKind kind) {
+        return good.computeIfAbsent(kind, any -> new LinkedHashMap<>());
+    }
+
+    private void take(Incoming one) {
+        Incoming twin = good(one.value().kind()).get(one.value().recordId());
+        if (twin != null) {
+            error(
+                    one,
+                    "import.duplicate",
+                    one.value().kind().word(),
+                    one.value().recordId(),
+                    twin.place().file(),
+                    twin.place().line());
+            return;
+        }
+        if (one.simulated() && !isTraining()) {
+            error(
+                    one,
+                    "import.simulated",
+                    one.value().kind().word(),
+                    one.value().recordId());
+            return;
+        }
+        resolve(one).ifPresent(resolved -> {
+            good(resolved.value().kind()).put(resolved.value().recordId(), resolved);
+            keep(resolved);
+        });
+    }
+
+    private void keep(Incoming one) {
+        Optional<? extends Version<? extends Kept>> there =
+                book.latest(one.value().kind().type(), one.value().recordId());
+        boolean isNew = there.isEmpty();
+        boolean isChanged = !isNew && !there.get().value().equals(one.value()) && mayChange(one.value());
+        if (isNew || isChanged) {
+            Draft draft = new Draft(one.value(), there.map(Version::number).orElse(0));
+            Wording.ofDraft(book, draft).forEach(problem -> problems.add(problem.at(one.place())));
+        }
+        if (isNew) {
+            namesakes.meet(one.value()).ifPresent(problem -> problems.add(problem.at(one.place())));
+            drafts.add(Draft.of(one.value()));
+        } else if (there.get().value().equals(one.value())) {
+            alreadyThere++;
+        } else if (isChanged) {
+            drafts.add(new Draft(one.value(), there.get().number()));
+            problems.add(Problem.warning(
+                            "id",
+                            "import.new-version",
+                            one.value().kind().word(),
+                            one.value().recordId(),
+                            there.get().number() + 1)
+                    .at(one.place()));
+        } else {
+            error(one, "import.differs", one.value().kind().word(), one.value().recordId());
+        }
+    }
+
+    /** Holds every new revision of a factor against the evidence as it will be. */
+    private void lookAtIssues() {
+        IssueIntake issues = new IssueIntake(book, drafts);
+        List<Draft> looked = new ArrayList<>();
+        for (Draft draft : drafts) {
+            if (!(draft.value() instanceof FactorIssue issue)) {
+                looked.add(draft);
+                continue;
+            }
+            IssueIntake.Looked seen = issues.look(issue);
+            Incoming one = Objects.requireNonNull(good(RecordKind.FACTOR_ISSUE).get(issue.recordId()));
+            seen.problems().forEach(problem -> problems.add(problem.at(one.place())));
+            seen.issue().ifPresent(kept -> looked.add(new Draft(kept, draft.basedOn(), true)));
+        }
+        drafts.clear();
+        drafts.addAll(looked);
+    }
+
+    private static boolean mayChange(Kept value) {
+        return !(value instanceof MeterCalibration
+                || value instanceof Trial
+                || value instanceof FactorIssue
+                || value instanceof CardPrint
+                || value instanceof KeptStudy);
+    }
+
+    private Optional<Incoming> resolve(Incoming one) {
+        return switch (one.value().kind()) {
+            case EQUIPMENT -> equipment(one, (Equipment) one.value());
+            case METER_CALIBRATION -> calibration(one, (MeterCalibration) one.value());
+            case MIX -> mix(one, (MixDesign) one.value());
+            case DETERMINATION -> determination(one, (Determination) one.value());
+            case TRIAL -> trial(one, (Trial) one.value());
+            case FACTOR_ISSUE -> issue(one, (FactorIssue) one.value());
+            case CARD_PRINT -> cardPrint(one, (CardPrint) one.value());
+            default -> Optional.of(one);
+        };
+    }
+
+    private Optional<Incoming> equipment(Incoming one, Equipment piece) {
+        List<Problem> found = piece.check(today);
+        found.forEach(problem -> problems.add(problem.at(one.place())));
+        return Problem.anyError(found) ? Optional.empty() : Optional.of(one);
+    }
+
+    private Optional<Incoming> calibration(Incoming one, MeterCalibration calibration) {
+        List<Problem> found = new CalibrationIntake(book, good(RecordKind.METER), good(RecordKind.METER_CALIBRATION))
+                .check(calibration, today);
+        found.forEach(problem -> problems.add(problem.at(one.place())));
+        return Problem.anyError(found) ? Optional.empty() : Optional.of(one);
+    }
+
+    private boolean isTraining() {
+        return known(RecordKind.LABORATORY, Laboratory.ID)
+                .map(laboratory -> ((Laboratory) laboratory).training())
+                .orElse(false);
+    }
+
+    private Optional<Incoming> mix(Incoming one, MixDesign mix) {
+        List<Problem> found = mix.check();
+        found.forEach(problem -> problems.add(problem.at(one.place())));
+        if (Problem.anyError(found)) {
+            return Optional.empty();
+        }
+        mix.sources().stream()
+                .sorted()
+                .filter(source -> known(RecordKind.SOURCE, source.text()).isEmpty())
+                .forEach(source -> problems.add(Problem.warning(
+                                "source_id", "import.unknown-source", mix.id().text(), source.text())
+                        .at(one.place())));
+        return Optional.of(one);
+    }
+
+    private Optional<Incoming> determination(Incoming one, Determination determination) {
+        if (!knownMix(one, determination.mixId())) {
+            return Optional.empty();
+        }
+        Determination marked = determination.simulated(determination.simulated() || isTraining());
+        Optional<Problem> mixing = Training.mixing(marked, isTraining());
+        if (mixing.isPresent()) {
+            problems.add(mixing.get().at(one.place()));
+            return Optional.empty();
+        }
+        if (!marked.sourceVersions().isEmpty()) {
+            return Optional.of(new Incoming(one.place(), marked));
+        }
+        Map<SourceId, Integer> sources = book.latest(Determination.class, marked.recordId())
+                .map(there -> there.value().sourceVersions())
+                .orElseGet(() -> sourcesToday(marked.mixId()));
+        return Optional.of(new Incoming(one.place(), marked.madeWith(sources)));
+    }
+
+    private Optional<Incoming> trial(Incoming one, Trial trial) {
+        Optional<Problem> mixing = Training.mixing(trial, isTraining());
+        mixing.ifPresent(problem -> problems.add(problem.at(one.place())));
+        if (!knownMix(one, trial.mixId()) || mixing.isPresent()) {
+            return Optional.empty();
+        }
+        if (known(RecordKind.METER, trial.meterId().text()).isEmpty()) {
+            problems.add(Problem.warning(
+                            "meter_id",
+                            "import.unknown-meter",
+                            trial.id().text(),
+                            trial.meterId().text())
+                    .at(one.place()));
+        }
+        Trial placed = trialIntake.placed(trial);
+        Optional<Problem> mixedTypes = trialIntake.mixedTypes(placed);
+        mixedTypes.ifPresent(problem -> problems.add(problem.at(one.place())));
+        if (mixedTypes.isPresent()) {
+            return Optional.empty();
+        }
+        trialIntake.doubts(trial).forEach(problem -> problems.add(problem.at(one.place())));
+        Optional<Kept> determination =
+                known(RecordKind.DETERMINATION, placed.determinationId().text());
+        if (determination.isPresent()
+                && !((Determination) determination.get()).mixId().equals(trial.mixId())) {
+            error(
+                    one,
+                    "import.determination-of-another-mix",
+                    trial.id().text(),
+                    placed.determinationId().text(),
+                    ((Determination) determination.get()).mixId().text());
+            return Optional.empty();
+        }
+        if (determination.isEmpty()) {
+            Determination begun = new Determination(
+                    placed.determinationId(),
+                    trial.mixId(),
+                    Math.max(1, versionOf(RecordKind.MIX, trial.mixId().text())),
+                    sourcesToday(trial.mixId()),
+                    trial.testedAt().toLocalDate(),
+                    "",
+                    trial.simulated());
+            good(RecordKind.DETERMINATION).put(begun.recordId(), new Incoming(one.place(), begun));
+            drafts.add(Draft.of(begun));
+        }
+        return Optional.of(new Incoming(one.place(), placed));
+    }
+
+    private Optional<Incoming> issue(Incoming one, FactorIssue issue) {
+        boolean mixKnown = knownMix(one, issue.mixId());
+        boolean determinationKnown =
+                known(RecordKind.DETERMINATION, issue.determinationId().text()).isPresent();
+        if (!determinationKnown) {
+            error(
+                    one,
+                    "import.unknown-determination",
+                    issue.recordId(),
+                    issue.determinationId().text());
+        }
+        if (!mixKnown || !determinationKnown) {
+            return Optional.empty();
+        }
+        Optional<Problem> mixing = Training.mixing(issue, isTraining());
+        if (mixing.isPresent()) {
+            problems.add(mixing.get().at(one.place()));
+            return Optional.empty();
+        }
+        Optional<FactorIssue> there =
+                book.latest(FactorIssue.class, issue.recordId()).map(Version::value);
+        if (there.isPresent()) {
+            return Optional.of(new Incoming(one.place(), filled(issue, there.get())));
+        }
+        if (issue.mixVersion() > 0) {
+            return Optional.of(one);
+        }
+        Determination made = (Determination)
+                known(RecordKind.DETERMINATION, issue.determinationId().text()).orElseThrow();
+        FactorIssue resting = issue.restingOn(made.mixVersion(), made.sourceVersions())
+                .on(issue.isIssue() ? issue.grounds().from(FactorOrigin.IMPORTED) : issue.grounds());
+        return Optional.of(new Incoming(one.place(), resting));
+    }
+
+    /** Returns a revision with what its row leaves open filled from the one that is there. */
+    private static FactorIssue filled(FactorIssue issue, FactorIssue there) {
+        FactorIssue resting =
+                issue.mixVersion() > 0 ? issue : issue.restingOn(there.mixVersion(), there.sourceVersions());
+        Grounds own = resting.grounds();
+        return resting.on(own.namesTrials() ? own.from(there.origin()) : there.grounds());
+    }
+
+    /** Returns the versions the sources of a mix will have once these are kept; one not in the register is left out. */
+    private Map<SourceId, Integer> sourcesToday(MixId mixId) {
+        Map<SourceId, Integer> versions = new LinkedHashMap<>();
+        known(RecordKind.MIX, mixId.text())
+                .map(mix -> ((MixDesign) mix).sources())
+                .orElseThrow()
+                .forEach(source -> {
+                    int number = versionOf(RecordKind.SOURCE, source.text());
+                    if (number > 0) {
+                        versions.put(source, number);
+                    }
+                });
+        return versions;
+    }
+
+    private Optional<Incoming> cardPrint(Incoming one, CardPrint print) {
+        String issue = FactorIssue.idOf(print.mixId(), print.revision());
+        if (known(RecordKind.FACTOR_ISSUE, issue).isEmpty()) {
+            error(one, "import.unknown-issue", print.recordId(), issue);
+            return Optional.empty();
+        }
+        return Optional.of(one);
+    }
+
+    private boolean knownMix(Incoming one, MixId mixId) {
+        boolean isKnown = known(RecordKind.MIX, mixId.text()).isPresent();
+        if (!isKnown) {
+            error(
+                    one,
+                    "import.unknown-mix",
+                    one.value().kind().word(),
+                    one.value().recordId(),
+                    mixId.text());
+        }
+        return isKnown;
+    }
+
+    private Optional<Kept> known(RecordKind kind, String recordId) {
+        Optional<Kept> incoming = Optional.ofNullable(good.get(kind))
+                .map(all -> all.get(recordId))
+                .map(Incoming::value);
+        if (incoming.isPresent()) {
+            return incoming;
+        }
+        return book.latest(kind.type(), recordId).map(Version::value);
+    }
+
+    /** Returns the version a record will have once these are kept; 0 when it is not known. */
+    private int versionOf(RecordKind kind, String recordId) {
+        return drafts.stream()
+                .filter(draft ->
+                        draft.value().kind() == kind && draft.value().recordId().equals(recordId))
+                .findFirst()
+                .map(draft -> draft.basedOn() + 1)
+                .or(() -> book.latest(kind.type(), recordId).map(Version::number))
+                .orElse(0);
+    }
+
+    private void error(Incoming one, String code, Object... values) {
+        problems.add(Problem.error("id", code, values).at(one.place()));
+    }
+}

@@ -1,0 +1,71 @@
+package porebench.evidence.intake;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import porebench.evidence.Evidence;
+import porebench.evidence.EvidenceReader;
+import porebench.evidence.issue.Verifying;
+import porebench.method.Problem;
+import porebench.record.Draft;
+import porebench.record.DraftedRecords;
+import porebench.record.FactorIssue;
+import porebench.record.FactorOrigin;
+import porebench.record.LabBook;
+import porebench.record.MixDesign;
+import porebench.record.Records;
+import porebench.record.Stamp;
+import porebench.record.id.MixId;
+
+/**
+ * Holds the factors of an import against the trials that come with them or are there, once all records are known.
+ *
+ * <p>A factor that its evidence bears is kept as it is. One that it does not bear is kept as not verified here, with every
+ * reason. One that can never be right is refused.
+ */
+final class IssueIntake {
+    private static final Stamp SOON = new Stamp("import", Instant.EPOCH, "import");
+
+    private final Records after;
+    private final Map<MixId, Optional<Evidence>> known = new HashMap<>();
+    private Optional<EvidenceReader> reader = Optional.empty();
+
+    IssueIntake(LabBook book, List<Draft> drafts) {
+        this.after = new DraftedRecords(book, drafts, SOON);
+    }
+
+    /**
+     * A revision that was looked at.
+     *
+     * @param issue the revision as it can be kept; empty when it is refused
+     * @param problems why it is refused or not verified
+     */
+    record Looked(Optional<FactorIssue> issue, List<Problem> problems) {}
+
+    /** Looks at a new revision. */
+    Looked look(FactorIssue issue) {
+        if (!issue.isIssue()) {
+            return new Looked(Optional.of(issue), List.of());
+        }
+        Optional<Evidence> evidence = known.computeIfAbsent(issue.mixId(), this::read);
+        List<Problem> problems = new ArrayList<>(
+                evidence.map(of -> Verifying.unverified(of, issue)).orElse(List.of()));
+        if (Problem.anyError(problems)) {
+            return new Looked(Optional.empty(), problems);
+        }
+        if (problems.isEmpty() && issue.origin() != FactorOrigin.IMPORTED) {
+            return new Looked(Optional.of(issue), problems);
+        }
+        problems.add(0, Problem.warning("origin", "import.not-verified", issue.recordId()));
+        return new Looked(Optional.of(issue.on(issue.grounds().from(FactorOrigin.IMPORTED))), problems);
+    }
+
+    private Optional<Evidence> read(MixId mixId) {
+        EvidenceReader once = reader.orElseGet(() -> new EvidenceReader(after));
+        reader = Optional.of(once);
+        return after.latest(MixDesign.class, mixId.text()).map(once::read);
+    }
+}

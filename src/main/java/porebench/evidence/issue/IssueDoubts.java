@@ -1,0 +1,171 @@
+package porebench.evidence.issue;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import porebench.evidence.Evidence;
+import porebench.evidence.JudgedDetermination;
+import porebench.evidence.JudgedTrial;
+import porebench.method.FigureName;
+import porebench.method.Problem;
+import porebench.method.trial.NextTrial;
+import porebench.method.trial.StopRule;
+import porebench.record.Meter;
+import porebench.record.Trial;
+import porebench.record.Version;
+import porebench.record.id.MixId;
+
+/**
+ * What is doubtful, and what can never be right, about a determination from which a factor is to be issued.
+ *
+ * <p>A trial's doubts that a person kept with a reason are settled, but for those about its meter: whether that was to be
+ * trusted is known only later.
+ */
+final class IssueDoubts {
+    private static final Set<String> ABOUT_THE_METER =
+            Set.of("trial.meter-overdue", "trial.meter-failed", "trial.meter-never-calibrated");
+
+    private final Evidence evidence;
+    private final JudgedDetermination basis;
+
+    IssueDoubts(Evidence evidence, JudgedDetermination basis) {
+        this.evidence = evidence;
+        this.basis = basis;
+    }
+
+    private List<JudgedTrial> counting() {
+        return basis.trials().stream().filter(JudgedTrial::counts).toList();
+    }
+
+    /** Returns every doubt that nobody has settled, those of the trials first. */
+    List<IssueDoubt> all(Optional<StopRule> stop) {
+        List<IssueDoubt> doubts = new ArrayList<>();
+        for (JudgedTrial judged : counting()) {
+            boolean isKept = judged.trial().value().keptBecause().isPresent();
+            judged.doubts().stream()
+                    .filter(doubt -> !isKept || ABOUT_THE_METER.contains(doubt.code()))
+                    .map(doubt -> IssueDoubt.of(judged, doubt))
+                    .forEach(doubts::add);
+            meter(judged).stream().map(doubt -> IssueDoubt.of(judged, doubt)).forEach(doubts::add);
+        }
+        List<Problem> summary = basis.summary().map(known -> known.doubts()).orElse(List.of());
+        summary.stream().map(IssueDoubt::ofAll).forEach(doubts::add);
+        changes().stream().map(IssueDoubt::ofAll).forEach(doubts::add);
+        boolean areFew = summary.stream().anyMatch(doubt -> doubt.code().equals("determination.few-trials"));
+        stop.filter(rule -> !(areFew && rule.forTheCountOnly()))
+                .flatMap(IssueDoubts::stop)
+                .map(IssueDoubt::ofAll)
+                .ifPresent(doubts::add);
+        return List.copyOf(doubts);
+    }
+
+    /** Returns what the register says against a trial's meter, beyond what the trial itself is doubted for. */
+    private List<Problem> meter(JudgedTrial judged) {
+        Trial trial = judged.trial().value();
+        String id = trial.meterId().text();
+        Version<Meter> known = evidence.meters().get(trial.meterId());
+        if (known == null) {
+            return List.of(Problem.warning("meter", "trial.meter-unknown", id));
+        }
+        Meter meter = known.value();
+        List<Problem> doubts = new ArrayList<>();
+        if (!meter.inService()) {
+            doubts.add(Problem.warning("meter", "trial.meter-out-of-service", id));
+        }
+        if (meter.type() != trial.readings().meterType()) {
+            doubts.add(Problem.warning(
+                    "meter",
+                    "trial.meter-of-other-type",
+                    id,
+                    meter.type().name(),
+                    trial.readings().meterType().name()));
+        }
+        if (judged.figures().corrections().bowl().isEmpty()
+                && !trial.readings().bowl().agreesWith(meter.bowl().value())) {
+            doubts.add(Problem.warning(
+                    "meter", "trial.bowl-not-registered", trial.readings().bowl(), id, meter.bowl()));
+        }
+        if (judged.meterState().isEmpty()) {
+            doubts.add(Problem.warning("meter", "trial.meter-never-calibrated", id));
+        }
+        return doubts;
+    }
+
+    private List<Problem> changes() {
+        MixId mixId = evidence.mix().value().id();
+        return evidence.changesSince(basis).stream()
+                .map(change -> change.source()
+                        .map(source ->
+                                Problem.warning("determination", "issue.source-changed-since-trials", source.text()))
+                        .orElseGet(
+                                () -> Problem.warning("determination", "issue.mix-changed-since-trials", mixId.text())))
+                .toList();
+    }
+
+    private static Optional<Problem> stop(StopRule rule) {
+        return switch (rule.verdict()) {
+            case ENOUGH -> Optional.empty();
+            case NOT_YET_KNOWN -> Optional.of(Problem.warning("trials", "issue.stop-not-yet-known", rule.moreTrials()));
+            case OUT_OF_REACH ->
+                Optional.of(Problem.warning("trials", "issue.stop-out-of-reach", rule.wantedPercent()));
+            case MORE ->
+                Optional.of(rule.next()
+                        .filter(next -> !next.leavesTheCard())
+                        .map(next -> couldChange(rule, next))
+                        .orElseGet(() ->
+                                Problem.warning("trials", "issue.stop-more", rule.moreTrials(), rule.wantedPercent())));
+        };
+    }
+
+    private static Problem couldChange(StopRule rule, NextTrial next) {
+        return Problem.warning(
+                "trials",
+                "issue.stop-more-could-change",
+                rule.moreTrials(),
+                rule.wantedPercent(),
+                next.card(),
+                next.cardAtLow(),
+                next.cardAtHigh());
+    }
+
+    /** Returns what can never be right, and nobody can take on: two types of meter, a factor beyond the profile's limits. */
+    List<Problem> impossible() {
+        List<Problem> problems = new ArrayList<>();
+        long types = counting().stream()
+                .map(trial -> trial.trial().value().readings().meterType())
+                .distinct()
+                .count();
+        if (types > 1) {
+            problems.add(Problem.error(
+                    "determination",
+                    "issue.two-meter-types",
+                    basis.determination().value().id().text()));
+        }
+        basis.summary().ifPresent(summary -> {
+            double low = evidence.profile().number(FigureName.FACTOR_LOW);
+            double high = evidence.profile().number(FigureName.FACTOR_HIGH);
+            double reported = summary.reportedPercent().doubleValue();
+            if (reported < low || reported > high) {
+                problems.add(Problem.error(
+                        "factor",
+                        "issue.beyond-limits",
+                        summary.reportedPercent(),
+                        low,
+                        high,
+                        evidence.profile().title()));
+            }
+        });
+        return problems;
+    }
+
+    /** Returns why a factor cannot hold from a day: it would hold before the last trial it rests on was made. */
+    Optional<Problem> beforeEvidence(LocalDate from) {
+        return counting().stream()
+                .map(trial -> trial.trial().value().testedAt().toLocalDate())
+                .max(LocalDate::compareTo)
+                .filter(from::isBefore)
+                .map(last -> Problem.error("inForceFrom", "issue.before-evidence", from.toString(), last.toString()));
+    }
+}

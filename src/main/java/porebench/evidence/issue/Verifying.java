@@ -1,0 +1,111 @@
+package porebench.evidence.issue;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import porebench.evidence.Evidence;
+import porebench.evidence.JudgedDetermination;
+import porebench.evidence.LaboratoryScatter;
+import porebench.method.Answer;
+import porebench.method.Problem;
+import porebench.record.Determination;
+import porebench.record.FactorIssue;
+import porebench.record.FactorOrigin;
+import porebench.record.TakenDoubt;
+import porebench.record.Version;
+
+/** Holds a factor that came in from a file against the trials of this lab book, and lets a person confirm it. */
+public final class Verifying {
+    private Verifying() {}
+
+    /**
+     * Confirms a factor that came in from a file: from now on this laboratory stands for it, on the trials in its own book.
+     *
+     * @param version the revision, the newest of its mix
+     * @param who who confirms it
+     * @param reason why
+     * @param takingOn who takes on which doubts, and why; empty when nobody takes on any
+     * @return the corrected revision, with every doubt, taken on; or why it cannot be confirmed
+     */
+    public static Answer<FactorIssue> confirm(
+            Evidence evidence,
+            LaboratoryScatter scatter,
+            Version<FactorIssue> version,
+            String who,
+            String reason,
+            Optional<TakingOn> takingOn) {
+        FactorIssue issue = version.value();
+        List<Problem> problems = new ArrayList<>();
+        Issuing.requireText(problems, "issuedBy", who);
+        Issuing.requireText(problems, "reason", reason);
+        if (!issue.isIssue() || issue.origin() != FactorOrigin.IMPORTED) {
+            problems.add(Problem.error("factor", "issue.nothing-to-confirm", issue.revision()));
+            return Answer.refused(problems);
+        }
+        Issuing.secondPerson(evidence, issue.issuedBy(), issue.approvedBy()).ifPresent(problems::add);
+        Optional<JudgedDetermination> basis = Issuing.basis(problems, evidence, issue.determinationId());
+        List<TakenDoubt> taken = new ArrayList<>();
+        basis.ifPresent(judged -> {
+            IssueDoubts doubts = new IssueDoubts(evidence, judged);
+            problems.addAll(doubts.impossible());
+            doubts.beforeEvidence(issue.inForceFrom()).ifPresent(problems::add);
+            checkFactor(issue, judged).ifPresent(problems::add);
+            taken.addAll(TakingOn.takeOn(problems, doubts.all(Issuing.stop(evidence, scatter, judged)), takingOn));
+        });
+        if (basis.isEmpty() || Problem.anyError(problems)) {
+            return Answer.refused(problems);
+        }
+        Determination made = basis.get().determination().value();
+        return Answer.of(
+                issue.restingOn(made.mixVersion(), made.sourceVersions())
+                        .on(Issuing.grounds(evidence, basis.get(), taken, FactorOrigin.CONFIRMED)),
+                problems);
+    }
+
+    /** Returns why a factor is not the one its trials give, if it is not. */
+    private static Optional<Problem> checkFactor(FactorIssue issue, JudgedDetermination basis) {
+        BigDecimal reported = basis.summary().orElseThrow().reportedPercent();
+        return reported.compareTo(issue.factorPercent()) == 0
+                ? Optional.empty()
+                : Optional.of(Problem.error(
+                        "factor",
+                        "issue.not-what-trials-give",
+                        issue.factorPercent(),
+                        basis.determination().value().id().text(),
+                        reported));
+    }
+
+    /**
+     * Returns why a revision from a file is not borne by the evidence in the lab book: then it is kept as not verified here.
+     * What can never be right is an error, and the revision is not kept at all. Whether the trials were enough is left to
+     * those who issued it.
+     */
+    public static List<Problem> unverified(Evidence evidence, FactorIssue issue) {
+        List<Problem> problems = new ArrayList<>();
+        if (!issue.grounds().namesTrials() || issue.mixVersion() == 0) {
+            problems.add(Problem.warning("trial_versions", "import.without-versions"));
+        }
+        Optional<JudgedDetermination> basis = evidence.determination(issue.determinationId())
+                .filter(judged -> judged.summary().isPresent());
+        if (basis.isEmpty()) {
+            problems.add(Problem.warning(
+                    "determination_id",
+                    "issue.no-trial-counts",
+                    issue.determinationId().text()));
+            return problems;
+        }
+        IssueDoubts doubts = new IssueDoubts(evidence, basis.get());
+        problems.addAll(doubts.impossible());
+        doubts.beforeEvidence(issue.inForceFrom()).ifPresent(problems::add);
+        checkFactor(issue, basis.get()).map(Problem::asWarning).ifPresent(problems::add);
+        Issuing.secondPerson(evidence, issue.issuedBy(), issue.approvedBy())
+                .map(Problem::asWarning)
+                .ifPresent(problems::add);
+        doubts.all(Optional.empty()).stream()
+                .filter(doubt -> issue.takenOn().stream().noneMatch(doubt::isTakenOnBy))
+                .map(IssueDoubt::asSaid)
+                .forEach(problems::add);
+        return problems;
+    }
+}

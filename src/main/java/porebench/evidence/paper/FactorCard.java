@@ -1,0 +1,130 @@
+package porebench.evidence.paper;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import porebench.evidence.CardState;
+import porebench.evidence.Evidence;
+import porebench.evidence.JudgedDetermination;
+import porebench.evidence.MeterScale;
+import porebench.method.FigureName;
+import porebench.method.Profile;
+import porebench.method.air.PassWindow;
+import porebench.record.FactorIssue;
+import porebench.record.Laboratory;
+import porebench.record.MixDesign;
+import porebench.record.Source;
+import porebench.record.Version;
+import porebench.record.chain.Head;
+import porebench.record.id.MixId;
+
+/**
+ * The card that rides in the truck: what it says.
+ *
+ * @param laboratory who hands it out; empty when the lab book does not say
+ * @param mixId the mix
+ * @param mixTitle its title
+ * @param sources name of each aggregate's source, in the order of the mix
+ * @param issue the revision on the card
+ * @param state how it stands with that revision on the day the card is made; it decides whether the card is marked
+ * @param lastDay the last day it holds: the day to recheck by, or the one before a later revision begins, if that is known
+ * @param wetSieved whether the concrete is wet-sieved over 37.5 mm before the air test; factor and target are then for the
+ *     sieved concrete
+ * @param targetAirPercent the mix's target air, in %
+ * @param airTolerancePercent the tolerance on it, in % air
+ * @param divisionPercent a division of the meter's scale, in % air
+ * @param window readings and the air content they mean, and which of them pass
+ * @param rule where the reporting rule stands, for people to look it up
+ * @param head how far the lab book reached when the card was made
+ */
+public record FactorCard(
+        Optional<Laboratory> laboratory,
+        MixId mixId,
+        String mixTitle,
+        List<String> sources,
+        FactorIssue issue,
+        CardState state,
+        LocalDate lastDay,
+        boolean wetSieved,
+        BigDecimal targetAirPercent,
+        BigDecimal airTolerancePercent,
+        BigDecimal divisionPercent,
+        PassWindow window,
+        String rule,
+        Head head)
+        implements Printed {
+    public FactorCard {
+        sources = List.copyOf(sources);
+    }
+
+    /**
+     * Returns the card of one revision of a mix's factor as it stands on a day.
+     *
+     * @param head how far the lab book reaches
+     */
+    public static FactorCard of(
+            Evidence evidence, FactorIssue issue, Optional<Laboratory> laboratory, Head head, LocalDate day) {
+        MixDesign mix = evidence.mix().value();
+        Profile profile = evidence.profile();
+        BigDecimal tolerance = mix.airTolerancePercent()
+                .orElseGet(() ->
+                        new BigDecimal(profile.figure(FigureName.AIR_TOLERANCE).value()));
+        MeterScale scale = evidence.scale(evidence.determination(issue.determinationId())
+                .map(JudgedDetermination::trials)
+                .orElse(List.of()));
+        BigDecimal top = scale.topPercent()
+                .orElseGet(() ->
+                        new BigDecimal(profile.figure(FigureName.SCALE_TOP).value()));
+        BigDecimal target = mix.batch().targetAirPercent();
+        return new FactorCard(
+                laboratory,
+                mix.id(),
+                mix.title(),
+                sourceNames(evidence),
+                issue,
+                CardState.of(evidence, issue, day),
+                lastDay(evidence, issue),
+                mix.batch().wetSieved(),
+                target,
+                tolerance,
+                scale.divisionPercent(),
+                PassWindow.of(issue.factorPercent(), target, tolerance, scale.divisionPercent(), top, profile),
+                profile.title(),
+                head);
+    }
+
+    private static LocalDate lastDay(Evidence evidence, FactorIssue issue) {
+        return evidence.issues().stream()
+                .map(Version::value)
+                .filter(other -> other.revision() > issue.revision())
+                .map(other -> other.inForceFrom().minusDays(1))
+                .filter(day -> !day.isBefore(issue.inForceFrom()))
+                .filter(day -> day.isBefore(issue.recheckBy()))
+                .min(LocalDate::compareTo)
+                .orElse(issue.recheckBy());
+    }
+
+    /** Returns whether it comes from a training book or rests on simulated trials, whatever book it stands in. */
+    @Override
+    public boolean isTraining() {
+        return Printed.super.isTraining() || issue.isSimulated();
+    }
+
+    /** Returns whether its state stands across it, because it is no card to work by. */
+    public boolean isMarked() {
+        return !state.mayLeaveUnmarked();
+    }
+
+    private static List<String> sourceNames(Evidence evidence) {
+        return evidence.mix().value().aggregates().stream()
+                .map(aggregate -> evidence.sources().stream()
+                        .map(Version::value)
+                        .filter(source -> source.id().text().equals(aggregate.sourceOrName()))
+                        .map(Source::name)
+                        .findFirst()
+                        .orElse(aggregate.sourceOrName()))
+                .distinct()
+                .toList();
+    }
+}

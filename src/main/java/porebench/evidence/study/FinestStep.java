@@ -1,0 +1,19 @@
+package porebench.evidence.study;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+
+/** The division of the scale that some numbers were read on, as their digits tell it. */
+public final class FinestStep {
+    private FinestStep() {}
+
+    /** Returns 1 in the last decimal place that any of some numbers needs; 1 for whole numbers. */
+    public static BigDecimal of(double... values) {
+        int decimals = Arrays.stream(values)
+                .mapToInt(
+                        value -> BigDecimal.valueOf(value).stripTrailingZeros().scale())
+                .max()
+                .orElse(0);
+        return BigDecimal.ONE.movePointLeft(Math.max(0, decimals));
+    }
+}

@@ -1,0 +1,208 @@
+package porebench.port;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import porebench.evidence.CardState;
+import porebench.evidence.Evidence;
+import porebench.evidence.paper.FactorCard;
+import porebench.method.Answer;
+import porebench.method.Problem;
+import porebench.record.CardPrint;
+import porebench.record.Draft;
+import porebench.record.FactorIssue;
+import porebench.record.LabBook;
+import porebench.record.Laboratory;
+import porebench.record.RecordKind;
+import porebench.record.Version;
+import porebench.record.id.MixId;
+
+/**
+ * Lets a factor card leave, for window and command line alike: looked up anew in the lab book, held against the gate of
+ * {@link CardState}, laid out, recorded, and only then released. What could not be recorded does not leave; what was recorded
+ * and then could not leave is recorded as that.
+ */
+public final class CardHandout {
+    /** Somebody else may print the same revision meanwhile; the next number is then tried, this often. */
+    private static final int TRIES = 5;
+
+    private final LabBook book;
+    private final Press press;
+    private final Locale locale;
+
+    /**
+     * Sets up the way out of a lab book.
+     *
+     * @param locale the language of the card
+     */
+    public CardHandout(LabBook book, Press press, Locale locale) {
+        this.book = book;
+        this.press = press;
+        this.locale = locale;
+    }
+
+    /**
+     * What is wanted.
+     *
+     * @param mixId the mix
+     * @param revision the revision; empty for the one in force, or the newest when a marked copy is wanted and none is
+     * @param paper the paper
+     * @param marked whether a copy with its state across it is wanted where the card may not leave otherwise
+     * @param day today
+     * @param who who lets it leave
+     * @param why the reason kept with the record
+     */
+    public record Wish(
+            MixId mixId,
+            Optional<Integer> revision,
+            Paper paper,
+            boolean marked,
+            LocalDate day,
+            String who,
+            String why) {}
+
+    /**
+     * What left.
+     *
+     * @param card the card
+     * @param print the record of it
+     */
+    public record Handed(FactorCard card, CardPrint print) {}
+
+    /** Writes a card to a file; the answer has no value when nothing was written. */
+    public Answer<Handed> toFile(Wish wish, OutputFile file) {
+        Answer<FactorCard> card = card(wish);
+        if (card.value().isEmpty()) {
+            return Answer.refused(card.problems());
+        }
+        FactorCard known = card.value().get();
+        try (Waiting waiting = press.ready(known, wish.paper(), locale, file)) {
+            return let(wish, card, CardPrint.toFile(file.path(), known.isMarked()), waiting);
+        }
+    }
+
+    /** Asks for a printer and prints a card; neither value nor problems when the person thought better of it. */
+    public Optional<Answer<Handed>> toPrinter(Wish wish) {
+        Answer<FactorCard> card = card(wish);
+        if (card.value().isEmpty()) {
+            return Optional.of(Answer.refused(card.problems()));
+        }
+        FactorCard known = card.value().get();
+        return press.readyForPrinter(known, wish.paper(), locale).map(ready -> {
+            try (Waiting waiting = ready) {
+                return let(wish, card, CardPrint.toPrinter(known.isMarked()), waiting);
+            }
+        });
+    }
+
+    private Answer<FactorCard> card(Wish wish) {
+        Optional<Evidence> found = Evidence.of(book, wish.mixId());
+        if (found.isEmpty()) {
+            return refused(Problem.error(
+                    "mixId",
+                    "book.not-there",
+                    RecordKind.MIX.word(),
+                    wish.mixId().text()));
+        }
+        Evidence evidence = found.get();
+        Optional<FactorIssue> inForce = evidence.inForceOn(wish.day());
+        Optional<FactorIssue> issue = wish.revision().isEmpty() && inForce.isPresent()
+                ? inForce
+                : evidence.issues().stream()
+                        .map(Version::value)
+                        .filter(FactorIssue::isIssue)
+                        .filter(one -> wish.revision()
+                                .map(number -> one.revision() == number)
+                                .orElse(wish.marked()))
+                        .reduce((earlier, later) -> later);
+        return issue.map(one -> card(wish, evidence, one)).orElseGet(() -> none(wish, evidence));
+    }
+
+    private static Answer<FactorCard> none(Wish wish, Evidence evidence) {
+        return refused(Problem.error(
+                "factor",
+                "issue.none-in-force",
+                evidence.mix().value().id().text(),
+                wish.day().toString()));
+    }
+
+    private Answer<FactorCard> card(Wish wish, Evidence evidence, FactorIssue issue) {
+        Optional<Problem> refusal = CardState.refusal(evidence, issue, wish.day());
+        if (refusal.isPresent() && !wish.marked()) {
+            return refused(refusal.get());
+        }
+        Optional<Laboratory> laboratory =
+                book.latest(Laboratory.class, Laboratory.ID).map(Version::value);
+        return Answer.of(
+                FactorCard.of(evidence, issue, laboratory, book.head(), wish.day()),
+                refusal.stream().map(Problem::asWarning).toList());
+    }
+
+    private static Answer<FactorCard> refused(Problem problem) {
+        return Answer.refused(List.of(problem));
+    }
+
+    private Answer<Handed> let(Wish wish, Answer<FactorCard> allowed, String destination, Waiting waiting) {
+        FactorCard card = allowed.value().orElseThrow();
+        List<Problem> refused = List.of();
+        for (int attempt = 0; attempt < TRIES; attempt++) {
+            CardPrint print = new CardPrint(
+                    card.mixId(),
+                    card.issue().revision(),
+                    nextNumber(card),
+                    wish.paper().symbol(),
+                    destination);
+            refused = book.keep(List.of(Draft.of(print)), wish.who(), wish.why());
+            if (refused.isEmpty()) {
+                return release(wish, Answer.of(new Handed(card, print), allowed.problems()), waiting);
+            }
+        }
+        List<Problem> problems = new ArrayList<>(refused);
+        problems.add(Problem.error("out", "card.not-recorded", destination));
+        return Answer.refused(problems);
+    }
+
+    private Answer<Handed> release(Wish wish, Answer<Handed> handed, Waiting waiting) {
+        try {
+            waiting.release();
+            return handed;
+        } catch (RuntimeException failure) {
+            return Answer.refused(notReleased(wish, handed.value().orElseThrow().print(), words(failure)));
+        }
+    }
+
+    /** Corrects the record of a card that did not leave after all; returns what is to be said. */
+    private List<Problem> notReleased(Wish wish, CardPrint print, String failure) {
+        List<Problem> problems = new ArrayList<>();
+        try {
+            Version<CardPrint> recorded =
+                    book.latest(CardPrint.class, print.recordId()).orElseThrow();
+            problems.addAll(book.keep(List.of(Draft.correcting(recorded, print.notReleased())), wish.who(), failure));
+        } catch (RuntimeException alsoFailed) {
+            problems.add(Problem.error("out", "card.not-corrected", print.recordId(), words(alsoFailed)));
+        }
+        String code = problems.isEmpty() ? "card.not-released" : "card.not-released-but-recorded";
+        problems.add(0, Problem.error("out", code, print.recordId(), failure));
+        return problems;
+    }
+
+    private String words(RuntimeException failure) {
+        if (failure instanceof Spoken spoken) {
+            return spoken.say(locale);
+        }
+        return failure.getMessage() == null ? failure.getClass().getSimpleName() : failure.getMessage();
+    }
+
+    private int nextNumber(FactorCard card) {
+        return book.latest(CardPrint.class).stream()
+                        .map(Version::value)
+                        .filter(print -> print.mixId().equals(card.mixId())
+                                && print.revision() == card.issue().revision())
+                        .mapToInt(CardPrint::number)
+                        .max()
+                        .orElse(0)
+                + 1;
+    }
+}

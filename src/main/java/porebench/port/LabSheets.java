@@ -1,0 +1,78 @@
+package porebench.port;
+
+import java.nio.file.Path;
+import java.util.List;
+import porebench.evidence.intake.Sheet;
+import porebench.evidence.study.ValueRow;
+import porebench.record.Equipment;
+import porebench.record.Kept;
+import porebench.record.LabBook;
+import porebench.record.MeterCalibration;
+import porebench.record.MixDesign;
+import porebench.record.Trial;
+
+/**
+ * CSV in and out. Reading never fails on bad content: it gives the good rows and all problems, with line and column.
+ */
+public interface LabSheets {
+    /** Reads mix designs. */
+    Sheet<MixDesign> mixDesigns(Path file);
+
+    /** Reads trials; a row that names no determination belongs to one named after its mix. */
+    Sheet<Trial> trials(Path file);
+
+    /** Reads calibrations of meters. */
+    Sheet<MeterCalibration> calibrations(Path file);
+
+    /** Reads the equipment of a laboratory. */
+    Sheet<Equipment> equipment(Path file);
+
+    /** Reads numbers, one a line, a first line that is no number being their heading. */
+    Sheet<Double> values(Path file);
+
+    /**
+     * Reads a table of numbers, one a row in the column {@code value}, and what each belongs to in the other columns.
+     *
+     * @param factors the columns that must be there besides; none means all that are there, from left to right
+     */
+    Sheet<ValueRow> table(Path file, List<String> factors);
+
+    /** Reads a file of any kind of record, known by its heading. */
+    Sheet<Kept> records(Path file);
+
+    /**
+     * Writes every kind of record of a lab book into a folder, one file a kind, and returns the files.
+     *
+     * @throws OutputRefused if one of the files may not be written; none is then
+     */
+    List<Path> export(LabBook book, OutputFolder folder);
+
+    /**
+     * Writes a whole lab book into a folder, all versions of all records with who, when and why and every hash, one file a
+     * table, and returns the files. What {@link #readWhole} gives of them is the same lab book.
+     *
+     * @throws OutputRefused if one of the files may not be written; none is then
+     */
+    List<Path> exportWhole(LabBook book, OutputFolder folder);
+
+    /**
+     * Reads what {@link #exportWhole} wrote.
+     *
+     * @throws OpeningRefused with the place, if the folder holds no such files or they cannot be read
+     */
+    ChainSource readWhole(Path folder);
+
+    /**
+     * Writes a trial sheet, whole or not at all.
+     *
+     * @throws OutputRefused if nothing may be written there
+     */
+    void writeTrials(OutputFile file, List<Trial> trials);
+
+    /**
+     * Writes figures under their heading, whole or not at all.
+     *
+     * @throws OutputRefused if nothing may be written there
+     */
+    void writeTable(OutputFile file, DataTable table);
+}

@@ -1,0 +1,73 @@
+package porebench.port;
+
+import java.awt.image.BufferedImage;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import porebench.evidence.paper.Printed;
+
+/**
+ * Puts cards and sheets on paper: cards on {@link Paper#A6} and {@link Paper#CARD_4X6}, sheets on {@link Paper#A4} and
+ * {@link Paper#LETTER}.
+ *
+ * <p>Other paper is an {@code IllegalArgumentException}, and so is the card of a withdrawal. A failure of the file or the
+ * printer is an unchecked exception that says which.
+ */
+public interface Press {
+    /**
+     * Writes a PDF file whole beside its place, where it waits.
+     *
+     * @throws OutputRefused if nothing may be written there
+     */
+    Waiting ready(Printed what, Paper paper, Locale locale, OutputFile file);
+
+    /**
+     * Asks for a printer in the system's dialog and makes everything ready for it.
+     *
+     * @return what waits for the printer; empty when the person thought better of it
+     */
+    Optional<Waiting> readyForPrinter(Printed what, Paper paper, Locale locale);
+
+    /**
+     * Writes a PDF file, whole or not at all.
+     *
+     * @throws OutputRefused if nothing may be written there
+     */
+    default void write(Printed what, Paper paper, Locale locale, OutputFile file) {
+        try (Waiting waiting = ready(what, paper, locale, file)) {
+            waiting.release();
+        }
+    }
+
+    /**
+     * Draws the pages exactly as they will print.
+     *
+     * @param dotsPerInch the fineness of the pictures, from 20 to 600
+     */
+    List<BufferedImage> preview(Printed what, Paper paper, Locale locale, int dotsPerInch);
+
+    /**
+     * Asks for a printer in the system's dialog and prints.
+     *
+     * @return whether it was printed; false when the person thought better of it
+     */
+    default boolean print(Printed what, Paper paper, Locale locale) {
+        Optional<Waiting> ready = readyForPrinter(what, paper, locale);
+        ready.ifPresent(one -> {
+            try (Waiting waiting = one) {
+                waiting.release();
+            }
+        });
+        return ready.isPresent();
+    }
+
+    /**
+     * Draws a picture into a PNG, SVG or PDF file, by the ending of its name, whole or not at all.
+     *
+     * <p>The same picture gives the same bytes: no day and no machine stands in it.
+     *
+     * @throws IllegalArgumentException if the name ends otherwise
+     * @throws OutputRefused if nothing may be written there
+     */
+    void draw(Picture picture, Locale locale, OutputFile file);
+}

@@ -1,0 +1,15 @@
+package porebench.port;
+
+/** Something that is laid out and ready to leave, and waits until it is written down that it does; closed, it never leaves. */
+public interface Waiting extends AutoCloseable {
+    /**
+     * Lets it leave: the file takes its place, the printer prints.
+     *
+     * @throws OutputRefused if something came to the file's place meanwhile
+     */
+    void release();
+
+    /** Removes what was made ready, if it was not released. */
+    @Override
+    void close();
+}

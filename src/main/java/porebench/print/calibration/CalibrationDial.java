@@ -1,0 +1,175 @@
+package porebench.print.calibration;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import porebench.evidence.paper.CalibrationRecord;
+import porebench.method.Answer;
+import porebench.method.meter.CheckPoint;
+import porebench.method.meter.DialCalibration;
+import porebench.method.meter.DialCheck;
+import porebench.method.meter.DialCurve;
+import porebench.method.meter.ImpliedChamber;
+import porebench.method.meter.InitialLine;
+import porebench.print.page.Align;
+import porebench.print.page.Figures;
+import porebench.print.page.Flow;
+import porebench.print.page.SheetParts;
+import porebench.print.page.Table;
+import porebench.print.page.Weight;
+import porebench.print.page.Words;
+import porebench.quantity.PressureUnit;
+
+/** Draws the dial check of a Type B meter: its points, the curve, and what the model makes of them. */
+final class CalibrationDial {
+    private static final double PLOT = 165;
+
+    private final Flow flow;
+    private final Words words;
+    private final SheetParts parts;
+    private final Figures figures;
+
+    CalibrationDial(Flow flow, Words words, SheetParts parts) {
+        this.flow = flow;
+        this.words = words;
+        this.parts = parts;
+        this.figures = new Figures(words);
+    }
+
+    void draw(DialCheck measured, CalibrationRecord record) throws IOException {
+        Optional<DialCalibration> found = record.judged().dial().flatMap(Answer::value);
+        parts.section("calibration.dial", 80);
+        drawMeasured(measured);
+        if (found.isEmpty()) {
+            parts.small(words.say("calibration.unusable"));
+            return;
+        }
+        drawPoints(found.get());
+        drawPlot(found.get());
+        parts.section("calibration.model-section", 75);
+        drawLine(found.get());
+        drawModel(found.get(), record.drift());
+    }
+
+    private void drawMeasured(DialCheck measured) throws IOException {
+        parts.facts(List.of(
+                parts.fact("calibration.vessel", figures.typed(measured.vesselWater()), 1.2),
+                parts.fact(
+                        "calibration.water",
+                        measured.waterCelsius().map(words::number).orElse(Figures.NONE),
+                        0.8),
+                parts.fact("calibration.maker-chamber", figures.typed(measured.chamber()), 1.2),
+                parts.fact("calibration.maker-pressure", figures.typed(measured.initialPressure()), 1.2)));
+        String points = measured.points().stream().map(this::asRead).collect(Collectors.joining("; "));
+        parts.small(words.say("calibration.as-read", points));
+        flow.down(3);
+    }
+
+    private String asRead(CheckPoint point) {
+        return words.say(
+                "calibration.as-read.point",
+                words.number(point.amount().number()),
+                words.say("amount." + point.amount().unit().symbol()),
+                words.number(point.gaugePercent()));
+    }
+
+    private void drawPoints(DialCalibration found) throws IOException {
+        Table table = new Table(
+                flow,
+                List.of(
+                        column("calibration.true"),
+                        column("calibration.reading"),
+                        column("calibration.readings"),
+                        column("calibration.error"),
+                        column("calibration.point-uncertainty"),
+                        column("calibration.model"),
+                        new Table.Column(words.say("calibration.verdict"), 0.9, Align.LEFT, Weight.BOLD)));
+        table.heading(16);
+        for (DialCurve.Knot knot : found.curve().knots()) {
+            table.row(List.of(
+                    figures.fixed(knot.truePercent(), 3),
+                    figures.fixed(knot.readingPercent(), 3),
+                    Integer.toString(knot.count()),
+                    figures.signed(knot.errorPercent(), 3),
+                    figures.fixed(knot.standardUncertaintyPercent(), 3),
+                    figures.fixed(found.predictedReading(knot.truePercent()), 3),
+                    words.say(found.curve().passes(knot) ? "calibration.passes" : "calibration.fails")));
+        }
+        flow.down(6);
+    }
+
+    private Table.Column column(String key) {
+        return new Table.Column(words.say(key), 1, Align.RIGHT, Weight.REGULAR);
+    }
+
+    private void drawPlot(DialCalibration found) throws IOException {
+        flow.keepTogether(PLOT + 30);
+        new DialPlot(flow.pen(), words, found).draw(flow.left(), flow.top(), flow.width(), PLOT);
+        flow.down(PLOT + 2);
+        parts.small(words.say("calibration.plot", figures.fixed(found.curve().tolerancePercent(), 2)));
+        flow.down(3);
+    }
+
+    private void drawLine(DialCalibration found) throws IOException {
+        InitialLine line = found.line();
+        parts.facts(List.of(
+                parts.fact(
+                        "calibration.line",
+                        line.stated()
+                                .map(stated -> words.say("sheet.percent", words.number(stated)))
+                                .orElse(Figures.NONE),
+                        1),
+                parts.fact(
+                        "calibration.line-shift",
+                        words.say("sheet.percent", figures.signed(line.shiftPercent(), 3)),
+                        1.3),
+                parts.fact(
+                        "calibration.line-errors",
+                        words.say(
+                                "calibration.line-errors.value",
+                                figures.fixed(line.largestErrorBefore(), 3),
+                                figures.fixed(line.largestErrorAfter(), 3)),
+                        1.5),
+                parts.fact(
+                        "calibration.leak",
+                        found.leak()
+                                .map(leak -> words.say("calibration.marks", figures.fixed(leak.value(), 2)))
+                                .orElseGet(() -> words.say("calibration.not-watched")),
+                        1)));
+    }
+
+    private void drawModel(DialCalibration found, Optional<ImpliedChamber.Drift> drift) throws IOException {
+        parts.facts(List.of(
+                parts.fact(
+                        "calibration.chamber",
+                        found.chamber().map(this::chamber).orElseGet(() -> words.say("calibration.chamber.none")),
+                        1.5),
+                parts.fact(
+                        "calibration.initial-gauge",
+                        found.chamber()
+                                .map(implied -> words.say(
+                                        "calibration.kilopascals",
+                                        figures.fixed(implied.initialGauge().in(PressureUnit.KILOPASCAL), 1)))
+                                .orElse(Figures.NONE),
+                        1),
+                parts.fact("calibration.drift", drift.map(this::drift).orElse(Figures.NONE), 2)));
+        if (found.isScaleUsual()) {
+            parts.small(words.say("calibration.scale-usual"));
+        }
+    }
+
+    private String chamber(ImpliedChamber implied) {
+        return words.say(
+                "calibration.chamber.value",
+                figures.fixed(implied.litres(), 4),
+                figures.fixed(100 * implied.relativeUncertainty(), 1));
+    }
+
+    private String drift(ImpliedChamber.Drift drift) {
+        return words.say(
+                drift.isFlagged() ? "calibration.drift.flagged" : "calibration.drift.within",
+                figures.signed(drift.percent(), 1),
+                figures.fixed(drift.limitPercent(), 1));
+    }
+}

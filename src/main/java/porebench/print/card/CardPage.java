@@ -1,0 +1,297 @@
+package porebench.print.card;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import porebench.evidence.paper.FactorCard;
+import porebench.print.page.Align;
+import porebench.print.page.Band;
+import porebench.print.page.Block;
+import porebench.print.page.Facts;
+import porebench.print.page.FittedText;
+import porebench.print.page.Imprint;
+import porebench.print.page.Pen;
+import porebench.print.page.TextFit;
+import porebench.print.page.Weight;
+import porebench.print.page.Words;
+import porebench.record.FactorIssue;
+import porebench.record.Laboratory;
+
+/**
+ * Draws a factor card on one page.
+ *
+ * <p>What the crew acts on stands largest: the factor, the readings at which the load passes, the table. Everything above and
+ * below the table takes the height its words need and the table gets the rest; where that is too little, the words are set
+ * tighter.
+ */
+public final class CardPage {
+    /** 6 mm: printers that feed cards reach this far. */
+    private static final double MARGIN = 6 * 72 / 25.4;
+    /** Below this height, in points, the table would skip too many readings. */
+    private static final double LEAST_TABLE = 92;
+
+    /** Below this height, in points, hardly a reading would be left. */
+    private static final double LEAST_TABLE_AT_ALL = 50;
+
+    private static final double GAP = 3;
+    private static final double UNDER_TABLE = 7.5;
+    /** More lines about doubts taken on would leave the table too little room; the lab book has them all. */
+    private static final int MOST_TAKEN_ON = 2;
+
+    private final FactorCard card;
+    private final FactorIssue issue;
+    private final Pen pen;
+    private final Words words;
+    private final Imprint imprint;
+    private final double width;
+    private final double bottom;
+
+    public CardPage(FactorCard card, Pen pen, Words words, Imprint imprint, PDRectangle page) {
+        this.card = card;
+        this.issue = card.issue();
+        this.pen = pen;
+        this.words = words;
+        this.imprint = imprint;
+        this.width = page.getWidth() - 2 * MARGIN;
+        this.bottom = page.getHeight() - MARGIN;
+    }
+
+    public void draw() throws IOException {
+        List<Block> below = below();
+        double rest = bottom - MARGIN - Block.height(below) - UNDER_TABLE * FittedText.LEADING - GAP;
+        List<Block> above = above(Setting.EASY);
+        if (rest - Block.height(above) < LEAST_TABLE) {
+            above = above(Setting.TIGHT);
+        }
+        if (rest - Block.height(above) < LEAST_TABLE_AT_ALL) {
+            above = above(Setting.TIGHTEST);
+        }
+        double tableTop = Block.draw(above, MARGIN);
+        drawTable(tableTop, rest - Block.height(above));
+        Block.draw(below, bottom - Block.height(below));
+        if (card.isMarked()) {
+            pen.across(mark(), MARGIN, MARGIN, width, bottom - MARGIN);
+        }
+    }
+
+    private void drawTable(double top, double height) throws IOException {
+        CardTable table = new CardTable(issue.meterType(), pen, words);
+        ReadingGrid grid = ReadingGrid.choose(card.window(), card.targetAirPercent(), table.place(width, height));
+        table.draw(grid, MARGIN, top, width);
+        String text = grid.every() == 1
+                ? words.say("card.under-table", card.rule())
+                : words.say("card.under-table.stepped", card.rule(), Integer.toString(grid.every()));
+        FittedText fitted = new TextFit(Weight.REGULAR, UNDER_TABLE, 5.5, width, 1).fit(pen.faces(), text);
+        pen.text(fitted, MARGIN, top + height + GAP / 2, width, Align.LEFT);
+    }
+
+    /** How much height the words above the table may take. */
+    private enum Setting {
+        EASY,
+        TIGHT,
+        /** Names of more than a line are cut. */
+        TIGHTEST
+    }
+
+    private List<Block> above(Setting setting) throws IOException {
+        boolean tight = setting != Setting.EASY;
+        boolean tightest = setting == Setting.TIGHTEST;
+        List<Block> blocks = new ArrayList<>();
+        if (card.isTraining()) {
+            blocks.add(band(Band.ofTraining(pen, words)));
+        }
+        if (card.isMarked()) {
+            blocks.add(band(new Band(pen, mark(), words.say("card.marked-why", words.date(imprint.date())))));
+        }
+        blocks.add(head());
+        blocks.add(words(TextFit.first(
+                pen.faces(),
+                card.mixId().text(),
+                new TextFit(Weight.BOLD, tight ? 12 : 17, 9.5, width, 1),
+                new TextFit(Weight.BOLD, tight ? 11 : 14, 8, width, 2))));
+        if (!card.mixTitle().isBlank()) {
+            blocks.add(words(
+                    new TextFit(Weight.REGULAR, tight ? 8.5 : 10.5, 7, width, tightest ? 1 : 2), card.mixTitle()));
+        }
+        blocks.add(sources(new TextFit(Weight.REGULAR, tight ? 7 : 9, 6.5, width, tightest ? 1 : 3)));
+        blocks.add(gap());
+        blocks.add(new FactorBox(pen, words, issue, tightest ? 42 : tight ? 48 : 56).block(MARGIN, width));
+        blocks.add(gap());
+        TextFit note = new TextFit(Weight.BOLD, tight ? 7.5 : 9, 6.5, width, 2);
+        if (issue.factorPercent().signum() < 0) {
+            blocks.add(words(
+                    note,
+                    words.say(
+                            "card.negative", words.number(issue.factorPercent().abs()))));
+        }
+        if (card.wetSieved()) {
+            blocks.add(words(note, words.say("card.wet-sieved")));
+        }
+        blocks.add(gap());
+        blocks.add(facts(tight ? 9 : 11));
+        blocks.add(gap());
+        blocks.add(words(new TextFit(Weight.BOLD, 14, 9, width, 1), passes()));
+        blocks.add(words(new TextFit(Weight.REGULAR, 9, 6.5, width, 1), target()));
+        blocks.add(gap());
+        return blocks;
+    }
+
+    private Block band(Band band) {
+        return new Block(Band.HEIGHT + GAP, top -> band.draw(MARGIN, top, width));
+    }
+
+    /** Returns the state of a card that is no card to work by, as it stands across it. */
+    private String mark() {
+        return words.say("card.marked." + card.state());
+    }
+
+    private Block gap() {
+        return new Block(GAP, top -> {});
+    }
+
+    private Block words(TextFit place, String text) throws IOException {
+        return words(place.fit(pen.faces(), text));
+    }
+
+    private Block words(FittedText fitted) {
+        return new Block(fitted.height(), top -> pen.text(fitted, MARGIN, top, width, Align.LEFT));
+    }
+
+    private Block head() throws IOException {
+        double kindWidth = width * 0.25;
+        double nameWidth = width - kindWidth - GAP;
+        String name = card.laboratory().map(Laboratory::name).orElse("");
+        FittedText laboratory = TextFit.first(
+                pen.faces(),
+                name,
+                new TextFit(Weight.BOLD, 9, 7, nameWidth, 1),
+                new TextFit(Weight.BOLD, 7.5, 6, nameWidth, 2));
+        FittedText kind = TextFit.line(Weight.REGULAR, 9, kindWidth).fit(pen.faces(), words.say("card.kind"));
+        double height = Math.max(laboratory.height(), kind.height()) + 1;
+        return new Block(height + 2, top -> {
+            pen.text(laboratory, MARGIN, top, nameWidth, Align.LEFT);
+            pen.text(kind, MARGIN + width - kindWidth, top, kindWidth, Align.RIGHT);
+            pen.line(MARGIN, top + height, MARGIN + width, top + height, 1);
+        });
+    }
+
+    /** Names as many sources as fit, and says how many do not. */
+    private Block sources(TextFit place) throws IOException {
+        List<String> names = card.sources();
+        for (int shown = names.size(); shown > 1; shown--) {
+            String list = String.join("; ", names.subList(0, shown));
+            int others = names.size() - shown;
+            String text = others == 0
+                    ? words.say("card.sources", list)
+                    : words.say("card.sources.more", list, Integer.toString(others));
+            if (!place.fit(pen.faces(), text).cut()) {
+                return words(place, text);
+            }
+        }
+        return words(place, words.say("card.sources", String.join("; ", names)));
+    }
+
+    private Block facts(double size) throws IOException {
+        Facts facts = new Facts(
+                pen,
+                size,
+                width,
+                List.of(
+                        new Facts.Fact(words.say("card.revision"), Integer.toString(issue.revision()), 0.8),
+                        new Facts.Fact(words.say("card.in-force-from"), words.date(issue.inForceFrom()), 1.35),
+                        new Facts.Fact(words.say("card.recheck-by"), words.date(card.lastDay()), 1.35),
+                        new Facts.Fact(words.say("card.meter-type"), words.say("meter." + issue.meterType()), 1)));
+        return new Block(facts.height(), top -> facts.draw(MARGIN, top));
+    }
+
+    private String passes() {
+        return card.window()
+                .lowestPassing()
+                .flatMap(low -> card.window()
+                        .highestPassing()
+                        .map(high -> low.compareTo(high) == 0
+                                ? words.say("card.passes.one", words.number(low))
+                                : words.say("card.passes", words.number(low), words.number(high))))
+                .orElseGet(() -> words.say("card.passes.none"));
+    }
+
+    private String target() {
+        return words.say(
+                "card.target." + issue.meterType(),
+                words.number(card.targetAirPercent()),
+                words.number(card.airTolerancePercent()),
+                words.number(card.divisionPercent()));
+    }
+
+    private List<Block> below() throws IOException {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block(1, top -> pen.line(MARGIN, top, MARGIN + width, top, 0.75)));
+        for (String key :
+                List.of("caution.pressure." + issue.meterType(), "caution.caustic-heavy", "caution.local-rules")) {
+            blocks.add(caution(words.say(key)));
+        }
+        if (!card.isMarked()) {
+            blocks.add(words(
+                    new TextFit(Weight.BOLD, 7.5, 6, width, 2),
+                    words.say("card.valid-only", Integer.toString(issue.revision()))));
+        }
+        for (String taken : takenOn()) {
+            blocks.add(words(new TextFit(Weight.REGULAR, 7, 5.5, width, 2), taken));
+        }
+        blocks.add(gap());
+        Facts signatures = new Facts(
+                pen,
+                8.5,
+                width,
+                List.of(
+                        new Facts.Fact(words.say("card.issued-by"), issue.issuedBy(), 1.2),
+                        new Facts.Fact(
+                                words.say("card.approved-by"),
+                                issue.approvedBy().isBlank() ? "\u2013" : issue.approvedBy(),
+                                1.2),
+                        new Facts.Fact(imprint.program(), words.say("card.printed", words.date(imprint.date())), 1)));
+        blocks.add(new Block(signatures.height(), top -> signatures.draw(MARGIN, top)));
+        blocks.add(words(
+                new TextFit(Weight.REGULAR, 6, 5.5, width, 1),
+                words.say(
+                        "print.head",
+                        Long.toString(card.head().entries()),
+                        card.head().printed())));
+        return blocks;
+    }
+
+    /** Says who took doubts about the evidence on and why, each person and reason once. */
+    private List<String> takenOn() {
+        Map<List<String>, Integer> taken = new LinkedHashMap<>();
+        issue.takenOn().forEach(doubt -> taken.merge(List.of(doubt.by(), doubt.reason()), 1, Integer::sum));
+        if (issue.isOverridden()) {
+            taken.merge(List.of(issue.overrideBy(), issue.overrideReason()), 1, Integer::sum);
+        }
+        List<String> said = new ArrayList<>();
+        taken.forEach(
+                (who, count) -> said.add(words.say("card.taken-on", Integer.toString(count), who.get(0), who.get(1))));
+        if (said.size() > MOST_TAKEN_ON) {
+            String others = taken.keySet().stream()
+                    .skip(MOST_TAKEN_ON - 1)
+                    .map(who -> who.get(0))
+                    .distinct()
+                    .collect(Collectors.joining(", "));
+            said.subList(MOST_TAKEN_ON - 1, said.size()).clear();
+            said.add(words.say("card.taken-on.more", others));
+        }
+        return said;
+    }
+
+    private Block caution(String text) throws IOException {
+        double sign = 11;
+        FittedText fitted = new TextFit(Weight.REGULAR, 7.5, 6.5, width - sign, 2).fit(pen.faces(), text);
+        return new Block(fitted.height(), top -> {
+            pen.cautionSign(MARGIN, top + 0.5, 8);
+            pen.text(fitted, MARGIN + sign, top, width - sign, Align.LEFT);
+        });
+    }
+}

@@ -1,0 +1,60 @@
+package porebench.print.card;
+
+import java.io.IOException;
+import porebench.print.page.Align;
+import porebench.print.page.Block;
+import porebench.print.page.FittedText;
+import porebench.print.page.Pen;
+import porebench.print.page.TextFit;
+import porebench.print.page.Weight;
+import porebench.print.page.Words;
+import porebench.record.FactorIssue;
+
+/**
+ * The frame on a factor card that says what to subtract.
+ *
+ * @param pen what it is drawn with
+ * @param words the language
+ * @param issue the revision with its factor, in % air, and the type of meter it is subtracted from
+ * @param height the height of the frame, in points
+ */
+record FactorBox(Pen pen, Words words, FactorIssue issue, double height) {
+    private static final double FRAME = 2.5;
+    private static final double INSET = 8;
+
+    Block block(double left, double width) throws IOException {
+        double inner = width - 2 * INSET;
+        double say = inner * 0.44;
+        double unit = inner * 0.17;
+        double digits = inner - say - unit - 8;
+        FittedText subtract =
+                new TextFit(Weight.BOLD, height * 0.38, 9, say, 1).fit(pen.faces(), words.say("card.subtract"));
+        FittedText from = text(height * 0.17, say, "card.from-the-reading." + issue.meterType());
+        FittedText formula =
+                text(height * 0.145, say, "card.formula." + issue.meterType(), words.signed(issue.factorPercent()));
+        FittedText number = new TextFit(Weight.BOLD, height * 0.82, 12, digits, 1)
+                .fit(pen.faces(), words.number(issue.factorPercent()));
+        FittedText percent = TextFit.line(Weight.BOLD, 15, unit).fit(pen.faces(), words.say("card.unit"));
+        double words = subtract.height() + from.height() + formula.height();
+        return new Block(height, top -> {
+            pen.frame(left + FRAME / 2, top + FRAME / 2, width - FRAME, height - FRAME, FRAME);
+            double y = top + (height - words) / 2;
+            pen.text(subtract, left + INSET, y, say, Align.LEFT);
+            pen.text(from, left + INSET, y + subtract.height(), say, Align.LEFT);
+            pen.text(formula, left + INSET, y + subtract.height() + from.height(), say, Align.LEFT);
+            // Digits are as high as capitals, 0.711 of the size of the type.
+            double baseline = top + height / 2 + 0.711 * number.size() / 2;
+            double right = left + width - INSET - unit;
+            drawOnLine(number, right - digits, baseline, digits);
+            drawOnLine(percent, right, baseline, unit);
+        });
+    }
+
+    private FittedText text(double size, double width, String key, Object... filled) throws IOException {
+        return new TextFit(Weight.REGULAR, size, 6, width, 1).fit(pen.faces(), words.say(key, filled));
+    }
+
+    private void drawOnLine(FittedText text, double left, double baseline, double width) throws IOException {
+        pen.text(text, left, baseline - FittedText.BASELINE * text.size(), width, Align.RIGHT);
+    }
+}

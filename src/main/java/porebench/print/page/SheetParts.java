@@ -1,0 +1,90 @@
+package porebench.print.page;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import porebench.method.Profile;
+import porebench.record.Laboratory;
+
+/** What all sheets have in common: their head, sections, rows of facts, the place to sign, and whose rules they follow. */
+public final class SheetParts {
+    private static final double GAP = 7;
+    private static final double SIGNATURE = 20;
+
+    private final Flow flow;
+    private final Words words;
+
+    public SheetParts(Flow flow, Words words) {
+        this.flow = flow;
+        this.words = words;
+    }
+
+    /** Draws the laboratory and the kind of sheet over a rule, and below it what the sheet is about. */
+    public void head(Optional<Laboratory> laboratory, String kind, String subject) throws IOException {
+        double half = flow.width() / 2 - 4;
+        FittedText name = TextFit.first(
+                flow.faces(),
+                laboratory.map(Laboratory::name).orElse(""),
+                new TextFit(Weight.BOLD, 11, 8, half, 1),
+                new TextFit(Weight.BOLD, 9, 6.5, half, 2));
+        FittedText right = TextFit.line(Weight.REGULAR, 11, half).fit(flow.faces(), kind);
+        flow.pen().text(name, flow.left(), flow.top(), half, Align.LEFT);
+        flow.pen().text(right, flow.left() + half + 8, flow.top(), half, Align.RIGHT);
+        flow.down(Math.max(name.height(), right.height()) + 1);
+        flow.pen().line(flow.left(), flow.top(), flow.left() + flow.width(), flow.top(), 1);
+        flow.down(3);
+        flow.text(new TextFit(Weight.BOLD, 20, 10, flow.width(), 2), subject);
+    }
+
+    /** Begins a section whose heading stays with a height below it. */
+    public void section(String key, double below) throws IOException {
+        flow.down(GAP);
+        flow.keepTogether(18 + below);
+        flow.text(TextFit.line(Weight.BOLD, 12, flow.width()), words.say(key));
+        flow.down(2);
+    }
+
+    /** Draws facts side by side. */
+    public void facts(List<Facts.Fact> list) throws IOException {
+        facts(11, list, 3);
+    }
+
+    /** Draws labels, each over a line to write on. */
+    public void toWrite(double size, List<String> labels) throws IOException {
+        facts(size, labels.stream().map(label -> fact(label, "", 1)).toList(), 6);
+    }
+
+    private void facts(double size, List<Facts.Fact> list, double below) throws IOException {
+        flow.need(new Facts(flow.pen(), size, flow.width(), list).height());
+        // Only now is it settled which page they stand on.
+        Facts facts = new Facts(flow.pen(), size, flow.width(), list);
+        facts.draw(flow.left(), flow.top());
+        flow.down(facts.height() + below);
+    }
+
+    public Facts.Fact fact(String label, String value, double share) {
+        return new Facts.Fact(words.say(label), value, share);
+    }
+
+    /** Draws lines to sign on, a date beside each, and makes sure of a height below them. */
+    public void signatures(List<String> keys, double below) throws IOException {
+        flow.down(GAP);
+        flow.need(SIGNATURE + below);
+        List<Facts.Fact> lines = keys.stream()
+                .flatMap(key -> List.of(fact(key, "", 1.6), fact("sheet.date", "", 1)).stream())
+                .toList();
+        Facts signature = new Facts(flow.pen(), SIGNATURE, flow.width(), lines);
+        signature.draw(flow.left(), flow.top());
+        flow.down(signature.height() + GAP);
+    }
+
+    /** Draws a small text. */
+    public void small(String text) throws IOException {
+        flow.text(new TextFit(Weight.REGULAR, 8, 6.5, flow.width(), 3), text);
+    }
+
+    /** Draws whose rules the sheet follows, and who decides. */
+    public void authority(Profile profile) throws IOException {
+        small(words.say("sheet.authority", profile.title(), words.source(profile.edition())));
+    }
+}

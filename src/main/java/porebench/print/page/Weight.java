@@ -1,0 +1,7 @@
+package porebench.print.page;
+
+/** How heavy a text is set. */
+public enum Weight {
+    REGULAR,
+    BOLD
+}

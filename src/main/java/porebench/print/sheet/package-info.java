@@ -1,0 +1,7 @@
+/**
+ * The sheet that goes with a trial to the bench.
+ */
+@NullMarked
+package porebench.print.sheet;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,24 @@
+package porebench.record.id;
+
+import porebench.quantity.Require;
+
+/**
+ * The name by which the laboratory knows a study; letter case counts.
+ *
+ * @param text the name, not blank and without white space around it
+ */
+public record StudyId(String text) implements Comparable<StudyId> {
+    public StudyId {
+        text = Require.notBlank("StudyId", text).strip();
+    }
+
+    @Override
+    public int compareTo(StudyId other) {
+        return text.compareTo(other.text);
+    }
+
+    @Override
+    public String toString() {
+        return text;
+    }
+}
