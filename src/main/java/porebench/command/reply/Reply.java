@@ -1,5 +1,7 @@
 package porebench.command.reply;
 
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.util.List;
 import java.util.Locale;
 import porebench.method.Place;
@@ -59,7 +61,11 @@ public final class Reply {
     private void text(Outcome outcome) {
         TextPage page = new TextPage();
         outcome.report().ifPresent(report -> report.text(page));
-        page.lines().forEach(here.out()::println);
+        // In one piece: a stream that goes to a file or a pipe takes every line as a writing of its own.
+        StringWriter text = new StringWriter();
+        PrintWriter lines = new PrintWriter(text);
+        page.lines().forEach(lines::println);
+        here.out().print(text);
         here.out().flush();
         Words words = Words.in(here.locale());
         outcome.problems().forEach(problem -> here.err().println(line(problem, words, problemText)));

@@ -18,16 +18,15 @@ public final class Shown {
     private static final int P_DECIMALS = 4;
     private static final double LEAST_PROBABILITY = 0.0001;
 
-    private final Locale locale;
+    private final NumberFormat format;
 
     public Shown(Locale locale) {
-        this.locale = locale;
+        format = NumberFormat.getNumberInstance(locale);
+        format.setGroupingUsed(false);
     }
 
     /** Returns a number with all its digits as typed. */
     public String exact(BigDecimal number) {
-        NumberFormat format = NumberFormat.getNumberInstance(locale);
-        format.setGroupingUsed(false);
         format.setMinimumFractionDigits(Math.max(0, number.scale()));
         format.setMaximumFractionDigits(Math.max(0, number.scale()));
         return format.format(number);

@@ -6,6 +6,7 @@ import java.util.List;
 /** A page of text for people: lines, rows of label, value and unit, and tables, their columns aligned. */
 public final class TextPage {
     private static final String GAP = "  ";
+    private static final String SIGNS = "-+\u2212";
 
     private final List<String> lines = new ArrayList<>();
     private final List<List<String>> rows = new ArrayList<>();
@@ -64,10 +65,11 @@ public final class TextPage {
             columns.add(numbers[column] ? toTheRight(underOnePoint(texts)) : toTheLeft(texts));
         }
         for (int row = 0; row < cells.size(); row++) {
-            int r = row;
-            String line = String.join(
-                    GAP, columns.stream().map(column -> column.get(r)).toList());
-            lines.add(line.stripTrailing());
+            StringBuilder line = new StringBuilder(columns.get(0).get(row));
+            for (int column = 1; column < columns.size(); column++) {
+                line.append(GAP).append(columns.get(column).get(row));
+            }
+            lines.add(line.toString().stripTrailing());
         }
     }
 
@@ -107,7 +109,21 @@ public final class TextPage {
         return texts.stream().mapToInt(String::length).max().orElse(0);
     }
 
+    /** Returns whether a cell is a number: perhaps a sign, then digits of any script, points and commas after the first. */
     private static boolean isNumber(String cell) {
-        return cell.equals(Shown.NONE) || cell.matches("[-+\u2212]?\\p{Nd}[\\p{Nd}.,]*");
+        if (cell.equals(Shown.NONE)) {
+            return true;
+        }
+        int first = !cell.isEmpty() && SIGNS.indexOf(cell.charAt(0)) >= 0 ? 1 : 0;
+        if (first == cell.length() || !Character.isDigit(cell.charAt(first))) {
+            return false;
+        }
+        for (int i = first + 1; i < cell.length(); i++) {
+            char c = cell.charAt(i);
+            if (!Character.isDigit(c) && c != '.' && c != ',') {
+                return false;
+            }
+        }
+        return true;
     }
 }

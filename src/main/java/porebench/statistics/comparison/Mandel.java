@@ -1,5 +1,7 @@
 package porebench.statistics.comparison;
 
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
 import porebench.quantity.Require;
 import porebench.statistics.distribution.StudentT;
 import porebench.statistics.outlier.CochranTest;
@@ -28,6 +30,14 @@ public record Mandel(double statistic, double critical5, double critical1) {
         Require.positive("critical5", critical5);
         Require.positive("critical1", critical1);
     }
+
+    /** What a critical value of k depends on. */
+    private record Asked(int laboratories, int results, double significance) {}
+
+    /** Critical values found so far: a comparison of many levels asks for the same few again and again. */
+    private static final ConcurrentMap<Asked, Double> FOUND = new ConcurrentHashMap<>();
+
+    private static final int MOST_FOUND = 1000;
 
     static Mandel h(double statistic, int laboratories) {
         return new Mandel(
@@ -69,6 +79,14 @@ public record Mandel(double statistic, double critical5, double critical1) {
      */
     public static double criticalK(int laboratories, int results, double significance) {
         StudentT.requireProbability("significance", significance);
-        return Math.sqrt(laboratories * new VarianceShare(laboratories, results).upperPoint(significance));
+        Asked asked = new Asked(laboratories, results, significance);
+        Double known = FOUND.get(asked);
+        if (known == null) {
+            known = Math.sqrt(laboratories * new VarianceShare(laboratories, results).upperPoint(significance));
+            if (FOUND.size() < MOST_FOUND) {
+                FOUND.put(asked, known);
+            }
+        }
+        return known;
     }
 }
