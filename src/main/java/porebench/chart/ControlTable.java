@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import porebench.port.DataTable;
@@ -39,24 +40,25 @@ final class ControlTable {
 
     static DataTable of(ControlPlot data) {
         List<List<String>> rows = new ArrayList<>();
+        Map<Integer, String> changes = data.changes().stream()
+                .collect(Collectors.groupingBy(
+                        ControlPlot.Change::before,
+                        Collectors.mapping(ControlPlot.Change::words, Collectors.joining("; "))));
         for (int i = 0; i < data.points().size(); i++) {
-            rows.add(counted(data, i));
+            rows.add(counted(data, i, changes.getOrDefault(i, "")));
         }
         data.notCounted().forEach(shown -> rows.add(notCounted(data, shown)));
         return new DataTable(COLUMNS, rows);
     }
 
-    private static List<String> counted(ControlPlot data, int index) {
+    private static List<String> counted(ControlPlot data, int index, String changed) {
         ControlPlot.Point point = data.points().get(index);
         List<String> row = new ArrayList<>(
                 List.of(Integer.toString(index + 1), point.id(), point.label(), Integer.toString(point.phase())));
         row.addAll(cells(point.level()));
         row.addAll(point.spread().map(ControlTable::cells).orElse(blank(5)));
         row.add(PlotTables.yes(data.isSimulated()));
-        row.add(data.changes().stream()
-                .filter(change -> change.before() == index)
-                .map(ControlPlot.Change::words)
-                .collect(Collectors.joining("; ")));
+        row.add(changed);
         row.addAll(List.of(word(TrialPoint.State.COUNTED), ""));
         row.addAll(point.sums()
                 .map(sums -> List.of(

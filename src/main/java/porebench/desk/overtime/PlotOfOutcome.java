@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import porebench.chart.ControlPlot;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
@@ -22,6 +23,7 @@ final class PlotOfOutcome {
     private static final int SUM_DECIMALS = 3;
 
     private final Outcome outcome;
+    private final Map<Integer, List<Outcome.Signal>> signalsAt;
     private final Texts texts;
     private final Numbers numbers;
     private final SignalWords signals;
@@ -38,6 +40,7 @@ final class PlotOfOutcome {
         this.problems = problems;
         this.pointsPerFalseAlarm = pointsPerFalseAlarm;
         this.outcome = outcome;
+        this.signalsAt = outcome.signals().stream().collect(Collectors.groupingBy(Outcome.Signal::index));
         this.signals = signals;
         this.texts = texts;
         this.numbers = numbers;
@@ -160,8 +163,7 @@ final class PlotOfOutcome {
                 outcome.series().isDifference() ? "tip.difference" : "tip.value",
                 numbers.show(mean(point), DECIMALS),
                 point.values().size()));
-        outcome.signals().stream()
-                .filter(signal -> signal.index() == index)
+        signalsAt.getOrDefault(index, List.of()).stream()
                 .filter(signal -> level.isPresent() || spread.isPresent())
                 .forEach(signal -> said.add(texts.get("tip.signal", signals.happened(signal))));
         return said;
