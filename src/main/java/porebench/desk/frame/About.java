@@ -2,6 +2,7 @@ package porebench.desk.frame;
 
 import com.formdev.flatlaf.FlatLaf;
 import java.util.Optional;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -47,6 +48,17 @@ final class About {
                 System.getProperty("java.version", ""),
                 version(FlatLaf.class).orElse(texts.get("about.from-sources")))));
         AskDialog dialog = new AskDialog(over, texts.get("about.title"), content);
+        JButton licences = dialog.button("licences", texts.get("about.licences"));
+        dialog.closesOnlyIf(licences, () -> {
+            showLicences(content);
+            return false;
+        });
+        dialog.button("close", texts.get("ask.close"));
+        dialog.askSafely();
+    }
+
+    private void showLicences(JComponent over) {
+        AskDialog dialog = new AskDialog(over, texts.get("licences.title"), new LicencesPanel(texts));
         dialog.button("close", texts.get("ask.close"));
         dialog.ask();
     }
