@@ -36,7 +36,12 @@ final class Places {
      */
     record Window(Range across, Range upwards, int columns, int rows) {
         int column(double x) {
-            return (int) Math.floor((x - across.getLowerBound()) / across.getLength() * columns);
+            return (int) Math.floor((x - across.getLowerBound()) * columns / across.getLength());
+        }
+
+        /** Returns where a column ends. */
+        double end(int column) {
+            return across.getLowerBound() + (column + 1) * across.getLength() / columns;
         }
 
         int row(double y) {
@@ -109,23 +114,25 @@ final class Places {
     }
 
     private int[] inColumns(Window window, int first, int end, boolean asLine) {
+        double bottom = window.upwards().getLowerBound();
+        double top = window.upwards().getUpperBound();
         int[] kept = new int[FEW * (window.columns() + 4)];
         int size = 0;
         int from = first;
         while (from < end) {
-            int column = window.column(x[from]);
+            double columnEnd = window.end(window.column(x[from]));
             boolean isBreak = Double.isNaN(y[from]);
             int low = -1;
             int high = -1;
             int to = from;
             do {
                 // A mark above or below what is shown must not stand for one in sight.
-                if (asLine || window.upwards().contains(y[to])) {
+                if (asLine || y[to] >= bottom && y[to] <= top) {
                     low = low < 0 || y[to] < y[low] ? to : low;
                     high = high < 0 || y[to] > y[high] ? to : high;
                 }
                 to++;
-            } while (!isBreak && to < end && !Double.isNaN(y[to]) && window.column(x[to]) == column);
+            } while (!isBreak && to < end && x[to] < columnEnd && !Double.isNaN(y[to]));
             if (size + FEW > kept.length) {
                 kept = Arrays.copyOf(kept, 2 * kept.length);
             }

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.AxisState;
 import org.jfree.chart.axis.NumberTick;
@@ -130,6 +131,34 @@ class ControlPlotChartTest {
                         graphics, new AxisState(), new Rectangle2D.Double(0, 0, 1200, 100), RectangleEdge.BOTTOM))
                 .extracting(NumberTick::getNumber)
                 .containsExactly(1.0, 4.0, 5.0, 6.0);
+    }
+
+    /** Three thousand points, seven a day, on 900 pixels: the days with room are those found by looking at every one. */
+    @Test
+    void ofManyDaysThoseAreWrittenThatHaveRoom() {
+        List<String> days =
+                IntStream.range(0, 3000).mapToObj(i -> "day " + i / 7).toList();
+        LabelAxis axis = new LabelAxis("by date", days);
+        axis.setTickLabelFont(PlotData.LOOK.font());
+        axis.setRange(99.5, 2900.5);
+        Rectangle2D area = new Rectangle2D.Double(0, 0, 900, 100);
+        Graphics2D graphics = new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB).createGraphics();
+        graphics.setFont(PlotData.LOOK.font());
+        List<String> expected = new ArrayList<>();
+        double free = Double.NEGATIVE_INFINITY;
+        for (int i = 99; i < 2900; i++) {
+            double at = (i + 1 - 99.5) / 2801 * 900;
+            double width = graphics.getFontMetrics().stringWidth(days.get(i) + "\u2007\u2007");
+            boolean isNew = !days.get(i).equals(days.get(i - 1));
+            if (isNew && at - width / 2 >= free && at + width / 2 <= 900 + width / 6) {
+                expected.add(days.get(i));
+                free = at + width / 2;
+            }
+        }
+        assertThat(axis.refreshTicks(graphics, new AxisState(), area, RectangleEdge.BOTTOM))
+                .extracting(NumberTick::getText)
+                .hasSizeGreaterThan(10)
+                .containsExactlyElementsOf(expected);
     }
 
     @Test

@@ -92,6 +92,21 @@ class WorkbenchWindowTest {
         assertThat(demo.asker.asked).isEmpty();
     }
 
+    @Test
+    void onlyPagesThatWereLookedAtAreMade() throws Exception {
+        assertThat(made()).containsExactly(window.current().name());
+        Page sources = window.pages().named("sources").orElseThrow();
+        EventThread.run(() -> window.turnTo(sources));
+        assertThat(made()).containsExactly("mix", "sources");
+    }
+
+    private List<String> made() {
+        return window.pages().all().stream()
+                .filter(page -> page.place().getComponentCount() > 0)
+                .map(Page::name)
+                .toList();
+    }
+
     private void visitAllPages() throws Exception {
         for (Page page : window.pages().all()) {
             EventThread.run(() -> window.turnTo(page));
