@@ -59,6 +59,7 @@ class SourceTreeTest {
             "porebench.quantity",
             "porebench.record",
             "porebench.record.chain",
+            "porebench.record.column",
             "porebench.record.id",
             "porebench.statistics",
             "porebench.store");

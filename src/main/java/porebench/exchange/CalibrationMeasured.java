@@ -18,12 +18,13 @@ import porebench.quantity.PressureUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
 import porebench.record.MeterCalibration;
+import porebench.record.column.NumberRange;
 
 /** Reads what was measured in one calibration out of its rows. */
 final class CalibrationMeasured {
-    private static final Bounds WATER = Bounds.of("0", "40");
-    private static final Bounds GAUGE = Bounds.of("0", "100");
-    private static final Bounds LINE = Bounds.of("-10", "10");
+    private static final NumberRange WATER = NumberRange.of("0", "40");
+    private static final NumberRange GAUGE = NumberRange.of("0", "100");
+    private static final NumberRange LINE = NumberRange.of("-10", "10");
 
     private final RowGroup group;
     private final List<Entry> fillRows = new ArrayList<>();
@@ -132,15 +133,15 @@ final class CalibrationMeasured {
                 fills,
                 buoyancy,
                 number(bowlRow, "air_temp_c", WATER),
-                number(bowlRow, "air_pressure_kpa", Bounds.NOT_NEGATIVE),
-                number(bowlRow, "diameter_mm", Bounds.NOT_NEGATIVE),
-                number(bowlRow, "height_mm", Bounds.NOT_NEGATIVE)));
+                number(bowlRow, "air_pressure_kpa", NumberRange.NOT_NEGATIVE),
+                number(bowlRow, "diameter_mm", NumberRange.NOT_NEGATIVE),
+                number(bowlRow, "height_mm", NumberRange.NOT_NEGATIVE)));
     }
 
     private Optional<DialCheck> readDial() {
         List<CheckPoint> points = new ArrayList<>();
         for (Entry row : pointRows) {
-            Optional<BigDecimal> amount = row.number("withdrawn", Bounds.NOT_NEGATIVE);
+            Optional<BigDecimal> amount = row.number("withdrawn", NumberRange.NOT_NEGATIVE);
             Optional<CheckAmount.Unit> unit =
                     row.choice("withdrawn_unit", List.of(CheckAmount.Unit.values()), CheckAmount.Unit::symbol);
             Optional<BigDecimal> gauge = row.number("gauge_pct", GAUGE);
@@ -154,20 +155,20 @@ final class CalibrationMeasured {
                 number(dialRow, "water_temp_c", WATER),
                 points,
                 number(dialRow, "initial_line_pct", LINE),
-                number(dialRow, "leak_marks", Bounds.NOT_NEGATIVE),
+                number(dialRow, "leak_marks", NumberRange.NOT_NEGATIVE),
                 dialRow.flatMap(row -> row.optionalQuantity(
-                        "chamber", Bounds.NOT_NEGATIVE, "chamber_unit", List.of(VolumeUnit.values()))),
+                        "chamber", NumberRange.NOT_NEGATIVE, "chamber_unit", List.of(VolumeUnit.values()))),
                 dialRow.flatMap(row -> row.optionalQuantity(
-                        "pressure", Bounds.NOT_NEGATIVE, "pressure_unit", List.of(PressureUnit.values())))));
+                        "pressure", NumberRange.NOT_NEGATIVE, "pressure_unit", List.of(PressureUnit.values())))));
     }
 
     private Optional<ColumnCheck> readColumn(Entry row, Optional<BigDecimal> elevation) {
         Optional<MassUnit> unit = unit(row, "mass_unit");
         Optional<Typed<Mass>> vessel = mass(row, "vessel_mass", unit);
         Optional<Typed<Mass>> water = mass(row, "bowl_mass", otherUnit(row, "bowl_mass_unit", unit));
-        Optional<BigDecimal> expansion = row.number("expansion_pct", Bounds.NOT_NEGATIVE);
+        Optional<BigDecimal> expansion = row.number("expansion_pct", NumberRange.NOT_NEGATIVE);
         Optional<Typed<Pressure>> working =
-                row.quantity("pressure", Bounds.NOT_NEGATIVE, "pressure_unit", List.of(PressureUnit.values()));
+                row.quantity("pressure", NumberRange.NOT_NEGATIVE, "pressure_unit", List.of(PressureUnit.values()));
         Entry stating = group.stating("elevation_m");
         if (elevation.isEmpty() && stating.optionalWord("elevation_m").isEmpty()) {
             stating.error("elevation_m", "csv.required", "elevation_m");
@@ -182,7 +183,7 @@ final class CalibrationMeasured {
                 : Optional.empty();
     }
 
-    private static Optional<BigDecimal> number(Optional<Entry> row, String column, Bounds bounds) {
+    private static Optional<BigDecimal> number(Optional<Entry> row, String column, NumberRange bounds) {
         return row.flatMap(entry -> entry.optionalNumber(column, bounds));
     }
 
@@ -196,7 +197,7 @@ final class CalibrationMeasured {
     }
 
     private static Optional<Typed<Mass>> mass(Entry row, String column, Optional<MassUnit> unit) {
-        Optional<BigDecimal> number = row.number(column, Bounds.NOT_NEGATIVE);
+        Optional<BigDecimal> number = row.number(column, NumberRange.NOT_NEGATIVE);
         return number.isPresent() && unit.isPresent()
                 ? Optional.of(new Typed<Mass>(number.get(), unit.get()))
                 : Optional.empty();

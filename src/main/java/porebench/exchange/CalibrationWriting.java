@@ -16,10 +16,10 @@ import porebench.record.MeterCalibration;
 /** Writes one calibration as rows, the columns about the whole in each of them. */
 final class CalibrationWriting {
     private final MeterCalibration value;
-    private final Columns columns;
+    private final Headings columns;
     private final List<List<String>> rows = new ArrayList<>();
 
-    CalibrationWriting(MeterCalibration value, Columns columns) {
+    CalibrationWriting(MeterCalibration value, Headings columns) {
         this.value = value;
         this.columns = columns;
     }

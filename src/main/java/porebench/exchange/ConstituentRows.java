@@ -12,6 +12,7 @@ import porebench.method.sample.Batch;
 import porebench.method.sample.Constituent;
 import porebench.method.sample.CorrectionSample;
 import porebench.quantity.Volume;
+import porebench.record.column.MixColumns;
 
 /** The constituents of a mix design's rows, and what cannot be right about the batch they make, each fault at its cell. */
 final class ConstituentRows {
@@ -52,7 +53,8 @@ final class ConstituentRows {
         ConstituentRows rows = new ConstituentRows(group);
         Map<Constituent, Integer> seen = new HashMap<>();
         for (Entry entry : group.rows()) {
-            ConstituentCells.read(entry).ifPresent(constituent -> {
+            entry.optionalWord(MixColumns.NAME.heading()).ifPresent(entry::isAbout);
+            MixColumns.OF_CONSTITUENT.read(SheetReader.of(entry)).ifPresent(constituent -> {
                 Integer twin = seen.putIfAbsent(constituent, entry.line());
                 if (twin != null) {
                     entry.error("constituent", "csv.constituent-twice", constituent.name(), group.name(), twin);

@@ -17,12 +17,24 @@ import porebench.port.LabSheets;
 import porebench.port.OpenBooks;
 import porebench.port.OutputFile;
 import porebench.port.OutputFolder;
+import porebench.record.CardPrint;
+import porebench.record.Determination;
 import porebench.record.Equipment;
 import porebench.record.Kept;
 import porebench.record.LabBook;
+import porebench.record.Laboratory;
+import porebench.record.Meter;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
+import porebench.record.Source;
 import porebench.record.Trial;
+import porebench.record.column.CardPrintColumns;
+import porebench.record.column.DeterminationColumns;
+import porebench.record.column.EquipmentColumns;
+import porebench.record.column.LaboratoryColumns;
+import porebench.record.column.MeterColumns;
+import porebench.record.column.SourceColumns;
+import porebench.record.column.TrialColumns;
 
 /**
  * CSV files of lab records: UTF-8, a heading row, a decimal point, RFC 4180.
@@ -37,22 +49,28 @@ public final class CsvSheets implements LabSheets {
 
     static final MixDesignFormat MIX_DESIGNS = new MixDesignFormat();
     static final MeterCalibrationFormat CALIBRATIONS = new MeterCalibrationFormat();
-    static final EquipmentFormat EQUIPMENT = new EquipmentFormat();
-    static final TrialFormat TRIALS = new TrialFormat();
+    static final Format<Source> SOURCES =
+            new RowFormat<>(Source.class, "sources.csv", SourceColumns.ALL, List.of("source_id"));
+    static final Format<Equipment> EQUIPMENT =
+            new RowFormat<>(Equipment.class, "equipment.csv", EquipmentColumns.ALL, List.of("equipment_id"));
+    static final Format<Trial> TRIALS =
+            new RowFormat<>(Trial.class, "trial-sheet.csv", TrialColumns.ALL, List.of("trial_id"));
 
     /** All formats, in the order in which their records may refer to another. */
     static final List<Format<? extends Kept>> FORMATS = List.of(
-            new LaboratoryFormat(),
+            new RowFormat<>(Laboratory.class, "laboratory.csv", LaboratoryColumns.ALL, List.of()),
             new ProfileFormat(),
-            new SourceFormat(),
+            SOURCES,
             EQUIPMENT,
-            new MeterFormat(),
+            new RowFormat<>(Meter.class, "meters.csv", MeterColumns.ALL, List.of("meter_id")),
             CALIBRATIONS,
             MIX_DESIGNS,
-            new DeterminationFormat(),
+            new RowFormat<>(
+                    Determination.class, "determinations.csv", DeterminationColumns.ALL, List.of("determination_id")),
             TRIALS,
             new FactorIssueFormat(),
-            new CardPrintFormat(),
+            new RowFormat<>(
+                    CardPrint.class, "card-prints.csv", CardPrintColumns.ALL, List.of("mix_id", "revision", "number")),
             new StudyFormat());
 
     @Override
@@ -189,7 +207,7 @@ public final class CsvSheets implements LabSheets {
         if (!table.isMarked()) {
             return good;
         }
-        findings.warning(heading.line(), 0, Columns.SIMULATED, "csv.simulated");
+        findings.warning(heading.line(), 0, Headings.SIMULATED, "csv.simulated");
         return good.stream()
                 .map(row -> new Sheet.Row<>(row.line(), row.value(), true))
                 .toList();

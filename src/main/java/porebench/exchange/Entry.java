@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.time.format.ResolverStyle;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.quantity.Typed;
 import porebench.quantity.Unit;
+import porebench.record.column.NumberRange;
 
 /**
  * One row under its heading. Reading a cell that is not as it must be notes the problem and gives nothing back; at the end
@@ -37,6 +39,7 @@ final class Entry {
     private final Map<String, Integer> places;
     private final Findings findings;
     private final Set<String> refused = new HashSet<>();
+    private final Set<List<Object>> noted = new HashSet<>();
     private String subject = "";
     private boolean good;
 
@@ -87,10 +90,13 @@ final class Entry {
         subject = Findings.quoted(name);
     }
 
-    /** Notes an error in a cell and spoils the row. */
+    /** Notes an error in a cell, once however often it is read, and spoils the row. */
     void error(String column, String code, Object... values) {
         good = false;
         refused.add(column);
+        if (!noted.add(List.of(column, code, Arrays.asList(values)))) {
+            return;
+        }
         findings.error(line(), places.getOrDefault(column, 0), column, code, values);
     }
 
@@ -130,6 +136,9 @@ final class Entry {
     }
 
     private void missing(String column) {
+        if (isRefused(column)) {
+            return;
+        }
         if (places.containsKey(column)) {
             error(column, "csv.required", named(column));
         } else {
@@ -142,20 +151,20 @@ final class Entry {
     }
 
     /** Returns a number within bounds, its digits as typed, which must be there. */
-    Optional<BigDecimal> number(String column, Bounds bounds) {
+    Optional<BigDecimal> number(String column, NumberRange bounds) {
         return word(column).flatMap(text -> parseNumber(column, text, bounds));
     }
 
     /** Returns a number within bounds, its digits as typed; empty when the cell is. */
-    Optional<BigDecimal> optionalNumber(String column, Bounds bounds) {
+    Optional<BigDecimal> optionalNumber(String column, NumberRange bounds) {
         return optionalWord(column).flatMap(text -> parseNumber(column, text, bounds));
     }
 
-    private Optional<BigDecimal> parseNumber(String column, String text, Bounds bounds) {
+    private Optional<BigDecimal> parseNumber(String column, String text, NumberRange bounds) {
         Optional<BigDecimal> number = Typed.parseNumber(text);
         if (number.isEmpty()) {
             error(column, numberFault(text), named(column), Findings.quoted(text));
-        } else if (!bounds.hold(number.get())) {
+        } else if (!bounds.holds(number.get())) {
             error(
                     column,
                     number.get().signum() < 0 && bounds.lowInclusive().signum() == 0
@@ -166,7 +175,7 @@ final class Entry {
                     bounds.lowInclusive(),
                     bounds.highInclusive());
         }
-        return number.filter(bounds::hold);
+        return number.filter(bounds::holds);
     }
 
     /** Returns the code of the message that says what is wrong with a text that is no number. */
@@ -198,7 +207,8 @@ final class Entry {
     }
 
     /** Returns a quantity from a number and the column beside it that states the unit. */
-    <Q, U extends Unit<Q>> Optional<Typed<Q>> quantity(String column, Bounds bounds, String unitColumn, List<U> units) {
+    <Q, U extends Unit<Q>> Optional<Typed<Q>> quantity(
+            String column, NumberRange bounds, String unitColumn, List<U> units) {
         Optional<BigDecimal> number = number(column, bounds);
         Optional<U> unit = choice(unitColumn, units, Unit::symbol);
         return number.isPresent() && unit.isPresent()
@@ -208,7 +218,7 @@ final class Entry {
 
     /** Returns a quantity whose number may be empty; its unit is then not looked at. */
     <Q, U extends Unit<Q>> Optional<Typed<Q>> optionalQuantity(
-            String column, Bounds bounds, String unitColumn, List<U> units) {
+            String column, NumberRange bounds, String unitColumn, List<U> units) {
         return optionalWord(column).isEmpty() ? Optional.empty() : quantity(column, bounds, unitColumn, units);
     }
 

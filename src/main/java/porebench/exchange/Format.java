@@ -21,7 +21,7 @@ interface Format<T extends Kept> {
     String fileName();
 
     /** Returns the columns, in the order in which they are written. */
-    Columns columns();
+    Headings columns();
 
     /** Reads all records under a heading; what is wrong is noted in the table's findings. */
     List<Sheet.Row<T>> read(Table table);

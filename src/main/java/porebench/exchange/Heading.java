@@ -30,23 +30,23 @@ record Heading(int line, List<String> names) {
     }
 
     /** Returns how many columns of a format are named here. */
-    long known(Columns columns) {
+    long known(Headings columns) {
         return names.stream().distinct().filter(columns::knows).count();
     }
 
     /** Returns whether all columns that a format needs are named here. */
-    boolean hasAllOf(Columns columns) {
+    boolean hasAllOf(Headings columns) {
         return names.containsAll(columns.needed());
     }
 
     /** Returns whether all columns that a format needs are named here, and none of its columns twice. */
-    boolean fits(Columns columns) {
+    boolean fits(Headings columns) {
         return hasAllOf(columns)
                 && known(columns) == names.stream().filter(columns::knows).count();
     }
 
     /** Returns the separator that makes columns of a format out of this row when the comma does not; empty otherwise. */
-    Optional<String> otherSeparator(Columns columns) {
+    Optional<String> otherSeparator(Headings columns) {
         String whole = String.join(",", names);
         return List.of(";", "\t", "|").stream()
                 .filter(separator ->
@@ -61,7 +61,7 @@ record Heading(int line, List<String> names) {
      *
      * @return the place of each known column, counted from 1
      */
-    Map<String, Integer> match(Columns columns, Findings findings) {
+    Map<String, Integer> match(Headings columns, Findings findings) {
         Map<String, Integer> places = new HashMap<>();
         for (int index = 0; index < names.size(); index++) {
             String name = names.get(index);

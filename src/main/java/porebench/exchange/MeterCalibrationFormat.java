@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import porebench.evidence.intake.Sheet;
 import porebench.method.MeterType;
 import porebench.record.MeterCalibration;
+import porebench.record.column.CalibrationColumns;
 import porebench.record.id.CalibrationId;
 import porebench.record.id.MeterId;
 
@@ -17,13 +18,11 @@ final class MeterCalibrationFormat implements Format<MeterCalibration> {
     private static final List<String> SHARED =
             List.of("meter_id", "meter_type", "calibrated_on", "by", "reason", "elevation_m", "remarks");
 
-    private static final Columns COLUMNS = new Columns(
+    private static final Headings COLUMNS = new Headings(
             List.of("calibration_id", "meter_id", "meter_type", "calibrated_on", "by", "reason", "row"),
             Stream.of(CalibrationRow.allColumns(), List.of("elevation_m", "remarks"))
                     .flatMap(List::stream)
                     .toList());
-
-    private static final Bounds ELEVATION = Bounds.of("-500", "5000");
 
     @Override
     public Class<MeterCalibration> type() {
@@ -36,7 +35,7 @@ final class MeterCalibrationFormat implements Format<MeterCalibration> {
     }
 
     @Override
-    public Columns columns() {
+    public Headings columns() {
         return COLUMNS;
     }
 
@@ -60,7 +59,7 @@ final class MeterCalibrationFormat implements Format<MeterCalibration> {
         Optional<LocalDate> day = group.stating("calibrated_on").date("calibrated_on");
         Optional<MeterCalibration.Reason> reason = group.stating("reason")
                 .choice("reason", List.of(MeterCalibration.Reason.values()), MeterCalibration.Reason::symbol);
-        Optional<BigDecimal> elevation = group.stating("elevation_m").optionalNumber("elevation_m", ELEVATION);
+        Optional<BigDecimal> elevation = CalibrationColumns.ELEVATION.read(SheetReader.of(group, List.of()));
         CalibrationMeasured measured = new CalibrationMeasured(group);
         measured.read(elevation);
         if (type.isPresent()) {

@@ -9,17 +9,16 @@ import java.util.Optional;
 import porebench.evidence.intake.Sheet;
 import porebench.method.Figure;
 import porebench.method.FigureName;
-import porebench.method.Mark;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.record.LaboratoryProfile;
+import porebench.record.column.ProfileColumns;
 
 /** {@code profiles.csv}: one row a figure, the rows of a laboratory's own profile together stating it. */
 final class ProfileFormat implements Format<LaboratoryProfile> {
     private static final List<String> SHARED = List.of("profile_title", "edition", "based_on");
 
-    private static final Columns COLUMNS =
-            Columns.of("profile_id,profile_title,edition,based_on,figure,value,mark,clause");
+    private static final Headings COLUMNS = Headings.of(ProfileColumns.ALL, ProfileColumns.OF_FIGURE);
 
     @Override
     public Class<LaboratoryProfile> type() {
@@ -32,7 +31,7 @@ final class ProfileFormat implements Format<LaboratoryProfile> {
     }
 
     @Override
-    public Columns columns() {
+    public Headings columns() {
         return COLUMNS;
     }
 
@@ -67,20 +66,22 @@ final class ProfileFormat implements Format<LaboratoryProfile> {
         Map<FigureName, Figure> figures = new EnumMap<>(FigureName.class);
         Map<FigureName, Integer> seen = new EnumMap<>(FigureName.class);
         for (Entry entry : group.rows()) {
-            Optional<FigureName> name = entry.choice("figure", Arrays.asList(FigureName.values()), FigureName::key);
-            Optional<String> value = entry.word("value");
-            Optional<Mark> mark = entry.choice("mark", Arrays.asList(Mark.values()), Mark::symbol);
-            entry.word("clause");
+            SheetReader cells = SheetReader.of(entry);
+            Optional<ProfileColumns.Named> named = ProfileColumns.OF_FIGURE.read(cells);
+            Optional<FigureName> name = ProfileColumns.FIGURE.read(cells);
             if (name.isEmpty()) {
                 continue;
             }
-            value.flatMap(name.get()::check).ifPresent(problem -> entry.error("value", problem));
+            ProfileColumns.VALUE
+                    .read(cells)
+                    .flatMap(name.get()::check)
+                    .ifPresent(problem -> entry.error("value", problem));
             Integer twin = seen.putIfAbsent(name.get(), entry.line());
             if (twin != null) {
                 entry.error("figure", "csv.duplicate", name.get().key(), twin);
             }
-            if (value.isPresent() && mark.isPresent() && entry.isGood()) {
-                figures.put(name.get(), new Figure(value.get(), entry.text("clause"), mark.get()));
+            if (entry.isGood()) {
+                named.ifPresent(good -> figures.put(good.name(), good.figure()));
             }
         }
         return figures;
@@ -88,17 +89,13 @@ final class ProfileFormat implements Format<LaboratoryProfile> {
 
     @Override
     public List<List<String>> write(LaboratoryProfile value) {
-        Profile profile = value.profile();
         return Arrays.stream(FigureName.values())
-                .map(name -> List.of(
-                        profile.id(),
-                        profile.title(),
-                        profile.edition(),
-                        profile.basedOn().orElse(""),
-                        name.key(),
-                        profile.figure(name).value(),
-                        profile.figure(name).mark().symbol(),
-                        profile.figure(name).clause()))
+                .map(name -> {
+                    SheetCells cells = SheetCells.ofWhole(ProfileColumns.ALL, value);
+                    ProfileColumns.OF_FIGURE.write(
+                            new ProfileColumns.Named(name, value.profile().figure(name)), cells);
+                    return cells.under(COLUMNS.all());
+                })
                 .toList();
     }
 }

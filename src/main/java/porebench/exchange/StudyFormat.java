@@ -28,7 +28,7 @@ final class StudyFormat implements Format<KeptStudy> {
     private static final List<String> SHARED =
             List.of("kind", "made_on", "by", LAYERS, "title", "file_name", "remarks");
 
-    private static final Columns COLUMNS = Columns.of(
+    private static final Headings COLUMNS = Headings.of(
             "study_id,kind,made_on,by,layers,value,name_1",
             IntStream.rangeClosed(2, KeptStudy.MOST_LAYERS)
                             .mapToObj(number -> "name_" + number + ",")
@@ -46,7 +46,7 @@ final class StudyFormat implements Format<KeptStudy> {
     }
 
     @Override
-    public Columns columns() {
+    public Headings columns() {
         return COLUMNS;
     }
 

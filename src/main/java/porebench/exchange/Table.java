@@ -29,9 +29,9 @@ final class Table {
     }
 
     /** Matches a file with the columns of a format, and with the one by which any file says that it is simulated. */
-    static Table of(CsvRows rows, Heading heading, Columns columns, Findings findings) {
+    static Table of(CsvRows rows, Heading heading, Headings columns, Findings findings) {
         rows.isUnder(heading);
-        Columns known = columns.marked();
+        Headings known = columns.marked();
         Map<String, Integer> places = heading.match(known, findings);
         return new Table(rows, heading, findings, places, heading.fits(known), !known.equals(columns));
     }
@@ -62,7 +62,7 @@ final class Table {
             CsvRows.Raw raw = row.get();
             if (raw.fields().size() == heading.names().size()) {
                 Entry entry = new Entry(raw, places, findings);
-                marked |= watching && entry.optionalYesNo(Columns.SIMULATED).orElse(false);
+                marked |= watching && entry.optionalYesNo(Headings.SIMULATED).orElse(false);
                 return Optional.of(entry);
             }
             if (raw.lastLine() > raw.line()) {

@@ -8,12 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.ValueRow;
+import porebench.record.column.NumberRange;
 
 /** A table of numbers in the column {@code value}, the other columns saying what each belongs to. */
 final class ValueTable {
     private static final String VALUE = "value";
     /** What a reading may be. */
-    static final Bounds ANY = Bounds.of("-1e15", "1e15");
+    static final NumberRange ANY = NumberRange.of("-1e15", "1e15");
 
     private ValueTable() {}
 
@@ -34,7 +35,7 @@ final class ValueTable {
                 : asked;
         List<String> needed = new ArrayList<>(factors);
         needed.add(VALUE);
-        Columns columns = new Columns(needed, List.of());
+        Headings columns = new Headings(needed, List.of());
         Optional<String> separator = heading.otherSeparator(columns);
         if (heading.known(columns) == 0 && separator.isPresent()) {
             findings.error(

@@ -78,7 +78,7 @@ final class WholeExport implements ChainTaker {
         rows.add(List.of("entries", Long.toString(whole.entries())));
         rows.add(List.of("head", whole.hash()));
         if (isTraining) {
-            rows.add(List.of(Columns.SIMULATED, Entry.yesNoWord(true)));
+            rows.add(List.of(Headings.SIMULATED, Entry.yesNoWord(true)));
         }
         whole.tables().forEach(table -> rows.add(List.of("table", table.name())));
         write(rows.stream(), writer(outline));

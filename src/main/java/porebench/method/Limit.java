@@ -47,6 +47,8 @@ public enum Limit {
     VESSEL_MARKS("0.001", "10"),
     /** Year of any day that is written down: the method is younger than the first. */
     YEAR("1930", "2199"),
+    /** Elevation of a place above the sea, in m: from the lowest shore to the highest road. */
+    ELEVATION("-500", "5000"),
     /** Temperature of water on a bench, in C: liquid, or a thermometer that is a little wrong. */
     WATER("-20", "100");
 

@@ -67,7 +67,7 @@ final class Keeping {
     }
 
     private List<Problem> mixing(List<Draft> drafts) {
-        RecordTable<Laboratory> laboratories = new LaboratoryTable();
+        RecordTable<Laboratory> laboratories = RecordTable.of(Laboratory.class);
         StoredRows rows = StoredRows.read(handle, laboratories, Selection.newest(laboratories.kind()));
         Optional<Laboratory> laboratory = rows.entries().stream()
                 .flatMap(entry -> rows.of(entry).stream())

@@ -1,50 +1,58 @@
 package porebench.store;
 
+import java.util.Arrays;
 import java.util.List;
 import porebench.record.Kept;
 import porebench.record.RecordKind;
+import porebench.record.column.Columns;
+import porebench.record.column.Part;
+import porebench.record.column.RecordColumns;
 
 /**
- * The table of one kind of record, and how a record becomes rows and rows become the record again.
+ * The table of one kind of record: how a record becomes rows and rows become the record again, by its columns.
  *
- * @param <T> the kind of record
+ * @param kind the kind of record
+ * @param columns its columns
+ * @param <T> the records
  */
-interface RecordTable<T extends Kept> {
-    RecordKind kind();
+record RecordTable<T extends Kept>(RecordKind kind, Columns<T> columns) {
+    private static final List<RecordTable<? extends Kept>> ALL = Arrays.stream(RecordKind.values())
+            .<RecordTable<? extends Kept>>map(RecordTable::ofKind)
+            .toList();
+
+    private static RecordTable<? extends Kept> ofKind(RecordKind kind) {
+        return new RecordTable<>(kind, RecordColumns.of(kind));
+    }
 
     /** Returns the name of the table. */
-    String name();
+    String name() {
+        return columns.table();
+    }
 
     /** Returns the names of the tables that hold the parts of a record, if it has any. */
-    default List<String> partTables() {
-        return List.of();
+    List<String> partTables() {
+        return columns.parts().stream().map(Part::table).toList();
     }
 
     /** Returns the rows of a record. */
-    StoredRecord rows(T value);
+    StoredRecord rows(T value) {
+        WrittenCells cells = new WrittenCells(name());
+        columns.write(value, cells);
+        return cells.record();
+    }
 
     /**
      * Returns the record of some rows.
      *
      * @throws RuntimeException if they are no such record
      */
-    T value(StoredRecord rows);
+    T value(StoredRecord rows) {
+        return columns.read(new ReadCells(rows.row(), rows.parts())).orElseThrow();
+    }
 
     /** Returns the tables of all kinds, in the order of the kinds. */
     static List<RecordTable<? extends Kept>> all() {
-        return List.of(
-                new LaboratoryTable(),
-                new ProfileTable(),
-                new SourceTable(),
-                new EquipmentTable(),
-                new MeterTable(),
-                new MeterCalibrationTable(),
-                new MixTable(),
-                new DeterminationTable(),
-                new TrialTable(),
-                new FactorIssueTable(),
-                new CardPrintTable(),
-                new StudyTable());
+        return ALL;
     }
 
     /** Returns the table of the records of a class. */

@@ -10,11 +10,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import porebench.evidence.intake.Sheet;
-import porebench.method.Problem;
 import porebench.record.Equipment;
 import porebench.record.EquipmentKind;
 import porebench.record.Kept;
 import porebench.record.SampleEquipment;
+import porebench.record.column.EquipmentColumns;
 
 /** What {@code equipment.csv} may say, and at which cell it is told what it may not. */
 class EquipmentFileTest {
@@ -74,8 +74,8 @@ class EquipmentFileTest {
     void everyKindReadsBackWithAndWithoutACalibration(EquipmentKind kind) throws IOException {
         Equipment plain = SampleEquipment.uncalibrated("E-1", kind, "0.10");
         Equipment calibrated = SampleEquipment.equipment("E-1", kind, "0.10", "0.20");
-        assertThat(RoundTripTest.written(new EquipmentFormat(), plain)).isEqualTo(plain);
-        assertThat(RoundTripTest.written(new EquipmentFormat(), calibrated)).isEqualTo(calibrated);
+        assertThat(RoundTripTest.written(CsvSheets.EQUIPMENT, plain)).isEqualTo(plain);
+        assertThat(RoundTripTest.written(CsvSheets.EQUIPMENT, calibrated)).isEqualTo(calibrated);
     }
 
     @ParameterizedTest
@@ -87,7 +87,6 @@ class EquipmentFileTest {
         "limit, limit"
     })
     void aProblemStandsAtTheColumnOfItsField(String field, String column) {
-        assertThat(EquipmentFormat.column(Problem.error(field, "equipment.year-impossible")))
-                .isEqualTo(column);
+        assertThat(EquipmentColumns.ALL.ofField(field).orElseThrow().heading()).isEqualTo(column);
     }
 }

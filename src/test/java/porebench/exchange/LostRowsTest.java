@@ -45,11 +45,11 @@ class LostRowsTest {
     @ValueSource(ints = {0, 100, 9000, 90_000})
     void noRowIsLostSilently(int room) throws IOException {
         StringWriter whole = new StringWriter();
-        Export.write(new SourceFormat(), MANY, whole);
+        Export.write(CsvSheets.SOURCES, MANY, whole);
         assertThat(whole.toString().length()).isGreaterThan(room);
         assertThatExceptionOfType(IOException.class)
-                .isThrownBy(() -> Export.write(new SourceFormat(), MANY, new Full(room)))
+                .isThrownBy(() -> Export.write(CsvSheets.SOURCES, MANY, new Full(room)))
                 .withMessageContaining("No space left on device");
-        Export.write(new SourceFormat(), MANY, new Full(whole.toString().length()));
+        Export.write(CsvSheets.SOURCES, MANY, new Full(whole.toString().length()));
     }
 }

@@ -18,7 +18,7 @@ class ProfileTableTest {
         Profile japanese = Profiles.find("jis-a1128").orElseThrow();
         Profile own = japanese.copyAs("own", "Own")
                 .with(FigureName.LEAST_TRIALS, new Figure("4", "our manual", Mark.LABORATORY));
-        ProfileTable table = new ProfileTable();
+        RecordTable<LaboratoryProfile> table = RecordTable.of(LaboratoryProfile.class);
         StoredRecord stored = table.rows(new LaboratoryProfile(own));
         List<StoredRow> older = stored.parts().stream()
                 .filter(part -> !part.text("figure").equals(FigureName.HALF_WIDTH.key()))

@@ -1,0 +1,42 @@
+package porebench.record.column;
+
+import java.math.BigDecimal;
+import java.util.List;
+import porebench.method.Limit;
+import porebench.method.Role;
+import porebench.record.Source;
+import porebench.record.id.SourceId;
+
+/** The columns of a source of aggregate. */
+public final class SourceColumns {
+    public static final Column<Source, SourceId> ID =
+            Column.needed("source_id", CellType.word(SourceId::new, SourceId::text), Source::id);
+    public static final Column<Source, String> NAME = Column.needed("name", CellType.text(), Source::name);
+    public static final Column<Source, Role> ROLE =
+            Column.needed("role", CellType.choice(List.of(Role.FINE, Role.COARSE), Role::symbol), Source::role);
+    public static final Column<Source, String> PLACE = Column.needed("place", CellType.text(), Source::place);
+    public static final Column<Source, String> LEDGE = Column.needed("ledge", CellType.text(), Source::ledge);
+    public static final Column<Source, BigDecimal> RELATIVE_DENSITY =
+            Column.any("relative_density", CellType.number(Limit.RELATIVE_DENSITY), Source::relativeDensity);
+    public static final Column<Source, BigDecimal> ABSORPTION =
+            Column.any("absorption_pct", CellType.number(Limit.ABSORPTION), Source::absorptionPercent);
+    public static final Column<Source, String> REMARKS =
+            Column.needed("remarks", CellType.text(), Source::remarks).extra();
+
+    public static final Columns<Source> ALL = Columns.of(
+            "source", SourceColumns::made, ID, NAME, ROLE, PLACE, LEDGE, RELATIVE_DENSITY, ABSORPTION, REMARKS);
+
+    private SourceColumns() {}
+
+    private static Source made(Cells cells) {
+        return new Source(
+                cells.get(ID),
+                cells.get(NAME),
+                cells.get(ROLE),
+                cells.get(PLACE),
+                cells.get(LEDGE),
+                cells.any(RELATIVE_DENSITY),
+                cells.any(ABSORPTION),
+                cells.get(REMARKS));
+    }
+}
