@@ -1,6 +1,7 @@
 package porebench.evidence;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,6 +10,7 @@ import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.meter.BowlCalibration;
 import porebench.method.meter.DialCurve;
+import porebench.method.meter.ElevationUse;
 import porebench.method.meter.MeterState;
 import porebench.method.sample.CorrectionSample;
 import porebench.method.trial.Corrections;
@@ -67,7 +69,18 @@ public record JudgedTrial(Version<Trial> trial, TrialFactor figures, Optional<Me
             return new JudgedTrial(trial, figures, Optional.empty());
         }
         MeterState state = story.stateOn(day);
-        return new JudgedTrial(trial, figures.alsoDoubted(doubt(story, state, day)), Optional.of(state));
+        List<Problem> doubts = new ArrayList<>(doubt(story, state, day));
+        doubts.addAll(movedTooFar(made, story, day));
+        return new JudgedTrial(trial, figures.alsoDoubted(doubts), Optional.of(state));
+    }
+
+    /** A Type A meter holds for the elevation at which its column was calibrated. */
+    private static List<Problem> movedTooFar(Trial made, MeterStory story, LocalDate day) {
+        return story.columnOn(day)
+                .flatMap(column -> made.elevationMetres()
+                        .map(metres -> column.elevationUse(metres.doubleValue(), story.profile())))
+                .map(ElevationUse::doubts)
+                .orElse(List.of());
     }
 
     private static Corrections corrections(Trial trial, MeterStory story, LocalDate day) {

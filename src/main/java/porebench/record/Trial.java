@@ -1,5 +1,6 @@
 package porebench.record;
 
+import java.math.BigDecimal;
 import java.time.LocalDateTime;
 import java.util.Optional;
 import porebench.method.trial.Readings;
@@ -21,6 +22,7 @@ import porebench.record.id.TrialId;
  * @param remarks anything else, may be empty
  * @param keptBecause why it is kept in spite of its doubts; empty when nobody said so
  * @param struckBecause why a person struck it; empty while it stands
+ * @param elevationMetres how high above the sea it was made, in m; empty when nobody said so
  * @param simulated whether it was made by the simulated bench, for training; such a trial never stands beside real ones
  */
 public record Trial(
@@ -34,6 +36,7 @@ public record Trial(
         String remarks,
         Optional<String> keptBecause,
         Optional<String> struckBecause,
+        Optional<BigDecimal> elevationMetres,
         boolean simulated)
         implements Kept {
     /** Makes a trial of a real bench. */
@@ -59,6 +62,7 @@ public record Trial(
                 remarks,
                 keptBecause,
                 struckBecause,
+                Optional.empty(),
                 false);
     }
 
@@ -74,7 +78,12 @@ public record Trial(
 
     /** Returns this trial kept in spite of its doubts. */
     public Trial kept(String reason) {
-        return with(determinationId, Optional.of(reason), struckBecause, simulated);
+        return keptFor(Optional.of(reason));
+    }
+
+    /** Returns this trial with the reason why it is kept in spite of its doubts, or without one. */
+    public Trial keptFor(Optional<String> reason) {
+        return with(determinationId, reason, struckBecause, simulated);
     }
 
     /** Returns whether it says which determination it belongs to; a row of a file that does not carries the id of its mix. */
@@ -95,7 +104,18 @@ public record Trial(
     private Trial with(
             DeterminationId determination, Optional<String> kept, Optional<String> struck, boolean isSimulated) {
         return new Trial(
-                id, mixId, determination, testedAt, operator, meterId, readings, remarks, kept, struck, isSimulated);
+                id,
+                mixId,
+                determination,
+                testedAt,
+                operator,
+                meterId,
+                readings,
+                remarks,
+                kept,
+                struck,
+                elevationMetres,
+                isSimulated);
     }
 
     @Override

@@ -66,6 +66,7 @@ class MeterScaleTest {
                 trial.remarks(),
                 trial.keptBecause(),
                 trial.struckBecause(),
+                trial.elevationMetres(),
                 trial.simulated());
     }
 

@@ -113,6 +113,7 @@ public final class TimeBook {
                 "",
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 isTraining);
     }
 

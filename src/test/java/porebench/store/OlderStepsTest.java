@@ -88,6 +88,7 @@ class OlderStepsTest {
     @Test
     void aLabBookOfTheSixthStepKeepsEveryRowAndItsChain() throws SQLException, IOException {
         Path old = folder.resolve("old.porebench");
+        Map<String, List<String>> columns = new TreeMap<>();
         Map<String, List<String>> rows = new TreeMap<>();
         Head then;
         try (LabBook book = SIXTH.create(old)) {
@@ -96,7 +97,8 @@ class OlderStepsTest {
             then = book.head();
         }
         for (String table : tables(old)) {
-            rows.put(table, rows(old, table));
+            columns.put(table, columns(old, table));
+            rows.put(table, rows(old, table, columns.get(table)));
         }
         assertThat(rows)
                 .hasSize(20)
@@ -107,7 +109,14 @@ class OlderStepsTest {
         }
         assertThat(Header.read(old)).contains(new Header(Header.LAB_BOOK, Steps.ALL.newest()));
         for (String table : rows.keySet()) {
-            assertThat(rows(old, table)).as(table).isEqualTo(rows.get(table));
+            assertThat(rows(old, table, columns.get(table))).as(table).isEqualTo(rows.get(table));
+            for (String later : columns(old, table)) {
+                if (!columns.get(table).contains(later)) {
+                    assertThat(strings(old, "SELECT typeof(" + later + ") FROM " + table))
+                            .as(table + "." + later)
+                            .containsOnly("null");
+                }
+            }
         }
         assertThat(tables(old)).hasSize(23).containsAll(rows.keySet());
     }
@@ -139,9 +148,13 @@ class OlderStepsTest {
         return strings(book, "SELECT name FROM sqlite_master WHERE type = 'table' AND name <> 'schema_step'");
     }
 
-    /** Returns a table's rows, each with the name, type and content of every column. */
-    private static List<String> rows(Path book, String table) throws SQLException {
-        List<String> cells = strings(book, "SELECT name FROM pragma_table_info('" + table + "') ORDER BY name").stream()
+    private static List<String> columns(Path book, String table) throws SQLException {
+        return strings(book, "SELECT name FROM pragma_table_info('" + table + "') ORDER BY name");
+    }
+
+    /** Returns a table's rows, each with the name, type and content of some columns. */
+    private static List<String> rows(Path book, String table, List<String> columns) throws SQLException {
+        List<String> cells = columns.stream()
                 .map(name -> "'" + name + " ' || typeof(" + name + ") || quote(" + name + ")")
                 .toList();
         return strings(book, "SELECT " + String.join(" || ", cells) + " FROM " + table + " ORDER BY rowid");

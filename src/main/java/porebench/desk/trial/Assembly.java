@@ -1,5 +1,6 @@
 package porebench.desk.trial;
 
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.Optional;
@@ -37,7 +38,7 @@ final class Assembly {
     }
 
     /** Makes the trial; one with missing fields can be judged but not kept. */
-    Trial trial(Readings readings, Optional<LocalDateTime> testedAt) {
+    Trial trial(Readings readings, Optional<LocalDateTime> testedAt, Optional<BigDecimal> elevationMetres) {
         return new Trial(
                 new TrialId(orUnknown(draft.text(TrialField.ID))),
                 determination.mixId(),
@@ -49,27 +50,12 @@ final class Assembly {
                 draft.text(TrialField.REMARKS).strip(),
                 before.flatMap(Trial::keptBecause),
                 before.flatMap(Trial::struckBecause),
+                elevationMetres,
                 training);
     }
 
     private static String orUnknown(String text) {
         return text.isBlank() ? UNKNOWN : text.strip();
-    }
-
-    /** Returns a trial with the reason why it is kept in spite of its doubts, or without one. */
-    static Trial keptBecause(Trial trial, Optional<String> reason) {
-        return new Trial(
-                trial.id(),
-                trial.mixId(),
-                trial.determinationId(),
-                trial.testedAt(),
-                trial.operator(),
-                trial.meterId(),
-                trial.readings(),
-                trial.remarks(),
-                reason,
-                trial.struckBecause(),
-                trial.simulated());
     }
 
     /** Returns a trial as a version to be judged, which is not in the lab book. */

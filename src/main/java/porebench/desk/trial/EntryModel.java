@@ -135,6 +135,10 @@ final class EntryModel {
                                 .findFirst()
                                 .map(meter -> meter.id().text()))
                         .orElse(""));
+        lastDraft
+                .map(draft -> draft.text(TrialField.ELEVATION))
+                .filter(text -> !text.isEmpty())
+                .ifPresent(text -> texts.put(TrialField.ELEVATION, text));
         texts.put(
                 TrialField.MASS_UNIT,
                 lastDraft
@@ -275,7 +279,10 @@ final class EntryModel {
                                 one,
                                 correcting.map(Version::value),
                                 desk.book().isTraining())
-                        .trial(reader.readings(type(), bowl), testedAt)));
+                        .trial(
+                                reader.readings(type(), bowl),
+                                testedAt,
+                                reader.elevation(type(), correcting.map(Version::value)))));
         Optional<TrialFactor> figures = trial.flatMap(this::judge);
         problems.addAll(reader.problems());
         trial.ifPresent(made -> problems.addAll(Wording.ofForm(made, correcting.map(Version::value), desk.names())));
@@ -380,7 +387,7 @@ final class EntryModel {
         Optional<String> reason = entry.doubts().isEmpty()
                 ? Optional.empty()
                 : keptBecause.or(() -> correcting.flatMap(trial -> trial.value().keptBecause()));
-        Trial trial = Assembly.keptBecause(entry.trial().orElseThrow(), reason);
+        Trial trial = entry.trial().orElseThrow().keptFor(reason);
         List<Draft> drafts = new ArrayList<>(determinations.drafts(joined));
         drafts.add(correcting.map(before -> Draft.correcting(before, trial)).orElseGet(() -> Draft.of(trial)));
         List<Problem> problems = desk.keep(drafts, why);

@@ -68,6 +68,7 @@ final class EntryPanel {
         add(TrialField.TESTED_AT, "label.tested_at", new JLabel());
         add(TrialField.OPERATOR, "label.operator", new JLabel());
         add(TrialField.METER, "label.meter", beside(TrialField.METER, null));
+        add(TrialField.ELEVATION, "label.elevation", new JLabel(texts.get("unit.metres")));
         add(TrialField.FINE, "label.fine", beside(TrialField.FINE, fields.of(TrialField.MASS_UNIT)));
         add(TrialField.COARSE, "label.coarse", beside(TrialField.COARSE, null));
         add(TrialField.SOAK, "label.soak", beside(TrialField.SOAK, null));
@@ -139,6 +140,7 @@ final class EntryPanel {
         boolean typeA = entry.type() == MeterType.A;
         visible(TrialField.WITHDRAWN, !typeA);
         visible(TrialField.GAUGE, !typeA);
+        visible(TrialField.ELEVATION, typeA);
         visible(TrialField.H1, typeA);
         visible(TrialField.H2, typeA);
         showTargets();

@@ -68,6 +68,9 @@ record TrialDraft(Map<TrialField, String> texts) {
                 .with(TrialField.TESTED_AT, Moments.show(trial.testedAt()))
                 .with(TrialField.OPERATOR, trial.operator())
                 .with(TrialField.METER, trial.meterId().text())
+                .with(
+                        TrialField.ELEVATION,
+                        trial.elevationMetres().map(numbers::show).orElse(""))
                 .with(TrialField.MASS_UNIT, massUnit.name())
                 .with(
                         TrialField.FINE,

@@ -7,6 +7,7 @@ import java.util.Optional;
 /** The fields of the entry form, in the order of the bench. */
 enum TrialField {
     METER("meter"),
+    ELEVATION("elevation"),
     FINE("fine"),
     COARSE("coarse"),
     SOAK("soak"),

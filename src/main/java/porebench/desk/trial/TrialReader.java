@@ -9,6 +9,7 @@ import java.util.Optional;
 import porebench.desk.form.Days;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
+import porebench.method.Limit;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.trial.Readings;
@@ -17,6 +18,7 @@ import porebench.quantity.Mass;
 import porebench.quantity.TemperatureUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.Volume;
+import porebench.record.Trial;
 
 /** Reads a draft: its numbers, and what is not filled in or not readable. */
 final class TrialReader {
@@ -56,6 +58,28 @@ final class TrialReader {
                 typeB ? Optional.empty() : number(TrialField.H1),
                 typeB ? Optional.empty() : number(TrialField.H2),
                 draft.leaked());
+    }
+
+    /**
+     * Reads how high above the sea the trial was made, in m. The form of a Type B meter does not ask for it.
+     *
+     * @param before the trial that is corrected, which keeps what it has where the form does not ask
+     */
+    Optional<BigDecimal> elevation(MeterType type, Optional<Trial> before) {
+        if (type == MeterType.B) {
+            return before.flatMap(Trial::elevationMetres);
+        }
+        Optional<BigDecimal> metres = number(TrialField.ELEVATION);
+        if (metres.isPresent() && !Limit.ELEVATION.holds(metres.get())) {
+            error(
+                    TrialField.ELEVATION,
+                    "form.out-of-range",
+                    metres.get(),
+                    Limit.ELEVATION.lowInclusive(),
+                    Limit.ELEVATION.highInclusive());
+            return Optional.empty();
+        }
+        return metres;
     }
 
     /** Reads when the trial was made. */

@@ -59,6 +59,7 @@ final class TrialStory {
         if (row.state() == TrialPoint.State.STRUCK && judged.isVoid()) {
             sentences.add(texts.get("story.void-too"));
         }
+        trial.elevationMetres().ifPresent(metres -> sentences.add(texts.get("story.elevation", numbers.show(metres))));
         if (!trial.remarks().isBlank()) {
             sentences.add(texts.get("story.remarks", trial.remarks()));
         }

@@ -71,6 +71,10 @@ public final class TrialColumns {
             Column.any("kept_because", CellType.text(), Trial::keptBecause).extra();
     public static final Column<Trial, String> STRUCK_BECAUSE =
             Column.any("struck_because", CellType.text(), Trial::struckBecause).extra();
+    public static final Column<Trial, BigDecimal> ELEVATION = Column.any(
+                    "elevation_m", CellType.number(Limit.ELEVATION), Trial::elevationMetres)
+            .since(10)
+            .extra();
     public static final Column<Trial, Boolean> SIMULATED =
             Column.<Trial>mark("simulated", Trial::simulated).since(3);
 
@@ -97,7 +101,8 @@ public final class TrialColumns {
                     DETERMINATION,
                     KEPT_BECAUSE,
                     STRUCK_BECAUSE,
-                            SIMULATED)
+                    ELEVATION,
+                    SIMULATED)
             .checked(trial -> TrialLimits.check(trial.readings()));
 
     private TrialColumns() {}
@@ -134,6 +139,7 @@ public final class TrialColumns {
                 cells.get(REMARKS),
                 cells.any(KEPT_BECAUSE),
                 cells.any(STRUCK_BECAUSE),
+                cells.any(ELEVATION),
                 cells.is(SIMULATED));
     }
 }

@@ -6,6 +6,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -151,6 +152,7 @@ class TrialsWindowTest {
         toMeter();
         // The first letter of its name chooses the other meter.
         enter("meter", "e");
+        enter("elevation", "215.5");
         enter("fine", "4900");
         enter("coarse", "7350");
         enter("soak", "15");
@@ -162,6 +164,7 @@ class TrialsWindowTest {
 
         Trial trial = kept("K7-T1");
         assertThat(trial.readings().meterType()).isEqualTo(MeterType.A);
+        assertThat(trial.elevationMetres()).contains(new BigDecimal("215.5"));
         assertThat(trial.keptBecause()).contains("read twice by two people");
         assertThat(bench.asker.asked).containsExactly("Keep trial K7-T1 with its doubts");
     }

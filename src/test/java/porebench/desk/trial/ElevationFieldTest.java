@@ -1,0 +1,66 @@
+package porebench.desk.trial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import porebench.desk.BenchBook;
+import porebench.method.Problem;
+import porebench.record.Trial;
+
+/** How high above the sea a trial of a Type A meter was made, as it is typed. */
+class ElevationFieldTest {
+    private final BenchBook bench = new BenchBook();
+
+    private EntryModel typed(String meter, String elevation) {
+        EntryModel entry = new TrialsModel(bench.select().desk).entry();
+        entry.type(TrialField.METER, meter);
+        entry.type(TrialField.FINE, "4905.0");
+        entry.type(TrialField.COARSE, "7350");
+        entry.type(TrialField.SOAK, "15");
+        entry.type(TrialField.WITHDRAWN, "420.0");
+        entry.type(TrialField.GAUGE, "6.4");
+        entry.type(TrialField.H1, "0.7");
+        entry.type(TrialField.H2, "0.3");
+        entry.type(TrialField.ELEVATION, elevation);
+        return entry;
+    }
+
+    private Optional<BigDecimal> kept(String id) {
+        return bench.book.latest(Trial.class, id).orElseThrow().value().elevationMetres();
+    }
+
+    private static List<String> codes(EntryModel entry) {
+        return entry.read().problems().stream()
+                .filter(problem -> problem.field().equals("elevation"))
+                .map(Problem::code)
+                .toList();
+    }
+
+    @Test
+    void isKeptWithItsDigitsAndStandsReadyForTheNextTrial() {
+        EntryModel entry = typed("E-1", "1250.5");
+        assertThat(entry.keep(Optional.of("known"), "entered")).isEmpty();
+        assertThat(kept("K7-T1")).contains(new BigDecimal("1250.5"));
+        assertThat(entry.draft().text(TrialField.ELEVATION)).isEqualTo("1250.5");
+    }
+
+    @Test
+    void mayBeLeftEmptyAndIsNotAskedOfATypeBMeter() {
+        EntryModel entry = typed("E-1", "");
+        assertThat(codes(entry)).isEmpty();
+        EntryModel other = typed("B-1", "9999");
+        assertThat(codes(other)).isEmpty();
+        assertThat(other.read().trial().orElseThrow().elevationMetres()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-500,", "5000,", "-500.1,form.out-of-range", "5000.1,form.out-of-range", "high,form.not-a-number"})
+    void isRefusedWhereNoRoadGoes(String text, String code) {
+        assertThat(codes(typed("E-1", text))).isEqualTo(code == null ? List.of() : List.of(code));
+    }
+}
