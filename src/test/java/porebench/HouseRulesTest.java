@@ -5,6 +5,7 @@ import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.equivalentTo;
 import static com.tngtech.archunit.lang.conditions.ArchConditions.accessTargetWhere;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
 
@@ -140,6 +141,17 @@ class HouseRulesTest {
                     ForbiddenCalls.call("that writes a file past the gate", ForbiddenCalls::writesAFile)))
             .because("OutputFile keeps lab books, devices and files of others from being written over;"
                     + " only store writes its own file, and app the log in the folder that is its own");
+
+    @ArchTest
+    static final ArchRule whatIsComputedIsAskedFor = methods()
+            .that()
+            .areDeclaredInClassesThat()
+            .resideInAnyPackage("porebench.quantity..", "porebench.statistics..", "porebench.method..")
+            .and()
+            .arePublic()
+            .and(not(CalledByTheProduct.neededWithoutACaller()))
+            .should(CalledByTheProduct.haveACaller())
+            .because("a computation that only tests call is certified for nobody");
 
     private static JavaClass outermost(JavaClass type) {
         return type.getEnclosingClass().map(HouseRulesTest::outermost).orElse(type);

@@ -1,7 +1,9 @@
 package porebench;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.lang.ArchRule;
@@ -38,6 +40,7 @@ import java.util.Locale;
 import java.util.Random;
 import java.util.ResourceBundle;
 import java.util.function.Supplier;
+import java.util.function.ToIntFunction;
 import java.util.function.UnaryOperator;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -86,9 +89,54 @@ class PlantedFaultsTest {
                 .isEqualTo(2);
     }
 
+    @Test
+    void findsWhatOnlyTestsCall() {
+        JavaClasses classes = new ClassFileImporter().importClasses(Asked.class, Asking.class);
+        ArchRule rule = methods()
+                .that()
+                .arePublic()
+                .and(DescribedPredicate.not(CalledByTheProduct.neededWithoutACaller()))
+                .should(CalledByTheProduct.haveACaller());
+        assertThat(rule.evaluate(classes).getFailureReport().getDetails())
+                .hasSize(2)
+                .anyMatch(line -> line.contains("neverAsked"))
+                .anyMatch(line -> line.contains("callsItself"));
+    }
+
     private static int violations(ArchRule rule, Class<?>... planted) {
         JavaClasses classes = new ClassFileImporter().importClasses(planted);
         return rule.evaluate(classes).getFailureReport().getDetails().size();
+    }
+
+    @SuppressWarnings("unused")
+    private record Asked(int figure) implements Comparable<Asked> {
+        public int asked() {
+            return figure;
+        }
+
+        public int referredTo() {
+            return figure;
+        }
+
+        public int neverAsked() {
+            return figure;
+        }
+
+        public int callsItself() {
+            return figure > 0 ? 0 : callsItself();
+        }
+
+        @Override
+        public int compareTo(Asked other) {
+            return Integer.compare(figure, other.figure);
+        }
+    }
+
+    @SuppressWarnings("unused")
+    private static final class Asking {
+        ToIntFunction<Asked> asks(Asked one) {
+            return one.asked() > 0 ? Asked::referredTo : other -> 0;
+        }
     }
 
     @SuppressWarnings("unused")

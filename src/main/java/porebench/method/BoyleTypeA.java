@@ -3,7 +3,6 @@ package porebench.method;
 import porebench.quantity.Pressure;
 import porebench.quantity.Require;
 import porebench.quantity.Temperature;
-import porebench.quantity.Volume;
 
 /**
  * What a Type A meter does when its water column is put under pressure, by the law of Boyle and Mariotte.
@@ -39,25 +38,9 @@ public record BoyleTypeA(Pressure working, double columnMetres) {
         return working.pascals() / (dryPascals(where) + working.pascals());
     }
 
-    /** Returns by how much a volume of air shrinks under the working pressure. */
-    public Volume levelDrop(Volume air, Surroundings where) {
-        return air.times(lossRatio(where));
-    }
-
     /** Returns a reading taken in one place divided by the reading of the same air where the meter was calibrated. */
     public double readingRatio(Surroundings calibrated, Surroundings used) {
         return lossRatio(used) / lossRatio(calibrated);
-    }
-
-    /**
-     * Returns what the meter reads, in % air.
-     *
-     * @param truePercent the air, in % of the bowl, at least 0
-     * @param calibrated where the scale is right
-     * @param used where it is read
-     */
-    public double reading(double truePercent, Surroundings calibrated, Surroundings used) {
-        return Require.atLeastZero("truePercent", truePercent) * readingRatio(calibrated, used);
     }
 
     /**
@@ -69,19 +52,6 @@ public record BoyleTypeA(Pressure working, double columnMetres) {
     public Pressure halfRange(Surroundings where) {
         double dry = dryPascals(where);
         return new Pressure(working.pascals() * dry / (working.pascals() + 2 * dry));
-    }
-
-    /**
-     * Returns the share of its volume that air keeps when an open vessel of it is sunk under water.
-     *
-     * <p>This is the constant of the calibrating vessel: Pa / (Pa + rho g h), 0.98 for a bowl 203 mm deep at sea level.
-     * Source: ASTM C231, annex on calibration, note on the constant (recalled).
-     *
-     * @param depthMetres depth of the water, in m, at least 0
-     */
-    public static double vesselConstant(double depthMetres, Surroundings where) {
-        double pa = where.barometric().pascals();
-        return pa / (pa + where.columnPascals(Require.atLeastZero("depthMetres", depthMetres)));
     }
 
     private double dryPascals(Surroundings where) {

@@ -56,16 +56,6 @@ public record BoyleTypeB(
         return new BoyleTypeB(chamber, other, bowl, surroundings, chamberAir, columnMetres);
     }
 
-    /** Returns this meter with chamber air of another temperature. */
-    public BoyleTypeB withChamberAir(Temperature other) {
-        return new BoyleTypeB(chamber, initialGauge, bowl, surroundings, other, columnMetres);
-    }
-
-    /** Returns this meter with the bowl's air under a water column, in m. */
-    public BoyleTypeB withColumn(double metres) {
-        return new BoyleTypeB(chamber, initialGauge, bowl, surroundings, chamberAir, metres);
-    }
-
     /**
      * Returns the gauge pressure after the release.
      *

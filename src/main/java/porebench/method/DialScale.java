@@ -53,14 +53,4 @@ public record DialScale(Volume chamber, Pressure initialGauge, Volume bowl) {
         Require.positive("gauge", gauge.pascals());
         return chamberPercent() * (initialGauge.pascals() / gauge.pascals() - 1);
     }
-
-    /**
-     * Returns the gauge pressure at which the dial shows a reading.
-     *
-     * @param readingPercent in % air; greater than minus the chamber in % of the bowl
-     */
-    public Pressure gaugeAt(double readingPercent) {
-        double share = Require.positive("readingPercent above the chamber", readingPercent + chamberPercent());
-        return new Pressure(initialGauge.pascals() * chamberPercent() / share);
-    }
 }

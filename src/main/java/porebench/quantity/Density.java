@@ -10,20 +10,6 @@ public record Density(double kilogramsPerCubicMetre) implements Comparable<Densi
         Require.finite("kilogramsPerCubicMetre", kilogramsPerCubicMetre);
     }
 
-    /**
-     * Returns this many of a unit.
-     *
-     * @throws IllegalArgumentException if the number is not finite
-     */
-    public static Density of(double number, DensityUnit unit) {
-        return unit.of(number);
-    }
-
-    /** Returns the value in the given unit. */
-    public double in(DensityUnit unit) {
-        return unit.in(this);
-    }
-
     @Override
     public int compareTo(Density other) {
         return Double.compare(kilogramsPerCubicMetre, other.kilogramsPerCubicMetre);

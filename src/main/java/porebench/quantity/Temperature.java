@@ -10,20 +10,6 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
         Require.finite("celsius", celsius);
     }
 
-    /**
-     * Returns this many of a unit.
-     *
-     * @throws IllegalArgumentException if the number is not finite
-     */
-    public static Temperature of(double number, TemperatureUnit unit) {
-        return unit.of(number);
-    }
-
-    /** Returns the value in the given unit. */
-    public double in(TemperatureUnit unit) {
-        return unit.in(this);
-    }
-
     @Override
     public int compareTo(Temperature other) {
         return Double.compare(celsius, other.celsius);

@@ -38,8 +38,8 @@ class WaterDensityReferenceTest {
     void agreesWithAnotherEquationInPounds() {
         for (ReferenceFile.Row row :
                 ReferenceFile.read("water-density-kell.csv").rows()) {
-            Temperature water = Temperature.of(row.number("fahrenheit"), TemperatureUnit.FAHRENHEIT);
-            assertThat(WaterDensity.at(water).in(DensityUnit.POUND_PER_CUBIC_FOOT))
+            Temperature water = TemperatureUnit.FAHRENHEIT.of(row.number("fahrenheit"));
+            assertThat(DensityUnit.POUND_PER_CUBIC_FOOT.in(WaterDensity.at(water)))
                     .as("at %s F", row.text("fahrenheit"))
                     .isCloseTo(row.number("pounds_per_cubic_foot"), offset(0.0005));
         }

@@ -65,9 +65,8 @@ class UnitReferenceTest {
     @ParameterizedTest
     @CsvSource({"32, 0", "212, 100", "-40, -40", "73.4, 23"})
     void convertsFahrenheit(double fahrenheit, double celsius) {
-        assertThat(Temperature.of(fahrenheit, TemperatureUnit.FAHRENHEIT).celsius())
-                .isCloseTo(celsius, offset(1e-12));
-        assertThat(Temperature.of(celsius, TemperatureUnit.CELSIUS).in(TemperatureUnit.FAHRENHEIT))
+        assertThat(TemperatureUnit.FAHRENHEIT.of(fahrenheit).celsius()).isCloseTo(celsius, offset(1e-12));
+        assertThat(TemperatureUnit.FAHRENHEIT.in(TemperatureUnit.CELSIUS.of(celsius)))
                 .isCloseTo(fahrenheit, offset(1e-12));
     }
 

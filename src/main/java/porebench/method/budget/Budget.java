@@ -129,7 +129,7 @@ public final class Budget {
     }
 
     /** Computes the result from other values of the lines' quantities, in % air. */
-    public double at(double... values) {
+    double at(double... values) {
         return model.applyAsDouble(values);
     }
 

@@ -33,16 +33,6 @@ public record Water(
         Require.atLeastZero("limitPercent", limitPercent);
     }
 
-    /** Returns water measured by volume or weight, with an assumed limit. */
-    public static Water ofVolume(double millilitres, double stepMillilitres, double limitMillilitres) {
-        return new Water(millilitres, stepMillilitres, limitMillilitres, 0, 0, 0, Origin.ASSUMED);
-    }
-
-    /** Returns water measured as a share of the bowl, with an assumed limit. */
-    public static Water ofShare(double sharePercent, double stepPercent, double limitPercent) {
-        return new Water(0, 0, 0, sharePercent, stepPercent, limitPercent, Origin.ASSUMED);
-    }
-
     boolean hasVolume() {
         return millilitres > 0;
     }

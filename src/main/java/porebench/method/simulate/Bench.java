@@ -126,7 +126,7 @@ public record Bench(
     }
 
     /** Returns this bench with another operator, scatter in % air. */
-    public Bench withOperatorScatter(double percent) {
+    Bench withOperatorScatter(double percent) {
         return new Bench(gauge, filling, trueFactorPercent, percent, faults);
     }
 

@@ -1,8 +1,5 @@
 package porebench.method.simulate;
 
-import java.util.List;
-import java.util.Optional;
-
 /** What can go wrong at the simulated bench without being written down. */
 public enum Fault {
     /** The meter loses pressure while it is read: Type B reads high, Type A low, by another amount each time. */
@@ -23,12 +20,5 @@ public enum Fault {
     /** Returns the word by which the command line knows the fault. */
     public String symbol() {
         return symbol;
-    }
-
-    /** Returns the fault with a symbol, letter case not mattering. */
-    public static Optional<Fault> ofSymbol(String symbol) {
-        return List.of(values()).stream()
-                .filter(fault -> fault.symbol.equalsIgnoreCase(symbol.strip()))
-                .findFirst();
     }
 }

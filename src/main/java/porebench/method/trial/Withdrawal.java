@@ -1,8 +1,6 @@
 package porebench.method.trial;
 
 import java.math.BigDecimal;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * Water taken out of the full bowl of a Type B meter, as it was measured.
@@ -28,13 +26,6 @@ public record Withdrawal(BigDecimal number, Unit unit) {
         /** Returns the word by which files know the unit. */
         public String symbol() {
             return symbol;
-        }
-
-        /** Returns the unit with a symbol, letter case not mattering. */
-        public static Optional<Unit> ofSymbol(String symbol) {
-            return List.of(values()).stream()
-                    .filter(unit -> unit.symbol.equalsIgnoreCase(symbol))
-                    .findFirst();
         }
     }
 }

@@ -64,11 +64,11 @@ public record ChartTerms(
         return new ChartTerms(baseCount, width, rules, step, knownCentre, knownSigma);
     }
 
-    public ChartTerms withKnownCentre(double centre) {
+    ChartTerms withKnownCentre(double centre) {
         return new ChartTerms(baseCount, width, rules, division, OptionalDouble.of(centre), knownSigma);
     }
 
-    public ChartTerms withKnownSigma(double sigma) {
+    ChartTerms withKnownSigma(double sigma) {
         return new ChartTerms(baseCount, width, rules, division, knownCentre, OptionalDouble.of(sigma));
     }
 }

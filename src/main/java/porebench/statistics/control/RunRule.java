@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoublePredicate;
 import porebench.quantity.Require;
@@ -133,26 +132,6 @@ public enum RunRule {
     /** Returns the name in files and on the command line, such as {@code two-of-three}. */
     public String symbol() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    /** Returns the rule with a symbol. */
-    public static Optional<RunRule> find(String symbol) {
-        for (RunRule rule : values()) {
-            if (rule.symbol().equals(symbol)) {
-                return Optional.of(rule);
-            }
-        }
-        return Optional.empty();
-    }
-
-    /**
-     * Returns which rules fire at each point.
-     *
-     * @param z the points in order, in standard deviations from the centre
-     * @param rules those asked for
-     */
-    public static List<List<RunRule>> signals(double[] z, Set<RunRule> rules) {
-        return signals(z, new double[z.length], rules);
     }
 
     /**

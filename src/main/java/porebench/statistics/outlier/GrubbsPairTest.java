@@ -102,18 +102,6 @@ public record GrubbsPairTest(int count, double statistic, double p, boolean isHi
                 : new Judged.Meaningful<>(of(values).orElseThrow());
     }
 
-    /**
-     * Returns the value below which G2 at one chosen end falls with the given probability.
-     *
-     * @param n how many values, 4 to 100
-     * @param significance from 0.0001 to 0.5, where the value is good to a ten thousandth of itself; for both ends together
-     *     take half
-     * @throws IllegalArgumentException if an argument is outside these bounds
-     */
-    public static double oneSidedCritical(int n, double significance) {
-        return PairDistribution.of(n).lowerPoint(significance);
-    }
-
     private static double share(double[] sorted, Summary all, int from) {
         double rest = squares(Summary.of(Arrays.copyOfRange(sorted, from, from + sorted.length - 2)));
         return Math.min(1, rest / squares(all));

@@ -10,7 +10,7 @@ import porebench.statistics.uncertainty.UncertaintySum;
  *
  * <p>The interval is mean +- t s / sqrt(n), with t of n - 1 degrees of freedom. It knows of nothing but the scatter
  * of the values: when all are equal it <em>collapses</em> to the mean, which on a divided scale only says that the
- * scatter is smaller than the division. {@link #isCollapsed()} tells, and the uncertainty of the division is then
+ * scatter is smaller than the division. The uncertainty of the division is then
  * still to be added ({@link UncertaintySum#resolutionUncertainty}).
  *
  * <p>Source: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.2; recalled. Differences from the source: none.
@@ -50,13 +50,5 @@ public record MeanInterval(double mean, double halfWidth, double confidence) {
     /** Returns the upper end, in the unit of the values. */
     public double high() {
         return mean + halfWidth;
-    }
-
-    /**
-     * Returns whether all values were equal, so that the interval has no width and the division must be reckoned
-     * with.
-     */
-    public boolean isCollapsed() {
-        return halfWidth == 0;
     }
 }

@@ -70,16 +70,6 @@ public record PooledDeviation(int sets, int degreesOfFreedom, double standardDev
     }
 
     /**
-     * Returns the two-sided interval for the true standard deviation, exact for normal values.
-     *
-     * @param confidence greater than 0 and less than 1; 0.95 for 95 %
-     * @throws IllegalArgumentException if the confidence is not between 0 and 1
-     */
-    public Interval interval(double confidence) {
-        return interval(confidence, degreesOfFreedom);
-    }
-
-    /**
      * Returns the interval that fewer degrees of freedom make, as where the sets do not scatter alike.
      *
      * @param confidence greater than 0 and less than 1; 0.95 for 95 %

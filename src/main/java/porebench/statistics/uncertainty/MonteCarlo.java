@@ -59,7 +59,7 @@ public record MonteCarlo(
      */
     public record Interval(double low, double high) {
         /** Returns half the width. */
-        public double half() {
+        double half() {
             return (high - low) / 2;
         }
     }
@@ -79,7 +79,7 @@ public record MonteCarlo(
      * @param confidence of the intervals, greater than 0 and less than 1; 0.95 for 95 %
      * @throws IllegalArgumentException if there is no input, too few draws, or the model gives what is not a number
      */
-    public static MonteCarlo of(
+    static MonteCarlo of(
             List<Uncertain> inputs, ToDoubleFunction<double[]> model, int draws, long seed, double confidence) {
         return of(inputs, List.of(), model, draws, seed, confidence);
     }

@@ -135,7 +135,7 @@ public record UncertaintySum(List<Contribution> contributions, double combined, 
     }
 
     /** Combines independent contributions. */
-    public static UncertaintySum of(Contribution... contributions) {
+    static UncertaintySum of(Contribution... contributions) {
         return of(List.of(contributions));
     }
 

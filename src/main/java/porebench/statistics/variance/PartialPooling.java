@@ -59,11 +59,6 @@ public final class PartialPooling {
         private Known wider(double by) {
             return new Known(mean, variance + by);
         }
-
-        /** Returns the standard deviation with which it is known. */
-        public double standardDeviation() {
-            return Math.sqrt(variance);
-        }
     }
 
     /**
@@ -107,7 +102,7 @@ public final class PartialPooling {
      *
      * @param path of a group, whose own values count too
      */
-    public Optional<Known> next(List<String> path) {
+    Optional<Known> next(List<String> path) {
         return inside(groups, path, 0, Optional.empty()).map(known -> known.wider(variances[variances.length - 1]));
     }
 

@@ -106,11 +106,6 @@ public record VariancePrior(int sets, int setDegrees, double variance, double de
             Require.positive("variance", variance);
             Require.positive("degreesOfFreedom", degreesOfFreedom);
         }
-
-        /** Returns the standard deviation, in the unit of the values. */
-        public double standardDeviation() {
-            return Math.sqrt(variance);
-        }
     }
 
     /** Returns the value whose trigamma function is the given one, by Newton's method on its reciprocal. */

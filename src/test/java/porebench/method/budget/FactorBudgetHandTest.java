@@ -23,7 +23,7 @@ class FactorBudgetHandTest {
     private static final Summary MANY =
             Summary.of(0.30, 0.35, 0.38, 0.41, 0.46, 0.36, 0.40, 0.38, 0.34, 0.42, 0.38, 0.38);
     private static final Bowl BOWL = new Bowl(7.05, 0.002, KNOWN, true);
-    private static final Water WATER = Water.ofVolume(352.5, 1, 2.5);
+    private static final Water WATER = new Water(352.5, 1, 2.5, 0, 0, 0, Origin.ASSUMED);
 
     private static FactorInputs typeB(Summary factors, Optional<Dial> dial, Bowl bowl, Water water) {
         return new FactorInputs(
@@ -128,7 +128,8 @@ class FactorBudgetHandTest {
         List<Budget> budgets = List.of(
                 FactorBudget.of(typeB(TRIALS, dial(false), BOWL, WATER)),
                 FactorBudget.of(typeB(TRIALS, dial(true), BOWL, WATER)),
-                FactorBudget.of(typeB(Summary.of(0.3), dial(true), BOWL, Water.ofShare(5.08, 0.1, 0.05))),
+                FactorBudget.of(
+                        typeB(Summary.of(0.3), dial(true), BOWL, new Water(0, 0, 0, 5.08, 0.1, 0.05, Origin.ASSUMED))),
                 FactorBudget.of(typeB(Summary.of(0.3432), dial(true), BOWL, both)),
                 FactorBudget.of(typeA(0.05)));
         for (Budget budget : budgets) {
@@ -195,7 +196,7 @@ class FactorBudgetHandTest {
     /** Water as a share of the bowl does not need its volume: no line of the bowl, unless the dial was checked in it. */
     @Test
     void leavesTheBowlOutWhereItDoesNotCount() {
-        Water share = Water.ofShare(5.0, 0.1, 0.05);
+        Water share = new Water(0, 0, 0, 5.0, 0.1, 0.05, Origin.ASSUMED);
         assertThat(FactorBudget.of(typeB(TRIALS, dial(false), BOWL, share)).lines())
                 .extracting(BudgetLine::part)
                 .contains(Part.SHARE, Part.SHARE_MEASURE)
@@ -286,7 +287,8 @@ class FactorBudgetHandTest {
         MonteCarlo drawn = budget.simulate(200_000, SEED);
         assertThat(drawn.median()).isCloseTo(5.85, offset(0.003));
         // The three trials of G have the tails of t with two degrees of freedom.
-        assertThat(drawn.symmetric().half()).isBetween(1.96 * 0.288818, 1.96 * 0.288818 + 0.01);
+        assertThat((drawn.symmetric().high() - drawn.symmetric().low()) / 2)
+                .isBetween(1.96 * 0.288818, 1.96 * 0.288818 + 0.01);
         Budget bare = FieldBudget.of(field(Optional.empty(), factor, 0, false));
         assertThat(bare.omissions()).containsExactly(Omission.FIELD_DIAL);
         assertThat(bare.valuePercent()).isCloseTo(5.8, offset(1e-12));
@@ -376,7 +378,7 @@ class FactorBudgetHandTest {
     @Test
     void refusesWhatCannotBe() {
         assertThatIllegalArgumentException().isThrownBy(() -> new Bowl(0, 0, KNOWN, true));
-        assertThatIllegalArgumentException().isThrownBy(() -> Water.ofVolume(-1, 1, 1));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Water(-1, 1, 1, 0, 0, 0, Origin.ASSUMED));
         assertThatIllegalArgumentException().isThrownBy(() -> new Sample(0, 0, Origin.ASSUMED));
         Budget factor = FactorBudget.of(typeB(TRIALS, dial(false), BOWL, WATER));
         assertThatIllegalArgumentException().isThrownBy(() -> field(Optional.empty(), factor, 1.1, false));

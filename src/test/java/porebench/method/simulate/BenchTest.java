@@ -124,14 +124,6 @@ class BenchTest {
         assertThat(TYPE_B.faults()).isEmpty();
     }
 
-    @ParameterizedTest
-    @EnumSource(Fault.class)
-    void findsAFaultByItsWord(Fault fault) {
-        assertThat(Fault.ofSymbol(fault.symbol())).contains(fault);
-        assertThat(Fault.ofSymbol(" " + fault.name() + " ")).contains(fault);
-        assertThat(Fault.ofSymbol("none")).isEmpty();
-    }
-
     @Test
     void soaksNoLongerThanItShouldWhenTheSoakIsShort() {
         Mass none = Mass.of(0, MassUnit.GRAM);

@@ -43,7 +43,7 @@ class GrubbsPairTestTest {
     @Test
     void hasTheSignificanceAtItsCriticalValue() {
         for (int n : new int[] {5, 8, 30, 100}) {
-            double critical = GrubbsPairTest.oneSidedCritical(n, 0.025);
+            double critical = PairDistribution.of(n).lowerPoint(0.025);
             assertThat(PairDistribution.of(n).oneSided(critical)).isCloseTo(0.025, offset(1e-6));
         }
     }
@@ -99,7 +99,7 @@ class GrubbsPairTestTest {
     @Test
     void keepsItsSignificance() {
         Random random = new Random(20260701);
-        double critical = GrubbsPairTest.oneSidedCritical(7, 0.05);
+        double critical = PairDistribution.of(7).lowerPoint(0.05);
         int below = 0;
         int cases = 20_000;
         for (int i = 0; i < cases; i++) {
@@ -118,10 +118,10 @@ class GrubbsPairTestTest {
     void refusesWhatCannotBeTested() {
         assertThatIllegalArgumentException().isThrownBy(() -> GrubbsPairTest.of());
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> GrubbsPairTest.oneSidedCritical(3, 0.05))
+                .isThrownBy(() -> PairDistribution.of(3).lowerPoint(0.05))
                 .withMessageStartingWith("n must be from 4");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> GrubbsPairTest.oneSidedCritical(5, 0))
+                .isThrownBy(() -> PairDistribution.of(5).lowerPoint(0))
                 .withMessageStartingWith("significance must be");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> GrubbsPairTest.judge(-1, 1, 2, 3))

@@ -16,7 +16,7 @@ class MeanIntervalTest {
         assertThat(interval.low()).isCloseTo(0.40, offset(1e-15));
         assertThat(interval.high()).isCloseTo(0.50, offset(1e-15));
         assertThat(interval.confidence()).isEqualTo(0.5);
-        assertThat(interval.isCollapsed()).isFalse();
+        assertThat(interval.halfWidth() == 0).isFalse();
     }
 
     @Test
@@ -28,7 +28,7 @@ class MeanIntervalTest {
     void saysWhenEqualValuesMakeItCollapse() {
         MeanInterval interval =
                 MeanInterval.of(Summary.of(0.4, 0.4, 0.4, 0.4), 0.95).orElseThrow();
-        assertThat(interval.isCollapsed()).isTrue();
+        assertThat(interval.halfWidth() == 0).isTrue();
         assertThat(interval.low()).isEqualTo(0.4);
         assertThat(interval.high()).isEqualTo(0.4);
     }

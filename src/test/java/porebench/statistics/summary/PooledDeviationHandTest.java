@@ -48,10 +48,10 @@ class PooledDeviationHandTest {
     /** s 0.1 of 10 degrees: 0.1 sqrt(10 / 20.483) = 0.06987 to 0.1 sqrt(10 / 3.247) = 0.17549 (chi-square table, recalled). */
     @Test
     void boundsTheTrueDeviationByChiSquare() {
-        PooledDeviation.Interval interval = pooled(5, 10, 0.1).interval(0.95);
+        PooledDeviation.Interval interval = pooled(5, 10, 0.1).interval(0.95, 10);
         assertThat(interval.low()).isCloseTo(0.06987, offset(0.00001));
         assertThat(interval.high()).isCloseTo(0.17549, offset(0.00001));
-        assertThat(pooled(5, 10, 0).interval(0.95).high()).isZero();
+        assertThat(pooled(5, 10, 0).interval(0.95, 10).high()).isZero();
     }
 
     /** Of 4000 intervals at 95 % from five sets of three, 4 sqrt(0.95 x 0.05 / 4000) = 1.4 % is chance. */
@@ -64,7 +64,7 @@ class PooledDeviationHandTest {
                     .mapToObj(set -> Summary.of(normal(random), normal(random), normal(random)))
                     .toList();
             PooledDeviation.Interval interval =
-                    PooledDeviation.of(sets).orElseThrow().interval(0.95);
+                    PooledDeviation.of(sets).orElseThrow().interval(0.95, 10);
             covered += interval.low() <= 1 && 1 <= interval.high() ? 1 : 0;
         }
         assertThat(covered / 4000.0).isCloseTo(0.95, offset(0.014));
@@ -164,7 +164,7 @@ class PooledDeviationHandTest {
                 .isThrownBy(() -> new ChiSquare(0))
                 .withMessage("degreesOfFreedom must be from 0.5 to 1000000.0, but is 0.0");
         assertThatIllegalArgumentException().isThrownBy(() -> new ChiSquare(3).quantile(1));
-        assertThatIllegalArgumentException().isThrownBy(() -> pooled(1, 1, 0.1).interval(1));
+        assertThatIllegalArgumentException().isThrownBy(() -> pooled(1, 1, 0.1).interval(1, 1));
         assertThat(new ChiSquare(3).lowerTail(-1)).isZero();
         assertThat(new ChiSquare(3).upperTail(-1)).isEqualTo(1);
     }

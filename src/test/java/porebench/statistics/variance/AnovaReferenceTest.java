@@ -7,6 +7,7 @@ import static org.assertj.core.data.Percentage.withPercentage;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,18 +32,28 @@ class AnovaReferenceTest {
                 .filter(row -> row.text("set").equals(set))
                 .findFirst()
                 .orElseThrow();
-        OneWayAnova anova = OneWayAnova.of(groups(set));
+        NestedAnova anova = analysed(groups(set));
 
-        assertThat(anova.between().degreesOfFreedom()).isEqualTo(certified.whole("betweenDegrees"));
-        assertThat(anova.within().degreesOfFreedom()).isEqualTo(certified.whole("withinDegrees"));
+        assertThat(anova.squares().get(0).degreesOfFreedom()).isEqualTo(certified.whole("betweenDegrees"));
+        assertThat(anova.squares().get(1).degreesOfFreedom()).isEqualTo(certified.whole("withinDegrees"));
         double floor = certified.number("floor");
-        FTest test = anova.test().meaningful().orElseThrow();
+        FTest test = anova.tests().get(0).meaningful().orElseThrow();
         assertThat(digits(test.statistic(), certified.number("f"))).isGreaterThanOrEqualTo(floor);
         // The rounding of the data to doubles moves both sums one way and their ratio less.
-        assertThat(digits(anova.between().sumOfSquares(), certified.number("betweenSquares")))
+        assertThat(digits(anova.squares().get(0).sumOfSquares(), certified.number("betweenSquares")))
                 .isGreaterThanOrEqualTo(floor - 1);
-        assertThat(digits(anova.within().sumOfSquares(), certified.number("withinSquares")))
+        assertThat(digits(anova.squares().get(1).sumOfSquares(), certified.number("withinSquares")))
                 .isGreaterThanOrEqualTo(floor - 1);
+    }
+
+    /** Analyses groups as the product does, as one layer of named groups. */
+    private static NestedAnova analysed(List<double[]> groups) {
+        List<List<String>> paths = new ArrayList<>();
+        for (int group = 0; group < groups.size(); group++) {
+            paths.addAll(Collections.nCopies(groups.get(group).length, List.of("group " + group)));
+        }
+        return NestedAnova.of(NestedValues.of(
+                paths, groups.stream().flatMapToDouble(Arrays::stream).toArray()));
     }
 
     private static List<double[]> groups(String set) {
@@ -87,14 +98,14 @@ class AnovaReferenceTest {
     /** NIST/SEMATECH e-Handbook 1.3.5.4 prints F 2.2969, 0.000729 and 0.003174; further digits and p by R 4.2.2. */
     @Test
     void analysesTheGearsOfTheHandbook() {
-        OneWayAnova anova = OneWayAnova.of(values("anova-gear.csv"));
-        FTest test = anova.test().meaningful().orElseThrow();
+        NestedAnova anova = analysed(values("anova-gear.csv"));
+        FTest test = anova.tests().get(0).meaningful().orElseThrow();
         assertThat(test.statistic())
                 .isCloseTo(2.2969, within(0.00005))
                 .isCloseTo(2.29691241335851, withPercentage(1e-7));
         assertThat(test.p()).isCloseTo(0.0226608192786429, withPercentage(1e-7));
-        assertThat(anova.between().sumOfSquares()).isCloseTo(0.000729, within(0.0000005));
-        assertThat(anova.within().sumOfSquares()).isCloseTo(0.003174, within(0.0000005));
+        assertThat(anova.squares().get(0).sumOfSquares()).isCloseTo(0.000729, within(0.0000005));
+        assertThat(anova.squares().get(1).sumOfSquares()).isCloseTo(0.003174, within(0.0000005));
     }
 
     /**
@@ -113,7 +124,7 @@ class AnovaReferenceTest {
                 paths.add(List.of(row.text("day")));
             }
         }
-        assertThat(OneWayAnova.of(days).test().meaningful().orElseThrow().statistic())
+        assertThat(analysed(days).tests().get(0).meaningful().orElseThrow().statistic())
                 .isCloseTo(2.2615192699707953, withPercentage(1e-9));
         VarianceLayers layers = VarianceLayers.of(
                         paths,

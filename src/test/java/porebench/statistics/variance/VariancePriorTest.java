@@ -61,7 +61,7 @@ class VariancePriorTest {
         VariancePrior prior = prior(NO_FLOOR, 0.0025, 0.0025, 0.0025, 0.0025);
         VariancePrior.Shrunk shrunk = prior.shrink(0.01, 2);
         assertThat(shrunk.variance()).isCloseTo(0.0025, offset(1e-12));
-        assertThat(shrunk.standardDeviation()).isCloseTo(0.05, offset(1e-12));
+        assertThat(Math.sqrt(shrunk.variance())).isCloseTo(0.05, offset(1e-12));
         assertThat(shrunk.degreesOfFreedom()).isEqualTo(14);
     }
 
