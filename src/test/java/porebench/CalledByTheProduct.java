@@ -24,9 +24,7 @@ final class CalledByTheProduct {
             // What the columns of many determinations are compared with, in a test and a benchmark.
             "porebench.statistics.outlier.GrubbsTest.isOutlier(double, double)",
             // Published tables have points where the product asks for p; tests turn the one into the other.
-            "porebench.statistics.outlier.PairDistribution.lowerPoint(double)",
-            // A trial does not state the elevation of its place yet.
-            "porebench.method.meter.ElevationUse.doubts()");
+            "porebench.statistics.outlier.PairDistribution.lowerPoint(double)");
 
     private CalledByTheProduct() {}
 
