@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -19,6 +20,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import porebench.record.column.Column;
+import porebench.record.column.EquipmentColumns;
+import porebench.record.column.MeterColumns;
+import porebench.record.column.SourceColumns;
 
 /** Every text that a screen asks for is in its bundle, and every text in a bundle is asked for. */
 class BundlesTest {
@@ -60,6 +65,7 @@ class BundlesTest {
         asked.addAll(found(ASKED, sources(bundle)));
         asked.addAll(found(ASKED_EITHER, sources(bundle)));
         assertThat(asked).as("texts asked for in the package of %s", bundle).isNotEmpty();
+        asked.addAll(ofColumns(bundle));
         assertThat(keys).as("keys of %s", bundle).containsAll(asked);
     }
 
@@ -76,11 +82,35 @@ class BundlesTest {
                 .toList();
         List<String> forgotten = keys(bundle).stream()
                 .filter(key -> !literals.contains(key)
+                        && !ofColumns(bundle).contains(key)
                         && beginnings.stream().noneMatch(key::startsWith)
                         && ends.stream().noneMatch(key::endsWith))
                 .sorted()
                 .toList();
         assertThat(forgotten).as("texts of %s nobody asks for", bundle).isEmpty();
+    }
+
+    /** The keys of the registers' forms, which follow from the columns of their records. */
+    private static List<String> ofColumns(Path bundle) {
+        if (!bundle.getParent().endsWith("register")) {
+            return List.of();
+        }
+        List<String> keys = new ArrayList<>();
+        Map.of("source", SourceColumns.ALL, "meter", MeterColumns.ALL, "equipment", EquipmentColumns.ALL)
+                .forEach((what, columns) -> columns.all().forEach(column -> addKeys(what, column, keys)));
+        return keys;
+    }
+
+    private static void addKeys(String what, Column<?, ?> column, List<String> keys) {
+        String key = what + "." + column.field();
+        keys.add(key);
+        keys.add(key + ".plain");
+        if (column.type().isYesNo()) {
+            keys.addAll(List.of(key + ".tick", key + ".yes", key + ".no"));
+        }
+        if (column.hasUnit()) {
+            keys.add(key + "Unit");
+        }
     }
 
     @Test

@@ -1,34 +1,38 @@
 package porebench.desk.register;
 
-import java.math.BigDecimal;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
-import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
+import porebench.desk.form.TypedDraft;
 import porebench.evidence.EquipmentState;
 import porebench.evidence.LaboratoryEquipment;
-import porebench.method.Answer;
 import porebench.method.FigureName;
-import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.record.Equipment;
 import porebench.record.EquipmentKind;
+import porebench.record.column.Column;
+import porebench.record.column.EquipmentColumns;
 import porebench.record.id.EquipmentId;
 
 /** The register of equipment. */
-final class EquipmentModel extends RecordModel<Equipment, EquipmentDraft> {
+final class EquipmentModel extends RecordModel<Equipment> {
+    private static final Set<Column<Equipment, ?>> DAYS = Set.of(
+            EquipmentColumns.CALIBRATED_ON,
+            EquipmentColumns.DUE_ON,
+            EquipmentColumns.USED_FROM,
+            EquipmentColumns.USED_UNTIL);
+
     private Map<EquipmentId, LaboratoryEquipment.Piece> pieces = Map.of();
     private int noticeDays;
 
     EquipmentModel(DeskModel desk, Texts texts) {
-        super(desk, texts, Equipment.class, blank(desk));
+        super(desk, texts, Equipment.class, EquipmentColumns.ALL, "equipment", blank(desk));
         follow();
         readPieces();
         desk.onChange(this::readPieces);
@@ -40,19 +44,10 @@ final class EquipmentModel extends RecordModel<Equipment, EquipmentDraft> {
         noticeDays = desk().usualProfile().count(FigureName.CALIBRATION_NOTICE_DAYS);
     }
 
-    private static EquipmentDraft blank(DeskModel desk) {
-        return new EquipmentDraft(
-                "",
-                EquipmentKind.BALANCE,
-                "",
-                "",
-                "",
-                "",
-                "",
-                "",
-                Days.show(desk.tools().today()),
-                "",
-                "");
+    private static TypedDraft blank(DeskModel desk) {
+        return TypedDraft.BLANK
+                .with(EquipmentColumns.KIND, EquipmentKind.BALANCE.symbol())
+                .with(EquipmentColumns.USED_FROM, Days.show(desk.tools().today()));
     }
 
     /** Returns how it stands with a piece today, by all its versions. */
@@ -101,126 +96,36 @@ final class EquipmentModel extends RecordModel<Equipment, EquipmentDraft> {
         return desk().tools().numbers().show(made.limit()) + " " + unitWords(piece.type());
     }
 
-    private String limitWords(Equipment piece) {
-        return piece.calibration().map(made -> limitWords(piece, made)).orElse("");
-    }
-
-    private static String calibratedWords(Equipment piece) {
-        return piece.calibration().map(made -> Days.show(made.on())).orElse("");
-    }
-
-    private static String dueWords(Equipment piece) {
-        return piece.calibration().map(made -> Days.show(made.dueOn())).orElse("");
-    }
-
-    private static String untilWords(Equipment piece) {
-        return piece.usedUntil().map(Days::show).orElse("");
-    }
-
     @Override
-    EquipmentDraft blank() {
+    TypedDraft blank() {
         return blank(desk());
     }
 
     @Override
-    EquipmentDraft draftOf(Equipment piece) {
-        Numbers numbers = desk().tools().numbers();
-        return new EquipmentDraft(
-                piece.id().text(),
-                piece.type(),
-                piece.description(),
-                numbers.show(piece.division()),
-                piece.calibration().map(made -> numbers.show(made.limit())).orElse(""),
-                calibratedWords(piece),
-                dueWords(piece),
-                piece.calibration().map(Equipment.Calibration::certificate).orElse(""),
-                Days.show(piece.usedFrom()),
-                untilWords(piece),
-                piece.remarks());
+    String choiceWords(Column<Equipment, ?> column, String symbol) {
+        return typeWords(kind(symbol));
+    }
+
+    private static EquipmentKind kind(String symbol) {
+        return Stream.of(EquipmentKind.values())
+                .filter(kind -> kind.symbol().equals(symbol))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Override
-    Answer<Equipment> read(EquipmentDraft draft) {
-        List<Problem> problems = new ArrayList<>();
-        TypedNumber typed = new TypedNumber(desk().tools().numbers(), problems);
-        typed.requireText("id", texts().get("equipment.id.plain"), draft.id());
-        Limit limit = draft.type().limit();
-        Optional<BigDecimal> division =
-                typed.required("division", texts().get("equipment.division.plain"), draft.division(), limit);
-        Optional<Equipment.Calibration> calibration =
-                draft.hasCalibration() ? calibration(draft, typed, limit, problems) : Optional.empty();
-        Optional<LocalDate> from = required("usedFrom", draft.usedFrom(), typed, problems);
-        Optional<LocalDate> until = day("usedUntil", draft.usedUntil(), problems);
-        checkId(draft, problems);
-        if (Problem.anyError(problems)) {
-            return Answer.refused(problems);
-        }
-        Equipment piece = new Equipment(
-                new EquipmentId(draft.id()),
-                draft.type(),
-                draft.description().strip(),
-                division.orElseThrow(),
-                calibration,
-                from.orElseThrow(),
-                until,
-                draft.remarks().strip());
-        problems.addAll(piece.check(desk().tools().today()));
-        return Problem.anyError(problems) ? Answer.refused(problems) : Answer.of(piece, problems);
-    }
-
-    /** Reads a calibration, which is stated whole or not at all. */
-    private Optional<Equipment.Calibration> calibration(
-            EquipmentDraft draft, TypedNumber typed, Limit limit, List<Problem> problems) {
-        Optional<BigDecimal> wrong =
-                typed.required("limit", texts().get("equipment.limit.plain"), draft.limit(), limit);
-        Optional<LocalDate> on = required("calibratedOn", draft.calibratedOn(), typed, problems);
-        Optional<LocalDate> due = required("dueOn", draft.dueOn(), typed, problems);
-        return wrong.isEmpty() || on.isEmpty() || due.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Equipment.Calibration(
-                        on.get(), wrong.get(), due.get(), draft.certificate().strip()));
-    }
-
-    private Optional<LocalDate> required(String field, String text, TypedNumber typed, List<Problem> problems) {
-        typed.requireText(field, texts().get("equipment." + field + ".plain"), text);
-        return day(field, text, problems);
-    }
-
-    private static Optional<LocalDate> day(String field, String text, List<Problem> problems) {
-        Optional<LocalDate> day = Days.parse(text);
-        if (day.isEmpty() && !text.isBlank()) {
-            problems.add(Problem.error(field, "form.not-a-date", text.strip()));
-        }
-        return day;
-    }
-
-    private void checkId(EquipmentDraft draft, List<Problem> problems) {
-        boolean taken = rows().stream()
-                .anyMatch(row -> row.value().recordId().equals(draft.id().strip()));
-        if (isNew() && taken) {
-            problems.add(Problem.error(
-                    "id",
-                    "book.already-there",
-                    texts().get("equipment.word"),
-                    draft.id().strip()));
-        }
+    String unitWords(Column<Equipment, ?> column, TypedDraft draft) {
+        return DAYS.contains(column) ? texts().get("equipment.date-pattern") : spokenUnit(column, draft);
     }
 
     @Override
-    Map<String, String> said(Equipment piece) {
-        Map<String, String> said = new LinkedHashMap<>();
-        said.put(texts().get("equipment.type.plain"), typeWords(piece.type()));
-        said.put(texts().get("equipment.description.plain"), piece.description());
-        said.put(texts().get("equipment.division.plain"), divisionWords(piece));
-        said.put(texts().get("equipment.limit.plain"), limitWords(piece));
-        said.put(texts().get("equipment.calibratedOn.plain"), calibratedWords(piece));
-        said.put(texts().get("equipment.dueOn.plain"), dueWords(piece));
-        said.put(
-                texts().get("equipment.certificate.plain"),
-                piece.calibration().map(Equipment.Calibration::certificate).orElse(""));
-        said.put(texts().get("equipment.usedFrom.plain"), Days.show(piece.usedFrom()));
-        said.put(texts().get("equipment.usedUntil.plain"), untilWords(piece));
-        said.put(texts().get("equipment.remarks.plain"), piece.remarks());
-        return said;
+    String spokenUnit(Column<Equipment, ?> column, TypedDraft draft) {
+        boolean isOfKind = column == EquipmentColumns.DIVISION || column == EquipmentColumns.LIMIT;
+        return isOfKind ? unitWords(kind(draft.text(EquipmentColumns.KIND))) : "";
+    }
+
+    @Override
+    List<Problem> lookAt(Equipment piece) {
+        return piece.check(desk().tools().today());
     }
 }

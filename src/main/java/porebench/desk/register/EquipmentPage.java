@@ -24,23 +24,23 @@ public final class EquipmentPage implements Page {
                 model,
                 "equipment",
                 columns(model),
-                new EquipmentForm(model),
+                new ColumnForm<>(model),
                 () -> model.isNew() ? "" : texts.get("equipment.note"));
     }
 
-    private List<Column<Equipment>> columns(EquipmentModel model) {
+    private List<ShownColumn<Equipment>> columns(EquipmentModel model) {
         return List.of(
-                new Column<>(texts.get("equipment.id.plain"), 58, Equipment::recordId),
-                new Column<>(
+                new ShownColumn<>(texts.get("equipment.id.plain"), 58, Equipment::recordId),
+                new ShownColumn<>(
                         texts.get("equipment.state.heading"),
                         112,
                         model::stateWords,
                         Optional.of(piece -> new StateMark(model.state(piece), MARK_SIDE))),
-                new Column<>(texts.get("equipment.due"), 88, model::standingDueWords),
-                new Column<>(texts.get("equipment.type.plain"), 112, piece -> model.typeWords(piece.type())),
-                new Column<>(texts.get("equipment.division.short"), 92, model::divisionWords),
-                new Column<>(texts.get("equipment.limit.short"), 92, model::standingLimitWords),
-                new Column<>(texts.get("equipment.calibrated"), 90, model::standingDayWords));
+                new ShownColumn<>(texts.get("equipment.due"), 88, model::standingDueWords),
+                new ShownColumn<>(texts.get("equipment.type.plain"), 112, piece -> model.typeWords(piece.type())),
+                new ShownColumn<>(texts.get("equipment.division.short"), 92, model::divisionWords),
+                new ShownColumn<>(texts.get("equipment.limit.short"), 92, model::standingLimitWords),
+                new ShownColumn<>(texts.get("equipment.calibrated"), 90, model::standingDayWords));
     }
 
     @Override

@@ -34,23 +34,24 @@ public final class MetersPage implements Page {
                 () -> model.base()
                         .ifPresent(meter -> openMeter.accept(meter.value().id())));
         page = new RecordPage<>(
-                model, "meter", columns(model), new MeterForm(model), () -> note(model), Optional.of(open));
+                model, "meter", columns(model), new ColumnForm<>(model), () -> note(model), Optional.of(open));
     }
 
-    private List<Column<Meter>> columns(MetersModel model) {
+    private List<ShownColumn<Meter>> columns(MetersModel model) {
         return List.of(
-                new Column<>(texts.get("meter.id.plain"), 44, Meter::recordId),
-                new Column<>(
+                new ShownColumn<>(texts.get("meter.id.plain"), 44, Meter::recordId),
+                new ShownColumn<>(
                         texts.get("meter.state.heading"),
                         148,
                         model::stateWords,
                         Optional.of(meter -> new StateMark(model.state(meter), MARK_SIDE))),
-                new Column<>(texts.get("meter.due"), 94, model::nextDueWords),
-                new Column<>(
+                new ShownColumn<>(texts.get("meter.due"), 94, model::nextDueWords),
+                new ShownColumn<>(
                         texts.get("meter.type.plain"), 46, meter -> meter.type().name()),
-                new Column<>(texts.get("meter.bowl.short"), 78, model::bowlWords),
-                new Column<>(texts.get("meter.service.heading"), 94, meter -> model.serviceWords(meter.inService())),
-                new Column<>(texts.get("meter.serial.plain"), 95, Meter::serial));
+                new ShownColumn<>(texts.get("meter.bowl.short"), 78, model::bowlWords),
+                new ShownColumn<>(
+                        texts.get("meter.service.heading"), 94, meter -> model.serviceWords(meter.inService())),
+                new ShownColumn<>(texts.get("meter.serial.plain"), 95, Meter::serial));
     }
 
     private String note(MetersModel model) {

@@ -12,7 +12,7 @@ import porebench.method.Problem;
 
 /** The commands of a register: begin a record, save its draft, drop it. */
 final class RecordActions {
-    private final RecordModel<?, ?> model;
+    private final RecordModel<?> model;
     private final String what;
     private final Texts texts;
     private final Supplier<JComponent> over;
@@ -28,7 +28,7 @@ final class RecordActions {
      * @param over what dialogs stand over
      * @param refresh shows what a command changed besides the draft
      */
-    RecordActions(RecordModel<?, ?> model, String what, Supplier<JComponent> over, Runnable refresh) {
+    RecordActions(RecordModel<?> model, String what, Supplier<JComponent> over, Runnable refresh) {
         this.model = model;
         this.what = what;
         this.texts = model.texts();

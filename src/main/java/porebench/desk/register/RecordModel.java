@@ -2,47 +2,114 @@ package porebench.desk.register;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import porebench.desk.DeskModel;
+import porebench.desk.form.DraftReader;
 import porebench.desk.form.History;
 import porebench.desk.form.Texts;
+import porebench.desk.form.TypedDraft;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.record.Draft;
 import porebench.record.Kept;
 import porebench.record.Version;
 import porebench.record.Wording;
+import porebench.record.column.Column;
+import porebench.record.column.Columns;
 
 /**
  * A register of one kind of record, and the draft of the record that is looked at.
  *
  * @param <T> the kind of record
- * @param <D> its draft as typed: immutable, with a meaningful {@code equals}
  */
-abstract class RecordModel<T extends Kept, D> {
+abstract class RecordModel<T extends Kept> {
     private final DeskModel desk;
     private final Texts texts;
     private final Class<T> kind;
-    private final History<D> history;
+    private final Columns<T> columns;
+    private final String what;
+    private final History<TypedDraft> history;
     private Optional<Version<T>> base = Optional.empty();
     private boolean triedSaving;
     private boolean begun;
 
-    RecordModel(DeskModel desk, Texts texts, Class<T> kind, D blank) {
+    /**
+     * Makes the register.
+     *
+     * @param columns the columns of its records, the first of which is their name
+     * @param what the word that leads the keys of its texts, such as {@code source}
+     * @param blank the draft with which a new record begins
+     */
+    RecordModel(DeskModel desk, Texts texts, Class<T> kind, Columns<T> columns, String what, TypedDraft blank) {
         this.desk = desk;
         this.texts = texts;
         this.kind = kind;
+        this.columns = columns;
+        this.what = what;
         this.history = new History<>(blank);
     }
 
-    abstract D blank();
+    /** Returns the draft with which a new record begins. */
+    abstract TypedDraft blank();
 
-    abstract D draftOf(T record);
+    /** Returns one of a column's choices in words. */
+    String choiceWords(Column<T, ?> column, String symbol) {
+        return texts.get(key(column) + "." + symbol);
+    }
+
+    /** Returns the unit that stands beside a field where it is not chosen, in words; may be empty. */
+    String unitWords(Column<T, ?> column, TypedDraft draft) {
+        return "";
+    }
+
+    /** Notes what the form asks for beyond what every record must state. */
+    void requireMore(DraftReader reader) {}
+
+    /** Returns what else is wrong or doubtful about a record. */
+    List<Problem> lookAt(T record) {
+        return List.of();
+    }
+
+    final Columns<T> columns() {
+        return columns;
+    }
+
+    /** Returns the key of a column's texts. */
+    final String key(Column<?, ?> column) {
+        return what + "." + column.field();
+    }
+
+    /** Returns how a column is called. */
+    final String words(Column<?, ?> column) {
+        return texts.get(key(column) + ".plain");
+    }
+
+    final TypedDraft draftOf(T record) {
+        return TypedDraft.of(columns, record, desk.tools().numbers());
+    }
 
     /** Reads a draft; its problems stand under the fields of the form. */
-    abstract Answer<T> read(D draft);
+    final Answer<T> read(TypedDraft draft) {
+        DraftReader reader = new DraftReader(draft, desk.tools().numbers(), this::words);
+        Optional<T> record = columns.read(reader);
+        requireMore(reader);
+        List<Problem> problems = new ArrayList<>(reader.problems());
+        String name = draft.text(columns.all().get(0)).strip();
+        if (isNew() && rows().stream().anyMatch(row -> row.value().recordId().equals(name))) {
+            problems.add(Problem.error("id", "book.already-there", texts.get(what + ".word"), name));
+        }
+        if (record.isEmpty() || Problem.anyError(problems)) {
+            return Answer.refused(problems);
+        }
+        problems.addAll(columns.check().apply(record.get()));
+        lookAt(record.get()).stream()
+                .filter(problem -> !problems.contains(problem))
+                .forEach(problems::add);
+        return Problem.anyError(problems) ? Answer.refused(problems) : Answer.of(record.get(), problems);
+    }
 
     /** Reads a draft and holds its texts, and a new one's name, against the rules of the lab book. */
     private Answer<T> judged() {
@@ -57,7 +124,30 @@ abstract class RecordModel<T extends Kept, D> {
     }
 
     /** Returns what a version says, each thing by its words. */
-    abstract Map<String, String> said(T record);
+    final Map<String, String> said(T record) {
+        Map<String, String> said = new LinkedHashMap<>();
+        TypedDraft draft = draftOf(record);
+        columns.all().stream().skip(1).forEach(column -> said.put(words(column), said(column, draft)));
+        return said;
+    }
+
+    private String said(Column<T, ?> column, TypedDraft draft) {
+        String text = draft.text(column);
+        if (column.type().isYesNo()) {
+            String end = draft.isYes(column) ? ".yes" : ".no";
+            return texts.get(key(column) + end);
+        }
+        if (!column.type().choices().isEmpty()) {
+            return choiceWords(column, text);
+        }
+        String unit = column.hasUnit() ? draft.unit(column) : spokenUnit(column, draft);
+        return text.isEmpty() || unit.isEmpty() ? text : text + " " + unit;
+    }
+
+    /** Returns the unit that is said with a number where it is not chosen; may be empty. */
+    String spokenUnit(Column<T, ?> column, TypedDraft draft) {
+        return "";
+    }
 
     /** Returns what saving the draft would make untrue; empty when nothing. */
     Optional<String> effects() {
@@ -72,11 +162,11 @@ abstract class RecordModel<T extends Kept, D> {
         return texts;
     }
 
-    final History<D> history() {
+    final History<TypedDraft> history() {
         return history;
     }
 
-    final D draft() {
+    final TypedDraft draft() {
         return history.draft();
     }
 

@@ -12,12 +12,16 @@ import porebench.record.Kept;
 
 /** One register with the record on view: what the pages of sources and of meters share. */
 final class RecordPage<T extends Kept> {
-    private final RecordModel<T, ?> model;
+    private final RecordModel<T> model;
     private final RecordActions actions;
     private final RecordPanel<T> panel;
 
     RecordPage(
-            RecordModel<T, ?> model, String what, List<Column<T>> columns, RecordForm fields, Supplier<String> note) {
+            RecordModel<T> model,
+            String what,
+            List<ShownColumn<T>> columns,
+            ColumnForm<T> fields,
+            Supplier<String> note) {
         this(model, what, columns, fields, note, Optional.empty());
     }
 
@@ -27,10 +31,10 @@ final class RecordPage<T extends Kept> {
      * @param open opens a page of the record on view; empty where there is none
      */
     RecordPage(
-            RecordModel<T, ?> model,
+            RecordModel<T> model,
             String what,
-            List<Column<T>> columns,
-            RecordForm fields,
+            List<ShownColumn<T>> columns,
+            ColumnForm<T> fields,
             Supplier<String> note,
             Optional<Action> open) {
         this.model = model;

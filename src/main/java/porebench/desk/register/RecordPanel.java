@@ -30,10 +30,10 @@ final class RecordPanel<T extends Kept> {
 
     private final JPanel panel = new JPanel(new MigLayout(
             "insets 18 22 14 22, fill", "[0:0:,grow 56,fill]24[0:0:,grow 44,fill]", "[][0:0:,grow,fill]"));
-    private final RecordModel<T, ?> model;
+    private final RecordModel<T> model;
     private final Texts texts;
     private final String what;
-    private final RecordForm fields;
+    private final ColumnForm<T> fields;
     private final Supplier<String> note;
     private final Rows<T> rows;
     private final JTable table;
@@ -57,10 +57,10 @@ final class RecordPanel<T extends Kept> {
      * @param open opens a page of the record on view; empty where there is none
      */
     RecordPanel(
-            RecordModel<T, ?> model,
+            RecordModel<T> model,
             String what,
-            List<Column<T>> columns,
-            RecordForm fields,
+            List<ShownColumn<T>> columns,
+            ColumnForm<T> fields,
             Supplier<String> note,
             RecordActions actions,
             Consumer<String> choose,
@@ -136,7 +136,7 @@ final class RecordPanel<T extends Kept> {
         return scroll;
     }
 
-    private void setUpTable(List<Column<T>> columns, Consumer<String> choose) {
+    private void setUpTable(List<ShownColumn<T>> columns, Consumer<String> choose) {
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.getAccessibleContext().setAccessibleName(texts.get(what + ".title"));
         Rows.alignHeadings(table);

@@ -72,30 +72,31 @@ final class RegisterPanel {
         return panel;
     }
 
-    private List<Column<RegisterRow>> columns() {
+    private List<ShownColumn<RegisterRow>> columns() {
         Numbers numbers = desk.tools().numbers();
         return List.of(
-                new Column<>(texts.get("register.state"), 155, row -> model.stateWords(row.state())),
-                new Column<>(texts.get("register.mix"), 75, row -> row.mixId().text()),
-                new Column<>(texts.get("register.mixTitle"), 175, RegisterRow::title),
-                new Column<>(
+                new ShownColumn<>(texts.get("register.state"), 155, row -> model.stateWords(row.state())),
+                new ShownColumn<>(
+                        texts.get("register.mix"), 75, row -> row.mixId().text()),
+                new ShownColumn<>(texts.get("register.mixTitle"), 175, RegisterRow::title),
+                new ShownColumn<>(
                         texts.get("register.factor"),
                         50,
                         row -> row.factorPercent().map(numbers::show).orElse("")),
-                new Column<>(
+                new ShownColumn<>(
                         texts.get("register.revision"),
                         50,
                         row -> row.revision().map(Object::toString).orElse("")),
-                new Column<>(
+                new ShownColumn<>(
                         texts.get("register.since"),
                         95,
                         row -> row.inForceFrom().map(Days::show).orElse("")),
-                new Column<>(
+                new ShownColumn<>(
                         texts.get("register.recheck"),
                         95,
                         row -> row.recheckBy().map(Days::show).orElse("")),
-                new Column<>(texts.get("register.trials"), 55, row -> Integer.toString(row.countedTrials())),
-                new Column<>(texts.get("register.missing"), 170, model::missingWords));
+                new ShownColumn<>(texts.get("register.trials"), 55, row -> Integer.toString(row.countedTrials())),
+                new ShownColumn<>(texts.get("register.missing"), 170, model::missingWords));
     }
 
     private JComponent bar() {
@@ -126,7 +127,7 @@ final class RegisterPanel {
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.setAutoResizeMode(JTable.AUTO_RESIZE_LAST_COLUMN);
         table.getAccessibleContext().setAccessibleName(texts.get("register.title"));
-        List<Column<RegisterRow>> columns = columns();
+        List<ShownColumn<RegisterRow>> columns = columns();
         for (int column = 0; column < columns.size(); column++) {
             HeadingWidth.set(table, column, columns.get(column).width());
         }

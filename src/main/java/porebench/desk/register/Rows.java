@@ -10,10 +10,10 @@ import javax.swing.table.AbstractTableModel;
 final class Rows<T> extends AbstractTableModel {
     private static final long serialVersionUID = 1L;
 
-    private final transient List<Column<T>> columns;
+    private final transient List<ShownColumn<T>> columns;
     private transient List<T> shown = List.of();
 
-    Rows(List<Column<T>> columns) {
+    Rows(List<ShownColumn<T>> columns) {
         this.columns = List.copyOf(columns);
     }
 

@@ -1,109 +1,59 @@
 package porebench.desk.register;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import porebench.desk.DeskModel;
+import porebench.desk.form.DraftReader;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.Texts;
+import porebench.desk.form.TypedDraft;
 import porebench.evidence.Evidence;
 import porebench.evidence.SourceFactors;
-import porebench.method.Answer;
-import porebench.method.Limit;
-import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.record.MixDesign;
 import porebench.record.Source;
+import porebench.record.column.Column;
+import porebench.record.column.SourceColumns;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
 
 /** The register of sources. */
-final class SourcesModel extends RecordModel<Source, SourceDraft> {
+final class SourcesModel extends RecordModel<Source> {
+    static final TypedDraft BLANK = TypedDraft.BLANK.with(SourceColumns.ROLE, Role.COARSE.symbol());
+
     private static final int DECIMALS = 2;
 
     private Optional<Known> known = Optional.empty();
 
     SourcesModel(DeskModel desk, Texts texts) {
-        super(desk, texts, Source.class, SourceDraft.BLANK);
+        super(desk, texts, Source.class, SourceColumns.ALL, "source", BLANK);
         follow();
     }
 
     @Override
-    SourceDraft blank() {
-        return SourceDraft.BLANK;
-    }
-
-    @Override
-    SourceDraft draftOf(Source source) {
-        return new SourceDraft(
-                source.id().text(),
-                source.name(),
-                source.role(),
-                source.place(),
-                source.ledge(),
-                shown(source.relativeDensity()),
-                shown(source.absorptionPercent()),
-                source.remarks());
+    TypedDraft blank() {
+        return BLANK;
     }
 
     String shown(Optional<BigDecimal> number) {
-        Numbers numbers = desk().tools().numbers();
-        return number.map(numbers::show).orElse("");
+        return number.map(desk().tools().numbers()::show).orElse("");
     }
 
     @Override
-    Answer<Source> read(SourceDraft draft) {
-        List<Problem> problems = new ArrayList<>();
-        TypedNumber typed = new TypedNumber(desk().tools().numbers(), problems);
-        typed.requireText("id", texts().get("source.id.plain"), draft.id());
-        typed.requireText("name", texts().get("source.name.plain"), draft.name());
-        Optional<BigDecimal> density = typed.optional(
-                "relativeDensity",
-                texts().get("source.relativeDensity.plain"),
-                draft.relativeDensity(),
-                Limit.RELATIVE_DENSITY);
-        Optional<BigDecimal> absorption = typed.optional(
-                "absorption", texts().get("source.absorption.plain"), draft.absorption(), Limit.ABSORPTION);
-        if (isNew()
-                && rows().stream()
-                        .anyMatch(
-                                row -> row.value().recordId().equals(draft.id().strip()))) {
-            problems.add(Problem.error(
-                    "id",
-                    "book.already-there",
-                    texts().get("source.word"),
-                    draft.id().strip()));
-        }
-        if (Problem.anyError(problems)) {
-            return Answer.refused(problems);
-        }
-        return Answer.of(
-                new Source(
-                        new SourceId(draft.id()),
-                        draft.name().strip(),
-                        draft.role(),
-                        draft.place().strip(),
-                        draft.ledge().strip(),
-                        density,
-                        absorption,
-                        draft.remarks().strip()),
-                problems);
+    String choiceWords(Column<Source, ?> column, String symbol) {
+        return texts().get("role." + symbol);
     }
 
     @Override
-    Map<String, String> said(Source source) {
-        Map<String, String> said = new LinkedHashMap<>();
-        said.put(texts().get("source.name.plain"), source.name());
-        said.put(texts().get("source.role.plain"), roleWords(source.role()));
-        said.put(texts().get("source.place.plain"), source.place());
-        said.put(texts().get("source.ledge.plain"), source.ledge());
-        said.put(texts().get("source.relativeDensity.plain"), shown(source.relativeDensity()));
-        said.put(texts().get("source.absorption.plain"), shown(source.absorptionPercent()));
-        said.put(texts().get("source.remarks.plain"), source.remarks());
-        return said;
+    String unitWords(Column<Source, ?> column, TypedDraft draft) {
+        return column == SourceColumns.ABSORPTION ? "%" : "";
+    }
+
+    /** A person who types a source knows how it is called. */
+    @Override
+    void requireMore(DraftReader reader) {
+        reader.require(SourceColumns.NAME);
     }
 
     String roleWords(Role role) {

@@ -17,18 +17,18 @@ public final class SourcesPage implements Page {
     public SourcesPage(DeskModel desk) {
         texts = RecordPage.texts(desk);
         SourcesModel model = new SourcesModel(desk, texts);
-        page = new RecordPage<>(model, "source", columns(model), new SourceForm(model), () -> note(model));
+        page = new RecordPage<>(model, "source", columns(model), new ColumnForm<>(model), () -> note(model));
     }
 
-    private List<Column<Source>> columns(SourcesModel model) {
+    private List<ShownColumn<Source>> columns(SourcesModel model) {
         return List.of(
-                new Column<>(texts.get("source.id.plain"), 52, Source::recordId),
-                new Column<>(texts.get("source.name.plain"), 150, Source::name),
-                new Column<>(texts.get("source.role.plain"), 62, source -> model.roleWords(source.role())),
-                new Column<>(texts.get("source.ledge.plain"), 95, Source::ledge),
-                new Column<>(
+                new ShownColumn<>(texts.get("source.id.plain"), 52, Source::recordId),
+                new ShownColumn<>(texts.get("source.name.plain"), 150, Source::name),
+                new ShownColumn<>(texts.get("source.role.plain"), 62, source -> model.roleWords(source.role())),
+                new ShownColumn<>(texts.get("source.ledge.plain"), 95, Source::ledge),
+                new ShownColumn<>(
                         texts.get("source.relativeDensity.short"), 72, source -> model.shown(source.relativeDensity())),
-                new Column<>(
+                new ShownColumn<>(
                         texts.get("source.absorption.short"), 66, source -> model.shown(source.absorptionPercent())));
     }
 

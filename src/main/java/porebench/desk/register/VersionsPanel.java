@@ -18,11 +18,11 @@ final class VersionsPanel<T extends Kept> {
     private static final String STYLE = "FlatLaf.styleClass";
 
     private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow,fill,0::]"));
-    private final RecordModel<T, ?> model;
+    private final RecordModel<T> model;
     private final Texts texts;
     private List<Version<T>> shown = new ArrayList<>();
 
-    VersionsPanel(RecordModel<T, ?> model, String what) {
+    VersionsPanel(RecordModel<T> model, String what) {
         this.model = model;
         this.texts = model.texts();
         panel.setName(what + ".versions");

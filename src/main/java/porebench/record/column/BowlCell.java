@@ -18,10 +18,6 @@ final class BowlCell {
         return Limit.BOWL.holds(bowl.value().in(VolumeUnit.LITRE))
                 ? Optional.empty()
                 : Optional.of(Problem.error(
-                        "bowl",
-                        "csv.bowl-impossible",
-                        bowl.toString(),
-                        Limit.BOWL.lowInclusive(),
-                        Limit.BOWL.highInclusive()));
+                        "bowl", "csv.bowl-impossible", bowl, Limit.BOWL.lowInclusive(), Limit.BOWL.highInclusive()));
     }
 }

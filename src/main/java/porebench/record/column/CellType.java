@@ -35,6 +35,16 @@ public interface CellType<V> {
         return false;
     }
 
+    /** Returns the words of the things of which one is chosen; none where none is. */
+    default List<String> choices() {
+        return List.of();
+    }
+
+    /** Returns whether it says yes or no. */
+    default boolean isYesNo() {
+        return false;
+    }
+
     /** Returns what a record has several of, in a table of its own; empty where its value stands in the table of its kind. */
     default Optional<Part<?>> partOf() {
         return Optional.empty();
@@ -43,23 +53,21 @@ public interface CellType<V> {
     /** Text exactly as typed, which may be blank. */
     static CellType<String> text() {
         return new PlainCell<>(
-                (from, column) -> Optional.of(from.text(column)), (to, column, text) -> to.text(column, text), false);
+                (from, column) -> Optional.of(from.text(column)), (to, column, text) -> to.text(column, text));
     }
 
     /** Text exactly as typed, which must not be blank. */
     static CellType<String> said() {
         return new PlainCell<>(
                 (from, column) -> from.word(column).map(any -> from.text(column)),
-                (to, column, text) -> to.text(column, text),
-                false);
+                (to, column, text) -> to.text(column, text));
     }
 
     /** A word: what makes a thing of a text without white space around it, and gives it back. */
     static <V> CellType<V> word(Function<String, V> make, Function<V, String> text) {
         return new PlainCell<>(
                 (from, column) -> from.word(column).map(make),
-                (to, column, value) -> to.text(column, text.apply(value)),
-                false);
+                (to, column, value) -> to.text(column, text.apply(value)));
     }
 
     /** A word as it is. */
@@ -69,12 +77,12 @@ public interface CellType<V> {
 
     /** A number with its digits as typed, within bounds. */
     static CellType<BigDecimal> number(NumberRange range) {
-        return new PlainCell<>((from, column) -> from.number(column, range), CellWriter::number, false);
+        return new PlainCell<>((from, column) -> from.number(column, range), CellWriter::number);
     }
 
     /** A number whose bounds hang on what another column states. */
     static CellType<BigDecimal> number(Function<CellReader, NumberRange> range) {
-        return new PlainCell<>((from, column) -> from.number(column, range.apply(from)), CellWriter::number, false);
+        return new PlainCell<>((from, column) -> from.number(column, range.apply(from)), CellWriter::number);
     }
 
     /** A number that is within what its quantity can be at all. */
@@ -84,22 +92,23 @@ public interface CellType<V> {
 
     /** A whole number of at least a bound. */
     static CellType<Integer> whole(int lowInclusive) {
-        return new PlainCell<>((from, column) -> from.whole(column, lowInclusive), CellWriter::whole, true);
+        return new PlainCell<>(
+                (from, column) -> from.whole(column, lowInclusive), CellWriter::whole, true, false, List.of());
     }
 
     /** Yes or no. */
     static CellType<Boolean> yesNo() {
-        return new PlainCell<>(CellReader::yesNo, CellWriter::yesNo, true);
+        return new PlainCell<>(CellReader::yesNo, CellWriter::yesNo, true, true, List.of());
     }
 
     /** A day. */
     static CellType<LocalDate> day() {
-        return new PlainCell<>(CellReader::day, CellWriter::day, false);
+        return new PlainCell<>(CellReader::day, CellWriter::day);
     }
 
     /** A day and time by the laboratory's clock. */
     static CellType<LocalDateTime> moment() {
-        return new PlainCell<>(CellReader::moment, CellWriter::moment, false);
+        return new PlainCell<>(CellReader::moment, CellWriter::moment);
     }
 
     /** One of some things, each known by a word. */
@@ -107,7 +116,9 @@ public interface CellType<V> {
         return new PlainCell<>(
                 (from, column) -> from.choice(column, things, word),
                 (to, column, thing) -> to.text(column, word.apply(thing)),
-                false);
+                false,
+                false,
+                things.stream().map(word).toList());
     }
 
     /** One of some things, each known by a word. */
@@ -140,6 +151,21 @@ public interface CellType<V> {
             @Override
             public List<String> units() {
                 return type.units();
+            }
+
+            @Override
+            public List<String> choices() {
+                return type.choices();
+            }
+
+            @Override
+            public boolean isWhole() {
+                return type.isWhole();
+            }
+
+            @Override
+            public boolean isYesNo() {
+                return type.isYesNo();
             }
         };
     }

@@ -14,11 +14,13 @@ public final class EquipmentColumns {
     /** From the finest division of any kind to its coarsest. */
     private static final NumberRange ANY_KIND = NumberRange.of("0.0001", "1000");
 
-    public static final Column<Equipment, EquipmentId> ID =
-            Column.needed("equipment_id", CellType.word(EquipmentId::new, EquipmentId::text), Equipment::id);
+    public static final Column<Equipment, EquipmentId> ID = Column.needed(
+                    "equipment_id", CellType.word(EquipmentId::new, EquipmentId::text), Equipment::id)
+            .called("id");
     public static final Column<Equipment, EquipmentKind> KIND = Column.needed(
                     "equipment_kind", CellType.choice(EquipmentKind.values(), EquipmentKind::symbol), Equipment::type)
-            .headed("kind");
+            .headed("kind")
+            .called("type");
     public static final Column<Equipment, String> DESCRIPTION =
             Column.needed("description", CellType.text(), Equipment::description);
     public static final Column<Equipment, BigDecimal> DIVISION =

@@ -10,15 +10,18 @@ import porebench.record.id.MeterId;
 
 /** The columns of a pressure air meter with its bowl. */
 public final class MeterColumns {
-    public static final Column<Meter, MeterId> ID =
-            Column.needed("meter_id", CellType.word(MeterId::new, MeterId::text), Meter::id);
-    public static final Column<Meter, MeterType> TYPE =
-            Column.needed("meter_type", CellType.choice(MeterType.values(), MeterType::name), Meter::type);
+    public static final Column<Meter, MeterId> ID = Column.needed(
+                    "meter_id", CellType.word(MeterId::new, MeterId::text), Meter::id)
+            .called("id");
+    public static final Column<Meter, MeterType> TYPE = Column.needed(
+                    "meter_type", CellType.choice(MeterType.values(), MeterType::name), Meter::type)
+            .called("type");
     public static final Column<Meter, String> SERIAL = Column.needed("serial", CellType.text(), Meter::serial);
     public static final Column<Meter, Typed<Volume>> BOWL =
             Column.needed("bowl_volume", BowlCell.TYPE, Meter::bowl).called("bowl");
-    public static final Column<Meter, BigDecimal> DIVISION =
-            Column.needed("division_pct", CellType.number(Limit.DIVISION), Meter::divisionPercent);
+    public static final Column<Meter, BigDecimal> DIVISION = Column.needed(
+                    "division_pct", CellType.number(Limit.DIVISION), Meter::divisionPercent)
+            .called("division");
     public static final Column<Meter, BigDecimal> SCALE_TOP = Column.needed(
                     "scale_top_pct", CellType.number(Limit.SCALE_TOP), Meter::scaleTopPercent)
             .called("scaleTop");

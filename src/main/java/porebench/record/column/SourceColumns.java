@@ -9,8 +9,9 @@ import porebench.record.id.SourceId;
 
 /** The columns of a source of aggregate. */
 public final class SourceColumns {
-    public static final Column<Source, SourceId> ID =
-            Column.needed("source_id", CellType.word(SourceId::new, SourceId::text), Source::id);
+    public static final Column<Source, SourceId> ID = Column.needed(
+                    "source_id", CellType.word(SourceId::new, SourceId::text), Source::id)
+            .called("id");
     public static final Column<Source, String> NAME = Column.needed("name", CellType.text(), Source::name);
     public static final Column<Source, Role> ROLE =
             Column.needed("role", CellType.choice(List.of(Role.FINE, Role.COARSE), Role::symbol), Source::role);
@@ -18,8 +19,9 @@ public final class SourceColumns {
     public static final Column<Source, String> LEDGE = Column.needed("ledge", CellType.text(), Source::ledge);
     public static final Column<Source, BigDecimal> RELATIVE_DENSITY =
             Column.any("relative_density", CellType.number(Limit.RELATIVE_DENSITY), Source::relativeDensity);
-    public static final Column<Source, BigDecimal> ABSORPTION =
-            Column.any("absorption_pct", CellType.number(Limit.ABSORPTION), Source::absorptionPercent);
+    public static final Column<Source, BigDecimal> ABSORPTION = Column.any(
+                    "absorption_pct", CellType.number(Limit.ABSORPTION), Source::absorptionPercent)
+            .called("absorption");
     public static final Column<Source, String> REMARKS =
             Column.needed("remarks", CellType.text(), Source::remarks).extra();
 

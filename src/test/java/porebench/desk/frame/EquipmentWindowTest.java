@@ -67,7 +67,7 @@ class EquipmentWindowTest {
     void aNewPieceIsTypedInSavedAndStandsInTheRegister() throws Exception {
         press("equipment.new");
         JComboBox<?> kind = Named.in(page.component(), JComboBox.class, "type");
-        EventThread.run(() -> kind.setSelectedItem(EquipmentKind.CYLINDER));
+        EventThread.run(() -> kind.setSelectedItem(EquipmentKind.CYLINDER.symbol()));
         type("id", "CYL-9");
         type("division", "1");
         type("limit", "0.6");

@@ -18,6 +18,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
+import porebench.desk.form.TypedDraft;
 import porebench.evidence.EquipmentState;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
@@ -29,6 +30,7 @@ import porebench.record.Equipment;
 import porebench.record.EquipmentKind;
 import porebench.record.MemoryLabBook;
 import porebench.record.Version;
+import porebench.record.column.EquipmentColumns;
 import porebench.store.SqliteShelf;
 
 /** The register of equipment on the demo laboratory, without a display; today is 2026-11-25. */
@@ -54,19 +56,19 @@ class EquipmentModelTest {
 
     private final EquipmentModel model = model(Locale.ENGLISH);
 
-    private static void type(EquipmentModel model, EquipmentDraft draft) {
+    private static void type(EquipmentModel model, TypedDraft draft) {
         model.history().update("any", draft);
     }
 
-    private EquipmentDraft filled() {
+    private TypedDraft filled() {
         model.begin();
         return model.draft()
-                .withId("BAL-9")
-                .withDivision("0.1")
-                .withLimit("0.2")
-                .withCalibratedOn("2026-11-02")
-                .withDueOn("2027-11-02")
-                .withCertificate("C 9");
+                .with(EquipmentColumns.ID, "BAL-9")
+                .with(EquipmentColumns.DIVISION, "0.1")
+                .with(EquipmentColumns.LIMIT, "0.2")
+                .with(EquipmentColumns.CALIBRATED_ON, "2026-11-02")
+                .with(EquipmentColumns.DUE_ON, "2027-11-02")
+                .with(EquipmentColumns.CERTIFICATE, "C 9");
     }
 
     /** BAL-1 is due on 2026-12-04, in nine days; the profile gives notice of fourteen. */
@@ -99,9 +101,9 @@ class EquipmentModelTest {
 
     @Test
     void aNewPieceIsKeptAsItWasTypedAndBeginsToday() {
-        EquipmentDraft draft = filled();
-        assertThat(draft.usedFrom()).isEqualTo("2026-11-25");
-        type(model, draft.withDescription(" No. 7 ").withRemarks("new"));
+        TypedDraft draft = filled();
+        assertThat(draft.text(EquipmentColumns.USED_FROM)).isEqualTo("2026-11-25");
+        type(model, draft.with(EquipmentColumns.DESCRIPTION, " No. 7 ").with(EquipmentColumns.REMARKS, "new"));
         assertThat(model.problems()).isEmpty();
         assertThat(model.save("bought")).isEmpty();
         Equipment kept = model.base().orElseThrow().value();
@@ -128,16 +130,18 @@ class EquipmentModelTest {
 
     @Test
     void aCalibrationIsStatedWholeOrNotAtAll() {
-        EquipmentDraft none =
-                filled().withLimit("").withCalibratedOn("").withDueOn("").withCertificate("");
+        TypedDraft none = filled().with(EquipmentColumns.LIMIT, "")
+                .with(EquipmentColumns.CALIBRATED_ON, "")
+                .with(EquipmentColumns.DUE_ON, "")
+                .with(EquipmentColumns.CERTIFICATE, "");
         assertThat(model.read(none).value()).map(Equipment::calibration).contains(Optional.empty());
-        assertThat(model.read(none.withCertificate("C 9")).problems())
+        assertThat(model.read(none.with(EquipmentColumns.CERTIFICATE, "C 9")).problems())
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(
                         tuple("limit", "form.required"),
                         tuple("calibratedOn", "form.required"),
                         tuple("dueOn", "form.required"));
-        assertThat(model.read(filled().withLimit("")).problems())
+        assertThat(model.read(filled().with(EquipmentColumns.LIMIT, "")).problems())
                 .extracting(Problem::field)
                 .containsExactly("limit");
     }
@@ -156,8 +160,10 @@ class EquipmentModelTest {
     })
     void daysOutOfOrderAreRefusedAsInAFile(
             String on, String due, String from, String until, String field, String code) {
-        EquipmentDraft draft =
-                filled().withCalibratedOn(on).withDueOn(due).withUsedFrom(from).withUsedUntil(until);
+        TypedDraft draft = filled().with(EquipmentColumns.CALIBRATED_ON, on)
+                .with(EquipmentColumns.DUE_ON, due)
+                .with(EquipmentColumns.USED_FROM, from)
+                .with(EquipmentColumns.USED_UNTIL, until);
         assertThat(model.read(draft).value()).isEmpty();
         assertThat(model.read(draft).problems())
                 .extracting(Problem::field, Problem::code)
@@ -167,7 +173,8 @@ class EquipmentModelTest {
     /** A book may hold one from elsewhere, or from when the clock was wrong; today is 2026-11-25. */
     @Test
     void theRegisterShowsTheCalibrationThatStandsToday() {
-        assertThat(model.read(filled().withCalibratedOn("2026-11-25")).problems())
+        assertThat(model.read(filled().with(EquipmentColumns.CALIBRATED_ON, "2026-11-25"))
+                        .problems())
                 .isEmpty();
         Equipment old = model.rows().get(0).value();
         Equipment early = new Equipment(
@@ -191,8 +198,9 @@ class EquipmentModelTest {
 
     @Test
     void aYearIsWrittenWithoutAMarkBetweenItsDigits() {
-        Problem problem =
-                model.read(filled().withDueOn("2200-11-02")).problems().get(0);
+        Problem problem = model.read(filled().with(EquipmentColumns.DUE_ON, "2200-11-02"))
+                .problems()
+                .get(0);
         assertThat(ProblemText.in(Locale.ENGLISH).say(problem))
                 .isEqualTo("BAL-9: the year of 2200-11-02 must be from 1930 to 2199.");
     }
@@ -200,22 +208,23 @@ class EquipmentModelTest {
     /** A division of 600 can be one of a balance, in g; a cylinder ends at 500 mL. */
     @Test
     void theKindSetsUnitAndBounds() {
-        EquipmentDraft coarse = filled().withDivision("600").withLimit("300");
+        TypedDraft coarse = filled().with(EquipmentColumns.DIVISION, "600").with(EquipmentColumns.LIMIT, "300");
         assertThat(model.read(coarse).problems()).isEmpty();
-        assertThat(model.read(coarse.withType(EquipmentKind.CYLINDER)).problems())
+        assertThat(model.read(coarse.with(EquipmentColumns.KIND, EquipmentKind.CYLINDER.symbol()))
+                        .problems())
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(tuple("division", "form.out-of-range"));
         assertThat(model.unitWords(EquipmentKind.CYLINDER)).isEqualTo("mL");
         assertThat(model.unitWords(EquipmentKind.THERMOMETER)).isEqualTo("°C");
         assertThat(model.unitWords(EquipmentKind.VESSEL)).isEqualTo("% bowl");
-        assertThat(model.read(coarse.withLimit("299")).problems())
+        assertThat(model.read(coarse.with(EquipmentColumns.LIMIT, "299")).problems())
                 .extracting(Problem::field, Problem::code, Problem::isError)
                 .containsExactly(tuple("limit", "equipment.limit-below-division", false));
     }
 
     @Test
     void aNameThatIsThereIsRefusedAndANewOneIsAskedFor() {
-        type(model, filled().withId("CYL-1"));
+        type(model, filled().with(EquipmentColumns.ID, "CYL-1"));
         assertThat(model.problems())
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(tuple("id", "book.already-there"));
@@ -231,15 +240,15 @@ class EquipmentModelTest {
         type(
                 model,
                 model.draft()
-                        .withCalibratedOn("2026-11-24")
-                        .withDueOn("2027-11-24")
-                        .withLimit("0.3")
-                        .withDivision("0.2")
-                        .withDescription("new probe")
-                        .withCertificate("HG-C 140")
-                        .withUsedFrom("2025-03-11")
-                        .withUsedUntil("2028-01-01")
-                        .withRemarks("r"));
+                        .with(EquipmentColumns.CALIBRATED_ON, "2026-11-24")
+                        .with(EquipmentColumns.DUE_ON, "2027-11-24")
+                        .with(EquipmentColumns.LIMIT, "0.3")
+                        .with(EquipmentColumns.DIVISION, "0.2")
+                        .with(EquipmentColumns.DESCRIPTION, "new probe")
+                        .with(EquipmentColumns.CERTIFICATE, "HG-C 140")
+                        .with(EquipmentColumns.USED_FROM, "2025-03-11")
+                        .with(EquipmentColumns.USED_UNTIL, "2028-01-01")
+                        .with(EquipmentColumns.REMARKS, "r"));
         assertThat(model.save("calibrated")).isEmpty();
         assertThat(model.state(model.base().orElseThrow().value())).isEqualTo(EquipmentState.CALIBRATED);
         List<Version<Equipment>> versions = model.versions();

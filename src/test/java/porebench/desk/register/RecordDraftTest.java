@@ -22,6 +22,8 @@ import porebench.record.MemoryLabBook;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
 import porebench.record.Samples;
+import porebench.record.column.MeterColumns;
+import porebench.record.column.SourceColumns;
 import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 import porebench.store.Books;
@@ -48,19 +50,19 @@ class RecordDraftTest {
 
     @Test
     void aRegisterOpensOnItsFirstRecord() {
-        assertThat(sources().draft().id()).isEqualTo("S-1");
+        assertThat(sources().draft().text(SourceColumns.ID)).isEqualTo("S-1");
         assertThat(sources().isBegun()).isFalse();
-        assertThat(meters().draft().id()).isEqualTo("B-1");
+        assertThat(meters().draft().text(MeterColumns.ID)).isEqualTo("B-1");
     }
 
     @Test
     void aDroppedCorrectionShowsWhatTheLabBookSays() {
         SourcesModel model = sources();
         model.show("S-2");
-        model.history().update("Name", model.draft().withName("another"));
+        model.history().update("Name", model.draft().with(SourceColumns.NAME, "another"));
         model.dropDraft();
-        assertThat(model.draft().id()).isEqualTo("S-2");
-        assertThat(model.draft().name()).isEqualTo("Pit of S-2");
+        assertThat(model.draft().text(SourceColumns.ID)).isEqualTo("S-2");
+        assertThat(model.draft().text(SourceColumns.NAME)).isEqualTo("Pit of S-2");
         assertThat(model.history().isChanged()).isFalse();
     }
 
@@ -68,12 +70,12 @@ class RecordDraftTest {
     void aDroppedNewRecordGivesWayToTheFirstOne() {
         SourcesModel model = sources();
         model.begin();
-        model.history().update("Name", model.draft().withName("another"));
+        model.history().update("Name", model.draft().with(SourceColumns.NAME, "another"));
         assertThat(model.isBegun()).isTrue();
         model.dropDraft();
         assertThat(model.isBegun()).isFalse();
         assertThat(model.isNew()).isFalse();
-        assertThat(model.draft().id()).isEqualTo("S-1");
+        assertThat(model.draft().text(SourceColumns.ID)).isEqualTo("S-1");
     }
 
     @Test
@@ -81,10 +83,10 @@ class RecordDraftTest {
         turnTo(new MemoryLabBook(Books.CLOCK));
         SourcesModel model = sources();
         model.begin();
-        model.history().update("Name", model.draft().withName("another"));
+        model.history().update("Name", model.draft().with(SourceColumns.NAME, "another"));
         assertThat(model.trySaving()).isFalse();
         model.dropDraft();
-        assertThat(model.draft()).isEqualTo(SourceDraft.BLANK);
+        assertThat(model.draft()).isEqualTo(SourcesModel.BLANK);
         assertThat(model.problems()).isEmpty();
     }
 
@@ -96,11 +98,11 @@ class RecordDraftTest {
         Books.keep(other, Samples.source("T-1", Role.FINE, "1"), Samples.source("T-2", Role.FINE, "1"));
         turnTo(other);
         model.follow();
-        assertThat(model.draft().id()).isEqualTo("T-1");
+        assertThat(model.draft().text(SourceColumns.ID)).isEqualTo("T-1");
         assertThat(model.isNew()).isFalse();
         turnTo(new MemoryLabBook(Books.CLOCK));
         model.follow();
-        assertThat(model.draft()).isEqualTo(SourceDraft.BLANK);
+        assertThat(model.draft()).isEqualTo(SourcesModel.BLANK);
         assertThat(model.isNew()).isTrue();
     }
 
@@ -111,12 +113,15 @@ class RecordDraftTest {
         model.history()
                 .update(
                         "Bowl",
-                        model.draft().withBowl("7.05").withDivision("0.1").withScaleTop("10"));
+                        model.draft()
+                                .with(MeterColumns.BOWL, "7.05")
+                                .with(MeterColumns.DIVISION, "0.1")
+                                .with(MeterColumns.SCALE_TOP, "10"));
         assertThat(model.trySaving()).isFalse();
         assertThat(model.problems())
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(tuple("id", "form.required"));
-        model.history().update("Id", model.draft().withId("B-2"));
+        model.history().update("Id", model.draft().with(MeterColumns.ID, "B-2"));
         assertThat(model.problems()).isEmpty();
         assertThat(model.trySaving()).isTrue();
     }
@@ -124,9 +129,12 @@ class RecordDraftTest {
     @Test
     void aDivisionBeyondTheTopOfTheScaleIsRefused() {
         MetersModel model = meters();
-        model.history().update("Scale", model.draft().withDivision("1.0").withScaleTop("1.0"));
+        model.history()
+                .update(
+                        "Scale",
+                        model.draft().with(MeterColumns.DIVISION, "1.0").with(MeterColumns.SCALE_TOP, "1.0"));
         assertThat(model.problems()).isEmpty();
-        model.history().update("Scale", model.draft().withScaleTop("0.9"));
+        model.history().update("Scale", model.draft().with(MeterColumns.SCALE_TOP, "0.9"));
         assertThat(model.problems())
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(tuple("scaleTop", "meter.division-beyond-top"));
@@ -138,9 +146,13 @@ class RecordDraftTest {
     void aBowlOfTheLeastVolumeIsNoDoubt() {
         MetersModel model = meters();
         model.history()
-                .update("Bowl", model.draft().withBowlUnit(VolumeUnit.LITRE).withBowl("6.0"));
+                .update(
+                        "Bowl",
+                        model.draft()
+                                .withUnit(MeterColumns.BOWL, VolumeUnit.LITRE.symbol())
+                                .with(MeterColumns.BOWL, "6.0"));
         assertThat(model.problems()).isEmpty();
-        model.history().update("Bowl", model.draft().withBowl("5.99"));
+        model.history().update("Bowl", model.draft().with(MeterColumns.BOWL, "5.99"));
         assertThat(model.problems()).extracting(Problem::code).containsExactly("trial.bowl-small");
     }
 
@@ -182,7 +194,7 @@ class RecordDraftTest {
         mixDesk.desk.refresh();
         SourcesModel model = sources();
         model.show("S-1");
-        model.history().update("Ledge", model.draft().withLedge("lot 9"));
+        model.history().update("Ledge", model.draft().with(SourceColumns.LEDGE, "lot 9"));
         assertThat(model.factorsMadeUntrue()).containsExactly(new MixId("M-1"));
     }
 

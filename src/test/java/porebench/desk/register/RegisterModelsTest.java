@@ -29,6 +29,8 @@ import porebench.record.Meter;
 import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.Version;
+import porebench.record.column.MeterColumns;
+import porebench.record.column.SourceColumns;
 import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 import porebench.store.SqliteShelf;
@@ -82,7 +84,8 @@ class RegisterModelsTest {
     void aSourceThatIsThereAlreadyIsNamedUnderItsId() {
         SourcesModel model = sources();
         model.begin();
-        model.history().update("Id", model.draft().withId("S-02").withName("twin"));
+        model.history()
+                .update("Id", model.draft().with(SourceColumns.ID, "S-02").with(SourceColumns.NAME, "twin"));
         assertThat(model.problems())
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(tuple("id", "book.already-there"));
@@ -92,12 +95,13 @@ class RegisterModelsTest {
     void aNameNobodyCanReadIsRefusedAndOneThatDiffersInCaseIsADoubt() {
         SourcesModel model = sources();
         model.begin();
-        model.history().update("Id", model.draft().withId("S-\u202E20").withName("sand"));
+        model.history()
+                .update("Id", model.draft().with(SourceColumns.ID, "S-\u202E20").with(SourceColumns.NAME, "sand"));
         assertThat(model.problems())
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(tuple("id", "text.unseen"));
         assertThat(model.trySaving()).isFalse();
-        model.history().update("Id", model.draft().withId("s-02"));
+        model.history().update("Id", model.draft().with(SourceColumns.ID, "s-02"));
         assertThat(model.problems())
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(tuple("id", "id.differs-in-case"));
@@ -109,7 +113,11 @@ class RegisterModelsTest {
         SourcesModel model = sources();
         model.show("S-02");
         model.history()
-                .update("Density", model.draft().withRelativeDensity("2,6x").withAbsorption("61"));
+                .update(
+                        "Density",
+                        model.draft()
+                                .with(SourceColumns.RELATIVE_DENSITY, "2,6x")
+                                .with(SourceColumns.ABSORPTION, "61"));
         assertThat(model.problems())
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(
@@ -134,7 +142,7 @@ class RegisterModelsTest {
         assertThat(model.factors()).isEmpty();
         model.show("S-02");
         desk.setPerson("M. Quist");
-        model.history().update("Ledge", model.draft().withLedge("bench 9"));
+        model.history().update("Ledge", model.draft().with(SourceColumns.LEDGE, "bench 9"));
         assertThat(model.save("the quarry moved")).isEmpty();
         assertThat(model.factors()).isEmpty();
     }
@@ -143,9 +151,9 @@ class RegisterModelsTest {
     void anotherNameChangesNoFactorButAnotherLedgeDoes() {
         SourcesModel model = sources();
         model.show("S-02");
-        model.history().update("Name", model.draft().withName("Drennick granite, washed"));
+        model.history().update("Name", model.draft().with(SourceColumns.NAME, "Drennick granite, washed"));
         assertThat(model.factorsMadeUntrue()).isEmpty();
-        model.history().update("Ledge", model.draft().withLedge("bench 9"));
+        model.history().update("Ledge", model.draft().with(SourceColumns.LEDGE, "bench 9"));
         assertThat(model.factorsMadeUntrue()).contains(new MixId("HG-101"));
         assertThat(model.effects().orElseThrow()).contains("S-02").contains("HG-101");
     }
@@ -156,7 +164,7 @@ class RegisterModelsTest {
         model.show("S-02");
         Source before = model.base().orElseThrow().value();
         int versions = model.versions().size();
-        model.history().update("Ledge", model.draft().withLedge("bench 9"));
+        model.history().update("Ledge", model.draft().with(SourceColumns.LEDGE, "bench 9"));
         assertThat(model.save("the quarry moved")).isEmpty();
         assertThat(model.history().isChanged()).isFalse();
         assertThat(model.versions()).hasSize(versions + 1);
@@ -172,11 +180,11 @@ class RegisterModelsTest {
         SourcesModel there = sources();
         here.show("S-02");
         there.show("S-02");
-        here.history().update("Ledge", here.draft().withLedge("bench 9"));
-        there.history().update("Ledge", there.draft().withLedge("bench 10"));
+        here.history().update("Ledge", here.draft().with(SourceColumns.LEDGE, "bench 9"));
+        there.history().update("Ledge", there.draft().with(SourceColumns.LEDGE, "bench 10"));
         assertThat(there.save("seen first")).isEmpty();
         assertThat(here.save("seen later")).extracting(Problem::code).containsExactly("book.changed-meanwhile");
-        assertThat(here.draft().ledge()).isEqualTo("bench 9");
+        assertThat(here.draft().text(SourceColumns.LEDGE)).isEqualTo("bench 9");
     }
 
     @Test
@@ -201,8 +209,8 @@ class RegisterModelsTest {
         desk = desk(Locale.GERMANY);
         SourcesModel model = sources();
         model.show("S-02");
-        assertThat(model.draft().relativeDensity()).isEqualTo("2,69");
-        model.history().update("Density", model.draft().withRelativeDensity("2,70"));
+        assertThat(model.draft().text(SourceColumns.RELATIVE_DENSITY)).isEqualTo("2,69");
+        model.history().update("Density", model.draft().with(SourceColumns.RELATIVE_DENSITY, "2,70"));
         assertThat(model.save("tested again")).isEmpty();
         assertThat(model.base().orElseThrow().value().relativeDensity().orElseThrow())
                 .isEqualByComparingTo("2.70");
@@ -217,18 +225,22 @@ class RegisterModelsTest {
         // 7.98 L / 28.316846592 L = 0.281811... ft3, by NIST SP 811 (2008), appendix B: recalled.
         assertThat(model.bowlWords(meter)).isEqualTo("0.2818 ft3");
         model.show(meter.recordId());
-        assertThat(model.draft().bowl()).isEqualTo("7.98");
-        assertThat(model.draft().bowlUnit()).isEqualTo(VolumeUnit.LITRE);
+        assertThat(model.draft().text(MeterColumns.BOWL)).isEqualTo("7.98");
+        assertThat(model.draft().unit(MeterColumns.BOWL)).isEqualTo(VolumeUnit.LITRE.symbol());
     }
 
     @Test
     void aBowlOfTheWrongUnitIsRefusedAndASmallOneIsDoubtful() {
         MetersModel model = meters();
         model.show("A-1");
-        model.history().update("Bowl", model.draft().withBowlUnit(VolumeUnit.CUBIC_METRE));
-        assertThat(model.problems()).extracting(Problem::code).containsExactly("form.out-of-range");
+        model.history().update("Bowl", model.draft().withUnit(MeterColumns.BOWL, VolumeUnit.CUBIC_METRE.symbol()));
+        assertThat(model.problems()).extracting(Problem::code).containsExactly("csv.bowl-impossible");
         model.history()
-                .update("Bowl", model.draft().withBowlUnit(VolumeUnit.LITRE).withBowl("5.5"));
+                .update(
+                        "Bowl",
+                        model.draft()
+                                .withUnit(MeterColumns.BOWL, VolumeUnit.LITRE.symbol())
+                                .with(MeterColumns.BOWL, "5.5"));
         assertThat(model.problems()).extracting(Problem::code).containsExactly("trial.bowl-small");
         assertThat(model.trySaving()).isTrue();
     }
@@ -237,7 +249,8 @@ class RegisterModelsTest {
     void aMeterThatIsThereAlreadyIsNamedUnderItsId() {
         MetersModel model = meters();
         model.begin();
-        model.history().update("Id", model.draft().withId(" A-1 ").withBowl("7.05"));
+        model.history()
+                .update("Id", model.draft().with(MeterColumns.ID, " A-1 ").with(MeterColumns.BOWL, "7.05"));
         assertThat(model.problems())
                 .extracting(Problem::field, Problem::code)
                 .contains(tuple("id", "book.already-there"));
@@ -252,7 +265,10 @@ class RegisterModelsTest {
         model.history()
                 .update(
                         "Out of service",
-                        model.draft().withInService(false).withBowl("7.99").withRemarks("the lid is bent"));
+                        model.draft()
+                                .with(MeterColumns.IN_SERVICE, false)
+                                .with(MeterColumns.BOWL, "7.99")
+                                .with(MeterColumns.REMARKS, "the lid is bent"));
         assertThat(model.save("dropped")).isEmpty();
         assertThat(model.said(model.base().orElseThrow().value()).values()).contains("7.99 L", "out of service");
         assertThat(model.rows().get(0).value().inService()).isFalse();
@@ -278,7 +294,7 @@ class RegisterModelsTest {
         assertThat(desk.keep(List.of(Draft.correcting(before, renamed)), "renamed"))
                 .isEmpty();
         model.follow();
-        assertThat(model.draft().name()).isEqualTo("renamed elsewhere");
+        assertThat(model.draft().text(SourceColumns.NAME)).isEqualTo("renamed elsewhere");
         model.begin();
         model.follow();
         assertThat(model.isBegun()).isTrue();

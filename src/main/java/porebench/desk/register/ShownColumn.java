@@ -13,8 +13,8 @@ import javax.swing.Icon;
  * @param mark the shape before the words; empty for words alone
  * @param <T> the kind of record
  */
-record Column<T>(String heading, int width, Function<T, String> words, Optional<Function<T, Icon>> mark) {
-    Column(String heading, int width, Function<T, String> words) {
+record ShownColumn<T>(String heading, int width, Function<T, String> words, Optional<Function<T, Icon>> mark) {
+    ShownColumn(String heading, int width, Function<T, String> words) {
         this(heading, width, words, Optional.empty());
     }
 }

@@ -1,0 +1,143 @@
+package porebench.desk.form;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import porebench.method.Problem;
+import porebench.record.column.CellReader;
+import porebench.record.column.Column;
+import porebench.record.column.NumberRange;
+import porebench.record.column.Part;
+
+/** Reads a draft; what is missing or cannot be is noted under its field, in the words of the form. */
+public final class DraftReader implements CellReader {
+    private final TypedDraft draft;
+    private final Numbers numbers;
+    private final Function<Column<?, ?>, String> words;
+    private final List<Problem> problems = new ArrayList<>();
+
+    /**
+     * Reads a draft.
+     *
+     * @param words how a column is called in the form
+     */
+    public DraftReader(TypedDraft draft, Numbers numbers, Function<Column<?, ?>, String> words) {
+        this.draft = draft;
+        this.numbers = numbers;
+        this.words = words;
+    }
+
+    /** Returns what was found to be wrong so far, each thing once. */
+    public List<Problem> problems() {
+        return problems.stream().distinct().toList();
+    }
+
+    /** Notes that a field must be filled in, if it is not. */
+    public void require(Column<?, ?> column) {
+        if (!states(column)) {
+            error(column, "form.required", words.apply(column));
+        }
+    }
+
+    private void error(Column<?, ?> column, String code, Object... values) {
+        problems.add(Problem.error(column.field(), code, values));
+    }
+
+    @Override
+    public boolean states(Column<?, ?> column) {
+        return !draft.text(column).isBlank();
+    }
+
+    /** Returns a text without the white space around it, which nobody means who types. */
+    @Override
+    public String text(Column<?, ?> column) {
+        return draft.text(column).strip();
+    }
+
+    @Override
+    public Optional<String> word(Column<?, ?> column) {
+        require(column);
+        return Optional.of(text(column)).filter(text -> !text.isEmpty());
+    }
+
+    @Override
+    public Optional<BigDecimal> number(Column<?, ?> column, NumberRange range) {
+        return word(column).flatMap(text -> number(column, text, range));
+    }
+
+    private Optional<BigDecimal> number(Column<?, ?> column, String text, NumberRange range) {
+        Optional<BigDecimal> number = numbers.parse(text);
+        if (number.isEmpty()) {
+            error(column, "form.not-a-number", words.apply(column), text);
+        } else if (!range.holds(number.get())) {
+            error(
+                    column,
+                    "form.out-of-range",
+                    words.apply(column),
+                    number.get(),
+                    range.lowInclusive(),
+                    range.highInclusive());
+        }
+        return number.filter(range::holds);
+    }
+
+    @Override
+    public Optional<LocalDate> day(Column<?, ?> column) {
+        return word(column).flatMap(text -> {
+            Optional<LocalDate> day = Days.parse(text);
+            if (day.isEmpty()) {
+                error(column, "form.not-a-date", text);
+            }
+            return day;
+        });
+    }
+
+    @Override
+    public Optional<Boolean> yesNo(Column<?, ?> column) {
+        return Optional.of(draft.isYes(column));
+    }
+
+    @Override
+    public <E> Optional<E> choice(Column<?, ?> column, List<E> things, Function<E, String> word) {
+        return thing(draft.text(column), things, word);
+    }
+
+    @Override
+    public <U> Optional<U> unit(Column<?, ?> column, List<U> units, Function<U, String> symbol) {
+        return thing(draft.unit(column), units, symbol);
+    }
+
+    /** A box always has one of its things chosen. */
+    private static <E> Optional<E> thing(String word, List<E> things, Function<E, String> wordOf) {
+        return things.stream().filter(thing -> wordOf.apply(thing).equals(word)).findFirst();
+    }
+
+    @Override
+    public boolean refuses(Column<?, ?> column, Problem problem) {
+        problems.add(problem.under(column.field()));
+        return true;
+    }
+
+    @Override
+    public Optional<Integer> whole(Column<?, ?> column, int lowInclusive) {
+        throw notTyped(column);
+    }
+
+    @Override
+    public Optional<LocalDateTime> moment(Column<?, ?> column) {
+        throw notTyped(column);
+    }
+
+    @Override
+    public <P> Optional<List<P>> several(Column<?, ?> column, Part<P> part) {
+        throw notTyped(column);
+    }
+
+    static IllegalArgumentException notTyped(Column<?, ?> column) {
+        return new IllegalArgumentException("column must be one that is typed into a field, but is " + column.name());
+    }
+}
