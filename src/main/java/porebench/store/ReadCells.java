@@ -25,9 +25,12 @@ final class ReadCells implements CellReader {
         this.parts = parts;
     }
 
+    /** What every record states is there, or its row is damaged: what an empty cell of a file means is no matter here. */
     @Override
     public boolean states(Column<?, ?> column) {
-        return row.has(column.name()) || column.type().partOf().isPresent();
+        return column.isNeeded()
+                || row.has(column.name())
+                || column.type().partOf().isPresent();
     }
 
     @Override
