@@ -18,13 +18,14 @@ import porebench.quantity.PressureUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
 import porebench.record.MeterCalibration;
+import porebench.record.column.CalibrationColumns;
 import porebench.record.column.NumberRange;
 
 /** Reads what was measured in one calibration out of its rows. */
 final class CalibrationMeasured {
-    private static final NumberRange WATER = NumberRange.of("0", "40");
-    private static final NumberRange GAUGE = NumberRange.of("0", "100");
-    private static final NumberRange LINE = NumberRange.of("-10", "10");
+    private static final NumberRange WATER = CalibrationColumns.WATER_RANGE;
+    private static final NumberRange GAUGE = NumberRange.READING;
+    private static final NumberRange LINE = CalibrationColumns.LINE_RANGE;
 
     private final RowGroup group;
     private final List<Entry> fillRows = new ArrayList<>();

@@ -14,7 +14,7 @@ import porebench.record.column.NumberRange;
 final class ValueTable {
     private static final String VALUE = "value";
     /** What a reading may be. */
-    static final NumberRange ANY = NumberRange.of("-1e15", "1e15");
+    static final NumberRange ANY = NumberRange.ANY;
 
     private ValueTable() {}
 

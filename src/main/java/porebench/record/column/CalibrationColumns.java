@@ -30,7 +30,13 @@ public final class CalibrationColumns {
     private static final CellType<Typed<Pressure>> A_PRESSURE =
             CellType.quantity(PressureUnit.values(), NumberRange.NOT_NEGATIVE);
     private static final CellType<BigDecimal> A_NUMBER = CellType.number(NumberRange.NOT_NEGATIVE);
-    private static final CellType<BigDecimal> A_WATER = CellType.number(NumberRange.of("0", "40"));
+    /** Temperature of the water, and of the air above it, in C: what a calibration can be made in. */
+    public static final NumberRange WATER_RANGE = NumberRange.of("0", "40");
+
+    /** The initial pressure line of a dial, in % air. */
+    public static final NumberRange LINE_RANGE = NumberRange.of("-10", "10");
+
+    private static final CellType<BigDecimal> A_WATER = CellType.number(WATER_RANGE);
 
     public static final Column<BowlFill, Typed<Mass>> EMPTY = Column.needed("empty_mass", A_MASS, BowlFill::empty);
     public static final Column<BowlFill, Typed<Mass>> PLATE = Column.needed("plate_mass", A_MASS, BowlFill::plate);
@@ -100,7 +106,7 @@ public final class CalibrationColumns {
     private static final Column<MeterCalibration, BigDecimal> DIAL_WATER =
             ofDial("dial_water_temp_c", A_WATER, DialCheck::waterCelsius);
     private static final Column<MeterCalibration, BigDecimal> INITIAL_LINE =
-            ofDial("initial_line_pct", CellType.number(NumberRange.of("-10", "10")), DialCheck::initialLine);
+            ofDial("initial_line_pct", CellType.number(LINE_RANGE), DialCheck::initialLine);
     private static final Column<MeterCalibration, BigDecimal> LEAK_MARKS =
             ofDial("leak_marks", A_NUMBER, DialCheck::leakMarks);
     private static final Column<MeterCalibration, Typed<Mass>> VESSEL_WATER =

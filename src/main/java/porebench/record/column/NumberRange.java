@@ -16,6 +16,9 @@ public record NumberRange(BigDecimal lowInclusive, BigDecimal highInclusive) {
     /** Shares of a whole, in %, which may be above 100 for moisture. */
     public static final NumberRange PERCENT = of("0", "1000");
 
+    /** Any number that can be meant. */
+    public static final NumberRange ANY = of("-1e15", "1e15");
+
     /** A reading of a scale, in % air. */
     public static final NumberRange READING = of("0", "100");
 

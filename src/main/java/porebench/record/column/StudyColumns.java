@@ -29,7 +29,7 @@ public final class StudyColumns {
 
     private static final List<Column<KeptStudy, String>> LAYERS = numbered("layer_", KeptStudy::layers);
     private static final Column<KeptStudy.Reading, BigDecimal> VALUE =
-            Column.needed("value", CellType.number(NumberRange.of("-1e30", "1e30")), KeptStudy.Reading::value);
+            Column.needed("value", CellType.number(NumberRange.ANY), KeptStudy.Reading::value);
     private static final List<Column<KeptStudy.Reading, String>> NAMES = numbered("name_", KeptStudy.Reading::names);
     private static final Columns<KeptStudy.Reading> OF_READING = new Columns<>(
             "study_reading",
