@@ -12,6 +12,8 @@ import porebench.method.sample.Batch;
 import porebench.method.sample.Constituent;
 import porebench.method.sample.CorrectionSample;
 import porebench.quantity.Volume;
+import porebench.record.column.Column;
+import porebench.record.column.Columns;
 import porebench.record.column.MixColumns;
 
 /** The constituents of a mix design's rows, and what cannot be right about the batch they make, each fault at its cell. */
@@ -20,19 +22,6 @@ final class ConstituentRows {
     private static final Volume ANY_BOWL = new Volume(0.007);
 
     private static final Pattern OF_A_ROW = Pattern.compile("constituents\\.(\\d+)\\.(\\w+)");
-
-    private static final Map<String, String> COLUMNS = Map.of(
-            "mass", "mass",
-            "massState", "mass_state",
-            "absorption", "absorption_pct",
-            "moisture", "moisture_pct",
-            "relativeDensity", "relative_density",
-            "retained", "retained_37_5mm_pct");
-
-    private static final Map<String, String> SHARED = Map.of(
-            "targetAir", "target_air_pct",
-            "density", "measured_density",
-            "wetSieved", "wet_sieved");
 
     /** What can be said of the whole although a row of it could not be read. */
     private static final Set<String> WHATEVER_THE_ROWS = Set.of(
@@ -78,12 +67,16 @@ final class ConstituentRows {
             Matcher ofRow = OF_A_ROW.matcher(problem.field());
             if (problem.isError() && ofRow.matches()) {
                 Entry entry = entries.get(Integer.parseInt(ofRow.group(1)));
-                noteOnce(entry, COLUMNS.getOrDefault(ofRow.group(2), "constituent"), problem);
+                noteOnce(entry, heading(MixColumns.OF_CONSTITUENT, ofRow.group(2), MixColumns.NAME), problem);
             } else if (problem.isError() && (whole || WHATEVER_THE_ROWS.contains(problem.code()))) {
-                String column = SHARED.getOrDefault(problem.field(), "batch_volume");
+                String column = heading(MixColumns.ALL, problem.field(), MixColumns.VOLUME);
                 noteOnce(group.stating(column), column, problem);
             }
         }
+    }
+
+    private static <R> String heading(Columns<R> columns, String field, Column<R, ?> otherwise) {
+        return columns.ofField(field).orElse(otherwise).heading();
     }
 
     /** A cell that was refused already is not refused again for what follows from that. */

@@ -39,15 +39,18 @@ public final class MixColumns {
             .headed("mass_state")
             .blankMeans(MoistureState.SSD)
             .neededWhere(from -> ROLE.read(from).filter(Role::isAggregate).isPresent());
-    public static final Column<Constituent, BigDecimal> ABSORPTION =
-            Column.any("absorption_pct", CellType.number(NumberRange.PERCENT), Constituent::absorptionPercent);
-    public static final Column<Constituent, BigDecimal> MOISTURE =
-            Column.any("moisture_pct", CellType.number(NumberRange.PERCENT), Constituent::moisturePercent);
+    public static final Column<Constituent, BigDecimal> ABSORPTION = Column.any(
+                    "absorption_pct", CellType.number(NumberRange.PERCENT), Constituent::absorptionPercent)
+            .called("absorption");
+    public static final Column<Constituent, BigDecimal> MOISTURE = Column.any(
+                    "moisture_pct", CellType.number(NumberRange.PERCENT), Constituent::moisturePercent)
+            .called("moisture");
     public static final Column<Constituent, BigDecimal> DENSITY =
             Column.any("relative_density", CellType.number(SHARE), Constituent::relativeDensity);
     public static final Column<Constituent, BigDecimal> RETAINED = Column.needed(
                     "retained_37_5mm_pct", CellType.number(SHARE), Constituent::retainedPercent)
-            .blankMeans(BigDecimal.ZERO);
+            .blankMeans(BigDecimal.ZERO)
+            .called("retained");
 
     public static final Columns<Constituent> OF_CONSTITUENT = Columns.of(
             "mix_constituent",
@@ -73,9 +76,10 @@ public final class MixColumns {
                     ? Optional.of(stated.volume())
                     : Optional.empty());
     public static final Column<MixDesign, BigDecimal> TARGET_AIR = Column.needed(
-            "target_air_pct",
-            CellType.number(SHARE),
-            (MixDesign mix) -> mix.batch().targetAirPercent());
+                    "target_air_pct",
+                    CellType.number(SHARE),
+                    (MixDesign mix) -> mix.batch().targetAirPercent())
+            .called("targetAir");
     public static final Column<MixDesign, List<Constituent>> CONSTITUENTS = Column.needed(
             "constituent",
             CellType.several(new Part<>(OF_CONSTITUENT, true)),
@@ -87,6 +91,7 @@ public final class MixColumns {
                             ? Optional.of(measured.density())
                             : Optional.<Typed<Density>>empty())
             .headed("measured_density")
+            .called("density")
             .extra();
     public static final Column<MixDesign, Boolean> WET_SIEVED = Column.needed(
                     "wet_sieved",
