@@ -91,12 +91,13 @@ public record Evidence(
 
     /** Gathers what a lab book knows about one mix; empty when it has no such mix. */
     public static Optional<Evidence> of(LabBook book, MixId mixId) {
-        return book.latest(MixDesign.class, mixId.text()).map(mix -> new EvidenceReader(book).read(mix));
+        return book.latest(MixDesign.class, mixId.text())
+                .map(mix -> EvidenceReader.asking(book).read(mix));
     }
 
     /** Gathers what a lab book knows about every mix, in the order of their ids. */
     public static List<Evidence> ofAll(LabBook book) {
-        EvidenceReader reader = new EvidenceReader(book);
+        EvidenceReader reader = EvidenceReader.ofAll(book);
         return book.latest(MixDesign.class).stream().map(reader::read).toList();
     }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import porebench.method.Profile;
+import porebench.record.Belonging;
 import porebench.record.Determination;
 import porebench.record.FactorIssue;
 import porebench.record.Kept;
@@ -24,48 +25,78 @@ import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
 
-/** Reads the evidence of mixes out of a lab book's records, each kind of record once for all mixes. */
+/**
+ * Reads the evidence of mixes out of a lab book's records: of a few, asking for what belongs to each, or of all, each kind of
+ * record once. Meters, calibrations and equipment are read once for all of them.
+ */
 public final class EvidenceReader {
     private final Records book;
-    private final Map<SourceId, Version<Source>> sources;
+    private final Function<MixId, List<Version<Determination>>> determinations;
+    private final Function<DeterminationId, List<Version<Trial>>> trials;
+    private final Function<MixId, List<Version<FactorIssue>>> issues;
+    private final Map<SourceId, Optional<Version<Source>>> sources = new HashMap<>();
     private final Map<MeterId, Version<Meter>> meters;
     private final Map<MeterId, List<Version<MeterCalibration>>> calibrations;
     private final LaboratoryEquipment equipment;
     private final Map<Profile, Map<MeterId, MeterStory>> stories = new HashMap<>();
-    private final Map<Class<?>, Map<String, List<Version<?>>>> histories = new HashMap<>();
-    private final Map<MixId, List<Version<Determination>>> determinations;
-    private final Map<DeterminationId, List<Version<Trial>>> trials;
-    private final Map<MixId, List<Version<FactorIssue>>> issues;
+    private final Map<List<?>, Optional<?>> before = new HashMap<>();
 
-    public EvidenceReader(Records book) {
+    private EvidenceReader(
+            Records book,
+            Function<MixId, List<Version<Determination>>> determinations,
+            Function<DeterminationId, List<Version<Trial>>> trials,
+            Function<MixId, List<Version<FactorIssue>>> issues) {
         this.book = book;
-        this.sources = book.latest(Source.class).stream()
-                .collect(Collectors.toMap(version -> version.value().id(), Function.identity()));
+        this.determinations = determinations;
+        this.trials = trials;
+        this.issues = issues;
         this.meters = book.latest(Meter.class).stream()
                 .collect(Collectors.toMap(version -> version.value().id(), Function.identity()));
-        this.calibrations = grouped(MeterCalibration.class, MeterCalibration::meterId);
+        this.calibrations = grouped(book, MeterCalibration.class, MeterCalibration::meterId);
         this.equipment = LaboratoryEquipment.of(book);
-        this.determinations = grouped(Determination.class, Determination::mixId);
-        this.trials = grouped(Trial.class, Trial::determinationId);
-        this.issues = grouped(FactorIssue.class, FactorIssue::mixId);
     }
 
-    private <T extends Kept, K> Map<K, List<Version<T>>> grouped(Class<T> kind, Function<T, K> key) {
+    /** Makes one that asks for the records of each mix when it is read. */
+    public static EvidenceReader asking(Records book) {
+        return new EvidenceReader(
+                book,
+                mix -> book.latestOf(Belonging.DETERMINATIONS_OF_MIX, mix.text()),
+                determination -> book.latestOf(Belonging.TRIALS_OF_DETERMINATION, determination.text()),
+                mix -> book.latestOf(Belonging.ISSUES_OF_MIX, mix.text()));
+    }
+
+    /** Makes one that reads the records of all mixes now. */
+    static EvidenceReader ofAll(Records book) {
+        return new EvidenceReader(
+                book,
+                all(grouped(book, Determination.class, Determination::mixId)),
+                all(grouped(book, Trial.class, Trial::determinationId)),
+                all(grouped(book, FactorIssue.class, FactorIssue::mixId)));
+    }
+
+    private static <K, T> Function<K, List<T>> all(Map<K, List<T>> known) {
+        return key -> known.getOrDefault(key, List.of());
+    }
+
+    private static <T extends Kept, K> Map<K, List<Version<T>>> grouped(
+            Records book, Class<T> kind, Function<T, K> key) {
         return book.latest(kind).stream().collect(Collectors.groupingBy(version -> key.apply(version.value())));
+    }
+
+    private Optional<Version<Source>> source(SourceId id) {
+        return sources.computeIfAbsent(id, any -> book.latest(Source.class, id.text()));
     }
 
     public Evidence read(Version<MixDesign> mix) {
         Profile profile = Evidence.profileOf(book, mix.value().profileId());
-        List<JudgedDetermination> judged = determinations
-                .getOrDefault(mix.value().id(), List.of())
-                .stream()
+        List<JudgedDetermination> judged = determinations.apply(mix.value().id()).stream()
                 .sorted(Comparator.comparing((Version<Determination> version) ->
                                 version.value().openedOn())
                         .thenComparingInt(version -> version.value().id().text().length())
                         .thenComparing(version -> version.value().id()))
                 .map(determination -> judge(determination, mix, profile))
                 .toList();
-        List<Version<FactorIssue>> issued = issues.getOrDefault(mix.value().id(), List.of()).stream()
+        List<Version<FactorIssue>> issued = issues.apply(mix.value().id()).stream()
                 .sorted(Comparator.comparingInt(version -> version.value().revision()))
                 .toList();
         return new Evidence(
@@ -73,8 +104,7 @@ public final class EvidenceReader {
                 profile,
                 mix.value().sources().stream()
                         .sorted()
-                        .filter(sources::containsKey)
-                        .map(sources::get)
+                        .flatMap(id -> source(id).stream())
                         .toList(),
                 meters,
                 stories(profile),
@@ -112,7 +142,7 @@ public final class EvidenceReader {
         Optional<MixDesign> mix = number == today.number()
                 ? Optional.of(today.value())
                 : then(MixDesign.class, today.value().recordId(), number);
-        List<JudgedTrial> judged = trials.getOrDefault(determination.value().id(), List.of()).stream()
+        List<JudgedTrial> judged = trials.apply(determination.value().id()).stream()
                 .map(trial -> judge(trial, mix, profile))
                 .toList();
         double division = MeterScale.of(judged, meters).divisionPercent().doubleValue();
@@ -149,12 +179,9 @@ public final class EvidenceReader {
     }
 
     private <T extends Kept> Optional<T> then(Class<T> kind, String recordId, int number) {
-        return histories
-                .computeIfAbsent(kind, any -> new HashMap<>())
-                .computeIfAbsent(recordId, id -> List.copyOf(book.history(kind, id)))
-                .stream()
-                .filter(version -> version.number() == number)
-                .map(version -> kind.cast(version.value()))
-                .findFirst();
+        return before.computeIfAbsent(
+                        List.of(kind, recordId, number),
+                        any -> book.version(kind, recordId, number).map(Version::value))
+                .map(kind::cast);
     }
 }

@@ -24,6 +24,7 @@ import porebench.method.meter.MeterState;
 import porebench.method.profile.Profiles;
 import porebench.quantity.Typed;
 import porebench.quantity.Volume;
+import porebench.record.Belonging;
 import porebench.record.LabBook;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
@@ -57,7 +58,7 @@ public record MeterStory(Version<Meter> meter, Profile profile, List<JudgedCalib
     /** Gathers what a lab book knows about one meter, judged under a profile; empty when it has no such meter. */
     public static Optional<MeterStory> of(LabBook book, MeterId meterId, Profile profile) {
         return book.latest(Meter.class, meterId.text())
-                .map(meter -> of(meter, book.latest(MeterCalibration.class), profile));
+                .map(meter -> of(meter, book.latestOf(Belonging.CALIBRATIONS_OF_METER, meterId.text()), profile));
     }
 
     /** Gathers what a lab book knows about every meter, judged under a profile, in the order of their ids. */

@@ -10,6 +10,7 @@ import porebench.evidence.Evidence;
 import porebench.evidence.paper.FactorCard;
 import porebench.method.Answer;
 import porebench.method.Problem;
+import porebench.record.Belonging;
 import porebench.record.CardPrint;
 import porebench.record.Draft;
 import porebench.record.FactorIssue;
@@ -196,10 +197,9 @@ public final class CardHandout {
     }
 
     private int nextNumber(FactorCard card) {
-        return book.latest(CardPrint.class).stream()
+        return book.latestOf(Belonging.PRINTS_OF_MIX, card.mixId().text()).stream()
                         .map(Version::value)
-                        .filter(print -> print.mixId().equals(card.mixId())
-                                && print.revision() == card.issue().revision())
+                        .filter(print -> print.revision() == card.issue().revision())
                         .mapToInt(CardPrint::number)
                         .max()
                         .orElse(0)

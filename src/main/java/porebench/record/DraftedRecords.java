@@ -1,6 +1,7 @@
 package porebench.record;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,7 @@ import java.util.TreeMap;
 public final class DraftedRecords implements Records {
     private final Records book;
     private final Map<RecordKind, Map<String, Draft>> drafts = new LinkedHashMap<>();
+    private final Map<Belonging<?>, Map<String, List<String>>> drafted = new HashMap<>();
     private final Stamp stamp;
 
     public DraftedRecords(Records book, List<Draft> drafts, Stamp stamp) {
@@ -41,6 +43,34 @@ public final class DraftedRecords implements Records {
                 .keySet()
                 .forEach(id -> newest.put(id, drafted(kind, id).orElseThrow()));
         return List.copyOf(newest.values());
+    }
+
+    @Override
+    public <T extends Kept> List<Version<T>> latestOf(Belonging<T> belonging, String ownerId) {
+        RecordKind kind = kindOf(belonging.kind());
+        Map<String, Version<T>> newest = new TreeMap<>();
+        book.latestOf(belonging, ownerId).stream()
+                .filter(version -> !drafts.getOrDefault(kind, Map.of())
+                        .containsKey(version.value().recordId()))
+                .forEach(version -> newest.put(version.value().recordId(), version));
+        drafted.computeIfAbsent(belonging, this::byOwner)
+                .getOrDefault(ownerId, List.of())
+                .forEach(id -> newest.put(id, drafted(belonging.kind(), id).orElseThrow()));
+        return List.copyOf(newest.values());
+    }
+
+    private <T extends Kept> Map<String, List<String>> byOwner(Belonging<T> belonging) {
+        Map<String, List<String>> byOwner = new HashMap<>();
+        drafts.getOrDefault(kindOf(belonging.kind()), Map.of()).values().forEach(draft -> {
+            T value = belonging.kind().cast(draft.value());
+            belonging
+                    .owners()
+                    .apply(value)
+                    .distinct()
+                    .forEach(owner -> byOwner.computeIfAbsent(owner, any -> new ArrayList<>())
+                            .add(value.recordId()));
+        });
+        return byOwner;
     }
 
     @Override

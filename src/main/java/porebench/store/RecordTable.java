@@ -2,6 +2,7 @@ package porebench.store;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import porebench.record.Kept;
 import porebench.record.RecordKind;
 import porebench.record.column.Columns;
@@ -32,6 +33,16 @@ record RecordTable<T extends Kept>(RecordKind kind, Columns<T> columns) {
     /** Returns the names of the tables that hold the parts of a record, if it has any. */
     List<String> partTables() {
         return columns.parts().stream().map(Part::table).toList();
+    }
+
+    /** Returns the name of the table, this one or that of a part, which has a column. */
+    String holding(String column) {
+        return Stream.concat(Stream.of(columns), columns.parts().stream().map(Part::columns))
+                .filter(one -> one.all().stream().anyMatch(own -> own.name().equals(column)))
+                .map(Columns::table)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "column must be one of " + columns.table() + " or its parts, but is " + column));
     }
 
     /** Returns the rows of a record. */

@@ -11,7 +11,7 @@ import porebench.record.RecordKind;
  * @param from the end of a query that gives them
  * @param names the names it is asked with
  */
-record Selection(String from, Map<String, String> names) {
+record Selection(String from, Map<String, ?> names) {
     /** Returns the newest version of every record of a kind. */
     static Selection newest(RecordKind kind) {
         return new Selection("FROM newest_entry WHERE kind = :kind", Map.of("kind", kind.symbol()));
@@ -31,15 +31,36 @@ record Selection(String from, Map<String, String> names) {
                 Map.of("kind", kind.symbol(), "record_id", recordId));
     }
 
+    /** Returns one version of a record. */
+    static Selection version(RecordKind kind, String recordId, int number) {
+        return new Selection(
+                "FROM entry WHERE kind = :kind AND record_id = :record_id AND version = :version",
+                Map.of("kind", kind.symbol(), "record_id", recordId, "version", number));
+    }
+
+    /** Returns the newest version of every record whose newest version names an owner in a column of its own or of its parts. */
+    static Selection belonging(RecordTable<?> table, String column, String ownerId) {
+        return new Selection(
+                "FROM newest_entry WHERE kind = :kind AND entry_no IN (SELECT entry_no FROM " + table.holding(column)
+                        + " WHERE " + column + " = :owner)",
+                Map.of("kind", table.kind().symbol(), "owner", ownerId));
+    }
+
     /** Returns the entries themselves, the oldest first. */
     Query entries(Handle handle) {
-        return handle.createQuery("SELECT entry_no, version, who, at_utc, why " + from + " ORDER BY entry_no")
-                .bindMap(names);
+        return handle.createQuery(entriesText()).bindMap(names);
+    }
+
+    String entriesText() {
+        return "SELECT entry_no, version, who, at_utc, why " + from + " ORDER BY entry_no";
     }
 
     /** Returns the rows of a table that belong to the entries. */
     Query rows(Handle handle, String table) {
-        return handle.createQuery("SELECT * FROM " + table + " WHERE entry_no IN (SELECT entry_no " + from + ")")
-                .bindMap(names);
+        return handle.createQuery(rowsText(table)).bindMap(names);
+    }
+
+    String rowsText(String table) {
+        return "SELECT * FROM " + table + " WHERE entry_no IN (SELECT entry_no " + from + ")";
     }
 }

@@ -16,6 +16,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.jdbi.v3.core.JdbiException;
 import porebench.method.Problem;
+import porebench.record.Belonging;
 import porebench.record.BookCheck;
 import porebench.record.Draft;
 import porebench.record.Kept;
@@ -74,6 +75,16 @@ final class SqliteLabBook implements LabBook {
     @Override
     public <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId) {
         return read(records -> records.history(kind, recordId));
+    }
+
+    @Override
+    public <T extends Kept> Optional<Version<T>> version(Class<T> kind, String recordId, int number) {
+        return read(records -> records.version(kind, recordId, number));
+    }
+
+    @Override
+    public <T extends Kept> List<Version<T>> latestOf(Belonging<T> belonging, String ownerId) {
+        return read(records -> records.latestOf(belonging, ownerId));
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
+import porebench.record.Belonging;
 import porebench.record.Kept;
 import porebench.record.RecordKind;
 import porebench.record.Records;
@@ -26,9 +27,7 @@ final class StoredRecords implements Records {
     @Override
     public <T extends Kept> List<Version<T>> latest(Class<T> kind) {
         RecordTable<T> table = RecordTable.of(kind);
-        return read(table, Selection.newest(table.kind())).stream()
-                .sorted(Comparator.comparing(version -> version.value().recordId()))
-                .toList();
+        return inOrder(read(table, Selection.newest(table.kind())));
     }
 
     @Override
@@ -41,6 +40,25 @@ final class StoredRecords implements Records {
     public <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId) {
         RecordTable<T> table = RecordTable.of(kind);
         return read(table, Selection.versions(table.kind(), recordId));
+    }
+
+    @Override
+    public <T extends Kept> Optional<Version<T>> version(Class<T> kind, String recordId, int number) {
+        RecordTable<T> table = RecordTable.of(kind);
+        return read(table, Selection.version(table.kind(), recordId, number)).stream()
+                .findFirst();
+    }
+
+    @Override
+    public <T extends Kept> List<Version<T>> latestOf(Belonging<T> belonging, String ownerId) {
+        RecordTable<T> table = RecordTable.of(belonging.kind());
+        return inOrder(read(table, Selection.belonging(table, belonging.column(), ownerId)));
+    }
+
+    private static <T extends Kept> List<Version<T>> inOrder(List<Version<T>> versions) {
+        return versions.stream()
+                .sorted(Comparator.comparing(version -> version.value().recordId()))
+                .toList();
     }
 
     @Override

@@ -41,7 +41,7 @@ abstract class BookCommand extends OneCommand {
     static Map<RecordKind, Integer> counts(LabBook book) {
         Map<RecordKind, Integer> counts = new LinkedHashMap<>();
         for (RecordKind kind : RecordKind.values()) {
-            counts.put(kind, book.latest(kind.type()).size());
+            counts.put(kind, book.ids(kind).size());
         }
         return counts;
     }

@@ -22,6 +22,7 @@ import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.port.CardHandout;
 import porebench.port.Paper;
+import porebench.record.Belonging;
 import porebench.record.CardPrint;
 import porebench.record.Draft;
 import porebench.record.FactorIssue;
@@ -316,10 +317,12 @@ final class FactorModel {
                         laboratory,
                         desk.book().head(),
                         desk.tools().today()));
-        prints = desk.book().latest(CardPrint.class).stream()
-                .filter(print -> issue.isPresent()
-                        && print.value().mixId().equals(issue.get().mixId())
-                        && print.value().revision() == issue.get().revision())
+        prints = issue.stream()
+                .flatMap(one -> desk
+                        .book()
+                        .latestOf(Belonging.PRINTS_OF_MIX, one.mixId().text())
+                        .stream()
+                        .filter(print -> print.value().revision() == one.revision()))
                 .toList();
     }
 

@@ -9,6 +9,7 @@ import porebench.method.Problem;
 import porebench.port.BookCopy;
 import porebench.port.ChainSource;
 import porebench.port.LabBookShelf;
+import porebench.record.Belonging;
 import porebench.record.BookCheck;
 import porebench.record.Draft;
 import porebench.record.Kept;
@@ -88,6 +89,16 @@ final class GuardedBook implements LabBook {
     @Override
     public synchronized <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId) {
         return book.history(kind, recordId);
+    }
+
+    @Override
+    public synchronized <T extends Kept> Optional<Version<T>> version(Class<T> kind, String recordId, int number) {
+        return book.version(kind, recordId, number);
+    }
+
+    @Override
+    public synchronized <T extends Kept> List<Version<T>> latestOf(Belonging<T> belonging, String ownerId) {
+        return book.latestOf(belonging, ownerId);
     }
 
     @Override

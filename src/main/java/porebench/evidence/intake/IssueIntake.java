@@ -64,7 +64,7 @@ final class IssueIntake {
     }
 
     private Optional<Evidence> read(MixId mixId) {
-        EvidenceReader once = reader.orElseGet(() -> new EvidenceReader(after));
+        EvidenceReader once = reader.orElseGet(() -> EvidenceReader.asking(after));
         reader = Optional.of(once);
         return after.latest(MixDesign.class, mixId.text()).map(once::read);
     }

@@ -51,7 +51,7 @@ public final class DecidedOn {
         }
         List<Problem> problems = new ArrayList<>();
         Records then = new DraftedRecords(book, drafts, NOW);
-        EvidenceReader reader = new EvidenceReader(then);
+        EvidenceReader reader = EvidenceReader.asking(then);
         for (FactorIssue issue : decided) {
             then.latest(MixDesign.class, issue.mixId().text())
                     .map(reader::read)

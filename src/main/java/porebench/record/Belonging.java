@@ -1,0 +1,53 @@
+package porebench.record;
+
+import java.util.function.Function;
+import java.util.stream.Stream;
+import porebench.record.id.SourceId;
+
+/**
+ * That records of one kind belong to a record of another, as trials do to a mix: what a lab book can be asked for without reading
+ * the rest.
+ *
+ * @param kind the class of the records
+ * @param to the kind of what they belong to; the lab book's column that names it is called after it
+ * @param owners what a record belongs to, by name
+ * @param <T> the records
+ */
+public record Belonging<T extends Kept>(Class<T> kind, RecordKind to, Function<T, Stream<String>> owners) {
+    public static final Belonging<Determination> DETERMINATIONS_OF_MIX = one(
+            Determination.class,
+            RecordKind.MIX,
+            determination -> determination.mixId().text());
+    public static final Belonging<Trial> TRIALS_OF_MIX =
+            one(Trial.class, RecordKind.MIX, trial -> trial.mixId().text());
+    public static final Belonging<Trial> TRIALS_OF_DETERMINATION = one(
+            Trial.class,
+            RecordKind.DETERMINATION,
+            trial -> trial.determinationId().text());
+    public static final Belonging<Trial> TRIALS_ON_METER =
+            one(Trial.class, RecordKind.METER, trial -> trial.meterId().text());
+    public static final Belonging<FactorIssue> ISSUES_OF_MIX =
+            one(FactorIssue.class, RecordKind.MIX, issue -> issue.mixId().text());
+    public static final Belonging<CardPrint> PRINTS_OF_MIX =
+            one(CardPrint.class, RecordKind.MIX, print -> print.mixId().text());
+    public static final Belonging<MeterCalibration> CALIBRATIONS_OF_METER = one(
+            MeterCalibration.class,
+            RecordKind.METER,
+            calibration -> calibration.meterId().text());
+    public static final Belonging<MixDesign> MIXES_OF_SOURCE = new Belonging<>(
+            MixDesign.class, RecordKind.SOURCE, mix -> mix.sources().stream().map(SourceId::text));
+
+    private static <T extends Kept> Belonging<T> one(Class<T> kind, RecordKind to, Function<T, String> owner) {
+        return new Belonging<>(kind, to, record -> Stream.of(owner.apply(record)));
+    }
+
+    /** Returns whether a record belongs to the one of a name. */
+    public boolean holds(T record, String ownerId) {
+        return owners.apply(record).anyMatch(ownerId::equals);
+    }
+
+    /** Returns the name of the lab book's column in which the owner stands. */
+    public String column() {
+        return to.symbol() + "_id";
+    }
+}
