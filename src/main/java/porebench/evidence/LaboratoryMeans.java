@@ -35,9 +35,6 @@ import porebench.statistics.variance.VariancePrior;
  * reads nothing.
  */
 final class LaboratoryMeans {
-    /** No determinations. */
-    static final LaboratoryMeans NONE = new LaboratoryMeans(List.of());
-
     /** How many other determinations should be known before they say anything. */
     static final int FEWEST_OTHERS = 3;
 

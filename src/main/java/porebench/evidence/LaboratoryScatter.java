@@ -1,11 +1,13 @@
 package porebench.evidence;
 
 import java.util.Collection;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import porebench.method.MeterType;
 import porebench.method.Profile;
@@ -21,28 +23,72 @@ import porebench.statistics.Judged;
 import porebench.statistics.comparison.EqualScatterTest;
 import porebench.statistics.summary.PooledDeviation;
 import porebench.statistics.summary.Summary;
+import porebench.statistics.variance.OtherSets;
 
 /**
  * How trials scatter in a laboratory: the standard deviation within its determinations, on each type of meter.
  *
  * <p>Every determination counts that has at least two trials which count, all on one type of meter. It is made once for a
  * state of the lab book; asking it reads nothing.
- *
- * @param sets the determinations, each summed up
- * @param occasions how trials of one determination differ between days, operators and meters
- * @param means the means of the determinations
  */
-public record LaboratoryScatter(List<Entry> sets, OccasionScatter occasions, LaboratoryMeans means) {
+public final class LaboratoryScatter {
     /** The scatter of a laboratory that has no determination. */
-    public static final LaboratoryScatter NONE = new LaboratoryScatter(List.of());
+    public static final LaboratoryScatter NONE = ofDeterminations(List.of());
 
-    public LaboratoryScatter {
-        sets = List.copyOf(sets);
+    private final List<Entry> sets;
+    private final Map<MeterType, Mixes> mixes = new EnumMap<>(MeterType.class);
+    private final OccasionScatter occasions;
+    private final LaboratoryMeans means;
+
+    private LaboratoryScatter(List<Entry> sets, Collection<JudgedDetermination> determinations) {
+        this.sets = sets;
+        this.occasions = new OccasionScatter(determinations);
+        this.means = new LaboratoryMeans(determinations);
+        sets.stream()
+                .collect(Collectors.groupingBy(Entry::type))
+                .forEach((type, ofType) -> mixes.put(type, Mixes.of(ofType)));
     }
 
-    /** A scatter of which nothing is known between occasions. */
-    LaboratoryScatter(List<Entry> sets) {
-        this(sets, OccasionScatter.NONE, LaboratoryMeans.NONE);
+    /** The determinations on one type of meter by their mix, in the order of the mixes' places among them all. */
+    private record Mixes(Map<MixId, List<Entry>> sets, Map<MixId, Integer> places, OtherSets all) {
+        static Mixes of(List<Entry> ofType) {
+            Map<MixId, List<Entry>> byMix = ofType.stream()
+                    .collect(Collectors.groupingBy(Entry::mixId, LinkedHashMap::new, Collectors.toList()));
+            Map<MixId, Integer> places = new HashMap<>();
+            byMix.keySet().forEach(mix -> places.put(mix, places.size()));
+            return new Mixes(
+                    byMix,
+                    places,
+                    OtherSets.of(byMix.values().stream()
+                            .flatMap(own -> pooled(own, any -> true).stream())
+                            .toList()));
+        }
+
+        ScatterElsewhere without(MixId mix, DeterminationId id) {
+            Integer place = places.get(mix);
+            return place == null
+                    ? new ScatterElsewhere(Optional.empty(), all)
+                    : new ScatterElsewhere(
+                            pooled(
+                                    sets.getOrDefault(mix, List.of()),
+                                    entry -> !entry.id().equals(id)),
+                            all.without(place));
+        }
+
+        private static Optional<PooledDeviation> pooled(List<Entry> own, Predicate<Entry> counts) {
+            return PooledDeviation.of(
+                    own.stream().filter(counts).map(Entry::summary).toList());
+        }
+    }
+
+    /** Returns the determinations that count, each summed up. */
+    public List<Entry> sets() {
+        return sets;
+    }
+
+    /** Returns how trials of one determination differ between days, operators and meters. */
+    public OccasionScatter occasions() {
+        return occasions;
     }
 
     /**
@@ -71,8 +117,7 @@ public record LaboratoryScatter(List<Entry> sets, OccasionScatter occasions, Lab
                                 .filter(summary -> summary.count() > 1)
                                 .map(summary -> new Entry(idOf(judged), mixOf(judged), judged.meterType(), summary)))
                         .toList(),
-                new OccasionScatter(determinations),
-                new LaboratoryMeans(determinations));
+                determinations);
     }
 
     private static boolean isOfOneType(JudgedDetermination judged) {
@@ -91,12 +136,9 @@ public record LaboratoryScatter(List<Entry> sets, OccasionScatter occasions, Lab
      * @param type the type of meter
      */
     public ScatterElsewhere without(JudgedDetermination judged, MeterType type) {
-        Map<MixId, List<Summary>> byMix = sets.stream()
-                .filter(entry -> entry.type() == type && !entry.id().equals(idOf(judged)))
-                .collect(Collectors.groupingBy(
-                        Entry::mixId, LinkedHashMap::new, Collectors.mapping(Entry::summary, Collectors.toList())));
-        List<Summary> sameMix = Objects.requireNonNullElse(byMix.remove(mixOf(judged)), List.of());
-        return ScatterElsewhere.of(sameMix, byMix.values());
+        return Optional.ofNullable(mixes.get(type))
+                .map(known -> known.without(mixOf(judged), idOf(judged)))
+                .orElse(ScatterElsewhere.NONE);
     }
 
     /** Returns how each determination but one scatters by itself, on a type of meter. */

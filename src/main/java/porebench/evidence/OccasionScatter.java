@@ -26,9 +26,6 @@ import porebench.statistics.variance.VarianceLayers;
  * everything that changes with it, the dial of another meter too, which is in the budget besides: rather too wide than too narrow.
  */
 public final class OccasionScatter {
-    /** No trials. */
-    static final OccasionScatter NONE = new OccasionScatter(List.of());
-
     private static final double FEWEST_DEGREES = 5;
     private static final double LEAST_DEGREES = 0.5;
 

@@ -73,6 +73,20 @@ public final class LabFiles {
         }
     }
 
+    /** Trials of mixes with ten each, five a determination, that differ by a division now and then. */
+    public static String manyTrials(int count) {
+        StringBuilder rows = new StringBuilder(TRIAL_COLUMNS).append(",determination_id");
+        for (int i = 0; i < count; i++) {
+            String mix = "M-" + (i / 10 + 1);
+            rows.append(trial("T-" + i, mix, 1 + i % 5, i % 3 == 0 ? "5.4" : "5.5", "no"))
+                    .append(',')
+                    .append(mix)
+                    .append('/')
+                    .append(i % 10 / 5 + 1);
+        }
+        return rows.append('\n').toString();
+    }
+
     /** A Type B trial in a bowl of 7 L with 350 mL, 5 % of the bowl, withdrawn: G is the reading less 5. */
     public static String trial(String id, String mix, int day, String reading, String leak) {
         return "\n" + id + "," + mix + ",2026-06-" + String.format(Locale.ROOT, "%02d", day)

@@ -67,11 +67,11 @@ class LaboratoryScatterTest {
     void looksAtTheOtherDeterminationsMixByMix() {
         mix("2", "5.2", "5.4");
         assertThat(seenFrom(OTHER).sameMix()).isEmpty();
-        assertThat(seenFrom(OTHER).otherMixes()).singleElement().satisfies(mix -> {
+        assertThat(seenFrom(OTHER).otherMixes().list()).singleElement().satisfies(mix -> {
             assertThat(mix.degreesOfFreedom()).isEqualTo(2);
             assertThat(mix.standardDeviation()).isCloseTo(Math.sqrt(0.02 / 3 / 2), offset(1e-9));
         });
-        assertThat(seenFrom(Bench.FIRST).otherMixes()).singleElement().satisfies(mix -> {
+        assertThat(seenFrom(Bench.FIRST).otherMixes().list()).singleElement().satisfies(mix -> {
             assertThat(mix.degreesOfFreedom()).isEqualTo(1);
             assertThat(mix.standardDeviation()).isCloseTo(Math.sqrt(0.02), offset(1e-9));
         });
@@ -92,7 +92,7 @@ class LaboratoryScatterTest {
                 Samples.trial("V-2", "M-1", "M-1/2", "5.8"));
         assertThat(seenFrom(Bench.FIRST).sameMix().orElseThrow().standardDeviation())
                 .isCloseTo(Math.sqrt(0.08), offset(1e-9));
-        assertThat(seenFrom(Bench.FIRST).otherMixes()).hasSize(1);
+        assertThat(seenFrom(Bench.FIRST).otherMixes().list()).hasSize(1);
     }
 
     @Test

@@ -94,6 +94,7 @@ class OccasionScatterHandTest {
         List<JudgedDetermination> oneDay = determinations(8, 1);
         assertThat(new OccasionScatter(oneDay).of(oneDay.get(0).trials(), MeterType.B))
                 .isEmpty();
-        assertThat(OccasionScatter.NONE.of(few.get(0).trials(), MeterType.B)).isEmpty();
+        assertThat(LaboratoryScatter.NONE.occasions().of(few.get(0).trials(), MeterType.B))
+                .isEmpty();
     }
 }

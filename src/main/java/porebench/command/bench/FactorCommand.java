@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -113,12 +114,13 @@ public final class FactorCommand extends OneCommand {
     private Map<DeterminationId, StopRule> stops(
             List<JudgedDetermination> judged, Map<DeterminationId, Profile> profiles) {
         Map<DeterminationId, StopRule> stops = new HashMap<>();
+        Map<Boolean, LaboratoryScatter> laboratories = judged.stream()
+                .collect(Collectors.partitioningBy(
+                        FactorCommand::isSimulated,
+                        Collectors.collectingAndThen(Collectors.toList(), LaboratoryScatter::ofDeterminations)));
         for (JudgedDetermination one : judged) {
-            LaboratoryScatter laboratory = LaboratoryScatter.ofDeterminations(judged.stream()
-                    .filter(other -> isSimulated(other) == isSimulated(one))
-                    .toList());
             DeterminationId id = one.determination().value().id();
-            laboratory
+            Objects.requireNonNull(laboratories.get(isSimulated(one)))
                     .stop(one, division.doubleValue(), Objects.requireNonNull(profiles.get(id)))
                     .ifPresent(stop -> stops.put(id, stop));
         }

@@ -92,9 +92,9 @@ public record Scatter(
             Summary trials, MeterType type, double divisionPercent, ScatterElsewhere elsewhere) {
         double dial = ofTheDial(type, divisionPercent);
         Optional<PooledDeviation> own = own(trials, elsewhere);
-        Optional<VariancePrior> prior = elsewhere.otherMixes().size() < FEWEST_MIXES
+        Optional<VariancePrior> prior = elsewhere.otherMixes().count() < FEWEST_MIXES
                 ? Optional.empty()
-                : VariancePrior.of(elsewhere.otherMixes(), dial * dial);
+                : elsewhere.otherMixes().prior(dial * dial);
         if (own.isEmpty() && prior.isEmpty()) {
             return Optional.empty();
         }

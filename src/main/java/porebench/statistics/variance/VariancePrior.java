@@ -1,12 +1,10 @@
 package porebench.statistics.variance;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.special.Gamma;
 import porebench.quantity.Require;
 import porebench.statistics.summary.PooledDeviation;
-import porebench.statistics.summary.Summary;
 
 /**
  * What the variances of many sets have in common, and how much a single set's own variance is to be trusted beside it.
@@ -50,32 +48,23 @@ public record VariancePrior(int sets, int setDegrees, double variance, double de
      * @return the estimate; empty when fewer than two sets are given
      */
     public static Optional<VariancePrior> of(List<PooledDeviation> sets, double floor) {
-        Require.positive("floor", floor);
-        if (sets.size() < 2) {
-            return Optional.empty();
-        }
-        double[] variances = sets.stream()
-                .mapToDouble(set -> Math.max(floor, set.standardDeviation() * set.standardDeviation()))
-                .toArray();
-        double[] halves =
-                sets.stream().mapToDouble(set -> set.degreesOfFreedom() / 2.0).toArray();
-        double[] logs = new double[variances.length];
-        double expected = 0;
-        for (int i = 0; i < logs.length; i++) {
-            logs[i] = Math.log(variances[i]) - Gamma.digamma(halves[i]) + Math.log(halves[i]);
-            expected += Gamma.trigamma(halves[i]) / logs.length;
-        }
-        Summary seen = Summary.of(logs);
-        double deviation = seen.standardDeviation().orElseThrow();
-        double beyond = deviation * deviation - expected;
-        int degrees = sets.stream().mapToInt(PooledDeviation::degreesOfFreedom).sum();
+        return OtherSets.of(sets).prior(floor);
+    }
+
+    /**
+     * Makes the estimate of what was summed up.
+     *
+     * @param mean the mean variance of the sets
+     * @param logs the mean of the logarithms of their variances, each less what its degrees of freedom make of it
+     * @param beyond how those logarithms vary beyond what the degrees of freedom explain
+     */
+    static VariancePrior of(int sets, int degrees, double mean, double logs, double beyond) {
         if (beyond <= 0) {
-            double mean = Arrays.stream(variances).average().orElseThrow();
-            return Optional.of(new VariancePrior(variances.length, degrees, mean, Double.POSITIVE_INFINITY));
+            return new VariancePrior(sets, degrees, mean, Double.POSITIVE_INFINITY);
         }
         double half = inverseTrigamma(beyond);
-        double variance = Math.exp(seen.mean() + Gamma.digamma(half) - Math.log(half));
-        return Optional.of(new VariancePrior(variances.length, degrees, variance, 2 * half));
+        double variance = Math.exp(logs + Gamma.digamma(half) - Math.log(half));
+        return new VariancePrior(sets, degrees, variance, 2 * half);
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import porebench.method.Figure;
 import porebench.method.FigureName;
@@ -18,6 +19,7 @@ import porebench.statistics.outlier.GrubbsPairTest;
 import porebench.statistics.outlier.GrubbsTest;
 import porebench.statistics.summary.AndersonDarlingTest;
 import porebench.statistics.summary.CriticalRange;
+import porebench.statistics.summary.PooledDeviation;
 import porebench.statistics.summary.ShapiroWilkTest;
 import porebench.statistics.summary.Summary;
 
@@ -41,10 +43,10 @@ record FalseAlarms(int runs, Map<Variability.Alarm, Integer> byAlarm, int any, i
         HonestTrials stock = new HonestTrials(type, scatter, LABORATORIES * 32 + runs * trials, seed);
         List<ScatterElsewhere> laboratories = new ArrayList<>();
         for (int i = 0; i < LABORATORIES; i++) {
-            laboratories.add(ScatterElsewhere.of(
-                    List.of(),
+            laboratories.add(new ScatterElsewhere(
+                    Optional.empty(),
                     stock.determinations(8, 4).stream()
-                            .map(factors -> List.of(Summary.of(factors)))
+                            .flatMap(factors -> PooledDeviation.of(List.of(Summary.of(factors))).stream())
                             .toList()));
         }
         Profile profile = profile(Math.hypot(scatter, Scatter.ofTheDial(type, HonestTrials.DIVISION)));
