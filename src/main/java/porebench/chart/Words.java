@@ -1,14 +1,12 @@
 package porebench.chart;
 
 import java.math.RoundingMode;
-import java.text.MessageFormat;
 import java.text.NumberFormat;
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.ResourceBundle;
 import java.util.stream.Collectors;
-import porebench.method.FixedNumbers;
 import porebench.method.RoundingRule;
+import porebench.method.Texts;
 
 /** The words and numbers in plots, in one language. */
 final class Words {
@@ -17,20 +15,16 @@ final class Words {
     private static final int VOLUME_DECIMALS = 4;
     private static final int PLAIN_DECIMALS = 12;
 
-    private final ResourceBundle bundle;
+    private final Texts texts;
     private final Locale locale;
 
     Words(Locale locale) {
         this.locale = locale;
-        this.bundle = ResourceBundle.getBundle(
-                "porebench.chart.chart",
-                locale,
-                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+        this.texts = Texts.of("porebench.chart.chart", locale);
     }
 
     String get(String key, Object... values) {
-        String text = FixedNumbers.in(locale, bundle.getString(key));
-        return values.length == 0 ? text : new MessageFormat(text, locale).format(values);
+        return texts.get(key, values);
     }
 
     /** Says a computed factor in % air to two decimals. */

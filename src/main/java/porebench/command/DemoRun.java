@@ -19,7 +19,6 @@ import porebench.command.reply.Reply;
 import porebench.command.reply.Shown;
 import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
-import porebench.command.reply.Words;
 import porebench.evidence.CardState;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
@@ -29,6 +28,7 @@ import porebench.method.Answer;
 import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
+import porebench.method.Texts;
 import porebench.method.sample.CorrectionSample;
 import porebench.method.sample.WeighOut;
 import porebench.method.trial.StopRule;
@@ -57,7 +57,7 @@ public final class DemoRun {
 
     private final Surroundings here;
     private final Ports ports;
-    private final Words words;
+    private final Texts words;
     private final ProblemText problemText;
     private final TextPage page = new TextPage();
     private Optional<Path> log = Optional.empty();
@@ -65,7 +65,7 @@ public final class DemoRun {
     public DemoRun(Surroundings here, Ports ports) {
         this.here = here;
         this.ports = ports;
-        this.words = Words.in(here.locale());
+        this.words = here.words();
         this.problemText = ProblemText.in(here.locale(), here.zone());
     }
 
@@ -78,7 +78,7 @@ public final class DemoRun {
      */
     public int run(Path file, Path cards) {
         List<Problem> problems = new ArrayList<>();
-        page.line(words.say("demo.no-display"));
+        page.line(words.get("demo.no-display"));
         trying(
                 () -> {
                     try (LabBook book = openOrBegin(file)) {
@@ -126,7 +126,7 @@ public final class DemoRun {
         page.lines().forEach(here.out()::println);
         here.out().flush();
         problems.forEach(problem -> here.err().println(Reply.line(problem, words, problemText)));
-        log.ifPresent(file -> here.err().println(words.say("problem.log", file.toString())));
+        log.ifPresent(file -> here.err().println(words.get("problem.log", file.toString())));
         here.err().flush();
         return Reply.delivered(here, Problem.anyError(problems) ? Reply.REFUSED : Reply.DONE);
     }
@@ -161,7 +161,7 @@ public final class DemoRun {
     }
 
     private void fromDesignToCard(LabBook book, Path file, Path cards, List<Problem> problems) {
-        page.row(words.say("demo.book"), file.toString(), "");
+        page.row(words.get("demo.book"), file.toString(), "");
         newcomersMix(book, here.today())
                 .ifPresentOrElse(
                         evidence -> work(book, evidence, cards, problems),
@@ -210,11 +210,11 @@ public final class DemoRun {
 
     private void issue(LabBook book, Evidence evidence, JudgedDetermination basis, List<Problem> problems) {
         Issuing.Decision decision = new Issuing.Decision(
-                basis.determination().value().id(), here.today(), Optional.empty(), WHO, "", words.say("demo.reason"));
+                basis.determination().value().id(), here.today(), Optional.empty(), WHO, "", words.get("demo.reason"));
         Answer<FactorIssue> answer = Issuing.issue(evidence, LaboratoryScatter.of(Evidence.ofAll(book)), decision);
         answer.problems().stream().filter(Problem::isError).forEach(problems::add);
         answer.value().ifPresent(issue -> {
-            List<Problem> refused = book.keep(List.of(Draft.of(issue)), WHO, words.say("demo.reason"));
+            List<Problem> refused = book.keep(List.of(Draft.of(issue)), WHO, words.get("demo.reason"));
             problems.addAll(refused);
         });
     }
@@ -242,19 +242,19 @@ public final class DemoRun {
                                 false,
                                 here.today(),
                                 WHO,
-                                words.say("demo.reason")),
+                                words.get("demo.reason")),
                         file);
         problems.addAll(answer.problems());
         answer.value().ifPresent(handed -> {
             page.gap();
-            page.line(words.say(
+            page.line(words.get(
                     "issue.issued",
                     Integer.toString(issue.revision()),
                     new Shown(here.locale()).exact(issue.factorPercent()),
                     issue.inForceFrom().toString(),
                     issue.recheckBy().toString(),
                     issue.issuedBy()));
-            page.line(words.say("demo.card", file.path().toString()));
+            page.line(words.get("demo.card", file.path().toString()));
         });
     }
 }

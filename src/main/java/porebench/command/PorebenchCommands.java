@@ -44,7 +44,6 @@ import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Reply;
 import porebench.command.reply.Surroundings;
-import porebench.command.reply.Words;
 import porebench.command.study.ChartCommand;
 import porebench.command.study.ChartKind;
 import porebench.command.study.ComponentsCommand;
@@ -54,6 +53,7 @@ import porebench.command.study.StatsCommand;
 import porebench.method.Limit;
 import porebench.method.MeterType;
 import porebench.method.Problem;
+import porebench.method.Texts;
 import porebench.method.simulate.Fault;
 import porebench.port.Paper;
 import porebench.quantity.Mass;
@@ -104,12 +104,12 @@ public final class PorebenchCommands {
 
     private final Surroundings here;
     private final Ports ports;
-    private final Words words;
+    private final Texts words;
 
     public PorebenchCommands(Surroundings here, Ports ports) {
         this.here = here;
         this.ports = ports;
-        this.words = Words.in(here.locale());
+        this.words = here.words();
     }
 
     @Command(name = "porebench")
@@ -163,7 +163,7 @@ public final class PorebenchCommands {
         line.registerConverter(Paper.class, choice(CARD_PAPERS, Paper::symbol));
         line.registerConverter(ChartKind.class, choice(ChartKind.values(), ChartKind::symbol));
         line.registerConverter(RunRule.class, choice(RunRule.values(), RunRule::symbol));
-        line.setResourceBundle(Words.help(here.locale()));
+        line.setResourceBundle(new HelpTexts(here.locale()));
         line.setOut(writer(here.out()));
         line.setErr(writer(here.err()));
         line.setParameterExceptionHandler(this::wrongUsage);
@@ -200,7 +200,7 @@ public final class PorebenchCommands {
     private int wrongUsage(ParameterException failure, String[] arguments) {
         here.err().println(reason(failure));
         here.err()
-                .println(words.say(
+                .println(words.get(
                         "usage.see-help",
                         failure.getCommandLine().getCommandSpec().qualifiedName()));
         here.err().flush();
@@ -213,16 +213,16 @@ public final class PorebenchCommands {
         if (failure instanceof MissingParameterException) {
             // Which of a group of options are missing only the message says.
             String key = message.contains("one of these") ? "usage.missing-one" : "usage.missing";
-            return words.say(key, after(after(message, "Error: "), ": "));
+            return words.get(key, after(after(message, "Error: "), ": "));
         }
         if (failure instanceof UnmatchedArgumentException unknown) {
-            return words.say("usage.unknown", String.join(" ", unknown.getUnmatched()));
+            return words.get("usage.unknown", String.join(" ", unknown.getUnmatched()));
         }
         String before = "Invalid value for ";
         if (failure.getArgSpec() instanceof OptionSpec option
                 && message.startsWith(before)
                 && message.contains("': ")) {
-            return words.say("usage.invalid", option.longestName(), after(message, "': "));
+            return words.get("usage.invalid", option.longestName(), after(message, "': "));
         }
         return message;
     }
@@ -243,7 +243,7 @@ public final class PorebenchCommands {
         try {
             return here.folder().resolve(text).normalize();
         } catch (InvalidPathException unusable) {
-            throw new TypeConversionException(words.say("usage.path", text, unusable.getReason()));
+            throw new TypeConversionException(words.get("usage.path", text, unusable.getReason()));
         }
     }
 
@@ -253,13 +253,13 @@ public final class PorebenchCommands {
             if (Limit.YEAR.holds(day.getYear())) {
                 return day;
             }
-            throw new TypeConversionException(words.say(
+            throw new TypeConversionException(words.get(
                     "usage.year",
                     text,
                     Limit.YEAR.lowInclusive().toString(),
                     Limit.YEAR.highInclusive().toString()));
         } catch (DateTimeException unusable) {
-            throw new TypeConversionException(words.say("usage.date", text));
+            throw new TypeConversionException(words.get("usage.date", text));
         }
     }
 
@@ -301,6 +301,6 @@ public final class PorebenchCommands {
     }
 
     private Supplier<TypeConversionException> wrong(String key, String... values) {
-        return () -> new TypeConversionException(words.say(key, values));
+        return () -> new TypeConversionException(words.get(key, values));
     }
 }

@@ -1,9 +1,7 @@
 package porebench.exchange;
 
-import java.text.MessageFormat;
 import java.util.Locale;
-import java.util.ResourceBundle;
-import porebench.method.FixedNumbers;
+import porebench.method.Texts;
 import porebench.port.Spoken;
 
 /** A file could not be written: the disk, the folder or a right failed. The message says what is safe, the cause says why. */
@@ -37,11 +35,6 @@ public final class ExchangeException extends RuntimeException implements Spoken 
     }
 
     private static String text(Task task, String place, Locale locale) {
-        ResourceBundle words = ResourceBundle.getBundle(
-                "porebench.exchange.failures",
-                locale,
-                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
-        return new MessageFormat(FixedNumbers.in(locale, words.getString(task.key)), locale)
-                .format(new Object[] {place});
+        return Texts.of("porebench.exchange.failures", locale).get(task.key, place);
     }
 }

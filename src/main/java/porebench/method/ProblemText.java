@@ -2,13 +2,11 @@ package porebench.method;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.text.MessageFormat;
 import java.text.NumberFormat;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import java.util.ResourceBundle;
 import porebench.quantity.Typed;
 
 /**
@@ -33,11 +31,8 @@ public final class ProblemText {
     }
 
     /** Reads the words only where there is something to say: most of what is asked for is done without a problem. */
-    private ResourceBundle words() {
-        return ResourceBundle.getBundle(
-                "porebench.method.problems",
-                locale,
-                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+    private Texts words() {
+        return Texts.of("porebench.method.problems", locale);
     }
 
     /** Returns the texts in a language, English where it has no translation; moments in universal time, and so marked. */
@@ -52,7 +47,9 @@ public final class ProblemText {
 
     /** Returns the message of a problem, without its place. */
     public String say(Problem problem) {
-        return format(problem.code(), problem.values().stream().map(this::shown).toArray());
+        return words().get(
+                        problem.code(),
+                        problem.values().stream().map(this::shown).toArray());
     }
 
     /** Returns the message of a problem, led by the file, line and field where it stands. */
@@ -65,11 +62,7 @@ public final class ProblemText {
             return place.file();
         }
         String key = place.column() == 0 ? "place.line" : "place.field";
-        return format(key, place.file(), Integer.toString(place.line()), Integer.toString(place.column()));
-    }
-
-    private String format(String key, Object... shown) {
-        return new MessageFormat(FixedNumbers.in(locale, words().getString(key)), locale).format(shown);
+        return words().get(key, place.file(), Integer.toString(place.line()), Integer.toString(place.column()));
     }
 
     private String shown(Object value) {
@@ -83,7 +76,7 @@ public final class ProblemText {
             return number(typed.number()) + " " + typed.unit().symbol();
         }
         if (value instanceof Problem.Word word) {
-            return FixedNumbers.in(locale, words().getString("word." + word.id()));
+            return words().plain("word." + word.id());
         }
         if (value instanceof Problem.Clause clause) {
             return SourceText.in(locale).say(clause.text());

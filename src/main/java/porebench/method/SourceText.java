@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.ResourceBundle;
 
 /**
  * Says in one language where the figures of the named standards come from.
@@ -16,6 +15,8 @@ import java.util.ResourceBundle;
 public final class SourceText {
     private static final List<String> STANDARDS = List.of("astm-c231", "aashto-t152", "en-12350-7", "jis-a1128");
 
+    private static final String FOLDER = "porebench.method.profile.";
+
     private final Map<String, String> said;
 
     private SourceText(Map<String, String> said) {
@@ -26,21 +27,14 @@ public final class SourceText {
     public static SourceText in(Locale locale) {
         Map<String, String> said = new HashMap<>();
         for (String standard : STANDARDS) {
-            ResourceBundle english = bundle(standard, Locale.ROOT);
-            ResourceBundle other = bundle(standard, locale);
-            english.keySet().forEach(key -> {
-                String clause = clauseOf(english.getString(key));
-                said.put(clause, FixedNumbers.everyOneIn(locale, clauseOf(other.getString(key))));
+            Texts english = Texts.of(FOLDER + standard, Locale.ROOT);
+            Texts other = Texts.of(FOLDER + standard, locale);
+            english.keys().forEach(key -> {
+                String clause = clauseOf(english.plain(key));
+                said.put(clause, FixedNumbers.everyOneIn(locale, clauseOf(other.plain(key))));
             });
         }
         return new SourceText(said);
-    }
-
-    private static ResourceBundle bundle(String standard, Locale locale) {
-        return ResourceBundle.getBundle(
-                "porebench.method.profile." + standard,
-                locale,
-                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
     }
 
     /** Returns what stands behind value and mark; the whole line where it has neither, as that of an edition. */

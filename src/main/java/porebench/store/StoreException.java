@@ -1,10 +1,8 @@
 package porebench.store;
 
-import java.text.MessageFormat;
 import java.util.Locale;
-import java.util.ResourceBundle;
 import org.jspecify.annotations.Nullable;
-import porebench.method.FixedNumbers;
+import porebench.method.Texts;
 import porebench.port.Spoken;
 
 /**
@@ -66,12 +64,8 @@ public final class StoreException extends RuntimeException implements Spoken {
     }
 
     private static String text(Task task, String book, String besides, Reason reason, Locale locale) {
-        ResourceBundle words = ResourceBundle.getBundle(
-                "porebench.store.failures",
-                locale,
-                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
-        String done = new MessageFormat(FixedNumbers.in(locale, words.getString(task.key())), locale)
-                .format(new Object[] {book, besides});
-        return reason == Reason.OTHER ? done : done + " " + words.getString(reason.key());
+        Texts words = Texts.of("porebench.store.failures", locale);
+        String done = words.get(task.key(), book, besides);
+        return reason == Reason.OTHER ? done : done + " " + words.plain(reason.key());
     }
 }

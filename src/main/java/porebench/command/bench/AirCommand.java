@@ -124,10 +124,10 @@ public final class AirCommand extends OneCommand {
 
         private String rule() {
             String ties = air.rule().ties() == Ties.TO_EVEN ? "air.ties-even" : "air.ties-away";
-            return words().say(
+            return words().get(
                             "air.rule",
                             shown().exact(air.rule().step()),
-                            words().say(ties),
+                            words().get(ties),
                             SourceText.in(here().locale()).say(air.rule().clause()),
                             profile.title());
         }
@@ -141,11 +141,11 @@ public final class AirCommand extends OneCommand {
 
         @Override
         public void text(TextPage page) {
-            String unit = words().say("unit.air");
-            page.row(words().say("air.reading"), shown().exact(asked.reading), unit);
-            page.row(words().say("air.factor"), shown().exact(asked.factor), unit);
-            page.row(words().say("air.air"), shown().exact(air.percent()), unit);
-            page.row(words().say("air.reported"), shown().exact(air.reported()), unit);
+            String unit = words().get("unit.air");
+            page.row(words().get("air.reading"), shown().exact(asked.reading), unit);
+            page.row(words().get("air.factor"), shown().exact(asked.factor), unit);
+            page.row(words().get("air.air"), shown().exact(air.percent()), unit);
+            page.row(words().get("air.reported"), shown().exact(air.reported()), unit);
             page.line(rule());
         }
     }
@@ -165,9 +165,9 @@ public final class AirCommand extends OneCommand {
 
         @Override
         public void text(TextPage page) {
-            String unit = words().say("unit.air");
-            page.row(words().say("air.full-mixture"), shown().fixed(air.fullMixturePercent(), 2), unit);
-            page.row(words().say("air.mortar"), shown().fixed(air.mortarPercent(), 2), unit);
+            String unit = words().get("unit.air");
+            page.row(words().get("air.full-mixture"), shown().fixed(air.fullMixturePercent(), 2), unit);
+            page.row(words().get("air.mortar"), shown().fixed(air.mortarPercent(), 2), unit);
         }
     }
 }

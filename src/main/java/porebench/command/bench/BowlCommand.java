@@ -58,11 +58,11 @@ public final class BowlCommand extends OneCommand {
 
         @Override
         public void text(TextPage page) {
-            String name = words().say("bowl.volume");
+            String name = words().get("bowl.volume");
             page.row(name, shown().fixed(bowl.volume().in(VolumeUnit.LITRE), 4), VolumeUnit.LITRE.symbol());
             page.row(name, shown().fixed(bowl.volume().in(VolumeUnit.CUBIC_FOOT), 5), VolumeUnit.CUBIC_FOOT.symbol());
             page.row(
-                    words().say("bowl.water-density"),
+                    words().get("bowl.water-density"),
                     shown().fixed(bowl.waterDensity().kilogramsPerCubicMetre(), 2),
                     DensityUnit.KILOGRAM_PER_CUBIC_METRE.symbol());
         }

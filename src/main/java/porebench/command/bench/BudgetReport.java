@@ -7,7 +7,7 @@ import porebench.command.reply.JsonFields;
 import porebench.command.reply.Report;
 import porebench.command.reply.Shown;
 import porebench.command.reply.TextPage;
-import porebench.command.reply.Words;
+import porebench.method.Texts;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetLine;
 import porebench.method.budget.BudgetResult;
@@ -23,7 +23,7 @@ final class BudgetReport implements Report {
 
     private final MixId mixId;
     private final List<Part> parts;
-    private final Words words;
+    private final Texts words;
     private final Shown shown;
 
     /**
@@ -37,7 +37,7 @@ final class BudgetReport implements Report {
     record Part(DeterminationId id, BudgetResult factor, Capability capability, Optional<BudgetResult> field) {}
 
     /** Reports the budgets of the determinations of a mix, at least one, the newest last. */
-    BudgetReport(MixId mixId, List<Part> parts, Words words, Shown shown) {
+    BudgetReport(MixId mixId, List<Part> parts, Texts words, Shown shown) {
         this.mixId = mixId;
         this.parts = List.copyOf(parts);
         this.words = words;
@@ -114,10 +114,10 @@ final class BudgetReport implements Report {
     @Override
     public void text(TextPage page) {
         for (Part part : parts) {
-            page.line(words.say("budget.determination", part.id().text()));
+            page.line(words.get("budget.determination", part.id().text()));
             text(page, "budget.title", "budget.verdict", part.factor());
             Capability capability = part.capability();
-            page.line(words.say(
+            page.line(words.get(
                     "capability." + capability.standing().symbol(),
                     shown.fixed(capability.index(), 1),
                     shown.fixed(capability.tolerancePercent(), 1),
@@ -133,26 +133,26 @@ final class BudgetReport implements Report {
     private void text(TextPage page, String title, String verdict, BudgetResult one) {
         Budget budget = one.budget();
         BudgetLine largest = budget.largestFirst().get(0);
-        page.line(words.say(title, mixId.text()));
-        page.line(words.say(
+        page.line(words.get(title, mixId.text()));
+        page.line(words.get(
                 verdict,
                 shown.fixed(budget.valuePercent(), 3),
                 shown.fixed(one.uncertaintyPercent(), 3),
-                words.say("part." + largest.part().symbol()),
+                words.get("part." + largest.part().symbol()),
                 shown.fixed(100 * budget.shareOf(largest), 0),
-                words.say(one.isDrawn() ? "budget.by-drawing" : "budget.by-propagation")));
+                words.get(one.isDrawn() ? "budget.by-drawing" : "budget.by-propagation")));
         page.gap();
         page.table(
                 List.of(
-                        words.say("budget.part"),
-                        words.say("budget.value"),
-                        words.say("budget.unit"),
-                        words.say("budget.u"),
-                        words.say("budget.sensitivity"),
-                        words.say("budget.contribution"),
-                        words.say("budget.share"),
-                        words.say("budget.degrees"),
-                        words.say("budget.origin")),
+                        words.get("budget.part"),
+                        words.get("budget.value"),
+                        words.get("budget.unit"),
+                        words.get("budget.u"),
+                        words.get("budget.sensitivity"),
+                        words.get("budget.contribution"),
+                        words.get("budget.share"),
+                        words.get("budget.degrees"),
+                        words.get("budget.origin")),
                 rows(budget));
         page.gap();
         totals(page, one);
@@ -160,23 +160,23 @@ final class BudgetReport implements Report {
 
     private void totals(TextPage page, BudgetResult one) {
         Budget budget = one.budget();
-        String unit = words.say("unit.air");
-        page.row(words.say("budget.result"), shown.fixed(one.uncertaintyPercent(), DECIMALS), unit);
-        page.row(words.say("budget.combined"), shown.fixed(budget.combinedPercent(), DECIMALS), unit);
-        page.row(words.say("budget.effective"), degrees(budget.effectiveDegreesOfFreedom()), "");
-        page.row(words.say("budget.expanded"), shown.fixed(budget.expandedPercent(), DECIMALS), unit);
+        String unit = words.get("unit.air");
+        page.row(words.get("budget.result"), shown.fixed(one.uncertaintyPercent(), DECIMALS), unit);
+        page.row(words.get("budget.combined"), shown.fixed(budget.combinedPercent(), DECIMALS), unit);
+        page.row(words.get("budget.effective"), degrees(budget.effectiveDegreesOfFreedom()), "");
+        page.row(words.get("budget.expanded"), shown.fixed(budget.expandedPercent(), DECIMALS), unit);
         MonteCarlo drawn = one.drawn();
-        page.row(words.say("budget.drawn-low"), shown.fixed(drawn.symmetric().low(), DECIMALS), unit);
-        page.row(words.say("budget.drawn-high"), shown.fixed(drawn.symmetric().high(), DECIMALS), unit);
-        page.line(words.say("budget.drawn", Integer.toString(drawn.draws()), Long.toString(drawn.seed())));
+        page.row(words.get("budget.drawn-low"), shown.fixed(drawn.symmetric().low(), DECIMALS), unit);
+        page.row(words.get("budget.drawn-high"), shown.fixed(drawn.symmetric().high(), DECIMALS), unit);
+        page.line(words.get("budget.drawn", Integer.toString(drawn.draws()), Long.toString(drawn.seed())));
         drawn.settling()
                 .filter(settling -> !settling.isSettled())
                 .ifPresent(settling ->
-                        page.line(words.say("budget.unsettled", shown.fixed(settling.reached(), DECIMALS))));
+                        page.line(words.get("budget.unsettled", shown.fixed(settling.reached(), DECIMALS))));
         if (drawn.standardDeviation().isEmpty()) {
-            page.line(words.say("budget.no-deviation"));
+            page.line(words.get("budget.no-deviation"));
         }
-        page.line(words.say(
+        page.line(words.get(
                 one.check().agrees()
                         ? "budget.agrees"
                         : one.check().isDrawnWider() ? "budget.drawn-wider" : "budget.drawn-narrower",
@@ -184,7 +184,7 @@ final class BudgetReport implements Report {
                 shown.fixed(one.check().largestDifference(), DECIMALS)));
         double together = budget.combinedPercent() - budget.apartPercent();
         if (Math.abs(together) >= LEAST_SAID) {
-            page.line(words.say(
+            page.line(words.get(
                     together < 0 ? "budget.together-less" : "budget.together-more",
                     shown.fixed(Math.abs(together), DECIMALS)));
         }
@@ -194,7 +194,7 @@ final class BudgetReport implements Report {
         List<List<String>> rows = new ArrayList<>();
         for (BudgetLine line : budget.lines()) {
             rows.add(List.of(
-                    words.say("part." + line.part().symbol()),
+                    words.get("part." + line.part().symbol()),
                     shown.fixed(line.value(), 3),
                     unit(line.part()),
                     shown.fixed(line.standardUncertainty(), DECIMALS),
@@ -202,20 +202,20 @@ final class BudgetReport implements Report {
                     shown.fixed(line.sizePercent(), DECIMALS),
                     shown.fixed(100 * budget.shareOf(line), 1),
                     degrees(line.degreesOfFreedom()),
-                    words.say("origin." + line.origin().symbol())));
+                    words.get("origin." + line.origin().symbol())));
         }
         return rows;
     }
 
     private String unit(porebench.method.budget.Part part) {
         return switch (part.unit()) {
-            case "% air" -> words.say("unit.air");
-            case "% bowl" -> words.say("unit.bowl");
+            case "% air" -> words.get("unit.air");
+            case "% bowl" -> words.get("unit.bowl");
             default -> part.unit();
         };
     }
 
     private String degrees(double degrees) {
-        return Double.isInfinite(degrees) ? words.say("budget.infinite") : shown.fixed(degrees, 1);
+        return Double.isInfinite(degrees) ? words.get("budget.infinite") : shown.fixed(degrees, 1);
     }
 }

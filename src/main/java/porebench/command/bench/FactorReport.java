@@ -14,11 +14,11 @@ import porebench.command.reply.Shown;
 import porebench.command.reply.StopReport;
 import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
-import porebench.command.reply.Words;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.JudgedTrial;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
+import porebench.method.Texts;
 import porebench.method.trial.DeterminationSummary;
 import porebench.method.trial.StopRule;
 import porebench.record.id.DeterminationId;
@@ -27,7 +27,7 @@ import porebench.record.id.DeterminationId;
 public final class FactorReport implements Report {
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
-    private final Words words;
+    private final Texts words;
     private final Shown shown;
     private final ProblemText problemText;
     private final StopReport stopReport;
@@ -45,7 +45,7 @@ public final class FactorReport implements Report {
             Surroundings here, List<JudgedDetermination> determinations, Map<DeterminationId, StopRule> stops) {
         this.stopReport = new StopReport(here.locale());
         this.stops = Map.copyOf(stops);
-        this.words = Words.in(here.locale());
+        this.words = here.words();
         this.shown = new Shown(here.locale());
         this.problemText = ProblemText.in(here.locale(), here.zone());
         this.determinations = List.copyOf(determinations);
@@ -108,9 +108,9 @@ public final class FactorReport implements Report {
         determinations.forEach(one -> {
             page.gap();
             if (isSimulated(one)) {
-                page.line(words.say("simulate.mark"));
+                page.line(words.get("simulate.mark"));
             }
-            page.line(words.say(
+            page.line(words.get(
                     "factor.title",
                     one.determination().value().id().text(),
                     one.determination().value().mixId().text()));
@@ -130,48 +130,48 @@ public final class FactorReport implements Report {
                     trial.trial().value().id().text(),
                     MINUTE.format(trial.trial().value().testedAt()),
                     shown.fixed(trial.factorPercent(), 3),
-                    words.say(trial.isStruck() ? "factor.struck" : trial.isVoid() ? "factor.void" : "factor.counts")));
+                    words.get(trial.isStruck() ? "factor.struck" : trial.isVoid() ? "factor.void" : "factor.counts")));
         }
         page.table(
                 List.of(
-                        words.say("factor.trial"),
-                        words.say("factor.tested"),
-                        words.say("factor.factor"),
-                        words.say("factor.state")),
+                        words.get("factor.trial"),
+                        words.get("factor.tested"),
+                        words.get("factor.factor"),
+                        words.get("factor.state")),
                 rows);
         for (JudgedTrial trial : one.trials()) {
             String id = trial.trial().value().id().text();
             trial.trial()
                     .value()
                     .struckBecause()
-                    .ifPresent(reason -> page.line(words.say("factor.struck-because", id, reason)));
+                    .ifPresent(reason -> page.line(words.get("factor.struck-because", id, reason)));
             for (Problem problem : trial.figures().problems()) {
                 String key = problem.isError() ? "factor.void-because" : "factor.doubt";
-                page.line(words.say(key, id, problemText.say(problem)));
+                page.line(words.get(key, id, problemText.say(problem)));
             }
         }
     }
 
     private void summary(TextPage page, JudgedDetermination one, DeterminationSummary summary) {
-        String unit = words.say("unit.air");
+        String unit = words.get("unit.air");
         page.row(
-                words.say("factor.counted"),
+                words.get("factor.counted"),
                 Integer.toString(one.counted()),
-                words.say("factor.of", Integer.toString(one.trials().size())));
-        page.row(words.say("factor.mean"), shown.fixed(summary.summary().mean(), 3), unit);
+                words.get("factor.of", Integer.toString(one.trials().size())));
+        page.row(words.get("factor.mean"), shown.fixed(summary.summary().mean(), 3), unit);
         page.row(
-                words.say("factor.standard-deviation"),
+                words.get("factor.standard-deviation"),
                 shown.fixed(summary.summary().standardDeviation(), 3),
                 unit);
-        page.row(words.say("factor.range"), shown.fixed(summary.summary().range(), 3), unit);
+        page.row(words.get("factor.range"), shown.fixed(summary.summary().range(), 3), unit);
         summary.rangeCheck()
-                .ifPresent(check -> page.row(words.say("factor.range-limit"), shown.fixed(check.limit(), 3), unit));
+                .ifPresent(check -> page.row(words.get("factor.range-limit"), shown.fixed(check.limit(), 3), unit));
         summary.interval().ifPresent(interval -> {
-            page.row(words.say("factor.confidence-low"), shown.fixed(interval.low(), 3), unit);
-            page.row(words.say("factor.confidence-high"), shown.fixed(interval.high(), 3), unit);
+            page.row(words.get("factor.confidence-low"), shown.fixed(interval.low(), 3), unit);
+            page.row(words.get("factor.confidence-high"), shown.fixed(interval.high(), 3), unit);
         });
-        page.row(words.say("factor.uncertainty"), shown.fixed(summary.expandedUncertaintyPercent(), 3), unit);
-        page.row(words.say("factor.reported"), shown.exact(summary.reportedPercent()), unit);
-        summary.doubts().forEach(doubt -> page.line(words.say("problem.warning", problemText.say(doubt))));
+        page.row(words.get("factor.uncertainty"), shown.fixed(summary.expandedUncertaintyPercent(), 3), unit);
+        page.row(words.get("factor.reported"), shown.exact(summary.reportedPercent()), unit);
+        summary.doubts().forEach(doubt -> page.line(words.get("problem.warning", problemText.say(doubt))));
     }
 }

@@ -10,10 +10,10 @@ import porebench.command.reply.Report;
 import porebench.command.reply.Shown;
 import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
-import porebench.command.reply.Words;
 import porebench.evidence.JudgedCalibration;
 import porebench.evidence.MeterStory;
 import porebench.method.Answer;
+import porebench.method.Texts;
 import porebench.method.meter.BowlCalibration;
 import porebench.method.meter.ColumnCalibration;
 import porebench.method.meter.DialCalibration;
@@ -26,7 +26,7 @@ import porebench.record.MeterCalibration;
 
 /** How a meter stood on a day: state, bowl, dial curve or column, and the calibrations by then. */
 final class MeterReport implements Report {
-    private final Words words;
+    private final Texts words;
     private final Shown shown;
     private final MeterStory story;
     private final LocalDate day;
@@ -42,7 +42,7 @@ final class MeterReport implements Report {
      * @param bowl the bowl volume in force on the day; empty when it is not known
      */
     MeterReport(Surroundings here, MeterStory story, LocalDate day, Optional<Volume> bowl) {
-        this.words = Words.in(here.locale());
+        this.words = here.words();
         this.shown = new Shown(here.locale());
         this.story = story;
         this.day = day;
@@ -141,13 +141,13 @@ final class MeterReport implements Report {
 
     @Override
     public void text(TextPage page) {
-        page.line(words.say("meter.title", story.meter().value().id().text(), day.toString()));
+        page.line(words.get("meter.title", story.meter().value().id().text(), day.toString()));
         page.row(
-                words.say("meter.state"),
-                words.say("calibration." + story.stateOn(day).words().replace(' ', '-')),
+                words.get("meter.state"),
+                words.get("calibration." + story.stateOn(day).words().replace(' ', '-')),
                 "");
         page.row(
-                words.say("meter.next-due"),
+                words.get("meter.next-due"),
                 story.nextDueOn(day).map(LocalDate::toString).orElse(Shown.NONE),
                 "");
         page.gap();
@@ -158,11 +158,11 @@ final class MeterReport implements Report {
         page.gap();
         page.table(
                 List.of(
-                        words.say("meter.calibration"),
-                        words.say("meter.day"),
-                        words.say("meter.reason"),
-                        words.say("meter.volume"),
-                        words.say("meter.verdict")),
+                        words.get("meter.calibration"),
+                        words.get("meter.day"),
+                        words.get("meter.reason"),
+                        words.get("meter.volume"),
+                        words.get("meter.verdict")),
                 made.stream().map(this::row).toList());
     }
 
@@ -172,23 +172,23 @@ final class MeterReport implements Report {
         return List.of(
                 calibration.id().text(),
                 calibration.calibratedOn().toString(),
-                words.say("reason." + calibration.reason().symbol()),
+                words.get("reason." + calibration.reason().symbol()),
                 shown.fixed(litres(volume(one)), 4),
-                words.say(verdict));
+                words.get(verdict));
     }
 
     private void bowlText(TextPage page) {
         String litre = VolumeUnit.LITRE.symbol();
         bowl.ifPresent(volume -> {
-            page.row(words.say("bowl.volume"), shown.fixed(volume.in(VolumeUnit.LITRE), 4), litre);
+            page.row(words.get("bowl.volume"), shown.fixed(volume.in(VolumeUnit.LITRE), 4), litre);
             page.row(
-                    words.say("bowl.volume"),
+                    words.get("bowl.volume"),
                     shown.fixed(volume.in(VolumeUnit.CUBIC_FOOT), 5),
                     VolumeUnit.CUBIC_FOOT.symbol());
         });
         weighed.ifPresent(found -> {
-            page.row(words.say("meter.spread"), shown.fixed(found.litres().standardDeviation(), 4), litre);
-            page.row(words.say("meter.uncertainty"), shown.fixed(found.standardUncertaintyLitres(), 4), litre);
+            page.row(words.get("meter.spread"), shown.fixed(found.litres().standardDeviation(), 4), litre);
+            page.row(words.get("meter.uncertainty"), shown.fixed(found.standardUncertaintyLitres(), 4), litre);
         });
     }
 
@@ -201,40 +201,40 @@ final class MeterReport implements Report {
                     shown.fixed(knot.errorPercent(), 3),
                     shown.fixed(knot.standardUncertaintyPercent(), 3),
                     shown.fixed(found.predictedReading(knot.truePercent()), 3),
-                    words.say(found.curve().passes(knot) ? "meter.passes" : "meter.fails")));
+                    words.get(found.curve().passes(knot) ? "meter.passes" : "meter.fails")));
         }
         page.table(
                 List.of(
-                        words.say("meter.reading"),
-                        words.say("meter.true"),
-                        words.say("meter.error"),
-                        words.say("meter.point-uncertainty"),
-                        words.say("meter.model"),
-                        words.say("meter.verdict")),
+                        words.get("meter.reading"),
+                        words.get("meter.true"),
+                        words.get("meter.error"),
+                        words.get("meter.point-uncertainty"),
+                        words.get("meter.model"),
+                        words.get("meter.verdict")),
                 rows);
-        String air = words.say("unit.air");
+        String air = words.get("unit.air");
         page.gap();
-        page.row(words.say("meter.tolerance"), shown.fixed(found.curve().tolerancePercent(), 3), air);
-        page.row(words.say("meter.line-shift"), shown.fixed(found.line().shiftPercent(), 3), air);
+        page.row(words.get("meter.tolerance"), shown.fixed(found.curve().tolerancePercent(), 3), air);
+        page.row(words.get("meter.line-shift"), shown.fixed(found.line().shiftPercent(), 3), air);
         found.leak()
                 .ifPresent(leak ->
-                        page.row(words.say("meter.leak"), shown.fixed(leak.value(), 2), words.say("meter.marks")));
+                        page.row(words.get("meter.leak"), shown.fixed(leak.value(), 2), words.get("meter.marks")));
         found.chamber()
                 .ifPresent(chamber -> page.row(
-                        words.say("meter.chamber"), shown.fixed(chamber.litres(), 4), VolumeUnit.LITRE.symbol()));
+                        words.get("meter.chamber"), shown.fixed(chamber.litres(), 4), VolumeUnit.LITRE.symbol()));
         drift().ifPresent(change ->
-                page.row(words.say("meter.drift"), shown.fixed(change.drift().percent(), 2), "%"));
+                page.row(words.get("meter.drift"), shown.fixed(change.drift().percent(), 2), "%"));
     }
 
     private void columnText(TextPage page, ColumnCalibration found) {
-        String air = words.say("unit.air");
+        String air = words.get("unit.air");
         String pressure = PressureUnit.KILOPASCAL.symbol();
-        page.row(words.say("meter.vessel"), shown.fixed(found.vesselPercent(), 3), air);
-        page.row(words.say("meter.expansion"), shown.fixed(found.expansionPercent(), 3), air);
-        page.row(words.say("meter.column-reading"), shown.fixed(found.readingPercent(), 3), air);
-        page.row(words.say("meter.working"), shown.fixed(found.working().in(PressureUnit.KILOPASCAL), 2), pressure);
+        page.row(words.get("meter.vessel"), shown.fixed(found.vesselPercent(), 3), air);
+        page.row(words.get("meter.expansion"), shown.fixed(found.expansionPercent(), 3), air);
+        page.row(words.get("meter.column-reading"), shown.fixed(found.readingPercent(), 3), air);
+        page.row(words.get("meter.working"), shown.fixed(found.working().in(PressureUnit.KILOPASCAL), 2), pressure);
         page.row(
-                words.say("meter.half-range"), shown.fixed(found.halfRange().in(PressureUnit.KILOPASCAL), 2), pressure);
-        page.row(words.say("meter.elevation"), shown.fixed(found.elevationMetres(), 0), words.say("meter.metres"));
+                words.get("meter.half-range"), shown.fixed(found.halfRange().in(PressureUnit.KILOPASCAL), 2), pressure);
+        page.row(words.get("meter.elevation"), shown.fixed(found.elevationMetres(), 0), words.get("meter.metres"));
     }
 }

@@ -8,7 +8,7 @@ import porebench.command.reply.Report;
 import porebench.command.reply.Shown;
 import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
-import porebench.command.reply.Words;
+import porebench.method.Texts;
 import porebench.method.sample.Constituent;
 import porebench.method.sample.CorrectionSample;
 import porebench.method.sample.WeighOut;
@@ -20,7 +20,7 @@ import porebench.record.MixDesign;
 
 /** The correction sample of a mix: what to weigh and which waters go with it. */
 public final class SampleReport implements Report {
-    private final Words words;
+    private final Texts words;
     private final Shown shown;
     private final MixDesign mix;
     private final boolean wetSieved;
@@ -29,7 +29,7 @@ public final class SampleReport implements Report {
 
     public SampleReport(
             Surroundings here, MixDesign mix, boolean wetSieved, CorrectionSample sample, WeighOut weighOut) {
-        this.words = Words.in(here.locale());
+        this.words = here.words();
         this.shown = new Shown(here.locale());
         this.mix = mix;
         this.wetSieved = wetSieved;
@@ -72,14 +72,14 @@ public final class SampleReport implements Report {
 
     @Override
     public void text(TextPage page) {
-        page.line(words.say(
+        page.line(words.get(
                 wetSieved ? "sample.title-wet-sieved" : "sample.title", mix.id().text(), mix.title()));
         page.gap();
         MassUnit unit = unit();
         weighOut(page, unit);
         page.gap();
-        page.row(words.say("sample.fine"), mass(sample.fine(), unit), unit.symbol());
-        page.row(words.say("sample.coarse"), mass(sample.coarse(), unit), unit.symbol());
+        page.row(words.get("sample.fine"), mass(sample.fine(), unit), unit.symbol());
+        page.row(words.get("sample.coarse"), mass(sample.coarse(), unit), unit.symbol());
         volume(page, "sample.batch-volume", sample.batchVolume(), VolumeUnit.CUBIC_METRE, 4);
         volume(page, "sample.bowl", sample.bowl(), VolumeUnit.LITRE, 3);
         volume(
@@ -91,30 +91,30 @@ public final class SampleReport implements Report {
         sample.inundation()
                 .ifPresentOrElse(
                         water -> volume(page, "sample.inundation", water, VolumeUnit.LITRE, 2),
-                        () -> page.row(words.say("sample.inundation"), Shown.NONE, VolumeUnit.LITRE.symbol()));
+                        () -> page.row(words.get("sample.inundation"), Shown.NONE, VolumeUnit.LITRE.symbol()));
         volume(page, "sample.withdraw", sample.withdrawal(), VolumeUnit.MILLILITRE, 0);
         if (sample.isThirdTooMuch()) {
             page.gap();
-            page.line(words.say(
+            page.line(words.get(
                     "sample.third-runs-over", shown.fixed(sample.oneThird().in(VolumeUnit.LITRE), 2)));
         }
         if (wetSieved) {
             page.gap();
-            page.line(words.say("sample.fetch-before-sieving"));
+            page.line(words.get("sample.fetch-before-sieving"));
         }
     }
 
     private void weighOut(TextPage page, MassUnit unit) {
         boolean fetches = weighOut.trials() > 1 || weighOut.sparePercent() > 0;
         List<String> heads = new ArrayList<>(List.of(
-                words.say("sample.source"),
-                words.say("sample.material"),
-                words.say("sample.role"),
-                words.say("sample.each", unit.symbol()),
-                words.say("sample.lowest", unit.symbol()),
-                words.say("sample.highest", unit.symbol())));
+                words.get("sample.source"),
+                words.get("sample.material"),
+                words.get("sample.role"),
+                words.get("sample.each", unit.symbol()),
+                words.get("sample.lowest", unit.symbol()),
+                words.get("sample.highest", unit.symbol())));
         if (fetches) {
-            heads.add(words.say(
+            heads.add(words.get(
                     "sample.total",
                     Integer.toString(weighOut.trials()),
                     shown.sixDigits(weighOut.sparePercent()),
@@ -125,7 +125,7 @@ public final class SampleReport implements Report {
             List<String> row = new ArrayList<>(List.of(
                     line.source(),
                     line.name(),
-                    words.say("role." + line.role().symbol()),
+                    words.get("role." + line.role().symbol()),
                     mass(line.each(), unit),
                     mass(line.lowest(), unit),
                     mass(line.highest(), unit)));
@@ -150,6 +150,6 @@ public final class SampleReport implements Report {
     }
 
     private void volume(TextPage page, String key, Volume volume, VolumeUnit unit, int decimals) {
-        page.row(words.say(key), shown.fixed(volume.in(unit), decimals), unit.symbol());
+        page.row(words.get(key), shown.fixed(volume.in(unit), decimals), unit.symbol());
     }
 }

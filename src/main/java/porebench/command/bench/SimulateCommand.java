@@ -189,8 +189,8 @@ public final class SimulateCommand extends OneCommand {
                 firstDay().atTime(FIRST_HOUR, 0),
                 TRIALS_A_DAY,
                 seed,
-                words().say("simulate.operator"),
-                words().say("simulate.remark", Long.toString(seed)));
+                words().get("simulate.operator"),
+                words().get("simulate.remark", Long.toString(seed)));
         List<Trial> made = faultyBench.trials(trials, seed, wrong).stream()
                 .map(sheet::trial)
                 .toList();
@@ -247,20 +247,20 @@ public final class SimulateCommand extends OneCommand {
 
         @Override
         public void text(TextPage page) {
-            page.line(words().say("simulate.mark"));
-            page.line(words().say("simulate.written", out.toString()));
-            page.row(words().say("simulate.trials"), Integer.toString(made.size()), "");
-            page.row(words().say("simulate.true-factor"), shown().exact(trueFactor), words().say("unit.air"));
+            page.line(words().get("simulate.mark"));
+            page.line(words().get("simulate.written", out.toString()));
+            page.row(words().get("simulate.trials"), Integer.toString(made.size()), "");
+            page.row(words().get("simulate.true-factor"), shown().exact(trueFactor), words().get("unit.air"));
             page.gap();
-            page.row(words().say("simulate.first"), made.get(0).id().text(), "");
-            page.row(words().say("simulate.mix"), mixId().text(), "");
-            page.row(words().say("simulate.meter"), made.get(0).meterId().text(), "");
+            page.row(words().get("simulate.first"), made.get(0).id().text(), "");
+            page.row(words().get("simulate.mix"), mixId().text(), "");
+            page.row(words().get("simulate.meter"), made.get(0).meterId().text(), "");
             page.row(
-                    words().say("simulate.faults"),
+                    words().get("simulate.faults"),
                     planted.faults().isEmpty() ? Shown.NONE : String.join(", ", symbols()),
                     "");
             if (!planted.trials().isEmpty() && planted.trials().size() < made.size()) {
-                page.row(words().say("simulate.faulty"), String.join(", ", trialIds()), "");
+                page.row(words().get("simulate.faulty"), String.join(", ", trialIds()), "");
             }
         }
     }

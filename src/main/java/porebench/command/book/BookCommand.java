@@ -51,6 +51,6 @@ abstract class BookCommand extends OneCommand {
     }
 
     final void text(TextPage page, Map<RecordKind, Integer> counts) {
-        counts.forEach((kind, count) -> page.row(words().say("kind." + kind.symbol()), count.toString(), ""));
+        counts.forEach((kind, count) -> page.row(words().get("kind." + kind.symbol()), count.toString(), ""));
     }
 }

@@ -4,21 +4,21 @@ import java.nio.file.Path;
 import porebench.command.reply.JsonFields;
 import porebench.command.reply.Report;
 import porebench.command.reply.TextPage;
-import porebench.command.reply.Words;
+import porebench.method.Texts;
 import porebench.port.BookCopy;
 
 /** Says where a backup or a restored lab book is and how far it reaches. */
 final class BookCopyReport implements Report {
     private final BookCopy copy;
     private final String done;
-    private final Words words;
+    private final Texts words;
 
     /**
      * Makes a report.
      *
      * @param done the key of the sentence that says what was done
      */
-    BookCopyReport(BookCopy copy, String done, Words words) {
+    BookCopyReport(BookCopy copy, String done, Texts words) {
         this.copy = copy;
         this.done = done;
         this.words = words;
@@ -34,11 +34,11 @@ final class BookCopyReport implements Report {
 
     @Override
     public void text(TextPage page) {
-        page.line(words.say(
+        page.line(words.get(
                 done,
                 copy.file().toString(),
                 Long.toString(copy.head().entries()),
                 copy.head().printed()));
-        copy.movedAside().ifPresent(aside -> page.line(words.say("restore.aside", aside.toString())));
+        copy.movedAside().ifPresent(aside -> page.line(words.get("restore.aside", aside.toString())));
     }
 }

@@ -52,7 +52,7 @@ public final class CardCommand extends BookCommand {
             CardHandout handout = new CardHandout(book, ports().press().get(), here().locale());
             Answer<CardHandout.Handed> answer = handout.toFile(
                     new CardHandout.Wish(
-                            mixId, Optional.empty(), paper, marked, here().today(), name, words().say("card.why")),
+                            mixId, Optional.empty(), paper, marked, here().today(), name, words().get("card.why")),
                     whereTo.file(out));
             Outcome outcome = answer.value()
                     .map(handed -> Outcome.done(new CardReport(handed), answer.problems()))
@@ -86,11 +86,11 @@ public final class CardCommand extends BookCommand {
         @Override
         public void text(TextPage page) {
             FactorIssue issue = handed.card().issue();
-            page.line(words().say("card.written", whereTo.file(out).path().toString()));
+            page.line(words().get("card.written", whereTo.file(out).path().toString()));
             if (!handed.card().isMarked()) {
-                page.row(words().say("card.factor"), shown().exact(issue.factorPercent()), words().say("unit.air"));
+                page.row(words().get("card.factor"), shown().exact(issue.factorPercent()), words().get("unit.air"));
             }
-            page.row(words().say("card.revision"), Integer.toString(issue.revision()), "");
+            page.row(words().get("card.revision"), Integer.toString(issue.revision()), "");
         }
     }
 }

@@ -43,7 +43,7 @@ public final class DemoCommand extends BookCommand {
 
         @Override
         public void text(TextPage page) {
-            page.line(words().say("demo.written", bookFile().toString()));
+            page.line(words().get("demo.written", bookFile().toString()));
             DemoCommand.this.text(page, counts);
         }
     }

@@ -64,8 +64,8 @@ public final class ExportCommand extends BookCommand {
 
         @Override
         public void text(TextPage page) {
-            page.line(words().say("export.written", folder.toString()));
-            files.forEach(file -> page.line(words().say("export.file", String.valueOf(file.getFileName()))));
+            page.line(words().get("export.written", folder.toString()));
+            files.forEach(file -> page.line(words().get("export.file", String.valueOf(file.getFileName()))));
             ExportCommand.this.text(page, counts);
         }
     }

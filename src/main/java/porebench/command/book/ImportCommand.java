@@ -96,7 +96,7 @@ public final class ImportCommand extends BookCommand {
         }
         if (!checked.drafts().isEmpty()) {
             String name = who == null || who.isBlank() ? here().user() : who.strip();
-            List<Problem> refused = book.keep(checked.drafts(), name, words().say("import.why", fileNames()));
+            List<Problem> refused = book.keep(checked.drafts(), name, words().get("import.why", fileNames()));
             if (!refused.isEmpty()) {
                 problems.addAll(refused);
                 return Outcome.refused(problems);
@@ -151,13 +151,13 @@ public final class ImportCommand extends BookCommand {
 
         @Override
         public void text(TextPage page) {
-            page.line(words().say("import.kept", bookFile().toString()));
+            page.line(words().get("import.kept", bookFile().toString()));
             ImportCommand.this.text(page, kept);
-            page.line(words().say("import.new-versions", Long.toString(newVersions)));
-            page.line(words().say("import.already-there", Integer.toString(alreadyThere)));
+            page.line(words().get("import.new-versions", Long.toString(newVersions)));
+            page.line(words().get("import.already-there", Integer.toString(alreadyThere)));
             for (Judged one : determinations) {
                 one.stop()
-                        .ifPresent(stop -> page.line(words().say(
+                        .ifPresent(stop -> page.line(words().get(
                                         "import.determination",
                                         one.id().text(),
                                         Integer.toString(one.counted()),

@@ -197,7 +197,7 @@ public final class IssueCommand extends BookCommand {
 
         @Override
         public void text(TextPage page) {
-            page.line(words().say(
+            page.line(words().get(
                             "issue.issued",
                             Integer.toString(issue.revision()),
                             shown().exact(issue.factorPercent()),
@@ -206,7 +206,7 @@ public final class IssueCommand extends BookCommand {
                             issue.issuedBy()));
             issue.takenOn()
                     .forEach(doubt ->
-                            page.line(words().say("issue.taken-on", doubt.by(), doubt.words(), doubt.reason())));
+                            page.line(words().get("issue.taken-on", doubt.by(), doubt.words(), doubt.reason())));
             stop.ifPresent(rule -> page.line(stopReport.sentence(rule)));
         }
     }

@@ -74,12 +74,12 @@ public final class RegisterCommand extends BookCommand {
 
         @Override
         public void text(TextPage page) {
-            page.line(words().say("register.title", day.toString()));
+            page.line(words().get("register.title", day.toString()));
             page.gap();
             List<List<String>> cells = new ArrayList<>();
             rows.forEach(row -> cells.add(List.of(
                     row.mixId().text(),
-                    words().say("state." + row.state().symbol().replace(' ', '-')),
+                    words().get("state." + row.state().symbol().replace(' ', '-')),
                     row.factorPercent().map(shown()::exact).orElse(Shown.NONE),
                     or(row.revision()),
                     or(row.inForceFrom()),
@@ -88,22 +88,22 @@ public final class RegisterCommand extends BookCommand {
                     row.title())));
             page.table(
                     List.of(
-                            words().say("register.mix"),
-                            words().say("register.state"),
-                            words().say("register.factor"),
-                            words().say("register.revision"),
-                            words().say("register.in-force-from"),
-                            words().say("register.recheck-by"),
-                            words().say("register.trials"),
-                            words().say("register.mix-title")),
+                            words().get("register.mix"),
+                            words().get("register.state"),
+                            words().get("register.factor"),
+                            words().get("register.revision"),
+                            words().get("register.in-force-from"),
+                            words().get("register.recheck-by"),
+                            words().get("register.trials"),
+                            words().get("register.mix-title")),
                     cells);
             if (rows.stream().anyMatch(row -> !row.missing().isEmpty())) {
                 page.gap();
-                page.line(words().say("register.missing"));
+                page.line(words().get("register.missing"));
             }
             for (RegisterRow row : rows) {
                 for (Problem missing : row.missing()) {
-                    page.line(words().say(
+                    page.line(words().get(
                                     "register.missing-line",
                                     row.mixId().text(),
                                     problemText().say(missing)));

@@ -73,7 +73,7 @@ public final class RestoreCommand extends BookCommand {
         @Override
         public void text(TextPage page) {
             page.line(
-                    words().say("restore.done", bookFile().toString(), Long.toString(head.entries()), head.printed()));
+                    words().get("restore.done", bookFile().toString(), Long.toString(head.entries()), head.printed()));
             RestoreCommand.this.text(page, counts);
         }
     }

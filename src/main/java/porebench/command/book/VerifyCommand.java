@@ -92,25 +92,25 @@ public final class VerifyCommand extends BookCommand {
             String book = bookFile().toString();
             page.line(
                     check.isIntact()
-                            ? words().say("verify.intact", book)
-                            : words().say(
+                            ? words().get("verify.intact", book)
+                            : words().get(
                                             "verify.broken",
                                             book,
                                             Integer.toString(check.faults().size())));
-            page.line(words().say(check.integrity() ? "verify.integrity" : "verify.no-integrity"));
-            page.line(words().say(check.schema() ? "verify.schema" : "verify.no-schema"));
-            page.line(words().say(
+            page.line(words().get(check.integrity() ? "verify.integrity" : "verify.no-integrity"));
+            page.line(words().get(check.schema() ? "verify.schema" : "verify.no-schema"));
+            page.line(words().get(
                             "verify.head",
                             Long.toString(check.head().entries()),
                             check.head().printed()));
             if (check.isIntact()) {
                 page.line(
                         noted.isPresent()
-                                ? words().say(
+                                ? words().get(
                                                 "verify.noted",
                                                 Long.toString(noted.get().entries()),
                                                 noted.get().printed())
-                                : words().say("verify.not-noted"));
+                                : words().get("verify.not-noted"));
             }
             VerifyCommand.this.text(page, check.counts());
         }

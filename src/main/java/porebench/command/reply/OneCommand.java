@@ -13,6 +13,7 @@ import picocli.CommandLine.ParameterException;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.method.Profile;
+import porebench.method.Texts;
 import porebench.method.profile.Profiles;
 import porebench.port.OpeningRefused;
 import porebench.port.OutputRefused;
@@ -76,7 +77,7 @@ public abstract class OneCommand implements Callable<Integer> {
     private Outcome failed(Throwable failure) {
         RuntimeException world = failure instanceof RuntimeException runtime
                 ? runtime
-                : new IllegalStateException(words().say("failed.memory"), failure);
+                : new IllegalStateException(words().get("failed.memory"), failure);
         Outcome failed = Outcome.failed(failed(world, here.locale()), Failures.log(world, here));
         return acted ? failed.butDone(textOf(world, here.locale())) : failed;
     }
@@ -118,8 +119,8 @@ public abstract class OneCommand implements Callable<Integer> {
         return ports;
     }
 
-    public final Words words() {
-        return Words.in(here.locale());
+    public final Texts words() {
+        return here.words();
     }
 
     public final Shown shown() {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
+import porebench.method.Texts;
 
 /** Says an outcome: as one JSON object on standard output, or as text there with problems on standard error. */
 public final class Reply {
@@ -41,7 +42,7 @@ public final class Reply {
         boolean isErrLost = here.err().checkError();
         if (here.out().checkError()) {
             Problem lost = Problem.error("", "command.answer-lost");
-            here.err().println(line(lost, Words.in(here.locale()), ProblemText.in(here.locale(), here.zone())));
+            here.err().println(line(lost, here.words(), ProblemText.in(here.locale(), here.zone())));
             here.err().flush();
             return status == DONE ? REFUSED : status;
         }
@@ -67,15 +68,15 @@ public final class Reply {
         page.lines().forEach(lines::println);
         here.out().print(text);
         here.out().flush();
-        Words words = Words.in(here.locale());
+        Texts words = here.words();
         outcome.problems().forEach(problem -> here.err().println(line(problem, words, problemText)));
-        outcome.log().ifPresent(log -> here.err().println(words.say("problem.log", log.toString())));
+        outcome.log().ifPresent(log -> here.err().println(words.get("problem.log", log.toString())));
         here.err().flush();
     }
 
     /** Returns a problem as one line: how much it weighs, where it stands and what it is. */
-    public static String line(Problem problem, Words words, ProblemText texts) {
-        return words.say(problem.isError() ? "problem.error" : "problem.warning", texts.sayWithPlace(problem));
+    public static String line(Problem problem, Texts words, ProblemText texts) {
+        return words.get(problem.isError() ? "problem.error" : "problem.warning", texts.sayWithPlace(problem));
     }
 
     /** Writes problems as an array of objects. */

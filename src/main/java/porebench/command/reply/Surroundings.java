@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import porebench.method.Texts;
 
 /**
  * Where and when a command runs, asked of the machine once and handed on.
@@ -35,6 +36,11 @@ public record Surroundings(
     public Surroundings(
             Clock clock, ZoneId zone, Locale locale, PrintStream out, PrintStream err, Path folder, String user) {
         this(clock, zone, locale, out, err, folder, user, Optional::empty);
+    }
+
+    /** Returns the words of the command line's answers. */
+    public Texts words() {
+        return Texts.of("porebench.command.command", locale);
     }
 
     /** Returns today's date. */

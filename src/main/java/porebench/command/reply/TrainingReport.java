@@ -1,12 +1,14 @@
 package porebench.command.reply;
 
+import porebench.method.Texts;
+
 /**
  * What another report says, marked as simulated: it comes from a training book.
  *
  * @param marked the other report
  * @param words the language
  */
-public record TrainingReport(Report marked, Words words) implements Report {
+public record TrainingReport(Report marked, Texts words) implements Report {
     @Override
     public void json(JsonFields json) {
         json.flag("simulated", true);
@@ -15,7 +17,7 @@ public record TrainingReport(Report marked, Words words) implements Report {
 
     @Override
     public void text(TextPage page) {
-        page.line(words.say("simulate.mark"));
+        page.line(words.get("simulate.mark"));
         marked.text(page);
     }
 }

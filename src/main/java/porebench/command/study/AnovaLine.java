@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import porebench.command.reply.JsonFields;
 import porebench.command.reply.Shown;
 import porebench.command.reply.TextPage;
-import porebench.command.reply.Words;
+import porebench.method.Texts;
 import porebench.statistics.Judged;
 import porebench.statistics.variance.FTest;
 import porebench.statistics.variance.MeanSquare;
@@ -38,7 +38,7 @@ record AnovaLine(String source, String name, MeanSquare squares, Judged<FTest> t
     }
 
     /** Adds lines as a table. */
-    static void table(TextPage page, List<AnovaLine> lines, Words words, Shown shown) {
+    static void table(TextPage page, List<AnovaLine> lines, Texts words, Shown shown) {
         List<List<String>> cells = new ArrayList<>();
         for (AnovaLine line : lines) {
             cells.add(List.of(
@@ -51,12 +51,12 @@ record AnovaLine(String source, String name, MeanSquare squares, Judged<FTest> t
         }
         page.table(
                 List.of(
-                        words.say("anova.source"),
-                        words.say("anova.df"),
-                        words.say("anova.ss"),
-                        words.say("anova.ms"),
-                        words.say("anova.f"),
-                        words.say("anova.p")),
+                        words.get("anova.source"),
+                        words.get("anova.df"),
+                        words.get("anova.ss"),
+                        words.get("anova.ms"),
+                        words.get("anova.f"),
+                        words.get("anova.p")),
                 cells);
     }
 }

@@ -9,7 +9,7 @@ import porebench.command.reply.JsonFields;
 import porebench.command.reply.Report;
 import porebench.command.reply.Shown;
 import porebench.command.reply.TextPage;
-import porebench.command.reply.Words;
+import porebench.method.Texts;
 import porebench.statistics.control.ChartConstants;
 import porebench.statistics.control.ChartPoint;
 import porebench.statistics.control.ChartTerms;
@@ -29,7 +29,7 @@ final class ChartReport implements Report {
     private final ChartTerms terms;
     private final int base;
     private final Optional<FalseAlarms> alarms;
-    private final Words words;
+    private final Texts words;
     private final Shown shown;
 
     /**
@@ -114,7 +114,7 @@ final class ChartReport implements Report {
      */
     record Asked(ChartKind kind, ChartTerms terms, int base) {}
 
-    ChartReport(Asked asked, Chart chart, Subgroups groups, Optional<FalseAlarms> alarms, Words words, Shown shown) {
+    ChartReport(Asked asked, Chart chart, Subgroups groups, Optional<FalseAlarms> alarms, Texts words, Shown shown) {
         this.chart = chart;
         this.groups = groups;
         this.kind = asked.kind();
@@ -199,22 +199,22 @@ final class ChartReport implements Report {
 
     @Override
     public void text(TextPage page) {
-        page.row(words.say("chart.centre"), shown.sixDigits(chart.centre()), "");
-        page.row(words.say("chart.sigma"), shown.sixDigits(chart.sigma()), "");
-        page.row(words.say("chart.base"), Integer.toString(base), "");
+        page.row(words.get("chart.centre"), shown.sixDigits(chart.centre()), "");
+        page.row(words.get("chart.sigma"), shown.sixDigits(chart.sigma()), "");
+        page.row(words.get("chart.base"), Integer.toString(base), "");
         alarms.ifPresent(found -> page.line(alarmed(found)));
         page.gap();
         table(page, chart.points());
         chart.spread().ifPresent(points -> {
             page.gap();
-            page.line(words.say("chart.spread"));
+            page.line(words.get("chart.spread"));
             table(page, points);
         });
     }
 
     private String alarmed(FalseAlarms found) {
         boolean isRare = found.pointsPerAlarm().isEmpty();
-        return words.say(
+        return words.get(
                 isRare ? "chart.alarms-rare" : "chart.alarms",
                 Long.toString(Math.round(found.pointsPerAlarm().orElse(found.rarerThan()))),
                 Long.toString(Math.round(100 * found.shareWithAlarm())),
@@ -231,16 +231,16 @@ final class ChartReport implements Report {
                     shown.sixDigits(point.low()),
                     shown.sixDigits(point.high()),
                     point.signals().stream()
-                            .map(rule -> words.say("rule." + rule.symbol()))
+                            .map(rule -> words.get("rule." + rule.symbol()))
                             .collect(Collectors.joining("; "))));
         }
         page.table(
                 List.of(
-                        words.say("chart.subgroup"),
-                        words.say("chart.value"),
-                        words.say("chart.low"),
-                        words.say("chart.high"),
-                        words.say("chart.signals")),
+                        words.get("chart.subgroup"),
+                        words.get("chart.value"),
+                        words.get("chart.low"),
+                        words.get("chart.high"),
+                        words.get("chart.signals")),
                 cells);
     }
 }

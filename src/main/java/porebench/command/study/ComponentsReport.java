@@ -10,7 +10,7 @@ import porebench.command.reply.JsonFields;
 import porebench.command.reply.Report;
 import porebench.command.reply.Shown;
 import porebench.command.reply.TextPage;
-import porebench.command.reply.Words;
+import porebench.method.Texts;
 import porebench.statistics.Judged;
 import porebench.statistics.variance.VarianceInterval;
 import porebench.statistics.variance.VarianceLayers;
@@ -19,13 +19,13 @@ import porebench.statistics.variance.VarianceLayers;
 final class ComponentsReport implements Report {
     private final Optional<VarianceLayers> found;
     private final List<Line> lines;
-    private final Words words;
+    private final Texts words;
     private final Shown shown;
 
     /** A layer under the name people gave it; the last one is that of the values. */
     private record Line(String name, String title, VarianceLayers.Layer layer) {}
 
-    ComponentsReport(List<String> names, Judged<VarianceLayers> layers, Words words, Shown shown) {
+    ComponentsReport(List<String> names, Judged<VarianceLayers> layers, Texts words, Shown shown) {
         this.found = layers.meaningful();
         this.words = words;
         this.shown = shown;
@@ -35,7 +35,7 @@ final class ComponentsReport implements Report {
                     .mapToObj(i ->
                             new Line(names.get(i), names.get(i), done.layers().get(i)))
                     .forEach(lines::add);
-            lines.add(new Line("residual", words.say("components.values"), done.values()));
+            lines.add(new Line("residual", words.get("components.values"), done.values()));
         });
     }
 
@@ -89,32 +89,32 @@ final class ComponentsReport implements Report {
     private Optional<String> why(Line line) {
         return switch (line.layer().standing()) {
             case ESTIMATED -> Optional.empty();
-            case AT_ZERO -> Optional.of(words.say("components.at-zero", line.title()));
+            case AT_ZERO -> Optional.of(words.get("components.at-zero", line.title()));
             case NOT_TOLD_APART ->
-                Optional.of(words.say(
+                Optional.of(words.get(
                         line.layer() == lines.get(lines.size() - 1).layer()
                                 ? "components.single-values"
                                 : "components.not-told-apart",
                         line.title()));
-            case STOOD_STILL -> Optional.of(words.say("components.stood-still", line.title()));
+            case STOOD_STILL -> Optional.of(words.get("components.stood-still", line.title()));
         };
     }
 
     private String verdict() {
         if (found.isEmpty()) {
-            return words.say("components.verdict-still");
+            return words.get("components.verdict-still");
         }
         Optional<Line> largest = found.get()
                 .largest()
                 .flatMap(layer ->
                         lines.stream().filter(line -> line.layer() == layer).findFirst());
         if (largest.isEmpty()) {
-            return words.say("components.verdict-none");
+            return words.get("components.verdict-none");
         }
         String percent = shown.fixed(100 * share(largest.get().layer()).orElse(0), 0);
         return largest.get().layer() == found.get().values()
-                ? words.say("components.verdict-values", percent)
-                : words.say("components.verdict", largest.get().title(), percent);
+                ? words.get("components.verdict-values", percent)
+                : words.get("components.verdict", largest.get().title(), percent);
     }
 
     @Override
@@ -142,21 +142,21 @@ final class ComponentsReport implements Report {
         }
         page.table(
                 List.of(
-                        words.say("components.layer"),
-                        words.say("components.groups"),
-                        words.say("variance.variance"),
-                        words.say("variance.low"),
-                        words.say("variance.high"),
-                        words.say("variance.share"),
-                        words.say("components.by-anova")),
+                        words.get("components.layer"),
+                        words.get("components.groups"),
+                        words.get("variance.variance"),
+                        words.get("variance.low"),
+                        words.get("variance.high"),
+                        words.get("variance.share"),
+                        words.get("components.by-anova")),
                 cells);
         lines.forEach(line -> why(line).ifPresent(page::line));
         page.gap();
         AnovaLine.table(page, lines.stream().map(ComponentsReport::anova).toList(), words, shown);
         page.gap();
-        page.row(words.say("components.mean"), shown.sixDigits(found.get().mean()), "");
+        page.row(words.get("components.mean"), shown.sixDigits(found.get().mean()), "");
         page.row(
-                words.say("components.standard-error"),
+                words.get("components.standard-error"),
                 shown.sixDigits(Math.sqrt(found.get().meanVariance())),
                 "");
     }

@@ -9,7 +9,7 @@ import porebench.command.reply.JsonFields;
 import porebench.command.reply.Report;
 import porebench.command.reply.Shown;
 import porebench.command.reply.TextPage;
-import porebench.command.reply.Words;
+import porebench.method.Texts;
 import porebench.statistics.Judged;
 import porebench.statistics.variance.CrossedVariances;
 
@@ -17,13 +17,13 @@ import porebench.statistics.variance.CrossedVariances;
 final class CrossedReport implements Report {
     private final Judged<CrossedVariances> judged;
     private final List<Line> lines = new ArrayList<>();
-    private final Words words;
+    private final Texts words;
     private final Shown shown;
 
     /** A layer under the name people gave it; the last one is what is left. */
     private record Line(String name, String title, CrossedVariances.Layer layer, double share) {}
 
-    CrossedReport(List<String> names, Judged<CrossedVariances> judged, Words words, Shown shown) {
+    CrossedReport(List<String> names, Judged<CrossedVariances> judged, Texts words, Shown shown) {
         this.judged = judged;
         this.words = words;
         this.shown = shown;
@@ -31,7 +31,7 @@ final class CrossedReport implements Report {
             for (int i = 0; i < names.size(); i++) {
                 lines.add(line(names.get(i), names.get(i), done.layers().get(i), done));
             }
-            lines.add(line("residual", words.say("crossed.left"), done.values(), done));
+            lines.add(line("residual", words.get("crossed.left"), done.values(), done));
         });
     }
 
@@ -68,15 +68,15 @@ final class CrossedReport implements Report {
     private String verdict() {
         Optional<Line> largest = lines.stream().max(Comparator.comparingDouble(Line::share));
         if (largest.isEmpty()) {
-            return words.say(
+            return words.get(
                     judged.whyWithheld().orElseThrow() == Judged.Reason.NO_SPREAD
                             ? "components.verdict-still"
                             : "crossed.verdict-explained");
         }
         String percent = shown.fixed(100 * largest.get().share(), 0);
         return largest.get() == lines.get(lines.size() - 1)
-                ? words.say("crossed.verdict-left", percent)
-                : words.say("components.verdict", largest.get().title(), percent);
+                ? words.get("crossed.verdict-left", percent)
+                : words.get("components.verdict", largest.get().title(), percent);
     }
 
     @Override
@@ -88,20 +88,20 @@ final class CrossedReport implements Report {
         page.gap();
         page.table(
                 List.of(
-                        words.say("components.layer"),
-                        words.say("components.groups"),
-                        words.say("variance.variance"),
-                        words.say("variance.low"),
-                        words.say("variance.high"),
-                        words.say("variance.share")),
+                        words.get("components.layer"),
+                        words.get("components.groups"),
+                        words.get("variance.variance"),
+                        words.get("variance.low"),
+                        words.get("variance.high"),
+                        words.get("variance.share")),
                 lines.stream().map(this::cells).toList());
         lines.stream()
                 .filter(line -> line.layer().variance() == 0)
-                .forEach(line -> page.line(words.say("components.at-zero", line.title())));
+                .forEach(line -> page.line(words.get("components.at-zero", line.title())));
         page.gap();
         CrossedVariances found = judged.meaningful().orElseThrow();
-        page.row(words.say("components.mean"), shown.sixDigits(found.mean()), "");
-        page.row(words.say("components.standard-error"), shown.sixDigits(Math.sqrt(found.meanVariance())), "");
+        page.row(words.get("components.mean"), shown.sixDigits(found.mean()), "");
+        page.row(words.get("components.standard-error"), shown.sixDigits(Math.sqrt(found.meanVariance())), "");
     }
 
     private List<String> cells(Line line) {

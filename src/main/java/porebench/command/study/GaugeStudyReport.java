@@ -7,7 +7,7 @@ import porebench.command.reply.JsonFields;
 import porebench.command.reply.Report;
 import porebench.command.reply.Shown;
 import porebench.command.reply.TextPage;
-import porebench.command.reply.Words;
+import porebench.method.Texts;
 import porebench.statistics.Judged;
 import porebench.statistics.variance.FTest;
 import porebench.statistics.variance.GaugeStudy;
@@ -17,32 +17,32 @@ import porebench.statistics.variance.VarianceInterval;
 /** What {@code gauge-study} has to say. */
 final class GaugeStudyReport implements Report {
     private final GaugeStudy study;
-    private final Words words;
+    private final Texts words;
     private final Shown shown;
     private final List<AnovaLine> lines = new ArrayList<>();
     private final List<Part> parts = new ArrayList<>();
 
     private record Part(String name, String title, VarianceEstimate estimate) {}
 
-    GaugeStudyReport(GaugeStudy study, Words words, Shown shown) {
+    GaugeStudyReport(GaugeStudy study, Texts words, Shown shown) {
         this.study = study;
         this.words = words;
         this.shown = shown;
         Judged<FTest> none = Judged.withheld(Judged.Reason.TOO_FEW);
-        lines.add(new AnovaLine("sample", words.say("source.sample"), study.sampleSquares(), study.sampleTest()));
+        lines.add(new AnovaLine("sample", words.get("source.sample"), study.sampleSquares(), study.sampleTest()));
         lines.add(
-                new AnovaLine("operator", words.say("source.operator"), study.operatorSquares(), study.operatorTest()));
+                new AnovaLine("operator", words.get("source.operator"), study.operatorSquares(), study.operatorTest()));
         study.interactionSquares()
                 .ifPresent(squares -> lines.add(new AnovaLine(
-                        "interaction", words.say("source.interaction"), squares, study.interactionTest())));
+                        "interaction", words.get("source.interaction"), squares, study.interactionTest())));
         lines.add(
-                new AnovaLine("repeatability", words.say("source.repeatability"), study.repeatabilitySquares(), none));
-        lines.add(new AnovaLine("total", words.say("source.total"), study.totalSquares(), none));
-        parts.add(new Part("repeatability", words.say("source.repeatability"), study.repeatability()));
-        parts.add(new Part("operator", words.say("source.operator"), study.operator()));
+                new AnovaLine("repeatability", words.get("source.repeatability"), study.repeatabilitySquares(), none));
+        lines.add(new AnovaLine("total", words.get("source.total"), study.totalSquares(), none));
+        parts.add(new Part("repeatability", words.get("source.repeatability"), study.repeatability()));
+        parts.add(new Part("operator", words.get("source.operator"), study.operator()));
         study.interaction()
-                .ifPresent(estimate -> parts.add(new Part("interaction", words.say("source.interaction"), estimate)));
-        parts.add(new Part("sample", words.say("source.sample"), study.sample()));
+                .ifPresent(estimate -> parts.add(new Part("interaction", words.get("source.interaction"), estimate)));
+        parts.add(new Part("sample", words.get("source.sample"), study.sample()));
     }
 
     @Override
@@ -106,20 +106,20 @@ final class GaugeStudyReport implements Report {
     private String verdict() {
         OptionalDouble share = percent(study.gaugeShareOfVariation());
         if (share.isEmpty()) {
-            return words.say("gauge.verdict-still");
+            return words.get("gauge.verdict-still");
         }
         String percent = shown.fixed(share, 0);
         if (study.distinctCategories().isEmpty()) {
-            return words.say("gauge.verdict-no-gauge-spread");
+            return words.get("gauge.verdict-no-gauge-spread");
         }
         String kinds = study.distinctCategories().get().toString();
         if (study.sample().variance() == 0) {
-            return words.say("gauge.verdict-samples-alike");
+            return words.get("gauge.verdict-samples-alike");
         }
         if (share.getAsDouble() < GaugeStudy.SMALL_SHARE_PERCENT) {
-            return words.say("gauge.verdict-small", percent, kinds);
+            return words.get("gauge.verdict-small", percent, kinds);
         }
-        return words.say(
+        return words.get(
                 share.getAsDouble() <= GaugeStudy.LARGEST_SHARE_PERCENT
                         ? "gauge.verdict-middling"
                         : "gauge.verdict-large",
@@ -136,32 +136,32 @@ final class GaugeStudyReport implements Report {
         List<List<String>> cells = new ArrayList<>();
         parts.forEach(part -> cells.add(
                 row(part.title(), part.estimate().variance(), part.estimate().interval())));
-        cells.add(row(words.say("gauge.whole"), study.gauge(), study.gaugeInterval()));
+        cells.add(row(words.get("gauge.whole"), study.gauge(), study.gaugeInterval()));
         page.table(
                 List.of(
-                        words.say("anova.source"),
-                        words.say("variance.variance"),
-                        words.say("variance.low"),
-                        words.say("variance.high"),
-                        words.say("variance.share")),
+                        words.get("anova.source"),
+                        words.get("variance.variance"),
+                        words.get("variance.low"),
+                        words.get("variance.high"),
+                        words.get("variance.share")),
                 cells);
         parts.stream()
                 .filter(part -> part.estimate().isAtZero())
-                .forEach(part -> page.line(words.say(
+                .forEach(part -> page.line(words.get(
                         "variance.below-zero",
                         part.title(),
                         shown.sixDigits(part.estimate().raw()))));
         page.gap();
-        page.row(words.say("gauge.variation"), shown.fixed(percent(study.gaugeShareOfVariation()), 1), "%");
+        page.row(words.get("gauge.variation"), shown.fixed(percent(study.gaugeShareOfVariation()), 1), "%");
         study.gaugeShareInterval().map(VarianceInterval::ofRoots).ifPresent(roots -> {
-            page.row(words.say("gauge.variation-low"), shown.fixed(100 * roots.low(), 1), "%");
-            page.row(words.say("gauge.variation-high"), shown.fixed(100 * roots.high(), 1), "%");
+            page.row(words.get("gauge.variation-low"), shown.fixed(100 * roots.low(), 1), "%");
+            page.row(words.get("gauge.variation-high"), shown.fixed(100 * roots.high(), 1), "%");
         });
         page.row(
-                words.say("gauge.categories"),
+                words.get("gauge.categories"),
                 study.distinctCategories().map(String::valueOf).orElse(Shown.NONE),
                 "");
-        page.line(words.say(hint()));
+        page.line(words.get(hint()));
     }
 
     private String hint() {

@@ -11,8 +11,8 @@ import porebench.command.reply.JsonFields;
 import porebench.command.reply.Report;
 import porebench.command.reply.Shown;
 import porebench.command.reply.TextPage;
-import porebench.command.reply.Words;
 import porebench.evidence.study.LaboratoryLevels;
+import porebench.method.Texts;
 import porebench.statistics.Judged;
 import porebench.statistics.comparison.LaboratoryBias;
 import porebench.statistics.comparison.LaboratoryComparison;
@@ -29,10 +29,10 @@ final class InterlabReport implements Report {
 
     private final LaboratoryLevels levels;
     private final BigDecimal division;
-    private final Words words;
+    private final Texts words;
     private final Shown shown;
 
-    InterlabReport(LaboratoryLevels levels, BigDecimal division, Words words, Shown shown) {
+    InterlabReport(LaboratoryLevels levels, BigDecimal division, Texts words, Shown shown) {
         this.levels = levels;
         this.division = division;
         this.words = words;
@@ -196,7 +196,7 @@ final class InterlabReport implements Report {
         for (LaboratoryLevels.Level level : levels.levels()) {
             LaboratoryComparison comparison = level.comparison();
             page.gap();
-            page.line(words.say("interlab.title", level.name()));
+            page.line(words.get("interlab.title", level.name()));
             page.gap();
             figures(page, comparison);
             page.gap();
@@ -211,40 +211,40 @@ final class InterlabReport implements Report {
                 .filter(Optional::isPresent)
                 .count();
         if (mandels > 0) {
-            page.line(words.say(
+            page.line(words.get(
                     "interlab.by-chance",
                     Long.toString(mandels),
                     shown.fixed(mandels * STRAGGLING, mandels * STRAGGLING < 1 ? 1 : 0)));
         }
-        page.line(words.say("interlab.kept"));
+        page.line(words.get("interlab.kept"));
     }
 
     /** Says how far each laboratory lies from the others, over all levels. */
     private void biases(TextPage page) {
         Judged<List<LaboratoryBias>> biases = levels.biases(division.doubleValue());
         page.gap();
-        page.line(words.say("interlab.biases"));
+        page.line(words.get("interlab.biases"));
         page.gap();
-        biases.whyWithheld().ifPresent(reason -> page.line(words.say("interlab.no-bias", why(reason))));
+        biases.whyWithheld().ifPresent(reason -> page.line(words.get("interlab.no-bias", why(reason))));
         biases.meaningful()
                 .ifPresent(all -> page.table(
                         List.of(
-                                words.say("interlab.laboratory"),
-                                words.say("interlab.bias"),
-                                words.say("interlab.u"),
+                                words.get("interlab.laboratory"),
+                                words.get("interlab.bias"),
+                                words.get("interlab.u"),
                                 ""),
                         all.stream()
                                 .map(bias -> List.of(
                                         bias.laboratory(),
                                         shown.sixDigits(bias.bias()),
                                         shown.sixDigits(bias.expanded()),
-                                        bias.isSeen() ? words.say("interlab.bias-seen") : ""))
+                                        bias.isSeen() ? words.get("interlab.bias-seen") : ""))
                                 .toList()));
     }
 
     private void figures(TextPage page, LaboratoryComparison comparison) {
-        page.row(words.say("interlab.results"), Integer.toString(comparison.count()), "");
-        page.row(words.say("interlab.mean"), shown.sixDigits(comparison.mean()), "");
+        page.row(words.get("interlab.results"), Integer.toString(comparison.count()), "");
+        page.row(words.get("interlab.mean"), shown.sixDigits(comparison.mean()), "");
         row(page, "interlab.sr", comparison.repeatability());
         row(page, "interlab.s-r", comparison.reproducibility());
         row(page, "interlab.r", comparison.repeatabilityLimit());
@@ -253,7 +253,7 @@ final class InterlabReport implements Report {
 
     private void row(TextPage page, String key, Judged<Double> figure) {
         page.row(
-                words.say(key),
+                words.get(key),
                 shown.sixDigits(number(figure)),
                 figure.whyWithheld().map(this::why).orElse(""));
     }
@@ -276,18 +276,18 @@ final class InterlabReport implements Report {
         }
         page.table(
                 List.of(
-                        words.say("interlab.laboratory"),
-                        words.say("interlab.n"),
-                        words.say("interlab.mean"),
-                        words.say("interlab.s"),
-                        words.say("interlab.h"),
+                        words.get("interlab.laboratory"),
+                        words.get("interlab.n"),
+                        words.get("interlab.mean"),
+                        words.get("interlab.s"),
+                        words.get("interlab.h"),
                         "",
-                        words.say("interlab.k"),
+                        words.get("interlab.k"),
                         ""),
                 cells);
         page.gap();
-        comparison.h().whyWithheld().ifPresent(reason -> page.line(words.say("interlab.no-h", whyOfH(reason))));
-        comparison.k().whyWithheld().ifPresent(reason -> page.line(words.say("interlab.no-k", why(reason))));
+        comparison.h().whyWithheld().ifPresent(reason -> page.line(words.get("interlab.no-h", whyOfH(reason))));
+        comparison.k().whyWithheld().ifPresent(reason -> page.line(words.get("interlab.no-k", why(reason))));
     }
 
     private String say(Optional<Mandel> mandel) {
@@ -298,7 +298,7 @@ final class InterlabReport implements Report {
         Judged<CochranTest> cochran = comparison.cochran();
         cochran.meaningful()
                 .ifPresentOrElse(
-                        test -> page.line(words.say(
+                        test -> page.line(words.get(
                                 test.isSizeShared() ? "interlab.cochran" : "interlab.cochran-common",
                                 shown.fixed(test.statistic(), 3),
                                 shown.fixed(test.critical5(), 3),
@@ -306,52 +306,52 @@ final class InterlabReport implements Report {
                                 Integer.toString(test.size()),
                                 name(comparison, test.index()),
                                 verdict(test.suspicion()))),
-                        () -> page.line(words.say(
+                        () -> page.line(words.get(
                                 "interlab.no-cochran",
                                 cochran.whyWithheld().map(this::why).orElse(""))));
         Judged<GrubbsTest> grubbs = comparison.grubbs();
         grubbs.meaningful()
                 .ifPresentOrElse(
-                        test -> page.line(words.say(
+                        test -> page.line(words.get(
                                 "interlab.grubbs",
                                 name(comparison, test.index()),
                                 shown.fixed(test.statistic(), 3),
                                 shown.equalsProbability(test.p()),
                                 verdict(Suspicion.ofProbability(test.p())))),
-                        () -> page.line(words.say(
+                        () -> page.line(words.get(
                                 "interlab.no-grubbs",
                                 grubbs.whyWithheld().map(this::why).orElse(""))));
         Judged<GrubbsPairTest> two = comparison.grubbsTwo();
         two.meaningful()
                 .ifPresentOrElse(
-                        test -> page.line(words.say(
+                        test -> page.line(words.get(
                                 test.isHigh() ? "interlab.grubbs-two-high" : "interlab.grubbs-two-low",
                                 shown.fixed(test.statistic(), 3),
                                 shown.equalsProbability(test.p()),
                                 verdict(Suspicion.ofProbability(test.p())))),
-                        () -> page.line(words.say(
+                        () -> page.line(words.get(
                                 "interlab.no-grubbs-two",
                                 two.whyWithheld().map(this::why).orElse(""))));
     }
 
     private String verdict(Suspicion suspicion) {
-        return suspicion == Suspicion.NONE ? words.say("interlab.in-line") : say(suspicion);
+        return suspicion == Suspicion.NONE ? words.get("interlab.in-line") : say(suspicion);
     }
 
     private String say(Suspicion suspicion) {
         return switch (suspicion) {
             case NONE -> "";
-            case STRAGGLER -> words.say("interlab.straggler");
-            case OUTLIER -> words.say("interlab.outlier");
+            case STRAGGLER -> words.get("interlab.straggler");
+            case OUTLIER -> words.get("interlab.outlier");
         };
     }
 
     private String whyOfH(Judged.Reason reason) {
-        return reason == Judged.Reason.TOO_FEW ? words.say("interlab.too-few-for-h") : why(reason);
+        return reason == Judged.Reason.TOO_FEW ? words.get("interlab.too-few-for-h") : why(reason);
     }
 
     private String why(Judged.Reason reason) {
-        return words.say(
+        return words.get(
                 switch (reason) {
                     case TOO_FEW -> "interlab.too-few";
                     case TOO_MANY -> "interlab.too-many";

@@ -9,7 +9,7 @@ import porebench.command.reply.JsonFields;
 import porebench.command.reply.Report;
 import porebench.command.reply.Shown;
 import porebench.command.reply.TextPage;
-import porebench.command.reply.Words;
+import porebench.method.Texts;
 import porebench.statistics.outlier.RepeatSets;
 
 /** What {@code stats --sets} has to say: each set of repeat values in a row, and all of them together. */
@@ -20,10 +20,10 @@ final class SetsReport implements Report {
 
     private final List<String> names;
     private final RepeatSets sets;
-    private final Words words;
+    private final Texts words;
     private final Shown shown;
 
-    SetsReport(Subgroups groups, double division, double repeatability, Words words, Shown shown) {
+    SetsReport(Subgroups groups, double division, double repeatability, Texts words, Shown shown) {
         this.names = groups.names();
         this.words = words;
         this.shown = shown;
@@ -100,20 +100,20 @@ final class SetsReport implements Report {
         }
         page.table(
                 List.of(
-                        words.say("sets.set"),
-                        words.say("stats.count"),
-                        words.say("stats.mean"),
-                        words.say("stats.standard-deviation"),
-                        words.say("sets.half-width"),
-                        words.say("stats.range"),
+                        words.get("sets.set"),
+                        words.get("stats.count"),
+                        words.get("stats.mean"),
+                        words.get("stats.standard-deviation"),
+                        words.get("sets.half-width"),
+                        words.get("stats.range"),
                         ""),
                 cells);
         page.gap();
-        page.row(words.say("sets.sets"), Integer.toString(sets.size()), "");
-        page.row(words.say("sets.pooled"), shown.sixDigits(sets.pooledStandardDeviation()), "");
-        page.row(words.say("sets.too-wide"), Long.toString(wide()), "");
-        page.row(words.say("sets.with-outlier"), Long.toString(outlying()), "");
-        page.line(words.say(
+        page.row(words.get("sets.sets"), Integer.toString(sets.size()), "");
+        page.row(words.get("sets.pooled"), shown.sixDigits(sets.pooledStandardDeviation()), "");
+        page.row(words.get("sets.too-wide"), Long.toString(wide()), "");
+        page.row(words.get("sets.with-outlier"), Long.toString(outlying()), "");
+        page.line(words.get(
                 "sets.by-chance",
                 Long.toString(judged()),
                 shown.fixed(judged() * SIGNIFICANCE, judged() < 20 ? 2 : judged() < 200 ? 1 : 0)));
@@ -126,10 +126,10 @@ final class SetsReport implements Report {
     private String remark(int set) {
         List<String> remarks = new ArrayList<>();
         if (!sets.isWithinCriticalRange(set)) {
-            remarks.add(words.say("sets.wide"));
+            remarks.add(words.get("sets.wide"));
         }
         if (sets.hasOutlier(set)) {
-            remarks.add(words.say(
+            remarks.add(words.get(
                     "sets.outlier", Integer.toString(sets.farthest(set).orElseThrow() + 1)));
         }
         return String.join(" ", remarks);

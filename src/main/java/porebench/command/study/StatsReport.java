@@ -9,7 +9,7 @@ import porebench.command.reply.JsonFields;
 import porebench.command.reply.Report;
 import porebench.command.reply.Shown;
 import porebench.command.reply.TextPage;
-import porebench.command.reply.Words;
+import porebench.method.Texts;
 import porebench.statistics.Judged;
 import porebench.statistics.outlier.DixonTest;
 import porebench.statistics.outlier.GrubbsPairTest;
@@ -24,7 +24,7 @@ import porebench.statistics.summary.Summary;
 final class StatsReport implements Report {
     private static final double CONFIDENCE = 0.95;
 
-    private final Words words;
+    private final Texts words;
     private final Shown shown;
     private final Summary summary;
     private final Optional<MeanInterval> interval;
@@ -51,7 +51,7 @@ final class StatsReport implements Report {
         }
     }
 
-    StatsReport(double[] numbers, double division, double repeatability, Words words, Shown shown) {
+    StatsReport(double[] numbers, double division, double repeatability, Texts words, Shown shown) {
         this.words = words;
         this.shown = shown;
         summary = Summary.of(numbers);
@@ -100,28 +100,28 @@ final class StatsReport implements Report {
 
     @Override
     public void text(TextPage page) {
-        page.row(words.say("stats.count"), Integer.toString(summary.count()), "");
-        page.row(words.say("stats.mean"), shown.sixDigits(summary.mean()), "");
-        page.row(words.say("stats.standard-deviation"), shown.sixDigits(summary.standardDeviation()), "");
-        page.row(words.say("stats.lag1"), shown.sixDigits(summary.lag1Autocorrelation()), "");
+        page.row(words.get("stats.count"), Integer.toString(summary.count()), "");
+        page.row(words.get("stats.mean"), shown.sixDigits(summary.mean()), "");
+        page.row(words.get("stats.standard-deviation"), shown.sixDigits(summary.standardDeviation()), "");
+        page.row(words.get("stats.lag1"), shown.sixDigits(summary.lag1Autocorrelation()), "");
         interval.ifPresent(ends -> {
-            page.row(words.say("stats.confidence-low"), shown.sixDigits(ends.low()), "");
-            page.row(words.say("stats.confidence-high"), shown.sixDigits(ends.high()), "");
+            page.row(words.get("stats.confidence-low"), shown.sixDigits(ends.low()), "");
+            page.row(words.get("stats.confidence-high"), shown.sixDigits(ends.high()), "");
         });
         rangeCheck.ifPresent(check -> {
-            page.row(words.say("stats.range"), shown.sixDigits(check.range()), "");
-            page.row(words.say("stats.range-limit"), shown.sixDigits(check.limit()), "");
+            page.row(words.get("stats.range"), shown.sixDigits(check.range()), "");
+            page.row(words.get("stats.range-limit"), shown.sixDigits(check.limit()), "");
         });
         page.gap();
         List<List<String>> cells = new ArrayList<>();
-        cells.add(row(words.say("stats.grubbs"), single));
-        cells.add(row(words.say("stats.grubbs-two"), pair));
-        cells.add(row(words.say("stats.dixon"), dixon));
-        cells.add(row(words.say("stats.anderson-darling"), anderson));
-        cells.add(row(words.say("stats.shapiro-wilk"), shapiro));
-        page.table(List.of(words.say("stats.test"), words.say("stats.statistic"), words.say("stats.p"), ""), cells);
+        cells.add(row(words.get("stats.grubbs"), single));
+        cells.add(row(words.get("stats.grubbs-two"), pair));
+        cells.add(row(words.get("stats.dixon"), dixon));
+        cells.add(row(words.get("stats.anderson-darling"), anderson));
+        cells.add(row(words.get("stats.shapiro-wilk"), shapiro));
+        page.table(List.of(words.get("stats.test"), words.get("stats.statistic"), words.get("stats.p"), ""), cells);
         grubbs.filter(test -> single.p().isPresent())
-                .ifPresent(test -> page.row(words.say("stats.grubbs-index"), Integer.toString(test.index()), ""));
+                .ifPresent(test -> page.row(words.get("stats.grubbs-index"), Integer.toString(test.index()), ""));
     }
 
     private List<String> row(String name, Line line) {
@@ -133,7 +133,7 @@ final class StatsReport implements Report {
     }
 
     private String why(Judged.Reason reason) {
-        return words.say(
+        return words.get(
                 switch (reason) {
                     case TOO_FEW -> "stats.too-few";
                     case TOO_MANY -> "stats.too-many";

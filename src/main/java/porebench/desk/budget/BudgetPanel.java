@@ -16,9 +16,9 @@ import porebench.desk.PlotPanel;
 import porebench.desk.form.Choices;
 import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
-import porebench.desk.form.Texts;
 import porebench.desk.form.Typing;
 import porebench.desk.form.WrappedText;
+import porebench.method.Texts;
 import porebench.method.budget.BudgetResult;
 import porebench.record.id.MeterId;
 

@@ -5,8 +5,8 @@ import javax.swing.JScrollPane;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WideTable;
+import porebench.method.Texts;
 import porebench.method.budget.Budget;
 
 /** The lines of a budget, one a part. */

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import porebench.chart.BudgetBars;
 import porebench.desk.form.Numbers;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetLine;
 import porebench.method.budget.BudgetResult;

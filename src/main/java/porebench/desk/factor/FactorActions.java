@@ -10,9 +10,9 @@ import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import porebench.desk.DeskModel;
-import porebench.desk.form.Texts;
 import porebench.method.Answer;
 import porebench.method.Problem;
+import porebench.method.Texts;
 import porebench.port.CardHandout;
 import porebench.port.Paper;
 

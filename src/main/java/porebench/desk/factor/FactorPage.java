@@ -6,7 +6,7 @@ import javax.swing.JScrollPane;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
 import porebench.desk.form.History;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 
 /** Page 5 of a mix: its factor issued, replaced or withdrawn; its history; its card seen and printed. */
 public final class FactorPage implements Page {

@@ -13,11 +13,11 @@ import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorState;
 import porebench.method.Problem;
+import porebench.method.Texts;
 import porebench.record.FactorIssue;
 
 /** The factor page: what holds now, the next revision and the history on the left, the card on the right. */

@@ -5,8 +5,8 @@ import javax.swing.JComponent;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
 import porebench.desk.form.Numbers;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WideTable;
+import porebench.method.Texts;
 import porebench.record.FactorIssue;
 
 /** All revisions of the factor, the newest on top; the selected one's card is looked at. */

@@ -18,10 +18,10 @@ import porebench.desk.form.Numbers;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.Row;
 import porebench.desk.form.TextLink;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WorkedOut;
 import porebench.desk.form.WrappedText;
 import porebench.evidence.JudgedDetermination;
+import porebench.method.Texts;
 import porebench.method.budget.BudgetResult;
 import porebench.method.trial.DeterminationSummary;
 

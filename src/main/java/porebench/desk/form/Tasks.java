@@ -24,6 +24,7 @@ import javax.swing.Timer;
 import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
+import porebench.method.Texts;
 
 /** The one way off the event thread and back. */
 public interface Tasks {

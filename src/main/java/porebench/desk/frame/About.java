@@ -8,7 +8,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 
 /** Says what the workbench is for and where its limits are, and which versions are at work. */
 final class About {

@@ -25,7 +25,7 @@ import javax.swing.UIManager;
 import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 
 /** A dialog with a content and a row of buttons, each named for what it does; Escape takes the last one. */
 final class AskDialog {

@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Commands;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.record.id.TrialId;
 
 /**

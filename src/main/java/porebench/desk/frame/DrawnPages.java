@@ -12,7 +12,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.Settings;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.record.LabBook;
 
 /** All that stands in the window, made and drawn where no window is: for an archive of the classes that a start needs. */

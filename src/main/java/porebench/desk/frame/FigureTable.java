@@ -3,10 +3,10 @@ package porebench.desk.frame;
 import java.util.List;
 import java.util.Objects;
 import javax.swing.table.AbstractTableModel;
-import porebench.desk.form.Texts;
 import porebench.method.Figure;
 import porebench.method.FigureName;
 import porebench.method.SourceText;
+import porebench.method.Texts;
 
 /** The figures of the profile on view: what, value, unit, mark, clause; the value of an own copy can be typed over. */
 final class FigureTable extends AbstractTableModel {

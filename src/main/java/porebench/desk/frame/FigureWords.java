@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import porebench.desk.form.Texts;
 import porebench.method.FigureName;
 import porebench.method.Problem;
+import porebench.method.Texts;
 
 /** The figures of a profile as a person of one language reads and types them; they are kept with a point and English words. */
 final class FigureWords {

@@ -13,8 +13,8 @@ import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
 import org.jspecify.annotations.Nullable;
 import porebench.desk.DeskModel;
-import porebench.desk.form.Texts;
 import porebench.desk.form.UnitSystem;
+import porebench.method.Texts;
 
 /** The menu bar. */
 final class FrameMenus {

@@ -1,7 +1,7 @@
 package porebench.desk.frame;
 
 import java.util.Locale;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 
 /** Where the words of the window itself stand. */
 final class FrameTexts {

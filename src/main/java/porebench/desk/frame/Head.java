@@ -16,11 +16,11 @@ import porebench.desk.DeskModel;
 import porebench.desk.Page;
 import porebench.desk.StateMark;
 import porebench.desk.form.Days;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorState;
 import porebench.evidence.JudgedDetermination;
+import porebench.method.Texts;
 import porebench.record.FactorIssue;
 
 /** The head of the selected mix: its name, how it stands with its factor, what to do next, and the row of steps. */

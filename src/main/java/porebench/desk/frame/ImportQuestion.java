@@ -5,7 +5,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.Tools;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.record.RecordKind;
 
 /** Shows what a CSV file would bring and everything that is wrong with it, and asks whether the good records be kept. */

@@ -5,7 +5,7 @@ import java.util.List;
 import javax.swing.JFileChooser;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import porebench.desk.Asker;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 
 /** The kinds of file that a dialog offers; a name whose ending is none of theirs gets that of the kind chosen. */
 final class KindsOfFile {

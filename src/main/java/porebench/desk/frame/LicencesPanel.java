@@ -11,7 +11,7 @@ import javax.swing.JTextArea;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.DefaultTableModel;
 import net.miginfocom.swing.MigLayout;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 
 /** The list of libraries, and under it the licence of the one that is selected. */
 final class LicencesPanel extends JPanel {

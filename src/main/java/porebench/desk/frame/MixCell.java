@@ -13,9 +13,9 @@ import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.StateMark;
 import porebench.desk.form.Numbers;
-import porebench.desk.form.Texts;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
+import porebench.method.Texts;
 
 /** One mix in the list: its state as a shape and in words, its name, and the factor in force. */
 final class MixCell extends JPanel implements ListCellRenderer<RegisterRow> {

@@ -25,9 +25,9 @@ import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
 import porebench.desk.form.Form;
-import porebench.desk.form.Texts;
 import porebench.desk.form.Typing;
 import porebench.evidence.RegisterRow;
+import porebench.method.Texts;
 import porebench.record.id.MixId;
 
 /** The strip on the left: the mixes with their factor and its state, and under them the registers. */

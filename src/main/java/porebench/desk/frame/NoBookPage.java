@@ -15,8 +15,8 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Commands;
 import porebench.desk.form.TallPanel;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
+import porebench.method.Texts;
 
 /** What the window shows while no lab book is open: why, what is safe, and what can be done. */
 final class NoBookPage {

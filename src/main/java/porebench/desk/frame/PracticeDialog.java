@@ -12,9 +12,9 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Choices;
 import porebench.desk.form.Form;
-import porebench.desk.form.Texts;
 import porebench.evidence.practice.PracticeRun;
 import porebench.method.ProblemText;
+import porebench.method.Texts;
 import porebench.method.simulate.Fault;
 import porebench.record.id.MixId;
 

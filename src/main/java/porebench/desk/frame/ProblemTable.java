@@ -8,10 +8,10 @@ import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
-import porebench.desk.form.Texts;
 import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
+import porebench.method.Texts;
 
 /** A table of problems: how grave, where in which file, and what to do. */
 final class ProblemTable {

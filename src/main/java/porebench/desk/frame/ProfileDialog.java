@@ -17,12 +17,12 @@ import porebench.desk.DeskModel;
 import porebench.desk.form.Choices;
 import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
-import porebench.desk.form.Texts;
 import porebench.desk.form.Typing;
 import porebench.desk.form.WrappedText;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.SourceText;
+import porebench.method.Texts;
 import porebench.record.Draft;
 
 /** Shows the figures of a profile with their clauses, and lets the laboratory keep its own copy with other figures. */

@@ -6,7 +6,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.record.Laboratory;
 
 /** The line at the foot of the window: whose lab book this is and where, who works here, and in which units. */

@@ -27,10 +27,10 @@ import org.jspecify.annotations.Nullable;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Settings;
-import porebench.desk.form.Texts;
 import porebench.desk.form.Typing;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
+import porebench.method.Texts;
 import porebench.port.OutputFile;
 import porebench.port.Spoken;
 

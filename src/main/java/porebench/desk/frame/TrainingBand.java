@@ -14,7 +14,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 
 /**
  * The band that says that nothing on view was measured: across the window of a training book whatever it shows, and across

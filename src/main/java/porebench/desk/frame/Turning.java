@@ -12,7 +12,7 @@ import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Reading;
 import porebench.desk.Tools;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.port.OpeningRefused;
 import porebench.port.Spoken;
 import porebench.record.LabBook;

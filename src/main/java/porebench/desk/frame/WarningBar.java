@@ -9,10 +9,10 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Commands;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
+import porebench.method.Texts;
 
 /**
  * What is to be known of the lab book as it was opened and used, across the window for as long as it is open: that nothing can

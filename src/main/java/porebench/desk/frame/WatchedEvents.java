@@ -5,7 +5,7 @@ import java.awt.EventQueue;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import porebench.desk.Asker;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 
 /** Tells the person of a fault of the program instead of letting it vanish on the console. */
 final class WatchedEvents extends EventQueue {

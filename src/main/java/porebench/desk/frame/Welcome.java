@@ -6,8 +6,8 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
+import porebench.method.Texts;
 
 /** What stands on the right in a lab book without a mix: what to do next. */
 final class Welcome {

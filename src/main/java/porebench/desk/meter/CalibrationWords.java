@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Numbers;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.method.meter.BowlCalibration;
 import porebench.method.meter.ColumnCalibration;
 import porebench.method.meter.DialCalibration;

@@ -7,9 +7,9 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.ProblemLines;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
 import porebench.evidence.JudgedCalibration;
+import porebench.method.Texts;
 import porebench.record.MeterCalibration;
 
 /** The calibration that is looked at: what was measured, what it tells, the model beside it, and its versions. */

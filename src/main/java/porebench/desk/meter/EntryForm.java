@@ -11,9 +11,9 @@ import javax.swing.JTextField;
 import porebench.desk.form.Choices;
 import porebench.desk.form.Form;
 import porebench.desk.form.TextLink;
-import porebench.desk.form.Texts;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
+import porebench.method.Texts;
 import porebench.quantity.Unit;
 import porebench.record.MeterCalibration;
 

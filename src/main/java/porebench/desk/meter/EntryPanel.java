@@ -17,11 +17,11 @@ import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
+import porebench.method.Texts;
 import porebench.method.meter.CheckAmount;
 import porebench.method.meter.DialCalibration;
 

@@ -7,9 +7,9 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WideTable;
 import porebench.evidence.JudgedCalibration;
+import porebench.method.Texts;
 
 /** The calibrations of a meter, the newest first; one of them is chosen. */
 final class HistoryTable {

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import porebench.desk.form.Numbers;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.method.meter.BowlFill;
 import porebench.method.meter.CheckAmount;
 import porebench.method.meter.CheckPoint;

@@ -7,8 +7,8 @@ import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
 import porebench.desk.form.History;
-import porebench.desk.form.Texts;
 import porebench.method.Problem;
+import porebench.method.Texts;
 import porebench.record.id.MeterId;
 
 /** The page of one meter: its state, its calibrations, and the form in which a calibration is entered or corrected. */

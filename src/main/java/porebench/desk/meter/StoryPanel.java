@@ -16,9 +16,9 @@ import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.TextLink;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
 import porebench.method.MeterType;
+import porebench.method.Texts;
 import porebench.record.id.CalibrationId;
 import porebench.record.id.MeterId;
 

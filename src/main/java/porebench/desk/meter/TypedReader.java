@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import porebench.desk.form.Numbers;
-import porebench.desk.form.Texts;
 import porebench.method.Problem;
+import porebench.method.Texts;
 import porebench.quantity.Typed;
 import porebench.quantity.Unit;
 

@@ -4,10 +4,10 @@ import java.awt.Component;
 import javax.swing.JTable;
 import javax.swing.SwingConstants;
 import porebench.desk.form.MarkedCell;
-import porebench.desk.form.Texts;
 import porebench.method.MoistureState;
 import porebench.method.ProblemText;
 import porebench.method.Role;
+import porebench.method.Texts;
 import porebench.quantity.MassUnit;
 
 /** Draws a cell of the table of constituents. */

@@ -9,11 +9,11 @@ import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.table.JTableHeader;
 import porebench.desk.form.Choices;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WideTable;
 import porebench.method.MoistureState;
 import porebench.method.ProblemText;
 import porebench.method.Role;
+import porebench.method.Texts;
 import porebench.quantity.MassUnit;
 
 /** The table of constituents: typed in place, its choices by boxes, its problems marked in their cells. */

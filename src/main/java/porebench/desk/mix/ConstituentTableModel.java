@@ -1,9 +1,9 @@
 package porebench.desk.mix;
 
 import javax.swing.table.AbstractTableModel;
-import porebench.desk.form.Texts;
 import porebench.method.MoistureState;
 import porebench.method.Role;
+import porebench.method.Texts;
 import porebench.quantity.MassUnit;
 
 /** The rows of the draft as a table to type in. */

@@ -7,8 +7,8 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.FigureLine;
 import porebench.desk.form.Numbers;
-import porebench.desk.form.Texts;
 import porebench.desk.form.UnitSystem;
+import porebench.method.Texts;
 import porebench.quantity.Unit;
 
 /** The figures of the batch, each with its unit, as they follow from the draft. */

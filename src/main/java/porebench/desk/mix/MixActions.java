@@ -2,7 +2,7 @@ package porebench.desk.mix;
 
 import javax.swing.Action;
 import porebench.desk.form.Commands;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 
 /** What can be done on the mix design page, each with its words and when it can be done. */
 final class MixActions {

@@ -2,7 +2,7 @@ package porebench.desk.mix;
 
 import java.util.ArrayList;
 import java.util.List;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 
 /** What changed between two versions of a mix design, in a few words. */
 final class MixChanges {

@@ -10,12 +10,12 @@ import javax.swing.JTextField;
 import porebench.desk.form.Choices;
 import porebench.desk.form.Form;
 import porebench.desk.form.Row;
-import porebench.desk.form.Texts;
 import porebench.desk.form.Typing;
 import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.method.Profile;
+import porebench.method.Texts;
 import porebench.quantity.DensityUnit;
 import porebench.quantity.VolumeUnit;
 

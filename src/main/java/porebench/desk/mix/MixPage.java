@@ -8,8 +8,8 @@ import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
 import porebench.desk.form.History;
-import porebench.desk.form.Texts;
 import porebench.method.Problem;
+import porebench.method.Texts;
 
 /** The page on which the selected mix design is read and corrected, or a new one is entered. */
 public final class MixPage implements Page {

@@ -15,9 +15,9 @@ import porebench.desk.DeskModel;
 import porebench.desk.form.Commands;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
 import porebench.method.Problem;
+import porebench.method.Texts;
 
 /** The mix design page as it is seen. */
 final class MixPanel implements MixActions.Rows {

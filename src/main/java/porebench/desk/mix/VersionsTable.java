@@ -5,8 +5,8 @@ import java.util.List;
 import javax.swing.JScrollPane;
 import javax.swing.table.DefaultTableModel;
 import porebench.desk.form.Days;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WideTable;
+import porebench.method.Texts;
 import porebench.record.MixDesign;
 import porebench.record.Version;
 

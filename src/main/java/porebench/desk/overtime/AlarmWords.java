@@ -1,7 +1,7 @@
 package porebench.desk.overtime;
 
 import porebench.desk.form.Numbers;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.statistics.control.FalseAlarms;
 import porebench.statistics.control.PhasedChart;
 

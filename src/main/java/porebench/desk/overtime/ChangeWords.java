@@ -4,8 +4,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import porebench.desk.form.Texts;
 import porebench.evidence.FactorHistory.Change;
+import porebench.method.Texts;
 
 /** Says what changed between two points. */
 final class ChangeWords {

@@ -8,7 +8,7 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Choices;
 import porebench.desk.form.Form;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.statistics.control.PhasedChart;
 
 /** What is charted: by mix, source, meter or operator, which of them, and which chart. */

@@ -13,8 +13,8 @@ import porebench.chart.ControlPlot;
 import porebench.desk.Looks;
 import porebench.desk.PlotPanel;
 import porebench.desk.form.TallPanel;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
+import porebench.method.Texts;
 import porebench.record.id.TrialId;
 
 /** The Over-time page: verdict, what is charted, the plot, its signals in words, and the settings. */

@@ -3,7 +3,7 @@ package porebench.desk.overtime;
 import java.util.ArrayList;
 import java.util.List;
 import porebench.desk.form.Numbers;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.statistics.control.PhasedChart;
 
 /** Says each phase of a chart: when, how many points, what began it, and its limits. */

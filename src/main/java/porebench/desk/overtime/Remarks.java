@@ -5,7 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.stream.Collectors;
 import porebench.desk.form.Numbers;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.record.id.MixId;
 import porebench.statistics.control.ChartTerms;
 import porebench.statistics.control.PhasedChart;

@@ -14,8 +14,8 @@ import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.desk.form.TextLink;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
+import porebench.method.Texts;
 import porebench.statistics.control.PhasedChart;
 import porebench.statistics.control.RunRule;
 

@@ -6,9 +6,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import porebench.desk.form.Numbers;
-import porebench.desk.form.Texts;
 import porebench.evidence.FactorHistory.Change;
 import porebench.evidence.FactorHistory.Made;
+import porebench.method.Texts;
 import porebench.statistics.control.ChartPoint;
 import porebench.statistics.control.RunRule;
 

@@ -14,8 +14,8 @@ import porebench.chart.StateShape;
 import porebench.chart.TrialPoint;
 import porebench.desk.Looks;
 import porebench.desk.form.Commands;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
+import porebench.method.Texts;
 
 /** The signals in words, the newest first: at which point, what happened, and what to check. */
 final class SignalsPanel {

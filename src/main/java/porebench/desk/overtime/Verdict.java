@@ -1,6 +1,6 @@
 package porebench.desk.overtime;
 
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.statistics.control.ChartTerms;
 
 /** Says in one sentence how the factor stands over time. */

@@ -7,7 +7,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.Page;
 import porebench.desk.StateMark;
 import porebench.desk.form.History;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.record.Equipment;
 
 /** The register of equipment. */

@@ -10,7 +10,7 @@ import porebench.desk.Page;
 import porebench.desk.StateMark;
 import porebench.desk.form.Commands;
 import porebench.desk.form.History;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.record.Meter;
 import porebench.record.id.MeterId;
 

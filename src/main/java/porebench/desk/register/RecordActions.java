@@ -7,8 +7,8 @@ import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.Asker;
 import porebench.desk.form.Commands;
-import porebench.desk.form.Texts;
 import porebench.method.Problem;
+import porebench.method.Texts;
 
 /** The commands of a register: begin a record, save its draft, drop it. */
 final class RecordActions {

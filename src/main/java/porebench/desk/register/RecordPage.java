@@ -7,7 +7,7 @@ import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.form.History;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.record.Kept;
 
 /** One register with the record on view: what the pages of sources and of meters share. */

@@ -18,9 +18,9 @@ import porebench.desk.form.Commands;
 import porebench.desk.form.HeadingWidth;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WideTable;
 import porebench.desk.form.WrappedText;
+import porebench.method.Texts;
 import porebench.record.Kept;
 import porebench.record.Version;
 

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import porebench.desk.DeskModel;
-import porebench.desk.form.Texts;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
+import porebench.method.Texts;
 import porebench.record.id.MixId;
 
 /** The factor register: every mix in service, all of them or those that need attention. */

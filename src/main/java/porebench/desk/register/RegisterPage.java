@@ -4,7 +4,7 @@ import java.util.function.Consumer;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.record.id.MixId;
 
 /** The factor register: what is in force for every mix, what is due and what is missing. */

@@ -23,10 +23,10 @@ import porebench.desk.form.HeadingWidth;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WideTable;
 import porebench.desk.form.WrappedText;
 import porebench.evidence.RegisterRow;
+import porebench.method.Texts;
 import porebench.record.id.MixId;
 
 /** The factor register as a table, and under it what is missing for the chosen mix. */

@@ -6,7 +6,7 @@ import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
 import porebench.desk.form.History;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.record.Source;
 
 /** The register of sources. */

@@ -9,10 +9,10 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Form;
 import porebench.desk.form.Numbers;
-import porebench.desk.form.Texts;
 import porebench.desk.form.Typing;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
+import porebench.method.Texts;
 import porebench.method.sample.Constituent;
 
 /** Today's moisture of each stockpile, a field an aggregate, made anew for each mix. */

@@ -8,8 +8,8 @@ import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Commands;
-import porebench.desk.form.Texts;
 import porebench.evidence.paper.TrialSheet;
+import porebench.method.Texts;
 import porebench.port.OutputFile;
 import porebench.port.Paper;
 

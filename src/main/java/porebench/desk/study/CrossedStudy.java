@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import porebench.desk.form.Texts;
 import porebench.evidence.study.LayeredReadings;
+import porebench.method.Texts;
 import porebench.statistics.variance.CrossedVariances;
 
 /** Says what a study of layers that cross one another amounts to. */

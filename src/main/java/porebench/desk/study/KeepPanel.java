@@ -17,8 +17,8 @@ import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TextLink;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
+import porebench.method.Texts;
 
 /** The form in which a study is kept: its name, title, day, who made it and remarks. */
 final class KeepPanel {

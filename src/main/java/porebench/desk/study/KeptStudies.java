@@ -8,7 +8,7 @@ import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.record.KeptStudy;
 import porebench.record.LabBook;
 import porebench.record.Namesakes;

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import porebench.chart.ComponentShares;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.statistics.variance.VarianceInterval;
 
 /** The layers of a study with what each makes up of the whole, and the words for it. */

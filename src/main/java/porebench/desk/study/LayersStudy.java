@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import porebench.desk.form.Texts;
 import porebench.evidence.study.LayeredReadings;
+import porebench.method.Texts;
 import porebench.statistics.variance.VarianceLayers;
 
 /** Says what a study of groups within groups amounts to. */

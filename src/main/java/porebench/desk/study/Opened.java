@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import porebench.desk.form.Days;
-import porebench.desk.form.Texts;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.KeptReadings;
 import porebench.evidence.study.ValueRow;
 import porebench.method.Problem;
+import porebench.method.Texts;
 import porebench.record.KeptStudy;
 import porebench.record.Version;
 

@@ -16,8 +16,8 @@ import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Choices;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
-import porebench.desk.form.Texts;
 import porebench.evidence.study.TrialLayer;
+import porebench.method.Texts;
 
 /** The rows in which a study and its data are chosen. */
 final class StudyChoice {

@@ -13,8 +13,8 @@ import porebench.desk.Asker;
 import porebench.desk.Looks;
 import porebench.desk.PlotPanel;
 import porebench.desk.form.TallPanel;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
+import porebench.method.Texts;
 import porebench.port.OutputFile;
 
 /** The page of studies: which study of which data, its verdict, its plots and its tables. */

@@ -5,9 +5,9 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
 import porebench.method.MeterType;
+import porebench.method.Texts;
 
 /** The usual cautions of the bench for the type of meter at hand, where the hazard is; they are always in sight. */
 final class Cautions {

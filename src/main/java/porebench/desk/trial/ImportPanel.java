@@ -8,9 +8,9 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
 import porebench.method.ProblemText;
+import porebench.method.Texts;
 
 /** What a trial sheet holds and what is wrong with it, until the person says what becomes of the good trials. */
 final class ImportPanel {

@@ -8,10 +8,10 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.ProblemLines;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
 import porebench.method.MeterType;
 import porebench.method.Problem;
+import porebench.method.Texts;
 import porebench.method.trial.TrialFactor;
 
 /** The factor of the trial being typed, and what is doubtful about it as a whole. */

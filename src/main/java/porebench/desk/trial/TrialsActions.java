@@ -8,8 +8,8 @@ import java.util.function.Function;
 import javax.swing.JComponent;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
-import porebench.desk.form.Texts;
 import porebench.method.Problem;
+import porebench.method.Texts;
 import porebench.record.id.MixId;
 
 /** The commands of the Trials page: what must be asked is asked, then the model does it. */

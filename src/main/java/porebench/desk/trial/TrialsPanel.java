@@ -17,8 +17,8 @@ import porebench.chart.TrialPoint;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.desk.form.TallPanel;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
+import porebench.method.Texts;
 import porebench.record.id.DeterminationId;
 
 /** The Trials page: chooser, table, what there is to say about a trial, entry form, import, cautions. */

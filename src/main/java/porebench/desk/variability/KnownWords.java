@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import porebench.desk.form.Numbers;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.method.trial.DeterminationSummary;
 import porebench.method.trial.KnownFactor;
 import porebench.method.trial.NextDetermination;

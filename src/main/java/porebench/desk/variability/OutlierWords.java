@@ -3,7 +3,7 @@ package porebench.desk.variability;
 import java.util.List;
 import java.util.stream.Collectors;
 import porebench.desk.form.Numbers;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.method.trial.Outliers;
 import porebench.record.id.TrialId;
 import porebench.statistics.outlier.DixonTest;

@@ -2,7 +2,7 @@ package porebench.desk.variability;
 
 import java.util.List;
 import porebench.desk.form.Numbers;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.method.trial.StopRule;
 import porebench.method.trial.StopText;
 import porebench.method.trial.Variability;

@@ -1,7 +1,7 @@
 package porebench.desk.variability;
 
 import java.util.List;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.method.trial.Shape;
 import porebench.statistics.summary.AndersonDarlingTest;
 import porebench.statistics.summary.ShapiroWilkTest;

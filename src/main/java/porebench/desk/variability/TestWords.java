@@ -3,7 +3,7 @@ package porebench.desk.variability;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import porebench.desk.form.Numbers;
-import porebench.desk.form.Texts;
+import porebench.method.Texts;
 import porebench.statistics.Judged;
 
 /** Says a test in a line: its statistic, and p or the reason why p would mean nothing. */

@@ -18,9 +18,9 @@ import porebench.desk.PlotPanel;
 import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
-import porebench.desk.form.Texts;
 import porebench.desk.form.WrappedText;
 import porebench.evidence.JudgedDetermination;
+import porebench.method.Texts;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.TrialId;
 

@@ -2,9 +2,9 @@ package porebench.desk.variability;
 
 import java.util.Optional;
 import porebench.desk.form.Numbers;
-import porebench.desk.form.Texts;
 import porebench.evidence.JudgedDetermination;
 import porebench.method.FigureName;
+import porebench.method.Texts;
 import porebench.method.trial.LaboratoryCheck;
 import porebench.method.trial.StopText;
 import porebench.method.trial.Variability;

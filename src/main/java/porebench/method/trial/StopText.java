@@ -2,14 +2,12 @@ package porebench.method.trial;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.text.MessageFormat;
 import java.text.NumberFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.ResourceBundle;
-import porebench.method.FixedNumbers;
 import porebench.method.RoundingRule;
+import porebench.method.Texts;
 
 /**
  * Says what the stop rule found, in the words of one language; screens and commands say it alike.
@@ -23,15 +21,12 @@ public final class StopText {
 
     private static final int DEGREES_DECIMALS = 1;
 
-    private final ResourceBundle words;
+    private final Texts words;
     private final Locale locale;
 
     private StopText(Locale locale) {
         this.locale = locale;
-        this.words = ResourceBundle.getBundle(
-                "porebench.method.trial.stop",
-                locale,
-                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+        this.words = Texts.of("porebench.method.trial.stop", locale);
     }
 
     /** Returns the texts in a language, English where it has no translation. */
@@ -47,7 +42,7 @@ public final class StopText {
             case NOT_YET_KNOWN -> "stop.not-yet-known";
             case OUT_OF_REACH -> isOfTheDial(stop) ? "stop.dial-out-of-reach" : "stop.out-of-reach";
         };
-        return format(
+        return words.get(
                 key,
                 stop.halfWidthPercent().isPresent()
                         ? number(stop.halfWidthPercent().getAsDouble(), FINE_DECIMALS)
@@ -64,7 +59,7 @@ public final class StopText {
         stop.scatter().ifPresent(scatter -> reasons.add(basis(scatter)));
         stop.risks().ifPresent(risks -> reasons.add(risks(stop, risks)));
         if (isOfTheDial(stop)) {
-            reasons.add(format("risks.dial"));
+            reasons.add(words.get("risks.dial"));
         }
         stop.next().ifPresent(next -> reasons.add(next(next)));
         return reasons;
@@ -77,8 +72,8 @@ public final class StopText {
     private String basis(Scatter scatter) {
         String deviation = number(scatter.standardDeviationPercent(), FINE_DECIMALS);
         return scatter.isOfTheDial()
-                ? format("basis.dial", deviation)
-                : format(
+                ? words.get("basis.dial", deviation)
+                : words.get(
                         "basis." + scatter.basis().symbol(),
                         deviation,
                         number(scatter.degreesOfFreedom(), DEGREES_DECIMALS),
@@ -86,7 +81,7 @@ public final class StopText {
     }
 
     private String risks(StopRule stop, StopRule.Risks risks) {
-        String plan = format(
+        String plan = words.get(
                 "risks.plan",
                 Integer.toString(stop.trialsInAll()),
                 percent(risks.within()),
@@ -95,14 +90,14 @@ public final class StopText {
         return risks.oneLessWouldDo().isEmpty()
                 ? plan
                 : plan + " "
-                        + format(
+                        + words.get(
                                 "risks.one-less",
                                 Integer.toString(stop.trialsInAll() - 1),
                                 percent(risks.oneLessWouldDo().getAsDouble()));
     }
 
     private String next(NextTrial next) {
-        return format(
+        return words.get(
                 next.leavesTheCard() ? "next.leaves" : "next.could",
                 number(next.lowPercent(), DECIMALS),
                 number(next.highPercent(), DECIMALS),
@@ -115,8 +110,8 @@ public final class StopText {
         boolean down = next.cardAtLow().compareTo(next.card()) != 0;
         boolean up = next.cardAtHigh().compareTo(next.card()) != 0;
         return down && up
-                ? format("next.two-cards", card(next.cardAtLow()), card(next.cardAtHigh()))
-                : format("next.one-card", card(down ? next.cardAtLow() : next.cardAtHigh()));
+                ? words.get("next.two-cards", card(next.cardAtLow()), card(next.cardAtHigh()))
+                : words.get("next.one-card", card(down ? next.cardAtLow() : next.cardAtHigh()));
     }
 
     /**
@@ -132,11 +127,7 @@ public final class StopText {
             case ENOUGH -> next.leavesTheCard() ? "clause.enough-leaves" : "clause.enough-could";
             case MORE, NOT_YET_KNOWN -> next.leavesTheCard() ? "clause.more-leaves" : "clause.more-could";
         };
-        return format(key, card(next.card()), otherCards(next), stop.moreTrials());
-    }
-
-    private String format(String key, Object... values) {
-        return new MessageFormat(FixedNumbers.in(locale, words.getString(key)), locale).format(values);
+        return words.get(key, card(next.card()), otherCards(next), stop.moreTrials());
     }
 
     private String card(BigDecimal factor) {

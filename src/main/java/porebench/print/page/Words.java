@@ -1,14 +1,12 @@
 package porebench.print.page;
 
 import java.math.BigDecimal;
-import java.text.MessageFormat;
 import java.text.NumberFormat;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import java.util.ResourceBundle;
-import porebench.method.FixedNumbers;
 import porebench.method.SourceText;
+import porebench.method.Texts;
 
 /**
  * The words, numbers and dates of cards and sheets in one language, English where there is no translation.
@@ -19,15 +17,12 @@ import porebench.method.SourceText;
 public final class Words {
     private static final char MINUS = '\u2212';
 
-    private final ResourceBundle words;
+    private final Texts words;
     private final Locale locale;
 
     private Words(Locale locale) {
         this.locale = locale;
-        this.words = ResourceBundle.getBundle(
-                "porebench.print.print",
-                locale,
-                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+        this.words = Texts.of("porebench.print.print", locale);
     }
 
     public static Words in(Locale locale) {
@@ -39,7 +34,7 @@ public final class Words {
 
     /** Returns a text of the bundle with its places filled. */
     public String say(String key, Object... filled) {
-        return new MessageFormat(FixedNumbers.in(locale, words.getString(key)), locale).format(filled);
+        return words.get(key, filled);
     }
 
     /** Returns a clause or an edition of a named standard in this language; one of the laboratory's own as it is. */
@@ -72,10 +67,7 @@ public final class Words {
     }
 
     public String date(LocalDate date) {
-        return DateTimeFormatter.ofPattern(words.getString("date"), language()).format(date);
-    }
-
-    private Locale language() {
-        return words.getLocale().getLanguage().isEmpty() ? Locale.ENGLISH : words.getLocale();
+        return DateTimeFormatter.ofPattern(words.plain("date"), words.language())
+                .format(date);
     }
 }

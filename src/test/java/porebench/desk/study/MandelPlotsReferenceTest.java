@@ -11,10 +11,10 @@ import org.junit.jupiter.api.Test;
 import porebench.ReferenceFile;
 import porebench.chart.MandelPlot;
 import porebench.desk.form.Numbers;
-import porebench.desk.form.Texts;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.LaboratoryLevels;
 import porebench.evidence.study.ValueRow;
+import porebench.method.Texts;
 import porebench.statistics.comparison.Mandel;
 import porebench.statistics.outlier.Suspicion;
 

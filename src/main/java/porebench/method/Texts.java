@@ -1,11 +1,15 @@
-package porebench.desk.form;
+package porebench.method;
 
 import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.ResourceBundle;
-import porebench.method.FixedNumbers;
+import java.util.Set;
 
-/** The words of one bundle in one language; a key that is not there is a fault of the program. */
+/**
+ * The words of one bundle in one language, with the numbers that stand fixed in them in the reader's writing.
+ *
+ * <p>This is the one place where a bundle is looked up. A key that is not there is a fault of the program.
+ */
 public final class Texts {
     private final ResourceBundle bundle;
     private final Locale locale;
@@ -33,11 +37,26 @@ public final class Texts {
     /** Returns a text, its values put in; values are texts, numbers are made texts before. An apostrophe stands there twice. */
     public String get(String key, Object... values) {
         // Also without values, so that an apostrophe is written twice in every text alike.
-        return new MessageFormat(FixedNumbers.in(locale, bundle.getString(key)), locale).format(values);
+        return new MessageFormat(plain(key), locale).format(values);
     }
 
-    /** Returns the language. */
+    /** Returns a text that has no places for values, its apostrophes and braces as they stand. */
+    public String plain(String key) {
+        return FixedNumbers.in(locale, bundle.getString(key));
+    }
+
+    /** Returns the keys of all texts. */
+    public Set<String> keys() {
+        return bundle.keySet();
+    }
+
+    /** Returns the locale asked for, whose numbers are written. */
     public Locale locale() {
         return locale;
+    }
+
+    /** Returns the language that the words are in: English where there is no translation into the one asked for. */
+    public Locale language() {
+        return bundle.getLocale().getLanguage().isEmpty() ? Locale.ENGLISH : bundle.getLocale();
     }
 }
