@@ -1,6 +1,7 @@
 package porebench.method;
 
 import java.math.BigDecimal;
+import porebench.quantity.Slack;
 
 /**
  * What a quantity can be at all, with closed bounds in the unit named beside it: a number beyond them is a slip of the pen, a
@@ -52,9 +53,6 @@ public enum Limit {
     /** Temperature of water on a bench, in C: liquid, or a thermometer that is a little wrong. */
     WATER("-20", "100");
 
-    /** The same number in another unit differs in binary by far less than this share. */
-    private static final double BINARY_SLACK = 1e-12;
-
     private final BigDecimal lowInclusive;
     private final BigDecimal highInclusive;
 
@@ -80,6 +78,6 @@ public enum Limit {
     public boolean holds(double number) {
         double low = lowInclusive.doubleValue();
         double high = highInclusive.doubleValue();
-        return number >= low - BINARY_SLACK * Math.abs(low) && number <= high + BINARY_SLACK * high;
+        return number >= Slack.under(low) && number <= Slack.over(high);
     }
 }

@@ -76,7 +76,7 @@ public record Typed<Q>(BigDecimal number, Unit<Q> unit) {
     public boolean agreesWith(Q exact) {
         double halfStep = number.ulp().doubleValue() / 2;
         // What binary fractions add is far below any digit typed.
-        return Math.abs(unit.in(exact) - number.doubleValue()) <= halfStep * (1 + 1e-9);
+        return Math.abs(unit.in(exact) - number.doubleValue()) <= Slack.over(halfStep);
     }
 
     /** Returns the digits and the unit, as in {@code 7.05 L}. */

@@ -10,6 +10,7 @@ import porebench.method.Problem;
 import porebench.method.sample.Batch;
 import porebench.method.sample.Constituent;
 import porebench.method.sample.CorrectionSample;
+import porebench.quantity.Slack;
 import porebench.quantity.Volume;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
@@ -36,9 +37,6 @@ public record MixDesign(
         implements Kept {
     /** The volume of concrete does not depend on the bowl. */
     private static final Volume ANY_BOWL = new Volume(0.007);
-
-    /** The same volume in another unit differs in binary by far less than this share. */
-    private static final double BINARY_SLACK = 1e-9;
 
     /** Returns the aggregates of the mix, in its order. */
     public List<Constituent> aggregates() {
@@ -75,7 +73,7 @@ public record MixDesign(
         if (one.isEmpty() || two.isEmpty()) {
             return one.isEmpty() && two.isEmpty() && batch.volume().equals(other.batch.volume());
         }
-        return Math.abs(one.getAsDouble() - two.getAsDouble()) <= BINARY_SLACK * one.getAsDouble();
+        return Slack.isSame(one.getAsDouble(), two.getAsDouble());
     }
 
     /** Returns the concrete that the batch masses stand for, in m3; empty when the design does not give it. */

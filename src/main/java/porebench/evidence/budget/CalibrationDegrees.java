@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import porebench.evidence.MeterStory;
 import porebench.method.budget.Bowl;
 import porebench.method.meter.DialCurve;
+import porebench.quantity.Slack;
 import porebench.quantity.VolumeUnit;
 
 /** How well the uncertainties that calibrations state are known themselves, and what they rest on. */
@@ -33,8 +34,7 @@ final class CalibrationDegrees {
     static boolean restsOn(Bowl bowl, MeterStory story, LocalDate day) {
         return story.dialOn(day)
                 .filter(dial -> !story.isDialCheckedInSharesOn(day))
-                .filter(dial ->
-                        Math.abs(dial.scale().bowl().in(VolumeUnit.LITRE) - bowl.litres()) <= 1e-9 * bowl.litres())
+                .filter(dial -> Slack.isSame(dial.scale().bowl().in(VolumeUnit.LITRE), bowl.litres()))
                 .isPresent();
     }
 }

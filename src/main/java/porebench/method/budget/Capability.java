@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import porebench.method.FigureName;
 import porebench.method.Profile;
 import porebench.quantity.Require;
+import porebench.quantity.Slack;
 
 /**
  * What an uncertainty is worth: U of a factor beside the step in which it is reported and the tolerance of the mix's air.
@@ -21,8 +22,6 @@ import porebench.quantity.Require;
 public record Capability(double uncertaintyPercent, double stepPercent, double tolerancePercent) {
     /** From this index on the uncertainty is small beside the tolerance. */
     public static final double AMPLE = 4;
-
-    private static final double BINARY_SLACK = 1e-9;
 
     /** How an uncertainty stands to the tolerance. */
     public enum Standing {
@@ -72,10 +71,10 @@ public record Capability(double uncertaintyPercent, double stepPercent, double t
 
     /** Returns how it stands to the tolerance. */
     public Standing standing() {
-        if (index() >= AMPLE * (1 - BINARY_SLACK)) {
+        if (index() >= Slack.under(AMPLE)) {
             return Standing.AMPLE;
         }
-        return index() > 1 + BINARY_SLACK ? Standing.TAKES_PART : Standing.TOO_WIDE;
+        return index() > Slack.over(1) ? Standing.TAKES_PART : Standing.TOO_WIDE;
     }
 
     /** Returns how many reporting steps U is. */

@@ -13,6 +13,7 @@ import porebench.method.WaterDensity;
 import porebench.quantity.Mass;
 import porebench.quantity.MassUnit;
 import porebench.quantity.Require;
+import porebench.quantity.Slack;
 import porebench.quantity.Temperature;
 import porebench.quantity.Typed;
 import porebench.quantity.Volume;
@@ -20,7 +21,6 @@ import porebench.statistics.uncertainty.UncertaintySum;
 
 /** Turns the points of a dial check into the knots of its curve, or says everything that is wrong with them. */
 final class DialPoints {
-    private static final double BINARY_SLACK = 1e-9;
 
     private final DialCheck check;
     private final double bowlCubicMetres;
@@ -176,9 +176,9 @@ final class DialPoints {
         Group last = groups.isEmpty() ? null : groups.get(groups.size() - 1);
         if (truth > 100) {
             problems.add(Problem.error(field, "meter.amount-exceeds-bowl", row + 1, truth));
-        } else if (last != null && truth < last.truePercent() - BINARY_SLACK) {
+        } else if (last != null && Slack.isBelow(truth, last.truePercent())) {
             problems.add(Problem.error(field, "meter.points-out-of-order", row + 1, truth, last.truePercent()));
-        } else if (last != null && truth <= last.truePercent() + BINARY_SLACK) {
+        } else if (last != null && !Slack.isAbove(truth, last.truePercent())) {
             last.readings().add(point.gaugePercent().doubleValue());
         } else {
             List<Double> readings = new ArrayList<>(List.of(point.gaugePercent().doubleValue()));
@@ -190,7 +190,7 @@ final class DialPoints {
         for (int i = 1; i < groups.size(); i++) {
             double low = groups.get(i - 1).mean();
             double high = groups.get(i).mean();
-            if (high <= low + BINARY_SLACK) {
+            if (!Slack.isAbove(high, low)) {
                 int row = groups.get(i).row();
                 problems.add(Problem.error("points." + row + ".gauge", "meter.reading-not-rising", row + 1, high, low));
             }

@@ -2,6 +2,7 @@ package porebench.method.meter;
 
 import java.util.OptionalDouble;
 import porebench.quantity.Require;
+import porebench.quantity.Slack;
 
 /**
  * One thing of a meter held against its limits, as a calibration record shows it.
@@ -14,8 +15,6 @@ import porebench.quantity.Require;
  */
 public record MeterCheck(
         Subject subject, double value, OptionalDouble lowInclusive, OptionalDouble highInclusive, String clause) {
-    /** A limit met on paper is met here too: what binary fractions add is far below any reading. */
-    private static final double BINARY_SLACK = 1e-9;
 
     /** What can be checked; the unit of its value stands with it. */
     public enum Subject {
@@ -72,7 +71,7 @@ public record MeterCheck(
 
     /** Returns whether the value lies within its limits, both of them included. */
     public boolean passes() {
-        return (lowInclusive.isEmpty() || value >= lowInclusive.getAsDouble() - BINARY_SLACK)
-                && (highInclusive.isEmpty() || value <= highInclusive.getAsDouble() + BINARY_SLACK);
+        return (lowInclusive.isEmpty() || !Slack.isBelow(value, lowInclusive.getAsDouble()))
+                && (highInclusive.isEmpty() || !Slack.isAbove(value, highInclusive.getAsDouble()));
     }
 }

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.method.Role;
+import porebench.quantity.Slack;
 import porebench.quantity.Volume;
 
 /**
@@ -18,9 +19,6 @@ import porebench.quantity.Volume;
 final class Volumes {
     /** A stated volume further from the constituents' own than this, in %, is a doubt: common practice, no source. */
     private static final double STATED_WITHIN_PERCENT = 2;
-
-    /** Volumes that are equal on paper may differ in binary by far less than this share. */
-    private static final double BINARY_SLACK = 1e-9;
 
     private final Batch batch;
     private final List<Problem> problems;
@@ -87,11 +85,11 @@ final class Volumes {
                 .mapToDouble(constituent -> airFree(constituent, false))
                 .filter(Double::isFinite)
                 .sum();
-        if (known > stated * (1 + BINARY_SLACK)) {
+        if (known > Slack.over(stated)) {
             problems.add(doesNotFit(known, stated));
         } else if (Double.isFinite(whole) && isWholeConcrete()) {
             double offPercent = 100 * Math.abs(stated - computed) / computed;
-            if (offPercent > STATED_WITHIN_PERCENT + BINARY_SLACK) {
+            if (Slack.isAbove(offPercent, STATED_WITHIN_PERCENT)) {
                 problems.add(Problem.warning(
                         "batchVolume", "mix.volume-far-from-constituents", stated, computed, offPercent));
             }

@@ -10,6 +10,7 @@ import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.quantity.Require;
+import porebench.quantity.Slack;
 import porebench.statistics.distribution.StudentT;
 import porebench.statistics.summary.CriticalRange;
 import porebench.statistics.summary.MeanInterval;
@@ -109,14 +110,14 @@ public record DeterminationSummary(
             doubts.add(Problem.warning(
                     "trials", "determination.range-too-wide", summary.range(), summary.count(), check.limit()));
         });
-        if (TrialDoubts.below(summary.mean(), 0)) {
+        if (Slack.isBelow(summary.mean(), 0)) {
             doubts.add(Problem.warning("factor", "determination.factor-negative", summary.mean()));
         }
         double high = profile.number(FigureName.ADVISE_VOLUMETRIC_FROM);
         double usual = profile.number(FigureName.USUAL_FACTOR_BELOW);
-        if (!TrialDoubts.below(summary.mean(), high)) {
+        if (!Slack.isBelow(summary.mean(), high)) {
             doubts.add(Problem.warning("factor", "determination.factor-high", summary.mean(), high));
-        } else if (!TrialDoubts.below(summary.mean(), usual)) {
+        } else if (!Slack.isBelow(summary.mean(), usual)) {
             doubts.add(Problem.warning("factor", "determination.factor-unusual", summary.mean(), usual));
         }
         return doubts;

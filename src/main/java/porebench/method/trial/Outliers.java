@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import porebench.quantity.Slack;
 import porebench.statistics.Judged;
 import porebench.statistics.distribution.StudentT;
 import porebench.statistics.outlier.DixonTest;
@@ -42,8 +43,6 @@ public record Outliers(
 
     /** Below this combined p an alarm is raised. */
     public static final double SUSPECT = 0.01;
-
-    private static final double BINARY_SLACK = 1e-9;
 
     /** A test that may name trials. */
     public enum Test {
@@ -136,7 +135,7 @@ public record Outliers(
     private static List<Integer> asFar(GrubbsTest test, double[] factors) {
         double mean = Summary.of(factors).mean();
         return IntStream.range(0, factors.length)
-                .filter(i -> Math.abs(factors[i] - mean) >= test.distance() * (1 - BINARY_SLACK))
+                .filter(i -> Math.abs(factors[i] - mean) >= Slack.under(test.distance()))
                 .boxed()
                 .toList();
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import porebench.method.MeterType;
 import porebench.quantity.Require;
+import porebench.quantity.Slack;
 import porebench.statistics.distribution.StudentT;
 import porebench.statistics.summary.PooledDeviation;
 import porebench.statistics.summary.Summary;
@@ -48,8 +49,6 @@ public record Scatter(
     public static final double MOST_TRUST = 8;
 
     static final double CONFIDENCE = 0.95;
-
-    private static final double BINARY_SLACK = 1e-9;
 
     /** Where the scatter comes from. */
     public enum Basis {
@@ -107,7 +106,7 @@ public record Scatter(
         double drawn = prior.map(known -> Math.sqrt(
                         (trust * known.variance() + ownDegrees * ownDeviation * ownDeviation) / (trust + ownDegrees)))
                 .orElse(ownDeviation);
-        boolean wider = ownDeviation > drawn * (1 + BINARY_SLACK);
+        boolean wider = ownDeviation > Slack.over(drawn);
         Basis basis = prior.isEmpty() ? Basis.OWN : wider ? Basis.OWN_WIDER : Basis.LABORATORY;
         double deviation = Math.max(drawn, ownDegrees == 0 ? 0 : ownDeviation);
         return Optional.of(new Scatter(
@@ -116,7 +115,7 @@ public record Scatter(
                 trust + ownDegrees - (trials.count() - 1),
                 trials.count(),
                 sharedRounding(type, divisionPercent),
-                deviation <= dial * (1 + BINARY_SLACK)));
+                deviation <= Slack.over(dial)));
     }
 
     private static Optional<PooledDeviation> own(Summary trials, ScatterElsewhere elsewhere) {

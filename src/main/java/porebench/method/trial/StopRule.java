@@ -6,6 +6,7 @@ import porebench.method.FigureName;
 import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.quantity.Require;
+import porebench.quantity.Slack;
 import porebench.statistics.distribution.ChiSquare;
 import porebench.statistics.distribution.StudentT;
 import porebench.statistics.summary.Summary;
@@ -49,8 +50,6 @@ public record StopRule(
      * the least that the simulations in docs/variability.md found, rounded down.
      */
     public static final double STATED_CONFIDENCE = 0.9;
-
-    private static final double BINARY_SLACK = 1e-9;
 
     /** What to do. */
     public enum Verdict {
@@ -165,7 +164,7 @@ public record StopRule(
     /** Returns how many trials make the interval narrow enough; one more than the most when that many do not. */
     private static int trialsFor(Scatter scatter, double wanted, int most) {
         int n = scatter.fewestTrials();
-        while (n <= most && scatter.halfWidthPercent(n) > wanted * (1 + BINARY_SLACK)) {
+        while (n <= most && scatter.halfWidthPercent(n) > Slack.over(wanted)) {
             n++;
         }
         return n;

@@ -13,6 +13,7 @@ import porebench.method.Severity;
 import porebench.method.WaterDensity;
 import porebench.quantity.Mass;
 import porebench.quantity.MassUnit;
+import porebench.quantity.Slack;
 import porebench.quantity.Temperature;
 import porebench.quantity.VolumeUnit;
 
@@ -22,7 +23,6 @@ import porebench.quantity.VolumeUnit;
  * <p>A value at its limit counts as within it, on paper and here: what binary fractions add is far below any reading.
  */
 final class TrialDoubts {
-    private static final double BINARY_SLACK = 1e-9;
 
     private final Readings readings;
     private final Corrections corrections;
@@ -63,16 +63,16 @@ final class TrialDoubts {
     private void bowl(List<Problem> problems) {
         double litres = readings.bowl().value().in(VolumeUnit.LITRE);
         double least = profile.number(FigureName.LEAST_BOWL);
-        if (litres > 0 && below(litres, least)) {
+        if (litres > 0 && Slack.isBelow(litres, least)) {
             problems.add(Problem.warning("bowl", "trial.bowl-small", litres, least, profile.title()));
         }
     }
 
     private void factor(List<Problem> problems, double g) {
         double high = profile.number(FigureName.ADVISE_VOLUMETRIC_FROM);
-        if (below(g, 0)) {
+        if (Slack.isBelow(g, 0)) {
             problems.add(Problem.warning("factor", "trial.factor-negative", g));
-        } else if (!below(g, high)) {
+        } else if (!Slack.isBelow(g, high)) {
             problems.add(Problem.warning(
                     "factor",
                     "trial.factor-high",
@@ -109,7 +109,7 @@ final class TrialDoubts {
         double percent = target.kilograms() > 0
                 ? 100 * (actual.kilograms() - target.kilograms()) / target.kilograms()
                 : actual.kilograms() > 0 ? 100 : 0;
-        boolean off = above(Math.abs(percent), tolerance);
+        boolean off = Slack.isAbove(Math.abs(percent), tolerance);
         if (off) {
             problems.add(Problem.warning(
                     field,
@@ -134,9 +134,9 @@ final class TrialDoubts {
             return;
         }
         double actual = readings.soakMinutes().get().doubleValue();
-        if (below(actual, right - tolerance)) {
+        if (Slack.isBelow(actual, right - tolerance)) {
             problems.add(Problem.warning("soak", "trial.soak-short", actual, right, tolerance));
-        } else if (above(actual, right + tolerance)) {
+        } else if (Slack.isAbove(actual, right + tolerance)) {
             problems.add(Problem.warning("soak", "trial.soak-long", actual, right, tolerance));
         }
     }
@@ -153,7 +153,7 @@ final class TrialDoubts {
         }
         double target = expected.targetAirPercent().getAsDouble();
         double tolerance = profile.number(FigureName.WITHDRAWAL_TOLERANCE);
-        if (above(Math.abs(withdrawn.getAsDouble() - target), tolerance)) {
+        if (Slack.isAbove(Math.abs(withdrawn.getAsDouble() - target), tolerance)) {
             problems.add(
                     Problem.warning("withdrawn", "trial.withdrawal-far", withdrawn.getAsDouble(), target, tolerance));
         }
@@ -189,7 +189,7 @@ final class TrialDoubts {
                     field, "trial.reading-not-used", name, readings.meterType().name()));
         } else if (!TrialFactor.isPossible(reading)) {
             problems.add(Problem.error(field, "trial.reading-impossible", name, reading.get()));
-        } else if (above(value, top)) {
+        } else if (Slack.isAbove(value, top)) {
             problems.add(Problem.warning(field, "trial.reading-off-scale", name, reading.get(), top));
         }
     }
@@ -207,15 +207,5 @@ final class TrialDoubts {
                         "gauge",
                         "trial.gauge-beyond-checks",
                         readings.gaugePercent().orElseThrow())));
-    }
-
-    /** Returns whether a value is above a limit by more than binary fractions can make it. */
-    static boolean above(double value, double limit) {
-        return value - limit > BINARY_SLACK;
-    }
-
-    /** Returns whether a value is below a limit by more than binary fractions can make it. */
-    static boolean below(double value, double limit) {
-        return above(limit, value);
     }
 }

@@ -11,6 +11,7 @@ import porebench.print.page.Pen;
 import porebench.print.page.TextFit;
 import porebench.print.page.Weight;
 import porebench.print.page.Words;
+import porebench.quantity.Slack;
 
 /**
  * Draws the error of a dial over the true air: the tolerance as a grey band, the check points with two standard
@@ -44,7 +45,8 @@ final class DialPlot {
                     step = STEPS[index];
                 }
             }
-            return new Axis(step * Math.floor(low / step + 1e-9), step * Math.ceil(high / step - 1e-9), step);
+            return new Axis(
+                    step * Math.floor(low / step + Slack.OF_ONE), step * Math.ceil(high / step - Slack.OF_ONE), step);
         }
 
         double share(double value) {

@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import porebench.method.air.PassWindow;
+import porebench.quantity.Slack;
 
 /**
  * Which readings stand in the table of a factor card, and how they are set: in columns, read downwards.
@@ -77,7 +78,7 @@ record ReadingGrid(List<PassWindow.Row> rows, int every, int columns, int lines,
         double cell = place.cellWidth().of(middle.around(stepped, needed));
         int columns = bestColumns(place, cell, needed);
         double size = size(place, cell, needed, columns);
-        int lines = Math.max(1, (int) (place.height() / (LINE * size) + 1e-9));
+        int lines = Math.max(1, (int) Slack.over(place.height() / (LINE * size)));
         List<PassWindow.Row> shown = middle.around(stepped, columns * lines);
         // Readings added to fill the table are left out again when their longer numbers would make all smaller.
         while (shown.size() > needed && widest(place, columns, shown) < size) {

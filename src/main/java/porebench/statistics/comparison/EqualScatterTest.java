@@ -3,6 +3,7 @@ package porebench.statistics.comparison;
 import java.util.List;
 import java.util.SplittableRandom;
 import porebench.quantity.Require;
+import porebench.quantity.Slack;
 import porebench.statistics.Judged;
 import porebench.statistics.summary.PooledDeviation;
 import porebench.statistics.uncertainty.UncertaintySum;
@@ -28,8 +29,6 @@ public record EqualScatterTest(int sets, double statistic, double p) {
 
     private static final int MOST_DRAWS = 999;
     private static final int FEWEST_DRAWS = 199;
-
-    private static final double SLACK = 1e-9;
 
     /** A scatter of less than this part of a division cannot be told from that of the division, and cannot be drawn like it. */
     private static final double LEAST_DIVISIONS = 0.4;
@@ -84,7 +83,7 @@ public record EqualScatterTest(int sets, double statistic, double p) {
                 drawn[i] = drawn(division, isDifference, sigma, sets.get(i), random);
             }
             // As large as makes no difference: ties in the readings are ties in the statistic.
-            asLarge += statistic(drawn, degrees, floor) >= seen * (1 - SLACK) - SLACK ? 1 : 0;
+            asLarge += statistic(drawn, degrees, floor) >= Slack.under(seen) - Slack.OF_ONE ? 1 : 0;
         }
         return new Judged.Meaningful<>(new EqualScatterTest(sets.size(), seen, (asLarge + 1.0) / (draws + 1)));
     }

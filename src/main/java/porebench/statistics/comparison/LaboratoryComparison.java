@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import porebench.quantity.Require;
+import porebench.quantity.Slack;
 import porebench.statistics.Judged;
 import porebench.statistics.outlier.CochranTest;
 import porebench.statistics.outlier.GrubbsPairTest;
@@ -50,8 +51,6 @@ public record LaboratoryComparison(
         Judged<GrubbsPairTest> grubbsTwo) {
     /** What turns a standard deviation into the difference of two results that is exceeded once in twenty times. */
     public static final double LIMIT_FACTOR = 2.8;
-
-    private static final double BINARY_SLACK = 1e-9;
 
     /** With fewer laboratories h is the same whatever they find. */
     static final int FEWEST_FOR_H = 3;
@@ -160,7 +159,7 @@ public record LaboratoryComparison(
         double within = sums.within() / sums.degreesWithin();
         double more = sums.meanSquareBetween() - within;
         // What is left of two equal numbers in binary is no negative variance.
-        boolean isNone = Math.abs(more) <= BINARY_SLACK * within;
+        boolean isNone = Slack.isSame(sums.meanSquareBetween(), within);
         return new Judged.Meaningful<>(isNone ? 0.0 : more / sums.effectiveCount());
     }
 
@@ -182,7 +181,7 @@ public record LaboratoryComparison(
         if (all.range() == 0) {
             return Judged.withheld(Judged.Reason.NO_SPREAD);
         }
-        if (all.range() <= division * (1 + BINARY_SLACK)) {
+        if (all.range() <= Slack.over(division)) {
             return Judged.withheld(Judged.Reason.WITHIN_ONE_DIVISION);
         }
         double s = all.standardDeviation().orElseThrow();

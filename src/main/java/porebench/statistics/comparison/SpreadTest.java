@@ -1,6 +1,7 @@
 package porebench.statistics.comparison;
 
 import porebench.quantity.Require;
+import porebench.quantity.Slack;
 import porebench.statistics.Judged;
 import porebench.statistics.distribution.FRatio;
 import porebench.statistics.summary.PooledDeviation;
@@ -26,7 +27,6 @@ import porebench.statistics.summary.Summary;
  * @param p the probability of so large a ratio when both scatter alike
  */
 public record SpreadTest(int degreesOfFreedom, int pooledDegreesOfFreedom, double statistic, double p) {
-    private static final double BINARY_SLACK = 1e-9;
 
     public SpreadTest {
         Require.atLeast("degreesOfFreedom", degreesOfFreedom, 1);
@@ -59,7 +59,7 @@ public record SpreadTest(int degreesOfFreedom, int pooledDegreesOfFreedom, doubl
             return Judged.withheld(Judged.Reason.NO_SPREAD);
         }
         double ratio = own.standardDeviation().orElseThrow() / usual;
-        if (own.range() <= division * (1 + BINARY_SLACK)) {
+        if (own.range() <= Slack.over(division)) {
             return Judged.withheld(Judged.Reason.WITHIN_ONE_DIVISION, ratio * ratio);
         }
         return new Judged.Meaningful<>(of(own.count() - 1, pooled.degreesOfFreedom(), ratio * ratio));

@@ -3,6 +3,7 @@ package porebench.statistics.control;
 import java.util.ArrayList;
 import java.util.List;
 import porebench.quantity.Require;
+import porebench.quantity.Slack;
 import porebench.statistics.Judged;
 import porebench.statistics.summary.Summary;
 
@@ -30,8 +31,6 @@ public record CusumChart(
 
     /** The interval h unless another is asked for, in standard deviations of a point. Source: common practice, no source. */
     public static final double USUAL_INTERVAL = 5;
-
-    private static final double BINARY_SLACK = 1e-9;
 
     /**
      * Both sums after a subgroup.
@@ -117,7 +116,7 @@ public record CusumChart(
             double deviation = groups.get(i).mean() - centre;
             high = Math.max(0, high + deviation - slack);
             low = Math.max(0, low - deviation - slack);
-            boolean isSignal = Math.max(high, low) > interval * (1 + BINARY_SLACK);
+            boolean isSignal = Math.max(high, low) > Slack.over(interval);
             sums.add(new Sums(i, groups.get(i).mean(), high, low, isSignal));
         }
         return sums;

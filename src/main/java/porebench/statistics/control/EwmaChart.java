@@ -3,6 +3,7 @@ package porebench.statistics.control;
 import java.util.ArrayList;
 import java.util.List;
 import porebench.quantity.Require;
+import porebench.quantity.Slack;
 import porebench.statistics.Judged;
 import porebench.statistics.summary.Summary;
 
@@ -30,8 +31,6 @@ public record EwmaChart(
 
     /** How far the limits are out unless another width is asked for, in standard deviations. Source: common practice. */
     public static final double USUAL_WIDTH = 3;
-
-    private static final double BINARY_SLACK = 1e-9;
 
     public EwmaChart {
         Require.finite("centre", centre);
@@ -70,7 +69,7 @@ public record EwmaChart(
             double ofMean = base.ofMean(group.count());
             variance = lambda * lambda * ofMean * ofMean + (1 - lambda) * (1 - lambda) * variance;
             double reach = Math.max(width * Math.sqrt(variance), base.division());
-            boolean isBeyond = Math.abs(z - base.centre()) > reach * (1 + BINARY_SLACK);
+            boolean isBeyond = Math.abs(z - base.centre()) > Slack.over(reach);
             points.add(new ChartPoint(
                     i,
                     z,

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.DoublePredicate;
 import porebench.quantity.Require;
+import porebench.quantity.Slack;
 
 /**
  * A pattern of points on a control chart that chance alone seldom makes.
@@ -14,7 +15,7 @@ import porebench.quantity.Require;
  * <p>Points are given as z, their distance from the centre in standard deviations. Conventions: beyond means strictly
  * beyond, so that 3.0 does not signal; exactly 0 is on neither side; equal neighbours break a trend; a rule fires at the
  * point that completes the pattern, and of "two of three" and "four of five" that point is itself in the zone. Comparisons
- * have a slack of 1e-9, far below any reading.
+ * have {@link Slack}.
  *
  * <p>Readings come in whole divisions of a scale, and one that lies at a boundary takes either of two. So nothing is a signal
  * that a difference of one division could make: a point on one side signals only if it lies more than a division from the
@@ -99,12 +100,12 @@ public enum RunRule {
     FIFTEEN_WITHIN_ONE(15) {
         @Override
         boolean isMet(double[] z, int last) {
-            return all(z, last, 15, value -> Math.abs(value) < 1 - SLACK);
+            return all(z, last, 15, value -> Slack.isBelow(Math.abs(value), 1));
         }
 
         @Override
         boolean isMoreThanADivision(double[] z, double[] divisions, int last) {
-            return all(divisions, last, 15, division -> division < 1 - SLACK);
+            return all(divisions, last, 15, division -> Slack.isBelow(division, 1));
         }
     },
     /** Eight points beyond 1 standard deviation, on both sides together. */
@@ -115,7 +116,6 @@ public enum RunRule {
         }
     };
 
-    private static final double SLACK = 1e-9;
     private static final double WHOLE = 3;
 
     private final int fewest;
@@ -184,11 +184,11 @@ public enum RunRule {
             high = Math.max(high, z[i]);
             division = Math.max(division, divisions[i]);
         }
-        return high - low > division + SLACK;
+        return Slack.isAbove(high - low, division);
     }
 
     private static boolean isBeyond(double z, double bound) {
-        return Math.abs(z) > bound + SLACK;
+        return Slack.isAbove(Math.abs(z), bound);
     }
 
     private static boolean sameZone(double[] z, int last, int of, int needed, double bound) {
@@ -217,7 +217,7 @@ public enum RunRule {
     }
 
     private static int side(double z) {
-        return z > SLACK ? 1 : z < -SLACK ? -1 : 0;
+        return Slack.isAbove(z, 0) ? 1 : Slack.isBelow(z, 0) ? -1 : 0;
     }
 
     /** Returns whether a point is above (1) or below (-1) the one before it. */

@@ -6,6 +6,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import porebench.quantity.Require;
+import porebench.quantity.Slack;
 import porebench.statistics.Judged;
 import porebench.statistics.distribution.StudentT;
 import porebench.statistics.summary.Summary;
@@ -46,8 +47,6 @@ public record CochranTest(
         double critical1) {
     /** The least pooled standard deviation, in divisions. */
     static final double LEAST_DIVISIONS = 0.5;
-
-    private static final double BINARY_SLACK = 1e-9;
 
     public CochranTest {
         Require.atLeast("groups", groups, 2);
@@ -126,7 +125,7 @@ public record CochranTest(
     /** Returns whether the readings of groups spread too little beside the division for their variances to be compared. */
     public static boolean isTooCoarse(double division, List<Summary> repeated) {
         // Readings of a decimal scale do not differ by exactly one division in binary.
-        return Math.sqrt(sumOfVariances(repeated) / repeated.size()) < LEAST_DIVISIONS * division * (1 - BINARY_SLACK);
+        return Math.sqrt(sumOfVariances(repeated) / repeated.size()) < Slack.under(LEAST_DIVISIONS * division);
     }
 
     /** Returns the share of one group's variance, all others counting as at least what the division may hide. */

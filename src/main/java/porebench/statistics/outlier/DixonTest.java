@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import org.apache.commons.math3.util.CombinatoricsUtils;
 import porebench.quantity.Require;
+import porebench.quantity.Slack;
 import porebench.statistics.Judged;
 import porebench.statistics.distribution.Normal;
 import porebench.statistics.summary.Summary;
@@ -42,8 +43,6 @@ public record DixonTest(int count, Ratio ratio, double statistic, double p, int 
 
     /** With more values Grubbs's test finds more: {@link #judge} says nothing then. */
     public static final int MOST_TO_JUDGE = 7;
-
-    private static final double BINARY_SLACK = 1e-9;
 
     /** Where the normal density has died away, and the steps and points in which it is summed. */
     private static final double FAR = 8;
@@ -135,7 +134,7 @@ public record DixonTest(int count, Ratio ratio, double statistic, double p, int 
             Ratio ratio = Ratio.of(n);
             double high = ratio.high(sorted);
             double low = ratio.high(mirrored);
-            boolean isHigh = high > low * (1 + BINARY_SLACK);
+            boolean isHigh = high > Slack.over(low);
             double gap = isHigh ? sorted[n - 1] - sorted[n - 2] : sorted[1] - sorted[0];
             return new Suspect(ratio, isHigh ? high : low, isHigh, gap);
         }
@@ -167,7 +166,7 @@ public record DixonTest(int count, Ratio ratio, double statistic, double p, int 
         if (values.length < FEWEST_TO_JUDGE) {
             return Judged.withheld(Judged.Reason.TOO_FEW, suspect.statistic());
         }
-        return suspect.gap() <= division * (1 + BINARY_SLACK)
+        return suspect.gap() <= Slack.over(division)
                 ? Judged.withheld(Judged.Reason.WITHIN_ONE_DIVISION, suspect.statistic())
                 : new Judged.Meaningful<>(of(values).orElseThrow());
     }

@@ -3,6 +3,7 @@ package porebench.statistics.outlier;
 import java.util.Arrays;
 import java.util.Optional;
 import porebench.quantity.Require;
+import porebench.quantity.Slack;
 import porebench.statistics.Judged;
 import porebench.statistics.summary.Summary;
 
@@ -32,8 +33,6 @@ public record GrubbsPairTest(int count, double statistic, double p, boolean isHi
 
     /** With fewer values the pair would not be the smaller part: {@link #judge} says nothing then. */
     public static final int FEWEST_TO_JUDGE = 5;
-
-    private static final double BINARY_SLACK = 1e-9;
 
     public GrubbsPairTest {
         Require.within("count", count, FEWEST, MOST);
@@ -68,7 +67,7 @@ public record GrubbsPairTest(int count, double statistic, double p, boolean isHi
             int n = values.length;
             double low = share(sorted, all, 2);
             double high = share(sorted, all, 0);
-            boolean isHigh = high < low * (1 - BINARY_SLACK);
+            boolean isHigh = high < Slack.under(low);
             double gap = isHigh ? sorted[n - 2] - sorted[n - 3] : sorted[2] - sorted[1];
             return new Suspects(Math.min(low, high), isHigh, gap);
         }
@@ -97,7 +96,7 @@ public record GrubbsPairTest(int count, double statistic, double p, boolean isHi
         if (values.length < FEWEST_TO_JUDGE) {
             return Judged.withheld(Judged.Reason.TOO_FEW, suspects.statistic());
         }
-        return suspects.gap() <= division * (1 + BINARY_SLACK)
+        return suspects.gap() <= Slack.over(division)
                 ? Judged.withheld(Judged.Reason.WITHIN_ONE_DIVISION, suspects.statistic())
                 : new Judged.Meaningful<>(of(values).orElseThrow());
     }

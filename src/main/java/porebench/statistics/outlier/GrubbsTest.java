@@ -2,6 +2,7 @@ package porebench.statistics.outlier;
 
 import java.util.Optional;
 import porebench.quantity.Require;
+import porebench.quantity.Slack;
 import porebench.statistics.Judged;
 import porebench.statistics.distribution.StudentT;
 import porebench.statistics.summary.Summary;
@@ -30,9 +31,6 @@ public record GrubbsTest(int count, double statistic, double p, int index, doubl
     private static final int FEWEST = 3;
     /** With fewer values every third one would be an outlier: {@link #judge} says nothing then. */
     public static final int FEWEST_TO_JUDGE = 4;
-
-    /** Two readings as far on paper may differ in the last binary digit. */
-    private static final double BINARY_SLACK = 1e-9;
 
     public GrubbsTest {
         Require.atLeast("count", count, FEWEST);
@@ -102,7 +100,7 @@ public record GrubbsTest(int count, double statistic, double p, int index, doubl
     }
 
     private boolean isBeyond(double division) {
-        return distance > division * (1 + BINARY_SLACK);
+        return distance > Slack.over(division);
     }
 
     /**
@@ -124,7 +122,7 @@ public record GrubbsTest(int count, double statistic, double p, int index, doubl
     private static int farthest(double[] values, Summary all) {
         double most = Math.max(all.high() - all.mean(), all.mean() - all.low());
         int index = 0;
-        while (Math.abs(values[index] - all.mean()) < most * (1 - BINARY_SLACK)) {
+        while (Math.abs(values[index] - all.mean()) < Slack.under(most)) {
             index++;
         }
         return index;

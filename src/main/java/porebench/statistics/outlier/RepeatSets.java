@@ -3,6 +3,7 @@ package porebench.statistics.outlier;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import porebench.quantity.Require;
+import porebench.quantity.Slack;
 import porebench.statistics.distribution.StudentT;
 import porebench.statistics.summary.CriticalRange;
 import porebench.statistics.summary.MeanInterval;
@@ -25,7 +26,6 @@ public final class RepeatSets {
 
     private static final double CONFIDENCE = 0.95;
     private static final int FEWEST_TO_TEST = 3;
-    private static final double BINARY_SLACK = 1e-9;
 
     private final double[] means;
     private final double[] deviations;
@@ -80,7 +80,7 @@ public final class RepeatSets {
                 return;
             }
             halfWidths[n] = new StudentT(n - 1).coverageFactor(CONFIDENCE) / Math.sqrt(n);
-            limits[n] = CriticalRange.printedFactor(n) * judging.repeatability * (1 + BINARY_SLACK);
+            limits[n] = Slack.over(CriticalRange.printedFactor(n) * judging.repeatability);
             criticals[n] = n < FEWEST_TO_TEST
                     ? Double.POSITIVE_INFINITY
                     : GrubbsTest.oneSidedCritical(n, judging.significance / 2);
@@ -156,7 +156,7 @@ public final class RepeatSets {
             double distance = Math.abs(deviation);
             if (distance > beyond) {
                 most = distance;
-                beyond = distance * (1 + BINARY_SLACK);
+                beyond = Slack.over(distance);
                 far = i;
             }
         }
@@ -175,7 +175,7 @@ public final class RepeatSets {
         within[set] = n == 1 || range <= bySize.limits[n];
         statistics[set] = statistic;
         farthest[set] = tested ? far - start : -1;
-        outlying[set] = n >= FEWEST_TO_JUDGE && most > division * (1 + BINARY_SLACK) && statistic > bySize.criticals[n];
+        outlying[set] = n >= FEWEST_TO_JUDGE && most > Slack.over(division) && statistic > bySize.criticals[n];
     }
 
     /** Adds to a rounded mean what the deviations from it leave. */

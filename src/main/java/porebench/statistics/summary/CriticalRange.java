@@ -7,6 +7,7 @@ import java.util.concurrent.ConcurrentMap;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.special.Erf;
 import porebench.quantity.Require;
+import porebench.quantity.Slack;
 
 /**
  * The range that several results may span when only a known repeatability is at work.
@@ -28,9 +29,6 @@ public final class CriticalRange {
 
     private static final double PROBABILITY = 0.95;
     private static final int STEPS_A_UNIT = 32;
-
-    /** Ranges of decimal readings are not exact in binary: 0.5 - 0.4 is less than 0.1, and 5.4 - 5.3 is more. */
-    private static final double BINARY_SLACK = 1e-9;
 
     private static final ConcurrentMap<Integer, Double> FACTORS = new ConcurrentHashMap<>();
 
@@ -74,8 +72,8 @@ public final class CriticalRange {
     /**
      * Checks the range of some results against the printed factor times a repeatability standard deviation.
      *
-     * <p>A range equal to the limit passes. The two are compared with a relative slack of 1e-9, far below any
-     * reading, so that 5.4 and 5.3 differ by 0.1 here as they do on paper.
+     * <p>A range equal to the limit passes. The two are compared with {@link Slack}, so that 5.4 and 5.3
+     * differ by 0.1 here as they do on paper.
      *
      * @param range what the results span, at least 0
      * @param n how many results, at least 2
@@ -86,7 +84,7 @@ public final class CriticalRange {
         Require.atLeastZero("range", range);
         Require.positive("repeatabilityStandardDeviation", repeatabilityStandardDeviation);
         double limit = printedFactor(n) * repeatabilityStandardDeviation;
-        return new Verdict(range, limit, range <= limit * (1 + BINARY_SLACK));
+        return new Verdict(range, limit, range <= Slack.over(limit));
     }
 
     /**
@@ -121,7 +119,7 @@ public final class CriticalRange {
         Require.atLeastZero("leastDeviation", leastDeviation);
         double usual = Math.max(leastDeviation, pooled.standardDeviation());
         double limit = Math.max(division, factor(n, pooled.degreesOfFreedom(), POOLED_PROBABILITY) * usual);
-        return new Verdict(range, limit, range <= limit * (1 + BINARY_SLACK));
+        return new Verdict(range, limit, range <= Slack.over(limit));
     }
 
     private static double findFactor(int n) {

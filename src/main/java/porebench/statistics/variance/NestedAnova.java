@@ -3,6 +3,7 @@ package porebench.statistics.variance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import porebench.quantity.Slack;
 import porebench.statistics.Judged;
 
 /**
@@ -19,7 +20,6 @@ import porebench.statistics.Judged;
  * @param coefficients by mean square and by variance, both in that order
  */
 record NestedAnova(List<MeanSquare> squares, double[][] coefficients) {
-    private static final double SAME = 1e-9;
 
     static NestedAnova of(NestedValues values) {
         List<MeanSquare> squares = values.squares();
@@ -108,7 +108,7 @@ record NestedAnova(List<MeanSquare> squares, double[][] coefficients) {
     private boolean isNextComparable(int row) {
         for (int column = row + 1; column < squares.size(); column++) {
             double own = coefficients[row][column];
-            if (Math.abs(own - coefficients[row + 1][column]) > SAME * own) {
+            if (!Slack.isSame(own, coefficients[row + 1][column])) {
                 return false;
             }
         }
