@@ -12,6 +12,7 @@ import porebench.command.reply.JsonFields;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
+import porebench.command.reply.ProfileOption;
 import porebench.command.reply.Report;
 import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
@@ -91,7 +92,7 @@ public final class AirCommand extends OneCommand {
 
     private Outcome ofReading(OfReading asked) {
         List<Problem> problems = new ArrayList<>();
-        Profile profile = profile(Optional.ofNullable(asked.profile), problems);
+        Profile profile = ProfileOption.find(Optional.ofNullable(asked.profile), problems);
         BigDecimal division = asked.division == null
                 ? BigDecimal.valueOf(JudgedDetermination.USUAL_DIVISION_PERCENT)
                 : asked.division;

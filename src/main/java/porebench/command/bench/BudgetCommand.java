@@ -13,10 +13,12 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
+import porebench.command.reply.ProfileOption;
 import porebench.command.reply.Surroundings;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.JudgedTrial;
@@ -68,11 +70,11 @@ public final class BudgetCommand extends OneCommand {
     @Option(names = "--equipment", paramLabel = "<file>")
     private @Nullable Path equipmentFile;
 
-    @Option(names = "--profile", paramLabel = "<id>")
-    private @Nullable String profileId;
+    @Mixin
+    private final ProfileOption rules = new ProfileOption();
 
-    @Option(names = "--division", paramLabel = "<percent>")
-    private BigDecimal division = BigDecimal.valueOf(JudgedDetermination.USUAL_DIVISION_PERCENT);
+    @Mixin
+    private final MeterDivision division = new MeterDivision();
 
     @Option(names = "--seed", paramLabel = "<number>")
     private long seed = BudgetResult.SEED;
@@ -96,7 +98,7 @@ public final class BudgetCommand extends OneCommand {
     @Override
     protected Outcome carryOut() {
         List<Problem> problems = new ArrayList<>();
-        Profile profile = profile(Optional.ofNullable(profileId), problems);
+        Profile profile = rules.profile(problems);
         checkOptions(problems);
         List<Trial> trials = TrialsOfFile.read(ports().sheets().get(), trialFile, Optional.of(mixId), problems)
                 .getOrDefault(mixId, List.of());
@@ -157,10 +159,10 @@ public final class BudgetCommand extends OneCommand {
             Stamp stamp,
             LaboratoryScatter laboratory,
             List<Problem> problems) {
-        Map<MeterId, MeterStory> known = stories.of(set.trials(), division, profile, problems);
+        Map<MeterId, MeterStory> known = stories.of(set.trials(), division.percent(), profile, problems);
         JudgedDetermination determination = judge(set, known, profile, stamp);
         Optional<FactorInputs> inputs =
-                BudgetInputs.of(determination, known, division.doubleValue(), profile, equipment, laboratory);
+                BudgetInputs.of(determination, known, division.percent().doubleValue(), profile, equipment, laboratory);
         if (inputs.isEmpty()) {
             problems.add(
                     Problem.warning("trials", "issue.no-trial-counts", set.id().text()));
@@ -204,7 +206,7 @@ public final class BudgetCommand extends OneCommand {
     }
 
     private void checkOptions(List<Problem> problems) {
-        checkDivision(division, problems);
+        division.check(problems);
         if (draws != null && (draws < FEWEST_DRAWS || draws > MOST_DRAWS)) {
             problems.add(Problem.error("draws", "command.draws-out-of-range", draws, FEWEST_DRAWS, MOST_DRAWS));
         }
@@ -220,7 +222,11 @@ public final class BudgetCommand extends OneCommand {
                         .map(story -> JudgedTrial.of(trial, Optional.empty(), story))
                         .orElseGet(() -> JudgedTrial.of(trial, Optional.empty(), Optional.empty(), profile)))
                 .toList();
-        return JudgedDetermination.of(TrialsOfFile.determination(set, stamp), judged, division.doubleValue(), profile);
+        return JudgedDetermination.of(
+                TrialsOfFile.determination(set, stamp),
+                judged,
+                division.percent().doubleValue(),
+                profile);
     }
 
     private Optional<Budget> field(

@@ -1,6 +1,5 @@
 package porebench.command.bench;
 
-import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -12,10 +11,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
+import porebench.command.reply.ProfileOption;
 import porebench.command.reply.Surroundings;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.JudgedTrial;
@@ -44,11 +45,11 @@ public final class FactorCommand extends OneCommand {
     @Option(names = "--mix", paramLabel = "<file>")
     private @Nullable Path mixFile;
 
-    @Option(names = "--profile", paramLabel = "<id>")
-    private @Nullable String profileId;
+    @Mixin
+    private final ProfileOption rules = new ProfileOption();
 
-    @Option(names = "--division", paramLabel = "<percent>")
-    private BigDecimal division = BigDecimal.valueOf(JudgedDetermination.USUAL_DIVISION_PERCENT);
+    @Mixin
+    private final MeterDivision division = new MeterDivision();
 
     public FactorCommand(Surroundings here, Ports ports) {
         super(here, ports);
@@ -57,8 +58,8 @@ public final class FactorCommand extends OneCommand {
     @Override
     protected Outcome carryOut() {
         List<Problem> own = new ArrayList<>();
-        checkDivision(division, own);
-        Profile chosen = profile(Optional.ofNullable(profileId), own);
+        division.check(own);
+        rules.profile(own);
         Map<MixId, List<Trial>> trials =
                 TrialsOfFile.read(ports().sheets().get(), trialFile, Optional.ofNullable(mixId), own);
         Optional<MixesOfFile> mixes = Optional.empty();
@@ -83,7 +84,7 @@ public final class FactorCommand extends OneCommand {
         List<JudgedDetermination> judged = new ArrayList<>();
         Map<DeterminationId, Profile> profiles = new HashMap<>();
         sets.forEach((id, ofMix) -> {
-            Profile profile = profileFor(Optional.ofNullable(designs.get(id)), chosen, own);
+            Profile profile = rules.profile(Optional.ofNullable(designs.get(id)), own);
             ofMix.forEach(set -> {
                 profiles.put(set.id(), profile);
                 judged.add(judge(set, Optional.ofNullable(designs.get(id)), profile, own));
@@ -104,12 +105,6 @@ public final class FactorCommand extends OneCommand {
         }
     }
 
-    private Profile profileFor(Optional<MixDesign> design, Profile chosen, List<Problem> problems) {
-        return profileId == null && design.isPresent()
-                ? profileOfMix(design.get().profileId(), problems)
-                : chosen;
-    }
-
     /** Asks the stop rule, the other mixes of the sheet being the laboratory; simulated and real ones stay apart. */
     private Map<DeterminationId, StopRule> stops(
             List<JudgedDetermination> judged, Map<DeterminationId, Profile> profiles) {
@@ -121,7 +116,7 @@ public final class FactorCommand extends OneCommand {
         for (JudgedDetermination one : judged) {
             DeterminationId id = one.determination().value().id();
             Objects.requireNonNull(laboratories.get(isSimulated(one)))
-                    .stop(one, division.doubleValue(), Objects.requireNonNull(profiles.get(id)))
+                    .stop(one, division.percent().doubleValue(), Objects.requireNonNull(profiles.get(id)))
                     .ifPresent(stop -> stops.put(id, stop));
         }
         return stops;
@@ -137,8 +132,11 @@ public final class FactorCommand extends OneCommand {
         List<JudgedTrial> judged = set.trials().stream()
                 .map(trial -> JudgedTrial.of(new Version<>(trial, 1, stamp), design, Optional.empty(), profile))
                 .toList();
-        JudgedDetermination result =
-                JudgedDetermination.of(TrialsOfFile.determination(set, stamp), judged, division.doubleValue(), profile);
+        JudgedDetermination result = JudgedDetermination.of(
+                TrialsOfFile.determination(set, stamp),
+                judged,
+                division.percent().doubleValue(),
+                profile);
         if (result.summary().isEmpty()) {
             problems.add(
                     Problem.warning("trials", "issue.no-trial-counts", set.id().text()));

@@ -9,13 +9,14 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
+import porebench.command.reply.ProfileOption;
 import porebench.command.reply.Surroundings;
 import porebench.evidence.JudgedCalibration;
-import porebench.evidence.JudgedDetermination;
 import porebench.evidence.MeterStory;
 import porebench.evidence.intake.Sheet;
 import porebench.method.MeterType;
@@ -47,14 +48,14 @@ public final class MeterCommand extends OneCommand {
     @Option(names = "--at", paramLabel = "<date>")
     private @Nullable LocalDate at;
 
-    @Option(names = "--profile", paramLabel = "<id>")
-    private @Nullable String profileId;
+    @Mixin
+    private final ProfileOption rules = new ProfileOption();
 
     @Option(names = "--bowl", paramLabel = "<volume>")
     private @Nullable Volume bowl;
 
-    @Option(names = "--division", paramLabel = "<percent>")
-    private BigDecimal division = BigDecimal.valueOf(JudgedDetermination.USUAL_DIVISION_PERCENT);
+    @Mixin
+    private final MeterDivision division = new MeterDivision();
 
     public MeterCommand(Surroundings here, Ports ports) {
         super(here, ports);
@@ -63,7 +64,7 @@ public final class MeterCommand extends OneCommand {
     @Override
     protected Outcome carryOut() {
         List<Problem> problems = new ArrayList<>();
-        Profile profile = profile(Optional.ofNullable(profileId), problems);
+        Profile profile = rules.profile(problems);
         checkOptions(problems);
         Sheet<MeterCalibration> sheet = ports().sheets().get().calibrations(file);
         problems.addAll(sheet.problems());
@@ -93,7 +94,7 @@ public final class MeterCommand extends OneCommand {
     }
 
     private void checkOptions(List<Problem> problems) {
-        checkDivision(division, problems);
+        division.check(problems);
         if (bowl != null && !(bowl.cubicMetres() > 0 && bowl.in(VolumeUnit.LITRE) <= LARGEST_BOWL_LITRES)) {
             problems.add(
                     Problem.error("bowl", "command.bowl-out-of-range", bowl.in(VolumeUnit.LITRE), LARGEST_BOWL_LITRES));
@@ -121,7 +122,7 @@ public final class MeterCommand extends OneCommand {
         MeterType type = own.get(own.size() - 1).meterType();
         Typed<Volume> stated =
                 bowl == null ? NO_BOWL : new Typed<>(BigDecimal.valueOf(bowl.in(VolumeUnit.LITRE)), VolumeUnit.LITRE);
-        Meter meter = new Meter(meterId, type, "", stated, division, BigDecimal.valueOf(100), true, "");
+        Meter meter = new Meter(meterId, type, "", stated, division.percent(), BigDecimal.valueOf(100), true, "");
         Stamp stamp = new Stamp(here().user(), here().clock().instant(), file.toString());
         return MeterStory.of(
                 new Version<>(meter, 1, stamp),

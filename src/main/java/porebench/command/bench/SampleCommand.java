@@ -5,12 +5,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
+import porebench.command.reply.ProfileOption;
 import porebench.command.reply.Surroundings;
 import porebench.method.Answer;
 import porebench.method.FigureName;
@@ -49,8 +50,8 @@ public final class SampleCommand extends OneCommand {
     @Option(names = "--spare", paramLabel = "<percent>")
     private BigDecimal sparePercent = BigDecimal.ZERO;
 
-    @Option(names = "--profile", paramLabel = "<id>")
-    private @Nullable String profileId;
+    @Mixin
+    private final ProfileOption rules = new ProfileOption();
 
     public SampleCommand(Surroundings here, Ports ports) {
         super(here, ports);
@@ -62,9 +63,7 @@ public final class SampleCommand extends OneCommand {
         checkNumbers(own);
         MixesOfFile mixes = MixesOfFile.read(ports().sheets().get(), mixFile);
         Optional<MixDesign> mix = mixes.find(mixId, "mixId", own);
-        Profile profile = profileId == null && mix.isPresent()
-                ? profileOfMix(mix.get().profileId(), own)
-                : profile(Optional.ofNullable(profileId), own);
+        Profile profile = rules.profile(mix, own);
         Optional<Batch> batch = mix.map(MixDesign::batch).map(b -> b.withWetSieved(b.wetSieved() || wetSieved));
         Optional<Answer<CorrectionSample>> answer = batch.map(b -> CorrectionSample.of(b, bowl));
         answer.ifPresent(a -> own.addAll(a.problems()));

@@ -6,11 +6,9 @@ import java.util.Map;
 import picocli.CommandLine.Option;
 import porebench.command.reply.JsonFields;
 import porebench.command.reply.OneCommand;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
-import porebench.command.reply.TrainingReport;
 import porebench.record.LabBook;
 import porebench.record.RecordKind;
 
@@ -29,12 +27,6 @@ abstract class BookCommand extends OneCommand {
 
     final LabBook open() {
         return ports().shelf().get().open(book);
-    }
-
-    /** Returns an outcome about a lab book, with what is to be told about it, and marked as simulated when it is a training book. */
-    final Outcome marked(LabBook book, Outcome outcome) {
-        Outcome told = outcome.with(book.warnings());
-        return book.isTraining() ? told.with(report -> new TrainingReport(report, words())) : told;
     }
 
     /** Returns how many records of each kind a lab book has. */

@@ -2,7 +2,6 @@ package porebench.command.book;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -32,8 +31,8 @@ public final class CardCommand extends BookCommand {
     @Option(names = "--paper", paramLabel = "<size>")
     private Paper paper = Paper.A6;
 
-    @Option(names = "--who", paramLabel = "<name>")
-    private @Nullable String who;
+    @Mixin
+    private final Keeper who = new Keeper();
 
     @Option(names = "--marked")
     private boolean marked;
@@ -48,7 +47,7 @@ public final class CardCommand extends BookCommand {
     @Override
     protected Outcome carryOut() {
         try (LabBook book = open()) {
-            String name = who == null || who.isBlank() ? here().user() : who.strip();
+            String name = who.name(here());
             CardHandout handout = new CardHandout(book, ports().press().get(), here().locale());
             Answer<CardHandout.Handed> answer = handout.toFile(
                     new CardHandout.Wish(

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import porebench.command.reply.JsonFields;
@@ -45,8 +45,8 @@ public final class ImportCommand extends BookCommand {
     @Option(names = "--new")
     private boolean begin;
 
-    @Option(names = "--who", paramLabel = "<name>")
-    private @Nullable String who;
+    @Mixin
+    private final Keeper who = new Keeper();
 
     @Parameters(arity = "1..*", paramLabel = "<file>", descriptionKey = "files")
     private List<Path> files = List.of();
@@ -95,7 +95,7 @@ public final class ImportCommand extends BookCommand {
             return Outcome.refused(problems);
         }
         if (!checked.drafts().isEmpty()) {
-            String name = who == null || who.isBlank() ? here().user() : who.strip();
+            String name = who.name(here());
             List<Problem> refused = book.keep(checked.drafts(), name, words().get("import.why", fileNames()));
             if (!refused.isEmpty()) {
                 problems.addAll(refused);

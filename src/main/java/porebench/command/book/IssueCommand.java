@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import porebench.command.reply.JsonFields;
 import porebench.command.reply.Outcome;
@@ -44,8 +45,8 @@ public final class IssueCommand extends BookCommand {
     @Option(names = "--reason", required = true, paramLabel = "<text>")
     private String reason;
 
-    @Option(names = "--who", paramLabel = "<name>")
-    private @Nullable String who;
+    @Mixin
+    private final Keeper who = new Keeper();
 
     @Option(names = "--approved-by", paramLabel = "<name>")
     private String approvedBy = "";
@@ -98,10 +99,6 @@ public final class IssueCommand extends BookCommand {
                         .map(open -> open.value().id()));
     }
 
-    private String name() {
-        return who == null || who.isBlank() ? here().user() : who.strip();
-    }
-
     private Outcome issue(LabBook book, Evidence evidence, LaboratoryScatter scatter) {
         Optional<DeterminationId> basis = basis(evidence);
         if (basis.isEmpty()) {
@@ -111,7 +108,7 @@ public final class IssueCommand extends BookCommand {
                 basis.get(),
                 Optional.ofNullable(from).orElse(here().today()),
                 Optional.ofNullable(recheckBy),
-                name(),
+                who.name(here()),
                 approvedBy,
                 reason,
                 takingOn(Issuing.doubts(evidence, scatter, basis.get())));
@@ -126,7 +123,12 @@ public final class IssueCommand extends BookCommand {
         }
         DeterminationId basis = newest.get().value().determinationId();
         Answer<FactorIssue> answer = Verifying.confirm(
-                evidence, scatter, newest.get(), name(), reason, takingOn(Issuing.doubts(evidence, scatter, basis)));
+                evidence,
+                scatter,
+                newest.get(),
+                who.name(here()),
+                reason,
+                takingOn(Issuing.doubts(evidence, scatter, basis)));
         return kept(book, answer, issue -> Draft.correcting(newest.get(), issue), stop(evidence, scatter, basis));
     }
 
@@ -137,7 +139,7 @@ public final class IssueCommand extends BookCommand {
         }
         FactorIssue issue = answer.value().get();
         List<Problem> problems = new ArrayList<>(answer.problems());
-        problems.addAll(book.keep(List.of(draft.apply(issue)), name(), reason.strip()));
+        problems.addAll(book.keep(List.of(draft.apply(issue)), who.name(here()), reason.strip()));
         if (Problem.anyError(problems)) {
             return Outcome.refused(problems);
         }

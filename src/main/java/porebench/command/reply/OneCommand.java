@@ -5,26 +5,22 @@ import java.math.BigDecimal;
 import java.nio.file.FileSystemException;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
-import porebench.method.Profile;
 import porebench.method.Texts;
-import porebench.method.profile.Profiles;
 import porebench.port.OpeningRefused;
 import porebench.port.OutputRefused;
 import porebench.port.Spoken;
+import porebench.record.LabBook;
 
 /**
  * What all commands have in common: {@code --json}, {@code --help}, and that whatever happens ends in one clear answer.
  */
 public abstract class OneCommand implements Callable<Integer> {
-    private static final BigDecimal WIDEST_DIVISION = BigDecimal.TEN;
-
     private final Surroundings here;
     private final Ports ports;
 
@@ -138,37 +134,9 @@ public abstract class OneCommand implements Callable<Integer> {
         }
     }
 
-    /** Adds the problem that a division of a scale, in % air, cannot be meant. */
-    public static void checkDivision(BigDecimal percent, List<Problem> problems) {
-        if (percent.signum() <= 0 || percent.compareTo(WIDEST_DIVISION) > 0) {
-            problems.add(Problem.error("division", "air.division-out-of-range", percent));
-        }
-    }
-
-    /** Returns the profile with an id, the default one when none is given, or adds the problem that there is none. */
-    public static Profile profile(Optional<String> id, List<Problem> problems) {
-        Optional<Profile> found = id.isEmpty() ? Optional.of(Profiles.standard()) : Profiles.find(id.get());
-        if (found.isEmpty()) {
-            problems.add(Problem.error("profile", "profile.unknown", id.get(), knownProfiles()));
-        }
-        return found.orElseGet(Profiles::standard);
-    }
-
-    /** Returns the profile a mix names, or the default one with a warning: a file does not bring a laboratory's own. */
-    public static Profile profileOfMix(String id, List<Problem> problems) {
-        Optional<Profile> found = Profiles.find(id);
-        if (found.isEmpty()) {
-            problems.add(Problem.warning(
-                    "profile",
-                    "command.profile-of-mix-unknown",
-                    id,
-                    Profiles.standard().title(),
-                    knownProfiles()));
-        }
-        return found.orElseGet(Profiles::standard);
-    }
-
-    private static String knownProfiles() {
-        return String.join(", ", Profiles.named().stream().map(Profile::id).toList());
+    /** Returns an outcome about a lab book, with what is to be told about it, and marked as simulated when it is a training book. */
+    public final Outcome marked(LabBook book, Outcome outcome) {
+        Outcome told = outcome.with(book.warnings());
+        return book.isTraining() ? told.with(report -> new TrainingReport(report, words())) : told;
     }
 }

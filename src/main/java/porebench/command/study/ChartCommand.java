@@ -9,13 +9,13 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Surroundings;
 import porebench.evidence.intake.Sheet;
-import porebench.evidence.study.FinestStep;
 import porebench.evidence.study.ValueRow;
 import porebench.method.Problem;
 import porebench.statistics.Judged;
@@ -53,8 +53,8 @@ public final class ChartCommand extends OneCommand {
     @Option(names = "--rules", split = ",", paramLabel = "<rule>")
     private @Nullable Set<RunRule> rules;
 
-    @Option(names = "--division", paramLabel = "<number>")
-    private @Nullable BigDecimal division;
+    @Mixin
+    private final ValuesDivision division = new ValuesDivision();
 
     @Option(names = "--centre", paramLabel = "<number>")
     private @Nullable BigDecimal centre;
@@ -106,7 +106,7 @@ public final class ChartCommand extends OneCommand {
         List<Problem> problems = new ArrayList<>();
         checkPositive("lambda", lambda, problems);
         checkPositive("width", width, problems);
-        checkPositive("division", division, problems);
+        division.check(problems);
         checkPositive("sigma", sigma, problems);
         checkPositive("base-count", baseCount == null ? null : BigDecimal.valueOf(baseCount), problems);
         if (lambda != null && lambda.compareTo(BigDecimal.ONE) > 0) {
@@ -139,7 +139,7 @@ public final class ChartCommand extends OneCommand {
                 baseCount == null ? Integer.MAX_VALUE : baseCount,
                 number(width, usualWidth),
                 rules == null ? RunRule.westernElectric() : rules,
-                (division == null ? FinestStep.of(groups.all()) : division).doubleValue(),
+                division.of(groups.all()).doubleValue(),
                 centre == null ? OptionalDouble.empty() : OptionalDouble.of(centre.doubleValue()),
                 sigma == null ? OptionalDouble.empty() : OptionalDouble.of(sigma.doubleValue()));
     }

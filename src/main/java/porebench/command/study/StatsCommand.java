@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Surroundings;
 import porebench.evidence.intake.Sheet;
-import porebench.evidence.study.FinestStep;
 import porebench.evidence.study.ValueRow;
 import porebench.method.FigureName;
 import porebench.method.Problem;
@@ -28,8 +28,8 @@ public final class StatsCommand extends OneCommand {
     @Option(names = "--sets")
     private boolean sets;
 
-    @Option(names = "--division", paramLabel = "<number>")
-    private @Nullable BigDecimal division;
+    @Mixin
+    private final ValuesDivision division = new ValuesDivision();
 
     @Option(names = "--repeatability", paramLabel = "<number>")
     private @Nullable BigDecimal repeatability;
@@ -41,7 +41,7 @@ public final class StatsCommand extends OneCommand {
     @Override
     protected Outcome carryOut() {
         List<Problem> problems = new ArrayList<>();
-        checkPositive("division", division, problems);
+        division.check(problems);
         checkPositive("repeatability", repeatability, problems);
         return sets ? manySets(problems) : oneSet(problems);
     }
@@ -72,7 +72,7 @@ public final class StatsCommand extends OneCommand {
     }
 
     private double step(double[] numbers) {
-        return (division == null ? FinestStep.of(numbers) : division).doubleValue();
+        return division.of(numbers).doubleValue();
     }
 
     private double sigma() {

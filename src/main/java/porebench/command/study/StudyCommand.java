@@ -7,14 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Surroundings;
-import porebench.command.reply.TrainingReport;
 import porebench.evidence.intake.Sheet;
-import porebench.evidence.study.FinestStep;
 import porebench.evidence.study.KeptReadings;
 import porebench.evidence.study.ValueRow;
 import porebench.method.Problem;
@@ -29,8 +28,8 @@ abstract class StudyCommand extends OneCommand {
     @ArgGroup(multiplicity = "1")
     private From from = new From();
 
-    @Option(names = "--division", paramLabel = "<number>")
-    private @Nullable BigDecimal division;
+    @Mixin
+    private final ValuesDivision division = new ValuesDivision();
 
     /** Where the readings are. */
     static final class From {
@@ -67,13 +66,13 @@ abstract class StudyCommand extends OneCommand {
 
     /** Returns the division of the scale that was stated, or what the readings tell of it. */
     final BigDecimal step(double... values) {
-        return division == null ? FinestStep.of(values) : division;
+        return division.of(values);
     }
 
     @Override
     protected Outcome carryOut() {
         List<Problem> problems = new ArrayList<>();
-        checkPositive("division", division, problems);
+        division.check(problems);
         if (from.values != null) {
             return study(
                     ports().sheets().get().table(from.values, layout().columns()), from.values.toString(), problems);
@@ -103,8 +102,7 @@ abstract class StudyCommand extends OneCommand {
             } else {
                 outcome = study(KeptReadings.sheet(found.get()), kept.study.text(), problems);
             }
-            Outcome told = outcome.with(book.warnings());
-            return book.isTraining() ? told.with(report -> new TrainingReport(report, words())) : told;
+            return marked(book, outcome);
         }
     }
 
