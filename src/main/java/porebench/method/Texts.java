@@ -2,6 +2,7 @@ package porebench.method;
 
 import java.text.MessageFormat;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.Set;
 
@@ -48,6 +49,11 @@ public final class Texts {
     /** Returns the keys of all texts. */
     public Set<String> keys() {
         return bundle.keySet();
+    }
+
+    /** Returns a text that need not be there. */
+    public Optional<String> find(String key) {
+        return bundle.containsKey(key) ? Optional.of(get(key)) : Optional.empty();
     }
 
     /** Returns the locale asked for, whose numbers are written. */

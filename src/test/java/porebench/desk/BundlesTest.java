@@ -21,12 +21,31 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import porebench.record.column.Column;
+import porebench.record.column.Columns;
 import porebench.record.column.EquipmentColumns;
 import porebench.record.column.MeterColumns;
 import porebench.record.column.SourceColumns;
+import porebench.record.column.TrialColumns;
 
 /** Every text that a screen asks for is in its bundle, and every text in a bundle is asked for. */
 class BundlesTest {
+    /** The forms of each room whose fields follow from columns, by the word that leads their keys. */
+    private static final Map<String, Map<String, Columns<?>>> FORMS = Map.of(
+            "register",
+            Map.of("source", SourceColumns.ALL, "meter", MeterColumns.ALL, "equipment", EquipmentColumns.ALL),
+            "trial",
+            Map.of("trial", TrialColumns.ALL));
+
+    /** What a form does not ask for because the page knows it. */
+    private static final Set<Column<?, ?>> NOT_TYPED = Set.of(
+            TrialColumns.MIX,
+            TrialColumns.METER_TYPE,
+            TrialColumns.BOWL,
+            TrialColumns.DETERMINATION,
+            TrialColumns.KEPT_BECAUSE,
+            TrialColumns.STRUCK_BECAUSE,
+            TrialColumns.SIMULATED);
+
     private static final Path SOURCES = Path.of("src/main/java/porebench/desk");
     private static final Path BUNDLES = Path.of("src/main/resources/porebench/desk");
 
@@ -83,6 +102,7 @@ class BundlesTest {
         List<String> forgotten = keys(bundle).stream()
                 .filter(key -> !literals.contains(key)
                         && !ofColumns(bundle).contains(key)
+                        && !isOfAForm(bundle, key)
                         && beginnings.stream().noneMatch(key::startsWith)
                         && ends.stream().noneMatch(key::endsWith))
                 .sorted()
@@ -90,15 +110,27 @@ class BundlesTest {
         assertThat(forgotten).as("texts of %s nobody asks for", bundle).isEmpty();
     }
 
-    /** The keys of the registers' forms, which follow from the columns of their records. */
+    /** The keys of the forms, which follow from the columns of their records. */
     private static List<String> ofColumns(Path bundle) {
-        if (!bundle.getParent().endsWith("register")) {
-            return List.of();
-        }
         List<String> keys = new ArrayList<>();
-        Map.of("source", SourceColumns.ALL, "meter", MeterColumns.ALL, "equipment", EquipmentColumns.ALL)
-                .forEach((what, columns) -> columns.all().forEach(column -> addKeys(what, column, keys)));
+        forms(bundle)
+                .forEach((what, columns) -> columns.all().stream()
+                        .filter(column -> !NOT_TYPED.contains(column))
+                        .forEach(column -> addKeys(what, column, keys)));
         return keys;
+    }
+
+    private static Map<String, Columns<?>> forms(Path bundle) {
+        return FORMS.getOrDefault(bundle.getParent().getFileName().toString(), Map.of());
+    }
+
+    /** What a form may have besides: a unit that is not chosen, and what differs between versions. */
+    private static boolean isOfAForm(Path bundle, String key) {
+        return forms(bundle).entrySet().stream()
+                .anyMatch(form -> form.getValue().all().stream()
+                        .anyMatch(column -> key.equals(form.getKey() + "." + column.field() + ".unit")
+                                || key.equals("change")
+                                || key.equals("change.nothing")));
     }
 
     private static void addKeys(String what, Column<?, ?> column, List<String> keys) {
@@ -109,7 +141,7 @@ class BundlesTest {
             keys.addAll(List.of(key + ".tick", key + ".yes", key + ".no"));
         }
         if (column.hasUnit()) {
-            keys.add(key + "Unit");
+            keys.add(what + "." + column.unitField());
         }
     }
 

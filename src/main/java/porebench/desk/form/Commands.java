@@ -2,6 +2,7 @@ package porebench.desk.form;
 
 import java.awt.event.ActionEvent;
 import javax.swing.AbstractAction;
+import javax.swing.AbstractButton;
 import javax.swing.Action;
 import javax.swing.JButton;
 
@@ -35,6 +36,16 @@ public final class Commands {
         if (ampersand >= 0 && ampersand + 1 < text.length()) {
             action.putValue(Action.MNEMONIC_KEY, (int) Character.toUpperCase(text.charAt(ampersand + 1)));
             action.putValue(Action.DISPLAYED_MNEMONIC_INDEX_KEY, ampersand);
+        }
+    }
+
+    /** Gives a box its words, the mnemonic after an ampersand. */
+    public static void say(AbstractButton box, String text) {
+        int ampersand = text.indexOf('&');
+        box.setText(text.replaceFirst("&", ""));
+        if (ampersand >= 0 && ampersand + 1 < text.length()) {
+            box.setMnemonic(Character.toUpperCase(text.charAt(ampersand + 1)));
+            box.setDisplayedMnemonicIndex(ampersand);
         }
     }
 

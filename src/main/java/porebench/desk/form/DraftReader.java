@@ -73,6 +73,8 @@ public final class DraftReader implements CellReader {
         Optional<BigDecimal> number = numbers.parse(text);
         if (number.isEmpty()) {
             error(column, "form.not-a-number", words.apply(column), text);
+        } else if (range.lowInclusive().signum() == 0 && number.get().signum() < 0) {
+            error(column, "form.negative", words.apply(column), number.get());
         } else if (!range.holds(number.get())) {
             error(
                     column,
@@ -129,7 +131,15 @@ public final class DraftReader implements CellReader {
 
     @Override
     public Optional<LocalDateTime> moment(Column<?, ?> column) {
-        throw notTyped(column);
+        return word(column).flatMap(text -> {
+            Optional<LocalDateTime> moment = Moments.parse(text);
+            if (moment.isEmpty()) {
+                error(column, "form.not-a-moment", words.apply(column), text);
+            }
+            return moment.filter(read -> Days.checkYear(column.field(), read.toLocalDate())
+                    .filter(impossible -> problems.add(impossible))
+                    .isEmpty());
+        });
     }
 
     @Override

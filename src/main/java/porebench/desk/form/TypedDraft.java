@@ -40,7 +40,7 @@ public record TypedDraft(Map<String, String> texts) {
 
     /** Returns the symbol of the unit beside a column's number; empty text where none was chosen. */
     public String unit(Column<?, ?> column) {
-        return texts.getOrDefault(unitKey(column), "");
+        return texts.getOrDefault(column.unitField(), "");
     }
 
     /** Returns whether a column says yes. */
@@ -55,7 +55,7 @@ public record TypedDraft(Map<String, String> texts) {
 
     /** Returns this draft with another unit beside a column's number. */
     public TypedDraft withUnit(Column<?, ?> column, String symbol) {
-        return with(unitKey(column), symbol);
+        return with(column.unitField(), symbol);
     }
 
     /** Returns this draft with yes or no in a column. */
@@ -71,10 +71,6 @@ public record TypedDraft(Map<String, String> texts) {
             changed.put(key, text);
         }
         return new TypedDraft(changed);
-    }
-
-    private static String unitKey(Column<?, ?> column) {
-        return column.field() + "Unit";
     }
 
     /** Puts what a record states as a person would type it. */
@@ -110,7 +106,7 @@ public record TypedDraft(Map<String, String> texts) {
 
         @Override
         public void moment(Column<?, ?> column, LocalDateTime moment) {
-            throw DraftReader.notTyped(column);
+            text(column, Moments.show(moment));
         }
 
         @Override
@@ -120,7 +116,7 @@ public record TypedDraft(Map<String, String> texts) {
 
         @Override
         public void unit(Column<?, ?> column, String symbol) {
-            texts.put(unitKey(column), symbol);
+            texts.put(column.unitField(), symbol);
         }
 
         @Override

@@ -102,7 +102,7 @@ final class EquipmentModel extends RecordModel<Equipment> {
     }
 
     @Override
-    String choiceWords(Column<Equipment, ?> column, String symbol) {
+    public String choiceWords(Column<?, ?> column, String symbol) {
         return typeWords(kind(symbol));
     }
 
@@ -114,12 +114,12 @@ final class EquipmentModel extends RecordModel<Equipment> {
     }
 
     @Override
-    String unitWords(Column<Equipment, ?> column, TypedDraft draft) {
+    public String beside(Column<?, ?> column, TypedDraft draft) {
         return DAYS.contains(column) ? texts().get("equipment.date-pattern") : spokenUnit(column, draft);
     }
 
     @Override
-    String spokenUnit(Column<Equipment, ?> column, TypedDraft draft) {
+    public String spokenUnit(Column<?, ?> column, TypedDraft draft) {
         boolean isOfKind = column == EquipmentColumns.DIVISION || column == EquipmentColumns.LIMIT;
         return isOfKind ? unitWords(kind(draft.text(EquipmentColumns.KIND))) : "";
     }

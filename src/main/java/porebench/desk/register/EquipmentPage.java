@@ -21,11 +21,7 @@ public final class EquipmentPage implements Page {
         texts = RecordPage.texts(desk);
         EquipmentModel model = new EquipmentModel(desk, texts);
         page = new RecordPage<>(
-                model,
-                "equipment",
-                columns(model),
-                new ColumnForm<>(model),
-                () -> model.isNew() ? "" : texts.get("equipment.note"));
+                model, "equipment", columns(model), () -> model.isNew() ? "" : texts.get("equipment.note"));
     }
 
     private List<ShownColumn<Equipment>> columns(EquipmentModel model) {

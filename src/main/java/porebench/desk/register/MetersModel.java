@@ -18,7 +18,6 @@ import porebench.method.meter.MeterState;
 import porebench.method.profile.Profiles;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Meter;
-import porebench.record.column.Column;
 import porebench.record.column.MeterColumns;
 import porebench.record.id.MeterId;
 
@@ -67,12 +66,6 @@ final class MetersModel extends RecordModel<Meter> {
     @Override
     TypedDraft blank() {
         return blank(desk());
-    }
-
-    @Override
-    String unitWords(Column<Meter, ?> column, TypedDraft draft) {
-        boolean isOfScale = column == MeterColumns.DIVISION || column == MeterColumns.SCALE_TOP;
-        return isOfScale ? texts().get("meter.percent-air") : "";
     }
 
     @Override

@@ -33,8 +33,7 @@ public final class MetersPage implements Page {
                 texts.get("meter.open"),
                 () -> model.base()
                         .ifPresent(meter -> openMeter.accept(meter.value().id())));
-        page = new RecordPage<>(
-                model, "meter", columns(model), new ColumnForm<>(model), () -> note(model), Optional.of(open));
+        page = new RecordPage<>(model, "meter", columns(model), () -> note(model), Optional.of(open));
     }
 
     private List<ShownColumn<Meter>> columns(MetersModel model) {

@@ -2,11 +2,10 @@ package porebench.desk.register;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import porebench.desk.DeskModel;
+import porebench.desk.form.ColumnModel;
 import porebench.desk.form.DraftReader;
 import porebench.desk.form.History;
 import porebench.desk.form.TypedDraft;
@@ -25,7 +24,7 @@ import porebench.record.column.Columns;
  *
  * @param <T> the kind of record
  */
-abstract class RecordModel<T extends Kept> {
+abstract class RecordModel<T extends Kept> implements ColumnModel {
     private final DeskModel desk;
     private final Texts texts;
     private final Class<T> kind;
@@ -55,16 +54,6 @@ abstract class RecordModel<T extends Kept> {
     /** Returns the draft with which a new record begins. */
     abstract TypedDraft blank();
 
-    /** Returns one of a column's choices in words. */
-    String choiceWords(Column<T, ?> column, String symbol) {
-        return texts.get(key(column) + "." + symbol);
-    }
-
-    /** Returns the unit that stands beside a field where it is not chosen, in words; may be empty. */
-    String unitWords(Column<T, ?> column, TypedDraft draft) {
-        return "";
-    }
-
     /** Notes what the form asks for beyond what every record must state. */
     void requireMore(DraftReader reader) {}
 
@@ -77,14 +66,19 @@ abstract class RecordModel<T extends Kept> {
         return columns;
     }
 
-    /** Returns the key of a column's texts. */
-    final String key(Column<?, ?> column) {
+    @Override
+    public final String key(Column<?, ?> column) {
         return what + "." + column.field();
     }
 
-    /** Returns how a column is called. */
-    final String words(Column<?, ?> column) {
-        return texts.get(key(column) + ".plain");
+    @Override
+    public final boolean isFixed(Column<?, ?> column) {
+        return !isNew() && column.equals(columns.all().get(0));
+    }
+
+    @Override
+    public final void update(String label, TypedDraft changed) {
+        history.update(label, changed);
     }
 
     final TypedDraft draftOf(T record) {
@@ -123,32 +117,6 @@ abstract class RecordModel<T extends Kept> {
         return Problem.anyError(problems) ? Answer.refused(problems) : Answer.of(record, problems);
     }
 
-    /** Returns what a version says, each thing by its words. */
-    final Map<String, String> said(T record) {
-        Map<String, String> said = new LinkedHashMap<>();
-        TypedDraft draft = draftOf(record);
-        columns.all().stream().skip(1).forEach(column -> said.put(words(column), said(column, draft)));
-        return said;
-    }
-
-    private String said(Column<T, ?> column, TypedDraft draft) {
-        String text = draft.text(column);
-        if (column.type().isYesNo()) {
-            String end = draft.isYes(column) ? ".yes" : ".no";
-            return texts.get(key(column) + end);
-        }
-        if (!column.type().choices().isEmpty()) {
-            return choiceWords(column, text);
-        }
-        String unit = column.hasUnit() ? draft.unit(column) : spokenUnit(column, draft);
-        return text.isEmpty() || unit.isEmpty() ? text : text + " " + unit;
-    }
-
-    /** Returns the unit that is said with a number where it is not chosen; may be empty. */
-    String spokenUnit(Column<T, ?> column, TypedDraft draft) {
-        return "";
-    }
-
     /** Returns what saving the draft would make untrue; empty when nothing. */
     Optional<String> effects() {
         return Optional.empty();
@@ -158,7 +126,8 @@ abstract class RecordModel<T extends Kept> {
         return desk;
     }
 
-    final Texts texts() {
+    @Override
+    public final Texts texts() {
         return texts;
     }
 
@@ -166,7 +135,8 @@ abstract class RecordModel<T extends Kept> {
         return history;
     }
 
-    final TypedDraft draft() {
+    @Override
+    public final TypedDraft draft() {
         return history.draft();
     }
 
@@ -277,18 +247,6 @@ abstract class RecordModel<T extends Kept> {
 
     /** Returns what one version says differently from the one before, in words. */
     final List<String> changes(T before, T after) {
-        Map<String, String> then = said(before);
-        List<String> changes = new ArrayList<>();
-        said(after).forEach((what, now) -> {
-            String was = then.getOrDefault(what, "");
-            if (!was.equals(now)) {
-                changes.add(texts.get("version.change", what, orNothing(was), orNothing(now)));
-            }
-        });
-        return changes;
-    }
-
-    private String orNothing(String said) {
-        return said.isEmpty() ? texts.get("version.nothing") : said;
+        return changes(columns.all(), draftOf(before), draftOf(after));
     }
 }

@@ -16,13 +16,8 @@ final class RecordPage<T extends Kept> {
     private final RecordActions actions;
     private final RecordPanel<T> panel;
 
-    RecordPage(
-            RecordModel<T> model,
-            String what,
-            List<ShownColumn<T>> columns,
-            ColumnForm<T> fields,
-            Supplier<String> note) {
-        this(model, what, columns, fields, note, Optional.empty());
+    RecordPage(RecordModel<T> model, String what, List<ShownColumn<T>> columns, Supplier<String> note) {
+        this(model, what, columns, note, Optional.empty());
     }
 
     /**
@@ -34,12 +29,11 @@ final class RecordPage<T extends Kept> {
             RecordModel<T> model,
             String what,
             List<ShownColumn<T>> columns,
-            ColumnForm<T> fields,
             Supplier<String> note,
             Optional<Action> open) {
         this.model = model;
         this.actions = new RecordActions(model, what, this::component, this::refresh);
-        this.panel = new RecordPanel<>(model, what, columns, fields, note, actions, this::choose, open);
+        this.panel = new RecordPanel<>(model, what, columns, note, actions, this::choose, open);
         model.history().onChange(this::refresh);
         model.desk().onChange(() -> {
             model.follow();

@@ -14,6 +14,7 @@ import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
+import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Commands;
 import porebench.desk.form.HeadingWidth;
 import porebench.desk.form.ProblemLines;
@@ -33,7 +34,7 @@ final class RecordPanel<T extends Kept> {
     private final RecordModel<T> model;
     private final Texts texts;
     private final String what;
-    private final ColumnForm<T> fields;
+    private final ColumnForm fields;
     private final Supplier<String> note;
     private final Rows<T> rows;
     private final JTable table;
@@ -60,7 +61,6 @@ final class RecordPanel<T extends Kept> {
             RecordModel<T> model,
             String what,
             List<ShownColumn<T>> columns,
-            ColumnForm<T> fields,
             Supplier<String> note,
             RecordActions actions,
             Consumer<String> choose,
@@ -68,7 +68,8 @@ final class RecordPanel<T extends Kept> {
         this.model = model;
         this.texts = model.texts();
         this.what = what;
-        this.fields = fields;
+        fields = new ColumnForm(model, model.desk().tools().problemText())
+                .addAll(model.columns().all());
         this.note = note;
         this.actions = actions;
         rows = new Rows<>(columns);
@@ -125,7 +126,7 @@ final class RecordPanel<T extends Kept> {
         open.ifPresentOrElse(
                 action -> right.add(Commands.button(what + ".open", action), "growx 0"),
                 () -> right.add(new JLabel(), "growx 0"));
-        right.add(fields.form().panel());
+        right.add(fields.panel());
         right.add(problems.panel(), "wmin 0");
         right.add(effectsBox, "wmin 0");
         right.add(buttons);
@@ -193,7 +194,7 @@ final class RecordPanel<T extends Kept> {
                         texts.get("record.heading", version.value().recordId(), Integer.toString(version.number())))
                 .orElse(texts.get(what + ".new.heading")));
         fields.pull();
-        problems.show(fields.form().show(model.problems()));
+        problems.show(fields.show(model.problems()));
         Optional<String> untrue = model.effects();
         effects.setText(untrue.orElse(""));
         effectsBox.setVisible(untrue.isPresent());

@@ -41,13 +41,8 @@ final class SourcesModel extends RecordModel<Source> {
     }
 
     @Override
-    String choiceWords(Column<Source, ?> column, String symbol) {
+    public String choiceWords(Column<?, ?> column, String symbol) {
         return texts().get("role." + symbol);
-    }
-
-    @Override
-    String unitWords(Column<Source, ?> column, TypedDraft draft) {
-        return column == SourceColumns.ABSORPTION ? "%" : "";
     }
 
     /** A person who types a source knows how it is called. */

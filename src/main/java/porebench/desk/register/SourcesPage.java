@@ -17,7 +17,7 @@ public final class SourcesPage implements Page {
     public SourcesPage(DeskModel desk) {
         texts = RecordPage.texts(desk);
         SourcesModel model = new SourcesModel(desk, texts);
-        page = new RecordPage<>(model, "source", columns(model), new ColumnForm<>(model), () -> note(model));
+        page = new RecordPage<>(model, "source", columns(model), () -> note(model));
     }
 
     private List<ShownColumn<Source>> columns(SourcesModel model) {

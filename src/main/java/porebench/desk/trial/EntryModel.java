@@ -1,16 +1,19 @@
 package porebench.desk.trial;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Stream;
 import porebench.desk.DeskModel;
+import porebench.desk.form.ColumnModel;
+import porebench.desk.form.DraftReader;
 import porebench.desk.form.History;
+import porebench.desk.form.Moments;
+import porebench.desk.form.Numbers;
+import porebench.desk.form.TypedDraft;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedTrial;
 import porebench.method.MeterType;
@@ -27,46 +30,43 @@ import porebench.record.Draft;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
+import porebench.record.Stamp;
 import porebench.record.Trial;
 import porebench.record.Version;
 import porebench.record.Wording;
+import porebench.record.column.Column;
+import porebench.record.column.TrialColumns;
 import porebench.record.id.MixId;
 
 /** The entry form: a new trial or the correction of one, as typed so far, with what is wrong and doubtful about it. */
-final class EntryModel {
-    /** Said only once the person wants to save: before, the form is simply not filled in yet. */
-    private static final Set<String> ABOUT_EMPTY_FIELDS = Set.of(
-            "form.required",
-            "trial.reading-missing",
-            "trial.masses-missing",
-            "trial.soak-missing",
-            "trial.water-temperature-missing");
-
-    private static final String LEAK = "trial.leak";
-    private static final Set<String> EXCUSED_BY_A_LEAK =
-            Set.of(LEAK, "trial.reading-missing", "trial.water-temperature-missing");
+final class EntryModel implements ColumnModel {
+    /** Stands where nothing was typed yet, in a trial that is only judged and never kept. */
+    private static final String UNKNOWN = "?";
 
     private final DeskModel desk;
     private final DeterminationsModel determinations;
     private final Texts texts;
-    private final History<TrialDraft> history;
+    private final TrialDrafts drafts;
+    private final History<TypedDraft> history;
     private Optional<MixId> mix = Optional.empty();
     private Optional<Version<Trial>> correcting = Optional.empty();
-    private Optional<TrialField> focused = Optional.empty();
+    private Optional<Column<Trial, ?>> focused = Optional.empty();
     private boolean attempted;
 
     EntryModel(DeskModel desk, DeterminationsModel determinations, Texts texts) {
         this.desk = desk;
         this.determinations = determinations;
         this.texts = texts;
-        this.history = new History<>(defaults());
+        this.drafts = new TrialDrafts(desk);
+        this.history = new History<>(drafts.next(metersOn(desk.tools().today())));
     }
 
-    History<TrialDraft> history() {
+    History<TypedDraft> history() {
         return history;
     }
 
-    TrialDraft draft() {
+    @Override
+    public TypedDraft draft() {
         return history.draft();
     }
 
@@ -82,14 +82,18 @@ final class EntryModel {
     void startNew() {
         correcting = Optional.empty();
         attempted = false;
-        history.restart(defaults());
+        history.restart(drafts.next(metersOn(desk.tools().today())));
+    }
+
+    TrialDrafts drafts() {
+        return drafts;
     }
 
     /** Begins the correction of a trial. */
     void correct(Version<Trial> trial) {
         correcting = Optional.of(trial);
         attempted = false;
-        history.restart(TrialDraft.of(trial.value(), desk.tools().numbers()));
+        history.restart(drafts.of(trial.value()));
     }
 
     /** Returns the trial that is corrected; empty for a new one. */
@@ -98,84 +102,61 @@ final class EntryModel {
     }
 
     /** Takes what was typed; the first thing typed into a new form sets the clock. */
-    void type(TrialField field, String text) {
-        TrialDraft before = draft();
-        if (before.text(field).equals(text)) {
+    @Override
+    public void update(String label, TypedDraft changed) {
+        TypedDraft before = draft();
+        if (changed.equals(before)) {
             return;
         }
-        TrialDraft after = before.with(field, text);
-        if (!history.isChanged() && correcting.isEmpty() && field != TrialField.TESTED_AT) {
-            after = after.with(TrialField.TESTED_AT, now());
-        }
-        history.update(texts.get("step.field", texts.get(field.nameKey())), after);
+        boolean clockStands = history.isChanged()
+                || correcting.isPresent()
+                || !changed.text(TrialColumns.TESTED_AT).equals(before.text(TrialColumns.TESTED_AT));
+        history.update(label, clockStands ? changed : changed.with(TrialColumns.TESTED_AT, drafts.now()));
+    }
+
+    @Override
+    public Texts texts() {
+        return texts;
+    }
+
+    @Override
+    public String key(Column<?, ?> column) {
+        return "trial." + column.field();
+    }
+
+    @Override
+    public boolean isChosen(Column<?, ?> column) {
+        return column == TrialColumns.METER;
+    }
+
+    @Override
+    public List<String> choices(Column<?, ?> column) {
+        return meters().stream().map(meter -> meter.id().text()).toList();
+    }
+
+    @Override
+    public String choiceWords(Column<?, ?> column, String id) {
+        return meters().stream()
+                .filter(meter -> meter.id().text().equals(id))
+                .map(meter -> texts.get("meter.item", id, meter.type().name()))
+                .findFirst()
+                .orElse(id);
+    }
+
+    /** The water may be typed in either unit; it is kept in degrees Celsius. */
+    @Override
+    public List<String> units(Column<?, ?> column) {
+        return column == TrialColumns.WATER ? TypedTemperature.UNITS : ColumnModel.super.units(column);
+    }
+
+    @Override
+    public String unitWords(String symbol) {
+        return symbol.equals(Withdrawal.Unit.PERCENT.symbol()) ? "%" : symbol;
     }
 
     /** Says which field is being typed in; its doubts wait until it is left. */
-    void focus(Optional<TrialField> field) {
+    void focus(Optional<Column<Trial, ?>> field) {
         focused = field;
-    }
-
-    private TrialDraft defaults() {
-        Optional<Trial> last = desk.evidence().flatMap(EntryModel::lastTrial);
-        Optional<TrialDraft> lastDraft =
-                last.map(trial -> TrialDraft.of(trial, desk.tools().numbers()));
-        List<Meter> meters = metersOn(desk.tools().today());
-        Map<TrialField, String> texts = new EnumMap<>(TrialField.class);
-        texts.put(TrialField.ID, proposedId(last));
-        texts.put(TrialField.TESTED_AT, now());
-        texts.put(
-                TrialField.OPERATOR,
-                desk.person().isBlank() ? last.map(Trial::operator).orElse("") : desk.person());
-        texts.put(
-                TrialField.METER,
-                last.map(trial -> trial.meterId().text())
-                        .filter(id -> meters.stream()
-                                .anyMatch(meter -> meter.id().text().equals(id)))
-                        .or(() -> meters.stream()
-                                .findFirst()
-                                .map(meter -> meter.id().text()))
-                        .orElse(""));
-        lastDraft
-                .map(draft -> draft.text(TrialField.ELEVATION))
-                .filter(text -> !text.isEmpty())
-                .ifPresent(text -> texts.put(TrialField.ELEVATION, text));
-        texts.put(
-                TrialField.MASS_UNIT,
-                lastDraft
-                        .map(TrialDraft::massUnit)
-                        .orElse(desk.units().benchMass())
-                        .name());
-        texts.put(TrialField.WATER_UNIT, desk.units().temperature().name());
-        texts.put(
-                TrialField.WITHDRAWN_UNIT,
-                lastDraft
-                        .map(TrialDraft::withdrawnUnit)
-                        .orElse(Withdrawal.Unit.MILLILITRE)
-                        .name());
-        return new TrialDraft(texts);
-    }
-
-    private String now() {
-        return Moments.show(LocalDateTime.ofInstant(
-                desk.tools().clock().instant(), desk.tools().zone()));
-    }
-
-    private String proposedId(Optional<Trial> last) {
-        return desk.selected()
-                .map(mixId ->
-                        NextTrialId.after(last.map(trial -> trial.id().text()), mixId.text(), name -> isTaken(name)))
-                .orElse("");
-    }
-
-    private boolean isTaken(String trialId) {
-        return desk.book().latest(Trial.class, trialId).isPresent();
-    }
-
-    private static Optional<Trial> lastTrial(Evidence evidence) {
-        return evidence.determinations().stream()
-                .flatMap(judged -> judged.trials().stream())
-                .map(judged -> judged.trial().value())
-                .max(Comparator.comparing(Trial::testedAt).thenComparing(Trial::id));
     }
 
     /**
@@ -195,7 +176,7 @@ final class EntryModel {
     }
 
     private LocalDate day() {
-        return Moments.parse(draft().text(TrialField.TESTED_AT))
+        return Moments.parse(draft().text(TrialColumns.TESTED_AT))
                 .map(LocalDateTime::toLocalDate)
                 .orElseGet(desk.tools()::today);
     }
@@ -203,13 +184,13 @@ final class EntryModel {
     /** Returns the meter chosen, if it is in the register. */
     Optional<Meter> meter() {
         return meters().stream()
-                .filter(meter -> meter.id().text().equals(draft().text(TrialField.METER)))
+                .filter(meter -> meter.id().text().equals(draft().text(TrialColumns.METER)))
                 .findFirst();
     }
 
     private boolean isOnItsOwnMeter() {
         return correcting
-                .filter(trial -> trial.value().meterId().text().equals(draft().text(TrialField.METER)))
+                .filter(trial -> trial.value().meterId().text().equals(draft().text(TrialColumns.METER)))
                 .isPresent();
     }
 
@@ -258,102 +239,100 @@ final class EntryModel {
     }
 
     MassUnit massUnit() {
-        return draft().massUnit();
+        return Stream.of(MassUnit.values())
+                .filter(unit -> unit.symbol().equals(draft().unit(TrialColumns.FINE)))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Reads and judges the draft as it stands. */
-    Entry read() {
-        TrialReader reader = new TrialReader(draft(), desk.tools().numbers(), texts);
+    TypedTrial read() {
+        TypedDraft typed = TypedTemperature.inCelsius(draft(), desk.tools().numbers());
+        DraftReader reader = new DraftReader(typed, desk.tools().numbers(), this::words);
+        BenchFields.ALL.stream()
+                .filter(column -> BenchFields.isAsked(column, type()))
+                .forEach(column -> column.read(reader));
+        reader.require(TrialColumns.OPERATOR);
         List<Problem> problems = new ArrayList<>();
-        String id = reader.required(TrialField.ID);
-        reader.required(TrialField.OPERATOR);
-        reader.required(TrialField.METER);
-        Optional<LocalDateTime> testedAt = reader.testedAt();
-        if (correcting.isEmpty() && !id.isEmpty() && isTaken(id)) {
-            problems.add(
-                    Problem.error(TrialField.ID.problemField(), "book.already-there", RecordKind.TRIAL.word(), id));
+        String id = reader.text(TrialColumns.ID);
+        if (correcting.isEmpty() && !id.isEmpty() && drafts.isTaken(id)) {
+            problems.add(Problem.error(TrialColumns.ID.field(), "book.already-there", RecordKind.TRIAL.word(), id));
         }
-        Optional<Trial> trial = bowl().flatMap(bowl -> determination()
-                .map(one -> new Assembly(
-                                draft(),
-                                one,
-                                correcting.map(Version::value),
-                                desk.book().isTraining())
-                        .trial(
-                                reader.readings(type(), bowl),
-                                testedAt,
-                                reader.elevation(type(), correcting.map(Version::value)))));
-        Optional<TrialFactor> figures = trial.flatMap(this::judge);
         problems.addAll(reader.problems());
+        Optional<Trial> trial = bowl().flatMap(bowl -> determination()
+                .flatMap(one -> trial(withoutWhatIsRefused(typed, reader.problems()), bowl, one, problems)));
+        Optional<TrialFactor> figures = trial.flatMap(this::judge);
         trial.ifPresent(made -> problems.addAll(Wording.ofForm(made, correcting.map(Version::value), desk.names())));
-        if (testedAt.isPresent()) {
+        if (reader.problems().stream().noneMatch(problem -> problem.field().equals(TrialColumns.TESTED_AT.field()))) {
             trial.ifPresent(made -> problems.addAll(determinations.checkCompany(made)));
         }
         figures.ifPresent(found -> found.problems().stream()
                 .filter(problem -> problems.stream().noneMatch(p -> p.field().equals(problem.field())))
                 .toList()
                 .forEach(problems::add));
-        return new Entry(trial, figures, problems);
+        return new TypedTrial(trial, figures, problems);
+    }
+
+    private TypedDraft withoutWhatIsRefused(TypedDraft typed, List<Problem> refused) {
+        TypedDraft rest = typed;
+        for (Column<Trial, ?> column : BenchFields.ALL) {
+            boolean stays = BenchFields.isAsked(column, type())
+                    && refused.stream().noneMatch(problem -> problem.field().equals(column.field()));
+            rest = stays ? rest : rest.with(column, "");
+        }
+        return rest;
+    }
+
+    /** Makes the trial; one with missing fields can be judged but not kept. */
+    private Optional<Trial> trial(TypedDraft read, Typed<Volume> bowl, Determination joined, List<Problem> problems) {
+        Numbers numbers = desk.tools().numbers();
+        TypedDraft whole = read.with(TrialColumns.MIX, joined.mixId().text())
+                .with(TrialColumns.DETERMINATION, joined.id().text())
+                .with(TrialColumns.METER_TYPE, type().name())
+                .with(TrialColumns.BOWL, numbers.show(bowl.number()))
+                .withUnit(TrialColumns.BOWL, bowl.unit().symbol())
+                .with(TrialColumns.SIMULATED, desk.book().isTraining());
+        if (type() == MeterType.B) {
+            // The form of a Type B meter does not ask for it; a correction keeps what was there.
+            whole = whole.with(
+                    TrialColumns.ELEVATION,
+                    correcting
+                            .map(before -> drafts.of(before.value()).text(TrialColumns.ELEVATION))
+                            .orElse(""));
+        }
+        whole = orElse(whole, TrialColumns.ID, UNKNOWN);
+        whole = orElse(whole, TrialColumns.METER, UNKNOWN);
+        whole = orElse(
+                whole, TrialColumns.TESTED_AT, Moments.show(joined.openedOn().atStartOfDay()));
+        DraftReader reader = new DraftReader(whole, numbers, this::words);
+        Optional<Trial> trial = TrialColumns.ALL.read(reader);
+        problems.addAll(reader.problems());
+        return trial;
+    }
+
+    private static TypedDraft orElse(TypedDraft draft, Column<Trial, ?> column, String unknown) {
+        return draft.text(column).isBlank() ? draft.with(column, unknown) : draft;
+    }
+
+    /** Returns a trial as a version to be judged, which is not in the lab book. */
+    private static Version<Trial> unkept(Trial trial) {
+        return new Version<>(trial, 1, new Stamp(UNKNOWN, Instant.EPOCH, UNKNOWN));
     }
 
     private Optional<TrialFactor> judge(Trial trial) {
         return desk.evidence()
                 .map(evidence -> Optional.ofNullable(evidence.stories().get(trial.meterId()))
-                        .map(story -> JudgedTrial.of(Assembly.unkept(trial), design(), story))
-                        .orElseGet(() -> JudgedTrial.of(Assembly.unkept(trial), design(), meter(), evidence.profile()))
+                        .map(story -> JudgedTrial.of(unkept(trial), design(), story))
+                        .orElseGet(() -> JudgedTrial.of(unkept(trial), design(), meter(), evidence.profile()))
                         .figures());
-    }
-
-    /**
-     * A draft as read.
-     *
-     * @param trial the trial it would be; empty while no meter is chosen or no determination takes it
-     * @param figures its factor and doubts
-     * @param problems everything wrong or doubtful
-     */
-    record Entry(Optional<Trial> trial, Optional<TrialFactor> figures, List<Problem> problems) {
-        Entry {
-            problems = List.copyOf(problems);
-        }
-
-        /** Returns what forbids keeping it; a leak does not, it only voids the trial. */
-        List<Problem> errors() {
-            boolean leaked =
-                    problems.stream().anyMatch(problem -> problem.code().equals(LEAK));
-            return problems.stream()
-                    .filter(Problem::isError)
-                    .filter(problem -> !leaked || !EXCUSED_BY_A_LEAK.contains(problem.code()))
-                    .toList();
-        }
-
-        /** Returns the first field with a text, number or day that was refused; a field still empty or a leak is none. */
-        Optional<TrialField> refused() {
-            return problems.stream()
-                    .filter(Problem::isError)
-                    .filter(problem -> !problem.code().equals(LEAK) && !ABOUT_EMPTY_FIELDS.contains(problem.code()))
-                    .flatMap(problem -> TrialField.measured(problem.field()).stream())
-                    .findFirst();
-        }
-
-        /** Returns the factor to show while typing: none while anything that was measured is refused. */
-        Optional<TrialFactor> live() {
-            return figures.filter(any -> refused().isEmpty());
-        }
-
-        /** Returns what makes a trial that counts doubtful; it is kept only with a reason. */
-        List<Problem> doubts() {
-            return figures.filter(TrialFactor::counts).isEmpty()
-                    ? List.of()
-                    : problems.stream().filter(problem -> !problem.isError()).toList();
-        }
     }
 
     /** Returns the problems to show now: not yet those about empty fields, nor doubts about the field being typed in. */
     List<Problem> shown() {
         return read().problems().stream()
-                .filter(problem -> attempted || !ABOUT_EMPTY_FIELDS.contains(problem.code()))
+                .filter(problem -> attempted || !TypedTrial.ABOUT_EMPTY_FIELDS.contains(problem.code()))
                 .filter(problem -> problem.isError()
-                        || focused.filter(field -> field.problemField().equals(problem.field()))
+                        || focused.filter(field -> field.field().equals(problem.field()))
                                 .isEmpty())
                 .toList();
     }
@@ -379,7 +358,7 @@ final class EntryModel {
      * @return why nothing was kept; empty when it was
      */
     List<Problem> keep(Optional<String> keptBecause, String why) {
-        Entry entry = read();
+        TypedTrial entry = read();
         if (!entry.errors().isEmpty()) {
             return entry.errors();
         }

@@ -1,38 +1,46 @@
 package porebench.desk.trial;
 
 import java.awt.Component;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.awt.event.KeyEvent;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.swing.JButton;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
-import org.jspecify.annotations.Nullable;
-import porebench.desk.form.Form;
-import porebench.desk.form.Row;
+import porebench.desk.form.ColumnForm;
+import porebench.desk.form.Commands;
 import porebench.desk.form.WrappedText;
-import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.method.sample.CorrectionSample;
 import porebench.quantity.Typed;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
-import porebench.record.Meter;
+import porebench.record.Trial;
+import porebench.record.column.Column;
+import porebench.record.column.TrialColumns;
 
 /** The entry form with the targets beside its fields; fields of the other type of meter are hidden. */
 final class EntryPanel {
+    private static final Set<Column<Trial, ?>> TARGETED = Set.of(
+            TrialColumns.METER, TrialColumns.FINE, TrialColumns.COARSE, TrialColumns.SOAK, TrialColumns.WITHDRAWN);
+
     private final TrialsModel model;
     private final EntryModel entry;
     private final Texts texts;
-    private final EntryFields fields;
-    private final Form form;
-    private final Map<TrialField, Row> rows = new EnumMap<>(TrialField.class);
-    private final Map<TrialField, JLabel> targets = new EnumMap<>(TrialField.class);
+    private final ColumnForm form;
+    private final Map<Column<?, ?>, JLabel> targets = new HashMap<>();
     private final JLabel title = new JLabel();
     private final JButton save = new JButton();
     private final JButton clear = new JButton();
@@ -43,12 +51,13 @@ final class EntryPanel {
         this.model = model;
         this.entry = model.entry();
         this.texts = model.texts();
-        this.fields = new EntryFields(entry, actions::save, texts.get("check.leak"));
-        this.form = new Form(model.desk().tools().problemText());
+        this.form = new ColumnForm(entry, model.desk().tools().problemText());
         title.putClientProperty("FlatLaf.styleClass", "h2");
         title.setName("entryTitle");
         panel.add(title);
-        addRows();
+        BenchFields.ALL.forEach(column -> form.add(column, beside(column)));
+        BenchFields.ALL.forEach(column -> bind(column, actions));
+        meterBox();
         form.panel().setOpaque(false);
         panel.add(form.panel(), "wmin 0");
         panel.add(buttons(actions), "wmin 0");
@@ -63,45 +72,53 @@ final class EntryPanel {
         return panel;
     }
 
-    private void addRows() {
-        add(TrialField.ID, "label.trialid", new JLabel());
-        add(TrialField.TESTED_AT, "label.tested_at", new JLabel());
-        add(TrialField.OPERATOR, "label.operator", new JLabel());
-        add(TrialField.METER, "label.meter", beside(TrialField.METER, null));
-        add(TrialField.ELEVATION, "label.elevation", new JLabel(texts.get("unit.metres")));
-        add(TrialField.FINE, "label.fine", beside(TrialField.FINE, fields.of(TrialField.MASS_UNIT)));
-        add(TrialField.COARSE, "label.coarse", beside(TrialField.COARSE, null));
-        add(TrialField.SOAK, "label.soak", beside(TrialField.SOAK, null));
-        add(TrialField.WATER, "label.water", fields.of(TrialField.WATER_UNIT));
-        add(
-                TrialField.WITHDRAWN,
-                "label.withdrawn",
-                beside(TrialField.WITHDRAWN, fields.of(TrialField.WITHDRAWN_UNIT)));
-        add(TrialField.GAUGE, "label.gauge", new JLabel(texts.get("unit.percent-air")));
-        add(TrialField.H1, "label.h1", new JLabel(texts.get("unit.percent-air")));
-        add(TrialField.H2, "label.h2", new JLabel(texts.get("unit.percent-air")));
-        JLabel voids = new JLabel(texts.get("leak.voids"));
-        voids.putClientProperty("FlatLaf.styleClass", "quiet");
-        add(TrialField.LEAK, "label.leak", voids);
-        add(TrialField.REMARKS, "label.remarks", new JLabel());
-    }
-
-    private void add(TrialField field, String key, JComponent unit) {
-        rows.put(field, form.add(field.problemField(), texts.get(key), fields.of(field), unit));
-    }
-
-    private JPanel beside(TrialField field, @Nullable JComponent unit) {
-        JPanel both = new JPanel(new MigLayout("insets 0, hidemode 3", "[]6[]"));
-        both.setOpaque(false);
-        if (unit != null) {
-            both.add(unit);
+    private JComponent[] beside(Column<Trial, ?> column) {
+        boolean hasTarget = TARGETED.contains(column);
+        if (!hasTarget && column != TrialColumns.LEAK) {
+            return new JComponent[0];
         }
-        JLabel target = new JLabel();
-        target.setName(field.problemField() + ".target");
-        target.putClientProperty("FlatLaf.styleClass", "quiet");
-        targets.put(field, target);
-        both.add(target);
-        return both;
+        JLabel words = new JLabel(hasTarget ? "" : texts.get("leak.voids"));
+        words.putClientProperty("FlatLaf.styleClass", "quiet");
+        if (hasTarget) {
+            words.setName(column.field() + ".target");
+            targets.put(column, words);
+        }
+        return new JComponent[] {words};
+    }
+
+    /** As narrow as the other fields; the list is as wide as the longest name. */
+    @SuppressWarnings("unchecked")
+    private void meterBox() {
+        ((JComboBox<String>) form.field(TrialColumns.METER.field())).setPrototypeDisplayValue("M");
+    }
+
+    /** Enter goes to the next field, and saves after the remarks; a field that is entered is selected. */
+    private void bind(Column<Trial, ?> column, TrialsActions actions) {
+        bindEnter(
+                form.field(column.field()),
+                column == TrialColumns.REMARKS ? Optional.of(actions::save) : Optional.empty());
+        JComponent field = form.field(column.field());
+        field.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent event) {
+                entry.focus(Optional.of(column));
+                if (field instanceof JTextField text) {
+                    text.selectAll();
+                }
+            }
+        });
+        form.unitBox(column).ifPresent(box -> bindEnter(box, Optional.empty()));
+    }
+
+    private static void bindEnter(JComponent field, Optional<Runnable> last) {
+        field.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "next field");
+        field.getActionMap().put("next field", Commands.of("", () -> {
+            if (field instanceof JComboBox<?> box && box.isPopupVisible()) {
+                box.setPopupVisible(false);
+            } else {
+                last.ifPresentOrElse(Runnable::run, field::transferFocus);
+            }
+        }));
     }
 
     private JPanel buttons(TrialsActions actions) {
@@ -118,13 +135,16 @@ final class EntryPanel {
 
     private List<Component> order() {
         List<Component> order = new ArrayList<>();
-        for (TrialField field : TrialField.values()) {
-            order.add(fields.of(field));
-            if (field == TrialField.REMARKS) {
-                order.add(save);
-                order.add(clear);
+        for (Column<Trial, ?> column : BenchFields.BENCH) {
+            order.add(form.field(column.field()));
+            if (column == TrialColumns.WITHDRAWN) {
+                form.unitBox(column).ifPresent(order::add);
             }
         }
+        order.addAll(List.of(save, clear));
+        BenchFields.HEAD.forEach(column -> order.add(form.field(column.field())));
+        List.of(TrialColumns.FINE, TrialColumns.WATER)
+                .forEach(column -> form.unitBox(column).ifPresent(order::add));
         return order;
     }
 
@@ -136,30 +156,18 @@ final class EntryPanel {
                 .map(trial ->
                         texts.get("entry.title-correct", trial.value().id().text()))
                 .orElseGet(() -> texts.get("entry.title-new")));
-        fields.show(entry.meters(), entry.meters().stream().map(this::words).toList());
-        boolean typeA = entry.type() == MeterType.A;
-        visible(TrialField.WITHDRAWN, !typeA);
-        visible(TrialField.GAUGE, !typeA);
-        visible(TrialField.ELEVATION, typeA);
-        visible(TrialField.H1, typeA);
-        visible(TrialField.H2, typeA);
+        form.pull();
         showTargets();
-        for (TrialField field : TrialField.values()) {
-            fields.of(field).setEnabled(open && !(correcting && field == TrialField.ID));
+        for (Column<Trial, ?> column : BenchFields.ALL) {
+            form.setVisible(column, BenchFields.isAsked(column, entry.type()));
+            form.field(column.field()).setEnabled(open && !(correcting && column == TrialColumns.ID));
+            form.unitBox(column).ifPresent(box -> box.setEnabled(open));
         }
         save.setText(texts.get(correcting ? "action.save-correction" : "action.save"));
         save.setEnabled(open && (!correcting || entry.history().isChanged()));
         clear.setText(texts.get(correcting ? "action.cancel" : "action.clear"));
         clear.setEnabled(correcting || entry.history().isChanged());
         return form.show(entry.shown());
-    }
-
-    private void visible(TrialField field, boolean visible) {
-        Optional.ofNullable(rows.get(field)).ifPresent(row -> row.setVisible(visible));
-    }
-
-    private String words(Meter meter) {
-        return texts.get("meter.item", meter.id().text(), meter.type().name());
     }
 
     private String bowl(Typed<Volume> bowl) {
@@ -173,19 +181,19 @@ final class EntryPanel {
         Optional<CorrectionSample> sample = entry.target();
         String unit = entry.massUnit().symbol();
         target(
-                TrialField.METER,
+                TrialColumns.METER,
                 entry.meters().isEmpty()
                         ? Optional.of(texts.get("meter.none"))
                         : entry.bowl().map(this::bowl));
-        target(TrialField.FINE, sample.map(s -> texts.get("target.mass", mass(s, true), unit)));
-        target(TrialField.COARSE, sample.map(s -> texts.get("target.mass", mass(s, false), unit)));
+        target(TrialColumns.FINE, sample.map(s -> texts.get("target.mass", mass(s, true), unit)));
+        target(TrialColumns.COARSE, sample.map(s -> texts.get("target.mass", mass(s, false), unit)));
         target(
-                TrialField.SOAK,
+                TrialColumns.SOAK,
                 Optional.of(entry.soakTarget()
                         .map(minutes -> texts.get("target.soak", minutes))
-                        .orElseGet(() -> texts.get("unit.minutes"))));
+                        .orElseGet(() -> texts.get("trial.soak.minutes"))));
         target(
-                TrialField.WITHDRAWN,
+                TrialColumns.WITHDRAWN,
                 sample.map(s -> texts.get(
                         "target.withdrawn",
                         model.desk().tools().numbers().show(s.withdrawal().in(VolumeUnit.MILLILITRE), 0))));
@@ -198,22 +206,22 @@ final class EntryPanel {
                 model.desk().tools().numbers());
     }
 
-    private void target(TrialField field, Optional<String> words) {
+    private void target(Column<?, ?> field, Optional<String> words) {
         Optional.ofNullable(targets.get(field)).ifPresent(label -> label.setText(words.orElse("")));
     }
 
     /** Puts the caret where a new trial begins. */
     void begin() {
-        fields.of(TrialField.METER).requestFocusInWindow();
+        form.field(TrialColumns.METER.field()).requestFocusInWindow();
     }
 
     /** Puts the caret into the first field with a problem that forbids keeping. */
     void goTo(List<Problem> errors) {
-        for (TrialField field : TrialField.values()) {
-            if (errors.stream().anyMatch(problem -> problem.field().equals(field.problemField()))) {
-                fields.of(field).requestFocusInWindow();
-                return;
-            }
-        }
+        BenchFields.IN_ORDER_OF_KEYS.stream()
+                .map(Column::field)
+                .filter(field ->
+                        errors.stream().anyMatch(problem -> problem.field().equals(field)))
+                .findFirst()
+                .ifPresent(field -> form.field(field).requestFocusInWindow());
     }
 }

@@ -13,6 +13,9 @@ import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.method.trial.TrialFactor;
+import porebench.record.Trial;
+import porebench.record.column.Column;
+import porebench.record.column.TrialColumns;
 
 /** The factor of the trial being typed, and what is doubtful about it as a whole. */
 final class LivePanel {
@@ -51,7 +54,7 @@ final class LivePanel {
 
     /** Shows the factor as it is, with the problems that stand under no field. */
     void show(List<Problem> underNoField) {
-        EntryModel.Entry entry = model.entry().read();
+        TypedTrial entry = model.entry().read();
         Optional<TrialFactor> figures = entry.live();
         OptionalDouble factor = figures.map(TrialFactor::factorPercent).orElse(OptionalDouble.empty());
         number.setText(
@@ -78,13 +81,13 @@ final class LivePanel {
                 .orElse("");
     }
 
-    private String said(EntryModel.Entry entry, OptionalDouble factor) {
-        if (model.entry().draft().leaked()) {
+    private String said(TypedTrial entry, OptionalDouble factor) {
+        if (model.entry().draft().isYes(TrialColumns.LEAK)) {
             return texts.get("live.void");
         }
-        Optional<TrialField> refused = entry.refused();
+        Optional<Column<Trial, ?>> refused = entry.refused();
         if (refused.isPresent()) {
-            return texts.get("live.refused", texts.get(refused.get().nameKey()));
+            return texts.get("live.refused", model.entry().words(refused.get()));
         }
         if (factor.isEmpty()) {
             return texts.get(model.entry().type() == MeterType.A ? "live.waiting-a" : "live.waiting-b");

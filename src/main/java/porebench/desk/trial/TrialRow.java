@@ -3,6 +3,7 @@ package porebench.desk.trial;
 import java.util.Locale;
 import java.util.Optional;
 import porebench.chart.TrialPoint;
+import porebench.desk.form.Moments;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.UnitSystem;
 import porebench.evidence.JudgedTrial;
@@ -113,7 +114,7 @@ record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts tex
                         .orElseGet(this::none);
             case SOAK -> readings.soakMinutes().map(numbers::show).orElseGet(this::none);
             case WATER -> water(readings);
-            case LEAK -> readings.leak() ? texts.get("cell.leak") : texts.get("cell.no-leak");
+            case LEAK -> readings.leak() ? texts.get("trial.leak.yes") : texts.get("trial.leak.no");
         };
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import porebench.chart.TrialPoint;
 import porebench.desk.Tools;
+import porebench.desk.form.Moments;
 import porebench.desk.form.Numbers;
 import porebench.evidence.JudgedTrial;
 import porebench.method.MeterType;
@@ -21,12 +22,14 @@ import porebench.record.Version;
 final class TrialStory {
     private static final int DECIMALS = 2;
 
+    private final EntryModel entry;
     private final Tools tools;
     private final Texts texts;
     private final Numbers numbers;
     private final ProblemText problemText;
 
-    TrialStory(Tools tools, Texts texts) {
+    TrialStory(Tools tools, Texts texts, EntryModel entry) {
+        this.entry = entry;
         this.tools = tools;
         this.texts = texts;
         this.numbers = tools.numbers();
@@ -121,19 +124,9 @@ final class TrialStory {
     }
 
     private List<String> changes(Version<Trial> before, Version<Trial> after) {
-        TrialDraft then = TrialDraft.of(before.value(), numbers);
-        TrialDraft now = TrialDraft.of(after.value(), numbers);
-        List<String> changes = new ArrayList<>();
-        for (TrialField field : TrialField.values()) {
-            if (!then.text(field).equals(now.text(field))) {
-                changes.add(texts.get(
-                        "story.change", texts.get(field.nameKey()), said(then.text(field)), said(now.text(field))));
-            }
-        }
-        return changes;
-    }
-
-    private String said(String text) {
-        return text.isEmpty() ? texts.get("story.nothing") : text;
+        return entry.changes(
+                BenchFields.IN_ORDER_OF_KEYS,
+                entry.drafts().of(before.value()),
+                entry.drafts().of(after.value()));
     }
 }

@@ -10,6 +10,7 @@ import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.method.Problem;
 import porebench.method.Texts;
+import porebench.record.column.TrialColumns;
 import porebench.record.id.MixId;
 
 /** The commands of the Trials page: what must be asked is asked, then the model does it. */
@@ -56,7 +57,7 @@ final class TrialsActions {
         if (asker().person(over).isEmpty()) {
             return;
         }
-        String id = entry.draft().text(TrialField.ID);
+        String id = entry.draft().text(TrialColumns.ID);
         Optional<String> kept = Optional.empty();
         if (entry.wantsReason()) {
             kept = asker().reason(over, texts.get("doubts.title", id), texts.get("doubts.question", doubts(entry)));

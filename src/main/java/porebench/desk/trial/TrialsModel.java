@@ -127,7 +127,7 @@ final class TrialsModel {
     /** Tells the selected trial in sentences; nothing while none is selected. */
     List<String> story() {
         return selected()
-                .map(row -> new TrialStory(desk.tools(), texts)
+                .map(row -> new TrialStory(desk.tools(), texts, entry)
                         .of(
                                 row,
                                 desk.book()

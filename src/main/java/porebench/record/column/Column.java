@@ -222,6 +222,12 @@ public record Column<R, V>(
         return name + UNIT;
     }
 
+    /** Returns the name in forms of the unit beside its number, which columns share whose unit stands in one column of a file. */
+    public String unitField() {
+        String last = unitHeadings.isEmpty() ? "" : unitHeadings.get(unitHeadings.size() - 1);
+        return last.isEmpty() || last.equals(heading + UNIT) ? field + "Unit" : camelCase(last);
+    }
+
     /** Returns whether it only says yes where something holds. */
     public boolean isMark() {
         return isExtra && !isNeeded && type.isWhole();

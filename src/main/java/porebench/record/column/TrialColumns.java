@@ -38,8 +38,9 @@ public final class TrialColumns {
     public static final Column<Trial, LocalDateTime> TESTED_AT =
             Column.needed("tested_at", CellType.moment(), Trial::testedAt);
     public static final Column<Trial, String> OPERATOR = Column.needed("operator", CellType.text(), Trial::operator);
-    public static final Column<Trial, MeterId> METER =
-            Column.needed("meter_id", CellType.word(MeterId::new, MeterId::text), Trial::meterId);
+    public static final Column<Trial, MeterId> METER = Column.needed(
+                    "meter_id", CellType.word(MeterId::new, MeterId::text), Trial::meterId)
+            .called("meter");
     public static final Column<Trial, MeterType> METER_TYPE =
             read("meter_type", CellType.choice(MeterType.values(), MeterType::name), Readings::meterType);
     public static final Column<Trial, Typed<Volume>> BOWL =
@@ -49,15 +50,20 @@ public final class TrialColumns {
     public static final Column<Trial, Typed<Mass>> COARSE = readIfAny("coarse_mass", A_MASS, Readings::coarse)
             .unitIn("coarse_mass_unit", "mass_unit")
             .called("coarse");
-    public static final Column<Trial, BigDecimal> SOAK =
-            readIfAny("soak_minutes", CellType.number(Limit.TRIAL_SOAK), Readings::soakMinutes);
-    public static final Column<Trial, BigDecimal> WATER =
-            readIfAny("water_temp_c", CellType.number(Limit.WATER), Readings::waterCelsius);
+    public static final Column<Trial, BigDecimal> SOAK = readIfAny(
+                    "soak_minutes", CellType.number(Limit.TRIAL_SOAK), Readings::soakMinutes)
+            .called("soak");
+    public static final Column<Trial, BigDecimal> WATER = readIfAny(
+                    "water_temp_c", CellType.number(Limit.WATER), Readings::waterCelsius)
+            .called("waterTemperature");
     public static final Column<Trial, Withdrawal> WITHDRAWN =
             readIfAny("withdrawn", A_WITHDRAWAL, Readings::withdrawal);
-    public static final Column<Trial, BigDecimal> GAUGE = readIfAny("gauge_pct", A_READING, Readings::gaugePercent);
-    public static final Column<Trial, BigDecimal> H1 = readIfAny("h1_pct", A_READING, Readings::h1Percent);
-    public static final Column<Trial, BigDecimal> H2 = readIfAny("h2_pct", A_READING, Readings::h2Percent);
+    public static final Column<Trial, BigDecimal> GAUGE =
+            readIfAny("gauge_pct", A_READING, Readings::gaugePercent).called("gauge");
+    public static final Column<Trial, BigDecimal> H1 =
+            readIfAny("h1_pct", A_READING, Readings::h1Percent).called("h1");
+    public static final Column<Trial, BigDecimal> H2 =
+            readIfAny("h2_pct", A_READING, Readings::h2Percent).called("h2");
     public static final Column<Trial, Boolean> LEAK = read("leak", CellType.yesNo(), Readings::leak);
     public static final Column<Trial, String> REMARKS = Column.needed("remarks", CellType.text(), Trial::remarks);
     /** A row of a file that names no determination belongs to its mix until it is placed. */
@@ -73,6 +79,7 @@ public final class TrialColumns {
             Column.any("struck_because", CellType.text(), Trial::struckBecause).extra();
     public static final Column<Trial, BigDecimal> ELEVATION = Column.any(
                     "elevation_m", CellType.number(Limit.ELEVATION), Trial::elevationMetres)
+            .called("elevation")
             .since(10)
             .extra();
     public static final Column<Trial, Boolean> SIMULATED =

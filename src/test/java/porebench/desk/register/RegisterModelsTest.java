@@ -15,6 +15,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
+import porebench.desk.form.TypedDraft;
 import porebench.desk.form.UnitSystem;
 import porebench.desk.meter.MeterStories;
 import porebench.exchange.CsvSheets;
@@ -270,11 +271,16 @@ class RegisterModelsTest {
                                 .with(MeterColumns.BOWL, "7.99")
                                 .with(MeterColumns.REMARKS, "the lid is bent"));
         assertThat(model.save("dropped")).isEmpty();
-        assertThat(model.said(model.base().orElseThrow().value()).values()).contains("7.99 L", "out of service");
+        assertThat(said(model, model.base().orElseThrow().value())).contains("7.99 L", "out of service");
         assertThat(model.rows().get(0).value().inService()).isFalse();
-        assertThat(model.said(Samples.meter("N-1", MeterType.A)).values())
-                .startsWith(model.typeWords(MeterType.A))
-                .contains("in service");
+        assertThat(said(model, Samples.meter("N-1", MeterType.A))).contains(model.typeWords(MeterType.A), "in service");
+    }
+
+    private static List<String> said(MetersModel model, Meter meter) {
+        TypedDraft draft = model.draftOf(meter);
+        return MeterColumns.ALL.all().stream()
+                .map(column -> model.said(column, draft))
+                .toList();
     }
 
     @Test

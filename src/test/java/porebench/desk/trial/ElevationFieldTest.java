@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import porebench.desk.BenchBook;
 import porebench.method.Problem;
 import porebench.record.Trial;
+import porebench.record.column.TrialColumns;
 
 /** How high above the sea a trial of a Type A meter was made, as it is typed. */
 class ElevationFieldTest {
@@ -18,15 +19,15 @@ class ElevationFieldTest {
 
     private EntryModel typed(String meter, String elevation) {
         EntryModel entry = new TrialsModel(bench.select().desk).entry();
-        entry.type(TrialField.METER, meter);
-        entry.type(TrialField.FINE, "4905.0");
-        entry.type(TrialField.COARSE, "7350");
-        entry.type(TrialField.SOAK, "15");
-        entry.type(TrialField.WITHDRAWN, "420.0");
-        entry.type(TrialField.GAUGE, "6.4");
-        entry.type(TrialField.H1, "0.7");
-        entry.type(TrialField.H2, "0.3");
-        entry.type(TrialField.ELEVATION, elevation);
+        entry.type(TrialColumns.METER, meter);
+        entry.type(TrialColumns.FINE, "4905.0");
+        entry.type(TrialColumns.COARSE, "7350");
+        entry.type(TrialColumns.SOAK, "15");
+        entry.type(TrialColumns.WITHDRAWN, "420.0");
+        entry.type(TrialColumns.GAUGE, "6.4");
+        entry.type(TrialColumns.H1, "0.7");
+        entry.type(TrialColumns.H2, "0.3");
+        entry.type(TrialColumns.ELEVATION, elevation);
         return entry;
     }
 
@@ -46,7 +47,7 @@ class ElevationFieldTest {
         EntryModel entry = typed("E-1", "1250.5");
         assertThat(entry.keep(Optional.of("known"), "entered")).isEmpty();
         assertThat(kept("K7-T1")).contains(new BigDecimal("1250.5"));
-        assertThat(entry.draft().text(TrialField.ELEVATION)).isEqualTo("1250.5");
+        assertThat(entry.draft().text(TrialColumns.ELEVATION)).isEqualTo("1250.5");
     }
 
     @Test

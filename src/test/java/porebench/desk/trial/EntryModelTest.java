@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
+import porebench.desk.form.TypedDraft;
 import porebench.desk.form.UnitSystem;
 import porebench.method.MeterType;
 import porebench.method.Problem;
@@ -24,6 +25,7 @@ import porebench.record.Laboratory;
 import porebench.record.SampleCalibrations;
 import porebench.record.Trial;
 import porebench.record.Version;
+import porebench.record.column.TrialColumns;
 
 class EntryModelTest {
     private final BenchBook bench = new BenchBook();
@@ -33,12 +35,12 @@ class EntryModelTest {
     }
 
     private static void typeWholeTrial(EntryModel entry, String gauge) {
-        entry.type(TrialField.FINE, "4905.0");
-        entry.type(TrialField.COARSE, "7350");
-        entry.type(TrialField.SOAK, "15");
-        entry.type(TrialField.WATER, "21.50");
-        entry.type(TrialField.WITHDRAWN, "420.0");
-        entry.type(TrialField.GAUGE, gauge);
+        entry.type(TrialColumns.FINE, "4905.0");
+        entry.type(TrialColumns.COARSE, "7350");
+        entry.type(TrialColumns.SOAK, "15");
+        entry.type(TrialColumns.WATER, "21.50");
+        entry.type(TrialColumns.WITHDRAWN, "420.0");
+        entry.type(TrialColumns.GAUGE, gauge);
     }
 
     private static List<String> codes(List<Problem> problems) {
@@ -72,7 +74,7 @@ class EntryModelTest {
         assertThat(entry.bowl()).map(Object::toString).contains("7.0597 L");
         typeWholeTrial(entry, "6.40");
         assertThat(codes(entry.read().problems())).doesNotContain("trial.bowl-not-in-force");
-        entry.type(TrialField.TESTED_AT, BenchBook.TODAY.minusDays(1) + " 09:00");
+        entry.type(TrialColumns.TESTED_AT, BenchBook.TODAY.minusDays(1) + " 09:00");
         assertThat(entry.bowl()).map(Object::toString).contains("7.000 L");
     }
 
@@ -91,7 +93,7 @@ class EntryModelTest {
         TrialsModel model = model();
         EntryModel entry = model.entry();
         typeWholeTrial(entry, "6.40");
-        entry.type(TrialField.REMARKS, "  steady  ");
+        entry.type(TrialColumns.REMARKS, "  steady  ");
         assertThat(entry.attempt()).isEmpty();
         assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
 
@@ -123,37 +125,37 @@ class EntryModelTest {
         TrialsModel model = model();
         EntryModel entry = model.entry();
         typeWholeTrial(entry, "6.40");
-        entry.type(TrialField.ID, "K7-T1\u200B");
+        entry.type(TrialColumns.ID, "K7-T1\u200B");
         assertThat(codes(entry.attempt())).containsExactly("text.unseen");
         assertThat(codes(entry.keep(Optional.empty(), "entered"))).containsExactly("text.unseen");
-        entry.type(TrialField.ID, "K7-T1");
+        entry.type(TrialColumns.ID, "K7-T1");
         assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
         typeWholeTrial(entry, "6.40");
-        entry.type(TrialField.ID, "\uFF2B7-T1");
+        entry.type(TrialColumns.ID, "\uFF2B7-T1");
         assertThat(codes(entry.attempt())).containsExactly("id.looks-the-same");
     }
 
     @Test
     void theNextTrialStartsFromTheLast() {
         EntryModel entry = model().entry();
-        entry.type(TrialField.METER, "B-1");
-        entry.type(TrialField.MASS_UNIT, MassUnit.KILOGRAM.name());
-        entry.type(TrialField.WITHDRAWN_UNIT, Withdrawal.Unit.PERCENT.name());
-        entry.type(TrialField.ID, "K7-099");
-        entry.type(TrialField.FINE, "4.9");
-        entry.type(TrialField.COARSE, "7.35");
-        entry.type(TrialField.SOAK, "15");
-        entry.type(TrialField.WITHDRAWN, "6");
-        entry.type(TrialField.GAUGE, "6.4");
+        entry.type(TrialColumns.METER, "B-1");
+        entry.chooseUnit(TrialColumns.FINE, MassUnit.KILOGRAM.symbol());
+        entry.chooseUnit(TrialColumns.WITHDRAWN, Withdrawal.Unit.PERCENT.symbol());
+        entry.type(TrialColumns.ID, "K7-099");
+        entry.type(TrialColumns.FINE, "4.9");
+        entry.type(TrialColumns.COARSE, "7.35");
+        entry.type(TrialColumns.SOAK, "15");
+        entry.type(TrialColumns.WITHDRAWN, "6");
+        entry.type(TrialColumns.GAUGE, "6.4");
         assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
 
-        TrialDraft next = entry.draft();
-        assertThat(next.text(TrialField.ID)).isEqualTo("K7-100");
-        assertThat(next.text(TrialField.METER)).isEqualTo("B-1");
-        assertThat(next.massUnit()).isEqualTo(MassUnit.KILOGRAM);
-        assertThat(next.withdrawnUnit()).isEqualTo(Withdrawal.Unit.PERCENT);
-        assertThat(next.text(TrialField.FINE)).isEmpty();
-        assertThat(next.text(TrialField.GAUGE)).isEmpty();
+        TypedDraft next = entry.draft();
+        assertThat(next.text(TrialColumns.ID)).isEqualTo("K7-100");
+        assertThat(next.text(TrialColumns.METER)).isEqualTo("B-1");
+        assertThat(next.unit(TrialColumns.FINE)).isEqualTo("kg");
+        assertThat(next.unit(TrialColumns.WITHDRAWN)).isEqualTo(Withdrawal.Unit.PERCENT.symbol());
+        assertThat(next.text(TrialColumns.FINE)).isEmpty();
+        assertThat(next.text(TrialColumns.GAUGE)).isEmpty();
         assertThat(entry.history().isChanged()).isFalse();
     }
 
@@ -161,16 +163,16 @@ class EntryModelTest {
     void onATypeAMeterBothReadingsAreAskedForAndNoWater() {
         TrialsModel model = model();
         EntryModel entry = model.entry();
-        entry.type(TrialField.WITHDRAWN, "420");
-        entry.type(TrialField.GAUGE, "6.4");
-        entry.type(TrialField.METER, "E-1");
+        entry.type(TrialColumns.WITHDRAWN, "420");
+        entry.type(TrialColumns.GAUGE, "6.4");
+        entry.type(TrialColumns.METER, "E-1");
         assertThat(entry.type()).isEqualTo(MeterType.A);
-        entry.type(TrialField.FINE, "4900");
-        entry.type(TrialField.COARSE, "7350");
-        entry.type(TrialField.SOAK, "15");
-        entry.type(TrialField.H1, "0.7");
+        entry.type(TrialColumns.FINE, "4900");
+        entry.type(TrialColumns.COARSE, "7350");
+        entry.type(TrialColumns.SOAK, "15");
+        entry.type(TrialColumns.H1, "0.7");
         assertThat(codes(entry.attempt())).containsExactly("trial.reading-missing");
-        entry.type(TrialField.H2, "0.3");
+        entry.type(TrialColumns.H2, "0.3");
         assertThat(entry.attempt()).isEmpty();
         assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
 
@@ -185,7 +187,7 @@ class EntryModelTest {
     @Test
     void emptyFieldsAreNoProblemUntilThePersonWantsToSave() {
         EntryModel entry = model().entry();
-        entry.type(TrialField.OPERATOR, "");
+        entry.type(TrialColumns.OPERATOR, "");
         assertThat(entry.shown()).isEmpty();
         assertThat(codes(entry.attempt())).contains("form.required", "trial.reading-missing");
         assertThat(entry.shown()).extracting(Problem::field).contains("operator", "gauge", "withdrawn", "soak");
@@ -196,16 +198,16 @@ class EntryModelTest {
     @Test
     void whatIsNotANumberIsSaidAtOnceAndOnlyOnce() {
         EntryModel entry = model().entry();
-        entry.type(TrialField.GAUGE, "6,4");
-        entry.type(TrialField.FINE, "-3");
-        entry.type(TrialField.TESTED_AT, "2026-02-30 09:00");
+        entry.type(TrialColumns.GAUGE, "6,4");
+        entry.type(TrialColumns.FINE, "-3");
+        entry.type(TrialColumns.TESTED_AT, "2026-02-30 09:00");
         assertThat(entry.shown())
                 .extracting(Problem::field, Problem::code)
                 .containsExactlyInAnyOrder(
                         tuple("gauge", "form.not-a-number"),
                         tuple("fine", "form.negative"),
                         tuple("testedAt", "form.not-a-moment"));
-        entry.type(TrialField.TESTED_AT, "0026-02-03 09:00");
+        entry.type(TrialColumns.TESTED_AT, "0026-02-03 09:00");
         assertThat(entry.shown()).extracting(Problem::code).contains("form.year-impossible");
     }
 
@@ -215,10 +217,10 @@ class EntryModelTest {
         EntryModel entry = new TrialsModel(german.select().desk).entry();
         typeWholeTrial(entry, "6.4");
         assertThat(codes(entry.shown())).contains("form.not-a-number");
-        entry.type(TrialField.FINE, "4900,5");
-        entry.type(TrialField.WATER, "21,5");
-        entry.type(TrialField.WITHDRAWN, "420");
-        entry.type(TrialField.GAUGE, "6,4");
+        entry.type(TrialColumns.FINE, "4900,5");
+        entry.type(TrialColumns.WATER, "21,5");
+        entry.type(TrialColumns.WITHDRAWN, "420");
+        entry.type(TrialColumns.GAUGE, "6,4");
         assertThat(entry.attempt()).isEmpty();
         assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
         assertThat(german.book
@@ -258,7 +260,7 @@ class EntryModelTest {
         EntryModel entry = model().entry();
         typeWholeTrial(entry, "6.4");
         // 4.655 kg instead of 4.900 kg is 5 % light: 12.250 / 12.005 of 0.4 is 0.4082.
-        entry.type(TrialField.FINE, "4655");
+        entry.type(TrialColumns.FINE, "4655");
         assertThat(codes(entry.shown())).containsExactly("trial.mass-off-target", "trial.factor-at-right-mass");
         double atRight = (Double) entry.shown().get(1).values().get(0);
         assertThat(atRight).isCloseTo(0.4 * 12.250 / 12.005, within(1e-9));
@@ -268,10 +270,10 @@ class EntryModelTest {
     void doubtsAboutAFieldWaitUntilItIsLeft() {
         EntryModel entry = model().entry();
         typeWholeTrial(entry, "6.4");
-        entry.focus(Optional.of(TrialField.SOAK));
-        entry.type(TrialField.SOAK, "1");
+        entry.focus(Optional.of(TrialColumns.SOAK));
+        entry.type(TrialColumns.SOAK, "1");
         assertThat(entry.shown()).isEmpty();
-        entry.focus(Optional.of(TrialField.WATER));
+        entry.focus(Optional.of(TrialColumns.WATER));
         assertThat(codes(entry.shown())).containsExactly("trial.soak-short");
     }
 
@@ -280,7 +282,7 @@ class EntryModelTest {
         TrialsModel model = model();
         EntryModel entry = model.entry();
         typeWholeTrial(entry, "");
-        entry.type(TrialField.LEAK, TrialDraft.LEAKED);
+        entry.type(TrialColumns.LEAK, "yes");
         assertThat(entry.attempt()).isEmpty();
         assertThat(entry.wantsReason()).isFalse();
         assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
@@ -293,8 +295,8 @@ class EntryModelTest {
         bench.keep(BenchBook.determination(1, LocalDate.of(2026, 3, 2)));
         bench.keep(BenchBook.trial("K7-T1", 1, LocalDate.of(2026, 3, 2), "6.4"));
         EntryModel entry = model().entry();
-        assertThat(entry.draft().text(TrialField.ID)).isEqualTo("K7-T2");
-        entry.type(TrialField.ID, "K7-T1");
+        assertThat(entry.draft().text(TrialColumns.ID)).isEqualTo("K7-T2");
+        entry.type(TrialColumns.ID, "K7-T1");
         assertThat(entry.shown()).extracting(Problem::field).containsExactly("trialId");
     }
 
@@ -307,7 +309,7 @@ class EntryModelTest {
         model.select(Optional.of(before.id()));
         model.correct();
         EntryModel entry = model.entry();
-        entry.type(TrialField.GAUGE, "6.30");
+        entry.type(TrialColumns.GAUGE, "6.30");
         assertThat(entry.attempt()).isEmpty();
         assertThat(entry.keep(Optional.empty(), "the dial was misread")).isEmpty();
 
@@ -330,10 +332,10 @@ class EntryModelTest {
     void theWaterIsTypedInTheUnitsShownAndKeptInCelsius() {
         bench.desk.show(UnitSystem.US);
         EntryModel entry = model().entry();
-        assertThat(entry.draft().massUnit()).isEqualTo(MassUnit.POUND);
-        entry.type(TrialField.MASS_UNIT, MassUnit.GRAM.name());
+        assertThat(entry.massUnit()).isEqualTo(MassUnit.POUND);
+        entry.chooseUnit(TrialColumns.FINE, MassUnit.GRAM.symbol());
         typeWholeTrial(entry, "6.4");
-        entry.type(TrialField.WATER, "68");
+        entry.type(TrialColumns.WATER, "68");
         assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
         // (68 - 32) / 1.8 = 20.
         assertThat(kept("K7-T1").readings().waterCelsius().orElseThrow()).isEqualByComparingTo("20");
@@ -347,7 +349,7 @@ class EntryModelTest {
                         entry.massUnit(),
                         bench.desk.tools().numbers()))
                 .isEqualTo("4900");
-        entry.type(TrialField.MASS_UNIT, MassUnit.POUND.name());
+        entry.chooseUnit(TrialColumns.FINE, MassUnit.POUND.symbol());
         // 4.900 kg / 0.45359237 kg = 10.8027 lb.
         assertThat(Masses.show(
                         entry.target().orElseThrow().fine(),
@@ -360,24 +362,24 @@ class EntryModelTest {
     @Test
     void typingIsTakenBackFieldByField() {
         EntryModel entry = model().entry();
-        entry.type(TrialField.FINE, "4");
-        entry.type(TrialField.FINE, "49");
-        entry.type(TrialField.COARSE, "7");
+        entry.type(TrialColumns.FINE, "4");
+        entry.type(TrialColumns.FINE, "49");
+        entry.type(TrialColumns.COARSE, "7");
         entry.history().undo();
-        assertThat(entry.draft().text(TrialField.COARSE)).isEmpty();
-        assertThat(entry.draft().text(TrialField.FINE)).isEqualTo("49");
+        assertThat(entry.draft().text(TrialColumns.COARSE)).isEmpty();
+        assertThat(entry.draft().text(TrialColumns.FINE)).isEqualTo("49");
         entry.history().undo();
-        assertThat(entry.draft().text(TrialField.FINE)).isEmpty();
+        assertThat(entry.draft().text(TrialColumns.FINE)).isEmpty();
         entry.history().redo();
-        assertThat(entry.draft().text(TrialField.FINE)).isEqualTo("49");
+        assertThat(entry.draft().text(TrialColumns.FINE)).isEqualTo("49");
     }
 
     @Test
     void aDraftSurvivesAChangeByAnybodyElse() {
         TrialsModel model = model();
-        model.entry().type(TrialField.FINE, "4900");
+        model.entry().type(TrialColumns.FINE, "4900");
         bench.keep(BenchBook.determination(1, LocalDate.of(2026, 3, 2)));
         bench.desk.refresh();
-        assertThat(model.entry().draft().text(TrialField.FINE)).isEqualTo("4900");
+        assertThat(model.entry().draft().text(TrialColumns.FINE)).isEqualTo("4900");
     }
 }

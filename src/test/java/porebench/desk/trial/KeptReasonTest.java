@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
 import porebench.record.Trial;
 import porebench.record.Version;
+import porebench.record.column.Column;
+import porebench.record.column.TrialColumns;
 import porebench.record.id.TrialId;
 
 /**
@@ -39,7 +41,7 @@ class KeptReasonTest {
                 .toList();
     }
 
-    private EntryModel correcting(TrialField field, String text) {
+    private EntryModel correcting(Column<Trial, ?> field, String text) {
         model.correct();
         EntryModel entry = model.entry();
         entry.type(field, text);
@@ -49,7 +51,7 @@ class KeptReasonTest {
 
     @Test
     void aCorrectionThatLeavesTheDoubtAsksForNoReasonAgainAndKeepsTheOneGiven() {
-        EntryModel entry = correcting(TrialField.REMARKS, "second reading by M. Sorrel");
+        EntryModel entry = correcting(TrialColumns.REMARKS, "second reading by M. Sorrel");
         assertThat(entry.read().doubts()).isNotEmpty();
         assertThat(entry.wantsReason()).isFalse();
         assertThat(entry.keep(Optional.empty(), "a remark was wanting")).isEmpty();
@@ -59,7 +61,7 @@ class KeptReasonTest {
 
     @Test
     void aReasonGivenWithACorrectionTakesThePlaceOfTheOneBefore() {
-        EntryModel entry = correcting(TrialField.REMARKS, "second reading by M. Sorrel");
+        EntryModel entry = correcting(TrialColumns.REMARKS, "second reading by M. Sorrel");
         assertThat(entry.keep(Optional.of("the dial was tapped"), "a remark was wanting"))
                 .isEmpty();
         assertThat(reasons()).containsExactly(Optional.of(REASON), Optional.of("the dial was tapped"));
@@ -67,7 +69,7 @@ class KeptReasonTest {
 
     @Test
     void aCorrectionThatTakesTheDoubtAwayTakesTheReasonAway() {
-        EntryModel entry = correcting(TrialField.GAUGE, "6.4");
+        EntryModel entry = correcting(TrialColumns.GAUGE, "6.4");
         assertThat(entry.read().doubts()).isEmpty();
         assertThat(entry.keep(Optional.empty(), "the dial was misread")).isEmpty();
         assertThat(reasons()).containsExactly(Optional.of(REASON), Optional.empty());
@@ -87,7 +89,7 @@ class KeptReasonTest {
     @Test
     void aCorrectionOfAStruckTrialLeavesItStruckAndKept() {
         assertThat(model.strike("spilled water")).isEmpty();
-        EntryModel entry = correcting(TrialField.REMARKS, "after the spill");
+        EntryModel entry = correcting(TrialColumns.REMARKS, "after the spill");
         assertThat(entry.keep(Optional.empty(), "a remark was wanting")).isEmpty();
         Trial corrected =
                 bench.book.latest(Trial.class, "K7-T1").map(Version::value).orElseThrow();

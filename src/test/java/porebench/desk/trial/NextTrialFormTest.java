@@ -11,6 +11,7 @@ import porebench.record.Draft;
 import porebench.record.Meter;
 import porebench.record.Trial;
 import porebench.record.Version;
+import porebench.record.column.TrialColumns;
 import porebench.record.id.MeterId;
 import porebench.record.id.TrialId;
 import porebench.store.Books;
@@ -63,7 +64,7 @@ class NextTrialFormTest {
     void theMeterOfTheLastTrialIsOfferedFirst() {
         bench.keep(BenchBook.determination(1, DAY));
         bench.keep(onMeter(BenchBook.trial("K7-T1", 1, DAY, "6.4"), "E-1"));
-        assertThat(model().entry().draft().text(TrialField.METER)).isEqualTo("E-1");
+        assertThat(model().entry().draft().text(TrialColumns.METER)).isEqualTo("E-1");
         assertThat(offered(model().entry())).containsExactly("B-1", "E-1");
     }
 
@@ -75,7 +76,7 @@ class NextTrialFormTest {
         bench.keep(onMeter(made, "E-1"));
         outOfService("E-1");
         TrialsModel model = model();
-        assertThat(model.entry().draft().text(TrialField.METER)).isEqualTo("B-1");
+        assertThat(model.entry().draft().text(TrialColumns.METER)).isEqualTo("B-1");
         assertThat(offered(model.entry())).containsExactly("B-1");
         model.select(Optional.of(made.id()));
         model.correct();
@@ -84,12 +85,12 @@ class NextTrialFormTest {
     }
 
     private static void typeWholeTrial(EntryModel entry) {
-        entry.type(TrialField.FINE, "4900");
-        entry.type(TrialField.COARSE, "7350");
-        entry.type(TrialField.SOAK, "15");
-        entry.type(TrialField.WATER, "21.5");
-        entry.type(TrialField.WITHDRAWN, "420");
-        entry.type(TrialField.GAUGE, "6.4");
+        entry.type(TrialColumns.FINE, "4900");
+        entry.type(TrialColumns.COARSE, "7350");
+        entry.type(TrialColumns.SOAK, "15");
+        entry.type(TrialColumns.WATER, "21.5");
+        entry.type(TrialColumns.WITHDRAWN, "420");
+        entry.type(TrialColumns.GAUGE, "6.4");
     }
 
     @Test
@@ -100,11 +101,11 @@ class NextTrialFormTest {
         TrialsModel model = model();
         model.select(Optional.of(made.id()));
         model.correct();
-        model.entry().type(TrialField.GAUGE, "6.3");
+        model.entry().type(TrialColumns.GAUGE, "6.3");
         Books.correct(bench.book, BenchBook.trial("K7-T1", 1, DAY, "6.2"));
         assertThat(Books.codes(model.entry().keep(Optional.empty(), "misread")))
                 .containsExactly("book.changed-meanwhile");
-        assertThat(model.entry().draft().text(TrialField.GAUGE)).isEqualTo("6.3");
+        assertThat(model.entry().draft().text(TrialColumns.GAUGE)).isEqualTo("6.3");
         assertThat(model.entry().correcting().map(Version::number)).contains(1);
         assertThat(bench.book.history(Trial.class, "K7-T1")).hasSize(2);
     }

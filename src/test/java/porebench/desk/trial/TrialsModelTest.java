@@ -15,6 +15,7 @@ import porebench.record.Draft;
 import porebench.record.Samples;
 import porebench.record.Trial;
 import porebench.record.Version;
+import porebench.record.column.TrialColumns;
 import porebench.record.id.MixId;
 import porebench.record.id.TrialId;
 import porebench.store.Books;
@@ -75,12 +76,12 @@ class TrialsModelTest {
         assertThat(model.stop().basis().orElseThrow()).startsWith("The scatter is less than the scale can show");
         EntryModel entry = model.entry();
         assertThat(model.stop().withTyped(entry.read().figures())).isEmpty();
-        entry.type(TrialField.FINE, "4900");
-        entry.type(TrialField.COARSE, "7350");
-        entry.type(TrialField.SOAK, "15");
-        entry.type(TrialField.WATER, "21.5");
-        entry.type(TrialField.WITHDRAWN, "420");
-        entry.type(TrialField.GAUGE, "6.4");
+        entry.type(TrialColumns.FINE, "4900");
+        entry.type(TrialColumns.COARSE, "7350");
+        entry.type(TrialColumns.SOAK, "15");
+        entry.type(TrialColumns.WATER, "21.5");
+        entry.type(TrialColumns.WITHDRAWN, "420");
+        entry.type(TrialColumns.GAUGE, "6.4");
         assertThat(model.stop().withTyped(entry.read().figures()))
                 .contains(
                         "With this trial: Enough: the 95 % interval of the mean reaches 0.048 % to either side, no more"
@@ -154,11 +155,11 @@ class TrialsModelTest {
         TrialsModel model = model();
         model.begin(" new source ");
         EntryModel entry = model.entry();
-        entry.type(TrialField.FINE, "4900");
-        entry.type(TrialField.COARSE, "7350");
-        entry.type(TrialField.SOAK, "15");
-        entry.type(TrialField.WITHDRAWN, "420");
-        entry.type(TrialField.GAUGE, "6.5");
+        entry.type(TrialColumns.FINE, "4900");
+        entry.type(TrialColumns.COARSE, "7350");
+        entry.type(TrialColumns.SOAK, "15");
+        entry.type(TrialColumns.WITHDRAWN, "420");
+        entry.type(TrialColumns.GAUGE, "6.5");
         long before = bench.book.changeNumber();
         assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
         assertThat(bench.book.changeNumber()).isEqualTo(before + 2);
@@ -178,7 +179,7 @@ class TrialsModelTest {
     void anotherMixShowsNothingOfTheOneBefore() {
         oneDetermination();
         TrialsModel model = model();
-        model.entry().type(TrialField.FINE, "4900");
+        model.entry().type(TrialColumns.FINE, "4900");
         model.select(Optional.of(new TrialId("K7-T1")));
         bench.desk.selectNone();
         assertThat(model.rows()).isEmpty();
@@ -296,7 +297,7 @@ class TrialsModelTest {
     @Test
     void whoListensHearsOfTheLabBookAlsoWhileADraftIsOpen() {
         TrialsModel model = withTwoDeterminations();
-        model.entry().type(TrialField.FINE, "4900");
+        model.entry().type(TrialColumns.FINE, "4900");
         int[] heard = {0};
         model.onChange(() -> heard[0]++);
         bench.keep(BenchBook.trial("K7-T3", 2, DAY.plusDays(1), "6.4"));

@@ -9,6 +9,9 @@ import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
 import porebench.method.Problem;
 import porebench.quantity.TemperatureUnit;
+import porebench.record.Trial;
+import porebench.record.column.Column;
+import porebench.record.column.TrialColumns;
 
 /** What becomes of readings while they are typed: refused ones give no factor, and units do not cost a digit. */
 class TypedReadingsTest {
@@ -16,12 +19,12 @@ class TypedReadingsTest {
 
     private EntryModel wholeTrial() {
         EntryModel entry = new TrialsModel(bench.select().desk).entry();
-        entry.type(TrialField.FINE, "4905.0");
-        entry.type(TrialField.COARSE, "7350");
-        entry.type(TrialField.SOAK, "15");
-        entry.type(TrialField.WATER, "21.50");
-        entry.type(TrialField.WITHDRAWN, "420.0");
-        entry.type(TrialField.GAUGE, "6.40");
+        entry.type(TrialColumns.FINE, "4905.0");
+        entry.type(TrialColumns.COARSE, "7350");
+        entry.type(TrialColumns.SOAK, "15");
+        entry.type(TrialColumns.WATER, "21.50");
+        entry.type(TrialColumns.WITHDRAWN, "420.0");
+        entry.type(TrialColumns.GAUGE, "6.40");
         return entry;
     }
 
@@ -30,26 +33,26 @@ class TypedReadingsTest {
         EntryModel entry = wholeTrial();
         assertThat(entry.read().live()).isPresent();
         assertThat(entry.read().refused()).isEmpty();
-        for (TrialField field : List.of(
-                TrialField.FINE,
-                TrialField.COARSE,
-                TrialField.SOAK,
-                TrialField.WATER,
-                TrialField.WITHDRAWN,
-                TrialField.GAUGE,
-                TrialField.TESTED_AT)) {
+        for (Column<Trial, ?> field : List.of(
+                TrialColumns.FINE,
+                TrialColumns.COARSE,
+                TrialColumns.SOAK,
+                TrialColumns.WATER,
+                TrialColumns.WITHDRAWN,
+                TrialColumns.GAUGE,
+                TrialColumns.TESTED_AT)) {
             String before = entry.draft().text(field);
             entry.type(field, "x");
             assertThat(entry.read().refused()).contains(field);
             assertThat(entry.read().live()).isEmpty();
             entry.type(field, before);
         }
-        entry.type(TrialField.GAUGE, "640");
-        assertThat(entry.read().refused()).contains(TrialField.GAUGE);
+        entry.type(TrialColumns.GAUGE, "640");
+        assertThat(entry.read().refused()).contains(TrialColumns.GAUGE);
         assertThat(entry.read().live()).isEmpty();
         assertThat(entry.read().figures().orElseThrow().factorPercent()).isEmpty();
-        entry.type(TrialField.GAUGE, "6.40");
-        entry.type(TrialField.OPERATOR, "");
+        entry.type(TrialColumns.GAUGE, "6.40");
+        entry.type(TrialColumns.OPERATOR, "");
         assertThat(entry.read().live()).isPresent();
     }
 
@@ -58,14 +61,14 @@ class TypedReadingsTest {
     void aTrialLongAfterTheOthersOfItsDeterminationIsDoubtful() {
         EntryModel entry = wholeTrial();
         assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
-        entry.type(TrialField.GAUGE, "6.40");
-        entry.type(TrialField.TESTED_AT, "2026-03-18 09:00");
+        entry.type(TrialColumns.GAUGE, "6.40");
+        entry.type(TrialColumns.TESTED_AT, "2026-03-18 09:00");
         assertThat(entry.read().problems()).extracting(Problem::code).doesNotContain("trial.far-apart");
-        entry.type(TrialField.TESTED_AT, "2026-03-19 09:00");
+        entry.type(TrialColumns.TESTED_AT, "2026-03-19 09:00");
         assertThat(entry.read().problems()).extracting(Problem::code).contains("trial.far-apart");
-        entry.type(TrialField.TESTED_AT, "2026-02-18 09:00");
+        entry.type(TrialColumns.TESTED_AT, "2026-02-18 09:00");
         assertThat(entry.read().problems()).extracting(Problem::code).doesNotContain("trial.far-apart");
-        entry.type(TrialField.TESTED_AT, "2026-02-17 09:00");
+        entry.type(TrialColumns.TESTED_AT, "2026-02-17 09:00");
         assertThat(entry.read().problems()).extracting(Problem::code).contains("trial.far-apart");
     }
 
@@ -73,16 +76,16 @@ class TypedReadingsTest {
     @Test
     void aTemperatureInFahrenheitComesBackWithItsDigit() {
         EntryModel entry = wholeTrial();
-        entry.type(TrialField.WATER_UNIT, TemperatureUnit.FAHRENHEIT.name());
+        entry.chooseUnit(TrialColumns.WATER, TemperatureUnit.FAHRENHEIT.symbol());
         for (int tenths = 321; tenths <= 1039; tenths++) {
             String typed = tenths / 10 + "." + tenths % 10;
-            entry.type(TrialField.WATER, typed);
+            entry.type(TrialColumns.WATER, typed);
             BigDecimal celsius =
                     entry.read().trial().orElseThrow().readings().waterCelsius().orElseThrow();
             assertThat(celsius.scale()).isEqualTo(2);
             assertThat(Math.round(10 * (celsius.doubleValue() * 1.8 + 32))).isEqualTo(tenths);
         }
-        entry.type(TrialField.WATER, "71.3");
+        entry.type(TrialColumns.WATER, "71.3");
         assertThat(entry.read().trial().orElseThrow().readings().waterCelsius()).contains(new BigDecimal("21.83"));
     }
 }

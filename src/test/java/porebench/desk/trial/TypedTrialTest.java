@@ -10,6 +10,7 @@ import porebench.desk.BenchBook;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.record.SampleCalibrations;
+import porebench.record.column.TrialColumns;
 import porebench.record.id.TrialId;
 
 /** What the form makes of a trial while it is typed: its moment, its name, its meter, and what is said about it. */
@@ -23,22 +24,22 @@ class TypedTrialTest {
     }
 
     private static void typeWholeTrial(EntryModel entry, String gauge) {
-        entry.type(TrialField.FINE, "4900");
-        entry.type(TrialField.COARSE, "7350");
-        entry.type(TrialField.SOAK, "15");
-        entry.type(TrialField.WATER, "21.5");
-        entry.type(TrialField.WITHDRAWN, "420");
-        entry.type(TrialField.GAUGE, gauge);
+        entry.type(TrialColumns.FINE, "4900");
+        entry.type(TrialColumns.COARSE, "7350");
+        entry.type(TrialColumns.SOAK, "15");
+        entry.type(TrialColumns.WATER, "21.5");
+        entry.type(TrialColumns.WITHDRAWN, "420");
+        entry.type(TrialColumns.GAUGE, gauge);
     }
 
     /** The clock stands at half past nine on 4 March. */
     @Test
     void aMomentThatWasTypedStaysWhenTheReadingsFollow() {
         EntryModel entry = model().entry();
-        entry.type(TrialField.TESTED_AT, "2026-03-03 16:00");
-        assertThat(entry.draft().text(TrialField.TESTED_AT)).isEqualTo("2026-03-03 16:00");
+        entry.type(TrialColumns.TESTED_AT, "2026-03-03 16:00");
+        assertThat(entry.draft().text(TrialColumns.TESTED_AT)).isEqualTo("2026-03-03 16:00");
         typeWholeTrial(entry, "6.4");
-        assertThat(entry.draft().text(TrialField.TESTED_AT)).isEqualTo("2026-03-03 16:00");
+        assertThat(entry.draft().text(TrialColumns.TESTED_AT)).isEqualTo("2026-03-03 16:00");
     }
 
     /** The last one made is K7-T1; somebody named an earlier one K7-T2. */
@@ -46,7 +47,7 @@ class TypedTrialTest {
     void aNameThatIsTakenIsNotProposed() {
         bench.keep(BenchBook.determination(1, DAY));
         bench.keep(BenchBook.trial("K7-T1", 1, DAY.plusDays(1), "6.4"), BenchBook.trial("K7-T2", 1, DAY, "6.4"));
-        assertThat(model().entry().draft().text(TrialField.ID)).isEqualTo("K7-T3");
+        assertThat(model().entry().draft().text(TrialColumns.ID)).isEqualTo("K7-T3");
     }
 
     /** 11.217 - 3.450 - 0.720 = 7.047 kg, / 998.207 = 7.0597 L by today's calibration; the trial says 7.000 L. */
@@ -61,7 +62,7 @@ class TypedTrialTest {
         model.correct();
         assertThat(model.entry().bowl()).map(Object::toString).contains("7.000 L");
         assertThat(model.entry().type()).isEqualTo(MeterType.B);
-        model.entry().type(TrialField.METER, "E-1");
+        model.entry().type(TrialColumns.METER, "E-1");
         assertThat(model.entry().type()).isEqualTo(MeterType.A);
     }
 
@@ -87,7 +88,7 @@ class TypedTrialTest {
     void whatForbidsKeepingATrialIsNoDoubtAboutIt() {
         EntryModel entry = model().entry();
         typeWholeTrial(entry, "5.9");
-        entry.type(TrialField.OPERATOR, "");
+        entry.type(TrialColumns.OPERATOR, "");
         assertThat(entry.read().errors()).extracting(Problem::code).containsExactly("form.required");
         assertThat(entry.read().doubts()).extracting(Problem::code).containsExactly("trial.factor-negative");
     }

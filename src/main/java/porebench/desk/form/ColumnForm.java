@@ -1,0 +1,196 @@
+package porebench.desk.form;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+import porebench.record.column.Column;
+
+/** The fields of one record, one a column, linked to its draft. */
+public final class ColumnForm {
+    private static final int WIDTH = 10;
+
+    private final ColumnModel model;
+    private final Form form;
+    private final Map<String, JComponent> fields = new HashMap<>();
+    private final Map<String, JComponent> unitBoxes = new HashMap<>();
+    private final Map<String, Row> rows = new HashMap<>();
+    private final Set<String> unitsShown = new HashSet<>();
+    private final List<Runnable> pulls = new ArrayList<>();
+    private boolean pulling;
+
+    public ColumnForm(ColumnModel model, ProblemText problemText) {
+        this.model = model;
+        this.form = new Form(problemText);
+    }
+
+    /** Adds the fields of some columns. */
+    public ColumnForm addAll(List<? extends Column<?, ?>> columns) {
+        columns.forEach(this::add);
+        return this;
+    }
+
+    /**
+     * Adds the field of a column.
+     *
+     * @param besides what stands behind the box of its units, or in the place of its unit
+     */
+    public Row add(Column<?, ?> column, JComponent... besides) {
+        JComponent field = field(column);
+        fields.put(column.field(), field);
+        JComponent unit = unit(column);
+        if (besides.length > 0) {
+            JPanel all = new JPanel(new MigLayout("insets 0, gap 6, hidemode 3"));
+            all.setOpaque(false);
+            if (!model.units(column).isEmpty()) {
+                all.add(unit);
+            }
+            for (JComponent beside : besides) {
+                all.add(beside);
+            }
+            unit = all;
+        }
+        Row row = form.add(column.field(), model.texts().get(model.key(column)), field, unit);
+        rows.put(column.field(), row);
+        return row;
+    }
+
+    private JComponent field(Column<?, ?> column) {
+        if (column.type().isYesNo()) {
+            return tick(column);
+        }
+        return model.isChosen(column) ? choices(column) : text(column);
+    }
+
+    private JTextField text(Column<?, ?> column) {
+        JTextField input = new JTextField(WIDTH);
+        Typing.listen(input, () -> byPerson(() -> model.type(column, input.getText())));
+        pulls.add(() -> {
+            if (!input.getText().equals(model.draft().text(column))) {
+                input.setText(model.draft().text(column));
+            }
+            input.setEditable(!model.isFixed(column));
+        });
+        return input;
+    }
+
+    private JComboBox<String> choices(Column<?, ?> column) {
+        JComboBox<String> box = Choices.of(
+                column.field(),
+                model.choices(column),
+                symbol -> model.choiceWords(column, symbol),
+                symbol -> byPerson(() -> model.type(column, symbol)));
+        pulls.add(() -> {
+            offer(box, model.choices(column));
+            choose(box, model.draft().text(column));
+        });
+        return box;
+    }
+
+    private static void offer(JComboBox<String> box, List<String> symbols) {
+        boolean same = symbols.size() == box.getItemCount();
+        for (int i = 0; same && i < symbols.size(); i++) {
+            same = symbols.get(i).equals(box.getItemAt(i));
+        }
+        if (!same) {
+            box.removeAllItems();
+            symbols.forEach(box::addItem);
+        }
+    }
+
+    private static void choose(JComboBox<String> box, String symbol) {
+        for (int i = 0; i < box.getItemCount(); i++) {
+            if (symbol.equals(box.getItemAt(i))) {
+                box.setSelectedIndex(i);
+                return;
+            }
+        }
+        box.setSelectedIndex(-1);
+    }
+
+    private JCheckBox tick(Column<?, ?> column) {
+        JCheckBox box = new JCheckBox();
+        Commands.say(box, model.texts().get(model.key(column) + ".tick"));
+        box.addActionListener(event ->
+                byPerson(() -> model.update(model.words(column), model.draft().with(column, box.isSelected()))));
+        pulls.add(() -> box.setSelected(model.draft().isYes(column)));
+        return box;
+    }
+
+    private JComponent unit(Column<?, ?> column) {
+        List<String> units = model.units(column);
+        if (!units.isEmpty() && unitsShown.add(column.unitField())) {
+            JComboBox<String> box = Choices.of(
+                    column.unitField(),
+                    units,
+                    model::unitWords,
+                    symbol -> byPerson(() -> model.chooseUnit(column, symbol)));
+            box.getAccessibleContext().setAccessibleName(model.unitName(column));
+            pulls.add(() -> choose(box, model.draft().unit(column)));
+            unitBoxes.put(column.field(), box);
+            return box;
+        }
+        JLabel words = new JLabel();
+        pulls.add(() -> words.setText(units.isEmpty() ? model.beside(column, model.draft()) : ""));
+        return words;
+    }
+
+    /** Hands on what a person did, but not what was pulled. */
+    private void byPerson(Runnable done) {
+        if (!pulling) {
+            done.run();
+        }
+    }
+
+    /** Returns the panel with the rows. */
+    public JPanel panel() {
+        return form.panel();
+    }
+
+    /** Returns the field of a column, by its name. */
+    public JComponent field(String name) {
+        return Objects.requireNonNull(fields.get(name), name);
+    }
+
+    /** Returns the box of the units beside a column's number; empty where none stands there. */
+    public Optional<JComponent> unitBox(Column<?, ?> column) {
+        return Optional.ofNullable(unitBoxes.get(column.field()));
+    }
+
+    /** Shows or hides the row of a column. */
+    public void setVisible(Column<?, ?> column, boolean shown) {
+        Objects.requireNonNull(rows.get(column.field()), column.field()).setVisible(shown);
+    }
+
+    /** Shows the draft in the fields; the caret stays where the text is there already. */
+    public void pull() {
+        pulling = true;
+        try {
+            pulls.forEach(Runnable::run);
+        } finally {
+            pulling = false;
+        }
+    }
+
+    /**
+     * Shows each problem under its field.
+     *
+     * @return the problems whose field is not in this form
+     */
+    public List<Problem> show(List<Problem> problems) {
+        return form.show(problems);
+    }
+}

@@ -1,0 +1,116 @@
+package porebench.desk.trial;
+
+import java.time.LocalDateTime;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import porebench.desk.DeskModel;
+import porebench.desk.form.Moments;
+import porebench.desk.form.Numbers;
+import porebench.desk.form.TypedDraft;
+import porebench.evidence.Evidence;
+import porebench.method.trial.Withdrawal;
+import porebench.quantity.MassUnit;
+import porebench.quantity.TemperatureUnit;
+import porebench.quantity.Typed;
+import porebench.record.Meter;
+import porebench.record.Trial;
+import porebench.record.column.TrialColumns;
+
+/** What stands in the entry form before anybody types: a saved trial, or what the next one begins with. */
+final class TrialDrafts {
+    private final DeskModel desk;
+
+    TrialDrafts(DeskModel desk) {
+        this.desk = desk;
+    }
+
+    /** Returns a saved trial as it would be typed, digits and units as they were, its two masses in one unit. */
+    TypedDraft of(Trial trial) {
+        Numbers numbers = desk.tools().numbers();
+        TypedDraft draft = TypedDraft.of(TrialColumns.ALL, trial, numbers)
+                .withUnit(TrialColumns.WATER, TemperatureUnit.CELSIUS.symbol());
+        if (draft.unit(TrialColumns.WITHDRAWN).isEmpty()) {
+            draft = draft.withUnit(TrialColumns.WITHDRAWN, Withdrawal.Unit.MILLILITRE.symbol());
+        }
+        MassUnit unit = trial.readings()
+                .fine()
+                .or(trial.readings()::coarse)
+                .map(Typed::unit)
+                .filter(MassUnit.class::isInstance)
+                .map(MassUnit.class::cast)
+                .orElse(MassUnit.GRAM);
+        return draft.withUnit(TrialColumns.FINE, unit.symbol())
+                .with(
+                        TrialColumns.COARSE,
+                        trial.readings()
+                                .coarse()
+                                .map(mass -> Masses.typedIn(mass, unit, numbers))
+                                .orElse(""));
+    }
+
+    /**
+     * Returns the form of a new trial, with what stays the same from one trial to the next.
+     *
+     * @param meters the meters to choose from today
+     */
+    TypedDraft next(List<Meter> meters) {
+        Optional<Trial> last = desk.evidence().flatMap(TrialDrafts::lastTrial);
+        Optional<TypedDraft> lastDraft = last.map(this::of);
+        return TypedDraft.BLANK
+                .with(TrialColumns.ID, proposedId(last))
+                .with(TrialColumns.TESTED_AT, now())
+                .with(
+                        TrialColumns.OPERATOR,
+                        desk.person().isBlank() ? last.map(Trial::operator).orElse("") : desk.person())
+                .with(
+                        TrialColumns.METER,
+                        last.map(trial -> trial.meterId().text())
+                                .filter(id -> meters.stream()
+                                        .anyMatch(meter -> meter.id().text().equals(id)))
+                                .or(() -> meters.stream()
+                                        .findFirst()
+                                        .map(meter -> meter.id().text()))
+                                .orElse(""))
+                .with(
+                        TrialColumns.ELEVATION,
+                        lastDraft
+                                .map(draft -> draft.text(TrialColumns.ELEVATION))
+                                .orElse(""))
+                .withUnit(
+                        TrialColumns.FINE,
+                        lastDraft
+                                .map(draft -> draft.unit(TrialColumns.FINE))
+                                .orElse(desk.units().benchMass().symbol()))
+                .withUnit(TrialColumns.WATER, desk.units().temperature().symbol())
+                .withUnit(
+                        TrialColumns.WITHDRAWN,
+                        lastDraft
+                                .map(draft -> draft.unit(TrialColumns.WITHDRAWN))
+                                .orElse(Withdrawal.Unit.MILLILITRE.symbol()));
+    }
+
+    /** Returns the moment as the laboratory's clock shows it. */
+    String now() {
+        return Moments.show(LocalDateTime.ofInstant(
+                desk.tools().clock().instant(), desk.tools().zone()));
+    }
+
+    private String proposedId(Optional<Trial> last) {
+        return desk.selected()
+                .map(mixId ->
+                        NextTrialId.after(last.map(trial -> trial.id().text()), mixId.text(), name -> isTaken(name)))
+                .orElse("");
+    }
+
+    boolean isTaken(String trialId) {
+        return desk.book().latest(Trial.class, trialId).isPresent();
+    }
+
+    private static Optional<Trial> lastTrial(Evidence evidence) {
+        return evidence.determinations().stream()
+                .flatMap(judged -> judged.trials().stream())
+                .map(judged -> judged.trial().value())
+                .max(Comparator.comparing(Trial::testedAt).thenComparing(Trial::id));
+    }
+}
