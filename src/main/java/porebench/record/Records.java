@@ -1,6 +1,9 @@
 package porebench.record;
 
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Records that can be looked up: those of a lab book, or those it would hold if some drafts were kept. */
@@ -10,6 +13,13 @@ public interface Records {
 
     /** Returns the newest version of one record. */
     <T extends Kept> Optional<Version<T>> latest(Class<T> kind, String recordId);
+
+    /** Returns the newest version of some records by their names; a name that no record of the kind has is left out. */
+    default <T extends Kept> Map<String, Version<T>> latest(Class<T> kind, Collection<String> recordIds) {
+        Map<String, Version<T>> found = new HashMap<>();
+        recordIds.forEach(id -> latest(kind, id).ifPresent(version -> found.put(id, version)));
+        return found;
+    }
 
     /** Returns one version of a record. */
     default <T extends Kept> Optional<Version<T>> version(Class<T> kind, String recordId, int number) {
@@ -23,6 +33,14 @@ public interface Records {
         return latest(belonging.kind()).stream()
                 .filter(version -> belonging.holds(version.value(), ownerId))
                 .toList();
+    }
+
+    /** Returns the newest version of every record that now belongs to one of several, each once, in no particular order. */
+    default <T extends Kept> List<Version<T>> latestOf(Belonging<T> belonging, Collection<String> ownerIds) {
+        Map<String, Version<T>> found = new HashMap<>();
+        ownerIds.forEach(owner -> latestOf(belonging, owner)
+                .forEach(version -> found.put(version.value().recordId(), version)));
+        return List.copyOf(found.values());
     }
 
     /** Returns the names of all records of a kind. */

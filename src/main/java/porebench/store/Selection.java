@@ -1,6 +1,9 @@
 package porebench.store;
 
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import porebench.record.RecordKind;
@@ -24,6 +27,24 @@ record Selection(String from, Map<String, ?> names) {
                 Map.of("kind", kind.symbol(), "record_id", recordId));
     }
 
+    /** Returns the newest version of each of some records. */
+    static Selection newest(RecordKind kind, List<String> recordIds) {
+        Map<String, Object> names = numbered(recordIds);
+        String list = listOf(names);
+        names.put("kind", kind.symbol());
+        return new Selection("FROM newest_entry WHERE kind = :kind AND record_id IN (" + list + ")", names);
+    }
+
+    private static Map<String, Object> numbered(List<String> values) {
+        Map<String, Object> names = new LinkedHashMap<>();
+        values.forEach(value -> names.put("one" + names.size(), value));
+        return names;
+    }
+
+    private static String listOf(Map<String, Object> names) {
+        return names.keySet().stream().map(name -> ":" + name).collect(Collectors.joining(", "));
+    }
+
     /** Returns all versions of one record. */
     static Selection versions(RecordKind kind, String recordId) {
         return new Selection(
@@ -44,6 +65,17 @@ record Selection(String from, Map<String, ?> names) {
                 "FROM newest_entry WHERE kind = :kind AND entry_no IN (SELECT entry_no FROM " + table.holding(column)
                         + " WHERE " + column + " = :owner)",
                 Map.of("kind", table.kind().symbol(), "owner", ownerId));
+    }
+
+    /** Returns the newest version of every record whose newest version names one of some owners. */
+    static Selection belonging(RecordTable<?> table, String column, List<String> ownerIds) {
+        Map<String, Object> names = numbered(ownerIds);
+        String list = listOf(names);
+        names.put("kind", table.kind().symbol());
+        return new Selection(
+                "FROM newest_entry WHERE kind = :kind AND entry_no IN (SELECT entry_no FROM " + table.holding(column)
+                        + " WHERE " + column + " IN (" + list + "))",
+                names);
     }
 
     /** Returns the entries themselves, the oldest first. */

@@ -7,7 +7,9 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -85,6 +87,16 @@ final class SqliteLabBook implements LabBook {
     @Override
     public <T extends Kept> List<Version<T>> latestOf(Belonging<T> belonging, String ownerId) {
         return read(records -> records.latestOf(belonging, ownerId));
+    }
+
+    @Override
+    public <T extends Kept> Map<String, Version<T>> latest(Class<T> kind, Collection<String> recordIds) {
+        return read(records -> records.latest(kind, recordIds));
+    }
+
+    @Override
+    public <T extends Kept> List<Version<T>> latestOf(Belonging<T> belonging, Collection<String> ownerIds) {
+        return read(records -> records.latestOf(belonging, ownerIds));
     }
 
     @Override

@@ -1,8 +1,12 @@
 package porebench.store;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
@@ -16,6 +20,9 @@ import porebench.store.StoreException.Task;
 
 /** The records of a lab book as one transaction sees them. */
 final class StoredRecords implements Records {
+    /** SQLite takes 999 values in one query at the least. */
+    private static final int MOST_NAMES = 500;
+
     private final Handle handle;
     private final String name;
 
@@ -53,6 +60,36 @@ final class StoredRecords implements Records {
     public <T extends Kept> List<Version<T>> latestOf(Belonging<T> belonging, String ownerId) {
         RecordTable<T> table = RecordTable.of(belonging.kind());
         return inOrder(read(table, Selection.belonging(table, belonging.column(), ownerId)));
+    }
+
+    @Override
+    public <T extends Kept> Map<String, Version<T>> latest(Class<T> kind, Collection<String> recordIds) {
+        RecordTable<T> table = RecordTable.of(kind);
+        Map<String, Version<T>> found = new HashMap<>();
+        parts(recordIds)
+                .forEach(part -> read(table, Selection.newest(table.kind(), part))
+                        .forEach(version -> found.put(version.value().recordId(), version)));
+        return found;
+    }
+
+    @Override
+    public <T extends Kept> List<Version<T>> latestOf(Belonging<T> belonging, Collection<String> ownerIds) {
+        RecordTable<T> table = RecordTable.of(belonging.kind());
+        Map<String, Version<T>> found = new HashMap<>();
+        parts(ownerIds)
+                .forEach(part -> read(table, Selection.belonging(table, belonging.column(), part))
+                        .forEach(version -> found.put(version.value().recordId(), version)));
+        return List.copyOf(found.values());
+    }
+
+    /** Returns names in groups that one query can take. */
+    private static List<List<String>> parts(Collection<String> names) {
+        List<String> all = names.stream().distinct().sorted().toList();
+        List<List<String>> parts = new ArrayList<>();
+        for (int from = 0; from < all.size(); from += MOST_NAMES) {
+            parts.add(all.subList(from, Math.min(all.size(), from + MOST_NAMES)));
+        }
+        return parts;
     }
 
     private static <T extends Kept> List<Version<T>> inOrder(List<Version<T>> versions) {

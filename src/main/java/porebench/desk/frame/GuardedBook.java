@@ -1,7 +1,9 @@
 package porebench.desk.frame;
 
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import porebench.method.Answer;
@@ -84,6 +86,17 @@ final class GuardedBook implements LabBook {
     @Override
     public synchronized <T extends Kept> Optional<Version<T>> latest(Class<T> kind, String recordId) {
         return book.latest(kind, recordId);
+    }
+
+    @Override
+    public synchronized <T extends Kept> Map<String, Version<T>> latest(Class<T> kind, Collection<String> recordIds) {
+        return book.latest(kind, recordIds);
+    }
+
+    @Override
+    public synchronized <T extends Kept> List<Version<T>> latestOf(
+            Belonging<T> belonging, Collection<String> ownerIds) {
+        return book.latestOf(belonging, ownerIds);
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import porebench.evidence.MeterStory;
 import porebench.method.Problem;
+import porebench.record.Belonging;
 import porebench.record.CalibrationDay;
 import porebench.record.LabBook;
 import porebench.record.Meter;
@@ -75,7 +76,7 @@ final class CalibrationIntake {
 
     private List<Version<MeterCalibration>> with(MeterCalibration calibration) {
         List<Version<MeterCalibration>> all = new ArrayList<>();
-        book.latest(MeterCalibration.class).stream()
+        book.latestOf(Belonging.CALIBRATIONS_OF_METER, calibration.meterId().text()).stream()
                 .filter(version -> !version.value().id().equals(calibration.id()))
                 .filter(version -> !calibrations.containsKey(version.value().recordId()))
                 .forEach(all::add);

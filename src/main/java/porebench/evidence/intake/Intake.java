@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,17 +44,20 @@ import porebench.record.id.SourceId;
 public final class Intake {
     private final LabBook book;
     private final LocalDate today;
+    private final Touched touched;
     private final TrialIntake trialIntake;
     private final Namesakes namesakes;
     private final Map<RecordKind, Map<String, Incoming>> good = new EnumMap<>(RecordKind.class);
     private final List<Draft> drafts = new ArrayList<>();
+    private final Map<RecordKind, Map<String, Integer>> soon = new EnumMap<>(RecordKind.class);
     private final List<Problem> problems = new ArrayList<>();
     private int alreadyThere;
 
     private Intake(LabBook book, List<Incoming> incoming, LocalDate today) {
         this.book = book;
         this.today = today;
-        this.trialIntake = new TrialIntake(book, incoming);
+        this.touched = new Touched(book, incoming);
+        this.trialIntake = new TrialIntake(book, touched, incoming);
         this.namesakes = new Namesakes(book);
     }
 
@@ -118,7 +122,7 @@ public final class Intake {
 
     private void keep(Incoming one) {
         Optional<? extends Version<? extends Kept>> there =
-                book.latest(one.value().kind().type(), one.value().recordId());
+                touched.latest(one.value().kind(), one.value().recordId());
         boolean isNew = there.isEmpty();
         boolean isChanged = !isNew && !there.get().value().equals(one.value()) && mayChange(one.value());
         if (isNew || isChanged) {
@@ -127,11 +131,11 @@ public final class Intake {
         }
         if (isNew) {
             namesakes.meet(one.value()).ifPresent(problem -> problems.add(problem.at(one.place())));
-            drafts.add(Draft.of(one.value()));
+            draft(Draft.of(one.value()));
         } else if (there.get().value().equals(one.value())) {
             alreadyThere++;
         } else if (isChanged) {
-            drafts.add(new Draft(one.value(), there.get().number()));
+            draft(new Draft(one.value(), there.get().number()));
             problems.add(Problem.warning(
                             "id",
                             "import.new-version",
@@ -144,8 +148,17 @@ public final class Intake {
         }
     }
 
+    private void draft(Draft draft) {
+        drafts.add(draft);
+        soon.computeIfAbsent(draft.value().kind(), any -> new HashMap<>())
+                .putIfAbsent(draft.value().recordId(), draft.basedOn() + 1);
+    }
+
     /** Holds every new revision of a factor against the evidence as it will be. */
     private void lookAtIssues() {
+        if (!soon.containsKey(RecordKind.FACTOR_ISSUE)) {
+            return;
+        }
         IssueIntake issues = new IssueIntake(book, drafts);
         List<Draft> looked = new ArrayList<>();
         for (Draft draft : drafts) {
@@ -230,8 +243,8 @@ public final class Intake {
         if (!marked.sourceVersions().isEmpty()) {
             return Optional.of(new Incoming(one.place(), marked));
         }
-        Map<SourceId, Integer> sources = book.latest(Determination.class, marked.recordId())
-                .map(there -> there.value().sourceVersions())
+        Map<SourceId, Integer> sources = touched.value(Determination.class, RecordKind.DETERMINATION, marked.recordId())
+                .map(Determination::sourceVersions)
                 .orElseGet(() -> sourcesToday(marked.mixId()));
         return Optional.of(new Incoming(one.place(), marked.madeWith(sources)));
     }
@@ -279,7 +292,7 @@ public final class Intake {
                     "",
                     trial.simulated());
             good(RecordKind.DETERMINATION).put(begun.recordId(), new Incoming(one.place(), begun));
-            drafts.add(Draft.of(begun));
+            draft(Draft.of(begun));
         }
         return Optional.of(new Incoming(one.place(), placed));
     }
@@ -303,8 +316,7 @@ public final class Intake {
             problems.add(mixing.get().at(one.place()));
             return Optional.empty();
         }
-        Optional<FactorIssue> there =
-                book.latest(FactorIssue.class, issue.recordId()).map(Version::value);
+        Optional<FactorIssue> there = touched.value(FactorIssue.class, RecordKind.FACTOR_ISSUE, issue.recordId());
         if (there.isPresent()) {
             return Optional.of(new Incoming(one.place(), filled(issue, there.get())));
         }
@@ -370,18 +382,15 @@ public final class Intake {
         if (incoming.isPresent()) {
             return incoming;
         }
-        return book.latest(kind.type(), recordId).map(Version::value);
+        return touched.latest(kind, recordId).map(Version::value);
     }
 
     /** Returns the version a record will have once these are kept; 0 when it is not known. */
     private int versionOf(RecordKind kind, String recordId) {
-        return drafts.stream()
-                .filter(draft ->
-                        draft.value().kind() == kind && draft.value().recordId().equals(recordId))
-                .findFirst()
-                .map(draft -> draft.basedOn() + 1)
-                .or(() -> book.latest(kind.type(), recordId).map(Version::number))
-                .orElse(0);
+        Integer drafted = soon.getOrDefault(kind, Map.of()).get(recordId);
+        return drafted != null
+                ? drafted
+                : touched.latest(kind, recordId).map(Version::number).orElse(0);
     }
 
     private void error(Incoming one, String code, Object... values) {

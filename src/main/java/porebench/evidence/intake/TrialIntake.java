@@ -1,21 +1,26 @@
 package porebench.evidence.intake;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import porebench.evidence.Evidence;
+import porebench.evidence.EvidenceReader;
 import porebench.evidence.JudgedDetermination;
+import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.record.Determination;
-import porebench.record.Kept;
-import porebench.record.LabBook;
+import porebench.record.MixDesign;
+import porebench.record.RecordKind;
+import porebench.record.Records;
 import porebench.record.Trial;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
@@ -23,15 +28,44 @@ import porebench.record.id.TrialId;
 
 /** Finds the determination of each trial that comes in, and what is wrong with the company it would keep there. */
 final class TrialIntake {
-    private final LabBook book;
-    private final List<Incoming> incoming;
+    private final Records book;
+    private final Touched touched;
+    private final Map<MixId, List<Trial>> trials;
+    private final Map<MixId, List<Determination>> determinations;
+    private final Set<DeterminationId> named = new HashSet<>();
     private final Map<MixId, Map<TrialId, DeterminationId>> placed = new HashMap<>();
     private final Map<TrialId, List<Problem>> doubts = new HashMap<>();
-    private final Map<DeterminationId, Map<TrialId, Trial>> company = new HashMap<>();
+    private final Map<DeterminationId, Company> company = new HashMap<>();
+    private @Nullable EvidenceReader reader;
 
-    TrialIntake(LabBook book, List<Incoming> incoming) {
+    TrialIntake(Records book, Touched touched, List<Incoming> incoming) {
         this.book = book;
-        this.incoming = List.copyOf(incoming);
+        this.touched = touched;
+        this.trials = Touched.grouped(Trial.class, incoming, Trial::mixId);
+        this.determinations = Touched.grouped(Determination.class, incoming, Determination::mixId);
+        Touched.of(Trial.class, incoming).map(Trial::determinationId).forEach(named::add);
+        Touched.of(Determination.class, incoming).map(Determination::id).forEach(named::add);
+    }
+
+    /** The trials of one determination, and whether those that are not struck are of both types of meter. */
+    private static final class Company {
+        private final Map<TrialId, Trial> trials = new HashMap<>();
+        private final Map<MeterType, Integer> standing = new EnumMap<>(MeterType.class);
+
+        void join(Trial trial) {
+            Optional.ofNullable(trials.put(trial.id(), trial)).ifPresent(before -> count(before, -1));
+            count(trial, 1);
+        }
+
+        private void count(Trial trial, int more) {
+            if (trial.struckBecause().isEmpty()) {
+                standing.merge(trial.readings().meterType(), more, Integer::sum);
+            }
+        }
+
+        boolean isMixed() {
+            return standing.values().stream().filter(count -> count > 0).count() > 1;
+        }
     }
 
     /** Returns a trial in the determination it names, or where it is already, or in the mix's open one or a new one. */
@@ -48,25 +82,24 @@ final class TrialIntake {
     }
 
     private Map<TrialId, DeterminationId> place(MixId mixId) {
-        Optional<Evidence> evidence = Evidence.of(book, mixId);
+        Optional<Evidence> evidence = evidence(mixId);
         TrialPlacing placing = new TrialPlacing(
                 mixId,
                 this::isTaken,
                 evidence.map(known -> known.determinations().size()).orElse(0));
         Optional<JudgedDetermination> open = evidence.flatMap(Evidence::openDetermination);
         open.ifPresent(judged -> placing.add(judged.determination().value().id(), days(judged)));
-        of(Determination.class)
-                .filter(one -> one.mixId().equals(mixId) && !isInBook(one.id()))
+        determinations.getOrDefault(mixId, List.of()).stream()
+                .filter(one -> !isInBook(one.id()))
                 .forEach(one -> placing.add(one.id(), List.of(one.openedOn())));
-        List<Trial> trials =
-                of(Trial.class).filter(trial -> trial.mixId().equals(mixId)).toList();
-        trials.stream()
+        List<Trial> own = trials.getOrDefault(mixId, List.of());
+        own.stream()
                 .filter(Trial::namesDetermination)
                 .filter(trial -> !isInBook(trial.determinationId()) || placing.hasJoinable(trial.determinationId()))
                 .forEach(trial -> placing.add(
                         trial.determinationId(), List.of(trial.testedAt().toLocalDate())));
         Map<TrialId, DeterminationId> found = new HashMap<>();
-        trials.stream()
+        own.stream()
                 .filter(trial -> !trial.namesDetermination())
                 .sorted(Comparator.comparing(Trial::testedAt).thenComparing(Trial::id))
                 .forEach(trial -> {
@@ -77,9 +110,15 @@ final class TrialIntake {
     }
 
     private Optional<DeterminationId> inBook(Trial trial) {
-        return book.latest(Trial.class, trial.id().text())
-                .filter(there -> there.value().mixId().equals(trial.mixId()))
-                .map(there -> there.value().determinationId());
+        return touched.value(Trial.class, RecordKind.TRIAL, trial.recordId())
+                .filter(there -> there.mixId().equals(trial.mixId()))
+                .map(Trial::determinationId);
+    }
+
+    private Optional<Evidence> evidence(MixId mixId) {
+        EvidenceReader once = Objects.requireNonNullElseGet(reader, () -> EvidenceReader.asking(book));
+        reader = once;
+        return book.latest(MixDesign.class, mixId.text()).map(once::read);
     }
 
     private static Collection<LocalDate> days(JudgedDetermination judged) {
@@ -91,37 +130,28 @@ final class TrialIntake {
     }
 
     private boolean isTaken(DeterminationId id) {
-        return isInBook(id)
-                || of(Determination.class).anyMatch(one -> one.id().equals(id))
-                || of(Trial.class).anyMatch(trial -> trial.determinationId().equals(id));
+        return isInBook(id) || named.contains(id);
     }
 
     private boolean isInBook(DeterminationId id) {
-        return book.latest(Determination.class, id.text()).isPresent();
-    }
-
-    private <T extends Kept> Stream<T> of(Class<T> kind) {
-        return incoming.stream().map(Incoming::value).filter(kind::isInstance).map(kind::cast);
+        return touched.latest(RecordKind.DETERMINATION, id.text()).isPresent();
     }
 
     /** Returns the problem that a trial stands beside trials on the other type of meter; one kept already is not asked. */
     Optional<Problem> mixedTypes(Trial trial) {
-        if (company.isEmpty()) {
-            book.latest(Trial.class).forEach(there -> join(there.value()));
-        }
-        boolean isKept = book.latest(Trial.class, trial.id().text())
-                .filter(there -> there.value().equals(trial))
+        boolean isKept = touched.value(Trial.class, RecordKind.TRIAL, trial.recordId())
+                .filter(trial::equals)
                 .isPresent();
-        join(trial);
-        return isKept
+        Company beside = company.computeIfAbsent(trial.determinationId(), this::inBook);
+        beside.join(trial);
+        return isKept || !beside.isMixed()
                 ? Optional.empty()
-                : TrialSet.mixedTypes(
-                        trial.determinationId(),
-                        new ArrayList<>(company.getOrDefault(trial.determinationId(), Map.of())
-                                .values()));
+                : TrialSet.mixedTypes(trial.determinationId(), beside.trials.values());
     }
 
-    private void join(Trial trial) {
-        company.computeIfAbsent(trial.determinationId(), id -> new HashMap<>()).put(trial.id(), trial);
+    private Company inBook(DeterminationId id) {
+        Company there = new Company();
+        touched.trialsOf(id).forEach(there::join);
+        return there;
     }
 }

@@ -4,10 +4,15 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Objects;
+import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import porebench.method.Problem;
 import porebench.record.Trial;
 import porebench.record.id.DeterminationId;
@@ -25,10 +30,13 @@ final class TrialPlacing {
     static final int MOST_DAYS_APART = 14;
 
     private final MixId mixId;
-    private final int known;
     private final Predicate<DeterminationId> isTaken;
-    private final Map<DeterminationId, List<LocalDate>> joinable = new LinkedHashMap<>();
+    private final Map<DeterminationId, Integer> joinable = new HashMap<>();
+    /** The days on which a determination that can be joined has trials, and of those with one on a day that which was added first. */
+    private final NavigableMap<LocalDate, DeterminationId> byDay = new TreeMap<>();
+
     private final List<Problem> problems = new ArrayList<>();
+    private int last;
 
     /**
      * Begins with no determination that could be joined.
@@ -40,12 +48,13 @@ final class TrialPlacing {
     TrialPlacing(MixId mixId, Predicate<DeterminationId> isTaken, int known) {
         this.mixId = mixId;
         this.isTaken = isTaken;
-        this.known = known;
+        this.last = known;
     }
 
     /** Adds a determination that trials can join, with the days of trials it has. */
     void add(DeterminationId id, Collection<LocalDate> days) {
-        joinable.computeIfAbsent(id, any -> new ArrayList<>()).addAll(days);
+        joinable.putIfAbsent(id, joinable.size());
+        days.forEach(day -> byDay.merge(day, id, this::earlier));
     }
 
     /** Returns whether trials can join a determination. */
@@ -56,15 +65,8 @@ final class TrialPlacing {
     /** Returns the determination of a trial that names none; a new one is added, with a doubt where others are too far. */
     DeterminationId place(Trial trial) {
         LocalDate day = trial.testedAt().toLocalDate();
-        DeterminationId nearest = null;
-        long nearestDays = Long.MAX_VALUE;
-        for (Map.Entry<DeterminationId, List<LocalDate>> one : joinable.entrySet()) {
-            long days = daysApart(one.getValue(), day);
-            if (nearest == null || days < nearestDays) {
-                nearest = one.getKey();
-                nearestDays = days;
-            }
-        }
+        DeterminationId nearest = nearest(day);
+        long nearestDays = nearest == null ? Long.MAX_VALUE : daysApart(day);
         if (nearest != null && nearestDays <= MOST_DAYS_APART) {
             add(nearest, List.of(day));
             return nearest;
@@ -85,21 +87,42 @@ final class TrialPlacing {
         return begun;
     }
 
-    /** Returns the days to the nearest trial; 0 where a determination has none yet. */
-    private static long daysApart(List<LocalDate> days, LocalDate day) {
-        return days.stream()
-                .mapToLong(other -> Math.abs(ChronoUnit.DAYS.between(other, day)))
+    /** Returns the determination of the nearest trial before or after a day, of two as near the one added first; null without any. */
+    private @Nullable DeterminationId nearest(LocalDate day) {
+        Map.Entry<LocalDate, DeterminationId> before = byDay.floorEntry(day);
+        Map.Entry<LocalDate, DeterminationId> after = byDay.ceilingEntry(day);
+        if (before == null || after == null) {
+            return before != null ? before.getValue() : after != null ? after.getValue() : null;
+        }
+        long nearer = days(after.getKey(), day) - days(before.getKey(), day);
+        return nearer == 0
+                ? earlier(before.getValue(), after.getValue())
+                : nearer > 0 ? before.getValue() : after.getValue();
+    }
+
+    /** Returns the days to the nearest trial. */
+    private long daysApart(LocalDate day) {
+        return Stream.of(byDay.floorKey(day), byDay.ceilingKey(day))
+                .filter(Objects::nonNull)
+                .mapToLong(other -> days(other, day))
                 .min()
-                .orElse(0);
+                .orElseThrow();
+    }
+
+    private static long days(LocalDate one, LocalDate other) {
+        return Math.abs(ChronoUnit.DAYS.between(one, other));
+    }
+
+    private DeterminationId earlier(DeterminationId one, DeterminationId other) {
+        return Objects.requireNonNull(joinable.get(one)) <= Objects.requireNonNull(joinable.get(other)) ? one : other;
     }
 
     private DeterminationId next() {
-        int number = known + 1;
-        DeterminationId id = new DeterminationId(mixId.text() + "/" + number);
-        while (joinable.containsKey(id) || isTaken.test(id)) {
-            number++;
-            id = new DeterminationId(mixId.text() + "/" + number);
-        }
+        DeterminationId id;
+        do {
+            last++;
+            id = new DeterminationId(mixId.text() + "/" + last);
+        } while (joinable.containsKey(id) || isTaken.test(id));
         return id;
     }
 
