@@ -48,6 +48,9 @@ public final class Wording {
 
         /** Returns the first character of a text that may not stand in it. */
         private Optional<Unseen> unseen(String text) {
+            if (text.chars().allMatch(each -> each >= ' ' && each <= '~')) {
+                return Optional.empty();
+            }
             int[] characters = text.codePoints().toArray();
             for (int at = 0; at < characters.length; at++) {
                 Optional<Glyphs.Unseen> found = fault.apply(characters[at]);

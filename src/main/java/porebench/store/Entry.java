@@ -5,8 +5,6 @@ import java.sql.SQLException;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.TreeMap;
-import porebench.method.Place;
 import porebench.record.Stamp;
 import porebench.record.chain.ChainEntry;
 import porebench.record.chain.ChainRow;
@@ -78,19 +76,23 @@ record Entry(
         return number == before.number + 1 && previousHash.equals(before.hash);
     }
 
+    /** Returns the row of this entry, the number apart. */
+    StoredRow stored() {
+        return new StoredRow(ChainEntry.TABLE)
+                .cell("kind", kind)
+                .cell("record_id", recordId)
+                .cell("version", version)
+                .cell("who", who)
+                .cell("at_utc", atUtc)
+                .cell("why", why)
+                .cell("content_hash", contentHash)
+                .cell("previous_hash", previousHash)
+                .cell("hash", hash);
+    }
+
     /** Returns the row of this entry as text, the number apart. */
     ChainRow row() {
-        TreeMap<String, String> cells = new TreeMap<>();
-        cells.put("kind", kind);
-        cells.put("record_id", recordId);
-        cells.put("version", Integer.toString(version));
-        cells.put("who", who);
-        cells.put("at_utc", atUtc);
-        cells.put("why", why);
-        cells.put("content_hash", contentHash);
-        cells.put("previous_hash", previousHash);
-        cells.put("hash", hash);
-        return new ChainRow(ChainEntry.TABLE, cells, new Place(ChainEntry.TABLE, 0, 0));
+        return stored().chained();
     }
 
     /** Returns the entry that a row states; empty when the row lacks something, or its version is no number. */

@@ -1,22 +1,17 @@
 package porebench.store;
 
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
-import org.jdbi.v3.core.statement.Update;
 import porebench.record.RecordKind;
 import porebench.record.chain.Head;
 
 /** The table {@code entry}: the append-only history of a lab book. */
 final class History {
-    private static final String APPEND = """
-            INSERT INTO entry
-                (entry_no, kind, record_id, version, who, at_utc, why, content_hash, previous_hash, hash)
-            VALUES
-                (:number, :kind, :record_id, :version, :who, :at_utc, :why, :content_hash, :previous_hash, :hash)
-            """;
-
     private final Handle handle;
 
     History(Handle handle) {
@@ -74,15 +69,18 @@ final class History {
         }
     }
 
-    /** Returns the newest version of a record, 0 when there is no such record. */
-    int newestVersion(RecordKind kind, String recordId) {
-        try (Query query = handle.createQuery(
-                "SELECT coalesce(max(version), 0) FROM entry WHERE kind = :kind AND record_id = :record_id")) {
-            return query.bind("kind", kind.symbol())
-                    .bind("record_id", recordId)
-                    .mapTo(Integer.class)
-                    .one();
+    /** Returns the newest version of each of some records of a kind; one that is not there is left out. */
+    Map<String, Integer> newestVersions(RecordKind kind, Collection<String> recordIds) {
+        Map<String, Integer> newest = new HashMap<>();
+        for (List<String> part : Selection.parts(recordIds)) {
+            Selection records = Selection.newest(kind, part);
+            try (Query query = handle.createQuery("SELECT record_id, version " + records.from())
+                    .bindMap(records.names())) {
+                query.map((row, context) -> Map.entry(row.getString("record_id"), row.getInt("version")))
+                        .forEach(one -> newest.put(one.getKey(), one.getValue()));
+            }
         }
+        return newest;
     }
 
     /** Returns the names of all records of a kind. */
@@ -97,23 +95,6 @@ final class History {
     boolean holdsAny(RecordKind kind) {
         try (Query query = handle.createQuery("SELECT count(*) FROM entry WHERE kind = :kind")) {
             return query.bind("kind", kind.symbol()).mapTo(Long.class).one() > 0;
-        }
-    }
-
-    void append(Entry entry) {
-        try (Update insertion = handle.createUpdate(APPEND)) {
-            insertion
-                    .bind("number", entry.number())
-                    .bind("kind", entry.kind())
-                    .bind("record_id", entry.recordId())
-                    .bind("version", entry.version())
-                    .bind("who", entry.who())
-                    .bind("at_utc", entry.atUtc())
-                    .bind("why", entry.why())
-                    .bind("content_hash", entry.contentHash())
-                    .bind("previous_hash", entry.previousHash())
-                    .bind("hash", entry.hash())
-                    .execute();
         }
     }
 }

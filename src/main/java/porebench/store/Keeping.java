@@ -1,10 +1,12 @@
 package porebench.store;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import porebench.evidence.issue.DecidedOn;
@@ -28,27 +30,53 @@ final class Keeping {
         this.history = new History(handle);
     }
 
-    /** Returns why some drafts cannot be kept on top of what is there; empty when they can. */
-    List<Problem> conflicts(List<Draft> drafts, Stamp stamp, String name, int knownVersion) {
+    /**
+     * Why some drafts cannot be kept.
+     *
+     * @param on the last entry of the lab book that was looked at
+     * @param problems why not; empty when they can
+     */
+    record Checked(Entry on, List<Problem> problems) {}
+
+    /**
+     * Looks whether some drafts can be kept on top of what is there.
+     *
+     * @param before what a look before found; it holds as long as nothing was kept in between
+     */
+    Checked check(List<Draft> drafts, Stamp stamp, String name, int knownVersion, Optional<Checked> before) {
+        Entry last = history.last();
         int version = versionOf(handle);
         if (version > knownVersion) {
-            return List.of(Problem.error("file", "book.newer", name, version, knownVersion));
+            return new Checked(last, List.of(Problem.error("file", "book.newer", name, version, knownVersion)));
         }
-        Map<RecordKind, Map<String, Integer>> newest = new HashMap<>();
+        return before.filter(looked -> looked.on.equals(last))
+                .orElseGet(() -> new Checked(last, conflicts(drafts, stamp, name)));
+    }
+
+    private List<Problem> conflicts(List<Draft> drafts, Stamp stamp, String name) {
+        Map<RecordKind, Map<String, Integer>> newest = newest(drafts);
         Records records = new StoredRecords(handle, name);
         List<Problem> problems = new ArrayList<>(Wording.refusals(records, drafts, stamp.who(), stamp.why()));
         for (Draft draft : drafts) {
-            RecordKind kind = draft.value().kind();
             String recordId = draft.value().recordId();
-            Map<String, Integer> ofKind = newest.computeIfAbsent(kind, any -> new HashMap<>());
-            int there = ofKind.computeIfAbsent(recordId, any -> history.newestVersion(kind, recordId));
-            conflict(draft, there).ifPresent(problems::add);
+            Map<String, Integer> ofKind =
+                    Objects.requireNonNull(newest.get(draft.value().kind()));
+            conflict(draft, ofKind.getOrDefault(recordId, 0)).ifPresent(problems::add);
             ofKind.put(recordId, draft.basedOn() + 1);
         }
         if (problems.isEmpty()) {
             problems.addAll(mixing(drafts));
         }
         return problems.isEmpty() ? DecidedOn.conflicts(drafts, records) : problems;
+    }
+
+    private Map<RecordKind, Map<String, Integer>> newest(List<Draft> drafts) {
+        Map<RecordKind, List<String>> ids = drafts.stream()
+                .map(Draft::value)
+                .collect(Collectors.groupingBy(Kept::kind, Collectors.mapping(Kept::recordId, Collectors.toList())));
+        Map<RecordKind, Map<String, Integer>> newest = new EnumMap<>(RecordKind.class);
+        ids.forEach((kind, names) -> newest.put(kind, history.newestVersions(kind, names)));
+        return newest;
     }
 
     private static Optional<Problem> conflict(Draft draft, int there) {
@@ -82,22 +110,29 @@ final class Keeping {
         }
     }
 
-    /** Writes the drafts behind the last entry and returns the entry before and the new last one. */
-    List<Entry> append(List<Draft> drafts, Stamp stamp) {
-        Entry before = history.last();
+    /** Returns the hash of each draft as it is stored; it takes most of the time, and no lab book is needed for it. */
+    static List<String> hashes(List<Draft> drafts) {
+        return drafts.stream()
+                .map(draft -> Canonical.hash(Canonical.text(rows(draft.value()))))
+                .toList();
+    }
+
+    /** Writes the drafts behind an entry, the last one, and returns the new last one. */
+    Entry append(List<Draft> drafts, List<String> hashes, Stamp stamp, Entry before) {
         Entry last = before;
-        for (Draft draft : drafts) {
-            StoredRecord stored = rows(draft.value());
-            last = last.next(
-                    draft.value().kind().symbol(),
-                    draft.value().recordId(),
-                    draft.basedOn() + 1,
-                    stamp,
-                    Canonical.hash(Canonical.text(stored)));
-            history.append(last);
-            StoredRows.insert(handle, last.number(), stored);
+        try (Insertions insertions = new Insertions(handle)) {
+            for (int i = 0; i < hashes.size(); i++) {
+                Draft draft = drafts.get(i);
+                last = last.next(
+                        draft.value().kind().symbol(),
+                        draft.value().recordId(),
+                        draft.basedOn() + 1,
+                        stamp,
+                        hashes.get(i));
+                insertions.append(last, rows(draft.value()));
+            }
         }
-        return List.of(before, last);
+        return last;
     }
 
     private static <T extends Kept> StoredRecord rows(T value) {

@@ -61,8 +61,10 @@ final class Rebuilding {
         ChainOutline outline = source.outline();
         List<String> entryColumns = outline.tables().get(0).columns();
         Entry before = Entry.BEFORE_THE_FIRST;
-        for (Optional<ChainEntry> next = source.next(); next.isPresent(); next = source.next()) {
-            before = take(next.get(), before, entryColumns);
+        try (Insertions insertions = new Insertions(handle)) {
+            for (Optional<ChainEntry> next = source.next(); next.isPresent(); next = source.next()) {
+                before = take(next.get(), before, entryColumns, insertions);
+            }
         }
         if (before.number() != outline.entries() || !before.hash().equals(outline.hash())) {
             throw refused(
@@ -76,7 +78,7 @@ final class Rebuilding {
         }
     }
 
-    private Entry take(ChainEntry chained, Entry before, List<String> columns) {
+    private Entry take(ChainEntry chained, Entry before, List<String> columns, Insertions insertions) {
         Place place = chained.entry().place();
         if (chained.number() != before.number() + 1) {
             throw refused(
@@ -95,19 +97,18 @@ final class Rebuilding {
         }
         RecordTable<?> table = Optional.<RecordTable<?>>ofNullable(byKind.get(entry.kind()))
                 .orElseThrow(() -> refused(place, columns.indexOf("kind") + 1, "whole.kind-unknown", entry.kind()));
-        insert(entry, table, chained);
+        insert(entry, table, chained, insertions);
         return entry;
     }
 
-    private void insert(Entry entry, RecordTable<?> table, ChainEntry chained) {
+    private void insert(Entry entry, RecordTable<?> table, ChainEntry chained, Insertions insertions) {
         StoredRecord record = record(entry, table, chained);
         Place place = chained.rows().get(0).place();
         if (!entry.contentHash().equals(Canonical.hash(Canonical.text(record)))) {
             throw refused(place, 0, "whole.record-changed", table.kind().word(), entry.recordId(), entry.number());
         }
         try {
-            new History(handle).append(entry);
-            StoredRows.insert(handle, entry.number(), record);
+            insertions.append(entry, record);
         } catch (JdbiException failure) {
             if (failure.getCause() instanceof SQLException cause && isNotAllowed(cause)) {
                 throw refused(place, 0, "whole.not-taken", entry.number());

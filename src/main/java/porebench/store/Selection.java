@@ -1,5 +1,7 @@
 package porebench.store;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +17,9 @@ import porebench.record.RecordKind;
  * @param names the names it is asked with
  */
 record Selection(String from, Map<String, ?> names) {
+    /** SQLite takes 999 values in one query at the least. */
+    private static final int MOST_NAMES = 500;
+
     /** Returns the newest version of every record of a kind. */
     static Selection newest(RecordKind kind) {
         return new Selection("FROM newest_entry WHERE kind = :kind", Map.of("kind", kind.symbol()));
@@ -33,6 +38,16 @@ record Selection(String from, Map<String, ?> names) {
         String list = listOf(names);
         names.put("kind", kind.symbol());
         return new Selection("FROM newest_entry WHERE kind = :kind AND record_id IN (" + list + ")", names);
+    }
+
+    /** Returns names in groups that one query can take. */
+    static List<List<String>> parts(Collection<String> names) {
+        List<String> all = names.stream().distinct().sorted().toList();
+        List<List<String>> parts = new ArrayList<>();
+        for (int from = 0; from < all.size(); from += MOST_NAMES) {
+            parts.add(all.subList(from, Math.min(all.size(), from + MOST_NAMES)));
+        }
+        return parts;
     }
 
     private static Map<String, Object> numbered(List<String> values) {

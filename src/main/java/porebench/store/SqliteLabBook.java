@@ -141,20 +141,30 @@ final class SqliteLabBook implements LabBook {
         }
     }
 
+    /** All that takes long, looking and hashing, is done before anybody else must wait. */
     private List<Problem> write(List<Draft> drafts, Stamp stamp, List<Entry> ends) {
+        Keeping.Checked looked = doing(
+                Task.READ, () -> session.read(handle -> check(new Keeping(handle), drafts, stamp, Optional.empty())));
+        if (!looked.problems().isEmpty()) {
+            return looked.problems();
+        }
+        List<String> hashes = Keeping.hashes(drafts);
         return doing(
                 Task.KEEP,
                 () -> session.write(handle -> {
                     requireSameFile(FileIdentity::isUntouched);
                     Keeping keeping = new Keeping(handle);
-                    List<Problem> conflicts =
-                            keeping.conflicts(drafts, stamp, name, file.steps().newest());
-                    if (conflicts.isEmpty()) {
-                        ends.addAll(keeping.append(drafts, stamp));
+                    Keeping.Checked checked = check(keeping, drafts, stamp, Optional.of(looked));
+                    if (checked.problems().isEmpty()) {
+                        ends.addAll(List.of(checked.on(), keeping.append(drafts, hashes, stamp, checked.on())));
                         requireSameFile(FileIdentity::isThere);
                     }
-                    return conflicts;
+                    return checked.problems();
                 }));
+    }
+
+    private Keeping.Checked check(Keeping keeping, List<Draft> drafts, Stamp stamp, Optional<Keeping.Checked> before) {
+        return keeping.check(drafts, stamp, name, file.steps().newest(), before);
     }
 
     /**

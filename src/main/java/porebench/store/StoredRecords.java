@@ -1,7 +1,6 @@
 package porebench.store;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -20,9 +19,6 @@ import porebench.store.StoreException.Task;
 
 /** The records of a lab book as one transaction sees them. */
 final class StoredRecords implements Records {
-    /** SQLite takes 999 values in one query at the least. */
-    private static final int MOST_NAMES = 500;
-
     private final Handle handle;
     private final String name;
 
@@ -66,7 +62,7 @@ final class StoredRecords implements Records {
     public <T extends Kept> Map<String, Version<T>> latest(Class<T> kind, Collection<String> recordIds) {
         RecordTable<T> table = RecordTable.of(kind);
         Map<String, Version<T>> found = new HashMap<>();
-        parts(recordIds)
+        Selection.parts(recordIds)
                 .forEach(part -> read(table, Selection.newest(table.kind(), part))
                         .forEach(version -> found.put(version.value().recordId(), version)));
         return found;
@@ -76,20 +72,10 @@ final class StoredRecords implements Records {
     public <T extends Kept> List<Version<T>> latestOf(Belonging<T> belonging, Collection<String> ownerIds) {
         RecordTable<T> table = RecordTable.of(belonging.kind());
         Map<String, Version<T>> found = new HashMap<>();
-        parts(ownerIds)
+        Selection.parts(ownerIds)
                 .forEach(part -> read(table, Selection.belonging(table, belonging.column(), part))
                         .forEach(version -> found.put(version.value().recordId(), version)));
         return List.copyOf(found.values());
-    }
-
-    /** Returns names in groups that one query can take. */
-    private static List<List<String>> parts(Collection<String> names) {
-        List<String> all = names.stream().distinct().sorted().toList();
-        List<List<String>> parts = new ArrayList<>();
-        for (int from = 0; from < all.size(); from += MOST_NAMES) {
-            parts.add(all.subList(from, Math.min(all.size(), from + MOST_NAMES)));
-        }
-        return parts;
     }
 
     private static <T extends Kept> List<Version<T>> inOrder(List<Version<T>> versions) {

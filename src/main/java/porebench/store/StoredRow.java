@@ -3,6 +3,8 @@ package porebench.store;
 import java.util.NoSuchElementException;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import porebench.method.Place;
+import porebench.record.chain.ChainRow;
 
 /** One row of a table as it stands in the file: text and whole numbers by column; a column that is null is left out. */
 final class StoredRow {
@@ -26,6 +28,13 @@ final class StoredRow {
     StoredRow cell(String column, Object content) {
         cells.put(column, content);
         return this;
+    }
+
+    /** Returns the row with everything in it as text. */
+    ChainRow chained() {
+        TreeMap<String, String> texts = new TreeMap<>();
+        cells.forEach((column, content) -> texts.put(column, content.toString()));
+        return new ChainRow(table, texts, new Place(table, 0, 0));
     }
 
     boolean has(String column) {

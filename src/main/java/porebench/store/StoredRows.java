@@ -5,7 +5,6 @@ import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +12,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.Query;
 
 /** The rows of one kind of record by their entry, read in bulk: one query a table, however many records there are. */
@@ -94,29 +92,5 @@ final class StoredRows {
     Optional<StoredRecord> of(long entryNo) {
         return Optional.ofNullable(rows.get(entryNo))
                 .map(own -> new StoredRecord(own.get(0), parts.getOrDefault(entryNo, List.of())));
-    }
-
-    /** Writes the rows of a record, its parts in bulk: a study may have thousands. */
-    static void insert(Handle handle, long entryNo, StoredRecord stored) {
-        insert(handle, entryNo, insertion(stored.row()), List.of(stored.row()));
-        Map<String, List<StoredRow>> alike = new LinkedHashMap<>();
-        stored.parts()
-                .forEach(part -> alike.computeIfAbsent(insertion(part), any -> new ArrayList<>())
-                        .add(part));
-        alike.forEach((insertion, rows) -> insert(handle, entryNo, insertion, rows));
-    }
-
-    private static String insertion(StoredRow row) {
-        String columns = String.join(", ", row.cells().keySet());
-        String values = String.join(", :", row.cells().keySet());
-        return "INSERT INTO " + row.table() + " (entry_no, " + columns + ") VALUES (:entry_no, :" + values + ")";
-    }
-
-    private static void insert(Handle handle, long entryNo, String insertion, List<StoredRow> rows) {
-        try (PreparedBatch batch = handle.prepareBatch(insertion)) {
-            rows.forEach(
-                    row -> batch.bind(ENTRY_NO, entryNo).bindMap(row.cells()).add());
-            batch.execute();
-        }
     }
 }

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
@@ -82,14 +81,8 @@ final class Unrolling {
 
     private static List<ChainRow> rows(StoredRecord stored) {
         List<ChainRow> rows = new ArrayList<>();
-        rows.add(row(stored.row()));
-        stored.parts().forEach(part -> rows.add(row(part)));
+        rows.add(stored.row().chained());
+        stored.parts().forEach(part -> rows.add(part.chained()));
         return rows;
-    }
-
-    private static ChainRow row(StoredRow row) {
-        TreeMap<String, String> cells = new TreeMap<>();
-        row.cells().forEach((column, content) -> cells.put(column, content.toString()));
-        return new ChainRow(row.table(), cells, new Place(row.table(), 0, 0));
     }
 }

@@ -1,0 +1,82 @@
+package porebench.store;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.JdbiException;
+import porebench.record.chain.ChainEntry;
+
+/** Puts entries and their rows into a lab book; rows that have the same columns share one prepared statement. */
+final class Insertions implements AutoCloseable {
+    private final Connection connection;
+    private final Map<String, Map<Set<String>, PreparedStatement>> prepared = new HashMap<>();
+
+    Insertions(Handle handle) {
+        this.connection = handle.getConnection();
+    }
+
+    /** A row that was not taken. */
+    static final class NotTaken extends JdbiException {
+        private static final long serialVersionUID = 1;
+
+        NotTaken(String table, SQLException cause) {
+            super("a row of " + table + " was not taken", cause);
+        }
+    }
+
+    /** Puts an entry behind the last one, with the rows of its record. */
+    void append(Entry entry, StoredRecord stored) {
+        insert(entry.number(), entry.stored());
+        insert(entry.number(), stored.row());
+        stored.parts().forEach(part -> insert(entry.number(), part));
+    }
+
+    private void insert(long entryNo, StoredRow row) {
+        try {
+            PreparedStatement insertion = prepared(row);
+            insertion.setLong(1, entryNo);
+            int place = 1;
+            for (Object content : row.cells().values()) {
+                place++;
+                insertion.setObject(place, content);
+            }
+            insertion.executeUpdate();
+        } catch (SQLException failure) {
+            throw new NotTaken(row.table(), failure);
+        }
+    }
+
+    private PreparedStatement prepared(StoredRow row) throws SQLException {
+        Map<Set<String>, PreparedStatement> ofTable = prepared.computeIfAbsent(row.table(), any -> new HashMap<>());
+        PreparedStatement known = ofTable.get(row.cells().keySet());
+        if (known != null) {
+            return known;
+        }
+        PreparedStatement fresh = connection.prepareStatement(insertion(row));
+        ofTable.put(Set.copyOf(row.cells().keySet()), fresh);
+        return fresh;
+    }
+
+    private static String insertion(StoredRow row) {
+        return "INSERT INTO " + row.table() + " (" + ChainEntry.NUMBER + ", "
+                + String.join(", ", row.cells().keySet()) + ") VALUES (?"
+                + ", ?".repeat(row.cells().size()) + ")";
+    }
+
+    @Override
+    public void close() {
+        for (Map<Set<String>, PreparedStatement> ofTable : prepared.values()) {
+            for (PreparedStatement each : ofTable.values()) {
+                try {
+                    each.close();
+                } catch (SQLException failure) {
+                    throw new NotTaken("any", failure);
+                }
+            }
+        }
+    }
+}
