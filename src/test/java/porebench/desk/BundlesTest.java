@@ -24,6 +24,7 @@ import porebench.record.column.Column;
 import porebench.record.column.Columns;
 import porebench.record.column.EquipmentColumns;
 import porebench.record.column.MeterColumns;
+import porebench.record.column.MixColumns;
 import porebench.record.column.SourceColumns;
 import porebench.record.column.TrialColumns;
 
@@ -34,10 +35,13 @@ class BundlesTest {
             "register",
             Map.of("source", SourceColumns.ALL, "meter", MeterColumns.ALL, "equipment", EquipmentColumns.ALL),
             "trial",
-            Map.of("trial", TrialColumns.ALL));
+            Map.of("trial", TrialColumns.ALL),
+            "mix",
+            Map.of("mix", MixColumns.ALL, "constituent", MixColumns.OF_CONSTITUENT));
 
     /** What a form does not ask for because the page knows it. */
     private static final Set<Column<?, ?>> NOT_TYPED = Set.of(
+            MixColumns.CONSTITUENTS,
             TrialColumns.MIX,
             TrialColumns.METER_TYPE,
             TrialColumns.BOWL,

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import porebench.method.Problem;
 import porebench.record.column.CellReader;
 import porebench.record.column.Column;
@@ -18,7 +19,9 @@ public final class DraftReader implements CellReader {
     private final TypedDraft draft;
     private final Numbers numbers;
     private final Function<Column<?, ?>, String> words;
-    private final List<Problem> problems = new ArrayList<>();
+    private final CellWords cellWords;
+    private final String under;
+    private final List<Problem> problems;
 
     /**
      * Reads a draft.
@@ -26,9 +29,44 @@ public final class DraftReader implements CellReader {
      * @param words how a column is called in the form
      */
     public DraftReader(TypedDraft draft, Numbers numbers, Function<Column<?, ?>, String> words) {
+        this(draft, numbers, words, (row, thing, cell) -> words.apply(cell));
+    }
+
+    /**
+     * Reads a draft with parts.
+     *
+     * @param words how a column is called in the form
+     * @param cellWords how a cell of a part is called
+     */
+    public DraftReader(TypedDraft draft, Numbers numbers, Function<Column<?, ?>, String> words, CellWords cellWords) {
+        this(draft, numbers, words, cellWords, "", new ArrayList<>());
+    }
+
+    private DraftReader(
+            TypedDraft draft,
+            Numbers numbers,
+            Function<Column<?, ?>, String> words,
+            CellWords cellWords,
+            String under,
+            List<Problem> problems) {
         this.draft = draft;
         this.numbers = numbers;
         this.words = words;
+        this.cellWords = cellWords;
+        this.under = under;
+        this.problems = problems;
+    }
+
+    /** How a cell of one of several things is called. */
+    public interface CellWords {
+        /**
+         * Returns the words of a cell.
+         *
+         * @param row which of them it is, counted from 0
+         * @param thing what is typed of it
+         * @param cell the column
+         */
+        String say(int row, TypedDraft thing, Column<?, ?> cell);
     }
 
     /** Returns what was found to be wrong so far, each thing once. */
@@ -44,7 +82,7 @@ public final class DraftReader implements CellReader {
     }
 
     private void error(Column<?, ?> column, String code, Object... values) {
-        problems.add(Problem.error(column.field(), code, values));
+        problems.add(Problem.error(under + column.field(), code, values));
     }
 
     @Override
@@ -120,13 +158,13 @@ public final class DraftReader implements CellReader {
 
     @Override
     public boolean refuses(Column<?, ?> column, Problem problem) {
-        problems.add(problem.under(column.field()));
+        problems.add(problem.under(under + column.field()));
         return true;
     }
 
     @Override
     public Optional<Integer> whole(Column<?, ?> column, int lowInclusive) {
-        throw notTyped(column);
+        throw new IllegalArgumentException("column must be one that is typed into a field, but is " + column.name());
     }
 
     @Override
@@ -136,18 +174,26 @@ public final class DraftReader implements CellReader {
             if (moment.isEmpty()) {
                 error(column, "form.not-a-moment", words.apply(column), text);
             }
-            return moment.filter(read -> Days.checkYear(column.field(), read.toLocalDate())
+            return moment.filter(read -> Days.checkYear(under + column.field(), read.toLocalDate())
                     .filter(impossible -> problems.add(impossible))
                     .isEmpty());
         });
     }
 
+    /** Returns the things that could be read. */
     @Override
     public <P> Optional<List<P>> several(Column<?, ?> column, Part<P> part) {
-        throw notTyped(column);
-    }
-
-    static IllegalArgumentException notTyped(Column<?, ?> column) {
-        return new IllegalArgumentException("column must be one that is typed into a field, but is " + column.name());
+        List<TypedDraft> rows = draft.rows(column);
+        return Optional.of(IntStream.range(0, rows.size())
+                .mapToObj(row -> part.columns()
+                        .read(new DraftReader(
+                                rows.get(row),
+                                numbers,
+                                cell -> cellWords.say(row, rows.get(row), cell),
+                                cellWords,
+                                under + column.field() + "." + row + ".",
+                                problems)))
+                .flatMap(Optional::stream)
+                .toList());
     }
 }

@@ -3,6 +3,7 @@ package porebench.desk.form;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,22 +16,24 @@ import porebench.record.column.Part;
  * A record as typed into a form, column by column: what stands in the field, and the unit beside it.
  *
  * @param texts what was typed, and the symbols of units and of what was chosen; what is empty is left out
+ * @param parts the things of which the record has several, as typed, under the field of their column
  */
-public record TypedDraft(Map<String, String> texts) {
+public record TypedDraft(Map<String, String> texts, Map<String, List<TypedDraft>> parts) {
     /** A draft in which nothing is typed. */
-    public static final TypedDraft BLANK = new TypedDraft(Map.of());
+    public static final TypedDraft BLANK = new TypedDraft(Map.of(), Map.of());
 
     private static final String YES = "yes";
 
     public TypedDraft {
         texts = Map.copyOf(texts);
+        parts = Map.copyOf(parts);
     }
 
     /** Returns a record as it would be typed, digits and units as they were. */
     public static <R> TypedDraft of(Columns<R> columns, R record, Numbers numbers) {
         Shown shown = new Shown(numbers);
         columns.write(record, shown);
-        return new TypedDraft(shown.texts);
+        return new TypedDraft(shown.texts, shown.parts);
     }
 
     /** Returns what stands in a column's field; empty text where nothing does. */
@@ -63,6 +66,25 @@ public record TypedDraft(Map<String, String> texts) {
         return with(column, yes ? YES : "");
     }
 
+    /** Returns the things of which the record has several in a column. */
+    public List<TypedDraft> rows(Column<?, ?> column) {
+        return parts.getOrDefault(column.field(), List.of());
+    }
+
+    /** Returns this draft with other things in a column. */
+    public TypedDraft with(Column<?, ?> column, List<TypedDraft> rows) {
+        Map<String, List<TypedDraft>> changed = new HashMap<>(parts);
+        changed.put(column.field(), List.copyOf(rows));
+        return new TypedDraft(texts, changed);
+    }
+
+    /** Returns this draft with one of the things in a column changed, counted from 0. */
+    public TypedDraft with(Column<?, ?> column, int row, TypedDraft thing) {
+        List<TypedDraft> changed = new ArrayList<>(rows(column));
+        changed.set(row, thing);
+        return with(column, changed);
+    }
+
     private TypedDraft with(String key, String text) {
         Map<String, String> changed = new HashMap<>(texts);
         if (text.isEmpty()) {
@@ -70,12 +92,13 @@ public record TypedDraft(Map<String, String> texts) {
         } else {
             changed.put(key, text);
         }
-        return new TypedDraft(changed);
+        return new TypedDraft(changed, parts);
     }
 
     /** Puts what a record states as a person would type it. */
     private static final class Shown implements CellWriter {
         private final Map<String, String> texts = new HashMap<>();
+        private final Map<String, List<TypedDraft>> parts = new HashMap<>();
         private final Numbers numbers;
 
         Shown(Numbers numbers) {
@@ -91,7 +114,10 @@ public record TypedDraft(Map<String, String> texts) {
 
         @Override
         public void number(Column<?, ?> column, BigDecimal number) {
-            text(column, numbers.show(number));
+            // What an empty cell means is not typed.
+            if (column.blank().filter(number::equals).isEmpty()) {
+                text(column, numbers.show(number));
+            }
         }
 
         @Override
@@ -121,7 +147,11 @@ public record TypedDraft(Map<String, String> texts) {
 
         @Override
         public <P> void several(Column<?, ?> column, Part<P> part, List<P> things) {
-            throw DraftReader.notTyped(column);
+            parts.put(
+                    column.field(),
+                    things.stream()
+                            .map(thing -> TypedDraft.of(part.columns(), thing, numbers))
+                            .toList());
         }
     }
 }

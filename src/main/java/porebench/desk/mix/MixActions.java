@@ -34,7 +34,7 @@ final class MixActions {
         removeRow = Commands.of(texts.get("action.remove-row"), () -> {
             int row = rows.selected();
             model.steps().removeRow(row);
-            rows.select(Math.min(row, model.draft().rows().size() - 1));
+            rows.select(Math.min(row, model.rows().size() - 1));
         });
         moveUp = Commands.of(texts.get("action.move-up"), () -> move(rows, -1));
         moveDown = Commands.of(texts.get("action.move-down"), () -> move(rows, 1));
@@ -66,7 +66,7 @@ final class MixActions {
 
     /** Follows the draft and the selection. */
     void refresh(int selectedRow) {
-        int count = model.draft().rows().size();
+        int count = model.rows().size();
         Commands.say(
                 save,
                 model.base()

@@ -2,45 +2,32 @@ package porebench.desk.mix;
 
 import java.util.ArrayList;
 import java.util.List;
+import porebench.desk.form.ColumnModel;
+import porebench.desk.form.TypedDraft;
 import porebench.method.Texts;
+import porebench.record.column.MixColumns;
 
 /** What changed between two versions of a mix design, in a few words. */
 final class MixChanges {
     private MixChanges() {}
 
     /** Returns the names of the fields and constituents that differ, in the order of the page. */
-    static List<String> between(MixDraft before, MixDraft after, Texts texts) {
+    static List<String> between(TypedDraft before, TypedDraft after, ColumnModel words, Texts texts) {
         List<String> changed = new ArrayList<>();
-        for (MixField field : MixField.values()) {
-            if (!before.text(field).equals(after.text(field))) {
-                changed.add(texts.get(field.nameKey()));
-            }
-        }
-        if (before.volumeFrom() != after.volumeFrom()) {
-            changed.add(texts.get("name.volumeFrom"));
-        }
-        if (!before.profileId().equals(after.profileId())) {
-            changed.add(texts.get("name.profile"));
-        }
-        if (before.wetSieved() != after.wetSieved()) {
-            changed.add(texts.get("name.wetSieved"));
-        }
-        constituents(before, after, texts, changed);
+        MixFields.ALL.stream()
+                .filter(column -> !words.said(column, before).equals(words.said(column, after)))
+                .forEach(column -> changed.add(words.words(column)));
+        constituents(before.rows(MixColumns.CONSTITUENTS), after.rows(MixColumns.CONSTITUENTS), texts, changed);
         return changed;
     }
 
-    private static void constituents(MixDraft before, MixDraft after, Texts texts, List<String> changed) {
-        for (MixRow row : after.rows()) {
-            if (!before.rows().contains(row)) {
-                changed.add(row.text(MixColumn.NAME));
-            }
-        }
-        for (MixRow row : before.rows()) {
-            boolean isThere = after.rows().stream()
-                    .anyMatch(other -> other.text(MixColumn.NAME).equals(row.text(MixColumn.NAME)));
-            if (!isThere) {
-                changed.add(texts.get("changed.gone", row.text(MixColumn.NAME)));
-            }
-        }
+    private static void constituents(
+            List<TypedDraft> before, List<TypedDraft> after, Texts texts, List<String> changed) {
+        after.stream().filter(row -> !before.contains(row)).forEach(row -> changed.add(row.text(MixColumns.NAME)));
+        before.stream()
+                .map(row -> row.text(MixColumns.NAME))
+                .filter(name -> after.stream()
+                        .noneMatch(other -> other.text(MixColumns.NAME).equals(name)))
+                .forEach(name -> changed.add(texts.get("changed.gone", name)));
     }
 }

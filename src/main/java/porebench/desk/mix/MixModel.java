@@ -4,27 +4,44 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import porebench.desk.DeskModel;
 import porebench.desk.ProfileOffer;
+import porebench.desk.form.ColumnModel;
 import porebench.desk.form.History;
 import porebench.desk.form.Numbers;
+import porebench.desk.form.PartModel;
+import porebench.desk.form.TypedDraft;
+import porebench.method.MoistureState;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.Role;
 import porebench.method.Texts;
-import porebench.method.profile.Profiles;
+import porebench.quantity.VolumeUnit;
 import porebench.record.Draft;
 import porebench.record.MixDesign;
 import porebench.record.Source;
 import porebench.record.Version;
 import porebench.record.Wording;
+import porebench.record.column.Column;
+import porebench.record.column.MixColumns;
 
 /** The draft of a mix design, what is wrong with it, and how it becomes a version in the lab book. */
-final class MixModel {
+final class MixModel implements ColumnModel, PartModel {
+    private static final List<String> BATCH_UNITS = Stream.of(
+                    VolumeUnit.CUBIC_METRE, VolumeUnit.LITRE, VolumeUnit.CUBIC_FOOT, VolumeUnit.CUBIC_YARD)
+            .map(VolumeUnit::symbol)
+            .toList();
+    private static final Set<Column<?, ?>> OF_AGGREGATE =
+            Set.of(MixColumns.STATE, MixColumns.ABSORPTION, MixColumns.MOISTURE, MixColumns.RETAINED);
+    private static final Set<Column<?, ?>> NUMBERS = Set.of(
+            MixColumns.MASS, MixColumns.ABSORPTION, MixColumns.MOISTURE, MixColumns.DENSITY, MixColumns.RETAINED);
+
     private final DeskModel desk;
     private final Texts texts;
     private final Numbers numbers;
-    private final History<MixDraft> history;
+    private final History<TypedDraft> history;
     private final KnownSources sources = new KnownSources();
     private final MixSteps steps;
     private List<Profile> profiles = List.of();
@@ -45,10 +62,9 @@ final class MixModel {
         followDesk();
     }
 
-    private MixDraft blank() {
-        return MixDraft.empty(
+    private TypedDraft blank() {
+        return MixFields.blank(
                 desk.units(),
-                Profiles.DEFAULT_ID,
                 List.of(
                         firstRow("first.cement", Role.CEMENT),
                         firstRow("first.water", Role.WATER),
@@ -56,12 +72,117 @@ final class MixModel {
                         firstRow("first.coarse", Role.COARSE)));
     }
 
-    private MixRow firstRow(String key, Role role) {
-        return MixRow.named(texts.get(key), role, desk.units().batchMass());
+    private TypedDraft firstRow(String key, Role role) {
+        return MixFields.row(texts.get(key), role, desk.units());
+    }
+
+    // The fields and the table.
+
+    @Override
+    public void update(String label, TypedDraft changed) {
+        history.update(texts.get("step.change", label), changed);
+    }
+
+    @Override
+    public String key(Column<?, ?> column) {
+        return "mix." + column.field();
+    }
+
+    @Override
+    public boolean isChosen(Column<?, ?> column) {
+        return column == MixColumns.PROFILE || ColumnModel.super.isChosen(column);
+    }
+
+    @Override
+    public List<String> choices(Column<?, ?> column) {
+        return column == MixColumns.PROFILE
+                ? profiles.stream().map(Profile::id).toList()
+                : ColumnModel.super.choices(column);
+    }
+
+    /** Returns one of the choices of a field or of a cell in words. */
+    @Override
+    public String choiceWords(Column<?, ?> column, String symbol) {
+        return column == MixColumns.PROFILE
+                ? profiles.stream()
+                        .filter(profile -> profile.id().equals(symbol))
+                        .findFirst()
+                        .map(Profile::title)
+                        .orElse(symbol)
+                : texts.get((isOfARow(column) ? key(column.field()) : key(column)) + "." + symbol);
+    }
+
+    private static boolean isOfARow(Column<?, ?> column) {
+        return MixColumns.OF_CONSTITUENT.all().contains(column);
+    }
+
+    @Override
+    public List<String> units(Column<?, ?> column) {
+        return column == MixColumns.VOLUME ? BATCH_UNITS : ColumnModel.super.units(column);
+    }
+
+    @Override
+    public boolean isFixed(Column<?, ?> column) {
+        return column == MixColumns.ID && base.isPresent();
+    }
+
+    @Override
+    public List<TypedDraft> rows() {
+        return draft().rows(MixColumns.CONSTITUENTS);
+    }
+
+    @Override
+    public void type(int row, Column<?, ?> column, String text) {
+        steps.type(row, column, text);
+    }
+
+    @Override
+    public void chooseUnit(int row, Column<?, ?> column, String symbol) {
+        steps.chooseUnit(row, column, symbol);
+    }
+
+    @Override
+    public String key(String field) {
+        return "constituent." + field;
+    }
+
+    @Override
+    public String problemsUnder() {
+        return MixColumns.CONSTITUENTS.field() + ".";
+    }
+
+    @Override
+    public boolean isNumber(Column<?, ?> column) {
+        return NUMBERS.contains(column);
+    }
+
+    /** Only aggregate has moisture and sieve sizes; what stands there for anything else can still be taken away. */
+    @Override
+    public boolean isEditable(int row, Column<?, ?> column) {
+        TypedDraft typed = rows().get(row);
+        return !OF_AGGREGATE.contains(column)
+                || MixFields.role(typed).isAggregate()
+                || (column == MixColumns.STATE
+                        ? MixFields.state(typed) != MoistureState.SSD
+                        : !typed.text(column).isEmpty());
+    }
+
+    @Override
+    public String shown(int row, Column<?, ?> column, String text) {
+        return column == MixColumns.STATE && !isEditable(row, column) ? "" : PartModel.super.shown(row, column, text);
+    }
+
+    /** Returns how a cell is called. */
+    String cellWords(int row, TypedDraft typed, Column<?, ?> cell) {
+        return texts.get("cell", rowName(row, typed), texts.get(key(cell.field()) + ".plain"));
+    }
+
+    String rowName(int row, TypedDraft typed) {
+        return steps.rowName(row, typed);
     }
 
     private MixReading read() {
-        MixReading read = MixReader.read(history.draft(), numbers, texts);
+        MixReading read = MixReader.read(history.draft(), numbers, this);
         List<Problem> all = new ArrayList<>(read.problems());
         all.addAll(againstTheBook());
         read.mix().ifPresent(mix -> all.addAll(Wording.ofForm(mix, base.map(Version::value), desk.names())));
@@ -70,16 +191,17 @@ final class MixModel {
 
     private List<Problem> againstTheBook() {
         List<Problem> found = new ArrayList<>();
-        String id = draft().text(MixField.ID).strip();
+        String id = draft().text(MixColumns.ID).strip();
         if (base.isEmpty()
                 && desk.rows().stream().anyMatch(row -> row.mixId().text().equals(id))) {
-            found.add(Problem.error(MixField.ID.field(), "book.already-there", texts.get("record"), id));
+            found.add(Problem.error(MixColumns.ID.field(), "book.already-there", texts.get("record"), id));
         }
-        for (int row = 0; row < draft().rows().size(); row++) {
-            String source = draft().rows().get(row).text(MixColumn.SOURCE).strip();
-            boolean isAggregate = draft().rows().get(row).role().isAggregate();
+        for (int row = 0; row < rows().size(); row++) {
+            String source = rows().get(row).text(MixColumns.SOURCE).strip();
+            boolean isAggregate = MixFields.role(rows().get(row)).isAggregate();
             if (isAggregate && !source.isEmpty() && sources.find(source).isEmpty()) {
-                found.add(Problem.warning(MixColumn.SOURCE.fieldOf(row), "register.source-unknown", source));
+                found.add(Problem.warning(
+                        problemsUnder() + row + "." + MixColumns.SOURCE.field(), "register.source-unknown", source));
             }
         }
         return found;
@@ -87,11 +209,12 @@ final class MixModel {
 
     // What is shown.
 
-    History<MixDraft> history() {
+    History<TypedDraft> history() {
         return history;
     }
 
-    MixDraft draft() {
+    @Override
+    public TypedDraft draft() {
         return history.draft();
     }
 
@@ -115,7 +238,8 @@ final class MixModel {
     }
 
     /** Returns the problems a person should see by now: not yet that what they are about to type is missing. */
-    List<Problem> shownProblems() {
+    @Override
+    public List<Problem> shownProblems() {
         return saveTried
                 ? reading.problems()
                 : reading.problems().stream().filter(this::isDueNow).toList();
@@ -124,7 +248,7 @@ final class MixModel {
     private boolean isDueNow(Problem problem) {
         String[] parts = problem.field().split("\\.");
         if (parts.length == 3) {
-            return draft().rows().get(Integer.parseInt(parts[1])).hasMass();
+            return MixFields.weighed(draft()).contains(Integer.parseInt(parts[1]));
         }
         return base.isPresent() || !problem.code().equals("form.required");
     }
@@ -147,7 +271,7 @@ final class MixModel {
     /** Returns what changed from one version to the next, in words. */
     List<String> changes(MixDesign before, MixDesign after) {
         return MixChanges.between(
-                MixDraft.of(before, numbers, desk.units()), MixDraft.of(after, numbers, desk.units()), texts);
+                MixFields.of(before, numbers, desk.units()), MixFields.of(after, numbers, desk.units()), this, texts);
     }
 
     // What is begun, shown and saved.
@@ -181,11 +305,11 @@ final class MixModel {
         Optional<Version<MixDesign>> selected = desk.evidence().map(evidence -> evidence.mix());
         restart(
                 selected,
-                selected.map(mix -> MixDraft.of(mix.value(), numbers, desk.units()))
+                selected.map(mix -> MixFields.of(mix.value(), numbers, desk.units()))
                         .orElseGet(this::blank));
     }
 
-    private void restart(Optional<Version<MixDesign>> from, MixDraft draft) {
+    private void restart(Optional<Version<MixDesign>> from, TypedDraft draft) {
         base = from;
         saveTried = false;
         versions = new ArrayList<>();
@@ -224,13 +348,14 @@ final class MixModel {
         List<Problem> refused = desk.keep(List.of(record), why);
         if (refused.isEmpty()) {
             begun = false;
-            restart(desk.book().latest(MixDesign.class, mix.recordId()), MixDraft.of(mix, numbers, desk.units()));
+            restart(desk.book().latest(MixDesign.class, mix.recordId()), MixFields.of(mix, numbers, desk.units()));
             desk.select(mix.id());
         }
         return refused;
     }
 
-    Texts texts() {
+    @Override
+    public Texts texts() {
         return texts;
     }
 }

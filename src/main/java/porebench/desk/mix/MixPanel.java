@@ -12,15 +12,21 @@ import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
+import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Commands;
+import porebench.desk.form.PartRows;
+import porebench.desk.form.PartTable;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
+import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.method.Texts;
+import porebench.record.column.MixColumns;
 
 /** The mix design page as it is seen. */
 final class MixPanel implements MixActions.Rows {
+    private static final List<Integer> WIDTHS = List.of(150, 104, 88, 74, 50, 86, 80, 76, 84, 80);
     private static final String DESIGN = "design";
     private static final String EMPTY = "empty";
 
@@ -31,10 +37,10 @@ final class MixPanel implements MixActions.Rows {
     private final WrappedText heading = new WrappedText("mix.heading", "h1");
     private final WrappedText standing = new WrappedText("mix.standing", "quiet");
     private final WrappedText refusal = new WrappedText("mix.refusal", "fieldError");
-    private final MixForm form;
+    private final ColumnForm form;
     private final FiguresPanel figures;
-    private final ConstituentTableModel rows;
-    private final ConstituentTable table;
+    private final PartRows rows;
+    private final PartTable table;
     private final ProblemLines lines;
     private final VersionsTable versions;
     private final JLabel versionsHeading;
@@ -45,10 +51,15 @@ final class MixPanel implements MixActions.Rows {
         this.model = model;
         this.texts = model.texts();
         actions = new MixActions(model, page, this);
-        form = new MixForm(model, desk.tools().problemText());
+        form = new ColumnForm(model, desk.tools().problemText()).addAll(MixFields.ALL);
         figures = new FiguresPanel(texts, desk.tools().numbers());
-        rows = new ConstituentTableModel(model);
-        table = new ConstituentTable(model, rows, desk.tools().problemText());
+        rows = new PartRows(model, MixColumns.OF_CONSTITUENT.all());
+        table = new PartTable("constituents", model, rows, WIDTHS, desk.tools().problemText());
+        table.setRowSelectionAllowed(true);
+        table.getAccessibleContext().setAccessibleName(texts.get("section.constituents"));
+        table.getColumnModel()
+                .getColumn(rows.indexOf(MixColumns.SOURCE.field()))
+                .setCellEditor(new SourceEditor(model));
         lines = new ProblemLines("constituents.problems", desk.tools().problemText());
         versions = new VersionsTable(model, desk.tools().zone());
         versionsHeading = heading2("section.versions");
@@ -123,14 +134,12 @@ final class MixPanel implements MixActions.Rows {
 
     /** Takes over what is being typed in a cell. */
     void finishTyping() {
-        if (table.isEditing() && !table.getCellEditor().stopCellEditing()) {
-            table.getCellEditor().cancelCellEditing();
-        }
+        table.finishTyping();
     }
 
     /** Puts the cursor where a new mix design begins. */
     void focusFirst() {
-        form.focusFirst();
+        form.field(MixColumns.ID.field()).requestFocusInWindow();
     }
 
     @Override
@@ -151,17 +160,34 @@ final class MixPanel implements MixActions.Rows {
     void refresh() {
         CardLayout layout = (CardLayout) cards.getLayout();
         layout.show(cards, model.isEmpty() ? EMPTY : DESIGN);
-        form.refresh();
+        showFields();
         rows.draftChanged();
         List<Problem> problems = model.shownProblems();
         lines.show(form.show(problems));
-        figures.show(model.reading().figures(), desk.units(), model.draft().wetSieved());
+        figures.show(model.reading().figures(), desk.units(), model.draft().isYes(MixColumns.WET_SIEVED));
         table.repaint();
         versions.refresh();
         versionsHeading.setVisible(model.base().isPresent());
         versions.component().setVisible(model.base().isPresent());
         actions.refresh(selected());
         say();
+    }
+
+    private void showFields() {
+        form.pull();
+        VolumeFrom from = MixFields.volumeFrom(model.draft());
+        form.setVisible(MixColumns.VOLUME, from == VolumeFrom.STATED);
+        form.setVisible(MixColumns.MEASURED_DENSITY, from == VolumeFrom.DENSITY);
+        model.profiles().stream()
+                .filter(profile -> profile.id().equals(model.draft().text(MixColumns.PROFILE)))
+                .findFirst()
+                .ifPresent(chosen -> form.field(MixColumns.TOLERANCE.field())
+                        .putClientProperty(
+                                "JTextField.placeholderText",
+                                texts.get(
+                                        "placeholder.airTolerance",
+                                        chosen.figure(FigureName.AIR_TOLERANCE).value(),
+                                        chosen.title())));
     }
 
     private void say() {

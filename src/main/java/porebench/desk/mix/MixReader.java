@@ -1,24 +1,20 @@
 package porebench.desk.mix;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import porebench.desk.form.DraftReader;
 import porebench.desk.form.Numbers;
-import porebench.method.Limit;
+import porebench.desk.form.TypedDraft;
 import porebench.method.Problem;
-import porebench.method.Texts;
 import porebench.method.sample.Batch;
-import porebench.method.sample.BatchVolume;
-import porebench.method.sample.Constituent;
 import porebench.method.sample.CorrectionSample;
-import porebench.quantity.Typed;
-import porebench.quantity.VolumeUnit;
 import porebench.record.MixDesign;
-import porebench.record.id.MixId;
+import porebench.record.column.Column;
+import porebench.record.column.MixColumns;
 
 /**
  * Reads a draft: typed text becomes numbers, and what is no number becomes a problem.
@@ -28,116 +24,99 @@ import porebench.record.id.MixId;
  */
 final class MixReader {
     private static final Set<String> ABOUT_THE_WHOLE = Set.of("batchVolume", "bowl", "wetSieved");
+    private static final String UNKNOWN = "?";
 
-    private final MixDraft draft;
+    private final TypedDraft draft;
     private final Numbers numbers;
-    private final Texts texts;
-    private final List<Problem> problems = new ArrayList<>();
+    private final MixModel words;
 
-    private MixReader(MixDraft draft, Numbers numbers, Texts texts) {
+    private MixReader(TypedDraft draft, Numbers numbers, MixModel words) {
         this.draft = draft;
         this.numbers = numbers;
-        this.texts = texts;
+        this.words = words;
     }
 
     /** Reads a draft. */
-    static MixReading read(MixDraft draft, Numbers numbers, Texts texts) {
-        return new MixReader(draft, numbers, texts).read();
+    static MixReading read(TypedDraft draft, Numbers numbers, MixModel words) {
+        return new MixReader(asked(draft), numbers, words).read();
+    }
+
+    /** Returns a draft without the volume that is not asked for. */
+    private static TypedDraft asked(TypedDraft draft) {
+        VolumeFrom from = MixFields.volumeFrom(draft);
+        TypedDraft asked = from == VolumeFrom.STATED ? draft : draft.with(MixColumns.VOLUME, "");
+        return from == VolumeFrom.DENSITY ? asked : asked.with(MixColumns.MEASURED_DENSITY, "");
+    }
+
+    private DraftReader reader(TypedDraft typed) {
+        return new DraftReader(typed, numbers, words::words, words::cellWords);
     }
 
     private MixReading read() {
-        requireText(MixField.ID);
-        requireText(MixField.TITLE);
-        int beforeBatch = problems.size();
-        Optional<BigDecimal> targetAir = required(MixField.TARGET_AIR);
-        Optional<BatchVolume> volume = volume();
-        List<Constituent> constituents = IntStream.range(0, draft.rows().size())
-                .mapToObj(row -> constituent(row, draft.rows().get(row)))
-                .toList();
-        Batch batch = new Batch(
-                constituents,
-                volume.orElseGet(() -> new BatchVolume.Stated(Typed.of("1", VolumeUnit.CUBIC_METRE))),
-                targetAir.orElse(BigDecimal.ZERO),
-                draft.wetSieved());
-        List<Problem> unread = List.copyOf(problems.subList(beforeBatch, problems.size()));
-        checkBatch(batch, unread);
-        checkNames();
-        Optional<BigDecimal> soak = within(MixField.SOAK_MINUTES, Limit.MIX_SOAK);
-        Optional<BigDecimal> tolerance = within(MixField.AIR_TOLERANCE, Limit.AIR_TOLERANCE);
-        Optional<BatchFigures> figures = figures(batch, targetAir.isPresent() && volume.isPresent(), unread);
-        if (Problem.anyError(problems)) {
-            return new MixReading(Optional.empty(), figures, problems);
+        VolumeFrom from = MixFields.volumeFrom(draft);
+        DraftReader reader = reader(draft);
+        Optional<MixDesign> mix = MixColumns.ALL.read(reader);
+        reader.require(MixColumns.TITLE);
+        if (from == VolumeFrom.STATED) {
+            reader.require(MixColumns.VOLUME);
+        } else if (from == VolumeFrom.DENSITY) {
+            reader.require(MixColumns.MEASURED_DENSITY);
         }
-        MixDesign mix = new MixDesign(
-                new MixId(draft.text(MixField.ID)),
-                draft.text(MixField.TITLE).strip(),
-                batch,
-                soak,
-                tolerance,
-                draft.profileId(),
-                draft.text(MixField.REMARKS).strip());
-        return new MixReading(Optional.of(mix), figures, problems);
-    }
-
-    private Optional<BatchVolume> volume() {
-        return switch (draft.volumeFrom()) {
-            case CONSTITUENTS -> Optional.of(new BatchVolume.FromConstituents());
-            case STATED ->
-                required(MixField.BATCH_VOLUME)
-                        .map(number -> new BatchVolume.Stated(new Typed<>(number, draft.volumeUnit())));
-            case DENSITY ->
-                required(MixField.DENSITY)
-                        .map(number -> new BatchVolume.FromDensity(new Typed<>(number, draft.densityUnit())));
-        };
-    }
-
-    private Constituent constituent(int row, MixRow typed) {
-        BigDecimal mass = cell(row, typed, MixColumn.MASS).orElse(BigDecimal.ONE);
-        if (!typed.hasMass()) {
-            problems.add(Problem.error(MixColumn.MASS.fieldOf(row), "form.required", cellName(row, MixColumn.MASS)));
-        }
-        Optional<String> source =
-                Optional.of(typed.text(MixColumn.SOURCE).strip()).filter(id -> !id.isEmpty());
-        return new Constituent(
-                rowName(row),
-                typed.role(),
-                source,
-                new Typed<>(mass, typed.massUnit()),
-                typed.state(),
-                cell(row, typed, MixColumn.ABSORPTION),
-                cell(row, typed, MixColumn.MOISTURE),
-                cell(row, typed, MixColumn.RELATIVE_DENSITY),
-                cell(row, typed, MixColumn.RETAINED).orElse(BigDecimal.ZERO));
-    }
-
-    private Optional<BigDecimal> cell(int row, MixRow typed, MixColumn column) {
-        return number(column.fieldOf(row), cellName(row, column), typed.text(column));
-    }
-
-    private String rowName(int row) {
-        String name = draft.rows().get(row).text(MixColumn.NAME).strip();
-        return name.isEmpty() ? texts.get("row", Integer.toString(row + 1)) : name;
-    }
-
-    private String cellName(int row, MixColumn column) {
-        return texts.get("cell", rowName(row), texts.get(column.nameKey()));
-    }
-
-    private void checkBatch(Batch batch, List<Problem> unread) {
+        List<Problem> problems = new ArrayList<>(reader.problems());
+        Set<String> wrong = problems.stream().map(Problem::field).collect(Collectors.toSet());
+        Batch batch = MixColumns.ALL.read(reader(mended(wrong))).orElseThrow().batch();
+        List<Problem> unread = problems.stream().filter(MixReader::isOfTheBatch).toList();
         Set<String> unreadFields = unread.stream().map(Problem::field).collect(Collectors.toSet());
         CorrectionSample.of(batch, BatchFigures.NOMINAL_BOWL).problems().stream()
                 .filter(problem -> !unreadFields.contains(problem.field()))
                 .filter(problem -> unread.isEmpty() || !ABOUT_THE_WHOLE.contains(problem.field()))
                 .forEach(problems::add);
+        boolean volumeKnown = !wrong.contains(MixColumns.TARGET_AIR.field())
+                && !wrong.contains(MixColumns.VOLUME.field())
+                && !wrong.contains(MixColumns.MEASURED_DENSITY.field());
+        return new MixReading(
+                Problem.anyError(problems) ? Optional.empty() : mix, figures(batch, volumeKnown, unread), problems);
     }
 
-    private void checkNames() {
-        for (int row = 0; row < draft.rows().size(); row++) {
-            if (draft.rows().get(row).text(MixColumn.NAME).isBlank()) {
-                problems.add(
-                        Problem.error(MixColumn.NAME.fieldOf(row), "form.required", cellName(row, MixColumn.NAME)));
-            }
+    /** Returns whether a problem of reading leaves the batch unknown; a missing name does not. */
+    private static boolean isOfTheBatch(Problem problem) {
+        String field = problem.field();
+        return field.startsWith(MixColumns.CONSTITUENTS.field()) && !field.endsWith("." + MixColumns.NAME.field())
+                || field.equals(MixColumns.TARGET_AIR.field())
+                || field.equals(MixColumns.VOLUME.field())
+                || field.equals(MixColumns.MEASURED_DENSITY.field());
+    }
+
+    /** Returns the draft with a harmless value in the place of all that is wrong. */
+    private TypedDraft mended(Set<String> wrong) {
+        TypedDraft mended = draft;
+        for (Column<MixDesign, ?> column : MixFields.ALL) {
+            mended = wrong.contains(column.field()) ? mended.with(column, "") : mended;
         }
+        mended = orElse(mended, MixColumns.ID, UNKNOWN);
+        mended = orElse(mended, MixColumns.TARGET_AIR, "0");
+        if (wrong.contains(MixColumns.VOLUME.field()) || wrong.contains(MixColumns.MEASURED_DENSITY.field())) {
+            mended = mended.with(MixColumns.VOLUME, "1");
+        }
+        List<TypedDraft> rows = draft.rows(MixColumns.CONSTITUENTS);
+        return mended.with(
+                MixColumns.CONSTITUENTS,
+                IntStream.range(0, rows.size())
+                        .mapToObj(row -> mended(row, rows.get(row), wrong))
+                        .toList());
+    }
+
+    private TypedDraft mended(int row, TypedDraft typed, Set<String> wrong) {
+        TypedDraft mended = typed;
+        for (Column<?, ?> column : MixColumns.OF_CONSTITUENT.all()) {
+            String field = MixColumns.CONSTITUENTS.field() + "." + row + "." + column.field();
+            mended = wrong.contains(field) ? mended.with(column, "") : mended;
+        }
+        return orElse(orElse(mended, MixColumns.NAME, words.rowName(row, typed)), MixColumns.MASS, "1");
+    }
+
+    private static TypedDraft orElse(TypedDraft draft, Column<?, ?> column, String harmless) {
+        return draft.text(column).isBlank() ? draft.with(column, harmless) : draft;
     }
 
     /** Returns the figures of the rows that have a mass, unless a text that is no number makes them untrue. */
@@ -145,51 +124,11 @@ final class MixReader {
         if (unread.stream().anyMatch(problem -> problem.code().equals("form.not-a-number"))) {
             return Optional.empty();
         }
-        List<Constituent> weighed = IntStream.range(0, draft.rows().size())
-                .filter(row -> draft.rows().get(row).hasMass())
-                .mapToObj(batch.constituents()::get)
-                .toList();
-        Batch known = new Batch(weighed, batch.volume(), batch.targetAirPercent(), batch.wetSieved());
-        return weighed.isEmpty() ? Optional.empty() : Optional.of(BatchFigures.of(known, volumeKnown));
-    }
-
-    private void requireText(MixField field) {
-        if (draft.text(field).isBlank()) {
-            problems.add(Problem.error(field.field(), "form.required", texts.get(field.nameKey())));
-        }
-    }
-
-    private Optional<BigDecimal> required(MixField field) {
-        requireText(field);
-        return number(field);
-    }
-
-    private Optional<BigDecimal> within(MixField field, Limit limit) {
-        Optional<BigDecimal> number = number(field);
-        if (number.isPresent() && !limit.holds(number.get())) {
-            problems.add(Problem.error(
-                    field.field(),
-                    "form.out-of-range",
-                    texts.get(field.nameKey()),
-                    number.get(),
-                    limit.lowInclusive(),
-                    limit.highInclusive()));
-        }
-        return number;
-    }
-
-    private Optional<BigDecimal> number(MixField field) {
-        return number(field.field(), texts.get(field.nameKey()), draft.text(field));
-    }
-
-    private Optional<BigDecimal> number(String field, String name, String typed) {
-        if (typed.isBlank()) {
-            return Optional.empty();
-        }
-        Optional<BigDecimal> number = numbers.parse(typed);
-        if (number.isEmpty()) {
-            problems.add(Problem.error(field, "form.not-a-number", name, typed.strip()));
-        }
-        return number;
+        Batch known = new Batch(
+                MixFields.weighed(draft).stream().map(batch.constituents()::get).toList(),
+                batch.volume(),
+                batch.targetAirPercent(),
+                batch.wetSieved());
+        return known.constituents().isEmpty() ? Optional.empty() : Optional.of(BatchFigures.of(known, volumeKnown));
     }
 }

@@ -7,23 +7,22 @@ import java.util.Optional;
 import porebench.desk.DeskModel;
 import porebench.desk.form.History;
 import porebench.desk.form.Numbers;
-import porebench.method.MoistureState;
+import porebench.desk.form.TypedDraft;
 import porebench.method.Role;
 import porebench.method.Texts;
-import porebench.quantity.DensityUnit;
-import porebench.quantity.MassUnit;
-import porebench.quantity.VolumeUnit;
 import porebench.record.Source;
+import porebench.record.column.Column;
+import porebench.record.column.MixColumns;
 
 /** What a person can do to the draft of a mix design; each step can be undone by its name. */
 final class MixSteps {
     private final DeskModel desk;
-    private final History<MixDraft> history;
+    private final History<TypedDraft> history;
     private final Texts texts;
     private final KnownSources sources;
     private final Numbers numbers;
 
-    MixSteps(DeskModel desk, History<MixDraft> history, Texts texts, KnownSources sources) {
+    MixSteps(DeskModel desk, History<TypedDraft> history, Texts texts, KnownSources sources) {
         this.desk = desk;
         this.history = history;
         this.texts = texts;
@@ -31,130 +30,108 @@ final class MixSteps {
         this.numbers = desk.tools().numbers();
     }
 
-    private MixDraft draft() {
+    private TypedDraft draft() {
         return history.draft();
     }
 
-    void type(MixField field, String text) {
-        update(texts.get("step.change", texts.get(field.nameKey())), draft().with(field, text));
+    private TypedDraft row(int row) {
+        return rows().get(row);
     }
 
-    void choose(VolumeFrom from) {
-        update(texts.get("step.volume-from"), draft().with(from));
+    private List<TypedDraft> rows() {
+        return draft().rows(MixColumns.CONSTITUENTS);
     }
 
-    void choose(VolumeUnit unit) {
-        update(texts.get("step.volume-unit"), draft().with(unit));
-    }
-
-    void choose(DensityUnit unit) {
-        update(texts.get("step.density-unit"), draft().with(unit));
-    }
-
-    void chooseWetSieved(boolean sieved) {
-        update(texts.get("step.wet-sieved"), draft().withWetSieved(sieved));
-    }
-
-    void chooseProfile(String id) {
-        update(texts.get("step.profile"), draft().withProfile(id));
-    }
-
-    /** Types into a cell; a mass may bring its unit along, as in {@code 1735 lb}. */
-    void type(int row, MixColumn column, String text) {
-        MixRow before = draft().rows().get(row);
-        if (column == MixColumn.SOURCE) {
-            chooseSource(row, text);
+    /** Types into a cell or chooses in it; a mass may bring its unit along, as in {@code 1735 lb}. */
+    void type(int row, Column<?, ?> column, String text) {
+        TypedDraft before = row(row);
+        if (before.text(column).equals(text)) {
             return;
         }
-        MixRow changed = before.with(column, text);
-        if (column == MixColumn.MASS) {
+        TypedDraft changed = before.with(column, text);
+        if (column == MixColumns.SOURCE) {
+            changed = withSource(before, text.strip());
+        } else if (column == MixColumns.MASS) {
             changed = withUnitFromText(before, text);
+        } else if (column == MixColumns.STATE) {
+            changed = withOffer(before, source(before.text(MixColumns.SOURCE)), changed);
         }
-        update(cellStep(row, column), draft().with(row, changed));
+        change(row, column.field(), changed);
     }
 
-    private MixRow withUnitFromText(MixRow before, String text) {
+    /** Chooses the unit of a cell; its digits stay. */
+    void chooseUnit(int row, Column<?, ?> column, String symbol) {
+        change(row, column.unitField(), row(row).withUnit(column, symbol));
+    }
+
+    private void change(int row, String field, TypedDraft changed) {
+        String cell = texts.get("constituent." + field + ".plain");
+        update(
+                texts.get("step.cell", Integer.toString(row + 1), cell),
+                draft().with(MixColumns.CONSTITUENTS, row, changed));
+    }
+
+    private TypedDraft withUnitFromText(TypedDraft before, String text) {
         String stripped = text.strip();
-        for (MassUnit unit : MassUnit.values()) {
-            String number = stripped.endsWith(unit.symbol())
-                    ? stripped.substring(0, stripped.length() - unit.symbol().length())
-                            .strip()
+        for (String unit : MixColumns.MASS.type().units()) {
+            String number = stripped.endsWith(unit)
+                    ? stripped.substring(0, stripped.length() - unit.length()).strip()
                     : "";
             if (numbers.parse(number).isPresent()) {
-                return before.with(MixColumn.MASS, number).with(unit);
+                return before.with(MixColumns.MASS, number).withUnit(MixColumns.MASS, unit);
             }
         }
-        return before.with(MixColumn.MASS, text);
+        return before.with(MixColumns.MASS, text);
     }
 
-    private void chooseSource(int row, String typed) {
-        String id = typed.strip();
-        MixRow before = draft().rows().get(row);
-        SourceOffer earlier = SourceOffer.of(source(before.text(MixColumn.SOURCE)), before.state(), numbers);
-        SourceOffer offer = SourceOffer.of(source(id), before.state(), numbers);
-        MixRow changed = offer.replacing(earlier, before.with(MixColumn.SOURCE, id));
-        if (before.text(MixColumn.NAME).isBlank()) {
-            changed = changed.with(MixColumn.NAME, source(id).map(Source::name).orElse(id));
-        }
-        update(cellStep(row, MixColumn.SOURCE), draft().with(row, changed));
+    private TypedDraft withSource(TypedDraft before, String id) {
+        TypedDraft changed = withOffer(before, source(id), before.with(MixColumns.SOURCE, id));
+        return before.text(MixColumns.NAME).isBlank()
+                ? changed.with(MixColumns.NAME, source(id).map(Source::name).orElse(id))
+                : changed;
     }
 
-    void choose(int row, Role role) {
-        update(
-                cellStep(row, MixColumn.ROLE),
-                draft().with(row, draft().rows().get(row).with(role)));
-    }
-
-    void choose(int row, MassUnit unit) {
-        update(
-                cellStep(row, MixColumn.MASS_UNIT),
-                draft().with(row, draft().rows().get(row).with(unit)));
-    }
-
-    /** Chooses the moisture state of a mass; a relative density offered by the register follows its basis. */
-    void choose(int row, MoistureState state) {
-        MixRow before = draft().rows().get(row);
-        Optional<Source> source = source(before.text(MixColumn.SOURCE));
-        MixRow changed = before.with(state);
-        if (source.isPresent()) {
-            SourceOffer earlier = SourceOffer.of(source, before.state(), numbers);
-            changed = SourceOffer.of(source, state, numbers).replacing(earlier, changed);
-        }
-        update(cellStep(row, MixColumn.STATE), draft().with(row, changed));
+    /** What the register offers takes the place of what it offered before; a relative density follows the basis of the mass. */
+    private TypedDraft withOffer(TypedDraft before, Optional<Source> source, TypedDraft changed) {
+        SourceOffer earlier = SourceOffer.of(source(before.text(MixColumns.SOURCE)), MixFields.state(before), numbers);
+        return SourceOffer.of(source, MixFields.state(changed), numbers).replacing(earlier, changed);
     }
 
     /** Adds an empty row below another one, coarse aggregate to begin with; below none it becomes the last. */
     int addRow(int below) {
-        List<MixRow> rows = new ArrayList<>(draft().rows());
+        List<TypedDraft> rows = new ArrayList<>(rows());
         int at = below < 0 || below >= rows.size() ? rows.size() : below + 1;
-        rows.add(at, MixRow.named("", Role.COARSE, desk.units().batchMass()));
-        update(texts.get("step.add-row", Integer.toString(rows.size())), draft().with(rows));
+        rows.add(at, MixFields.row("", Role.COARSE, desk.units()));
+        update(texts.get("step.add-row", Integer.toString(rows.size())), draft().with(MixColumns.CONSTITUENTS, rows));
         return at;
     }
 
     void removeRow(int row) {
-        List<MixRow> rows = new ArrayList<>(draft().rows());
+        List<TypedDraft> rows = new ArrayList<>(rows());
         rows.remove(row);
-        update(texts.get("step.remove-row", Integer.toString(row + 1), rowName(row)), draft().with(rows));
+        update(
+                texts.get("step.remove-row", Integer.toString(row + 1), rowName(row)),
+                draft().with(MixColumns.CONSTITUENTS, rows));
     }
 
     /** Swaps a row with the one above (-1) or below (1). */
     void moveRow(int row, int by) {
-        List<MixRow> rows = new ArrayList<>(draft().rows());
+        List<TypedDraft> rows = new ArrayList<>(rows());
         Collections.swap(rows, row, row + by);
-        update(texts.get("step.move-row", rowName(row)), draft().with(rows));
-    }
-
-    private String cellStep(int row, MixColumn column) {
-        return texts.get("step.cell", Integer.toString(row + 1), texts.get(column.nameKey()));
+        update(texts.get("step.move-row", rowName(row)), draft().with(MixColumns.CONSTITUENTS, rows));
     }
 
     private String rowName(int row) {
-        String name = draft().rows().get(row).text(MixColumn.NAME).strip();
+        return rowName(row, row(row));
+    }
+
+    /** Returns what a row is called, by its number as long as it has no name. */
+    String rowName(int row, TypedDraft typed) {
+        String name = typed.text(MixColumns.NAME).strip();
         return name.isEmpty() ? texts.get("row", Integer.toString(row + 1)) : name;
     }
 
-    private void update(String label, MixDraft changed) {
+    private void update(String label, TypedDraft changed) {
         history.update(label, changed);
     }
 

@@ -4,8 +4,10 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
 import porebench.desk.form.Numbers;
+import porebench.desk.form.TypedDraft;
 import porebench.method.MoistureState;
 import porebench.record.Source;
+import porebench.record.column.MixColumns;
 
 /**
  * What the register of sources offers for a row: filled in where nothing is typed, and taken along as long as nobody typed
@@ -45,13 +47,13 @@ record SourceOffer(String absorption, String relativeDensity) {
     }
 
     /** Returns a row with this offer in place of an earlier one, in the cells that nobody typed in. */
-    MixRow replacing(SourceOffer earlier, MixRow row) {
-        MixRow filled = row;
-        if (isUntyped(row.text(MixColumn.ABSORPTION), earlier.absorption)) {
-            filled = filled.with(MixColumn.ABSORPTION, absorption);
+    TypedDraft replacing(SourceOffer earlier, TypedDraft row) {
+        TypedDraft filled = row;
+        if (isUntyped(row.text(MixColumns.ABSORPTION), earlier.absorption)) {
+            filled = filled.with(MixColumns.ABSORPTION, absorption);
         }
-        if (isUntyped(row.text(MixColumn.RELATIVE_DENSITY), earlier.relativeDensity)) {
-            filled = filled.with(MixColumn.RELATIVE_DENSITY, relativeDensity);
+        if (isUntyped(row.text(MixColumns.DENSITY), earlier.relativeDensity)) {
+            filled = filled.with(MixColumns.DENSITY, relativeDensity);
         }
         return filled;
     }

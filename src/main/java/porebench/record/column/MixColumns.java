@@ -24,12 +24,13 @@ import porebench.record.id.MixId;
 public final class MixColumns {
     private static final NumberRange SHARE = NumberRange.of("0", "100");
 
-    public static final Column<Constituent, String> NAME =
-            Column.needed("name", CellType.said(), Constituent::name).headed("constituent");
+    public static final Column<Constituent, String> NAME = Column.needed("name", CellType.said(), Constituent::name)
+            .headed("constituent")
+            .called("name");
     public static final Column<Constituent, Role> ROLE =
             Column.needed("role", CellType.choice(Role.values(), Role::symbol), Constituent::role);
     public static final Column<Constituent, String> SOURCE =
-            Column.any("source_id", CellType.word(), Constituent::sourceId);
+            Column.any("source_id", CellType.word(), Constituent::sourceId).called("source");
     public static final Column<Constituent, Typed<Mass>> MASS =
             Column.needed("mass", CellType.quantity(MassUnit.values(), NumberRange.NOT_NEGATIVE), Constituent::mass);
     public static final Column<Constituent, MoistureState> STATE = Column.needed(
@@ -65,10 +66,12 @@ public final class MixColumns {
             DENSITY,
             RETAINED);
 
-    public static final Column<MixDesign, MixId> ID =
-            Column.needed("mix_id", CellType.word(MixId::new, MixId::text), MixDesign::id);
-    public static final Column<MixDesign, String> TITLE =
-            Column.needed("title", CellType.text(), MixDesign::title).headed("mix_title");
+    public static final Column<MixDesign, MixId> ID = Column.needed(
+                    "mix_id", CellType.word(MixId::new, MixId::text), MixDesign::id)
+            .called("id");
+    public static final Column<MixDesign, String> TITLE = Column.needed("title", CellType.text(), MixDesign::title)
+            .headed("mix_title")
+            .called("title");
     public static final Column<MixDesign, Typed<Volume>> VOLUME = Column.any(
             "batch_volume",
             CellType.quantity(VolumeUnit.values(), NumberRange.NOT_NEGATIVE),
@@ -81,9 +84,10 @@ public final class MixColumns {
                     (MixDesign mix) -> mix.batch().targetAirPercent())
             .called("targetAir");
     public static final Column<MixDesign, List<Constituent>> CONSTITUENTS = Column.needed(
-            "constituent",
-            CellType.several(new Part<>(OF_CONSTITUENT, true)),
-            (MixDesign mix) -> mix.batch().constituents());
+                    "constituent",
+                    CellType.several(new Part<>(OF_CONSTITUENT, true)),
+                    (MixDesign mix) -> mix.batch().constituents())
+            .called("constituents");
     public static final Column<MixDesign, Typed<Density>> MEASURED_DENSITY = Column.any(
                     "batch_density",
                     CellType.quantity(DensityUnit.values(), NumberRange.NOT_NEGATIVE),
@@ -104,9 +108,11 @@ public final class MixColumns {
             .extra();
     public static final Column<MixDesign, BigDecimal> TOLERANCE = Column.any(
                     "air_tolerance_pct", CellType.number(Limit.AIR_TOLERANCE), MixDesign::airTolerancePercent)
+            .called("airTolerance")
             .extra();
     public static final Column<MixDesign, String> PROFILE = Column.needed(
                     "profile_id", CellType.word(), MixDesign::profileId)
+            .called("profile")
             .blankMeans(Profiles.DEFAULT_ID)
             .extra();
     public static final Column<MixDesign, String> REMARKS =

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import porebench.desk.MixDesk;
+import porebench.desk.form.TypedDraft;
 import porebench.desk.form.UnitSystem;
 import porebench.method.MoistureState;
 import porebench.method.Problem;
@@ -21,6 +22,7 @@ import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
 import porebench.record.Samples;
 import porebench.record.Version;
+import porebench.record.column.MixColumns;
 import porebench.store.Books;
 
 /** Drafts, corrects and saves mix designs through the model of the page. */
@@ -41,16 +43,16 @@ class MixModelTest {
     private void fillNewMix() {
         model.begin();
         MixSteps steps = model.steps();
-        steps.type(MixField.ID, "N-7");
-        steps.type(MixField.TITLE, "New mix");
-        steps.type(MixField.TARGET_AIR, "6.0");
-        steps.type(0, MixColumn.MASS, "350");
-        steps.type(0, MixColumn.RELATIVE_DENSITY, "3.15");
-        steps.type(1, MixColumn.MASS, "160.50");
-        steps.type(2, MixColumn.SOURCE, "S-1");
-        steps.type(2, MixColumn.MASS, "700");
-        steps.type(3, MixColumn.SOURCE, "S-2");
-        steps.type(3, MixColumn.MASS, "1735 lb");
+        model.type(MixColumns.ID, "N-7");
+        model.type(MixColumns.TITLE, "New mix");
+        model.type(MixColumns.TARGET_AIR, "6.0");
+        steps.type(0, MixColumns.MASS, "350");
+        steps.type(0, MixColumns.DENSITY, "3.15");
+        steps.type(1, MixColumns.MASS, "160.50");
+        steps.type(2, MixColumns.SOURCE, "S-1");
+        steps.type(2, MixColumns.MASS, "700");
+        steps.type(3, MixColumns.SOURCE, "S-2");
+        steps.type(3, MixColumns.MASS, "1735 lb");
     }
 
     @Test
@@ -76,42 +78,42 @@ class MixModelTest {
         assertThat(mixDesk.desk.selected())
                 .hasValueSatisfying(id -> assertThat(id.text()).isEqualTo("N-7"));
         assertThat(model.history().isChanged()).isFalse();
-        assertThat(model.draft().rows().get(1).text(MixColumn.MASS)).isEqualTo("160.50");
+        assertThat(model.rows().get(1).text(MixColumns.MASS)).isEqualTo("160.50");
     }
 
     @Test
     void aSourceOffersItsFiguresOnlyWhereNothingIsTyped() {
         model.begin();
-        model.steps().type(2, MixColumn.ABSORPTION, "0.9");
-        model.steps().type(2, MixColumn.SOURCE, "S-1");
-        MixRow row = model.draft().rows().get(2);
-        assertThat(row.text(MixColumn.ABSORPTION)).isEqualTo("0.9");
-        assertThat(row.text(MixColumn.RELATIVE_DENSITY)).isEqualTo("2.650");
-        model.steps().type(2, MixColumn.SOURCE, "");
-        assertThat(model.draft().rows().get(2).text(MixColumn.RELATIVE_DENSITY)).isEmpty();
-        assertThat(model.draft().rows().get(2).text(MixColumn.ABSORPTION)).isEqualTo("0.9");
+        model.steps().type(2, MixColumns.ABSORPTION, "0.9");
+        model.steps().type(2, MixColumns.SOURCE, "S-1");
+        TypedDraft row = model.rows().get(2);
+        assertThat(row.text(MixColumns.ABSORPTION)).isEqualTo("0.9");
+        assertThat(row.text(MixColumns.DENSITY)).isEqualTo("2.650");
+        model.steps().type(2, MixColumns.SOURCE, "");
+        assertThat(model.rows().get(2).text(MixColumns.DENSITY)).isEmpty();
+        assertThat(model.rows().get(2).text(MixColumns.ABSORPTION)).isEqualTo("0.9");
     }
 
     @Test
     void anOfferedRelativeDensityFollowsTheBasisOfTheMass() {
         model.begin();
-        model.steps().type(2, MixColumn.SOURCE, "S-1");
-        model.steps().choose(2, MoistureState.OVEN_DRY);
+        model.steps().type(2, MixColumns.SOURCE, "S-1");
+        model.steps().type(2, MixColumns.STATE, MoistureState.OVEN_DRY.symbol());
         // 2.650 at SSD over 1 + 1.20 % = 2.61858..., so 2.619 oven-dry.
-        assertThat(model.draft().rows().get(2).text(MixColumn.RELATIVE_DENSITY)).isEqualTo("2.619");
-        model.steps().choose(2, MoistureState.SSD);
-        assertThat(model.draft().rows().get(2).text(MixColumn.RELATIVE_DENSITY)).isEqualTo("2.650");
-        model.steps().type(2, MixColumn.RELATIVE_DENSITY, "2.6");
-        model.steps().choose(2, MoistureState.OVEN_DRY);
-        assertThat(model.draft().rows().get(2).text(MixColumn.RELATIVE_DENSITY)).isEqualTo("2.6");
+        assertThat(model.rows().get(2).text(MixColumns.DENSITY)).isEqualTo("2.619");
+        model.steps().type(2, MixColumns.STATE, MoistureState.SSD.symbol());
+        assertThat(model.rows().get(2).text(MixColumns.DENSITY)).isEqualTo("2.650");
+        model.steps().type(2, MixColumns.DENSITY, "2.6");
+        model.steps().type(2, MixColumns.STATE, MoistureState.OVEN_DRY.symbol());
+        assertThat(model.rows().get(2).text(MixColumns.DENSITY)).isEqualTo("2.6");
     }
 
     @Test
     void textThatIsNoNumberIsNamedWithItsFieldAndTheOtherProblemsStaySaid() {
         fillNewMix();
-        model.steps().type(3, MixColumn.MASS, "17x");
-        model.steps().type(0, MixColumn.RELATIVE_DENSITY, "");
-        model.steps().type(MixField.SOAK_MINUTES, "9999");
+        model.steps().type(3, MixColumns.MASS, "17x");
+        model.steps().type(0, MixColumns.DENSITY, "");
+        model.type(MixColumns.SOAK, "9999");
         assertThat(fields(model.shownProblems()))
                 .containsExactlyInAnyOrder("constituents.3.mass", "constituents.0.relativeDensity", "soakMinutes");
         Problem typed = model.shownProblems().stream()
@@ -127,7 +129,7 @@ class MixModelTest {
     @Test
     void whatIsMissingIsSaidOnlyOnceSavingWasTried() {
         model.begin();
-        model.steps().type(MixField.TITLE, "New mix");
+        model.type(MixColumns.TITLE, "New mix");
         assertThat(model.shownProblems()).isEmpty();
         assertThat(model.errorsInTheWay()).isZero();
         model.trySaving();
@@ -139,10 +141,10 @@ class MixModelTest {
     @Test
     void aNewMixNeedsANameThatCanBeReadAndToldApart() {
         fillNewMix();
-        model.steps().type(MixField.ID, "M\u00A09");
+        model.type(MixColumns.ID, "M\u00A09");
         assertThat(model.shownProblems()).extracting(Problem::code).contains("text.unseen");
         assertThat(model.reading().mix()).isEmpty();
-        model.steps().type(MixField.ID, "m-1");
+        model.type(MixColumns.ID, "m-1");
         assertThat(model.shownProblems()).extracting(Problem::code).contains("id.differs-in-case");
         assertThat(model.reading().mix()).isPresent();
     }
@@ -150,7 +152,7 @@ class MixModelTest {
     @Test
     void aNewMixNeedsANewName() {
         fillNewMix();
-        model.steps().type(MixField.ID, "M-1");
+        model.type(MixColumns.ID, "M-1");
         assertThat(model.shownProblems()).extracting(Problem::code).contains("book.already-there");
         assertThat(model.reading().mix()).isEmpty();
     }
@@ -158,18 +160,18 @@ class MixModelTest {
     @Test
     void undoesAndRedoesByName() {
         opened();
-        model.steps().type(MixField.TITLE, "A");
-        model.steps().type(MixField.TITLE, "AB");
-        model.steps().type(1, MixColumn.MASS, "1060");
+        model.type(MixColumns.TITLE, "A");
+        model.type(MixColumns.TITLE, "AB");
+        model.steps().type(1, MixColumns.MASS, "1060");
         assertThat(model.history().undoLabel()).contains("Change row 2, mass");
         model.history().undo();
-        assertThat(model.draft().rows().get(1).text(MixColumn.MASS)).isEqualTo("1050");
+        assertThat(model.rows().get(1).text(MixColumns.MASS)).isEqualTo("1050");
         assertThat(model.history().undoLabel()).contains("Change Title");
         model.history().undo();
-        assertThat(model.draft().text(MixField.TITLE)).isEqualTo("Mix M-1");
+        assertThat(model.draft().text(MixColumns.TITLE)).isEqualTo("Mix M-1");
         assertThat(model.history().isChanged()).isFalse();
         model.history().redo();
-        assertThat(model.draft().text(MixField.TITLE)).isEqualTo("AB");
+        assertThat(model.draft().text(MixColumns.TITLE)).isEqualTo("AB");
     }
 
     @Test
@@ -178,10 +180,10 @@ class MixModelTest {
         assertThat(model.steps().addRow(0)).isEqualTo(1);
         assertThat(model.steps().addRow(-1)).isEqualTo(3);
         model.history().undo();
-        assertThat(model.draft().rows()).hasSize(3);
+        assertThat(model.rows()).hasSize(3);
         model.steps().removeRow(1);
         model.steps().moveRow(1, -1);
-        assertThat(model.draft().rows().get(0).text(MixColumn.NAME)).isEqualTo("Stone");
+        assertThat(model.rows().get(0).text(MixColumns.NAME)).isEqualTo("Stone");
         model.history().undo();
         model.history().undo();
         model.history().undo();
@@ -191,13 +193,13 @@ class MixModelTest {
     @Test
     void switchingUnitsChangesTheFiguresUnitButNoDigitOfTheDraft() {
         opened();
-        MixDraft before = model.draft();
+        TypedDraft before = model.draft();
         mixDesk.desk.show(UnitSystem.US);
         model.followDesk();
         assertThat(model.draft()).isEqualTo(before);
-        assertThat(model.draft().rows().get(0).massUnit()).isEqualTo(MassUnit.KILOGRAM);
+        assertThat(model.rows().get(0).unit(MixColumns.MASS)).isEqualTo(MassUnit.KILOGRAM.symbol());
         model.steps().addRow(-1);
-        assertThat(model.draft().rows().get(2).massUnit()).isEqualTo(MassUnit.POUND);
+        assertThat(model.rows().get(2).unit(MixColumns.MASS)).isEqualTo(MassUnit.POUND.symbol());
     }
 
     @Test
@@ -210,12 +212,12 @@ class MixModelTest {
         assertThat(figures.concrete().orElseThrow().cubicMetres()).isEqualTo(1.0);
         assertThat(figures.density().orElseThrow().kilogramsPerCubicMetre()).isEqualTo(1750);
         assertThat(figures.airFreeSharePercent().orElseThrow()).isCloseTo(66.0377, within(5e-5));
-        model.steps().choose(VolumeFrom.CONSTITUENTS);
+        model.type(MixFields.VOLUME_FROM, VolumeFrom.CONSTITUENTS.symbol());
         // 0.660377 / (1 - 0.060) = 0.702529 m3
         figures = model.reading().figures().orElseThrow();
         assertThat(figures.concrete().orElseThrow().cubicMetres()).isCloseTo(0.702529, within(5e-7));
-        model.steps().type(1, MixColumn.RETAINED, "40");
-        model.steps().chooseWetSieved(true);
+        model.steps().type(1, MixColumns.RETAINED, "40");
+        model.type(MixColumns.WET_SIEVED, "yes");
         // Passing: 0.264151 + 0.6 x 0.396226 = 0.501887; over 0.94 = 0.533922 m3, and 0.158491 m3 of stone is left out.
         figures = model.reading().figures().orElseThrow();
         assertThat(figures.passing().orElseThrow().cubicMetres()).isCloseTo(0.533922, within(5e-7));
@@ -232,9 +234,9 @@ class MixModelTest {
                 Samples.determination("M-1/2", "M-1"),
                 Samples.trial("T-2", "M-1", "M-1/2", "5.5"));
         opened();
-        model.steps().type(MixField.TARGET_AIR, "5.5");
+        model.type(MixColumns.TARGET_AIR, "5.5");
         assertThat(model.effects().isNone()).isTrue();
-        model.steps().type(1, MixColumn.MASS, "1060");
+        model.steps().type(1, MixColumns.MASS, "1060");
         assertThat(model.effects().untrueFactor()).isPresent();
         assertThat(model.effects().trialsLeftBehind().orElseThrow().trials()).hasSize(1);
     }
@@ -242,8 +244,8 @@ class MixModelTest {
     @Test
     void versionsSayWhatChanged() {
         opened();
-        model.steps().type(MixField.TARGET_AIR, "5.5");
-        model.steps().type(1, MixColumn.MASS, "1060");
+        model.type(MixColumns.TARGET_AIR, "5.5");
+        model.steps().type(1, MixColumns.MASS, "1060");
         assertThat(model.save("Less air asked for")).isEmpty();
         List<Version<MixDesign>> versions = model.versions();
         assertThat(versions).extracting(Version::number).containsExactly(2, 1);
@@ -255,12 +257,12 @@ class MixModelTest {
     @Test
     void aDraftSurvivesACorrectionMadeElsewhereAndIsThenRefused() {
         opened();
-        model.steps().type(MixField.TITLE, "Mine");
+        model.type(MixColumns.TITLE, "Mine");
         Version<MixDesign> version = mixDesk.book.latest(MixDesign.class, "M-1").orElseThrow();
         mixDesk.keepElsewhere(Draft.correcting(version, Samples.mix("M-1", "S-2", "S-2")));
         mixDesk.desk.refresh();
         model.followDesk();
-        assertThat(model.draft().text(MixField.TITLE)).isEqualTo("Mine");
+        assertThat(model.draft().text(MixColumns.TITLE)).isEqualTo("Mine");
         assertThat(model.save("mine")).extracting(Problem::code).containsExactly("book.changed-meanwhile");
         model.dropDraft();
         assertThat(model.base().orElseThrow().number()).isEqualTo(2);
@@ -271,11 +273,11 @@ class MixModelTest {
         MixDesk german = new MixDesk(Locale.GERMAN);
         german.select("M-1");
         MixModel page = new MixModel(german.desk);
-        assertThat(page.draft().rows().get(0).text(MixColumn.RELATIVE_DENSITY)).isEqualTo("2,650");
-        page.steps().type(MixField.TARGET_AIR, "5,5");
+        assertThat(page.rows().get(0).text(MixColumns.DENSITY)).isEqualTo("2,650");
+        page.type(MixColumns.TARGET_AIR, "5,5");
         assertThat(page.reading().mix().orElseThrow().batch().targetAirPercent())
                 .isEqualTo(new BigDecimal("5.5"));
-        page.steps().type(MixField.TARGET_AIR, "5.5");
+        page.type(MixColumns.TARGET_AIR, "5.5");
         assertThat(fields(page.shownProblems())).containsExactly("targetAir");
     }
 
@@ -284,11 +286,11 @@ class MixModelTest {
         MixDesk spanish = new MixDesk(Locale.forLanguageTag("es"));
         spanish.select("M-1");
         MixModel page = new MixModel(spanish.desk);
-        assertThat(page.draft().rows().get(0).text(MixColumn.RELATIVE_DENSITY)).isEqualTo("2,650");
-        page.steps().type(MixField.TARGET_AIR, "60,5");
+        assertThat(page.rows().get(0).text(MixColumns.DENSITY)).isEqualTo("2,650");
+        page.type(MixColumns.TARGET_AIR, "60,5");
         assertThat(page.shownProblems().stream().map(spanish.desk.tools().problemText()::say))
                 .anyMatch(said -> said.startsWith("El aire previsto, 60,5 %, debe estar entre 0 y "));
-        page.steps().type(MixField.TARGET_AIR, "5.5");
+        page.type(MixColumns.TARGET_AIR, "5.5");
         assertThat(page.shownProblems().stream().map(spanish.desk.tools().problemText()::say))
                 .containsExactly(
                         "Aire previsto: \"5.5\" no es un número. Escribir cifras con un solo signo decimal y nada más.");
@@ -297,14 +299,14 @@ class MixModelTest {
     @Test
     void aSourceThatIsNotInTheRegisterIsPointedOutWhereThereIsAggregate() {
         model.begin();
-        model.steps().type(0, MixColumn.SOURCE, "works");
-        model.steps().type(2, MixColumn.SOURCE, "S-1");
-        model.steps().type(3, MixColumn.SOURCE, "S-22");
+        model.steps().type(0, MixColumns.SOURCE, "works");
+        model.steps().type(2, MixColumns.SOURCE, "S-1");
+        model.steps().type(3, MixColumns.SOURCE, "S-22");
         assertThat(model.reading().problems())
                 .filteredOn(problem -> problem.code().equals("register.source-unknown"))
                 .extracting(Problem::field)
                 .containsExactly("constituents.3.source");
-        model.steps().type(3, MixColumn.SOURCE, "");
+        model.steps().type(3, MixColumns.SOURCE, "");
         assertThat(model.reading().problems()).extracting(Problem::code).doesNotContain("register.source-unknown");
     }
 
@@ -315,8 +317,8 @@ class MixModelTest {
         model.begin();
         assertThat(model.base()).isEmpty();
         assertThat(model.versions()).isEmpty();
-        assertThat(model.draft().text(MixField.ID)).isEmpty();
-        assertThat(model.draft().rows()).hasSize(4);
+        assertThat(model.draft().text(MixColumns.ID)).isEmpty();
+        assertThat(model.rows()).hasSize(4);
         model.followDesk();
         assertThat(model.isEmpty()).isFalse();
         assertThat(model.base()).isEmpty();

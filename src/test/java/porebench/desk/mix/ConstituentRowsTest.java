@@ -9,34 +9,38 @@ import javax.swing.event.TableModelEvent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import porebench.desk.MixDesk;
+import porebench.desk.form.PartRows;
 import porebench.method.MoistureState;
 import porebench.method.Role;
-import porebench.quantity.MassUnit;
+import porebench.record.column.Column;
+import porebench.record.column.MixColumns;
 
 /** The table of constituents: a new mix begins with cement, water, fine and coarse aggregate, in this order. */
-class ConstituentTableModelTest {
+class ConstituentRowsTest {
     private static final int CEMENT = 0;
     private static final int FINE = 2;
+    /** The cell behind name, role, source and mass. */
+    private static final int UNIT = 4;
 
     private final MixModel model = new MixModel(new MixDesk(Locale.ENGLISH).desk);
-    private ConstituentTableModel table;
+    private PartRows table;
 
     @BeforeEach
     void begin() {
         model.begin();
-        table = new ConstituentTableModel(model);
+        table = new PartRows(model, MixColumns.OF_CONSTITUENT.all());
     }
 
-    private boolean isEditable(int row, MixColumn column) {
-        return table.isCellEditable(row, column.ordinal());
+    private boolean isEditable(int row, Column<?, ?> column) {
+        return table.isCellEditable(row, table.indexOf(column.field()));
     }
 
-    private void set(int row, MixColumn column, Object value) {
-        table.setValueAt(value, row, column.ordinal());
+    private void set(int row, Column<?, ?> column, Object value) {
+        table.setValueAt(value, row, table.indexOf(column.field()));
     }
 
-    private Object at(int row, MixColumn column) {
-        return table.getValueAt(row, column.ordinal());
+    private Object at(int row, Column<?, ?> column) {
+        return table.getValueAt(row, table.indexOf(column.field()));
     }
 
     @Test
@@ -50,12 +54,12 @@ class ConstituentTableModelTest {
 
     @Test
     void onlyAggregateHasMoistureAndSieveSizes() {
-        for (MixColumn column :
-                List.of(MixColumn.STATE, MixColumn.ABSORPTION, MixColumn.MOISTURE, MixColumn.RETAINED)) {
+        for (Column<?, ?> column :
+                List.of(MixColumns.STATE, MixColumns.ABSORPTION, MixColumns.MOISTURE, MixColumns.RETAINED)) {
             assertThat(isEditable(FINE, column)).as("%s of sand", column).isTrue();
             assertThat(isEditable(CEMENT, column)).as("%s of cement", column).isFalse();
         }
-        for (MixColumn column : List.of(MixColumn.NAME, MixColumn.ROLE, MixColumn.MASS, MixColumn.MASS_UNIT)) {
+        for (Column<?, ?> column : List.of(MixColumns.NAME, MixColumns.ROLE, MixColumns.MASS)) {
             assertThat(isEditable(CEMENT, column)).as("%s of cement", column).isTrue();
         }
     }
@@ -63,41 +67,41 @@ class ConstituentTableModelTest {
     /** Somebody typed them for sand and then called it cement. */
     @Test
     void whatAnotherRoleLeftBehindCanStillBeTakenAway() {
-        for (MixColumn column : List.of(MixColumn.ABSORPTION, MixColumn.MOISTURE, MixColumn.RETAINED)) {
+        for (Column<?, ?> column : List.of(MixColumns.ABSORPTION, MixColumns.MOISTURE, MixColumns.RETAINED)) {
             set(FINE, column, "1.5");
         }
-        set(FINE, MixColumn.STATE, MoistureState.OVEN_DRY);
-        set(FINE, MixColumn.ROLE, Role.CEMENT);
-        assertThat(at(FINE, MixColumn.ROLE)).isEqualTo(Role.CEMENT);
-        for (MixColumn column : List.of(MixColumn.ABSORPTION, MixColumn.MOISTURE, MixColumn.RETAINED)) {
+        set(FINE, MixColumns.STATE, MoistureState.OVEN_DRY.symbol());
+        set(FINE, MixColumns.ROLE, Role.CEMENT.symbol());
+        assertThat(at(FINE, MixColumns.ROLE)).isEqualTo(Role.CEMENT.symbol());
+        for (Column<?, ?> column : List.of(MixColumns.ABSORPTION, MixColumns.MOISTURE, MixColumns.RETAINED)) {
             assertThat(isEditable(FINE, column)).as("%s with text", column).isTrue();
             set(FINE, column, "");
             assertThat(isEditable(FINE, column)).as("%s without text", column).isFalse();
         }
-        assertThat(isEditable(FINE, MixColumn.STATE)).isTrue();
-        set(FINE, MixColumn.STATE, MoistureState.SSD);
-        assertThat(isEditable(FINE, MixColumn.STATE)).isFalse();
+        assertThat(isEditable(FINE, MixColumns.STATE)).isTrue();
+        set(FINE, MixColumns.STATE, MoistureState.SSD.symbol());
+        assertThat(isEditable(FINE, MixColumns.STATE)).isFalse();
     }
 
     @Test
     void whatIsTypedOrChosenStandsInItsOwnCellAndNoOther() {
-        set(FINE, MixColumn.MASS, "700.50");
-        set(FINE, MixColumn.MASS_UNIT, MassUnit.POUND);
-        set(FINE, MixColumn.STATE, MoistureState.STOCK);
-        assertThat(at(FINE, MixColumn.MASS)).isEqualTo("700.50");
-        assertThat(at(FINE, MixColumn.MASS_UNIT)).isEqualTo(MassUnit.POUND);
-        assertThat(at(FINE, MixColumn.STATE)).isEqualTo(MoistureState.STOCK);
-        assertThat(at(FINE + 1, MixColumn.MASS)).isEqualTo("");
-        assertThat(at(FINE + 1, MixColumn.MASS_UNIT)).isEqualTo(MassUnit.KILOGRAM);
-        assertThat(at(FINE + 1, MixColumn.STATE)).isEqualTo(MoistureState.SSD);
+        set(FINE, MixColumns.MASS, "700.50");
+        table.setValueAt("lb", FINE, UNIT);
+        set(FINE, MixColumns.STATE, MoistureState.STOCK.symbol());
+        assertThat(at(FINE, MixColumns.MASS)).isEqualTo("700.50");
+        assertThat(table.getValueAt(FINE, UNIT)).isEqualTo("lb");
+        assertThat(at(FINE, MixColumns.STATE)).isEqualTo(MoistureState.STOCK.symbol());
+        assertThat(at(FINE + 1, MixColumns.MASS)).isEqualTo("");
+        assertThat(table.getValueAt(FINE + 1, UNIT)).isEqualTo("kg");
+        assertThat(at(FINE + 1, MixColumns.STATE)).isEqualTo(MoistureState.SSD.symbol());
     }
 
     /** An editor that closes after its row was removed. */
     @Test
     void aCellThatIsGoneTakesNothing() {
-        set(table.getRowCount(), MixColumn.MASS, "700");
-        set(CEMENT, MixColumn.ROLE, "no role");
-        assertThat(at(CEMENT, MixColumn.ROLE)).isEqualTo(Role.CEMENT);
+        set(table.getRowCount(), MixColumns.MASS, "700");
+        set(CEMENT, MixColumns.ROLE, "no role");
+        assertThat(at(CEMENT, MixColumns.ROLE)).isEqualTo(Role.CEMENT.symbol());
         assertThat(model.history().isChanged()).isFalse();
     }
 
@@ -105,7 +109,7 @@ class ConstituentTableModelTest {
     void anEditorStaysOpenWhileTheRowsAreTheSame() {
         List<TableModelEvent> events = new ArrayList<>();
         table.addTableModelListener(events::add);
-        set(FINE, MixColumn.MASS, "700");
+        set(FINE, MixColumns.MASS, "700");
         table.draftChanged();
         assertThat(events).singleElement().satisfies(event -> {
             assertThat(event.getFirstRow()).isZero();
@@ -118,7 +122,7 @@ class ConstituentTableModelTest {
                 .hasSize(2)
                 .last()
                 .satisfies(event -> assertThat(event.getLastRow()).isEqualTo(Integer.MAX_VALUE));
-        assertThat(table.row(FINE - 1).text(MixColumn.MASS)).isEqualTo("700");
+        assertThat(model.rows().get(FINE - 1).text(MixColumns.MASS)).isEqualTo("700");
     }
 
     @Test
