@@ -10,13 +10,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.JdbiException;
+import org.jdbi.v3.core.statement.Query;
 import porebench.method.Problem;
 import porebench.record.Kept;
 import porebench.record.RecordKind;
 import porebench.record.Stamp;
+import porebench.record.chain.ChainEntry;
 
 /**
  * Follows the chain of entries from the first to the last and compares each with what is stored.
@@ -32,14 +36,15 @@ final class ChainCheck {
     private final Handle handle;
     private final Faults faults;
     private final Map<String, RecordTable<?>> tables = new HashMap<>();
-    private final Map<String, StoredRows> rowsByKind = new HashMap<>();
+    private final History history;
     private final SortedSet<Long> withoutEntry = new TreeSet<>();
-    private final Map<List<String>, Integer> versions = new HashMap<>();
+    private final Map<String, Integer> counts = new HashMap<>();
     private final List<Problem> doubts = new ArrayList<>();
 
     private ChainCheck(Handle handle, Faults faults) {
         this.handle = handle;
         this.faults = faults;
+        this.history = new History(handle);
         RecordTable.all().forEach(table -> tables.put(table.kind().symbol(), table));
     }
 
@@ -54,97 +59,99 @@ final class ChainCheck {
     /** Adds every contradiction, the oldest first. */
     static Seen run(Handle handle, Faults faults) {
         ChainCheck check = new ChainCheck(handle, faults);
-        RecordTable.all().forEach(check::read);
-        check.follow(check.entries(), Entry.BEFORE_THE_FIRST);
+        try (EntryRows rows = new EntryRows(handle, any -> ChainEntry.NUMBER, (table, damaged) -> {})) {
+            check.followAll(rows);
+        }
         check.withoutEntry.stream()
                 .filter(number -> !faults.hasEntry(number))
                 .forEach(number -> faults.ofEntry(number, "book.chain-gap", number));
         return new Seen(check.counts(), check.doubts);
     }
 
+    private void followAll(EntryRows rows) {
+        Function<Entry, Optional<StoredRecord>> stored = entry -> {
+            Optional<StoredRecord> found = rows.of(entry, withoutEntry::add);
+            // A kind that cannot be read on is read row by row: what can still be read is then compared.
+            return rows.has(entry.kind()) ? found : alone(entry);
+        };
+        Entry[] before = {Entry.BEFORE_THE_FIRST};
+        try {
+            history.each(entry -> before[0] = follow(before[0], entry, stored));
+        } catch (JdbiException damaged) {
+            oneByOne(before[0], stored);
+        }
+        rows.of(Entry.BEHIND_THE_LAST, withoutEntry::add);
+    }
+
     /** Adds the contradictions among the newest entries, row by row. */
     static void tail(Handle handle, int count, Faults faults) {
         ChainCheck check = new ChainCheck(handle, faults);
-        List<Entry> newest = new History(handle).newest(count);
+        List<Entry> newest = check.history.newest(count);
         if (newest.isEmpty()) {
             return;
         }
-        Entry first = newest.get(0);
-        Entry before = first.number() == 1
-                ? Entry.BEFORE_THE_FIRST
-                : new History(handle).at(first.number() - 1).orElse(Entry.BEFORE_THE_FIRST);
-        check.follow(newest, before);
+        Entry before = check.history.at(newest.get(0).number() - 1).orElse(Entry.BEFORE_THE_FIRST);
+        for (Entry entry : newest) {
+            before = check.follow(before, entry, check::alone);
+        }
     }
 
     /** Adds the entries that do not follow on the one before; what they hold is not looked at. */
     static void links(Handle handle, Faults faults) {
-        Entry before = Entry.BEFORE_THE_FIRST;
-        for (Entry entry : new History(handle).all()) {
-            if (!entry.follows(before)) {
+        Entry[] before = {Entry.BEFORE_THE_FIRST};
+        new History(handle).each(entry -> {
+            if (!entry.follows(before[0])) {
                 faults.ofEntry(entry.number(), "book.chain-gap", entry.number());
             }
-            before = entry;
-        }
+            before[0] = entry;
+        });
     }
 
-    private void read(RecordTable<?> table) {
-        try {
-            StoredRows rows = StoredRows.readAll(handle, table);
-            rowsByKind.put(table.kind().symbol(), rows);
-            withoutEntry.addAll(rows.entries());
-        } catch (JdbiException damaged) {
-            // Row by row, when the entry is reached: what can still be read is then compared.
-            rowsByKind.remove(table.kind().symbol());
-        }
-    }
-
-    private List<Entry> entries() {
-        History history = new History(handle);
-        try {
-            return history.all();
-        } catch (JdbiException damaged) {
-            return oneByOne(history);
-        }
-    }
-
-    private List<Entry> oneByOne(History history) {
-        List<Entry> readable = new ArrayList<>();
-        long last = Math.max(lastNumber(history), withoutEntry.isEmpty() ? 0 : withoutEntry.last());
-        for (long number = 1; number <= last; number++) {
+    private void oneByOne(Entry reached, Function<Entry, Optional<StoredRecord>> stored) {
+        Entry before = reached;
+        long last = lastNumber();
+        for (long number = reached.number() + 1; number <= last; number++) {
             try {
-                history.at(number).ifPresent(readable::add);
+                Optional<Entry> entry = history.at(number);
+                before = entry.isPresent() ? follow(before, entry.get(), stored) : before;
             } catch (JdbiException damaged) {
                 faults.ofEntry(number, "book.unreadable-entry", number);
             }
         }
-        return readable;
     }
 
-    private static long lastNumber(History history) {
-        try {
-            return history.lastNumber();
+    /** Returns the number of the last entry that any table tells of, as far as it can be read. */
+    private long lastNumber() {
+        return Stream.concat(
+                        Stream.of(ChainEntry.TABLE), tables.values().stream().map(RecordTable::name))
+                .mapToLong(this::lastNumber)
+                .max()
+                .orElse(0);
+    }
+
+    private long lastNumber(String table) {
+        try (Query query = handle.createQuery("SELECT coalesce(max(entry_no), 0) FROM " + table)) {
+            return query.mapTo(Long.class).one();
         } catch (JdbiException damaged) {
             return 0;
         }
     }
 
-    private void follow(List<Entry> entries, Entry first) {
-        Entry before = first;
-        for (Entry entry : entries) {
-            follow(before, entry);
-            before = entry;
-        }
+    private Entry follow(Entry before, Entry entry, Function<Entry, Optional<StoredRecord>> records) {
+        look(before, entry, records);
+        return entry;
     }
 
-    private void follow(Entry before, Entry entry) {
-        withoutEntry.remove(entry.number());
-        boolean isNextVersion = isNextVersion(entry);
+    private void look(Entry before, Entry entry, Function<Entry, Optional<StoredRecord>> records) {
+        if (entry.version() == 1) {
+            counts.merge(entry.kind(), 1, Integer::sum);
+        }
         if (!entry.follows(before)) {
             faults.ofEntry(entry.number(), "book.chain-gap", entry.number());
         }
         Optional<StoredRecord> stored;
         try {
-            stored = stored(entry);
+            stored = records.apply(entry);
         } catch (JdbiException damaged) {
             faults.ofEntry(entry.number(), "book.unreadable-entry", entry.number());
             return;
@@ -155,17 +162,14 @@ final class ChainCheck {
             faults.ofEntry(entry.number(), "book.chain-broken", entry.number(), wordOf(entry.kind()), entry.recordId());
         } else if (!isReadable(entry, stored.orElseThrow())) {
             faults.ofEntry(entry.number(), "book.unreadable-entry", entry.number());
-        } else if (!isNextVersion) {
+        } else if (!isNextVersion(entry)) {
             faults.ofEntry(entry.number(), "book.version-gap", entry.number(), wordOf(entry.kind()), entry.recordId());
         }
         clock(before, entry);
     }
 
-    private Optional<StoredRecord> stored(Entry entry) {
-        StoredRows all = rowsByKind.get(entry.kind());
-        if (all != null) {
-            return all.of(entry.number());
-        }
+    /** Reads the record of one entry by itself. */
+    private Optional<StoredRecord> alone(Entry entry) {
         RecordTable<?> table = tables.get(entry.kind());
         return table == null
                 ? Optional.empty()
@@ -184,10 +188,13 @@ final class ChainCheck {
         }
     }
 
+    /** Returns whether the version before was kept before; that no version is there twice is for the index of the table. */
     private boolean isNextVersion(Entry entry) {
-        Integer before = versions.put(List.of(entry.kind(), entry.recordId()), entry.version());
-        // The tail begins in the middle of a record's versions.
-        return before == null ? rowsByKind.isEmpty() || entry.version() == 1 : entry.version() == before + 1;
+        try {
+            return entry.version() == 1 || entry.version() == history.versionBefore(entry) + 1;
+        } catch (JdbiException toldElsewhere) {
+            return true;
+        }
     }
 
     private void clock(Entry before, Entry entry) {
@@ -234,12 +241,7 @@ final class ChainCheck {
     }
 
     private Map<RecordKind, Integer> counts() {
-        Map<RecordKind, Integer> counts = new HashMap<>();
-        for (RecordKind kind : RecordKind.values()) {
-            counts.put(kind, (int) versions.keySet().stream()
-                    .filter(record -> record.get(0).equals(kind.symbol()))
-                    .count());
-        }
-        return counts;
+        return Stream.of(RecordKind.values())
+                .collect(Collectors.toMap(Function.identity(), kind -> counts.getOrDefault(kind.symbol(), 0)));
     }
 }

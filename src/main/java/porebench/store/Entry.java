@@ -37,6 +37,9 @@ record Entry(
     /** Stands before the first entry. */
     static final Entry BEFORE_THE_FIRST = new Entry(0, "", "", 0, "", "", "", "", "", "0".repeat(64));
 
+    /** Stands behind the last entry. */
+    static final Entry BEHIND_THE_LAST = new Entry(RowCursor.END - 1, "", "", 0, "", "", "", "", "", "");
+
     /** Returns the entry that follows this one. */
     Entry next(String nextKind, String nextRecordId, int nextVersion, Stamp stamp, String nextContentHash) {
         Entry open = new Entry(

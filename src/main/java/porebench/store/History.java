@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import porebench.record.RecordKind;
@@ -25,10 +26,17 @@ final class History {
         }
     }
 
-    /** Returns all entries, the oldest first. */
-    List<Entry> all() {
+    /** Hands out all entries, the oldest first, one after the other. */
+    void each(Consumer<Entry> taker) {
         try (Query query = handle.createQuery("SELECT * FROM entry ORDER BY entry_no")) {
-            return query.map((row, context) -> Entry.of(row)).list();
+            query.map((row, context) -> Entry.of(row)).forEach(taker);
+        }
+    }
+
+    /** Returns how many entries there are. */
+    long count() {
+        try (Query query = handle.createQuery("SELECT count(*) FROM entry")) {
+            return query.mapTo(Long.class).one();
         }
     }
 
@@ -64,8 +72,18 @@ final class History {
         if (last.equals(Entry.BEFORE_THE_FIRST)) {
             return Head.EMPTY;
         }
-        try (Query query = handle.createQuery("SELECT count(*) FROM entry")) {
-            return Head.of(last.computedHash(), query.mapTo(Long.class).one());
+        return Head.of(last.computedHash(), count());
+    }
+
+    /** Returns the newest version that a record had before an entry, 0 when there was none. */
+    int versionBefore(Entry entry) {
+        try (Query query = handle.createQuery("SELECT coalesce(max(version), 0) FROM entry"
+                + " WHERE kind = :kind AND record_id = :record_id AND entry_no < :entry_no")) {
+            return query.bind("kind", entry.kind())
+                    .bind("record_id", entry.recordId())
+                    .bind("entry_no", entry.number())
+                    .mapTo(Integer.class)
+                    .one();
         }
     }
 

@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.JdbiException;
 import porebench.record.chain.ChainEntry;
 
 /** Puts entries and their rows into a lab book; rows that have the same columns share one prepared statement. */
@@ -17,15 +16,6 @@ final class Insertions implements AutoCloseable {
 
     Insertions(Handle handle) {
         this.connection = handle.getConnection();
-    }
-
-    /** A row that was not taken. */
-    static final class NotTaken extends JdbiException {
-        private static final long serialVersionUID = 1;
-
-        NotTaken(String table, SQLException cause) {
-            super("a row of " + table + " was not taken", cause);
-        }
     }
 
     /** Puts an entry behind the last one, with the rows of its record. */
@@ -46,7 +36,7 @@ final class Insertions implements AutoCloseable {
             }
             insertion.executeUpdate();
         } catch (SQLException failure) {
-            throw new NotTaken(row.table(), failure);
+            throw new StatementFailed(row.table(), failure);
         }
     }
 
@@ -74,7 +64,7 @@ final class Insertions implements AutoCloseable {
                 try {
                     each.close();
                 } catch (SQLException failure) {
-                    throw new NotTaken("any", failure);
+                    throw new StatementFailed("any", failure);
                 }
             }
         }

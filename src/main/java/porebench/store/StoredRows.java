@@ -31,11 +31,6 @@ final class StoredRows {
         return read(table, name -> selection.rows(handle, name));
     }
 
-    /** Reads all rows, of whatever entry. */
-    static StoredRows readAll(Handle handle, RecordTable<?> table) {
-        return read(table, name -> handle.createQuery("SELECT * FROM " + name));
-    }
-
     /** Reads the rows that a query gives of each table, in its order. */
     static StoredRows readBy(RecordTable<?> table, Function<String, Query> query) {
         return read(table, query);

@@ -1,13 +1,11 @@
 package porebench.store;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.statement.Query;
 import porebench.method.Place;
 import porebench.record.chain.ChainEntry;
@@ -24,20 +22,19 @@ final class Unrolling {
     }
 
     void into(ChainTaker taker) {
-        List<Entry> entries = new History(handle).all();
-        Entry last = entries.isEmpty() ? Entry.BEFORE_THE_FIRST : entries.get(entries.size() - 1);
-        taker.begins(
-                new ChainOutline(step(), entries.size(), last.hash(), tables(), new Place(ChainEntry.TABLE, 0, 0)));
-        Map<String, StoredRows> rowsByKind = new HashMap<>();
-        for (RecordTable<?> table : RecordTable.all()) {
-            rowsByKind.put(table.kind().symbol(), StoredRows.readBy(table, this::inOrder));
+        History history = new History(handle);
+        taker.begins(new ChainOutline(
+                step(), history.count(), history.last().hash(), tables(), new Place(ChainEntry.TABLE, 0, 0)));
+        try (EntryRows rows = new EntryRows(handle, this::keys, Unrolling::fail)) {
+            history.each(entry -> taker.takes(new ChainEntry(
+                    entry.number(),
+                    entry.row(),
+                    rows.of(entry, stray -> {}).map(Unrolling::rows).orElse(List.of()))));
         }
-        for (Entry entry : entries) {
-            Optional<StoredRecord> stored =
-                    Optional.ofNullable(rowsByKind.get(entry.kind())).flatMap(rows -> rows.of(entry.number()));
-            taker.takes(new ChainEntry(
-                    entry.number(), entry.row(), stored.map(Unrolling::rows).orElse(List.of())));
-        }
+    }
+
+    private static void fail(RecordTable<?> table, JdbiException damaged) {
+        throw damaged;
     }
 
     private int step() {
@@ -55,9 +52,9 @@ final class Unrolling {
                 .toList();
     }
 
-    /** Returns the query of a table whose rows stand in the order of their keys. */
-    private Query inOrder(String table) {
-        return handle.createQuery("SELECT * FROM " + table + " ORDER BY " + String.join(", ", columns(table, "pk", 1)));
+    /** Returns the columns that make up the key of a table. */
+    private String keys(String table) {
+        return String.join(", ", columns(table, "pk", 1));
     }
 
     /** Returns the columns of a table whose number of some kind is at least a bound, in the order of those numbers. */
@@ -73,8 +70,8 @@ final class Unrolling {
 
     /** Returns the rows that are stored for one entry of a kind, each table's in the order of its keys. */
     List<ChainRow> rows(RecordTable<?> table, long entryNo) {
-        Function<String, Query> query = name -> handle.createQuery("SELECT * FROM " + name + " WHERE "
-                        + ChainEntry.NUMBER + " = :entry_no ORDER BY " + String.join(", ", columns(name, "pk", 1)))
+        Function<String, Query> query = name -> handle.createQuery(
+                        "SELECT * FROM " + name + " WHERE " + ChainEntry.NUMBER + " = :entry_no ORDER BY " + keys(name))
                 .bind(ChainEntry.NUMBER, entryNo);
         return StoredRows.readBy(table, query).of(entryNo).map(Unrolling::rows).orElse(List.of());
     }

@@ -176,7 +176,7 @@ class SchemaTest {
         List<Entry> entries;
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
                 Session session = new Session(connection)) {
-            entries = session.read(handle -> new History(handle).all());
+            entries = session.read(handle -> new History(handle).newest(Integer.MAX_VALUE));
         }
         List<String> rewriting = new ArrayList<>();
         Entry last = Entry.BEFORE_THE_FIRST;

@@ -1,0 +1,13 @@
+package porebench.store;
+
+import java.sql.SQLException;
+import org.jdbi.v3.core.JdbiException;
+
+/** A statement that was made without Jdbi, for its speed, and failed. */
+final class StatementFailed extends JdbiException {
+    private static final long serialVersionUID = 1;
+
+    StatementFailed(String table, SQLException cause) {
+        super("a row of " + table + " was not read or written", cause);
+    }
+}
