@@ -14,6 +14,8 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.Locale;
+import java.util.Set;
+import porebench.method.Problem;
 import porebench.port.PreparedFile;
 
 /** Keeps the rules of the house: names, screens, and that time, locale, charset and chance are arguments. */
@@ -152,6 +154,28 @@ class HouseRulesTest {
             .and(not(CalledByTheProduct.neededWithoutACaller()))
             .should(CalledByTheProduct.haveACaller())
             .because("a computation that only tests call is certified for nobody");
+
+    /** Where a problem is said, written down as it is, handed on, or known again among those somebody has taken on. */
+    private static final Set<String> WRITES_CODES_DOWN = Set.of(
+            "porebench.method.Problem",
+            "porebench.method.ProblemText",
+            "porebench.record.BookCheck$Fault",
+            "porebench.evidence.issue.IssueDoubt",
+            "porebench.evidence.issue.TakingOn",
+            "porebench.port.OpeningRefused",
+            "porebench.port.OutputRefused",
+            "porebench.exchange.Entry",
+            "porebench.store.Inspection",
+            "porebench.command.reply.Reply",
+            "porebench.command.book.IssueCommand");
+
+    @ArchTest
+    static final ArchRule codesSteerNothing = noClasses()
+            .that(describe("do not write codes down", type -> !WRITES_CODES_DOWN.contains(type.getName())))
+            .should(accessTargetWhere(ForbiddenCalls.call(
+                    "that asks for the code of a problem",
+                    (owner, name, parameters) -> owner.equals(Problem.class.getName()) && name.equals("code"))))
+            .because("a message may be split or worded anew; what is done about a problem follows from its kind");
 
     private static JavaClass outermost(JavaClass type) {
         return type.getEnclosingClass().map(HouseRulesTest::outermost).orElse(type);

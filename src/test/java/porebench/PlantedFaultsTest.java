@@ -39,11 +39,13 @@ import java.util.Date;
 import java.util.Locale;
 import java.util.Random;
 import java.util.ResourceBundle;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.ToIntFunction;
 import java.util.function.UnaryOperator;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import porebench.method.Problem;
 
 /** Shows that the house rules can fail: each fault planted here is found, and nothing else is. */
 class PlantedFaultsTest {
@@ -90,6 +92,11 @@ class PlantedFaultsTest {
     }
 
     @Test
+    void findsWhoeverIsSteeredByACode() {
+        assertThat(violations(HouseRulesTest.codesSteerNothing, Steered.class)).isEqualTo(2);
+    }
+
+    @Test
     void findsWhatOnlyTestsCall() {
         JavaClasses classes = new ClassFileImporter().importClasses(Asked.class, Asking.class);
         ArchRule rule = methods()
@@ -106,6 +113,18 @@ class PlantedFaultsTest {
     private static int violations(ArchRule rule, Class<?>... planted) {
         JavaClasses classes = new ClassFileImporter().importClasses(planted);
         return rule.evaluate(classes).getFailureReport().getDetails().size();
+    }
+
+    @SuppressWarnings("unused")
+    private static final class Steered {
+        boolean byCode(Problem problem) {
+            Function<Problem, String> reference = Problem::code;
+            return problem.code().equals("form.required");
+        }
+
+        boolean byKind(Problem problem) {
+            return problem.kind() == Problem.Kind.NOT_YET;
+        }
     }
 
     @SuppressWarnings("unused")

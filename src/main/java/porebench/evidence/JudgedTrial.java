@@ -103,12 +103,16 @@ public record JudgedTrial(Version<Trial> trial, TrialFactor figures, Optional<Me
             case OK, DUE -> List.of();
             case OVERDUE ->
                 List.of(Problem.warning(
-                        "meter",
-                        "trial.meter-overdue",
-                        meter,
-                        story.nextDueOn(day).orElseThrow().toString()));
-            case FAILED -> List.of(Problem.warning("meter", "trial.meter-failed", meter));
-            case NEVER -> List.of(Problem.warning("meter", "trial.meter-never-calibrated", meter));
+                                "meter",
+                                "trial.meter-overdue",
+                                meter,
+                                story.nextDueOn(day).orElseThrow().toString())
+                        .of(Problem.Kind.METER));
+            case FAILED ->
+                List.of(Problem.warning("meter", "trial.meter-failed", meter).of(Problem.Kind.METER));
+            case NEVER ->
+                List.of(Problem.warning("meter", "trial.meter-never-calibrated", meter)
+                        .of(Problem.Kind.METER));
         };
     }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import porebench.method.Problem;
@@ -22,13 +21,6 @@ final class ConstituentRows {
     private static final Volume ANY_BOWL = new Volume(0.007);
 
     private static final Pattern OF_A_ROW = Pattern.compile("constituents\\.(\\d+)\\.(\\w+)");
-
-    /** What can be said of the whole although a row of it could not be read. */
-    private static final Set<String> WHATEVER_THE_ROWS = Set.of(
-            "mix.target-air-out-of-range",
-            "mix.volume-not-positive",
-            "mix.volume-impossible",
-            "mix.density-out-of-range");
 
     private final RowGroup group;
     private final List<Entry> entries = new ArrayList<>();
@@ -68,7 +60,7 @@ final class ConstituentRows {
             if (problem.isError() && ofRow.matches()) {
                 Entry entry = entries.get(Integer.parseInt(ofRow.group(1)));
                 noteOnce(entry, heading(MixColumns.OF_CONSTITUENT, ofRow.group(2), MixColumns.NAME), problem);
-            } else if (problem.isError() && (whole || WHATEVER_THE_ROWS.contains(problem.code()))) {
+            } else if (problem.isError() && (whole || problem.kind() == Problem.Kind.OUT_OF_RANGE)) {
                 String column = heading(MixColumns.ALL, problem.field(), MixColumns.VOLUME);
                 noteOnce(group.stating(column), column, problem);
             }

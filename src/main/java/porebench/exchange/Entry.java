@@ -178,6 +178,11 @@ final class Entry {
         return number.filter(bounds::holds);
     }
 
+    /** Returns whether a text is a number, but not written as the formats ask for. */
+    static boolean isWrittenOtherwise(String text) {
+        return DECIMAL_COMMA.matcher(text).matches() || THOUSANDS.matcher(text).matches();
+    }
+
     /** Returns the code of the message that says what is wrong with a text that is no number. */
     static String numberFault(String text) {
         if (DECIMAL_COMMA.matcher(text).matches()) {

@@ -46,7 +46,7 @@ final class Values {
             return;
         }
         String code = Entry.numberFault(text);
-        if (row.fields().size() > 1 && code.equals("csv.not-a-number")) {
+        if (row.fields().size() > 1 && !Entry.isWrittenOtherwise(text)) {
             findings.error(
                     row.line(),
                     0,

@@ -153,7 +153,7 @@ public enum FigureName {
                 && (!whole() || number.get().stripTrailingZeros().scale() <= 0);
         return fits
                 ? Optional.empty()
-                : Optional.of(
-                        Problem.error(key, "profile.out-of-range", key, value, lowInclusive, highInclusive, unit));
+                : Optional.of(Problem.error(key, "profile.out-of-range", key, value, lowInclusive, highInclusive, unit)
+                        .of(Problem.Kind.OUT_OF_RANGE));
     }
 }

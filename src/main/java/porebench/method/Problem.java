@@ -10,6 +10,7 @@ import porebench.quantity.Require;
  * <p>The words are not here: {@link ProblemText} says a problem in a language, from its code and values.
  *
  * @param severity whether the input can be used at all
+ * @param kind what kind of matter it is, for whoever treats all of a kind alike; nobody asks for the code
  * @param field the field it stands under, such as {@code constituents.2.relativeDensity} (rows counted from 0)
  * @param code the key of the message, such as {@code mix.relative-density-missing}
  * @param values what the message names, in order: the thing, the value, the limit; numbers in the unit the message states.
@@ -17,10 +18,42 @@ import porebench.quantity.Require;
  *     problem is said within the message.
  * @param place where in a file it stands, if it came from one
  */
-public record Problem(Severity severity, String field, String code, List<Object> values, Optional<Place> place) {
+public record Problem(
+        Severity severity, Kind kind, String field, String code, List<Object> values, Optional<Place> place) {
     public Problem {
         Require.notBlank("code", code);
         values = List.copyOf(values);
+    }
+
+    /** What kind of matter a problem is. */
+    public enum Kind {
+        /** Something stated is wrong or doubtful. */
+        STATED,
+        /** Something is still to be filled in, decided or changed; a form says it once somebody wants to keep it. */
+        NOT_YET,
+        /** A reading or weighing was not made, or not yet. */
+        NOT_MEASURED,
+        /** A text is no number: what would follow from it is not known. */
+        NOT_A_NUMBER,
+        /** A number lies beyond what can be, whatever else is stated. */
+        OUT_OF_RANGE,
+        /** There are fewer than asked for. */
+        TOO_FEW,
+        /** It may be kept but does not count. */
+        VOID,
+        /** The state of the meter is doubtful, whatever was read on it. */
+        METER,
+        /** A file is there that may be replaced if the person says so. */
+        FILE_THERE,
+        /** The folder is missing, which the file system tells as well. */
+        NO_FOLDER,
+        /** A lab book is there, which only the store may replace. */
+        LAB_BOOK;
+
+        /** Returns whether a form that is being filled in does not say it before somebody wants to keep it. */
+        public boolean isNotYet() {
+            return this == NOT_YET || this == NOT_MEASURED;
+        }
     }
 
     /**
@@ -53,27 +86,47 @@ public record Problem(Severity severity, String field, String code, List<Object>
 
     /** Returns a problem that must be corrected before the input can be used. */
     public static Problem error(String field, String code, Object... values) {
-        return new Problem(Severity.ERROR, field, code, List.of(values), Optional.empty());
+        return new Problem(Severity.ERROR, Kind.STATED, field, code, List.of(values), Optional.empty());
     }
 
     /** Returns a doubt: suspicious but possible. */
     public static Problem warning(String field, String code, Object... values) {
-        return new Problem(Severity.WARNING, field, code, List.of(values), Optional.empty());
+        return new Problem(Severity.WARNING, Kind.STATED, field, code, List.of(values), Optional.empty());
+    }
+
+    /** Returns the problem that a field must be filled in; the name is the field's, as the reader knows it. */
+    public static Problem missing(String field, Object name) {
+        return error(field, "form.required", name).of(Kind.NOT_YET);
+    }
+
+    /** Returns the problem that what was typed in a field is no number. */
+    public static Problem notANumber(String field, String name, String typed) {
+        return error(field, "form.not-a-number", name, typed).of(Kind.NOT_A_NUMBER);
+    }
+
+    /** Returns this problem as one of a kind. */
+    public Problem of(Kind other) {
+        return new Problem(severity, other, field, code, values, place);
+    }
+
+    /** Returns this problem with other values in its message. */
+    public Problem naming(List<Object> others) {
+        return new Problem(severity, kind, field, code, others, place);
     }
 
     /** Returns this problem with the place in a file where it stands. */
     public Problem at(Place where) {
-        return new Problem(severity, field, code, values, Optional.of(where));
+        return new Problem(severity, kind, field, code, values, Optional.of(where));
     }
 
     /** Returns this problem under another field. */
     public Problem under(String otherField) {
-        return new Problem(severity, otherField, code, values, place);
+        return new Problem(severity, kind, otherField, code, values, place);
     }
 
     /** Returns this problem as a doubt: suspicious but possible. */
     public Problem asWarning() {
-        return new Problem(Severity.WARNING, field, code, values, place);
+        return new Problem(Severity.WARNING, kind, field, code, values, place);
     }
 
     public boolean isError() {

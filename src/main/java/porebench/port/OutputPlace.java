@@ -22,9 +22,6 @@ import porebench.method.Problem;
  * @param path the place as it was asked for
  */
 record OutputPlace(Path path) {
-    /** The code of a file that is there and was not to be replaced. */
-    static final String THERE = "output.there";
-
     private static final String FIELD = "out";
     private static final List<String> SIDES = List.of("-wal", "-shm", "-journal");
     private static final int LONGEST_MARK = 16;
@@ -54,7 +51,7 @@ record OutputPlace(Path path) {
             return refused("output.is-folder", path);
         }
         if (!Files.isDirectory(folder)) {
-            return refused("output.folder-missing", folder, path.getFileName());
+            return refused(Problem.Kind.NO_FOLDER, "output.folder-missing", folder, path.getFileName());
         }
         if (!Files.exists(path)) {
             return Files.exists(path, LinkOption.NOFOLLOW_LINKS)
@@ -67,11 +64,11 @@ record OutputPlace(Path path) {
     private Optional<Problem> ofFile(boolean replace) {
         try {
             if (OpenBooks.contains(path)) {
-                return refused("output.lab-book", path);
+                return refused(Problem.Kind.LAB_BOOK, "output.lab-book", path);
             }
             byte[] start = startOf(path);
             if (beginsWith(start, DATABASE) || isDatabaseAtWork(path)) {
-                return refused("output.lab-book", path);
+                return refused(Problem.Kind.LAB_BOOK, "output.lab-book", path);
             }
             if (beginsWith(start, SIDE_FILE)) {
                 return refused("output.side-file", path);
@@ -85,7 +82,7 @@ record OutputPlace(Path path) {
             return refused("output.unreadable", path);
         }
         if (!replace) {
-            return refused(THERE, path);
+            return refused(Problem.Kind.FILE_THERE, "output.there", path);
         }
         return Files.isWritable(path) ? Optional.empty() : refused("output.write-protected", path);
     }
@@ -131,7 +128,12 @@ record OutputPlace(Path path) {
     }
 
     private static Optional<Problem> refused(String code, Path... paths) {
+        return refused(Problem.Kind.STATED, code, paths);
+    }
+
+    private static Optional<Problem> refused(Problem.Kind kind, String code, Path... paths) {
         return Optional.of(Problem.error(
-                FIELD, code, Arrays.stream(paths).map(Path::toString).toArray()));
+                        FIELD, code, Arrays.stream(paths).map(Path::toString).toArray())
+                .of(kind));
     }
 }

@@ -33,7 +33,7 @@ public final class OutputRefused extends RuntimeException implements Spoken {
 
     /** Returns whether files that are there are the only reason, so that a word from the person would do. */
     public boolean isOnlyThere() {
-        return problems.stream().allMatch(problem -> problem.code().equals(OutputPlace.THERE));
+        return problems.stream().allMatch(problem -> problem.kind() == Problem.Kind.FILE_THERE);
     }
 
     @Override

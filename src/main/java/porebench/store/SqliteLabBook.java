@@ -193,7 +193,7 @@ final class SqliteLabBook implements LabBook {
         requireSameFile(FileIdentity::isThere);
         remember(Head.of(last.hash(), last.number()));
         if (before.number() > 0 && ChainCheck.wentBack(Instant.parse(before.atUtc()), Instant.parse(last.atUtc()))) {
-            warnings.removeIf(warning -> warning.code().equals("book.clock-is-back"));
+            warnings.removeIf(warning -> warning.field().equals("clock"));
             warnings.add(Problem.warning(
                     "clock",
                     "book.clock-is-back",

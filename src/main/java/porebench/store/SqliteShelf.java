@@ -32,7 +32,7 @@ import porebench.store.StoreException.Task;
  */
 public final class SqliteShelf implements LabBookShelf {
     /** What the gate for files says of a place, and a lab book is put there all the same: it is moved aside first. */
-    private static final Set<String> ALLOWED = Set.of("output.lab-book", "output.folder-missing");
+    private static final Set<Problem.Kind> ALLOWED = Set.of(Problem.Kind.LAB_BOOK, Problem.Kind.NO_FOLDER);
 
     private final Clock clock;
     private final Steps steps;
@@ -165,7 +165,7 @@ public final class SqliteShelf implements LabBookShelf {
     /** Refuses what the one gate for files refuses; a folder that is missing is told by the file system. */
     static void refuseByGate(OutputFile wanted) {
         wanted.problems().stream()
-                .filter(problem -> !ALLOWED.contains(problem.code()))
+                .filter(problem -> !ALLOWED.contains(problem.kind()))
                 .findFirst()
                 .ifPresent(problem -> {
                     throw new OpeningRefused(problem);

@@ -281,7 +281,8 @@ class TrialOnItsMeterTest {
         assertThat(refused.value()).isEmpty();
         assertThat(refused.problems())
                 .filteredOn(Problem::isError)
-                .containsExactly(Problem.error("override", "issue.doubts-open", (long) open().size()));
+                .containsExactly(Problem.error("override", "issue.doubts-open", (long) open().size())
+                        .of(Problem.Kind.NOT_YET));
         for (Optional<TakingOn> half : List.of(taken("M. Ash", " "), taken("", "checked since"))) {
             assertThat(issue(half).value()).isEmpty();
             assertThat(Books.codes(issue(half).problems())).contains("issue.override-incomplete");

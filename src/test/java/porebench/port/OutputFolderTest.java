@@ -44,9 +44,15 @@ class OutputFolderTest {
         assertThat(refused(OutputFolder.fresh(folder), files).problems())
                 .containsExactly(
                         Problem.error(
-                                "out", "output.there", folder.resolve("a.csv").toString()),
+                                        "out",
+                                        "output.there",
+                                        folder.resolve("a.csv").toString())
+                                .of(Problem.Kind.FILE_THERE),
                         Problem.error(
-                                "out", "output.there", folder.resolve("c.csv").toString()));
+                                        "out",
+                                        "output.there",
+                                        folder.resolve("c.csv").toString())
+                                .of(Problem.Kind.FILE_THERE));
         assertThat(folder.resolve("b.csv")).doesNotExist();
     }
 

@@ -133,7 +133,7 @@ public final class MeterCommand extends OneCommand {
     /** What is said of the volume in a register is for a meter that is in one. */
     private List<Problem> doubts(MeterStory story, LocalDate day) {
         return story.toLookAtOn(day).stream()
-                .filter(problem -> bowl != null || !problem.code().equals("meter.stated-volume-not-in-force"))
+                .filter(problem -> bowl != null || !problem.field().equals("bowl"))
                 .toList();
     }
 

@@ -5,7 +5,6 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
 import porebench.desk.form.History;
@@ -34,8 +33,6 @@ import porebench.record.id.MixId;
 
 /** The factor of the selected mix: the issue being prepared, its history, and the card of one revision. */
 final class FactorModel {
-    private static final Set<String> ABOUT_EMPTY_FIELDS =
-            Set.of("form.required", "issue.doubts-open", "issue.override-incomplete", "issue.second-person-missing");
 
     private static final IssueDraft NOTHING = new IssueDraft("", "", "", "", "");
 
@@ -140,7 +137,7 @@ final class FactorModel {
         List<Problem> ticked = doubts().stream().map(IssueDoubt::asSaid).toList();
         return attempt().problems().stream()
                 .filter(problem -> !problem.field().equals("issuedBy"))
-                .filter(problem -> tried || !ABOUT_EMPTY_FIELDS.contains(problem.code()))
+                .filter(problem -> tried || problem.kind() != Problem.Kind.NOT_YET)
                 .filter(problem -> !ticked.contains(problem))
                 .toList();
     }
@@ -158,7 +155,7 @@ final class FactorModel {
         return evidence().isPresent()
                 && attempt().problems().stream()
                         .filter(Problem::isError)
-                        .allMatch(problem -> ABOUT_EMPTY_FIELDS.contains(problem.code()));
+                        .allMatch(problem -> problem.kind() == Problem.Kind.NOT_YET);
     }
 
     private Answer<FactorIssue> attempt() {
@@ -167,7 +164,7 @@ final class FactorModel {
         Optional<LocalDate> from = date("inForceFrom", draft.inForceFrom(), problems);
         Optional<LocalDate> recheck = date("recheckBy", draft.recheckBy(), problems);
         if (evidence().isEmpty()) {
-            return Answer.refused(List.of(Problem.error("mix", "form.required", RecordKind.MIX.word())));
+            return Answer.refused(List.of(Problem.missing("mix", RecordKind.MIX.word())));
         }
         if (chosen().isEmpty()) {
             problems.add(Problem.error("determination", "issue.determination-unknown", draft.determination()));

@@ -77,7 +77,7 @@ public final class DraftReader implements CellReader {
     /** Notes that a field must be filled in, if it is not. */
     public void require(Column<?, ?> column) {
         if (!states(column)) {
-            error(column, "form.required", words.apply(column));
+            problems.add(Problem.missing(under + column.field(), words.apply(column)));
         }
     }
 
@@ -110,7 +110,7 @@ public final class DraftReader implements CellReader {
     private Optional<BigDecimal> number(Column<?, ?> column, String text, NumberRange range) {
         Optional<BigDecimal> number = numbers.parse(text);
         if (number.isEmpty()) {
-            error(column, "form.not-a-number", words.apply(column), text);
+            problems.add(Problem.notANumber(under + column.field(), words.apply(column), text));
         } else if (range.lowInclusive().signum() == 0 && number.get().signum() < 0) {
             error(column, "form.negative", words.apply(column), number.get());
         } else if (!range.holds(number.get())) {

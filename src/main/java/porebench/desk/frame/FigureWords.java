@@ -75,12 +75,12 @@ final class FigureWords {
         FigureName name = found.get();
         List<Object> values = new ArrayList<>(problem.values());
         values.set(0, texts.get(ProfileModel.wordsOf(name)));
-        if (problem.code().equals("profile.not-a-choice")) {
+        if (!name.words().isEmpty()) {
             values.set(2, choices(name, ", "));
-        } else if (problem.code().equals("profile.out-of-range")) {
+        } else if (problem.kind() == Problem.Kind.OUT_OF_RANGE) {
             values.set(1, show(name, String.valueOf(values.get(1))));
             values.set(4, unit(name));
         }
-        return new Problem(problem.severity(), problem.field(), problem.code(), values, problem.place());
+        return problem.naming(values);
     }
 }

@@ -35,7 +35,7 @@ final class LaboratoryDialog {
         dialog.button("cancel", texts.get("ask.cancel"));
         dialog.closesOnlyIf(keep, () -> {
             List<Problem> problems = name.getText().isBlank()
-                    ? List.of(Problem.error("name", "form.required", texts.get("laboratory.name.plain")))
+                    ? List.of(Problem.missing("name", texts.get("laboratory.name.plain")))
                     : List.of();
             form.show(problems);
             return problems.isEmpty();

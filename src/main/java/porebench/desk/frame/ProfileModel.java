@@ -127,7 +127,7 @@ final class ProfileModel {
     List<Problem> problems() {
         List<Problem> problems = new ArrayList<>();
         if (draft().id().isBlank()) {
-            problems.add(Problem.error("id", "form.required", texts.get("profile.id.plain")));
+            problems.add(Problem.missing("id", texts.get("profile.id.plain")));
         } else if (basedOn == 0 && isTaken(draft().id().strip())) {
             problems.add(Problem.error(
                     "id",
@@ -136,7 +136,7 @@ final class ProfileModel {
                     draft().id().strip()));
         }
         if (draft().title().isBlank()) {
-            problems.add(Problem.error("title", "form.required", texts.get("profile.title.plain")));
+            problems.add(Problem.missing("title", texts.get("profile.title.plain")));
         }
         problems.addAll(Profile.check(draft().figures()));
         return problems;

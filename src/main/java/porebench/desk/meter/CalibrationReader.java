@@ -88,7 +88,7 @@ final class CalibrationReader {
         Optional<ColumnCalibration> column =
                 levels.flatMap(read -> told("column.", ColumnCalibration.of(read, story.profile())));
         if (isNothingMeasured() && !draft.reason().isWorthANote()) {
-            found.add(Problem.error("reason", "meter.nothing-measured"));
+            found.add(Problem.error("reason", "meter.nothing-measured").of(Problem.Kind.NOT_MEASURED));
         }
         List<Problem> problems = new ArrayList<>(typed.problems());
         problems.addAll(found);
@@ -119,7 +119,7 @@ final class CalibrationReader {
     /** Returns whether every number typed in some parts can be read: no figure is shown beside one that is refused. */
     private boolean isReadable(String... parts) {
         return typed.problems().stream()
-                .filter(problem -> problem.code().equals("form.not-a-number"))
+                .filter(problem -> problem.kind() == Problem.Kind.NOT_A_NUMBER)
                 .noneMatch(problem -> List.of(parts).stream().anyMatch(problem.field()::startsWith));
     }
 
@@ -304,6 +304,6 @@ final class CalibrationReader {
         }
         List<Object> values = new ArrayList<>(problem.values());
         values.set(0, usedRows.get(number - 1) + 1);
-        return new Problem(problem.severity(), problem.field(), problem.code(), values, problem.place());
+        return problem.naming(values);
     }
 }

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
 import porebench.desk.form.History;
@@ -19,16 +18,8 @@ import porebench.record.Wording;
 /** The draft of a calibration, what it tells so far, what is wrong with it, and how it gets into the lab book. */
 final class EntryModel {
     /** What is only not there yet is not held against a draft that nobody tried to save. */
-    private static final Set<String> NOT_YET_THERE = Set.of(
-            "form.required",
-            "meter.nothing-measured",
-            "meter.no-fill",
-            "meter.too-few-points",
-            "meter.vessel-missing",
-            "meter.water-temperature-missing",
-            "meter.needed-for-buoyancy");
-
     private final DeskModel desk;
+
     private final Texts texts;
     private final History<CalibrationDraft> history;
     private Optional<MeterStory> story = Optional.empty();
@@ -191,7 +182,8 @@ final class EntryModel {
     /** Returns the problems a person should see by now. */
     List<Problem> shownProblems() {
         return reading.map(CalibrationReading::problems).orElse(List.of()).stream()
-                .filter(problem -> saveTried || base.isPresent() || !NOT_YET_THERE.contains(problem.code()))
+                .filter(problem ->
+                        saveTried || base.isPresent() || !problem.kind().isNotYet())
                 .toList();
     }
 

@@ -56,7 +56,7 @@ final class TypedReader {
 
     void missing(CalibrationField field) {
         if (draft.text(field).isBlank()) {
-            problems.add(Problem.error(field.field(), "form.required", name(field)));
+            problems.add(Problem.missing(field.field(), name(field)));
         }
     }
 
@@ -78,7 +78,7 @@ final class TypedReader {
 
     private void missing(String field, String name, String typed) {
         if (typed.isBlank()) {
-            problems.add(Problem.error(field, "form.required", name));
+            problems.add(Problem.missing(field, name));
         }
     }
 
@@ -88,7 +88,7 @@ final class TypedReader {
         }
         Optional<BigDecimal> number = numbers.parse(typed);
         if (number.isEmpty()) {
-            problems.add(Problem.error(field, "form.not-a-number", name, typed.strip()));
+            problems.add(Problem.notANumber(field, name, typed.strip()));
         }
         return number;
     }

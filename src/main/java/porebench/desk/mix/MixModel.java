@@ -250,7 +250,7 @@ final class MixModel implements ColumnModel, PartModel {
         if (parts.length == 3) {
             return MixFields.weighed(draft()).contains(Integer.parseInt(parts[1]));
         }
-        return base.isPresent() || !problem.code().equals("form.required");
+        return base.isPresent() || problem.kind() != Problem.Kind.NOT_YET;
     }
 
     /** Returns the profiles to choose from, the laboratory's own ones last. */

@@ -121,7 +121,7 @@ final class MixReader {
 
     /** Returns the figures of the rows that have a mass, unless a text that is no number makes them untrue. */
     private Optional<BatchFigures> figures(Batch batch, boolean volumeKnown, List<Problem> unread) {
-        if (unread.stream().anyMatch(problem -> problem.code().equals("form.not-a-number"))) {
+        if (unread.stream().anyMatch(problem -> problem.kind() == Problem.Kind.NOT_A_NUMBER)) {
             return Optional.empty();
         }
         Batch known = new Batch(

@@ -211,7 +211,7 @@ abstract class RecordModel<T extends Kept> implements ColumnModel {
     /** Returns what to say about the draft: of a new one that nobody tried to save not yet what is not filled in. */
     final List<Problem> problems() {
         return judged().problems().stream()
-                .filter(problem -> triedSaving || !isNew() || !problem.code().equals("form.required"))
+                .filter(problem -> triedSaving || !isNew() || problem.kind() != Problem.Kind.NOT_YET)
                 .toList();
     }
 

@@ -174,7 +174,7 @@ final class SamplePanel {
         paper.setSelectedItem(model.paper());
         filling = false;
         List<Problem> due = reading.problems().stream()
-                .filter(problem -> !problem.code().equals(SampleReader.NO_BOWL_YET))
+                .filter(problem -> problem.kind() != Problem.Kind.NOT_YET)
                 .toList();
         List<Problem> others = moisture.show(bowl.show(due));
         lines.show(others);
@@ -196,8 +196,7 @@ final class SamplePanel {
 
     private String note(SampleReading reading) {
         if (reading.sample().isEmpty()) {
-            boolean noBowl = reading.problems().stream()
-                    .anyMatch(problem -> problem.code().equals(SampleReader.NO_BOWL_YET));
+            boolean noBowl = reading.problems().stream().anyMatch(problem -> problem.kind() == Problem.Kind.NOT_YET);
             return texts.get(noBowl ? "weigh-out.no-bowl" : "weigh-out.none");
         }
         String tolerance = desk.evidence()

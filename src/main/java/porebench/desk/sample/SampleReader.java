@@ -23,9 +23,6 @@ import porebench.record.MixDesign;
 
 /** Reads what is typed on the correction sample page and computes the sample from it. */
 final class SampleReader {
-    /** The code of the problem that neither a meter is chosen nor a bowl volume typed. */
-    static final String NO_BOWL_YET = "form.required";
-
     private static final int MOST_TRIALS = 20;
     private static final BigDecimal GREATEST_SPARE = BigDecimal.valueOf(200);
 
@@ -72,7 +69,7 @@ final class SampleReader {
         Optional<Volume> bowl = meter.map(chosen -> chosen.bowl().value());
         if (bowl.isEmpty()) {
             if (draft.bowl().isBlank()) {
-                problems.add(Problem.error("bowl", NO_BOWL_YET, name));
+                problems.add(Problem.missing("bowl", name));
                 return Optional.empty();
             }
             bowl = number("bowl", name, draft.bowl()).map(number -> new Typed<>(number, draft.bowlUnit()).value());
@@ -147,7 +144,7 @@ final class SampleReader {
     private Optional<BigDecimal> number(String field, String name, String typed) {
         Optional<BigDecimal> number = numbers.parse(typed);
         if (number.isEmpty()) {
-            problems.add(Problem.error(field, "form.not-a-number", name, typed.strip()));
+            problems.add(Problem.notANumber(field, name, typed.strip()));
         }
         return number;
     }

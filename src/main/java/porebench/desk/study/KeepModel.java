@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
@@ -23,9 +22,8 @@ import porebench.record.id.StudyId;
 /** Keeping the study on view in the lab book, as a new one or as a correction of the one with its name. */
 final class KeepModel {
     /** What nobody need be told before they try. */
-    private static final Set<String> NOT_YET = Set.of("form.required", "study.kept-already");
-
     private final StudyModel model;
+
     private final DeskModel desk;
     private final Texts texts;
     private final KeptStudies kept;
@@ -167,7 +165,7 @@ final class KeepModel {
 
     private void require(String field, String typed, List<Problem> problems) {
         if (typed.isBlank()) {
-            problems.add(Problem.error(field, "form.required", texts.get("keep." + field + ".plain")));
+            problems.add(Problem.missing(field, texts.get("keep." + field + ".plain")));
         }
     }
 
@@ -181,14 +179,15 @@ final class KeepModel {
                     study.layout().word()));
         }
         return before.value().equals(study)
-                ? Optional.of(Problem.error("id", "study.kept-already", study.recordId(), before.number()))
+                ? Optional.of(Problem.error("id", "study.kept-already", study.recordId(), before.number())
+                        .of(Problem.Kind.NOT_YET))
                 : Optional.empty();
     }
 
     /** Returns what is wrong or doubtful; not yet what is only not filled in. */
     List<Problem> problems() {
         return read().problems().stream()
-                .filter(problem -> tried || !NOT_YET.contains(problem.code()))
+                .filter(problem -> tried || !problem.kind().isNotYet())
                 .toList();
     }
 

@@ -330,7 +330,7 @@ final class EntryModel implements ColumnModel {
     /** Returns the problems to show now: not yet those about empty fields, nor doubts about the field being typed in. */
     List<Problem> shown() {
         return read().problems().stream()
-                .filter(problem -> attempted || !TypedTrial.ABOUT_EMPTY_FIELDS.contains(problem.code()))
+                .filter(problem -> attempted || !problem.kind().isNotYet())
                 .filter(problem -> problem.isError()
                         || focused.filter(field -> field.field().equals(problem.field()))
                                 .isEmpty())

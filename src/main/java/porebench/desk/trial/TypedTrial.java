@@ -2,7 +2,6 @@ package porebench.desk.trial;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import porebench.method.Problem;
 import porebench.method.trial.TrialFactor;
 import porebench.record.Trial;
@@ -16,17 +15,6 @@ import porebench.record.column.Column;
  * @param problems everything wrong or doubtful
  */
 record TypedTrial(Optional<Trial> trial, Optional<TrialFactor> figures, List<Problem> problems) {
-    /** Said only once the person wants to save: before, the form is simply not filled in yet. */
-    static final Set<String> ABOUT_EMPTY_FIELDS = Set.of(
-            "form.required",
-            "trial.reading-missing",
-            "trial.masses-missing",
-            "trial.soak-missing",
-            "trial.water-temperature-missing");
-
-    private static final String LEAK = "trial.leak";
-    private static final Set<String> EXCUSED_BY_A_LEAK =
-            Set.of(LEAK, "trial.reading-missing", "trial.water-temperature-missing");
 
     TypedTrial {
         problems = List.copyOf(problems);
@@ -34,10 +22,11 @@ record TypedTrial(Optional<Trial> trial, Optional<TrialFactor> figures, List<Pro
 
     /** Returns what forbids keeping it; a leak does not, it only voids the trial. */
     List<Problem> errors() {
-        boolean leaked = problems.stream().anyMatch(problem -> problem.code().equals(LEAK));
+        boolean leaked = problems.stream().anyMatch(problem -> problem.kind() == Problem.Kind.VOID);
         return problems.stream()
                 .filter(Problem::isError)
-                .filter(problem -> !leaked || !EXCUSED_BY_A_LEAK.contains(problem.code()))
+                .filter(problem ->
+                        !leaked || problem.kind() != Problem.Kind.VOID && problem.kind() != Problem.Kind.NOT_MEASURED)
                 .toList();
     }
 
@@ -45,7 +34,8 @@ record TypedTrial(Optional<Trial> trial, Optional<TrialFactor> figures, List<Pro
     Optional<Column<Trial, ?>> refused() {
         return problems.stream()
                 .filter(Problem::isError)
-                .filter(problem -> !problem.code().equals(LEAK) && !ABOUT_EMPTY_FIELDS.contains(problem.code()))
+                .filter(problem ->
+                        problem.kind() != Problem.Kind.VOID && !problem.kind().isNotYet())
                 .flatMap(problem -> BenchFields.measured(problem.field()).stream())
                 .findFirst();
     }

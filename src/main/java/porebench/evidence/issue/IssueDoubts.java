@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.JudgedTrial;
@@ -24,9 +23,6 @@ import porebench.record.id.MixId;
  * trusted is known only later.
  */
 final class IssueDoubts {
-    private static final Set<String> ABOUT_THE_METER =
-            Set.of("trial.meter-overdue", "trial.meter-failed", "trial.meter-never-calibrated");
-
     private final Evidence evidence;
     private final JudgedDetermination basis;
 
@@ -45,7 +41,7 @@ final class IssueDoubts {
         for (JudgedTrial judged : counting()) {
             boolean isKept = judged.trial().value().keptBecause().isPresent();
             judged.doubts().stream()
-                    .filter(doubt -> !isKept || ABOUT_THE_METER.contains(doubt.code()))
+                    .filter(doubt -> !isKept || doubt.kind() == Problem.Kind.METER)
                     .map(doubt -> IssueDoubt.of(judged, doubt))
                     .forEach(doubts::add);
             meter(judged).stream().map(doubt -> IssueDoubt.of(judged, doubt)).forEach(doubts::add);
@@ -53,7 +49,7 @@ final class IssueDoubts {
         List<Problem> summary = basis.summary().map(known -> known.doubts()).orElse(List.of());
         summary.stream().map(IssueDoubt::ofAll).forEach(doubts::add);
         changes().stream().map(IssueDoubt::ofAll).forEach(doubts::add);
-        boolean areFew = summary.stream().anyMatch(doubt -> doubt.code().equals("determination.few-trials"));
+        boolean areFew = summary.stream().anyMatch(doubt -> doubt.kind() == Problem.Kind.TOO_FEW);
         stop.filter(rule -> !(areFew && rule.forTheCountOnly()))
                 .flatMap(IssueDoubts::stop)
                 .map(IssueDoubt::ofAll)

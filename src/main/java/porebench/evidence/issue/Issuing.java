@@ -253,9 +253,10 @@ public final class Issuing {
         String approver = approvedBy.strip();
         if (approver.isEmpty()) {
             return Optional.of(Problem.error(
-                    "approvedBy",
-                    "issue.second-person-missing",
-                    evidence.profile().title()));
+                            "approvedBy",
+                            "issue.second-person-missing",
+                            evidence.profile().title())
+                    .of(Problem.Kind.NOT_YET));
         }
         return sameName(approver, issuedBy)
                 ? Optional.of(Problem.error("approvedBy", "issue.second-person-is-first", approver))
@@ -272,7 +273,7 @@ public final class Issuing {
 
     static void requireText(List<Problem> problems, String field, String text) {
         if (text.isBlank()) {
-            problems.add(Problem.error(field, "form.required", field));
+            problems.add(Problem.missing(field, field));
         }
     }
 

@@ -43,13 +43,13 @@ public record TakingOn(String who, String reason, Map<IssueDoubt.Key, String> do
                 .filter(doubt -> takingOn.isEmpty() || !takingOn.get().doubts().containsKey(doubt.key()))
                 .count();
         if (open > 0) {
-            problems.add(Problem.error("override", "issue.doubts-open", open));
+            problems.add(Problem.error("override", "issue.doubts-open", open).of(Problem.Kind.NOT_YET));
         }
         boolean isNamed = takingOn.filter(
                         taking -> !taking.who().isBlank() && !taking.reason().isBlank())
                 .isPresent();
         if (takingOn.isPresent() && !isNamed) {
-            problems.add(Problem.error("override", "issue.override-incomplete"));
+            problems.add(Problem.error("override", "issue.override-incomplete").of(Problem.Kind.NOT_YET));
         }
         return open > 0 || !isNamed
                 ? List.of()

@@ -68,7 +68,7 @@ final class BowlWeighings {
 
     private List<BowlVolume> volumes() {
         if (fills.fills().isEmpty()) {
-            problems.add(Problem.error("fills", "meter.no-fill"));
+            problems.add(Problem.error("fills", "meter.no-fill").of(Problem.Kind.NOT_MEASURED));
         }
         List<BowlVolume> found = new ArrayList<>();
         for (int i = 0; i < fills.fills().size(); i++) {
@@ -131,7 +131,8 @@ final class BowlWeighings {
 
     private void missing(List<Problem> wrong, String field, String word, Optional<BigDecimal> read) {
         if (fills.buoyancyCorrected() && read.isEmpty()) {
-            wrong.add(Problem.error(field, "meter.needed-for-buoyancy", new Problem.Word(word)));
+            wrong.add(Problem.error(field, "meter.needed-for-buoyancy", new Problem.Word(word))
+                    .of(Problem.Kind.NOT_MEASURED));
         }
     }
 

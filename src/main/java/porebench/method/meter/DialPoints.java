@@ -87,7 +87,8 @@ final class DialPoints {
                     .map(point -> point.amount().unit())
                     .anyMatch(unit -> unit == CheckAmount.Unit.VESSELS || unit == CheckAmount.Unit.GRAM);
             if (isNeeded) {
-                problems.add(Problem.error("waterTemperature", "meter.water-temperature-missing"));
+                problems.add(Problem.error("waterTemperature", "meter.water-temperature-missing")
+                        .of(Problem.Kind.NOT_MEASURED));
             }
             return OptionalDouble.empty();
         }
@@ -103,7 +104,8 @@ final class DialPoints {
                 check.points().stream().anyMatch(point -> point.amount().unit() == CheckAmount.Unit.VESSELS);
         if (check.vesselWater().isEmpty()) {
             if (isNeeded) {
-                problems.add(Problem.error("vesselWater", "meter.vessel-missing"));
+                problems.add(
+                        Problem.error("vesselWater", "meter.vessel-missing").of(Problem.Kind.NOT_MEASURED));
             }
             return;
         }
@@ -164,9 +166,10 @@ final class DialPoints {
         }
         if (groups.size() < 2 && (check.points().size() < 2 || !Problem.anyError(problems))) {
             problems.add(Problem.error(
-                    "points",
-                    "meter.too-few-points",
-                    check.points().size() < 2 ? check.points().size() : groups.size()));
+                            "points",
+                            "meter.too-few-points",
+                            check.points().size() < 2 ? check.points().size() : groups.size())
+                    .of(Problem.Kind.NOT_MEASURED));
         }
         return groups;
     }

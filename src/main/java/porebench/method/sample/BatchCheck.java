@@ -45,7 +45,8 @@ final class BatchCheck {
         BigDecimal air = batch.targetAirPercent();
         if (!Limit.TARGET_AIR.holds(air)) {
             problems.add(
-                    Problem.error("targetAir", "mix.target-air-out-of-range", air, Limit.TARGET_AIR.highInclusive()));
+                    Problem.error("targetAir", "mix.target-air-out-of-range", air, Limit.TARGET_AIR.highInclusive())
+                            .of(Problem.Kind.OUT_OF_RANGE));
         }
     }
 
@@ -64,20 +65,23 @@ final class BatchCheck {
         if (batch.volume() instanceof BatchVolume.Stated stated) {
             double cubicMetres = stated.volume().value().cubicMetres();
             if (cubicMetres <= 0) {
-                problems.add(Problem.error("batchVolume", "mix.volume-not-positive", stated.volume()));
+                problems.add(Problem.error("batchVolume", "mix.volume-not-positive", stated.volume())
+                        .of(Problem.Kind.OUT_OF_RANGE));
             } else if (!Limit.BATCH_VOLUME.holds(cubicMetres)) {
-                problems.add(Problem.error("batchVolume", "mix.volume-impossible", stated.volume()));
+                problems.add(Problem.error("batchVolume", "mix.volume-impossible", stated.volume())
+                        .of(Problem.Kind.OUT_OF_RANGE));
             }
         }
         if (batch.volume() instanceof BatchVolume.FromDensity measured) {
             double density = measured.density().value().kilogramsPerCubicMetre();
             if (!Limit.CONCRETE_DENSITY.holds(density)) {
                 problems.add(Problem.error(
-                        "density",
-                        "mix.density-out-of-range",
-                        density,
-                        Limit.CONCRETE_DENSITY.lowInclusive(),
-                        Limit.CONCRETE_DENSITY.highInclusive()));
+                                "density",
+                                "mix.density-out-of-range",
+                                density,
+                                Limit.CONCRETE_DENSITY.lowInclusive(),
+                                Limit.CONCRETE_DENSITY.highInclusive())
+                        .of(Problem.Kind.OUT_OF_RANGE));
             }
         }
     }

@@ -104,7 +104,8 @@ public record DeterminationSummary(
         List<Problem> doubts = new ArrayList<>();
         int least = profile.count(FigureName.LEAST_TRIALS);
         if (summary.count() < least) {
-            doubts.add(Problem.warning("trials", "determination.few-trials", summary.count(), least));
+            doubts.add(Problem.warning("trials", "determination.few-trials", summary.count(), least)
+                    .of(Problem.Kind.TOO_FEW));
         }
         rangeCheck.filter(check -> !check.passes()).ifPresent(check -> {
             doubts.add(Problem.warning(

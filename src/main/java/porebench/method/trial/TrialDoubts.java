@@ -9,7 +9,6 @@ import porebench.method.Limit;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Profile;
-import porebench.method.Severity;
 import porebench.method.WaterDensity;
 import porebench.quantity.Mass;
 import porebench.quantity.MassUnit;
@@ -88,7 +87,7 @@ final class TrialDoubts {
             return;
         }
         if (readings.fine().isEmpty() || readings.coarse().isEmpty()) {
-            problems.add(Problem.warning("masses", "trial.masses-missing"));
+            problems.add(Problem.warning("masses", "trial.masses-missing").of(Problem.Kind.NOT_MEASURED));
             return;
         }
         Mass fine = readings.fine().get().value();
@@ -130,7 +129,7 @@ final class TrialDoubts {
         double right = expected.soakMinutes().getAsDouble();
         double tolerance = profile.number(FigureName.SOAK_TOLERANCE);
         if (readings.soakMinutes().isEmpty()) {
-            problems.add(Problem.warning("soak", "trial.soak-missing", right));
+            problems.add(Problem.warning("soak", "trial.soak-missing", right).of(Problem.Kind.NOT_MEASURED));
             return;
         }
         double actual = readings.soakMinutes().get().doubleValue();
@@ -168,12 +167,13 @@ final class TrialDoubts {
                     && readings.withdrawal()
                             .map(water -> water.unit() == Withdrawal.Unit.GRAM)
                             .orElse(false);
-            problems.add(new Problem(
-                    needed ? Severity.ERROR : Severity.WARNING,
+            Problem outside = Problem.error(
                     "waterTemperature",
                     "water.temperature-out-of-range",
-                    List.of(celsius, WaterDensity.LOWEST_CELSIUS, WaterDensity.HIGHEST_CELSIUS),
-                    Optional.empty()));
+                    celsius,
+                    WaterDensity.LOWEST_CELSIUS,
+                    WaterDensity.HIGHEST_CELSIUS);
+            problems.add(needed ? outside : outside.asWarning());
         });
     }
 

@@ -65,7 +65,7 @@ public record TrialFactor(
         }
         problems.addAll(TrialLimits.check(readings));
         if (readings.leak()) {
-            problems.add(Problem.error("leak", "trial.leak"));
+            problems.add(Problem.error("leak", "trial.leak").of(Problem.Kind.VOID));
         }
         checkNotNegative(problems, "fine", readings.fine().map(Typed::number));
         checkNotNegative(problems, "coarse", readings.coarse().map(Typed::number));
@@ -150,7 +150,8 @@ public record TrialFactor(
     }
 
     private static void missing(List<Problem> problems, String field) {
-        problems.add(Problem.error(field, "trial.reading-missing", new Problem.Word(field)));
+        problems.add(Problem.error(field, "trial.reading-missing", new Problem.Word(field))
+                .of(Problem.Kind.NOT_MEASURED));
     }
 
     private static void checkNotNegative(List<Problem> problems, String field, Optional<BigDecimal> number) {
@@ -187,7 +188,8 @@ public record TrialFactor(
 
     private static OptionalDouble byMass(double grams, double bowl, Readings readings, List<Problem> problems) {
         if (readings.waterCelsius().isEmpty()) {
-            problems.add(Problem.error("waterTemperature", "trial.water-temperature-missing"));
+            problems.add(Problem.error("waterTemperature", "trial.water-temperature-missing")
+                    .of(Problem.Kind.NOT_MEASURED));
             return OptionalDouble.empty();
         }
         Temperature water = new Temperature(readings.waterCelsius().get().doubleValue());

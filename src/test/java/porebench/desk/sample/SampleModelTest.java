@@ -179,7 +179,7 @@ class SampleModelTest {
     void aSmallBowlAndAnEmptyFieldAreSaid() {
         open("M-1");
         model.chooseMeter(Optional.empty());
-        assertThat(model.problems()).extracting(Problem::code).contains(SampleReader.NO_BOWL_YET);
+        assertThat(model.problems()).extracting(Problem::kind).contains(Problem.Kind.NOT_YET);
         model.typeBowl("5");
         assertThat(model.problems()).extracting(Problem::code).contains("trial.bowl-small");
         assertThat(reading().sample()).isPresent();

@@ -128,7 +128,8 @@ class IssuingTest {
                             "first",
                             Optional.of(Bench.takingOn(butOne, "M. Ash", "looked at"))));
             assertThat(refused.value()).isEmpty();
-            assertThat(refused.problems()).contains(Problem.error("override", "issue.doubts-open", 1L));
+            assertThat(refused.problems())
+                    .contains(Problem.error("override", "issue.doubts-open", 1L).of(Problem.Kind.NOT_YET));
         }
         assertThat(bench.issue(Bench.START).takenOn()).hasSize(doubts.size());
     }
