@@ -26,6 +26,16 @@ public record Draft(Kept value, int basedOn, boolean cameIn) {
         return new Draft(value, 0);
     }
 
+    /** Returns whether it is a new record, not the correction of one. */
+    public boolean isNew() {
+        return basedOn == 0;
+    }
+
+    /** Returns the version that it becomes when it is kept. */
+    public int number() {
+        return basedOn + 1;
+    }
+
     /** Returns the draft of a correction. */
     public static <T extends Kept> Draft correcting(Version<T> version, T corrected) {
         return new Draft(corrected, version.number());

@@ -32,7 +32,7 @@ public final class DraftedRecords implements Records {
 
     private <T extends Kept> Optional<Version<T>> drafted(Class<T> kind, String recordId) {
         return Optional.ofNullable(drafts.getOrDefault(kindOf(kind), Map.of()).get(recordId))
-                .map(draft -> new Version<>(kind.cast(draft.value()), draft.basedOn() + 1, stamp));
+                .map(draft -> new Version<>(kind.cast(draft.value()), draft.number(), stamp));
     }
 
     @Override

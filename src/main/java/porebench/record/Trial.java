@@ -86,9 +86,14 @@ public record Trial(
         return with(determinationId, reason, struckBecause, simulated);
     }
 
-    /** Returns whether it says which determination it belongs to; a row of a file that does not carries the id of its mix. */
+    /** Returns what stands for the determination in a row of a file that names none: the id of its mix. */
+    public static DeterminationId noDetermination(MixId mix) {
+        return new DeterminationId(mix.text());
+    }
+
+    /** Returns whether it says which determination it belongs to; in a lab book every trial does. */
     public boolean namesDetermination() {
-        return !determinationId.text().equals(mixId.text());
+        return !determinationId.equals(noDetermination(mixId));
     }
 
     /** Returns this trial as part of a determination. */

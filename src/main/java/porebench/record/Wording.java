@@ -131,7 +131,7 @@ public final class Wording {
         Namesakes namesakes = new Namesakes(book);
         for (Draft draft : drafts) {
             problems.addAll(ofDraft(book, draft));
-            if (draft.basedOn() == 0) {
+            if (draft.isNew()) {
                 namesakes.meet(draft.value()).filter(Problem::isError).ifPresent(problems::add);
             }
         }
@@ -141,7 +141,7 @@ public final class Wording {
     /** Returns what is wrong with the texts of a draft; empty when nothing is. */
     public static List<Problem> ofDraft(Records book, Draft draft) {
         List<Problem> found = check(draft.value());
-        Optional<? extends Version<? extends Kept>> before = found.isEmpty() || draft.basedOn() == 0
+        Optional<? extends Version<? extends Kept>> before = found.isEmpty() || draft.isNew()
                 ? Optional.empty()
                 : book.latest(draft.value().kind().type(), draft.value().recordId());
         return before.map(version -> checkCorrection(version.value(), draft.value()))

@@ -62,7 +62,7 @@ final class Keeping {
             Map<String, Integer> ofKind =
                     Objects.requireNonNull(newest.get(draft.value().kind()));
             conflict(draft, ofKind.getOrDefault(recordId, 0)).ifPresent(problems::add);
-            ofKind.put(recordId, draft.basedOn() + 1);
+            ofKind.put(recordId, draft.number());
         }
         if (problems.isEmpty()) {
             problems.addAll(mixing(drafts));
@@ -89,7 +89,7 @@ final class Keeping {
             return Optional.of(Problem.error("id", "book.not-there", kind, recordId));
         }
         return Optional.of(
-                draft.basedOn() == 0
+                draft.isNew()
                         ? Problem.error("id", "book.already-there", kind, recordId)
                         : Problem.error("id", "book.changed-meanwhile", kind, recordId, there, draft.basedOn()));
     }
@@ -124,11 +124,7 @@ final class Keeping {
             for (int i = 0; i < hashes.size(); i++) {
                 Draft draft = drafts.get(i);
                 last = last.next(
-                        draft.value().kind().symbol(),
-                        draft.value().recordId(),
-                        draft.basedOn() + 1,
-                        stamp,
-                        hashes.get(i));
+                        draft.value().kind().symbol(), draft.value().recordId(), draft.number(), stamp, hashes.get(i));
                 insertions.append(last, rows(draft.value()));
             }
         }

@@ -129,9 +129,8 @@ public final class ImportCommand extends BookCommand {
             for (Draft draft : checked.drafts()) {
                 kept.merge(draft.value().kind(), 1, Integer::sum);
             }
-            newVersions = checked.drafts().stream()
-                    .filter(draft -> draft.basedOn() > 0)
-                    .count();
+            newVersions =
+                    checked.drafts().stream().filter(draft -> !draft.isNew()).count();
             alreadyThere = checked.alreadyThere();
         }
 

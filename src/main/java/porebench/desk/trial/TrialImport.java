@@ -72,9 +72,8 @@ record TrialImport(String file, List<Draft> drafts, int trials, int alreadyThere
         return new TrialImport(sheet.file(), drafts, trials, result.alreadyThere(), problems);
     }
 
-    /** A row that names no determination carries the name of its mix instead. */
+    /** A row that names no determination goes into the one just begun. */
     private static Trial joining(Trial trial, Optional<DeterminationId> begun) {
-        boolean namesNone = trial.determinationId().text().equals(trial.mixId().text());
-        return namesNone && begun.isPresent() ? trial.in(begun.get()) : trial;
+        return begun.isEmpty() || trial.namesDetermination() ? trial : trial.in(begun.get());
     }
 }

@@ -151,7 +151,7 @@ public final class Intake {
     private void draft(Draft draft) {
         drafts.add(draft);
         soon.computeIfAbsent(draft.value().kind(), any -> new HashMap<>())
-                .putIfAbsent(draft.value().recordId(), draft.basedOn() + 1);
+                .putIfAbsent(draft.value().recordId(), draft.number());
     }
 
     /** Holds every new revision of a factor against the evidence as it will be. */

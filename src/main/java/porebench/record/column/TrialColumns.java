@@ -126,8 +126,7 @@ public final class TrialColumns {
         return new Trial(
                 cells.get(ID),
                 cells.get(MIX),
-                cells.any(DETERMINATION)
-                        .orElseGet(() -> new DeterminationId(cells.get(MIX).text())),
+                cells.any(DETERMINATION).orElseGet(() -> Trial.noDetermination(cells.get(MIX))),
                 cells.get(TESTED_AT),
                 cells.get(OPERATOR),
                 cells.get(METER),
