@@ -18,9 +18,6 @@ import porebench.record.Version;
  */
 public record JudgedDetermination(
         Version<Determination> determination, List<JudgedTrial> trials, Optional<DeterminationSummary> summary) {
-    /** The division of a scale nobody stated, in % air. Common practice, no source. */
-    public static final double USUAL_DIVISION_PERCENT = 0.1;
-
     public JudgedDetermination {
         trials = List.copyOf(trials);
     }

@@ -20,6 +20,9 @@ import porebench.record.id.MeterId;
  * @param topPercent the highest reading of the scale, in % air; empty while no meter is known
  */
 public record MeterScale(BigDecimal divisionPercent, Optional<BigDecimal> topPercent) {
+    /** The division of a scale nobody stated, in % air. Common practice, no source. */
+    public static final double USUAL_DIVISION_PERCENT = 0.1;
+
     /** Returns the scale of some trials of one determination. */
     static MeterScale of(List<JudgedTrial> trials, Map<MeterId, Version<Meter>> meters) {
         boolean anyCounts = trials.stream().anyMatch(JudgedTrial::counts);
@@ -33,7 +36,7 @@ public record MeterScale(BigDecimal divisionPercent, Optional<BigDecimal> topPer
                 used.stream()
                         .map(Meter::divisionPercent)
                         .max(Comparator.naturalOrder())
-                        .orElse(BigDecimal.valueOf(JudgedDetermination.USUAL_DIVISION_PERCENT)),
+                        .orElse(BigDecimal.valueOf(USUAL_DIVISION_PERCENT)),
                 used.stream().map(Meter::scaleTopPercent).min(Comparator.naturalOrder()));
     }
 }

@@ -16,7 +16,7 @@ import porebench.command.reply.ProfileOption;
 import porebench.command.reply.Report;
 import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
-import porebench.evidence.JudgedDetermination;
+import porebench.evidence.MeterScale;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.Profile;
@@ -93,9 +93,8 @@ public final class AirCommand extends OneCommand {
     private Outcome ofReading(OfReading asked) {
         List<Problem> problems = new ArrayList<>();
         Profile profile = ProfileOption.find(Optional.ofNullable(asked.profile), problems);
-        BigDecimal division = asked.division == null
-                ? BigDecimal.valueOf(JudgedDetermination.USUAL_DIVISION_PERCENT)
-                : asked.division;
+        BigDecimal division =
+                asked.division == null ? BigDecimal.valueOf(MeterScale.USUAL_DIVISION_PERCENT) : asked.division;
         Answer<AirContent> answer = AirContent.of(asked.reading, asked.factor, division, profile);
         problems.addAll(answer.problems());
         if (Problem.anyError(problems)) {

@@ -3,7 +3,7 @@ package porebench.command.bench;
 import java.math.BigDecimal;
 import java.util.List;
 import picocli.CommandLine.Option;
-import porebench.evidence.JudgedDetermination;
+import porebench.evidence.MeterScale;
 import porebench.method.Problem;
 
 /** {@code --division}: the division of the meter's scale, in % air; the usual one unless another is given. */
@@ -11,7 +11,7 @@ final class MeterDivision {
     private static final BigDecimal WIDEST = BigDecimal.TEN;
 
     @Option(names = "--division", paramLabel = "<percent>")
-    private BigDecimal percent = BigDecimal.valueOf(JudgedDetermination.USUAL_DIVISION_PERCENT);
+    private BigDecimal percent = BigDecimal.valueOf(MeterScale.USUAL_DIVISION_PERCENT);
 
     BigDecimal percent() {
         return percent;

@@ -25,7 +25,7 @@ final class ProfileModel {
     private final Texts texts;
     private final History<Copy> history = new History<>(new Copy("", "", Map.of()));
     private Profile shown = Profiles.standard();
-    private int basedOn;
+    private Optional<Version<LaboratoryProfile>> base = Optional.empty();
 
     /**
      * A laboratory's own copy as it is being changed.
@@ -57,9 +57,7 @@ final class ProfileModel {
     /** Shows a profile; a draft before is dropped. */
     void show(Profile profile) {
         shown = profile;
-        basedOn = book.latest(LaboratoryProfile.class, profile.id())
-                .map(Version::number)
-                .orElse(0);
+        base = book.latest(LaboratoryProfile.class, profile.id());
         history.restart(copyOf(profile));
     }
 
@@ -96,7 +94,7 @@ final class ProfileModel {
         }
         Profile own = shown.copyAs(id, texts.get("profile.copy.title", shown.title()));
         shown = own;
-        basedOn = 0;
+        base = Optional.empty();
         history.restart(copyOf(own));
     }
 
@@ -128,7 +126,7 @@ final class ProfileModel {
         List<Problem> problems = new ArrayList<>();
         if (draft().id().isBlank()) {
             problems.add(Problem.missing("id", texts.get("profile.id.plain")));
-        } else if (basedOn == 0 && isTaken(draft().id().strip())) {
+        } else if (base.isEmpty() && isTaken(draft().id().strip())) {
             problems.add(Problem.error(
                     "id",
                     "book.already-there",
@@ -147,7 +145,7 @@ final class ProfileModel {
     }
 
     boolean isNew() {
-        return isOwn() && basedOn == 0;
+        return isOwn() && base.isEmpty();
     }
 
     boolean isChanged() {
@@ -156,16 +154,12 @@ final class ProfileModel {
 
     /** Returns the draft of the record; empty while something is wrong. */
     Optional<Draft> record() {
-        return Problem.anyError(problems())
-                ? Optional.empty()
-                : Optional.of(new Draft(
-                        new LaboratoryProfile(new Profile(
-                                draft().id().strip(),
-                                draft().title().strip(),
-                                shown.edition(),
-                                shown.basedOn(),
-                                draft().figures())),
-                        basedOn));
+        if (Problem.anyError(problems())) {
+            return Optional.empty();
+        }
+        LaboratoryProfile own = new LaboratoryProfile(new Profile(
+                draft().id().strip(), draft().title().strip(), shown.edition(), shown.basedOn(), draft().figures()));
+        return Optional.of(base.map(kept -> Draft.correcting(kept, own)).orElseGet(() -> Draft.of(own)));
     }
 
     static String wordsOf(FigureName name) {

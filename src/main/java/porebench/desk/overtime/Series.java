@@ -9,7 +9,7 @@ import java.util.Map;
 import porebench.evidence.FactorHistory;
 import porebench.evidence.FactorHistory.Change;
 import porebench.evidence.FactorHistory.Made;
-import porebench.evidence.JudgedDetermination;
+import porebench.evidence.MeterScale;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
 
@@ -104,7 +104,7 @@ record Series(
                 .flatMap(point -> point.made().stream())
                 .mapToDouble(Made::divisionPercent)
                 .max()
-                .orElse(JudgedDetermination.USUAL_DIVISION_PERCENT);
+                .orElse(MeterScale.USUAL_DIVISION_PERCENT);
     }
 
     /** Puts together the trials that a person wants charted. */

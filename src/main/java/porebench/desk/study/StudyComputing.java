@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import porebench.desk.form.Numbers;
-import porebench.evidence.JudgedDetermination;
+import porebench.evidence.MeterScale;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.CrossedReadings;
 import porebench.evidence.study.FinestStep;
@@ -107,7 +107,7 @@ final class StudyComputing {
         if (Problem.anyError(problems)) {
             return new Said(problems.stream().map(problemText::say).toList(), Optional.empty());
         }
-        LayerLines.Source source = new LayerLines.Source(true, isTraining, JudgedDetermination.USUAL_DIVISION_PERCENT);
+        LayerLines.Source source = new LayerLines.Source(true, isTraining, MeterScale.USUAL_DIVISION_PERCENT);
         return new Said(List.of(), Optional.of(layers(readings, isCrossed, source)));
     }
 

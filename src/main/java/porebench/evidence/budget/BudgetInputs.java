@@ -72,14 +72,13 @@ public final class BudgetInputs {
      */
     public static Optional<FactorInputs> of(
             Evidence evidence, JudgedDetermination determination, LaboratoryScatter laboratory) {
-        double division = determination.trials().stream()
-                .flatMap(one -> Optional.ofNullable(
-                        evidence.meters().get(one.trial().value().meterId()))
-                        .stream())
-                .mapToDouble(meter -> meter.value().divisionPercent().doubleValue())
-                .max()
-                .orElse(JudgedDetermination.USUAL_DIVISION_PERCENT);
-        return of(determination, evidence.stories(), division, evidence.profile(), evidence.equipment(), laboratory);
+        return of(
+                determination,
+                evidence.stories(),
+                evidence.divisionPercent(determination),
+                evidence.profile(),
+                evidence.equipment(),
+                laboratory);
     }
 
     /**

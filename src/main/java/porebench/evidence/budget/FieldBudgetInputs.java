@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.JudgedTrial;
 import porebench.evidence.LaboratoryEquipment;
+import porebench.evidence.MeterScale;
 import porebench.evidence.MeterStory;
 import porebench.method.FigureName;
 import porebench.method.Profile;
@@ -53,7 +54,7 @@ public record FieldBudgetInputs(
         return new FieldInputs(
                 readingPercent,
                 meter.map(story -> story.meter().value().divisionPercent().doubleValue())
-                        .orElse(JudgedDetermination.USUAL_DIVISION_PERCENT),
+                        .orElse(MeterScale.USUAL_DIVISION_PERCENT),
                 curve.map(known -> dial(readingPercent, known, meter.orElseThrow(), day)),
                 profile.number(FigureName.FIELD_SCATTER),
                 factorPercent,

@@ -3,7 +3,10 @@ package porebench.evidence.study;
 import java.math.BigDecimal;
 import java.util.Arrays;
 
-/** The division of the scale that some numbers were read on, as their digits tell it. */
+/**
+ * The division of the scale that some numbers were read on, as their digits tell it, where no meter says it; the division of
+ * a determination is {@link porebench.evidence.MeterScale}'s.
+ */
 public final class FinestStep {
     private FinestStep() {}
 

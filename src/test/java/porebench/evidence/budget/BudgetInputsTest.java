@@ -14,9 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.evidence.Bench;
 import porebench.evidence.Evidence;
-import porebench.evidence.JudgedDetermination;
 import porebench.evidence.LaboratoryEquipment;
 import porebench.evidence.LaboratoryScatter;
+import porebench.evidence.MeterScale;
 import porebench.method.MeterType;
 import porebench.method.budget.Budget;
 import porebench.method.budget.Dial;
@@ -294,7 +294,7 @@ class BudgetInputsTest {
         assertThat(other.isMeasureShared()).isFalse();
         assertThat(records.of(6.06, Optional.empty(), DAY, 0.4, OptionalDouble.empty())
                         .divisionPercent())
-                .isEqualTo(JudgedDetermination.USUAL_DIVISION_PERCENT);
+                .isEqualTo(MeterScale.USUAL_DIVISION_PERCENT);
     }
 
     /** B-2 reads like B-1, but another vessel may have been filled for it: nothing of its error is that of the trials. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -93,6 +94,13 @@ class CoarsestDivisionTest {
     @CsvSource({"T-1", "T-2", "T-3"})
     void aFinerOneChangesNothing(String trial) {
         move(trial, "B-9", "0.05");
+        assertDivision(0.1);
+    }
+
+    @Test
+    void aStruckTrialVouchesForNothing() {
+        move("T-3", "B-9", "0.20");
+        bench.strike(List.of("T-3"));
         assertDivision(0.1);
     }
 }
