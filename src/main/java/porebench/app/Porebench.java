@@ -4,8 +4,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Locale;
+import porebench.command.reply.Machine;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Surroundings;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
 import porebench.print.PdfPress;
@@ -32,7 +32,7 @@ public final class Porebench {
                 System.getenv(), System.getProperty("os.name", ""), Path.of(System.getProperty("user.home", "")));
         LogFile log = new LogFile(data.logs(), LOG_BYTES);
         log.listen();
-        Surroundings here = new Surroundings(
+        Machine here = new Machine(
                 clock,
                 zone,
                 Locale.getDefault(),

@@ -20,8 +20,8 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import porebench.command.DemoRun;
 import porebench.command.PorebenchCommands;
+import porebench.command.reply.Machine;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Surroundings;
 import porebench.desk.Settings;
 import porebench.desk.frame.DrawnPages;
 import porebench.desk.frame.InventedBooks;
@@ -90,7 +90,7 @@ final class Rehearsal {
     static int run(Path demoData, Path folder) {
         Clock clock = Clock.fixed(DAY, ZoneOffset.UTC);
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
-        Surroundings here = new Surroundings(
+        Machine here = new Machine(
                 clock, ZoneOffset.UTC, Locale.ENGLISH, nowhere, nowhere, folder, "Porebench", Optional::empty);
         Ports ports = Porebench.ports(clock, ZoneOffset.UTC);
         PorebenchCommands commands = new PorebenchCommands(here, ports);

@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import porebench.command.DemoRun;
 import porebench.command.PorebenchCommands;
+import porebench.command.reply.Machine;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Surroundings;
 
 /**
  * Decides what a start of the program is: a command, the window, or without a display the whole job in text.
@@ -17,7 +17,7 @@ import porebench.command.reply.Surroundings;
  * @param display asks whether a window can be shown; asked only when there is no command
  * @param window opens the workbench
  */
-record Start(Surroundings here, Ports ports, DataFolder data, BooleanSupplier display, Window window) {
+record Start(Machine here, Ports ports, DataFolder data, BooleanSupplier display, Window window) {
 
     /** Starts and returns the exit status. */
     int run(String... arguments) {

@@ -2,8 +2,8 @@ package porebench.app;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import porebench.command.reply.Machine;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Surroundings;
 
 /** Opens the workbench. */
 @FunctionalInterface
@@ -15,5 +15,5 @@ interface Window {
      * @param demo the demo lab book, made when it is wanted and not there
      * @param book the lab book to open; the demo's when empty
      */
-    void open(Surroundings here, Ports ports, Path demo, Optional<Path> book);
+    void open(Machine here, Ports ports, Path demo, Optional<Path> book);
 }

@@ -3,8 +3,8 @@ package porebench.app;
 import java.nio.file.Path;
 import java.util.Optional;
 import porebench.command.DemoRun;
+import porebench.command.reply.Machine;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Surroundings;
 import porebench.desk.Settings;
 import porebench.desk.frame.InventedBooks;
 import porebench.desk.frame.Outside;
@@ -15,7 +15,7 @@ import porebench.exchange.PracticeLaboratory;
 final class WorkbenchWindow {
     private WorkbenchWindow() {}
 
-    static void open(Surroundings here, Ports ports, Path demo, Optional<Path> book) {
+    static void open(Machine here, Ports ports, Path demo, Optional<Path> book) {
         Workbench.start(
                 new Outside(
                         ports.shelf().get(),

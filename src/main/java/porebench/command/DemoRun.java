@@ -13,11 +13,11 @@ import porebench.command.bench.FactorReport;
 import porebench.command.bench.SampleReport;
 import porebench.command.book.NewBook;
 import porebench.command.reply.Failures;
+import porebench.command.reply.Machine;
+import porebench.command.reply.NumberText;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Reply;
-import porebench.command.reply.Shown;
-import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
 import porebench.evidence.CardState;
 import porebench.evidence.Evidence;
@@ -55,14 +55,14 @@ import porebench.record.id.DeterminationId;
 public final class DemoRun {
     private static final String WHO = "demo";
 
-    private final Surroundings here;
+    private final Machine here;
     private final Ports ports;
     private final Texts words;
     private final ProblemText problemText;
     private final TextPage page = new TextPage();
     private Optional<Path> log = Optional.empty();
 
-    public DemoRun(Surroundings here, Ports ports) {
+    public DemoRun(Machine here, Ports ports) {
         this.here = here;
         this.ports = ports;
         this.words = here.words();
@@ -250,7 +250,7 @@ public final class DemoRun {
             page.line(words.get(
                     "issue.issued",
                     Integer.toString(issue.revision()),
-                    new Shown(here.locale()).exact(issue.factorPercent()),
+                    new NumberText(here.locale()).exact(issue.factorPercent()),
                     issue.inForceFrom().toString(),
                     issue.recheckBy().toString(),
                     issue.issuedBy()));

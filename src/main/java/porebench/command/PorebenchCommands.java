@@ -39,11 +39,11 @@ import porebench.command.book.RegisterCommand;
 import porebench.command.book.RestoreCommand;
 import porebench.command.book.VerifyCommand;
 import porebench.command.reply.Failures;
+import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Reply;
-import porebench.command.reply.Surroundings;
 import porebench.command.study.ChartCommand;
 import porebench.command.study.ChartKind;
 import porebench.command.study.ComponentsCommand;
@@ -102,11 +102,11 @@ public final class PorebenchCommands {
             "backup",
             "demo");
 
-    private final Surroundings here;
+    private final Machine here;
     private final Ports ports;
     private final Texts words;
 
-    public PorebenchCommands(Surroundings here, Ports ports) {
+    public PorebenchCommands(Machine here, Ports ports) {
         this.here = here;
         this.ports = ports;
         this.words = here.words();

@@ -22,8 +22,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import porebench.command.reply.Machine;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Surroundings;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
 import porebench.print.PdfPress;
@@ -55,7 +55,7 @@ class StartTest {
     }
 
     private int start(BooleanSupplier display, String... arguments) {
-        Surroundings here = new Surroundings(
+        Machine here = new Machine(
                 CLOCK,
                 ZoneOffset.UTC,
                 Locale.ENGLISH,

@@ -14,8 +14,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import picocli.CommandLine;
+import porebench.command.reply.Machine;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Surroundings;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
 import porebench.port.LabBookShelf;
@@ -109,8 +109,8 @@ public final class Terminal {
                 .commandLine();
     }
 
-    private Surroundings surroundings(OutputStream out, OutputStream err) {
-        return new Surroundings(
+    private Machine surroundings(OutputStream out, OutputStream err) {
+        return new Machine(
                 clock,
                 ZoneOffset.UTC,
                 locale,

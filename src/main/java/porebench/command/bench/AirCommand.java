@@ -9,12 +9,12 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.ProfileOption;
 import porebench.command.reply.Report;
-import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
 import porebench.evidence.MeterScale;
 import porebench.method.Answer;
@@ -32,7 +32,7 @@ public final class AirCommand extends OneCommand {
     @ArgGroup(multiplicity = "1")
     private Question question = new Question();
 
-    public AirCommand(Surroundings here, Ports ports) {
+    public AirCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

@@ -3,11 +3,11 @@ package porebench.command.bench;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
-import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
 import porebench.method.Answer;
 import porebench.method.meter.BowlVolume;
@@ -31,7 +31,7 @@ public final class BowlCommand extends OneCommand {
     @Option(names = "--water-temp", required = true, paramLabel = "<temperature>")
     private Temperature water;
 
-    public BowlCommand(Surroundings here, Ports ports) {
+    public BowlCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

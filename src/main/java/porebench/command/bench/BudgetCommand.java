@@ -15,11 +15,11 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.ProfileOption;
-import porebench.command.reply.Surroundings;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.JudgedTrial;
 import porebench.evidence.LaboratoryEquipment;
@@ -91,7 +91,7 @@ public final class BudgetCommand extends OneCommand {
     @Option(names = "--at", paramLabel = "<date>")
     private @Nullable LocalDate at;
 
-    public BudgetCommand(Surroundings here, Ports ports) {
+    public BudgetCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

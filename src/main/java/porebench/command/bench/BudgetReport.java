@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
-import porebench.command.reply.Shown;
 import porebench.command.reply.TextPage;
 import porebench.method.Texts;
 import porebench.method.budget.Budget;
@@ -24,7 +24,7 @@ final class BudgetReport implements Report {
     private final MixId mixId;
     private final List<Part> parts;
     private final Texts words;
-    private final Shown shown;
+    private final NumberText shown;
 
     /**
      * The budget of one determination.
@@ -37,7 +37,7 @@ final class BudgetReport implements Report {
     record Part(DeterminationId id, BudgetResult factor, Capability capability, Optional<BudgetResult> field) {}
 
     /** Reports the budgets of the determinations of a mix, at least one, the newest last. */
-    BudgetReport(MixId mixId, List<Part> parts, Texts words, Shown shown) {
+    BudgetReport(MixId mixId, List<Part> parts, Texts words, NumberText shown) {
         this.mixId = mixId;
         this.parts = List.copyOf(parts);
         this.words = words;

@@ -13,11 +13,11 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.ProfileOption;
-import porebench.command.reply.Surroundings;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.JudgedTrial;
 import porebench.evidence.LaboratoryScatter;
@@ -51,7 +51,7 @@ public final class FactorCommand extends OneCommand {
     @Mixin
     private final MeterDivision division = new MeterDivision();
 
-    public FactorCommand(Surroundings here, Ports ports) {
+    public FactorCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

@@ -8,11 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Machine;
+import porebench.command.reply.NumberText;
 import porebench.command.reply.Reply;
 import porebench.command.reply.Report;
-import porebench.command.reply.Shown;
 import porebench.command.reply.StopReport;
-import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.JudgedTrial;
@@ -28,7 +28,7 @@ public final class FactorReport implements Report {
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
     private final Texts words;
-    private final Shown shown;
+    private final NumberText shown;
     private final ProblemText problemText;
     private final StopReport stopReport;
     private final List<JudgedDetermination> determinations;
@@ -37,16 +37,15 @@ public final class FactorReport implements Report {
     /**
      * Reports determinations.
      *
-     * @param here the person's surroundings
+     * @param here the machine it runs on
      * @param determinations the determinations
      * @param stops what the stop rule says of those that have a trial which counts
      */
-    public FactorReport(
-            Surroundings here, List<JudgedDetermination> determinations, Map<DeterminationId, StopRule> stops) {
+    public FactorReport(Machine here, List<JudgedDetermination> determinations, Map<DeterminationId, StopRule> stops) {
         this.stopReport = new StopReport(here.locale());
         this.stops = Map.copyOf(stops);
         this.words = here.words();
-        this.shown = new Shown(here.locale());
+        this.shown = new NumberText(here.locale());
         this.problemText = ProblemText.in(here.locale(), here.zone());
         this.determinations = List.copyOf(determinations);
     }

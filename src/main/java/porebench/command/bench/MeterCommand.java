@@ -11,11 +11,11 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.ProfileOption;
-import porebench.command.reply.Surroundings;
 import porebench.evidence.JudgedCalibration;
 import porebench.evidence.MeterStory;
 import porebench.evidence.intake.Sheet;
@@ -57,7 +57,7 @@ public final class MeterCommand extends OneCommand {
     @Mixin
     private final MeterDivision division = new MeterDivision();
 
-    public MeterCommand(Surroundings here, Ports ports) {
+    public MeterCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

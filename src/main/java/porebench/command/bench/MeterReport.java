@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Machine;
+import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
-import porebench.command.reply.Shown;
-import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
 import porebench.evidence.JudgedCalibration;
 import porebench.evidence.MeterStory;
@@ -27,7 +27,7 @@ import porebench.record.MeterCalibration;
 /** How a meter stood on a day: state, bowl, dial curve or column, and the calibrations by then. */
 final class MeterReport implements Report {
     private final Texts words;
-    private final Shown shown;
+    private final NumberText shown;
     private final MeterStory story;
     private final LocalDate day;
     private final Optional<Volume> bowl;
@@ -41,9 +41,9 @@ final class MeterReport implements Report {
      *
      * @param bowl the bowl volume in force on the day; empty when it is not known
      */
-    MeterReport(Surroundings here, MeterStory story, LocalDate day, Optional<Volume> bowl) {
+    MeterReport(Machine here, MeterStory story, LocalDate day, Optional<Volume> bowl) {
         this.words = here.words();
-        this.shown = new Shown(here.locale());
+        this.shown = new NumberText(here.locale());
         this.story = story;
         this.day = day;
         this.bowl = bowl;
@@ -148,7 +148,7 @@ final class MeterReport implements Report {
                 "");
         page.row(
                 words.get("meter.next-due"),
-                story.nextDueOn(day).map(LocalDate::toString).orElse(Shown.NONE),
+                story.nextDueOn(day).map(LocalDate::toString).orElse(NumberText.NONE),
                 "");
         page.gap();
         bowlText(page);

@@ -8,11 +8,11 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.ProfileOption;
-import porebench.command.reply.Surroundings;
 import porebench.method.Answer;
 import porebench.method.FigureName;
 import porebench.method.Limit;
@@ -53,7 +53,7 @@ public final class SampleCommand extends OneCommand {
     @Mixin
     private final ProfileOption rules = new ProfileOption();
 
-    public SampleCommand(Surroundings here, Ports ports) {
+    public SampleCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Machine;
+import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
-import porebench.command.reply.Shown;
-import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
 import porebench.method.Texts;
 import porebench.method.sample.Constituent;
@@ -21,16 +21,15 @@ import porebench.record.MixDesign;
 /** The correction sample of a mix: what to weigh and which waters go with it. */
 public final class SampleReport implements Report {
     private final Texts words;
-    private final Shown shown;
+    private final NumberText shown;
     private final MixDesign mix;
     private final boolean wetSieved;
     private final CorrectionSample sample;
     private final WeighOut weighOut;
 
-    public SampleReport(
-            Surroundings here, MixDesign mix, boolean wetSieved, CorrectionSample sample, WeighOut weighOut) {
+    public SampleReport(Machine here, MixDesign mix, boolean wetSieved, CorrectionSample sample, WeighOut weighOut) {
         this.words = here.words();
-        this.shown = new Shown(here.locale());
+        this.shown = new NumberText(here.locale());
         this.mix = mix;
         this.wetSieved = wetSieved;
         this.sample = sample;
@@ -91,7 +90,7 @@ public final class SampleReport implements Report {
         sample.inundation()
                 .ifPresentOrElse(
                         water -> volume(page, "sample.inundation", water, VolumeUnit.LITRE, 2),
-                        () -> page.row(words.get("sample.inundation"), Shown.NONE, VolumeUnit.LITRE.symbol()));
+                        () -> page.row(words.get("sample.inundation"), NumberText.NONE, VolumeUnit.LITRE.symbol()));
         volume(page, "sample.withdraw", sample.withdrawal(), VolumeUnit.MILLILITRE, 0);
         if (sample.isThirdTooMuch()) {
             page.gap();

@@ -19,12 +19,12 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Machine;
+import porebench.command.reply.NumberText;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
-import porebench.command.reply.Shown;
-import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
 import porebench.command.reply.WhereTo;
 import porebench.evidence.practice.Planted;
@@ -97,7 +97,7 @@ public final class SimulateCommand extends OneCommand {
     @Mixin
     private final WhereTo whereTo = new WhereTo();
 
-    public SimulateCommand(Surroundings here, Ports ports) {
+    public SimulateCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 
@@ -257,7 +257,7 @@ public final class SimulateCommand extends OneCommand {
             page.row(words().get("simulate.meter"), made.get(0).meterId().text(), "");
             page.row(
                     words().get("simulate.faults"),
-                    planted.faults().isEmpty() ? Shown.NONE : String.join(", ", symbols()),
+                    planted.faults().isEmpty() ? NumberText.NONE : String.join(", ", symbols()),
                     "");
             if (!planted.trials().isEmpty() && planted.trials().size() < made.size()) {
                 page.row(words().get("simulate.faulty"), String.join(", ", trialIds()), "");

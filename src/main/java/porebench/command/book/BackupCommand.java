@@ -3,9 +3,9 @@ package porebench.command.book;
 import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
+import porebench.command.reply.Machine;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Surroundings;
 import porebench.method.Answer;
 import porebench.port.BookCopy;
 
@@ -15,7 +15,7 @@ public final class BackupCommand extends BookCommand {
     @Parameters(paramLabel = "<folder>", descriptionKey = "folder")
     private Path folder;
 
-    public BackupCommand(Surroundings here, Ports ports) {
+    public BackupCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

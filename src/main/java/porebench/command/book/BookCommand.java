@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine.Option;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
 import porebench.record.LabBook;
 import porebench.record.RecordKind;
@@ -17,7 +17,7 @@ abstract class BookCommand extends OneCommand {
     @Option(names = "--book", required = true, paramLabel = "<file>")
     private Path book;
 
-    BookCommand(Surroundings here, Ports ports) {
+    BookCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

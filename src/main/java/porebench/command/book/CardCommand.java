@@ -6,10 +6,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Machine;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
-import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
 import porebench.command.reply.WhereTo;
 import porebench.method.Answer;
@@ -40,7 +40,7 @@ public final class CardCommand extends BookCommand {
     @Mixin
     private final WhereTo whereTo = new WhereTo();
 
-    public CardCommand(Surroundings here, Ports ports) {
+    public CardCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Command;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Machine;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
-import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
 import porebench.record.LabBook;
 import porebench.record.RecordKind;
@@ -15,7 +15,7 @@ import porebench.record.RecordKind;
 /** {@code demo}: a new lab book with the records of the demo laboratory. */
 @Command(name = "demo")
 public final class DemoCommand extends BookCommand {
-    public DemoCommand(Surroundings here, Ports ports) {
+    public DemoCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

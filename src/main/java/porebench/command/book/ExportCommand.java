@@ -8,10 +8,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Machine;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
-import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
 import porebench.command.reply.WhereTo;
 import porebench.port.LabSheets;
@@ -31,7 +31,7 @@ public final class ExportCommand extends BookCommand {
     @Mixin
     private final WhereTo whereTo = new WhereTo();
 
-    public ExportCommand(Surroundings here, Ports ports) {
+    public ExportCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

@@ -14,11 +14,11 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Machine;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
 import porebench.command.reply.StopReport;
-import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
 import porebench.evidence.Evidence;
 import porebench.evidence.LaboratoryScatter;
@@ -51,7 +51,7 @@ public final class ImportCommand extends BookCommand {
     @Parameters(arity = "1..*", paramLabel = "<file>", descriptionKey = "files")
     private List<Path> files = List.of();
 
-    public ImportCommand(Surroundings here, Ports ports) {
+    public ImportCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

@@ -10,11 +10,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Machine;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
 import porebench.command.reply.StopReport;
-import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
@@ -69,7 +69,7 @@ public final class IssueCommand extends BookCommand {
     @Option(names = "--confirm")
     private boolean confirm;
 
-    public IssueCommand(Surroundings here, Ports ports) {
+    public IssueCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

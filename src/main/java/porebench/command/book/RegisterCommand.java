@@ -8,12 +8,12 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Machine;
+import porebench.command.reply.NumberText;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Reply;
 import porebench.command.reply.Report;
-import porebench.command.reply.Shown;
-import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
@@ -26,7 +26,7 @@ public final class RegisterCommand extends BookCommand {
     @Option(names = "--on", paramLabel = "<date>")
     private @Nullable LocalDate on;
 
-    public RegisterCommand(Surroundings here, Ports ports) {
+    public RegisterCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 
@@ -80,7 +80,7 @@ public final class RegisterCommand extends BookCommand {
             rows.forEach(row -> cells.add(List.of(
                     row.mixId().text(),
                     words().get("state." + row.state().symbol().replace(' ', '-')),
-                    row.factorPercent().map(shown()::exact).orElse(Shown.NONE),
+                    row.factorPercent().map(shown()::exact).orElse(NumberText.NONE),
                     or(row.revision()),
                     or(row.inForceFrom()),
                     or(row.recheckBy()),
@@ -112,7 +112,7 @@ public final class RegisterCommand extends BookCommand {
         }
 
         private static String or(Optional<?> value) {
-            return value.map(Object::toString).orElse(Shown.NONE);
+            return value.map(Object::toString).orElse(NumberText.NONE);
         }
     }
 }

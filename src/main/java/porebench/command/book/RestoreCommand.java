@@ -7,10 +7,10 @@ import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Machine;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
-import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
 import porebench.method.Answer;
 import porebench.port.BookCopy;
@@ -28,7 +28,7 @@ public final class RestoreCommand extends BookCommand {
     @Option(names = "--from", required = true, paramLabel = "<file or folder>")
     private Path from;
 
-    public RestoreCommand(Surroundings here, Ports ports) {
+    public RestoreCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

@@ -6,10 +6,10 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Machine;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
-import porebench.command.reply.Surroundings;
 import porebench.command.reply.TextPage;
 import porebench.command.reply.TrainingReport;
 import porebench.method.Problem;
@@ -32,7 +32,7 @@ public final class VerifyCommand extends BookCommand {
         private long entries;
     }
 
-    public VerifyCommand(Surroundings here, Ports ports) {
+    public VerifyCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

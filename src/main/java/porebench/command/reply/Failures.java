@@ -12,7 +12,7 @@ public final class Failures {
     private Failures() {}
 
     /** Logs a failure and returns the file in which its details stand; empty when there is none. */
-    public static Optional<Path> log(RuntimeException failure, Surroundings here) {
+    public static Optional<Path> log(RuntimeException failure, Machine here) {
         LOG.log(Level.WARNING, "a command failed", failure);
         return here.log().get();
     }

@@ -21,7 +21,7 @@ import porebench.record.LabBook;
  * What all commands have in common: {@code --json}, {@code --help}, and that whatever happens ends in one clear answer.
  */
 public abstract class OneCommand implements Callable<Integer> {
-    private final Surroundings here;
+    private final Machine here;
     private final Ports ports;
 
     private boolean acted;
@@ -34,7 +34,7 @@ public abstract class OneCommand implements Callable<Integer> {
             usageHelp = true)
     private boolean help;
 
-    public OneCommand(Surroundings here, Ports ports) {
+    public OneCommand(Machine here, Ports ports) {
         this.here = here;
         this.ports = ports;
     }
@@ -107,7 +107,7 @@ public abstract class OneCommand implements Callable<Integer> {
         return failure instanceof FileSystemException ? name + " " + message.strip() : message.strip();
     }
 
-    public final Surroundings here() {
+    public final Machine here() {
         return here;
     }
 
@@ -119,8 +119,8 @@ public abstract class OneCommand implements Callable<Integer> {
         return here.words();
     }
 
-    public final Shown shown() {
-        return new Shown(here.locale());
+    public final NumberText shown() {
+        return new NumberText(here.locale());
     }
 
     public final ProblemText problemText() {

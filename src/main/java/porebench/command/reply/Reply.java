@@ -15,10 +15,10 @@ public final class Reply {
     public static final int REFUSED = 1;
     public static final int WRONG_USAGE = 2;
 
-    private final Surroundings here;
+    private final Machine here;
     private final ProblemText problemText;
 
-    public Reply(Surroundings here) {
+    public Reply(Machine here) {
         this.here = here;
         this.problemText = ProblemText.in(here.locale(), here.zone());
     }
@@ -37,7 +37,7 @@ public final class Reply {
      * Returns the exit status once everything was said: an answer that did not get out whole, to a full disk or a closed pipe,
      * is not done.
      */
-    public static int delivered(Surroundings here, int status) {
+    public static int delivered(Machine here, int status) {
         here.err().flush();
         boolean isErrLost = here.err().checkError();
         if (here.out().checkError()) {

@@ -111,7 +111,7 @@ public final class TextPage {
 
     /** Returns whether a cell is a number: perhaps a sign, then digits of any script, points and commas after the first. */
     private static boolean isNumber(String cell) {
-        if (cell.equals(Shown.NONE)) {
+        if (cell.equals(NumberText.NONE)) {
             return true;
         }
         int first = !cell.isEmpty() && SIGNS.indexOf(cell.charAt(0)) >= 0 ? 1 : 0;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import porebench.command.reply.JsonFields;
-import porebench.command.reply.Shown;
+import porebench.command.reply.NumberText;
 import porebench.command.reply.TextPage;
 import porebench.method.Texts;
 import porebench.statistics.Judged;
@@ -38,7 +38,7 @@ record AnovaLine(String source, String name, MeanSquare squares, Judged<FTest> t
     }
 
     /** Adds lines as a table. */
-    static void table(TextPage page, List<AnovaLine> lines, Texts words, Shown shown) {
+    static void table(TextPage page, List<AnovaLine> lines, Texts words, NumberText shown) {
         List<List<String>> cells = new ArrayList<>();
         for (AnovaLine line : lines) {
             cells.add(List.of(

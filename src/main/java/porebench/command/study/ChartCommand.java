@@ -11,10 +11,10 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Surroundings;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.ValueRow;
 import porebench.method.Problem;
@@ -62,7 +62,7 @@ public final class ChartCommand extends OneCommand {
     @Option(names = "--sigma", paramLabel = "<number>")
     private @Nullable BigDecimal sigma;
 
-    public ChartCommand(Surroundings here, Ports ports) {
+    public ChartCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
-import porebench.command.reply.Shown;
 import porebench.command.reply.TextPage;
 import porebench.method.Texts;
 import porebench.statistics.control.ChartConstants;
@@ -30,7 +30,7 @@ final class ChartReport implements Report {
     private final int base;
     private final Optional<FalseAlarms> alarms;
     private final Texts words;
-    private final Shown shown;
+    private final NumberText shown;
 
     /**
      * A chart of any kind.
@@ -114,7 +114,8 @@ final class ChartReport implements Report {
      */
     record Asked(ChartKind kind, ChartTerms terms, int base) {}
 
-    ChartReport(Asked asked, Chart chart, Subgroups groups, Optional<FalseAlarms> alarms, Texts words, Shown shown) {
+    ChartReport(
+            Asked asked, Chart chart, Subgroups groups, Optional<FalseAlarms> alarms, Texts words, NumberText shown) {
         this.chart = chart;
         this.groups = groups;
         this.kind = asked.kind();

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import porebench.command.reply.Machine;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Surroundings;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.LayeredReadings;
 import porebench.evidence.study.ValueRow;
@@ -24,7 +24,7 @@ public final class ComponentsCommand extends StudyCommand {
     @Option(names = "--crossed")
     private boolean isCrossed;
 
-    public ComponentsCommand(Surroundings here, Ports ports) {
+    public ComponentsCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

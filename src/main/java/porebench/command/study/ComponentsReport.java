@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
-import porebench.command.reply.Shown;
 import porebench.command.reply.TextPage;
 import porebench.method.Texts;
 import porebench.statistics.Judged;
@@ -20,12 +20,12 @@ final class ComponentsReport implements Report {
     private final Optional<VarianceLayers> found;
     private final List<Line> lines;
     private final Texts words;
-    private final Shown shown;
+    private final NumberText shown;
 
     /** A layer under the name people gave it; the last one is that of the values. */
     private record Line(String name, String title, VarianceLayers.Layer layer) {}
 
-    ComponentsReport(List<String> names, Judged<VarianceLayers> layers, Texts words, Shown shown) {
+    ComponentsReport(List<String> names, Judged<VarianceLayers> layers, Texts words, NumberText shown) {
         this.found = layers.meaningful();
         this.words = words;
         this.shown = shown;
@@ -135,9 +135,9 @@ final class ComponentsReport implements Report {
                     shown.sixDigits(end(layer, VarianceInterval::low)),
                     layer.interval().isPresent()
                                     && Double.isInfinite(layer.interval().get().high())
-                            ? Shown.NONE
+                            ? NumberText.NONE
                             : shown.sixDigits(end(layer, VarianceInterval::high)),
-                    share.isPresent() ? shown.fixed(100 * share.getAsDouble(), 1) : Shown.NONE,
+                    share.isPresent() ? shown.fixed(100 * share.getAsDouble(), 1) : NumberText.NONE,
                     shown.sixDigits(layer.byAnova())));
         }
         page.table(

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
-import porebench.command.reply.Shown;
 import porebench.command.reply.TextPage;
 import porebench.method.Texts;
 import porebench.statistics.Judged;
@@ -18,12 +18,12 @@ final class CrossedReport implements Report {
     private final Judged<CrossedVariances> judged;
     private final List<Line> lines = new ArrayList<>();
     private final Texts words;
-    private final Shown shown;
+    private final NumberText shown;
 
     /** A layer under the name people gave it; the last one is what is left. */
     private record Line(String name, String title, CrossedVariances.Layer layer, double share) {}
 
-    CrossedReport(List<String> names, Judged<CrossedVariances> judged, Texts words, Shown shown) {
+    CrossedReport(List<String> names, Judged<CrossedVariances> judged, Texts words, NumberText shown) {
         this.judged = judged;
         this.words = words;
         this.shown = shown;
@@ -112,7 +112,7 @@ final class CrossedReport implements Report {
                 Integer.toString(layer.groups()),
                 shown.sixDigits(layer.variance()),
                 shown.sixDigits(layer.interval().low()),
-                Double.isInfinite(high) ? Shown.NONE : shown.sixDigits(high),
+                Double.isInfinite(high) ? NumberText.NONE : shown.sixDigits(high),
                 shown.fixed(100 * line.share(), 1));
     }
 }

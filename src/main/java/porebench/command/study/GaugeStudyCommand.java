@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import porebench.command.reply.Machine;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Surroundings;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.CrossedReadings;
 import porebench.evidence.study.ValueRow;
@@ -27,7 +27,7 @@ public final class GaugeStudyCommand extends StudyCommand {
     @Option(names = "--no-interaction")
     private boolean isPooled;
 
-    public GaugeStudyCommand(Surroundings here, Ports ports) {
+    public GaugeStudyCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

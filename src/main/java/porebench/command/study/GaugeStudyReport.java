@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
-import porebench.command.reply.Shown;
 import porebench.command.reply.TextPage;
 import porebench.method.Texts;
 import porebench.statistics.Judged;
@@ -18,13 +18,13 @@ import porebench.statistics.variance.VarianceInterval;
 final class GaugeStudyReport implements Report {
     private final GaugeStudy study;
     private final Texts words;
-    private final Shown shown;
+    private final NumberText shown;
     private final List<AnovaLine> lines = new ArrayList<>();
     private final List<Part> parts = new ArrayList<>();
 
     private record Part(String name, String title, VarianceEstimate estimate) {}
 
-    GaugeStudyReport(GaugeStudy study, Texts words, Shown shown) {
+    GaugeStudyReport(GaugeStudy study, Texts words, NumberText shown) {
         this.study = study;
         this.words = words;
         this.shown = shown;
@@ -159,7 +159,7 @@ final class GaugeStudyReport implements Report {
         });
         page.row(
                 words.get("gauge.categories"),
-                study.distinctCategories().map(String::valueOf).orElse(Shown.NONE),
+                study.distinctCategories().map(String::valueOf).orElse(NumberText.NONE),
                 "");
         page.line(words.get(hint()));
     }
@@ -176,7 +176,7 @@ final class GaugeStudyReport implements Report {
                 name,
                 shown.sixDigits(variance),
                 shown.sixDigits(interval.low()),
-                Double.isFinite(interval.high()) ? shown.sixDigits(interval.high()) : Shown.NONE,
+                Double.isFinite(interval.high()) ? shown.sixDigits(interval.high()) : NumberText.NONE,
                 shown.fixed(percent(study.share(variance)), 1));
     }
 }

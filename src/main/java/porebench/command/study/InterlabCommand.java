@@ -3,9 +3,9 @@ package porebench.command.study;
 import java.math.BigDecimal;
 import java.util.List;
 import picocli.CommandLine.Command;
+import porebench.command.reply.Machine;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Surroundings;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.LaboratoryLevels;
 import porebench.evidence.study.ValueRow;
@@ -15,7 +15,7 @@ import porebench.record.KeptStudy;
 /** {@code interlab}: how far laboratories agree that tested the same material. */
 @Command(name = "interlab")
 public final class InterlabCommand extends StudyCommand {
-    public InterlabCommand(Surroundings here, Ports ports) {
+    public InterlabCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

@@ -8,8 +8,8 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
-import porebench.command.reply.Shown;
 import porebench.command.reply.TextPage;
 import porebench.evidence.study.LaboratoryLevels;
 import porebench.method.Texts;
@@ -30,9 +30,9 @@ final class InterlabReport implements Report {
     private final LaboratoryLevels levels;
     private final BigDecimal division;
     private final Texts words;
-    private final Shown shown;
+    private final NumberText shown;
 
-    InterlabReport(LaboratoryLevels levels, BigDecimal division, Texts words, Shown shown) {
+    InterlabReport(LaboratoryLevels levels, BigDecimal division, Texts words, NumberText shown) {
         this.levels = levels;
         this.division = division;
         this.words = words;

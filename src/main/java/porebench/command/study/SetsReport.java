@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
-import porebench.command.reply.Shown;
 import porebench.command.reply.TextPage;
 import porebench.method.Texts;
 import porebench.statistics.outlier.RepeatSets;
@@ -21,9 +21,9 @@ final class SetsReport implements Report {
     private final List<String> names;
     private final RepeatSets sets;
     private final Texts words;
-    private final Shown shown;
+    private final NumberText shown;
 
-    SetsReport(Subgroups groups, double division, double repeatability, Texts words, Shown shown) {
+    SetsReport(Subgroups groups, double division, double repeatability, Texts words, NumberText shown) {
         this.names = groups.names();
         this.words = words;
         this.shown = shown;

@@ -9,10 +9,10 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Surroundings;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.ValueRow;
 import porebench.method.FigureName;
@@ -34,7 +34,7 @@ public final class StatsCommand extends OneCommand {
     @Option(names = "--repeatability", paramLabel = "<number>")
     private @Nullable BigDecimal repeatability;
 
-    public StatsCommand(Surroundings here, Ports ports) {
+    public StatsCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

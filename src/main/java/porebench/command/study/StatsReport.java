@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
-import porebench.command.reply.Shown;
 import porebench.command.reply.TextPage;
 import porebench.method.Texts;
 import porebench.statistics.Judged;
@@ -25,10 +25,10 @@ final class StatsReport implements Report {
     private static final double CONFIDENCE = 0.95;
 
     private final Texts words;
-    private final Shown shown;
+    private final NumberText shown;
     private final Summary summary;
     private final Optional<MeanInterval> interval;
-    private final Optional<CriticalRange.Verdict> rangeCheck;
+    private final Optional<CriticalRange.RangeCheck> rangeCheck;
     private final Optional<GrubbsTest> grubbs;
     private final Line single;
     private final Line pair;
@@ -51,7 +51,7 @@ final class StatsReport implements Report {
         }
     }
 
-    StatsReport(double[] numbers, double division, double repeatability, Texts words, Shown shown) {
+    StatsReport(double[] numbers, double division, double repeatability, Texts words, NumberText shown) {
         this.words = words;
         this.shown = shown;
         summary = Summary.of(numbers);

@@ -9,10 +9,10 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Surroundings;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.KeptReadings;
 import porebench.evidence.study.ValueRow;
@@ -48,7 +48,7 @@ abstract class StudyCommand extends OneCommand {
         private StudyId study;
     }
 
-    StudyCommand(Surroundings here, Ports ports) {
+    StudyCommand(Machine here, Ports ports) {
         super(here, ports);
     }
 

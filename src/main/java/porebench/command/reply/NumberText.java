@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import porebench.method.RoundingRule;
 
 /** Numbers as people read them: in their locale, with the decimals that mean something. */
-public final class Shown {
+public final class NumberText {
     /** What stands where there is no number. */
     public static final String NONE = "-";
 
@@ -20,7 +20,7 @@ public final class Shown {
 
     private final NumberFormat format;
 
-    public Shown(Locale locale) {
+    public NumberText(Locale locale) {
         format = NumberFormat.getNumberInstance(locale);
         format.setGroupingUsed(false);
     }

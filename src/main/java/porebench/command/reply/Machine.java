@@ -22,7 +22,7 @@ import porebench.method.Texts;
  * @param user who keeps records when no other name is given
  * @param log returns the file in which the details of a failure stand; empty when there is none
  */
-public record Surroundings(
+public record Machine(
         Clock clock,
         ZoneId zone,
         Locale locale,
@@ -32,8 +32,8 @@ public record Surroundings(
         String user,
         Supplier<Optional<Path>> log) {
 
-    /** Makes surroundings without a log. */
-    public Surroundings(
+    /** Makes a machine without a log. */
+    public Machine(
             Clock clock, ZoneId zone, Locale locale, PrintStream out, PrintStream err, Path folder, String user) {
         this(clock, zone, locale, out, err, folder, user, Optional::empty);
     }
