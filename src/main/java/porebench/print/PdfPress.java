@@ -36,7 +36,7 @@ import porebench.print.calibration.CalibrationPages;
 import porebench.print.card.CardPage;
 import porebench.print.page.Faces;
 import porebench.print.page.Imprint;
-import porebench.print.page.Leaves;
+import porebench.print.page.OpenPages;
 import porebench.print.page.Typefaces;
 import porebench.print.page.Words;
 import porebench.print.picture.PictureFile;
@@ -146,7 +146,7 @@ public final class PdfPress implements Press {
             PDRectangle page = new PDRectangle((float) (paper.widthMillimetres() * POINTS_PER_MILLIMETRE), (float)
                     (paper.heightMillimetres() * POINTS_PER_MILLIMETRE));
             describe(document, name(what, words), locale);
-            try (Leaves leaves = new Leaves(document, page, faces)) {
+            try (OpenPages leaves = new OpenPages(document, page, faces)) {
                 draw(what, leaves, words);
             }
             ByteArrayOutputStream pdf = new ByteArrayOutputStream();
@@ -157,7 +157,7 @@ public final class PdfPress implements Press {
         }
     }
 
-    private void draw(Printed what, Leaves leaves, Words words) throws IOException {
+    private void draw(Printed what, OpenPages leaves, Words words) throws IOException {
         Imprint imprint = new Imprint(program, LocalDate.now(clock));
         if (what instanceof FactorCard card) {
             new CardPage(card, leaves.next(), words, imprint, leaves.size()).draw();

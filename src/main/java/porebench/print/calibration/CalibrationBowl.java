@@ -12,8 +12,8 @@ import porebench.method.meter.BowlFills;
 import porebench.print.page.Align;
 import porebench.print.page.Figures;
 import porebench.print.page.Flow;
+import porebench.print.page.PageTable;
 import porebench.print.page.SheetParts;
-import porebench.print.page.Table;
 import porebench.print.page.Weight;
 import porebench.print.page.Words;
 import porebench.quantity.VolumeUnit;
@@ -34,7 +34,7 @@ final class CalibrationBowl {
 
     void draw(BowlFills measured, Optional<BowlCalibration> found) throws IOException {
         parts.section("calibration.bowl", 70);
-        Table table = new Table(
+        PageTable table = new PageTable(
                 flow,
                 List.of(
                         column("calibration.fill", 0.7, Align.LEFT),
@@ -106,7 +106,7 @@ final class CalibrationBowl {
         return number.map(value -> words.say(key, words.number(value))).orElse(Figures.NONE);
     }
 
-    private Table.Column column(String key, double share, Align align) {
-        return new Table.Column(words.say(key), share, align, Weight.REGULAR);
+    private PageTable.Column column(String key, double share, Align align) {
+        return new PageTable.Column(words.say(key), share, align, Weight.REGULAR);
     }
 }

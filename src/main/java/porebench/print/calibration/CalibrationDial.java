@@ -15,8 +15,8 @@ import porebench.method.meter.InitialLine;
 import porebench.print.page.Align;
 import porebench.print.page.Figures;
 import porebench.print.page.Flow;
+import porebench.print.page.PageTable;
 import porebench.print.page.SheetParts;
-import porebench.print.page.Table;
 import porebench.print.page.Weight;
 import porebench.print.page.Words;
 import porebench.quantity.PressureUnit;
@@ -75,7 +75,7 @@ final class CalibrationDial {
     }
 
     private void drawPoints(DialCalibration found) throws IOException {
-        Table table = new Table(
+        PageTable table = new PageTable(
                 flow,
                 List.of(
                         column("calibration.true"),
@@ -84,7 +84,7 @@ final class CalibrationDial {
                         column("calibration.error"),
                         column("calibration.point-uncertainty"),
                         column("calibration.model"),
-                        new Table.Column(words.say("calibration.verdict"), 0.9, Align.LEFT, Weight.BOLD)));
+                        new PageTable.Column(words.say("calibration.verdict"), 0.9, Align.LEFT, Weight.BOLD)));
         table.heading(16);
         for (DialCurve.Knot knot : found.curve().knots()) {
             table.row(List.of(
@@ -99,8 +99,8 @@ final class CalibrationDial {
         flow.down(6);
     }
 
-    private Table.Column column(String key) {
-        return new Table.Column(words.say(key), 1, Align.RIGHT, Weight.REGULAR);
+    private PageTable.Column column(String key) {
+        return new PageTable.Column(words.say(key), 1, Align.RIGHT, Weight.REGULAR);
     }
 
     private void drawPlot(DialCalibration found) throws IOException {

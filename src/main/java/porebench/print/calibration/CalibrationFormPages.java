@@ -13,9 +13,9 @@ import porebench.print.page.Figures;
 import porebench.print.page.FittedText;
 import porebench.print.page.Flow;
 import porebench.print.page.Imprint;
-import porebench.print.page.Leaves;
+import porebench.print.page.OpenPages;
+import porebench.print.page.PageTable;
 import porebench.print.page.SheetParts;
-import porebench.print.page.Table;
 import porebench.print.page.TextFit;
 import porebench.print.page.Weight;
 import porebench.print.page.Words;
@@ -43,7 +43,8 @@ public final class CalibrationFormPages {
     private final SheetParts parts;
     private final Imprint imprint;
 
-    public CalibrationFormPages(CalibrationForm form, Leaves leaves, Words words, Imprint imprint) throws IOException {
+    public CalibrationFormPages(CalibrationForm form, OpenPages leaves, Words words, Imprint imprint)
+            throws IOException {
         this.form = form;
         this.words = words;
         this.figures = new Figures(words);
@@ -181,8 +182,8 @@ public final class CalibrationFormPages {
         parts.toWrite(TO_WRITE, List.of(labels));
     }
 
-    private void blank(List<Table.Column> columns, int rows) throws IOException {
-        Table table = new Table(flow, columns);
+    private void blank(List<PageTable.Column> columns, int rows) throws IOException {
+        PageTable table = new PageTable(flow, columns);
         table.heading(ROW);
         for (int row = 1; row <= rows; row++) {
             List<String> corners = new ArrayList<>(Collections.nCopies(columns.size(), ""));
@@ -192,7 +193,7 @@ public final class CalibrationFormPages {
         flow.down(4);
     }
 
-    private Table.Column column(String key, double share, Object... filled) {
-        return new Table.Column(words.say(key, filled), share, Align.LEFT, Weight.REGULAR);
+    private PageTable.Column column(String key, double share, Object... filled) {
+        return new PageTable.Column(words.say(key, filled), share, Align.LEFT, Weight.REGULAR);
     }
 }

@@ -10,9 +10,9 @@ import porebench.print.page.Cautions;
 import porebench.print.page.Figures;
 import porebench.print.page.Flow;
 import porebench.print.page.Imprint;
-import porebench.print.page.Leaves;
+import porebench.print.page.OpenPages;
+import porebench.print.page.PageTable;
 import porebench.print.page.SheetParts;
-import porebench.print.page.Table;
 import porebench.print.page.TextFit;
 import porebench.print.page.Weight;
 import porebench.print.page.Words;
@@ -28,7 +28,8 @@ public final class CalibrationPages {
     private final SheetParts parts;
     private final Imprint imprint;
 
-    public CalibrationPages(CalibrationRecord record, Leaves leaves, Words words, Imprint imprint) throws IOException {
+    public CalibrationPages(CalibrationRecord record, OpenPages leaves, Words words, Imprint imprint)
+            throws IOException {
         this.record = record;
         this.measured = record.judged().calibration().value();
         this.words = words;
@@ -107,7 +108,7 @@ public final class CalibrationPages {
         if (checks.isEmpty()) {
             return;
         }
-        Table table = new Table(
+        PageTable table = new PageTable(
                 flow,
                 List.of(
                         column("calibration.check", 2.3, Align.LEFT),
@@ -126,8 +127,8 @@ public final class CalibrationPages {
         }
     }
 
-    private Table.Column column(String key, double share, Align align) {
-        return new Table.Column(words.say(key), share, align, Weight.REGULAR);
+    private PageTable.Column column(String key, double share, Align align) {
+        return new PageTable.Column(words.say(key), share, align, Weight.REGULAR);
     }
 
     private String figure(MeterCheck check, double value) {

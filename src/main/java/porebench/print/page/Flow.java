@@ -12,7 +12,7 @@ public final class Flow {
     private static final double RUNNING_HEAD = 20;
     private static final double FOOT = 9;
 
-    private final Leaves leaves;
+    private final OpenPages leaves;
     private final Words words;
     private final String runningHead;
     private final double width;
@@ -27,7 +27,7 @@ public final class Flow {
      * @param runningHead what stands on top of the pages after the first
      * @param training whether every page says that nothing on it was measured
      */
-    public Flow(Leaves leaves, Words words, String runningHead, boolean training) throws IOException {
+    public Flow(OpenPages leaves, Words words, String runningHead, boolean training) throws IOException {
         this.leaves = leaves;
         this.words = words;
         this.runningHead = runningHead;

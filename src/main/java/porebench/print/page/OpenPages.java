@@ -9,13 +9,13 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
 /** The pages of a document while it is drawn; all stay open so that a foot can say how many there are. */
-public final class Leaves implements AutoCloseable {
+public final class OpenPages implements AutoCloseable {
     private final PDDocument document;
     private final PDRectangle size;
     private final Faces faces;
     private final List<Pen> pens = new ArrayList<>();
 
-    public Leaves(PDDocument document, PDRectangle size, Faces faces) {
+    public OpenPages(PDDocument document, PDRectangle size, Faces faces) {
         this.document = document;
         this.size = size;
         this.faces = faces;

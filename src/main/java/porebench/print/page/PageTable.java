@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A ruled table over the full width of a flow; its heading stands again on top of every page it reaches. */
-public final class Table {
+public final class PageTable {
     private static final double PADDING = 3;
     private static final double CELL = 9.5;
     private static final double HEADING = 8;
@@ -24,7 +24,7 @@ public final class Table {
      */
     public record Column(String heading, double share, Align align, Weight weight) {}
 
-    public Table(Flow flow, List<Column> columns) {
+    public PageTable(Flow flow, List<Column> columns) {
         this.flow = flow;
         this.columns = List.copyOf(columns);
         this.unit = flow.width() / columns.stream().mapToDouble(Column::share).sum();

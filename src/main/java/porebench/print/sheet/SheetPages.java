@@ -8,7 +8,7 @@ import porebench.method.MeterType;
 import porebench.print.page.Facts;
 import porebench.print.page.Flow;
 import porebench.print.page.Imprint;
-import porebench.print.page.Leaves;
+import porebench.print.page.OpenPages;
 import porebench.print.page.SheetParts;
 import porebench.print.page.TextFit;
 import porebench.print.page.Weight;
@@ -24,7 +24,7 @@ public final class SheetPages {
     private final SheetVolumes volumes;
     private final SheetParts parts;
 
-    public SheetPages(TrialSheet sheet, Leaves leaves, Words words, Imprint imprint) throws IOException {
+    public SheetPages(TrialSheet sheet, OpenPages leaves, Words words, Imprint imprint) throws IOException {
         this.sheet = sheet;
         this.words = words;
         this.imprint = imprint;

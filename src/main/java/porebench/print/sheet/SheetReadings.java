@@ -7,7 +7,7 @@ import porebench.evidence.paper.TrialSheet;
 import porebench.method.MeterType;
 import porebench.print.page.Align;
 import porebench.print.page.Flow;
-import porebench.print.page.Table;
+import porebench.print.page.PageTable;
 import porebench.print.page.TextFit;
 import porebench.print.page.Weight;
 import porebench.print.page.Words;
@@ -40,7 +40,7 @@ final class SheetReadings {
                         sheet.mix().id().text(),
                         sheet.massUnit().symbol()));
         flow.down(2);
-        Table table = new Table(flow, trialColumns());
+        PageTable table = new PageTable(flow, trialColumns());
         table.heading(ROW);
         for (int trial = 1; trial <= sheet.weighOut().trials(); trial++) {
             List<String> corners = new ArrayList<>();
@@ -52,7 +52,7 @@ final class SheetReadings {
         }
     }
 
-    private List<Table.Column> trialColumns() {
+    private List<PageTable.Column> trialColumns() {
         String unit = sheet.massUnit().symbol();
         boolean typeB = sheet.meterType() == MeterType.B;
         return List.of(
@@ -69,7 +69,7 @@ final class SheetReadings {
                 column("trial.remarks", 2.15));
     }
 
-    private Table.Column column(String key, double share, Object... filled) {
-        return new Table.Column(words.say(key, filled), share, Align.LEFT, Weight.REGULAR);
+    private PageTable.Column column(String key, double share, Object... filled) {
+        return new PageTable.Column(words.say(key, filled), share, Align.LEFT, Weight.REGULAR);
     }
 }

@@ -10,7 +10,7 @@ import porebench.method.sample.WeighOut;
 import porebench.print.page.Align;
 import porebench.print.page.Cautions;
 import porebench.print.page.Flow;
-import porebench.print.page.Table;
+import porebench.print.page.PageTable;
 import porebench.print.page.TextFit;
 import porebench.print.page.Weight;
 import porebench.print.page.Words;
@@ -36,7 +36,7 @@ final class SheetWeighOut {
             flow.text(new TextFit(Weight.BOLD, 9.5, 7, flow.width(), 2), words.say("sheet.wet-sieved"));
             flow.down(3);
         }
-        Table table = new Table(
+        PageTable table = new PageTable(
                 flow,
                 List.of(
                         column("sheet.source", 2.2, Align.LEFT, Weight.REGULAR),
@@ -86,7 +86,7 @@ final class SheetWeighOut {
                 RoundingRule.withoutNoise(sheet.weighOut().sparePercent()).stripTrailingZeros());
     }
 
-    private Table.Column column(String key, double share, Align align, Weight weight, Object... filled) {
-        return new Table.Column(words.say(key, filled), share, align, weight);
+    private PageTable.Column column(String key, double share, Align align, Weight weight, Object... filled) {
+        return new PageTable.Column(words.say(key, filled), share, align, weight);
     }
 }
