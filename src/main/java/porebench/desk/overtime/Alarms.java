@@ -28,11 +28,11 @@ record Alarms(
         int newestBase,
         ChartTerms terms) {
     /** Returns what has to be known; empty where the newest phase has no limits. */
-    static Optional<Alarms> of(Series series, Wishes wishes, PhasedChart chart, ChartTerms terms) {
+    static Optional<Alarms> of(Series series, ChartChoice wishes, PhasedChart chart, ChartTerms terms) {
         List<PhasedChart.Phase> phases = chart.phases();
         List<Integer> starts =
                 phases.stream().skip(1).map(PhasedChart.Phase::first).toList();
-        PhasedChart.Base base = Outcome.base(series, wishes);
+        PhasedChart.Base base = Charted.base(series, wishes);
         return phases.get(phases.size() - 1).chart().meaningful().map(limited -> {
             DrawnPoints.Process process = new DrawnPoints.Process(
                             series.points().stream()
@@ -73,6 +73,6 @@ record Alarms(
     private PhasedChart chart(DrawnPoints drawn, List<Integer> phases, PhasedChart.Base limits) {
         return kind == PhasedChart.Kind.TRIALS
                 ? PhasedChart.ofTrials(drawn.single(), drawn.lots(), phases, limits, terms)
-                : PhasedChart.of(drawn.groups(), phases, kind, Outcome.weight(kind), limits, terms);
+                : PhasedChart.of(drawn.groups(), phases, kind, Charted.weight(kind), limits, terms);
     }
 }

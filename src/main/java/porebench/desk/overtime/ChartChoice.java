@@ -16,42 +16,48 @@ import porebench.statistics.control.RunRule;
  * @param rules which patterns are signals, where the chart asks rules
  * @param splits what begins a new phase
  */
-record Wishes(
-        By by, String id, PhasedChart.Kind kind, BaseWish base, boolean isKept, Set<RunRule> rules, Set<Split> splits) {
-    Wishes {
+record ChartChoice(
+        GroupedBy by,
+        String id,
+        PhasedChart.Kind kind,
+        BaseChoice base,
+        boolean isKept,
+        Set<RunRule> rules,
+        Set<Split> splits) {
+    ChartChoice {
         rules = Set.copyOf(rules);
         splits = Set.copyOf(splits);
     }
 
     /** Returns what is charted at first: determinations by mix, with two rules that seldom signal by chance. */
-    static Wishes usual() {
-        return new Wishes(
-                By.MIX,
+    static ChartChoice usual() {
+        return new ChartChoice(
+                GroupedBy.MIX,
                 "",
                 PhasedChart.Kind.MEANS,
-                BaseWish.USUAL,
+                BaseChoice.USUAL,
                 true,
                 EnumSet.of(RunRule.BEYOND_LIMITS, RunRule.NINE_ON_ONE_SIDE),
                 EnumSet.allOf(Split.class));
     }
 
-    Wishes of(By otherBy, String otherId) {
-        return new Wishes(otherBy, otherId, kind, base, isKept, rules, splits);
+    ChartChoice of(GroupedBy otherBy, String otherId) {
+        return new ChartChoice(otherBy, otherId, kind, base, isKept, rules, splits);
     }
 
-    Wishes withKind(PhasedChart.Kind other) {
-        return new Wishes(by, id, other, base, isKept, rules, splits);
+    ChartChoice withKind(PhasedChart.Kind other) {
+        return new ChartChoice(by, id, other, base, isKept, rules, splits);
     }
 
-    Wishes withBase(BaseWish other) {
-        return new Wishes(by, id, kind, other, isKept, rules, splits);
+    ChartChoice withBase(BaseChoice other) {
+        return new ChartChoice(by, id, kind, other, isKept, rules, splits);
     }
 
-    Wishes withKept(boolean kept) {
-        return new Wishes(by, id, kind, base, kept, rules, splits);
+    ChartChoice withKept(boolean kept) {
+        return new ChartChoice(by, id, kind, base, kept, rules, splits);
     }
 
-    Wishes with(RunRule rule, boolean wanted) {
+    ChartChoice with(RunRule rule, boolean wanted) {
         Set<RunRule> others = EnumSet.noneOf(RunRule.class);
         others.addAll(rules);
         if (wanted) {
@@ -59,10 +65,10 @@ record Wishes(
         } else {
             others.remove(rule);
         }
-        return new Wishes(by, id, kind, base, isKept, others, splits);
+        return new ChartChoice(by, id, kind, base, isKept, others, splits);
     }
 
-    Wishes with(Split split, boolean wanted) {
+    ChartChoice with(Split split, boolean wanted) {
         Set<Split> others = EnumSet.noneOf(Split.class);
         others.addAll(splits);
         if (wanted) {
@@ -70,6 +76,6 @@ record Wishes(
         } else {
             others.remove(split);
         }
-        return new Wishes(by, id, kind, base, isKept, rules, others);
+        return new ChartChoice(by, id, kind, base, isKept, rules, others);
     }
 }

@@ -22,8 +22,8 @@ import porebench.statistics.control.PhasedChart;
  * @param signals the signals, the earliest first
  * @param alarms what has to be known to say how often it signals by chance; empty where there are no limits
  */
-record Outcome(
-        Wishes wishes,
+record Charted(
+        ChartChoice wishes,
         Series series,
         Series determinations,
         Optional<PhasedChart> chart,
@@ -31,7 +31,7 @@ record Outcome(
         Optional<Alarms> alarms) {
     private static final double WIDTH = 3;
 
-    Outcome {
+    Charted {
         signals = List.copyOf(signals);
     }
 
@@ -65,13 +65,13 @@ record Outcome(
         }
     }
 
-    static Outcome of(FactorHistory history, Wishes wishes) {
+    static Charted of(FactorHistory history, ChartChoice wishes) {
         Series series = Series.of(history, wishes);
         Series determinations = wishes.kind().isOfDeterminations()
                 ? series
                 : Series.of(history, wishes.withKind(PhasedChart.Kind.MEANS));
         if (series.points().isEmpty()) {
-            return new Outcome(wishes, series, determinations, Optional.empty(), List.of(), Optional.empty());
+            return new Charted(wishes, series, determinations, Optional.empty(), List.of(), Optional.empty());
         }
         List<Integer> starts = starts(series, wishes.splits());
         PhasedChart chart = wishes.kind() == PhasedChart.Kind.TRIALS
@@ -84,7 +84,7 @@ record Outcome(
                         weight(wishes.kind()),
                         base(series, wishes),
                         terms(series, wishes));
-        return new Outcome(
+        return new Charted(
                 wishes,
                 series,
                 determinations,
@@ -108,14 +108,14 @@ record Outcome(
     }
 
     /** Returns which points the limits come from. */
-    static PhasedChart.Base base(Series series, Wishes wishes) {
-        if (wishes.base() instanceof BaseWish.First first) {
+    static PhasedChart.Base base(Series series, ChartChoice wishes) {
+        if (wishes.base() instanceof BaseChoice.First first) {
             return new PhasedChart.Base(0, first.count(), wishes.isKept());
         }
         if (!wishes.isKept()) {
             return new PhasedChart.Base(0, ChartTerms.FEWEST_FOR_LASTING_LIMITS, false);
         }
-        BaseWish.Between days = (BaseWish.Between) wishes.base();
+        BaseChoice.Between days = (BaseChoice.Between) wishes.base();
         int before = (int) series.points().stream()
                 .filter(point -> point.day().isBefore(days.from()))
                 .count();
@@ -128,7 +128,7 @@ record Outcome(
                 : new PhasedChart.Base(before, within, true);
     }
 
-    private static ChartTerms terms(Series series, Wishes wishes) {
+    private static ChartTerms terms(Series series, ChartChoice wishes) {
         double width = switch (wishes.kind()) {
             case EWMA -> EwmaChart.USUAL_WIDTH;
             case CUSUM -> CusumChart.USUAL_INTERVAL;

@@ -14,7 +14,7 @@ import porebench.statistics.control.PhasedChart;
 /** What is charted: by mix, source, meter or operator, which of them, and which chart. */
 final class ChoicePanel {
     private final OverTimeModel model;
-    private final JComboBox<By> by;
+    private final JComboBox<GroupedBy> by;
     private final JComboBox<String> which;
     private final JComboBox<PhasedChart.Kind> kind;
     private final JPanel panel =
@@ -26,7 +26,10 @@ final class ChoicePanel {
         this.model = model;
         Texts texts = model.texts();
         by = Choices.of(
-                "overtime.by", Arrays.asList(By.values()), each -> texts.get("by." + symbol(each)), this::choose);
+                "overtime.by",
+                Arrays.asList(GroupedBy.values()),
+                each -> texts.get("by." + symbol(each)),
+                this::choose);
         which = Choices.of("overtime.which", List.<String>of(), each -> each, this::choose);
         kind = Choices.of(
                 "overtime.kind",
@@ -52,7 +55,7 @@ final class ChoicePanel {
         return panel;
     }
 
-    private void choose(By chosen) {
+    private void choose(GroupedBy chosen) {
         if (!showing) {
             model.choose(chosen);
         }

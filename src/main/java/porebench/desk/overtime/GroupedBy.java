@@ -7,7 +7,7 @@ import porebench.evidence.FactorHistory;
 import porebench.record.id.SourceId;
 
 /** What trials are put together by. */
-enum By {
+enum GroupedBy {
     MIX {
         @Override
         Set<String> of(FactorHistory.Made made) {

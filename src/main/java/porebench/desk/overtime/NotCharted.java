@@ -16,14 +16,14 @@ import porebench.record.id.DeterminationId;
 import porebench.statistics.control.PhasedChart;
 
 /** The struck and void trials of an outcome, and where they stand in its plot: beside their determination, or in between. */
-final class NotCountedOfOutcome {
+final class NotCharted {
     /** How far beside the point of its determination a trial stands, of the way to the next. */
     private static final double BESIDE = 0.25;
 
-    private final Outcome outcome;
+    private final Charted outcome;
     private final ProblemText problems;
 
-    NotCountedOfOutcome(Outcome outcome, ProblemText problems) {
+    NotCharted(Charted outcome, ProblemText problems) {
         this.outcome = outcome;
         this.problems = problems;
     }

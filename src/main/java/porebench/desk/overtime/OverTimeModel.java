@@ -30,19 +30,19 @@ final class OverTimeModel {
     private final List<Runnable> listeners = new ArrayList<>();
     private final Map<Alarms, Optional<FalseAlarms>> falseAlarms = new HashMap<>();
     private final Set<Alarms> underWay = new HashSet<>();
-    private Wishes wishes = Wishes.usual();
-    private String typedCount = Integer.toString(((BaseWish.First) BaseWish.USUAL).count());
+    private ChartChoice wishes = ChartChoice.usual();
+    private String typedCount = Integer.toString(((BaseChoice.First) BaseChoice.USUAL).count());
     private String typedFrom = "";
     private String typedTo = "";
     private boolean isByDays;
     private List<Evidence> read = List.of();
     private FactorHistory history = new FactorHistory(List.of(), List.of());
-    private Outcome outcome;
+    private Charted outcome;
 
     OverTimeModel(DeskModel desk) {
         this.desk = desk;
         this.texts = Texts.of(BUNDLE, desk.tools().locale());
-        this.outcome = Outcome.of(history, wishes);
+        this.outcome = Charted.of(history, wishes);
         follow();
         desk.onChange(this::follow);
     }
@@ -74,39 +74,39 @@ final class OverTimeModel {
         return same;
     }
 
-    private void chart(Wishes wanted) {
+    private void chart(ChartChoice wanted) {
         List<String> ids = wanted.by().all(history);
         String id = ids.contains(wanted.id()) ? wanted.id() : usual(wanted.by(), ids);
         wishes = wanted.of(wanted.by(), id);
-        outcome = Outcome.of(history, wishes);
+        outcome = Charted.of(history, wishes);
         List.copyOf(listeners).forEach(Runnable::run);
     }
 
     /** Returns what is looked at first: the selected mix, else the one with the most trials. */
-    private String usual(By by, List<String> ids) {
+    private String usual(GroupedBy by, List<String> ids) {
         Optional<String> selected =
-                desk.selected().map(mix -> mix.text()).filter(mix -> by == By.MIX && ids.contains(mix));
+                desk.selected().map(mix -> mix.text()).filter(mix -> by == GroupedBy.MIX && ids.contains(mix));
         return selected.orElseGet(() -> ids.stream()
                 .reduce((one, other) -> count(by, other) > count(by, one) ? other : one)
                 .orElse(""));
     }
 
-    private long count(By by, String id) {
+    private long count(GroupedBy by, String id) {
         return history.made().stream().filter(made -> by.of(made).contains(id)).count();
     }
 
-    private void change(UnaryOperator<Wishes> changed) {
-        Wishes next = changed.apply(wishes);
+    private void change(UnaryOperator<ChartChoice> changed) {
+        ChartChoice next = changed.apply(wishes);
         if (!next.equals(wishes)) {
             chart(next);
         }
     }
 
-    Wishes wishes() {
+    ChartChoice wishes() {
         return wishes;
     }
 
-    Outcome outcome() {
+    Charted outcome() {
         return outcome;
     }
 
@@ -115,7 +115,7 @@ final class OverTimeModel {
         return wishes.by().all(history);
     }
 
-    void choose(By by) {
+    void choose(GroupedBy by) {
         change(now -> now.of(by, by == now.by() ? now.id() : ""));
     }
 
@@ -145,7 +145,7 @@ final class OverTimeModel {
         typedCount = count;
         typedFrom = from;
         typedTo = to;
-        Optional<BaseWish> base = typedBase();
+        Optional<BaseChoice> base = typedBase();
         if (base.isPresent() && !base.get().equals(wishes.base())) {
             change(now -> now.withBase(base.get()));
         } else {
@@ -169,10 +169,10 @@ final class OverTimeModel {
         return typedTo;
     }
 
-    private Optional<BaseWish> typedBase() {
+    private Optional<BaseChoice> typedBase() {
         if (!isByDays) {
             return typedCount.strip().matches("[0-9]{1,6}") && Integer.parseInt(typedCount.strip()) >= 2
-                    ? Optional.of(new BaseWish.First(Integer.parseInt(typedCount.strip())))
+                    ? Optional.of(new BaseChoice.First(Integer.parseInt(typedCount.strip())))
                     : Optional.empty();
         }
         Optional<LocalDate> from = Days.parse(typedFrom);
@@ -181,7 +181,7 @@ final class OverTimeModel {
             return Optional.empty();
         }
         return from.isPresent() && to.isPresent() && !to.get().isBefore(from.get())
-                ? Optional.of(new BaseWish.Between(from.get(), to.get()))
+                ? Optional.of(new BaseChoice.Between(from.get(), to.get()))
                 : Optional.empty();
     }
 
@@ -205,7 +205,7 @@ final class OverTimeModel {
     }
 
     String verdict() {
-        return new Verdict(outcome, signalWords(), texts).sentence();
+        return new StandingWords(outcome, signalWords(), texts).sentence();
     }
 
     List<String> remarks() {
@@ -225,7 +225,7 @@ final class OverTimeModel {
     }
 
     Optional<ControlPlot> plot() {
-        return new PlotOfOutcome(
+        return new PlotOfCharted(
                         outcome,
                         signalWords(),
                         texts,

@@ -10,11 +10,11 @@ import porebench.statistics.control.PhasedChart;
 final class PhaseWords {
     private static final int DECIMALS = 2;
 
-    private final Outcome outcome;
+    private final Charted outcome;
     private final Texts texts;
     private final Numbers numbers;
 
-    PhaseWords(Outcome outcome, Texts texts, Numbers numbers) {
+    PhaseWords(Charted outcome, Texts texts, Numbers numbers) {
         this.outcome = outcome;
         this.texts = texts;
         this.numbers = numbers;

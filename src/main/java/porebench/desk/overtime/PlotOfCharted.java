@@ -18,20 +18,20 @@ import porebench.statistics.control.PhasedChart;
 import porebench.statistics.control.RunRule;
 
 /** Turns an outcome into what the plot shows. */
-final class PlotOfOutcome {
+final class PlotOfCharted {
     private static final int DECIMALS = 2;
     private static final int SUM_DECIMALS = 3;
 
-    private final Outcome outcome;
-    private final Map<Integer, List<Outcome.Signal>> signalsAt;
+    private final Charted outcome;
+    private final Map<Integer, List<Charted.Signal>> signalsAt;
     private final Texts texts;
     private final Numbers numbers;
     private final SignalWords signals;
     private final ProblemText problems;
     private final OptionalDouble pointsPerFalseAlarm;
 
-    PlotOfOutcome(
-            Outcome outcome,
+    PlotOfCharted(
+            Charted outcome,
             SignalWords signals,
             Texts texts,
             Numbers numbers,
@@ -40,7 +40,7 @@ final class PlotOfOutcome {
         this.problems = problems;
         this.pointsPerFalseAlarm = pointsPerFalseAlarm;
         this.outcome = outcome;
-        this.signalsAt = outcome.signals().stream().collect(Collectors.groupingBy(Outcome.Signal::index));
+        this.signalsAt = outcome.signals().stream().collect(Collectors.groupingBy(Charted.Signal::index));
         this.signals = signals;
         this.texts = texts;
         this.numbers = numbers;
@@ -53,7 +53,7 @@ final class PlotOfOutcome {
 
     private ControlPlot of() {
         List<ControlPlot.Point> points = new ArrayList<>();
-        List<ControlPlot.Change> changes = new ArrayList<>();
+        List<ControlPlot.ChangeMark> changes = new ArrayList<>();
         List<PhasedChart.Phase> phases = outcome.phases();
         for (int number = 0; number < phases.size(); number++) {
             PhasedChart.Phase phase = phases.get(number);
@@ -69,7 +69,7 @@ final class PlotOfOutcome {
                 change(i, i == phase.first() && i > 0).ifPresent(changes::add);
             }
         }
-        PhasedChart.Base base = Outcome.base(outcome.series(), outcome.wishes());
+        PhasedChart.Base base = Charted.base(outcome.series(), outcome.wishes());
         boolean isDifference = outcome.series().isDifference();
         return new ControlPlot(
                 points,
@@ -79,7 +79,7 @@ final class PlotOfOutcome {
                 base.first(),
                 base.isKept() ? Math.max(0, Math.min(base.count(), points.size() - base.first())) : 0,
                 outcome.series().isSimulated(),
-                new NotCountedOfOutcome(outcome, problems).all(),
+                new NotCharted(outcome, problems).all(),
                 pointsPerFalseAlarm);
     }
 
@@ -144,8 +144,8 @@ final class PlotOfOutcome {
                 point.day().toString(),
                 said(index, level, spread),
                 phase + 1,
-                level.map(PlotOfOutcome::plotted).orElseGet(() -> without(point)),
-                spread.map(PlotOfOutcome::plotted),
+                level.map(PlotOfCharted::plotted).orElseGet(() -> without(point)),
+                spread.map(PlotOfCharted::plotted),
                 sums);
     }
 
@@ -191,11 +191,11 @@ final class PlotOfOutcome {
                 mean(point), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), List.of());
     }
 
-    private Optional<ControlPlot.Change> change(int index, boolean isBreak) {
+    private Optional<ControlPlot.ChangeMark> change(int index, boolean isBreak) {
         List<porebench.evidence.FactorHistory.Change> all =
                 outcome.series().points().get(index).changes();
         return all.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new ControlPlot.Change(index, new ChangeWords(texts).of(all), isBreak));
+                : Optional.of(new ControlPlot.ChangeMark(index, new ChangeWords(texts).of(all), isBreak));
     }
 }

@@ -23,7 +23,7 @@ import porebench.statistics.summary.Summary;
  *     determination of two, as its difference from itself would be 0
  */
 record References(Map<MixId, Double> means, List<MixId> late, List<MixId> unreferenced) {
-    static References of(FactorHistory counted, Wishes wishes) {
+    static References of(FactorHistory counted, ChartChoice wishes) {
         Set<MixId> mixes = new TreeSet<>();
         counted.made().forEach(made -> mixes.add(made.trial().mixId()));
         if (mixes.size() < 2) {
@@ -45,7 +45,7 @@ record References(Map<MixId, Double> means, List<MixId> late, List<MixId> unrefe
         }
     }
 
-    private static References of(FactorHistory left, Set<Made> base, Wishes wishes) {
+    private static References of(FactorHistory left, Set<Made> base, ChartChoice wishes) {
         Map<MixId, Double> means = new HashMap<>();
         Set<MixId> late = new TreeSet<>();
         Set<MixId> without = new TreeSet<>();
@@ -96,13 +96,13 @@ record References(Map<MixId, Double> means, List<MixId> late, List<MixId> unrefe
     }
 
     /** Returns the trials of the base period. */
-    private static Set<Made> base(FactorHistory left, Wishes wishes) {
-        if (wishes.base() instanceof BaseWish.Between days) {
+    private static Set<Made> base(FactorHistory left, ChartChoice wishes) {
+        if (wishes.base() instanceof BaseChoice.Between days) {
             return new HashSet<>(left.made().stream()
                     .filter(made -> days.holds(made.trial().testedAt().toLocalDate()))
                     .toList());
         }
-        int count = ((BaseWish.First) wishes.base()).count();
+        int count = ((BaseChoice.First) wishes.base()).count();
         if (!wishes.kind().isOfDeterminations()) {
             return new HashSet<>(left.made().stream().limit(count).toList());
         }

@@ -14,11 +14,11 @@ import porebench.statistics.control.PhasedChart;
 final class Remarks {
     private static final int DECIMALS = 2;
 
-    private final Outcome outcome;
+    private final Charted outcome;
     private final Texts texts;
     private final Numbers numbers;
 
-    Remarks(Outcome outcome, Texts texts, Numbers numbers) {
+    Remarks(Charted outcome, Texts texts, Numbers numbers) {
         this.outcome = outcome;
         this.texts = texts;
         this.numbers = numbers;
@@ -72,7 +72,7 @@ final class Remarks {
         int without = outcome.phases().size() - limited.size();
         if (limited.isEmpty() && outcome.series().points().size() > 1) {
             said.add(texts.get(
-                    outcome.wishes().base() instanceof BaseWish.Between ? "remark.no-base" : "remark.no-pair"));
+                    outcome.wishes().base() instanceof BaseChoice.Between ? "remark.no-base" : "remark.no-pair"));
         } else if (without > 0) {
             said.add(texts.get("remark.short-phases", without));
         }

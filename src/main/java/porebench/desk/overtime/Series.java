@@ -108,7 +108,7 @@ record Series(
     }
 
     /** Puts together the trials that a person wants charted. */
-    static Series of(FactorHistory history, Wishes wishes) {
+    static Series of(FactorHistory history, ChartChoice wishes) {
         FactorHistory wanted = history.where(made -> wishes.by().of(made).contains(wishes.id()));
         FactorHistory counted = wanted.where(made -> made.judged().counts());
         References references = References.of(counted, wishes);

@@ -20,12 +20,12 @@ final class SignalWords {
     /** A little longer after a change than the usual rules look back. */
     private static final int SOON_AFTER = 12;
 
-    private final Outcome outcome;
+    private final Charted outcome;
     private final Texts texts;
     private final Numbers numbers;
     private final ChangeWords changes;
 
-    SignalWords(Outcome outcome, Texts texts, Numbers numbers) {
+    SignalWords(Charted outcome, Texts texts, Numbers numbers) {
         this.outcome = outcome;
         this.texts = texts;
         this.numbers = numbers;
@@ -44,7 +44,7 @@ final class SignalWords {
     }
 
     /** Says what happened, how long it went on, and what to check. */
-    String said(Outcome.Spell spell) {
+    String said(Charted.Spell spell) {
         String happened = happened(spell.first());
         String wholly = spell.last().index() == spell.first().index()
                 ? happened
@@ -53,13 +53,13 @@ final class SignalWords {
     }
 
     /** Says what happened, one sentence a rule. */
-    String happened(Outcome.Signal signal) {
+    String happened(Charted.Signal signal) {
         return signal.point().signals().stream()
                 .map(rule -> happened(signal, rule))
                 .collect(Collectors.joining(" "));
     }
 
-    private String happened(Outcome.Signal signal, RunRule rule) {
+    private String happened(Charted.Signal signal, RunRule rule) {
         ChartPoint point = signal.point();
         boolean isAbove = point.value() >= point.centre();
         if (rule != RunRule.BEYOND_LIMITS) {
@@ -89,7 +89,7 @@ final class SignalWords {
     }
 
     /** Says what to check: what changed shortly before, who and what is new, and what the pattern usually means. */
-    String check(Outcome.Signal signal) {
+    String check(Charted.Signal signal) {
         StringBuilder said = new StringBuilder();
         List<Change> before = before(signal);
         if (!before.isEmpty()) {
@@ -100,7 +100,7 @@ final class SignalWords {
     }
 
     /** Returns what changed at the point or a few points before it. */
-    private List<Change> before(Outcome.Signal signal) {
+    private List<Change> before(Charted.Signal signal) {
         return outcome
                 .series()
                 .points()
@@ -112,7 +112,7 @@ final class SignalWords {
     }
 
     /** Names the operator of a point that made none of the points before it. */
-    private Optional<String> stranger(Outcome.Signal signal) {
+    private Optional<String> stranger(Charted.Signal signal) {
         Set<String> known = new TreeSet<>();
         outcome.series().points().subList(0, signal.index()).stream()
                 .flatMap(point -> point.made().stream())
@@ -128,7 +128,7 @@ final class SignalWords {
         return made.trial().operator().strip();
     }
 
-    private String usual(Outcome.Signal signal) {
+    private String usual(Charted.Signal signal) {
         if (signal.isOfSpread()) {
             return plotted(true).endsWith("-range") ? "check.jump" : "check.spread";
         }

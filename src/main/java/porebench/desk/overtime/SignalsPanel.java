@@ -47,12 +47,12 @@ final class SignalsPanel {
 
     void refresh() {
         panel.removeAll();
-        Outcome outcome = model.outcome();
-        List<Outcome.Spell> newest = new ArrayList<>(outcome.spells());
+        Charted outcome = model.outcome();
+        List<Charted.Spell> newest = new ArrayList<>(outcome.spells());
         Collections.reverse(newest);
         SignalWords words = model.signalWords();
         for (int i = 0; i < Math.min(MOST, newest.size()); i++) {
-            Outcome.Signal signal = newest.get(i).first();
+            Charted.Signal signal = newest.get(i).first();
             String trial = outcome.series()
                     .points()
                     .get(signal.index())

@@ -4,12 +4,12 @@ import porebench.method.Texts;
 import porebench.statistics.control.ChartTerms;
 
 /** Says in one sentence how the factor stands over time. */
-final class Verdict {
-    private final Outcome outcome;
+final class StandingWords {
+    private final Charted outcome;
     private final Texts texts;
     private final SignalWords words;
 
-    Verdict(Outcome outcome, SignalWords words, Texts texts) {
+    StandingWords(Charted outcome, SignalWords words, Texts texts) {
         this.outcome = outcome;
         this.words = words;
         this.texts = texts;

@@ -23,11 +23,11 @@ final class Trend {
     private static final double CONFIDENCE = 0.95;
     private static final int DECIMALS = 2;
 
-    private final Outcome outcome;
+    private final Charted outcome;
     private final Texts texts;
     private final Numbers numbers;
 
-    Trend(Outcome outcome, Texts texts, Numbers numbers) {
+    Trend(Charted outcome, Texts texts, Numbers numbers) {
         this.outcome = outcome;
         this.texts = texts;
         this.numbers = numbers;
@@ -39,7 +39,7 @@ final class Trend {
         if (outcome.series().points().isEmpty()) {
             return Optional.empty();
         }
-        List<Integer> starts = Outcome.starts(series, outcome.wishes().splits());
+        List<Integer> starts = Charted.starts(series, outcome.wishes().splits());
         int newest = starts.isEmpty() ? 0 : starts.get(starts.size() - 1);
         return Optional.of(
                 sentence(series.points().subList(newest, series.points().size())));

@@ -47,7 +47,7 @@ class OverTimeDemoTest {
 
     @Test
     void aMeterCrossesMixesAndStruckTrialsAreNotThere() {
-        model.choose(By.METER);
+        model.choose(GroupedBy.METER);
         model.choose("B-1");
         Set<String> mixes = model.outcome().series().points().stream()
                 .map(point -> point.first().trial().mixId().text())
@@ -65,7 +65,7 @@ class OverTimeDemoTest {
 
     @Test
     void everythingCanBeChartedInEveryWay() {
-        for (By by : By.values()) {
+        for (GroupedBy by : GroupedBy.values()) {
             model.choose(by);
             for (String id : model.ids()) {
                 model.choose(id);

@@ -152,14 +152,14 @@ class OverTimeModelTest {
                 made.lab.trial("M-1/new", "M-1", next, "A. Dunn", "B-1", 0.9));
         OverTimeModel model = made.model();
         assertThat(model.plot().orElseThrow().changes())
-                .containsExactly(new ControlPlot.Change(20, "S-2: other stone", true));
+                .containsExactly(new ControlPlot.ChangeMark(20, "S-2: other stone", true));
         assertThat(model.phases())
                 .containsExactly(
                         "1. 2026-01-05 to 2026-01-24, 20 points, the first;"
                                 + " centre 0.45 %, standard deviation 0.089 % from 20 points.",
                         "2. 2026-01-25 to 2026-01-25, 1 point, begun by: S-2: other stone;"
                                 + " centre 0.45 %, standard deviation 0.089 % from 20 points.");
-        Outcome.Signal signal = model.outcome().signals().get(0);
+        Charted.Signal signal = model.outcome().signals().get(0);
         assertThat(model.signalWords().happened(signal))
                 .isEqualTo("The mean of 0.90 % lies above the upper limit of 0.72 %.");
         assertThat(model.signalWords().check(signal))
@@ -167,7 +167,7 @@ class OverTimeModelTest {
                         + " A. Dunn made none of the trials before. Read its sheet first");
         model.split(Split.SOURCE, false);
         assertThat(model.plot().orElseThrow().changes())
-                .containsExactly(new ControlPlot.Change(20, "S-2: other stone", false));
+                .containsExactly(new ControlPlot.ChangeMark(20, "S-2: other stone", false));
         assertThat(model.phases()).hasSize(1);
     }
 
@@ -202,7 +202,7 @@ class OverTimeModelTest {
             for (RunRule rule : RunRule.values()) {
                 for (double value : new double[] {0.9, -0.9}) {
                     for (boolean isOfSpread : new boolean[] {false, true}) {
-                        Outcome.Signal signal = new Outcome.Signal(
+                        Charted.Signal signal = new Charted.Signal(
                                 0, 0, isOfSpread, new ChartPoint(0, value, 0, -0.5, 0.5, List.of(rule)));
                         assertThat(words.happened(signal) + " " + words.check(signal))
                                 .as("%s %s", kind, rule)
@@ -372,7 +372,7 @@ class OverTimeModelTest {
     void aBaseThatCannotBeReadLeavesTheOneBefore() {
         made.quiet(20);
         OverTimeModel model = made.model();
-        Outcome before = model.outcome();
+        Charted before = model.outcome();
         for (String count : List.of("", "1", "-3", "two", "2.5", "99999999999")) {
             model.typeBase(false, count, "", "");
             assertThat(model.baseRefusal()).as(count).startsWith("Write a whole number of points, at least 2.");

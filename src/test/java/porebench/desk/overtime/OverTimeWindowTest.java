@@ -90,7 +90,7 @@ class OverTimeWindowTest {
 
     @Test
     void everyChartByEverythingShowsAndIsSavedWithWhatItIs() throws Exception {
-        for (By by : By.values()) {
+        for (GroupedBy by : GroupedBy.values()) {
             EventThread.run(() -> find(JComboBox.class, "overtime.by").setSelectedItem(by));
             for (PhasedChart.Kind kind : PhasedChart.Kind.values()) {
                 EventThread.run(() -> find(JComboBox.class, "overtime.kind").setSelectedItem(kind));

@@ -50,7 +50,7 @@ class SeriesTest {
         made.lab.trials("M-1/1", "M-1", next, 0.7);
         OverTimeModel model = trials();
         model.typeBase(false, "4", "", "");
-        model.choose(By.SOURCE);
+        model.choose(GroupedBy.SOURCE);
         model.choose("S-1");
         Series series = model.outcome().series();
         assertThat(values(series)).containsExactly(-0.1, 0.1, -0.05, 0.05, 0.2);
@@ -71,7 +71,7 @@ class SeriesTest {
         LocalDate next = made.lab.trials("M-1/1", "M-1", TimeBook.START, 0.4, 0.6);
         made.lab.trials("M-2/1", "M-2", next, 0.9, 1.0);
         OverTimeModel model = trials();
-        model.choose(By.METER);
+        model.choose(GroupedBy.METER);
         model.typeBase(false, "2", "", "");
         assertThat(model.outcome().series().late()).containsExactly(SECOND);
         assertThat(values(model.outcome().series())).containsExactly(-0.1, 0.1, -0.05, 0.05);
@@ -86,7 +86,7 @@ class SeriesTest {
         LocalDate next = made.one(3);
         made.lab.trials("M-2/1", "M-2", next, 0.9);
         OverTimeModel model = trials();
-        model.choose(By.METER);
+        model.choose(GroupedBy.METER);
         Series series = model.outcome().series();
         assertThat(series.unreferenced()).containsExactly(SECOND);
         assertThat(series.isDifference()).isFalse();
@@ -122,7 +122,7 @@ class SeriesTest {
         next = made.lab.trials("M-2/1", "M-2", next, 0.9, 1.0);
         made.lab.trials("M-1/2", "M-1", next, 0.5, 0.6);
         OverTimeModel model = trials();
-        model.choose(By.METER);
+        model.choose(GroupedBy.METER);
         model.choose(PhasedChart.Kind.MEAN_DEVIATION);
         assertThat(model.outcome().series().points()).hasSize(2);
         assertThat(model.remarks())
@@ -137,11 +137,11 @@ class SeriesTest {
                 made.lab.trial("M-1/1", "M-1", TimeBook.START.plusDays(1), "R. Vale", "B-2", 0.5),
                 made.lab.trial("M-1/1", "M-1", TimeBook.START.plusDays(2), "A. Dunn", "B-1", 0.6));
         OverTimeModel model = trials();
-        model.choose(By.OPERATOR);
+        model.choose(GroupedBy.OPERATOR);
         assertThat(model.ids()).containsExactly("A. Dunn", "R. Vale");
         assertThat(model.wishes().id()).as("the one with the most trials").isEqualTo("A. Dunn");
         assertThat(values(model.outcome().series())).containsExactly(0.4, 0.6);
-        model.choose(By.METER);
+        model.choose(GroupedBy.METER);
         model.choose("B-2");
         assertThat(values(model.outcome().series())).containsExactly(0.5);
     }
@@ -172,7 +172,7 @@ class SeriesTest {
     void nothingIsWorkedOutAnewWhileTheLabBookIsTheSame() {
         made.one(3);
         OverTimeModel model = trials();
-        Outcome before = model.outcome();
+        Charted before = model.outcome();
         made.desk.select(FIRST);
         made.desk.setPerson("A. Dunn");
         assertThat(model.outcome()).isSameAs(before);
