@@ -21,12 +21,12 @@ final class ChangeRows {
      * @param row the row of its words, the uppermost being 0
      * @param isLeft whether its words stand to the left of its line
      */
-    record Placed(ControlPlot.Change change, int row, boolean isLeft) {}
+    record Placed(ControlPlot.ChangeMark change, int row, boolean isLeft) {}
 
-    static List<Placed> of(List<ControlPlot.Change> changes, int points) {
+    static List<Placed> of(List<ControlPlot.ChangeMark> changes, int points) {
         double[] taken = new double[MOST_ROWS];
         List<Placed> placed = new ArrayList<>();
-        for (ControlPlot.Change change : changes) {
+        for (ControlPlot.ChangeMark change : changes) {
             double at = CHARACTERS * change.before() / Math.max(1, points);
             boolean isLeft = at > FAR_RIGHT * CHARACTERS;
             double from = isLeft ? at - change.words().length() : at;

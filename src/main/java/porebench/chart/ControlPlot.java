@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
  */
 public record ControlPlot(
         List<Point> points,
-        List<Change> changes,
+        List<ChangeMark> changes,
         String levelAxis,
         String spreadAxis,
         int baseFirst,
@@ -36,7 +36,7 @@ public record ControlPlot(
     /** Makes a plot of points that all count. */
     public ControlPlot(
             List<Point> points,
-            List<Change> changes,
+            List<ChangeMark> changes,
             String levelAxis,
             String spreadAxis,
             int baseFirst,
@@ -135,5 +135,5 @@ public record ControlPlot(
      * @param words what changed, in a few words
      * @param isBreak whether a new phase begins there
      */
-    public record Change(int before, String words, boolean isBreak) {}
+    public record ChangeMark(int before, String words, boolean isBreak) {}
 }

@@ -221,7 +221,7 @@ final class ControlPlotChart {
         });
     }
 
-    private void line(XYPlot plot, ControlPlot.Change change) {
+    private void line(XYPlot plot, ControlPlot.ChangeMark change) {
         ValueMarker line = new ValueMarker(change.before() + 0.5);
         line.setPaint(look.text());
         line.setStroke(change.isBreak() ? parts.dashes() : parts.dots());
@@ -284,10 +284,10 @@ final class ControlPlotChart {
             parts.addLegendLine(words.get("legend.centre"), parts.stroke(1.8), look.counted());
             parts.addLegendLine(words.get("legend.limits"), parts.limits(), look.factor());
         }
-        if (data.changes().stream().anyMatch(ControlPlot.Change::isBreak)) {
+        if (data.changes().stream().anyMatch(ControlPlot.ChangeMark::isBreak)) {
             parts.addLegendLine(words.get("legend.phase"), parts.dashes(), look.text());
         }
-        if (!data.changes().stream().allMatch(ControlPlot.Change::isBreak)) {
+        if (!data.changes().stream().allMatch(ControlPlot.ChangeMark::isBreak)) {
             parts.addLegendLine(words.get("legend.change"), parts.dots(), look.text());
         }
     }

@@ -42,8 +42,8 @@ final class ControlTable {
         List<List<String>> rows = new ArrayList<>();
         Map<Integer, String> changes = data.changes().stream()
                 .collect(Collectors.groupingBy(
-                        ControlPlot.Change::before,
-                        Collectors.mapping(ControlPlot.Change::words, Collectors.joining("; "))));
+                        ControlPlot.ChangeMark::before,
+                        Collectors.mapping(ControlPlot.ChangeMark::words, Collectors.joining("; "))));
         for (int i = 0; i < data.points().size(); i++) {
             rows.add(counted(data, i, changes.getOrDefault(i, "")));
         }

@@ -34,12 +34,12 @@ public final class PlotView {
     private final PlotCanvas canvas = new PlotCanvas();
     private final Locale locale;
     private final List<Runnable> listeners = new ArrayList<>();
-    private Optional<Shown> shown = Optional.empty();
+    private Optional<ShownPlot> shown = Optional.empty();
 
     /** What is shown, how it is drawn in a look, and its figures. */
-    private record Shown(
+    private record ShownPlot(
             Object data, ChartLook look, Function<ChartLook, JFreeChart> drawn, Supplier<DataTable> table) {
-        boolean isSameAs(Shown other) {
+        boolean isSameAs(ShownPlot other) {
             return data.equals(other.data) && look.equals(other.look);
         }
     }
@@ -113,7 +113,7 @@ public final class PlotView {
      * @param table gives their figures
      */
     private void put(Object data, ChartLook look, Function<ChartLook, JFreeChart> drawn, Supplier<DataTable> table) {
-        Shown next = new Shown(data, look, drawn, table);
+        ShownPlot next = new ShownPlot(data, look, drawn, table);
         if (shown.filter(next::isSameAs).isEmpty()) {
             shown = Optional.of(next);
             canvas.show(drawn.apply(look), look);

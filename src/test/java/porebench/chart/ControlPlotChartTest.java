@@ -53,8 +53,8 @@ class ControlPlotChartTest {
                         point("T-4", 2, plotted(0.9, "beyond-limits"), false),
                         point("T-5", 2, plotted(0.5), true)),
                 List.of(
-                        new ControlPlot.Change(1, "B-1 calibrated", false),
-                        new ControlPlot.Change(3, "S-2: other stone", true)),
+                        new ControlPlot.ChangeMark(1, "B-1 calibrated", false),
+                        new ControlPlot.ChangeMark(3, "S-2: other stone", true)),
                 "factor G (% air)",
                 "moving range (% air)",
                 0,
@@ -327,11 +327,11 @@ class ControlPlotChartTest {
 
     @Test
     void wordsAboutChangesThatAreNearStandInRowsBelowOneAnother() {
-        List<ControlPlot.Change> changes = List.of(
-                new ControlPlot.Change(2, "B-1 calibrated", true),
-                new ControlPlot.Change(3, "S-2: other stone", true),
-                new ControlPlot.Change(60, "B-1 calibrated", true),
-                new ControlPlot.Change(95, "B-2 calibrated", true));
+        List<ControlPlot.ChangeMark> changes = List.of(
+                new ControlPlot.ChangeMark(2, "B-1 calibrated", true),
+                new ControlPlot.ChangeMark(3, "S-2: other stone", true),
+                new ControlPlot.ChangeMark(60, "B-1 calibrated", true),
+                new ControlPlot.ChangeMark(95, "B-2 calibrated", true));
         List<ChangeRows.Placed> placed = ChangeRows.of(changes, 100);
         assertThat(placed).extracting(ChangeRows.Placed::row).containsExactly(0, 1, 0, 0);
         assertThat(placed).extracting(ChangeRows.Placed::isLeft).containsExactly(false, false, false, true);

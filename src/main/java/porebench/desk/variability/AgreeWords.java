@@ -67,7 +67,7 @@ final class AgreeWords {
         return variability.summary().summary();
     }
 
-    private String range(CriticalRange.Verdict check) {
+    private String range(CriticalRange.RangeCheck check) {
         Profile profile = trials.profile();
         return texts.get(
                 check.passes() ? "agree.range.passes" : "agree.range.fails",

@@ -105,7 +105,7 @@ final class Figures {
 
     private Line rangeCheck() {
         Figure repeatability = profile.figure(FigureName.REPEATABILITY);
-        Optional<CriticalRange.Verdict> check = determination.rangeCheck();
+        Optional<CriticalRange.RangeCheck> check = determination.rangeCheck();
         if (check.isEmpty()) {
             return new Line(texts.get("figure.check"), texts.get("value.none"), texts.get("figure.one-trial"));
         }

@@ -25,7 +25,7 @@ final class Questions {
                 "more",
                 texts.get("question.more"),
                 words.say(stop),
-                stop.verdict() == StopRule.Verdict.OUT_OF_REACH,
+                stop.verdict() == StopRule.Advice.OUT_OF_REACH,
                 words.reasons(stop),
                 List.of());
     }

@@ -59,7 +59,7 @@ record Verdict(Kind kind, String sentence) {
         String limit = (kind == Kind.WIDER_THAN_USUAL
                         ? variability.laboratory().flatMap(LaboratoryCheck::range)
                         : variability.summary().rangeCheck())
-                .map(CriticalRange.Verdict::limit)
+                .map(CriticalRange.RangeCheck::limit)
                 .map(value -> numbers.show(value, DECIMALS))
                 .orElse("");
         return new Verdict(

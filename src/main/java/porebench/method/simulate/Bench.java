@@ -161,7 +161,7 @@ public record Bench(
         // The algorithm of this class is part of its specification, so a seed means the same on every Java.
         Random random = new Random(seed);
         return IntStream.rangeClosed(1, count)
-                .mapToObj(number -> new Operator(this, Luck.draw(random)).trial(number))
+                .mapToObj(number -> new Operator(this, Chance.draw(random)).trial(number))
                 .toList();
     }
 }

@@ -18,7 +18,7 @@ import java.util.Random;
  * @param foam how much foam would be left, from 0 to 1
  * @param haste how short a short soak would be, from 0 to 1
  */
-record Luck(
+record Chance(
         double sample,
         double hand,
         double rest,
@@ -29,8 +29,8 @@ record Luck(
         double leak,
         double foam,
         double haste) {
-    static Luck draw(Random random) {
-        return new Luck(
+    static Chance draw(Random random) {
+        return new Chance(
                 random.nextGaussian(),
                 random.nextGaussian(),
                 random.nextGaussian(),

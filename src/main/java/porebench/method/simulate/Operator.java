@@ -43,9 +43,9 @@ final class Operator {
     private static final Pressure COLUMN_PRESSURE = Pressure.of(100, PressureUnit.KILOPASCAL);
 
     private final Bench bench;
-    private final Luck luck;
+    private final Chance luck;
 
-    Operator(Bench bench, Luck luck) {
+    Operator(Bench bench, Chance luck) {
         this.bench = bench;
         this.luck = luck;
     }

@@ -39,7 +39,7 @@ import porebench.statistics.summary.Summary;
 public record DeterminationSummary(
         Summary summary,
         Optional<MeanInterval> interval,
-        Optional<CriticalRange.Verdict> rangeCheck,
+        Optional<CriticalRange.RangeCheck> rangeCheck,
         BigDecimal reportedPercent,
         OptionalDouble expandedUncertaintyPercent,
         List<Problem> doubts) {
@@ -66,7 +66,7 @@ public record DeterminationSummary(
             return Optional.empty();
         }
         Summary summary = Summary.of(factors);
-        Optional<CriticalRange.Verdict> rangeCheck = summary.count() < 2
+        Optional<CriticalRange.RangeCheck> rangeCheck = summary.count() < 2
                 ? Optional.empty()
                 : Optional.of(CriticalRange.check(
                         summary.range(), summary.count(), profile.number(FigureName.REPEATABILITY)));
@@ -100,7 +100,8 @@ public record DeterminationSummary(
                         Math.hypot(ofChance(summary, type, division), Scatter.sharedRounding(type, division)));
     }
 
-    private static List<Problem> doubts(Summary summary, Optional<CriticalRange.Verdict> rangeCheck, Profile profile) {
+    private static List<Problem> doubts(
+            Summary summary, Optional<CriticalRange.RangeCheck> rangeCheck, Profile profile) {
         List<Problem> doubts = new ArrayList<>();
         int least = profile.count(FigureName.LEAST_TRIALS);
         if (summary.count() < least) {

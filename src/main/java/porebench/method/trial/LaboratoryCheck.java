@@ -20,7 +20,7 @@ import porebench.statistics.summary.Summary;
  * @param spread their standard deviation against the pooled one, or why that would mean nothing
  */
 public record LaboratoryCheck(
-        PooledDeviation pooled, Optional<CriticalRange.Verdict> range, Judged<SpreadTest> spread) {
+        PooledDeviation pooled, Optional<CriticalRange.RangeCheck> range, Judged<SpreadTest> spread) {
     /** The confidence of {@link #usual}. */
     public static final double CONFIDENCE = 0.95;
 
@@ -47,7 +47,7 @@ public record LaboratoryCheck(
                         SpreadTest.judge(divisionPercent, least, pooled, factors)));
     }
 
-    private static Optional<CriticalRange.Verdict> range(
+    private static Optional<CriticalRange.RangeCheck> range(
             double[] factors, PooledDeviation pooled, double division, double least) {
         return factors.length < 2
                 ? Optional.empty()
@@ -67,6 +67,6 @@ public record LaboratoryCheck(
 
     /** Returns whether the trials scatter no more than the others did; a single trial does not scatter. */
     public boolean passes() {
-        return range.map(CriticalRange.Verdict::passes).orElse(true);
+        return range.map(CriticalRange.RangeCheck::passes).orElse(true);
     }
 }

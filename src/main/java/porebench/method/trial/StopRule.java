@@ -32,7 +32,7 @@ import porebench.statistics.summary.Summary;
  * @param next what one more trial could do to the card; empty while no scatter is known
  */
 public record StopRule(
-        Verdict verdict,
+        Advice verdict,
         int moreTrials,
         int trialsInAll,
         boolean forTheCountOnly,
@@ -52,7 +52,7 @@ public record StopRule(
     public static final double STATED_CONFIDENCE = 0.9;
 
     /** What to do. */
-    public enum Verdict {
+    public enum Advice {
         /** No more trials are needed. */
         ENOUGH("enough"),
         /** So many more are expected. */
@@ -64,7 +64,7 @@ public record StopRule(
 
         private final String symbol;
 
-        Verdict(String symbol) {
+        Advice(String symbol) {
             this.symbol = symbol;
         }
 
@@ -93,7 +93,7 @@ public record StopRule(
     }
 
     public StopRule {
-        Require.atLeast("moreTrials", moreTrials, verdict == Verdict.ENOUGH ? 0 : 1);
+        Require.atLeast("moreTrials", moreTrials, verdict == Advice.ENOUGH ? 0 : 1);
         Require.atLeast("trialsInAll", trialsInAll, 1);
         halfWidthPercent.ifPresent(value -> Require.positive("halfWidthPercent", value));
         Require.positive("wantedPercent", wantedPercent);
@@ -132,7 +132,7 @@ public record StopRule(
         if (scatter.isEmpty()) {
             int more = Math.max(1, least - count);
             return new StopRule(
-                    Verdict.NOT_YET_KNOWN,
+                    Advice.NOT_YET_KNOWN,
                     more,
                     count + more,
                     false,
@@ -148,12 +148,12 @@ public record StopRule(
         int inAll = Math.max(count, Math.max(narrow, least));
         boolean reachable = narrow <= most;
         int more = inAll - count;
-        Verdict verdict = !reachable ? Verdict.OUT_OF_REACH : more == 0 ? Verdict.ENOUGH : Verdict.MORE;
+        Advice verdict = !reachable ? Advice.OUT_OF_REACH : more == 0 ? Advice.ENOUGH : Advice.MORE;
         return new StopRule(
                 verdict,
                 more,
                 inAll,
-                verdict == Verdict.MORE && narrow <= count,
+                verdict == Advice.MORE && narrow <= count,
                 OptionalDouble.of(known.halfWidthPercent(count)),
                 wanted,
                 scatter,

@@ -66,7 +66,7 @@ public record Variability(
     /** Returns everything to look into; empty when all is well. */
     public Set<Alarm> alarms() {
         Set<Alarm> alarms = EnumSet.noneOf(Alarm.class);
-        if (!summary.rangeCheck().map(CriticalRange.Verdict::passes).orElse(true)) {
+        if (!summary.rangeCheck().map(CriticalRange.RangeCheck::passes).orElse(true)) {
             alarms.add(Alarm.RANGE);
         }
         if (!laboratory.map(LaboratoryCheck::passes).orElse(true)) {

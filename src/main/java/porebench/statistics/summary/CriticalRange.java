@@ -41,8 +41,8 @@ public final class CriticalRange {
      * @param limit the critical range, in the same unit
      * @param passes whether the range is not above the limit
      */
-    public record Verdict(double range, double limit, boolean passes) {
-        public Verdict {
+    public record RangeCheck(double range, double limit, boolean passes) {
+        public RangeCheck {
             Require.atLeastZero("range", range);
             Require.positive("limit", limit);
         }
@@ -80,11 +80,11 @@ public final class CriticalRange {
      * @param repeatabilityStandardDeviation of the method, in the unit of the range, greater than 0
      * @throws IllegalArgumentException if an argument is outside these bounds
      */
-    public static Verdict check(double range, int n, double repeatabilityStandardDeviation) {
+    public static RangeCheck check(double range, int n, double repeatabilityStandardDeviation) {
         Require.atLeastZero("range", range);
         Require.positive("repeatabilityStandardDeviation", repeatabilityStandardDeviation);
         double limit = printedFactor(n) * repeatabilityStandardDeviation;
-        return new Verdict(range, limit, range <= Slack.over(limit));
+        return new RangeCheck(range, limit, range <= Slack.over(limit));
     }
 
     /**
@@ -113,13 +113,14 @@ public final class CriticalRange {
      * @param leastDeviation the standard deviation that the division alone makes, in the unit of the range; 0 for none
      * @throws IllegalArgumentException if an argument is outside these bounds, or nothing makes the limit greater than 0
      */
-    public static Verdict check(double range, int n, PooledDeviation pooled, double division, double leastDeviation) {
+    public static RangeCheck check(
+            double range, int n, PooledDeviation pooled, double division, double leastDeviation) {
         Require.atLeastZero("range", range);
         Require.atLeastZero("division", division);
         Require.atLeastZero("leastDeviation", leastDeviation);
         double usual = Math.max(leastDeviation, pooled.standardDeviation());
         double limit = Math.max(division, factor(n, pooled.degreesOfFreedom(), POOLED_PROBABILITY) * usual);
-        return new Verdict(range, limit, range <= Slack.over(limit));
+        return new RangeCheck(range, limit, range <= Slack.over(limit));
     }
 
     private static double findFactor(int n) {

@@ -30,7 +30,7 @@ class IssueDoubtsTest {
 
     private static StopRule more(boolean forTheCountOnly, Optional<NextTrial> next) {
         return new StopRule(
-                StopRule.Verdict.MORE,
+                StopRule.Advice.MORE,
                 2,
                 4,
                 forTheCountOnly,

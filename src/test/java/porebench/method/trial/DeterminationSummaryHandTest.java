@@ -57,7 +57,7 @@ class DeterminationSummaryHandTest {
         assertThat(summary.interval().orElseThrow().confidence()).isEqualTo(0.95);
         assertThat(summary.interval().orElseThrow().low()).isCloseTo(0.151586, offset(0.000001));
         assertThat(summary.interval().orElseThrow().high()).isCloseTo(0.648414, offset(0.000001));
-        CriticalRange.Verdict check = summary.rangeCheck().orElseThrow();
+        CriticalRange.RangeCheck check = summary.rangeCheck().orElseThrow();
         assertThat(check.limit()).isCloseTo(0.33, offset(1e-12));
         assertThat(check.passes()).isTrue();
         assertThat(summary.reportedPercent()).isEqualTo(new BigDecimal("0.4"));

@@ -56,7 +56,7 @@ class StopRuleHandTest {
     @Test
     void expectsMoreTrialsFromTheirOwnScatterWhenTheLaboratorysIsNotKnown() {
         StopRule stop = of(OURS, ScatterElsewhere.NONE, 0.3, 0.4, 0.4, 0.5);
-        assertThat(stop.verdict()).isEqualTo(StopRule.Verdict.MORE);
+        assertThat(stop.verdict()).isEqualTo(StopRule.Advice.MORE);
         assertThat(stop.moreTrials()).isEqualTo(9);
         assertThat(stop.trialsInAll()).isEqualTo(13);
         assertThat(stop.forTheCountOnly()).isFalse();
@@ -87,7 +87,7 @@ class StopRuleHandTest {
     @Test
     void drawsTheScatterTowardsThatOfTheOtherMixes() {
         StopRule stop = of(OURS, laboratory(0.09), 0.3, 0.4, 0.4, 0.5);
-        assertThat(stop.verdict()).isEqualTo(StopRule.Verdict.MORE);
+        assertThat(stop.verdict()).isEqualTo(StopRule.Advice.MORE);
         assertThat(stop.moreTrials()).isEqualTo(10);
         assertThat(stop.halfWidthPercent().orElseThrow()).isCloseTo(0.09662, offset(0.00001));
         Scatter scatter = stop.scatter().orElseThrow();
@@ -125,7 +125,7 @@ class StopRuleHandTest {
     @Test
     void saysEnough() {
         StopRule stop = of(OURS, laboratory(0.03), 0.4, 0.4, 0.4);
-        assertThat(stop.verdict()).isEqualTo(StopRule.Verdict.ENOUGH);
+        assertThat(stop.verdict()).isEqualTo(StopRule.Advice.ENOUGH);
         assertThat(stop.moreTrials()).isZero();
         assertThat(stop.trialsInAll()).isEqualTo(3);
         assertThat(stop.halfWidthPercent().orElseThrow()).isCloseTo(0.0383056, offset(1e-6));
@@ -136,7 +136,7 @@ class StopRuleHandTest {
     @Test
     void asksForAsManyAsTheProfileDoes() {
         StopRule stop = of(with(FigureName.LEAST_TRIALS, "5"), laboratory(0.03), 0.4, 0.4, 0.4);
-        assertThat(stop.verdict()).isEqualTo(StopRule.Verdict.MORE);
+        assertThat(stop.verdict()).isEqualTo(StopRule.Advice.MORE);
         assertThat(stop.moreTrials()).isEqualTo(2);
         assertThat(stop.forTheCountOnly()).isTrue();
     }
@@ -145,7 +145,7 @@ class StopRuleHandTest {
     @Test
     void takesTheHalfWidthOfTheProfile() {
         StopRule stop = of(with(FigureName.HALF_WIDTH, "0.1"), laboratory(0.06), 0.3, 0.4, 0.4);
-        assertThat(stop.verdict()).isEqualTo(StopRule.Verdict.ENOUGH);
+        assertThat(stop.verdict()).isEqualTo(StopRule.Advice.ENOUGH);
         assertThat(stop.wantedPercent()).isEqualTo(0.1);
     }
 
@@ -196,7 +196,7 @@ class StopRuleHandTest {
     @ParameterizedTest
     @CsvSource({"B, 0.028868, MORE, 1, 0.0717", "A, 0.040825, OUT_OF_REACH, 28, 0.1014"})
     void reckonsWithTheDialWhereTheScatterCannotBeSeen(
-            MeterType type, double s, StopRule.Verdict verdict, int more, double half) {
+            MeterType type, double s, StopRule.Advice verdict, int more, double half) {
         StopRule stop = Variability.of(new double[] {0.4, 0.4, 0.4}, type, 0.1, OURS, ScatterElsewhere.NONE)
                 .orElseThrow()
                 .stop();
@@ -216,7 +216,7 @@ class StopRuleHandTest {
         Arrays.fill(equal, 0.4);
         StopRule stop = of(OURS, ScatterElsewhere.NONE, equal);
         assertThat(stop.halfWidthPercent().orElseThrow()).isCloseTo(0.0475, offset(1e-9));
-        assertThat(stop.verdict()).isEqualTo(StopRule.Verdict.ENOUGH);
+        assertThat(stop.verdict()).isEqualTo(StopRule.Advice.ENOUGH);
     }
 
     /** Two values one division apart: s = 0.1 / sqrt(2) = 0.0707 is more than the dial's share and counts. */
@@ -225,13 +225,13 @@ class StopRuleHandTest {
         StopRule stop = of(OURS, ScatterElsewhere.NONE, 0.4, 0.5);
         assertThat(stop.scatter().orElseThrow().isOfTheDial()).isFalse();
         assertThat(stop.halfWidthPercent().orElseThrow()).isCloseTo(12.7062 * 0.0707107 / Math.sqrt(2), offset(0.0001));
-        assertThat(stop.verdict()).isEqualTo(StopRule.Verdict.MORE);
+        assertThat(stop.verdict()).isEqualTo(StopRule.Advice.MORE);
     }
 
     @Test
     void cannotPlanFromASingleTrialAlone() {
         StopRule one = of(OURS, ScatterElsewhere.NONE, 0.4);
-        assertThat(one.verdict()).isEqualTo(StopRule.Verdict.NOT_YET_KNOWN);
+        assertThat(one.verdict()).isEqualTo(StopRule.Advice.NOT_YET_KNOWN);
         assertThat(one.moreTrials()).isEqualTo(2);
         assertThat(one.halfWidthPercent()).isEqualTo(OptionalDouble.empty());
         assertThat(one.next()).isEmpty();
@@ -244,7 +244,7 @@ class StopRuleHandTest {
     @Test
     void saysWhenMoreTrialsWouldNotGetThere() {
         StopRule stop = of(OURS, ScatterElsewhere.NONE, 0.1, 0.4, 0.7);
-        assertThat(stop.verdict()).isEqualTo(StopRule.Verdict.OUT_OF_REACH);
+        assertThat(stop.verdict()).isEqualTo(StopRule.Advice.OUT_OF_REACH);
         assertThat(stop.moreTrials()).isEqualTo(28);
         assertThat(stop.risks()).isEmpty();
     }
@@ -257,7 +257,7 @@ class StopRuleHandTest {
             many[i] = i % 2 == 0 ? 0.3 : 0.6;
         }
         // s = 0.1513: 2.001 x 0.1513 / sqrt(60) = 0.0391; (2.02 x 0.1513 / 0.05)^2 is about 37.
-        assertThat(of(OURS, ScatterElsewhere.NONE, many).verdict()).isEqualTo(StopRule.Verdict.ENOUGH);
+        assertThat(of(OURS, ScatterElsewhere.NONE, many).verdict()).isEqualTo(StopRule.Advice.ENOUGH);
     }
 
     @ParameterizedTest

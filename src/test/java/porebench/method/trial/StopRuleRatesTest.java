@@ -37,7 +37,7 @@ class StopRuleRatesTest {
             Summary four = Summary.of(0.4, 0.4, 0.4, 0.4);
             Scatter scatter = new Scatter(Scatter.Basis.LABORATORY, Math.sqrt(squares / 12), 9, 4, 0.0475, false);
             StopRule stop = StopRule.of(four, Optional.of(scatter), PROFILE);
-            if (stop.verdict() == StopRule.Verdict.OUT_OF_REACH || stop.trialsInAll() < 6) {
+            if (stop.verdict() == StopRule.Advice.OUT_OF_REACH || stop.trialsInAll() < 6) {
                 continue;
             }
             int n = stop.trialsInAll();

@@ -35,7 +35,7 @@ class CriticalRangeReferenceTest {
             double[] results = row.numbers("results");
             double range = Arrays.stream(results).max().orElseThrow()
                     - Arrays.stream(results).min().orElseThrow();
-            CriticalRange.Verdict verdict = CriticalRange.check(range, results.length, row.number("repeatability"));
+            CriticalRange.RangeCheck verdict = CriticalRange.check(range, results.length, row.number("repeatability"));
             assertThat(verdict.range()).isEqualTo(range);
             assertThat(verdict.limit()).isCloseTo(row.number("limit"), withPercentage(1e-10));
             assertThat(verdict.passes())

@@ -119,7 +119,8 @@ class PooledDeviationHandTest {
     @ParameterizedTest
     @CsvSource({"0.200, true", "0.202, false"})
     void checksARangeAgainstThePooledDeviation(double range, boolean passes) {
-        CriticalRange.Verdict verdict = CriticalRange.check(range, 2, pooled(10, 20, 0.05), DIVISION, OF_THE_DIVISION);
+        CriticalRange.RangeCheck verdict =
+                CriticalRange.check(range, 2, pooled(10, 20, 0.05), DIVISION, OF_THE_DIVISION);
         assertThat(verdict.limit()).isCloseTo(0.2012, offset(0.0003));
         assertThat(verdict.passes()).isEqualTo(passes);
     }
@@ -127,7 +128,7 @@ class PooledDeviationHandTest {
     /** 4.02 x 0.01 = 0.04 is less than one division, which readings of one and the same sample may differ by. */
     @Test
     void neverAsksForLessThanOneDivision() {
-        CriticalRange.Verdict verdict = CriticalRange.check(5.4 - 5.3, 2, pooled(10, 20, 0), DIVISION, 0.01);
+        CriticalRange.RangeCheck verdict = CriticalRange.check(5.4 - 5.3, 2, pooled(10, 20, 0), DIVISION, 0.01);
         assertThat(verdict.limit()).isEqualTo(DIVISION);
         assertThat(verdict.passes()).isTrue();
     }
