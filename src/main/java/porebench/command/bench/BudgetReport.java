@@ -1,9 +1,10 @@
 package porebench.command.bench;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Layout;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
 import porebench.command.reply.TextPage;
@@ -70,17 +71,7 @@ final class BudgetReport implements Report {
 
     private void budget(JsonFields json, BudgetResult one) {
         Budget budget = one.budget();
-        json.list("contributions", budget.lines(), (fields, line) -> {
-            fields.text("name", line.part().symbol());
-            fields.text("unit", line.part().unit());
-            fields.number("value", line.value());
-            fields.number("standardUncertainty", line.standardUncertainty());
-            fields.number("sensitivity", line.sensitivity());
-            fields.number("degreesOfFreedom", line.degreesOfFreedom());
-            fields.number("contributionPercent", line.sizePercent());
-            fields.number("share", budget.shareOf(line));
-            fields.text("origin", line.origin().symbol());
-        });
+        json.list("contributions", budget.lines(), contributions(budget)::json);
         json.number("combined", budget.combinedPercent());
         json.number("effectiveDegreesOfFreedom", budget.effectiveDegreesOfFreedom());
         json.number("expanded", budget.expandedPercent());
@@ -142,18 +133,7 @@ final class BudgetReport implements Report {
                 shown.fixed(100 * budget.shareOf(largest), 0),
                 words.get(one.isDrawn() ? "budget.by-drawing" : "budget.by-propagation")));
         page.gap();
-        page.table(
-                List.of(
-                        words.get("budget.part"),
-                        words.get("budget.value"),
-                        words.get("budget.unit"),
-                        words.get("budget.u"),
-                        words.get("budget.sensitivity"),
-                        words.get("budget.contribution"),
-                        words.get("budget.share"),
-                        words.get("budget.degrees"),
-                        words.get("budget.origin")),
-                rows(budget));
+        contributions(budget).table(page, budget.lines());
         page.gap();
         totals(page, one);
     }
@@ -190,21 +170,24 @@ final class BudgetReport implements Report {
         }
     }
 
-    private List<List<String>> rows(Budget budget) {
-        List<List<String>> rows = new ArrayList<>();
-        for (BudgetLine line : budget.lines()) {
-            rows.add(List.of(
-                    words.get("part." + line.part().symbol()),
-                    shown.fixed(line.value(), 3),
-                    unit(line.part()),
-                    shown.fixed(line.standardUncertainty(), DECIMALS),
-                    shown.fixed(line.sensitivity(), DECIMALS),
-                    shown.fixed(line.sizePercent(), DECIMALS),
-                    shown.fixed(100 * budget.shareOf(line), 1),
-                    degrees(line.degreesOfFreedom()),
-                    words.get("origin." + line.origin().symbol())));
-        }
-        return rows;
+    private Layout<BudgetLine> contributions(Budget budget) {
+        DoubleFunction<String> fine = number -> shown.fixed(number, DECIMALS);
+        return new Layout<BudgetLine>(words, shown)
+                .field((json, line) -> json.text("name", line.part().symbol()))
+                .cell("budget.part", line -> words.get("part." + line.part().symbol()))
+                .number("value", "budget.value", BudgetLine::value, number -> shown.fixed(number, 3))
+                .field((json, line) -> json.text("unit", line.part().unit()))
+                .cell("budget.unit", line -> unit(line.part()))
+                .number("standardUncertainty", "budget.u", BudgetLine::standardUncertainty, fine)
+                .number("sensitivity", "budget.sensitivity", BudgetLine::sensitivity, fine)
+                .number("contributionPercent", "budget.contribution", BudgetLine::sizePercent, fine)
+                .number("share", "budget.share", budget::shareOf, share -> shown.fixed(100 * share, 1))
+                .field((json, line) -> json.number("degreesOfFreedom", line.degreesOfFreedom()))
+                .cell("budget.degrees", line -> degrees(line.degreesOfFreedom()))
+                .field((json, line) -> json.text("origin", line.origin().symbol()))
+                .cell(
+                        "budget.origin",
+                        line -> words.get("origin." + line.origin().symbol()));
     }
 
     private String unit(porebench.method.budget.Part part) {

@@ -1,11 +1,7 @@
 package porebench.command.study;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalDouble;
-import porebench.command.reply.JsonFields;
+import porebench.command.reply.Layout;
 import porebench.command.reply.NumberText;
-import porebench.command.reply.TextPage;
 import porebench.method.Texts;
 import porebench.statistics.Judged;
 import porebench.statistics.variance.FTest;
@@ -18,45 +14,22 @@ import porebench.statistics.variance.MeanSquare;
  * @param name what varies, as people read it
  */
 record AnovaLine(String source, String name, MeanSquare squares, Judged<FTest> test) {
-    void json(JsonFields json) {
-        json.text("source", source);
-        json.whole("df", squares.degreesOfFreedom());
-        json.number("ss", squares.sumOfSquares());
-        json.number("ms", squares.meanSquare());
-        json.number("f", f());
-        json.number("p", p());
-    }
-
-    private OptionalDouble f() {
-        return test.meaningful()
-                .map(done -> OptionalDouble.of(done.statistic()))
-                .orElse(OptionalDouble.empty());
-    }
-
-    private OptionalDouble p() {
-        return test.meaningful().map(done -> OptionalDouble.of(done.p())).orElse(OptionalDouble.empty());
-    }
-
-    /** Adds lines as a table. */
-    static void table(TextPage page, List<AnovaLine> lines, Texts words, NumberText shown) {
-        List<List<String>> cells = new ArrayList<>();
-        for (AnovaLine line : lines) {
-            cells.add(List.of(
-                    line.name,
-                    Integer.toString(line.squares.degreesOfFreedom()),
-                    shown.sixDigits(line.squares.sumOfSquares()),
-                    shown.sixDigits(line.squares.meanSquare()),
-                    shown.sixDigits(line.f()),
-                    shown.probability(line.p())));
-        }
-        page.table(
-                List.of(
-                        words.get("anova.source"),
-                        words.get("anova.df"),
-                        words.get("anova.ss"),
-                        words.get("anova.ms"),
-                        words.get("anova.f"),
-                        words.get("anova.p")),
-                cells);
+    /** Returns how lines are said. */
+    static Layout<AnovaLine> layout(Texts words, NumberText numbers) {
+        return new Layout<AnovaLine>(words, numbers)
+                .field((json, line) -> json.text("source", line.source))
+                .cell("anova.source", AnovaLine::name)
+                .whole("df", "anova.df", line -> line.squares.degreesOfFreedom())
+                .number("ss", "anova.ss", line -> line.squares.sumOfSquares())
+                .number("ms", "anova.ms", line -> line.squares.meanSquare().orElse(Double.NaN))
+                .number(
+                        "f",
+                        "anova.f",
+                        line -> line.test.map(FTest::statistic).meaningful().orElse(Double.NaN))
+                .number(
+                        "p",
+                        "anova.p",
+                        line -> line.test.map(FTest::p).meaningful().orElse(Double.NaN),
+                        numbers::probability);
     }
 }

@@ -1,11 +1,11 @@
 package porebench.command.study;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Layout;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
 import porebench.command.reply.TextPage;
@@ -31,6 +31,7 @@ final class ChartReport implements Report {
     private final Optional<FalseAlarms> alarms;
     private final Texts words;
     private final NumberText shown;
+    private final Layout<ChartPoint> points;
 
     /**
      * A chart of any kind.
@@ -124,6 +125,18 @@ final class ChartReport implements Report {
         this.alarms = alarms;
         this.words = words;
         this.shown = shown;
+        this.points = new Layout<ChartPoint>(words, shown)
+                .text("subgroup", "chart.subgroup", point -> groups.names().get(point.index()))
+                .number("value", "chart.value", ChartPoint::value)
+                .number("low", "chart.low", ChartPoint::low)
+                .number("high", "chart.high", ChartPoint::high)
+                .field((json, point) -> json.texts(
+                        "signals", point.signals().stream().map(RunRule::symbol).toList()))
+                .cell(
+                        "chart.signals",
+                        point -> point.signals().stream()
+                                .map(rule -> words.get("rule." + rule.symbol()))
+                                .collect(Collectors.joining("; ")));
     }
 
     @Override
@@ -139,7 +152,7 @@ final class ChartReport implements Report {
                 "slack",
                 chart.sums().map(CusumChart::slack).map(OptionalDouble::of).orElse(OptionalDouble.empty()));
         json.list("points", chart.points(), (fields, point) -> {
-            point(fields, point);
+            points.json(fields, point);
             if (!kind.hasRunRules()) {
                 fields.number(
                         "mean", Summary.of(groups.values().get(point.index())).mean());
@@ -149,9 +162,9 @@ final class ChartReport implements Report {
                 fields.number("lowSum", sums.low());
             });
         });
-        json.group("spread", chart.spread(), (fields, points) -> {
+        json.group("spread", chart.spread(), (fields, spread) -> {
             fields.number("centre", chart.meanSpread());
-            fields.list("points", points, this::point);
+            fields.list("points", spread, points::json);
         });
         json.number(
                 "interval",
@@ -180,14 +193,6 @@ final class ChartReport implements Report {
         });
     }
 
-    private void point(JsonFields json, ChartPoint point) {
-        json.text("subgroup", groups.names().get(point.index()));
-        json.number("value", point.value());
-        json.number("low", point.low());
-        json.number("high", point.high());
-        json.texts("signals", point.signals().stream().map(RunRule::symbol).toList());
-    }
-
     /** Returns the constants of every size of subgroup; single values are compared by pairs. */
     private List<ChartConstants> constants() {
         return groups.values().stream()
@@ -205,11 +210,11 @@ final class ChartReport implements Report {
         page.row(words.get("chart.base"), Integer.toString(base), "");
         alarms.ifPresent(found -> page.line(alarmed(found)));
         page.gap();
-        table(page, chart.points());
-        chart.spread().ifPresent(points -> {
+        points.table(page, chart.points());
+        chart.spread().ifPresent(spread -> {
             page.gap();
             page.line(words.get("chart.spread"));
-            table(page, points);
+            points.table(page, spread);
         });
     }
 
@@ -221,27 +226,5 @@ final class ChartReport implements Report {
                 Long.toString(Math.round(100 * found.shareWithAlarm())),
                 Integer.toString(found.charts()),
                 Long.toString(found.seed()));
-    }
-
-    private void table(TextPage page, List<ChartPoint> points) {
-        List<List<String>> cells = new ArrayList<>();
-        for (ChartPoint point : points) {
-            cells.add(List.of(
-                    groups.names().get(point.index()),
-                    shown.sixDigits(point.value()),
-                    shown.sixDigits(point.low()),
-                    shown.sixDigits(point.high()),
-                    point.signals().stream()
-                            .map(rule -> words.get("rule." + rule.symbol()))
-                            .collect(Collectors.joining("; "))));
-        }
-        page.table(
-                List.of(
-                        words.get("chart.subgroup"),
-                        words.get("chart.value"),
-                        words.get("chart.low"),
-                        words.get("chart.high"),
-                        words.get("chart.signals")),
-                cells);
     }
 }

@@ -3,10 +3,9 @@ package porebench.command.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Layout;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
 import porebench.command.reply.TextPage;
@@ -22,13 +21,28 @@ final class ComponentsReport implements Report {
     private final Texts words;
     private final NumberText shown;
 
+    private final Layout<Line> layout;
+    private final Layout<double[]> mean;
+
     /** A layer under the name people gave it; the last one is that of the values. */
-    private record Line(String name, String title, VarianceLayers.Layer layer) {}
+    private record Line(String name, String title, VarianceLayers.Layer layer) {
+        AnovaLine anova() {
+            return new AnovaLine(name, title, layer.squares(), layer.test());
+        }
+    }
 
     ComponentsReport(List<String> names, Judged<VarianceLayers> layers, Texts words, NumberText shown) {
         this.found = layers.meaningful();
         this.words = words;
         this.shown = shown;
+        this.mean = VarianceLine.mean(words, shown);
+        this.layout = VarianceLine.layout(words, shown)
+                .of(this::variance)
+                .number(
+                        "anovaVariance",
+                        "components.by-anova",
+                        line -> line.layer().byAnova().orElse(Double.NaN))
+                .field((json, line) -> why(line).ifPresent(reason -> json.text("reason", reason)));
         this.lines = new ArrayList<>();
         found.ifPresent(done -> {
             IntStream.range(0, names.size())
@@ -42,48 +56,38 @@ final class ComponentsReport implements Report {
     @Override
     public void json(JsonFields json) {
         List<Line> levels = lines.isEmpty() ? lines : lines.subList(0, lines.size() - 1);
-        json.list("components", levels, this::line);
-        json.group("residual", found.map(done -> lines.get(lines.size() - 1)), this::line);
-        json.list("anova", lines, (fields, line) -> anova(line).json(fields));
+        json.list("components", levels, layout::json);
+        json.group("residual", found.map(done -> lines.get(lines.size() - 1)), layout::json);
+        json.list("anova", lines, AnovaLine.layout(words, shown).of(Line::anova)::json);
         json.whole("count", found.map(VarianceLayers::count));
-        json.number(
-                "mean", found.map(VarianceLayers::mean).map(OptionalDouble::of).orElse(OptionalDouble.empty()));
-        json.number(
-                "standardError",
-                found.map(done -> OptionalDouble.of(Math.sqrt(done.meanVariance())))
-                        .orElse(OptionalDouble.empty()));
+        mean.json(json, mean());
         json.text("method", "REML");
         found.ifPresent(done -> json.flag("balanced", done.isBalanced()));
         json.text("verdict", verdict());
     }
 
-    private void line(JsonFields json, Line line) {
+    private VarianceLine variance(Line line) {
         VarianceLayers.Layer layer = line.layer();
-        json.text("level", line.name());
-        json.whole("groups", layer.groups());
-        json.number("variance", layer.variance());
-        json.number("low", end(layer, VarianceInterval::low));
-        json.number("high", end(layer, VarianceInterval::high));
-        json.number("share", share(layer));
-        json.number("anovaVariance", layer.byAnova());
-        why(line).ifPresent(reason -> json.text("reason", reason));
+        Optional<VarianceInterval> interval = layer.interval();
+        return new VarianceLine(
+                line.name(),
+                line.title(),
+                layer.groups(),
+                layer.variance().orElse(Double.NaN),
+                interval.map(VarianceInterval::low).orElse(Double.NaN),
+                interval.map(VarianceInterval::high).orElse(Double.NaN),
+                share(layer));
     }
 
-    private static OptionalDouble end(VarianceLayers.Layer layer, ToDoubleFunction<VarianceInterval> end) {
-        return layer.interval()
-                .map(interval -> OptionalDouble.of(end.applyAsDouble(interval)))
-                .orElse(OptionalDouble.empty());
-    }
-
-    private OptionalDouble share(VarianceLayers.Layer layer) {
+    private double share(VarianceLayers.Layer layer) {
         return layer.variance().isPresent() && found.isPresent()
-                ? OptionalDouble.of(found.get().share(layer.variance().getAsDouble()))
-                : OptionalDouble.empty();
+                ? found.get().share(layer.variance().getAsDouble())
+                : Double.NaN;
     }
 
-    private static AnovaLine anova(Line line) {
-        return new AnovaLine(
-                line.name(), line.title(), line.layer().squares(), line.layer().test());
+    private double[] mean() {
+        return found.map(done -> new double[] {done.mean(), Math.sqrt(done.meanVariance())})
+                .orElseGet(() -> new double[] {Double.NaN, Double.NaN});
     }
 
     private Optional<String> why(Line line) {
@@ -111,7 +115,7 @@ final class ComponentsReport implements Report {
         if (largest.isEmpty()) {
             return words.get("components.verdict-none");
         }
-        String percent = shown.fixed(100 * share(largest.get().layer()).orElse(0), 0);
+        String percent = shown.fixed(100 * share(largest.get().layer()), 0);
         return largest.get().layer() == found.get().values()
                 ? words.get("components.verdict-values", percent)
                 : words.get("components.verdict", largest.get().title(), percent);
@@ -124,40 +128,11 @@ final class ComponentsReport implements Report {
             return;
         }
         page.gap();
-        List<List<String>> cells = new ArrayList<>();
-        for (Line line : lines) {
-            VarianceLayers.Layer layer = line.layer();
-            OptionalDouble share = share(layer);
-            cells.add(List.of(
-                    line.title(),
-                    Integer.toString(layer.groups()),
-                    shown.sixDigits(layer.variance()),
-                    shown.sixDigits(end(layer, VarianceInterval::low)),
-                    layer.interval().isPresent()
-                                    && Double.isInfinite(layer.interval().get().high())
-                            ? NumberText.NONE
-                            : shown.sixDigits(end(layer, VarianceInterval::high)),
-                    share.isPresent() ? shown.fixed(100 * share.getAsDouble(), 1) : NumberText.NONE,
-                    shown.sixDigits(layer.byAnova())));
-        }
-        page.table(
-                List.of(
-                        words.get("components.layer"),
-                        words.get("components.groups"),
-                        words.get("variance.variance"),
-                        words.get("variance.low"),
-                        words.get("variance.high"),
-                        words.get("variance.share"),
-                        words.get("components.by-anova")),
-                cells);
+        layout.table(page, lines);
         lines.forEach(line -> why(line).ifPresent(page::line));
         page.gap();
-        AnovaLine.table(page, lines.stream().map(ComponentsReport::anova).toList(), words, shown);
+        AnovaLine.layout(words, shown).of(Line::anova).table(page, lines);
         page.gap();
-        page.row(words.get("components.mean"), shown.sixDigits(found.get().mean()), "");
-        page.row(
-                words.get("components.standard-error"),
-                shown.sixDigits(Math.sqrt(found.get().meanVariance())),
-                "");
+        mean.rows(page, mean());
     }
 }

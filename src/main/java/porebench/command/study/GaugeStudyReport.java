@@ -51,7 +51,7 @@ final class GaugeStudyReport implements Report {
         json.whole("samples", study.samples());
         json.whole("repeats", study.repeats());
         json.flag("withInteraction", study.isWithInteraction());
-        json.list("anova", lines, (fields, line) -> line.json(fields));
+        json.list("anova", lines, AnovaLine.layout(words, shown)::json);
         json.group("components", fields -> {
             parts.forEach(part -> fields.group(part.name(), inner -> {
                 inner.number("variance", part.estimate().variance());
@@ -131,7 +131,7 @@ final class GaugeStudyReport implements Report {
     public void text(TextPage page) {
         page.line(verdict());
         page.gap();
-        AnovaLine.table(page, lines, words, shown);
+        AnovaLine.layout(words, shown).table(page, lines);
         page.gap();
         List<List<String>> cells = new ArrayList<>();
         parts.forEach(part -> cells.add(

@@ -1,13 +1,13 @@
 package porebench.command.study;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Layout;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
 import porebench.command.reply.TextPage;
@@ -31,12 +31,21 @@ final class InterlabReport implements Report {
     private final BigDecimal division;
     private final Texts words;
     private final NumberText shown;
+    private final Layout<LaboratoryBias> bias;
 
     InterlabReport(LaboratoryLevels levels, BigDecimal division, Texts words, NumberText shown) {
         this.levels = levels;
         this.division = division;
         this.words = words;
         this.shown = shown;
+        this.bias = new Layout<LaboratoryBias>(words, shown)
+                .text("laboratory", "interlab.laboratory", LaboratoryBias::laboratory)
+                .field((json, one) -> json.whole("levels", one.levels()))
+                .number("bias", "interlab.bias", LaboratoryBias::bias)
+                .field((json, one) -> json.number("standardUncertainty", one.standardUncertainty()))
+                .field((json, one) -> json.number("degreesOfFreedom", one.degreesOfFreedom()))
+                .number("expandedUncertainty", "interlab.u", LaboratoryBias::expanded)
+                .cell("", one -> one.isSeen() ? words.get("interlab.bias-seen") : "");
     }
 
     @Override
@@ -60,18 +69,11 @@ final class InterlabReport implements Report {
             comparison.h().whyWithheld().ifPresent(reason -> fields.text("hReason", whyOfH(reason)));
             fields.numbers("k", k.stream().map(InterlabReport::statistic).toList());
             reason(fields, "kReason", comparison.k());
-            laboratories(fields, comparison, h, k);
+            fields.list("laboratories", places(comparison), laboratories(comparison)::json);
             tests(fields, comparison);
         });
         Judged<List<LaboratoryBias>> biases = levels.biases(division.doubleValue());
-        json.list("biases", biases.meaningful().orElse(List.of()), (fields, bias) -> {
-            fields.text("laboratory", bias.laboratory());
-            fields.whole("levels", bias.levels());
-            fields.number("bias", bias.bias());
-            fields.number("standardUncertainty", bias.standardUncertainty());
-            fields.number("degreesOfFreedom", bias.degreesOfFreedom());
-            fields.number("expandedUncertainty", bias.expanded());
-        });
+        json.list("biases", biases.meaningful().orElse(List.of()), bias::json);
         reason(json, "biasesReason", biases);
     }
 
@@ -82,19 +84,29 @@ final class InterlabReport implements Report {
         });
     }
 
-    private void laboratories(
-            JsonFields json, LaboratoryComparison comparison, List<Optional<Mandel>> h, List<Optional<Mandel>> k) {
-        List<Integer> places =
-                IntStream.range(0, comparison.cells().size()).boxed().toList();
-        json.list("laboratories", places, (fields, i) -> {
-            LaboratoryComparison.Cell cell = comparison.cells().get(i);
-            fields.text("laboratory", cell.laboratory());
-            fields.whole("count", cell.results().count());
-            fields.number("mean", cell.results().mean());
-            fields.number("standardDeviation", cell.results().standardDeviation());
-            mandel(fields, "h", h.get(i));
-            mandel(fields, "k", k.get(i));
-        });
+    /** Returns how the laboratories of a level are said, by their places. */
+    private Layout<Integer> laboratories(LaboratoryComparison comparison) {
+        List<Optional<Mandel>> h = h(comparison);
+        List<Optional<Mandel>> k = k(comparison);
+        List<LaboratoryComparison.Cell> cells = comparison.cells();
+        return new Layout<Integer>(words, shown)
+                .text("laboratory", "interlab.laboratory", i -> cells.get(i).laboratory())
+                .whole("count", "interlab.n", i -> cells.get(i).results().count())
+                .number("mean", "interlab.mean", i -> cells.get(i).results().mean())
+                .number(
+                        "standardDeviation",
+                        "interlab.s",
+                        i -> cells.get(i).results().standardDeviation().orElse(Double.NaN))
+                .field((json, i) -> mandel(json, "h", h.get(i)))
+                .cell("interlab.h", i -> shown.fixed(statistic(h.get(i)), 2))
+                .cell("", i -> say(h.get(i)))
+                .field((json, i) -> mandel(json, "k", k.get(i)))
+                .cell("interlab.k", i -> shown.fixed(statistic(k.get(i)), 2))
+                .cell("", i -> say(k.get(i)));
+    }
+
+    private static List<Integer> places(LaboratoryComparison comparison) {
+        return IntStream.range(0, comparison.cells().size()).boxed().toList();
     }
 
     private void mandel(JsonFields json, String name, Optional<Mandel> mandel) {
@@ -226,20 +238,7 @@ final class InterlabReport implements Report {
         page.line(words.get("interlab.biases"));
         page.gap();
         biases.whyWithheld().ifPresent(reason -> page.line(words.get("interlab.no-bias", why(reason))));
-        biases.meaningful()
-                .ifPresent(all -> page.table(
-                        List.of(
-                                words.get("interlab.laboratory"),
-                                words.get("interlab.bias"),
-                                words.get("interlab.u"),
-                                ""),
-                        all.stream()
-                                .map(bias -> List.of(
-                                        bias.laboratory(),
-                                        shown.sixDigits(bias.bias()),
-                                        shown.sixDigits(bias.expanded()),
-                                        bias.isSeen() ? words.get("interlab.bias-seen") : ""))
-                                .toList()));
+        biases.meaningful().ifPresent(all -> bias.table(page, all));
     }
 
     private void figures(TextPage page, LaboratoryComparison comparison) {
@@ -259,32 +258,7 @@ final class InterlabReport implements Report {
     }
 
     private void table(TextPage page, LaboratoryComparison comparison) {
-        List<Optional<Mandel>> h = h(comparison);
-        List<Optional<Mandel>> k = k(comparison);
-        List<List<String>> cells = new ArrayList<>();
-        for (int i = 0; i < comparison.cells().size(); i++) {
-            LaboratoryComparison.Cell cell = comparison.cells().get(i);
-            cells.add(List.of(
-                    cell.laboratory(),
-                    Integer.toString(cell.results().count()),
-                    shown.sixDigits(cell.results().mean()),
-                    shown.sixDigits(cell.results().standardDeviation()),
-                    shown.fixed(statistic(h.get(i)), 2),
-                    say(h.get(i)),
-                    shown.fixed(statistic(k.get(i)), 2),
-                    say(k.get(i))));
-        }
-        page.table(
-                List.of(
-                        words.get("interlab.laboratory"),
-                        words.get("interlab.n"),
-                        words.get("interlab.mean"),
-                        words.get("interlab.s"),
-                        words.get("interlab.h"),
-                        "",
-                        words.get("interlab.k"),
-                        ""),
-                cells);
+        laboratories(comparison).table(page, places(comparison));
         page.gap();
         comparison.h().whyWithheld().ifPresent(reason -> page.line(words.get("interlab.no-h", whyOfH(reason))));
         comparison.k().whyWithheld().ifPresent(reason -> page.line(words.get("interlab.no-k", why(reason))));

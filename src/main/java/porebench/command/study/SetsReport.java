@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Layout;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
 import porebench.command.reply.TextPage;
@@ -22,6 +23,7 @@ final class SetsReport implements Report {
     private final RepeatSets sets;
     private final Texts words;
     private final NumberText shown;
+    private final Layout<Integer> layout;
 
     SetsReport(Subgroups groups, double division, double repeatability, Texts words, NumberText shown) {
         this.names = groups.names();
@@ -34,6 +36,15 @@ final class SetsReport implements Report {
             ends[set] = end;
         }
         sets = RepeatSets.of(groups.all(), ends, new RepeatSets.Judging(repeatability, division, SIGNIFICANCE));
+        layout = new Layout<Integer>(words, shown)
+                .text(COLUMN, "sets.set", names::get)
+                .whole("count", "stats.count", sets::count)
+                .number("mean", "stats.mean", sets::mean)
+                .number("standardDeviation", "stats.standard-deviation", sets::standardDeviation)
+                .cell("sets.half-width", set -> shown.sixDigits(some(sets.halfWidth(set))))
+                .number("range", "stats.range", sets::range)
+                .field(this::judgement)
+                .cell("", this::remark);
     }
 
     private List<Integer> places() {
@@ -60,25 +71,20 @@ final class SetsReport implements Report {
         json.number("pooledStandardDeviation", sets.pooledStandardDeviation());
         json.whole("tooWide", wide());
         json.whole("withOutlier", outlying());
-        json.list("sets", places(), (fields, set) -> {
-            fields.text(COLUMN, names.get(set));
-            fields.whole("count", sets.count(set));
-            fields.number("mean", sets.mean(set));
-            fields.number("standardDeviation", sets.standardDeviation(set));
-            fields.number("range", sets.range(set));
-            fields.group("confidence95", interval(set), (ends, halfWidth) -> {
-                ends.number("low", sets.mean(set) - halfWidth);
-                ends.number("high", sets.mean(set) + halfWidth);
-            });
-            fields.flag("rangePasses", sets.isWithinCriticalRange(set));
-            fields.flag("outlier", sets.hasOutlier(set));
-            fields.number("grubbs", sets.grubbs(set));
-            fields.whole(
-                    "index",
-                    sets.farthest(set).isPresent()
-                            ? Optional.of(sets.farthest(set).getAsInt())
-                            : Optional.empty());
+        json.list("sets", places(), layout::json);
+    }
+
+    private void judgement(JsonFields json, int set) {
+        json.group("confidence95", interval(set), (ends, halfWidth) -> {
+            ends.number("low", sets.mean(set) - halfWidth);
+            ends.number("high", sets.mean(set) + halfWidth);
         });
+        json.flag("rangePasses", sets.isWithinCriticalRange(set));
+        json.flag("outlier", sets.hasOutlier(set));
+        json.number("grubbs", sets.grubbs(set));
+        json.whole(
+                "index",
+                sets.farthest(set).isPresent() ? Optional.of(sets.farthest(set).getAsInt()) : Optional.empty());
     }
 
     private Optional<Double> interval(int set) {
@@ -87,27 +93,7 @@ final class SetsReport implements Report {
 
     @Override
     public void text(TextPage page) {
-        List<List<String>> cells = new ArrayList<>();
-        for (int set = 0; set < sets.size(); set++) {
-            cells.add(List.of(
-                    names.get(set),
-                    Integer.toString(sets.count(set)),
-                    shown.sixDigits(sets.mean(set)),
-                    shown.sixDigits(some(sets.standardDeviation(set))),
-                    shown.sixDigits(some(sets.halfWidth(set))),
-                    shown.sixDigits(sets.range(set)),
-                    remark(set)));
-        }
-        page.table(
-                List.of(
-                        words.get("sets.set"),
-                        words.get("stats.count"),
-                        words.get("stats.mean"),
-                        words.get("stats.standard-deviation"),
-                        words.get("sets.half-width"),
-                        words.get("stats.range"),
-                        ""),
-                cells);
+        layout.table(page, places());
         page.gap();
         page.row(words.get("sets.sets"), Integer.toString(sets.size()), "");
         page.row(words.get("sets.pooled"), shown.sixDigits(sets.pooledStandardDeviation()), "");

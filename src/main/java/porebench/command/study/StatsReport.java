@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Layout;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
 import porebench.command.reply.TextPage;
@@ -26,6 +27,7 @@ final class StatsReport implements Report {
 
     private final Texts words;
     private final NumberText shown;
+    private final Layout<Summary> figures;
     private final Summary summary;
     private final Optional<MeanInterval> interval;
     private final Optional<CriticalRange.RangeCheck> rangeCheck;
@@ -54,6 +56,17 @@ final class StatsReport implements Report {
     StatsReport(double[] numbers, double division, double repeatability, Texts words, NumberText shown) {
         this.words = words;
         this.shown = shown;
+        figures = new Layout<Summary>(words, shown)
+                .whole("count", "stats.count", Summary::count)
+                .number("mean", "stats.mean", Summary::mean)
+                .number(
+                        "standardDeviation",
+                        "stats.standard-deviation",
+                        all -> all.standardDeviation().orElse(Double.NaN))
+                .number(
+                        "lag1Autocorrelation",
+                        "stats.lag1",
+                        all -> all.lag1Autocorrelation().orElse(Double.NaN));
         summary = Summary.of(numbers);
         interval = MeanInterval.of(summary, CONFIDENCE);
         rangeCheck = numbers.length < 2
@@ -70,10 +83,7 @@ final class StatsReport implements Report {
 
     @Override
     public void json(JsonFields json) {
-        json.whole("count", summary.count());
-        json.number("mean", summary.mean());
-        json.number("standardDeviation", summary.standardDeviation());
-        json.number("lag1Autocorrelation", summary.lag1Autocorrelation());
+        figures.json(json, summary);
         json.group("confidence95", interval, (fields, ends) -> {
             fields.number("low", ends.low());
             fields.number("high", ends.high());
@@ -100,10 +110,7 @@ final class StatsReport implements Report {
 
     @Override
     public void text(TextPage page) {
-        page.row(words.get("stats.count"), Integer.toString(summary.count()), "");
-        page.row(words.get("stats.mean"), shown.sixDigits(summary.mean()), "");
-        page.row(words.get("stats.standard-deviation"), shown.sixDigits(summary.standardDeviation()), "");
-        page.row(words.get("stats.lag1"), shown.sixDigits(summary.lag1Autocorrelation()), "");
+        figures.rows(page, summary);
         interval.ifPresent(ends -> {
             page.row(words.get("stats.confidence-low"), shown.sixDigits(ends.low()), "");
             page.row(words.get("stats.confidence-high"), shown.sixDigits(ends.high()), "");
