@@ -196,11 +196,6 @@ final class Entry {
         return word(column).flatMap(text -> parseWhole(column, text, lowInclusive));
     }
 
-    /** Returns a whole number of at least a bound; empty when the cell is. */
-    Optional<Integer> optionalWhole(String column, int lowInclusive) {
-        return optionalWord(column).flatMap(text -> parseWhole(column, text, lowInclusive));
-    }
-
     private Optional<Integer> parseWhole(String column, String text, int lowInclusive) {
         Optional<Integer> number =
                 text.matches("\\d{1,9}") ? Optional.of(Integer.valueOf(text)) : Optional.<Integer>empty();
@@ -268,11 +263,6 @@ final class Entry {
                 return Optional.empty();
             }
         });
-    }
-
-    /** Returns a day; empty when the cell is. */
-    Optional<LocalDate> optionalDate(String column) {
-        return optionalWord(column).isEmpty() ? Optional.empty() : date(column);
     }
 
     /** Returns a day and time by the laboratory's clock, which must be there; a day alone means its beginning. */

@@ -57,15 +57,7 @@ class QuantityTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Pressure(Double.NEGATIVE_INFINITY))
                 .withMessage("pascals must be a finite number, but is -Infinity");
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Percent(Double.NaN))
-                .withMessage("percent must be a finite number, but is NaN");
         assertThatIllegalArgumentException().isThrownBy(() -> new Mass(Double.MAX_VALUE).times(2));
-    }
-
-    @Test
-    void ordersPercent() {
-        assertThat(new Percent(-0.5)).isLessThan(Percent.ZERO);
     }
 
     @Test

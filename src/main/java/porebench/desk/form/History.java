@@ -93,12 +93,6 @@ public final class History<D> {
         fire();
     }
 
-    /** Marks the draft as saved; it can still be undone. */
-    public void markSaved() {
-        saved = draft;
-        fire();
-    }
-
     /** Returns whether the draft differs from what was last saved. */
     public boolean isChanged() {
         return !draft.equals(saved);
