@@ -8,14 +8,14 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import porebench.evidence.Evidence;
+import porebench.evidence.EvidenceReader;
 import porebench.port.DataTable;
 import porebench.port.OutputFile;
 import porebench.port.OutputFolder;
@@ -23,6 +23,7 @@ import porebench.record.FactorIssue;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Laboratory;
+import porebench.record.MixDesign;
 import porebench.record.Version;
 
 /** Writes CSV: every kind of record of a lab book into a folder, the newest version of each; or one file. */
@@ -45,7 +46,11 @@ final class Export {
         if (!(format instanceof FactorIssueFormat)) {
             return format;
         }
-        Set<String> untrue = Evidence.ofAll(book).stream()
+        EvidenceReader reader = EvidenceReader.asking(book);
+        Set<String> untrue = book.latest(FactorIssue.class).stream()
+                .map(version -> version.value().mixId().text())
+                .distinct()
+                .flatMap(mix -> book.latest(MixDesign.class, mix).map(reader::read).stream())
                 .flatMap(evidence -> evidence.issues().stream()
                         .map(Version::value)
                         .filter(issue -> !evidence.whyUntrue(issue).isEmpty()))
@@ -57,36 +62,33 @@ final class Export {
     private static <T extends Kept> OutputFile.Content newest(LabBook book, Format<T> format) {
         List<T> records =
                 book.latest(format.type()).stream().map(Version::value).toList();
-        return content(
-                book.isTraining() && format.type() != Laboratory.class
-                        ? marked(format, records)
-                        : rows(format, records));
+        boolean isMarked = book.isTraining() && format.type() != Laboratory.class;
+        return content(() -> isMarked ? marked(format, records) : rows(format, records));
     }
 
     /** Returns the rows of records of a training book, each of which says that it is simulated. */
     private static <T extends Kept> Stream<List<String>> marked(Format<T> format, List<T> records) {
-        List<List<String>> rows = rows(format, records).toList();
+        Stream<List<String>> rows = rows(format, records);
         return format.columns().equals(format.columns().marked())
-                ? rows.stream()
+                ? rows
                 : Stream.concat(
                         Stream.of(format.columns().marked().all()),
-                        rows.stream()
-                                .skip(1)
+                        rows.skip(1)
                                 .map(row -> Stream.concat(row.stream(), Stream.of(Entry.yesNoWord(true)))
                                         .toList()));
     }
 
     /** Writes one file of some records, whole or not at all. */
     static <T extends Kept> void write(Format<T> format, List<T> records, OutputFile file) {
-        write(rows(format, records), file);
+        write(() -> rows(format, records), file);
     }
 
     /** Writes figures under their heading, whole or not at all. */
     static void write(DataTable table, OutputFile file) {
-        write(Stream.concat(Stream.of(table.heading()), table.rows().stream()), file);
+        write(() -> Stream.concat(Stream.of(table.heading()), table.rows().stream()), file);
     }
 
-    private static void write(Stream<List<String>> rows, OutputFile file) {
+    private static void write(Supplier<Stream<List<String>>> rows, OutputFile file) {
         try {
             file.write(content(rows));
         } catch (IOException failure) {
@@ -95,19 +97,17 @@ final class Export {
         }
     }
 
-    /** Returns the heading and the rows of some records. */
+    /** Returns the heading and the rows of some records, each row made when it is written. */
     private static <T extends Kept> Stream<List<String>> rows(Format<T> format, List<T> records) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(format.columns().all());
-        records.forEach(record -> rows.addAll(format.write(record)));
-        return rows.stream();
+        return Stream.concat(
+                Stream.of(format.columns().all()), records.stream().flatMap(record -> format.write(record).stream()));
     }
 
-    private static OutputFile.Content content(Stream<List<String>> rows) {
+    private static OutputFile.Content content(Supplier<Stream<List<String>>> rows) {
         return file -> {
             // An encoder that refuses what it cannot encode: half a letter is not quietly written as a question mark.
             Writer writer = new BufferedWriter(new OutputStreamWriter(file, StandardCharsets.UTF_8.newEncoder()));
-            write(rows, writer);
+            write(rows.get(), writer);
         };
     }
 

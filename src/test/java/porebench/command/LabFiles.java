@@ -73,6 +73,15 @@ public final class LabFiles {
         }
     }
 
+    /** Mixes like the plain one, numbered from 1. */
+    public static String manyMixes(int count) {
+        StringBuilder rows = new StringBuilder(MIX_COLUMNS);
+        for (int i = 1; i <= count; i++) {
+            rows.append(PLAIN_MIX.substring(MIX_COLUMNS.length()).replace("M-1,", "M-" + i + ","));
+        }
+        return rows.toString();
+    }
+
     /** Trials of mixes with ten each, five a determination, that differ by a division now and then. */
     public static String manyTrials(int count) {
         StringBuilder rows = new StringBuilder(TRIAL_COLUMNS).append(",determination_id");
