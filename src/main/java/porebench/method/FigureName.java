@@ -144,7 +144,8 @@ public enum FigureName {
         if (!words.isEmpty()) {
             return words.contains(value)
                     ? Optional.empty()
-                    : Optional.of(Problem.error(key, "profile.not-a-choice", key, value, String.join(", ", words)));
+                    : Optional.of(Problem.error(key, "profile.not-a-choice", key, value, String.join(", ", words))
+                            .of(Problem.Kind.NOT_A_CHOICE));
         }
         Optional<BigDecimal> number = Typed.parseNumber(value);
         boolean fits = number.isPresent()

@@ -37,6 +37,8 @@ public record Problem(
         NOT_A_NUMBER,
         /** A number lies beyond what can be, whatever else is stated. */
         OUT_OF_RANGE,
+        /** A word is none of those to choose from. */
+        NOT_A_CHOICE,
         /** There are fewer than asked for. */
         TOO_FEW,
         /** It may be kept but does not count. */

@@ -75,7 +75,7 @@ final class FigureWords {
         FigureName name = found.get();
         List<Object> values = new ArrayList<>(problem.values());
         values.set(0, texts.get(ProfileModel.wordsOf(name)));
-        if (!name.words().isEmpty()) {
+        if (problem.kind() == Problem.Kind.NOT_A_CHOICE) {
             values.set(2, choices(name, ", "));
         } else if (problem.kind() == Problem.Kind.OUT_OF_RANGE) {
             values.set(1, show(name, String.valueOf(values.get(1))));

@@ -24,6 +24,7 @@ import porebench.method.FigureName;
 import porebench.method.Mark;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
+import porebench.method.Profile;
 import porebench.record.LaboratoryProfile;
 import porebench.record.RecordKind;
 import porebench.record.id.MixId;
@@ -195,6 +196,12 @@ class FrameModelsTest {
                 .orElseThrow();
         assertThat(ProblemText.in(Locale.forLanguageTag("es")).say(spanish.named(noChoice)))
                 .isEqualTo("Los empates del aire van a: arriba debe ser uno de estos: al par, lejos de cero.");
+        Problem missing = Profile.check(Map.of()).stream()
+                .filter(problem -> problem.field().equals(FigureName.AIR_TIES.key()))
+                .findFirst()
+                .orElseThrow();
+        assertThat(ProblemText.in(Locale.forLanguageTag("es")).say(spanish.named(missing)))
+                .contains("Los empates del aire van a");
     }
 
     @Test
