@@ -16,6 +16,7 @@ import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.JdbiException;
 import porebench.method.Problem;
 import porebench.record.Belonging;
@@ -40,13 +41,14 @@ final class SqliteLabBook implements LabBook {
     private final Session session;
     private final Clock clock;
     private final List<Problem> warnings;
+    private Optional<Problem> clockIsBack = Optional.empty();
 
     SqliteLabBook(OpenFile file, Session session, Clock clock) {
         this.file = file;
         this.name = file.name();
         this.session = session;
         this.clock = clock;
-        this.warnings = new ArrayList<>(file.warnings());
+        this.warnings = List.copyOf(file.warnings());
     }
 
     @Override
@@ -56,7 +58,7 @@ final class SqliteLabBook implements LabBook {
 
     @Override
     public List<Problem> warnings() {
-        return List.copyOf(warnings);
+        return Stream.concat(warnings.stream(), clockIsBack.stream()).toList();
     }
 
     @Override
@@ -193,8 +195,7 @@ final class SqliteLabBook implements LabBook {
         requireSameFile(FileIdentity::isThere);
         remember(Head.of(last.hash(), last.number()));
         if (before.number() > 0 && ChainCheck.wentBack(Instant.parse(before.atUtc()), Instant.parse(last.atUtc()))) {
-            warnings.removeIf(warning -> warning.field().equals("clock"));
-            warnings.add(Problem.warning(
+            clockIsBack = Optional.of(Problem.warning(
                     "clock",
                     "book.clock-is-back",
                     Instant.parse(last.atUtc()),
