@@ -5,10 +5,12 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -35,6 +37,9 @@ final class TrialPlacing {
     /** The days on which a determination that can be joined has trials, and of those with one on a day that which was added first. */
     private final NavigableMap<LocalDate, DeterminationId> byDay = new TreeMap<>();
 
+    /** Those without trials, which are as near as can be. */
+    private final Set<DeterminationId> withoutTrials = new LinkedHashSet<>();
+
     private final List<Problem> problems = new ArrayList<>();
     private int last;
 
@@ -53,7 +58,12 @@ final class TrialPlacing {
 
     /** Adds a determination that trials can join, with the days of trials it has. */
     void add(DeterminationId id, Collection<LocalDate> days) {
-        joinable.putIfAbsent(id, joinable.size());
+        boolean isNew = joinable.putIfAbsent(id, joinable.size()) == null;
+        if (isNew && days.isEmpty()) {
+            withoutTrials.add(id);
+        } else if (!days.isEmpty()) {
+            withoutTrials.remove(id);
+        }
         days.forEach(day -> byDay.merge(day, id, this::earlier));
     }
 
@@ -89,6 +99,11 @@ final class TrialPlacing {
 
     /** Returns the determination of the nearest trial before or after a day, of two as near the one added first; null without any. */
     private @Nullable DeterminationId nearest(LocalDate day) {
+        if (!withoutTrials.isEmpty()) {
+            DeterminationId empty = withoutTrials.iterator().next();
+            DeterminationId ofDay = byDay.get(day);
+            return ofDay == null ? empty : earlier(ofDay, empty);
+        }
         Map.Entry<LocalDate, DeterminationId> before = byDay.floorEntry(day);
         Map.Entry<LocalDate, DeterminationId> after = byDay.ceilingEntry(day);
         if (before == null || after == null) {
@@ -100,8 +115,11 @@ final class TrialPlacing {
                 : nearer > 0 ? before.getValue() : after.getValue();
     }
 
-    /** Returns the days to the nearest trial. */
+    /** Returns the days to the nearest trial; 0 where a determination has none yet. */
     private long daysApart(LocalDate day) {
+        if (!withoutTrials.isEmpty()) {
+            return 0;
+        }
         return Stream.of(byDay.floorKey(day), byDay.ceilingKey(day))
                 .filter(Objects::nonNull)
                 .mapToLong(other -> days(other, day))
