@@ -162,6 +162,7 @@ class HouseRulesTest {
             "porebench.record.BookCheck$Fault",
             "porebench.evidence.issue.IssueDoubt",
             "porebench.evidence.issue.TakingOn",
+            "porebench.evidence.standing.WrittenProblem",
             "porebench.port.OpeningRefused",
             "porebench.port.OutputRefused",
             "porebench.exchange.Entry",

@@ -22,8 +22,8 @@ import porebench.command.reply.TextPage;
 import porebench.evidence.CardState;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
-import porebench.evidence.LaboratoryScatter;
 import porebench.evidence.issue.Issuing;
+import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Answer;
 import porebench.method.FigureName;
 import porebench.method.Problem;
@@ -178,7 +178,8 @@ public final class DemoRun {
         basis.ifPresent(determination -> {
             sample(evidence, mix, determination, problems);
             page.gap();
-            Map<DeterminationId, StopRule> stops = LaboratoryScatter.of(Evidence.ofAll(book))
+            Map<DeterminationId, StopRule> stops = LaboratoryStanding.of(book)
+                    .scatter()
                     .stop(determination, evidence.divisionPercent(determination), evidence.profile())
                     .map(stop -> Map.of(determination.determination().value().id(), stop))
                     .orElse(Map.of());
@@ -211,7 +212,8 @@ public final class DemoRun {
     private void issue(LabBook book, Evidence evidence, JudgedDetermination basis, List<Problem> problems) {
         Issuing.Decision decision = new Issuing.Decision(
                 basis.determination().value().id(), here.today(), Optional.empty(), WHO, "", words.get("demo.reason"));
-        Answer<FactorIssue> answer = Issuing.issue(evidence, LaboratoryScatter.of(Evidence.ofAll(book)), decision);
+        Answer<FactorIssue> answer =
+                Issuing.issue(evidence, LaboratoryStanding.of(book).scatter(), decision);
         answer.problems().stream().filter(Problem::isError).forEach(problems::add);
         answer.value().ifPresent(issue -> {
             List<Problem> refused = book.keep(List.of(Draft.of(issue)), WHO, words.get("demo.reason"));

@@ -2,17 +2,15 @@ package porebench.desk;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import porebench.desk.form.UnitSystem;
 import porebench.evidence.Evidence;
 import porebench.evidence.LaboratoryEquipment;
 import porebench.evidence.LaboratoryScatter;
 import porebench.evidence.MeterStory;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.record.Draft;
@@ -33,8 +31,8 @@ public final class DeskModel {
     private Attention listening = attention();
     private Reading seen;
     private Namesakes names;
-    private Map<MixId, Evidence> known = Map.of();
     private Optional<MixId> selected = Optional.empty();
+    private Optional<Evidence> evidence = Optional.empty();
     private UnitSystem units = UnitSystem.SI;
     private String person = "";
 
@@ -95,17 +93,22 @@ public final class DeskModel {
 
     /** Returns everything known about every mix, in the order of their ids. */
     public List<Evidence> everything() {
-        return seen.everything();
+        return seen.standing().everything();
+    }
+
+    /** Returns how all mixes stand, as of the last change of the lab book. */
+    public LaboratoryStanding standing() {
+        return seen.standing();
     }
 
     /** Returns how trials scatter in the laboratory, as of the last change of the lab book. */
     public LaboratoryScatter scatter() {
-        return seen.scatter();
+        return seen.standing().scatter();
     }
 
     /** Returns the equipment with what held on earlier days, as of the last change of the lab book. */
     public LaboratoryEquipment equipment() {
-        return seen.equipment();
+        return seen.standing().equipment();
     }
 
     /** Returns the story of every meter under the usual profile, as of the last change of the lab book. */
@@ -120,7 +123,7 @@ public final class DeskModel {
 
     /** Returns everything known about the selected mix; empty when none is selected. */
     public Optional<Evidence> evidence() {
-        return selected.map(known::get);
+        return evidence;
     }
 
     /** Returns the selected mix. */
@@ -133,6 +136,8 @@ public final class DeskModel {
         selected = Optional.of(mixId);
         if (isOutOfDate()) {
             read();
+        } else {
+            look();
         }
         fire();
     }
@@ -140,6 +145,7 @@ public final class DeskModel {
     /** Selects nothing, as before a new mix design is saved. */
     public void selectNone() {
         selected = Optional.empty();
+        look();
         fire();
     }
 
@@ -152,7 +158,7 @@ public final class DeskModel {
     }
 
     private boolean isOutOfDate() {
-        return book().changeNumber() != seen.change() || !tools.today().equals(seen.day());
+        return book().changeNumber() != seen.standing().upTo() || !tools.today().equals(seen.day());
     }
 
     /**
@@ -173,14 +179,18 @@ public final class DeskModel {
     }
 
     private void read() {
-        remember(Reading.of(book(), tools.today()));
+        remember(seen.renewed(tools.today()));
     }
 
     private void remember(Reading reading) {
         seen = reading;
         names = new Namesakes(reading.book());
-        known = reading.everything().stream()
-                .collect(Collectors.toMap(one -> one.mix().value().id(), Function.identity()));
+        look();
+    }
+
+    /** Reads what is known about the selected mix. */
+    private void look() {
+        evidence = selected.flatMap(seen.standing()::evidence);
     }
 
     public UnitSystem units() {

@@ -3,11 +3,9 @@ package porebench.desk;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import porebench.evidence.Evidence;
-import porebench.evidence.LaboratoryEquipment;
-import porebench.evidence.LaboratoryScatter;
 import porebench.evidence.MeterStory;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Profile;
 import porebench.record.LabBook;
 import porebench.record.Laboratory;
@@ -19,46 +17,46 @@ import porebench.record.Version;
  *
  * @param book the lab book
  * @param day the day as of which its factors stand
- * @param change the number of its last change
- * @param everything everything known about every mix, in the order of their ids
- * @param rows one line a mix
- * @param scatter how trials scatter in the laboratory
+ * @param standing how its mixes stand
+ * @param rows one line a mix, on that day
  * @param laboratory whose lab book it is; empty while nobody said so
- * @param equipment its balances, cylinders, thermometers and vessels, with what held on earlier days
  * @param meters the story of every meter under the usual profile, in the order of their ids
  * @param usualProfile the profile of what belongs to no mix
  */
 public record Reading(
         LabBook book,
         LocalDate day,
-        long change,
-        List<Evidence> everything,
+        LaboratoryStanding standing,
         List<RegisterRow> rows,
-        LaboratoryScatter scatter,
         Optional<Laboratory> laboratory,
-        LaboratoryEquipment equipment,
         List<MeterStory> meters,
         Profile usualProfile) {
     public Reading {
-        everything = List.copyOf(everything);
         rows = List.copyOf(rows);
         meters = List.copyOf(meters);
     }
 
     /** Reads a lab book as it stands on a day. */
     public static Reading of(LabBook book, LocalDate day) {
-        long change = book.changeNumber();
-        List<Evidence> all = Evidence.ofAll(book);
+        LaboratoryStanding standing = LaboratoryStanding.of(book);
+        // Pages ask for it at once, and a lab book is read beside the event thread when it is opened.
+        standing.scatter();
+        return of(book, day, standing);
+    }
+
+    /** Reads the same lab book as it stands now, on a day: only what something touched since is worked out. */
+    Reading renewed(LocalDate today) {
+        return of(book, today, standing.renewed());
+    }
+
+    private static Reading of(LabBook book, LocalDate day, LaboratoryStanding standing) {
         Profile usual = MeterStory.usualProfile(book);
         return new Reading(
                 book,
                 day,
-                change,
-                all,
-                all.stream().map(one -> RegisterRow.of(one, day)).toList(),
-                LaboratoryScatter.of(all),
+                standing,
+                standing.rows(day),
                 book.latest(Laboratory.class, Laboratory.ID).map(Version::value),
-                all.isEmpty() ? LaboratoryEquipment.of(book) : all.get(0).equipment(),
                 MeterStory.ofAll(book, usual),
                 usual);
     }

@@ -1,6 +1,7 @@
 package porebench.evidence;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -13,9 +14,11 @@ import porebench.record.Belonging;
 import porebench.record.Determination;
 import porebench.record.FactorIssue;
 import porebench.record.Kept;
+import porebench.record.KeptSince;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
+import porebench.record.RecordKind;
 import porebench.record.Records;
 import porebench.record.Source;
 import porebench.record.Trial;
@@ -35,31 +38,59 @@ public final class EvidenceReader {
     private final Function<DeterminationId, List<Version<Trial>>> trials;
     private final Function<MixId, List<Version<FactorIssue>>> issues;
     private final Map<SourceId, Optional<Version<Source>>> sources = new HashMap<>();
-    private final Map<MeterId, Version<Meter>> meters;
-    private final Map<MeterId, List<Version<MeterCalibration>>> calibrations;
-    private final LaboratoryEquipment equipment;
-    private final Map<Profile, Map<MeterId, MeterStory>> stories = new HashMap<>();
     private final Map<List<?>, Optional<?>> before = new HashMap<>();
+    private final Bench bench;
+
+    /** The meters with their calibrations, and the equipment, as they were read. */
+    private static final class Bench {
+        private final Map<MeterId, Version<Meter>> meters;
+        private final Map<MeterId, List<Version<MeterCalibration>>> calibrations;
+        private final LaboratoryEquipment equipment;
+        private final Map<Profile, Map<MeterId, MeterStory>> stories = new HashMap<>();
+
+        Bench(Records book) {
+            this.meters = book.latest(Meter.class).stream()
+                    .collect(Collectors.toMap(version -> version.value().id(), Function.identity()));
+            this.calibrations = grouped(book, MeterCalibration.class, MeterCalibration::meterId);
+            this.equipment = LaboratoryEquipment.of(book);
+        }
+
+        /** Returns the story of every meter by a profile's limits, told once for all mixes of that profile. */
+        Map<MeterId, MeterStory> stories(Profile profile) {
+            return stories.computeIfAbsent(
+                    profile,
+                    any -> meters.entrySet().stream()
+                            .collect(Collectors.toMap(
+                                    Map.Entry::getKey,
+                                    entry -> MeterStory.of(
+                                            entry.getValue(),
+                                            calibrations.getOrDefault(entry.getKey(), List.of()),
+                                            profile))));
+        }
+    }
 
     private EvidenceReader(
             Records book,
+            Bench bench,
             Function<MixId, List<Version<Determination>>> determinations,
             Function<DeterminationId, List<Version<Trial>>> trials,
             Function<MixId, List<Version<FactorIssue>>> issues) {
         this.book = book;
+        this.bench = bench;
         this.determinations = determinations;
         this.trials = trials;
         this.issues = issues;
-        this.meters = book.latest(Meter.class).stream()
-                .collect(Collectors.toMap(version -> version.value().id(), Function.identity()));
-        this.calibrations = grouped(book, MeterCalibration.class, MeterCalibration::meterId);
-        this.equipment = LaboratoryEquipment.of(book);
     }
 
     /** Makes one that asks for the records of each mix when it is read. */
     public static EvidenceReader asking(Records book) {
+        return asking(book, new Bench(book));
+    }
+
+    private static EvidenceReader asking(Records book, Bench bench) {
         return new EvidenceReader(
                 book,
+                bench,
                 mix -> book.latestOf(Belonging.DETERMINATIONS_OF_MIX, mix.text()),
                 determination -> book.latestOf(Belonging.TRIALS_OF_DETERMINATION, determination.text()),
                 mix -> book.latestOf(Belonging.ISSUES_OF_MIX, mix.text()));
@@ -69,9 +100,30 @@ public final class EvidenceReader {
     static EvidenceReader ofAll(Records book) {
         return new EvidenceReader(
                 book,
+                new Bench(book),
                 all(grouped(book, Determination.class, Determination::mixId)),
                 all(grouped(book, Trial.class, Trial::determinationId)),
                 all(grouped(book, FactorIssue.class, FactorIssue::mixId)));
+    }
+
+    /**
+     * Returns one that asks for the same and knows what was kept since; meters, calibrations and equipment are read again only when
+     * any of them was.
+     */
+    public EvidenceReader after(KeptSince touched) {
+        boolean isSameBench = Collections.disjoint(
+                touched.kinds(), List.of(RecordKind.METER, RecordKind.METER_CALIBRATION, RecordKind.EQUIPMENT));
+        return asking(book, isSameBench ? bench : new Bench(book));
+    }
+
+    /** Returns whether it read meters, calibrations and equipment at the same time as another. */
+    public boolean hasBenchOf(EvidenceReader other) {
+        return bench == other.bench;
+    }
+
+    /** Returns the laboratory's equipment with what held on earlier days. */
+    public LaboratoryEquipment equipment() {
+        return bench.equipment;
     }
 
     private static <K, T> Function<K, List<T>> all(Map<K, List<T>> known) {
@@ -88,6 +140,8 @@ public final class EvidenceReader {
     }
 
     public Evidence read(Version<MixDesign> mix) {
+        // The versions of one mix are asked for again and again, those of another never.
+        before.keySet().removeIf(key -> key.get(0).equals(MixDesign.class));
         Profile profile = Evidence.profileOf(book, mix.value().profileId());
         List<JudgedDetermination> judged = determinations.apply(mix.value().id()).stream()
                 .sorted(Comparator.comparing((Version<Determination> version) ->
@@ -106,9 +160,9 @@ public final class EvidenceReader {
                         .sorted()
                         .flatMap(id -> source(id).stream())
                         .toList(),
-                meters,
-                stories(profile),
-                equipment,
+                bench.meters,
+                bench.stories(profile),
+                bench.equipment,
                 judged,
                 issued,
                 bases(issued),
@@ -145,27 +199,14 @@ public final class EvidenceReader {
         List<JudgedTrial> judged = trials.apply(determination.value().id()).stream()
                 .map(trial -> judge(trial, mix, profile))
                 .toList();
-        double division = MeterScale.of(judged, meters).divisionPercent().doubleValue();
+        double division = MeterScale.of(judged, bench.meters).divisionPercent().doubleValue();
         return JudgedDetermination.of(determination, judged, division, profile);
     }
 
     private JudgedTrial judge(Version<Trial> trial, Optional<MixDesign> mix, Profile profile) {
-        return Optional.ofNullable(stories(profile).get(trial.value().meterId()))
+        return Optional.ofNullable(bench.stories(profile).get(trial.value().meterId()))
                 .map(story -> JudgedTrial.of(trial, mix, story))
                 .orElseGet(() -> JudgedTrial.of(trial, mix, Optional.empty(), profile));
-    }
-
-    /** Returns the story of every meter by a profile's limits, told once for all mixes of that profile. */
-    private Map<MeterId, MeterStory> stories(Profile profile) {
-        return stories.computeIfAbsent(
-                profile,
-                any -> meters.entrySet().stream()
-                        .collect(Collectors.toMap(
-                                Map.Entry::getKey,
-                                entry -> MeterStory.of(
-                                        entry.getValue(),
-                                        calibrations.getOrDefault(entry.getKey(), List.of()),
-                                        profile))));
     }
 
     private Evidence.Basis basis(MixDesign mix, Map<SourceId, Integer> versions) {

@@ -9,14 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.method.trial.KnownFactor;
 import porebench.method.trial.NextDetermination;
 import porebench.method.trial.Scatter;
-import porebench.record.Determination;
 import porebench.record.id.DeterminationId;
 import porebench.statistics.Judged;
 import porebench.statistics.comparison.EqualScatterTest;
@@ -49,28 +47,13 @@ final class LaboratoryMeans {
         }
     }
 
-    LaboratoryMeans(Collection<JudgedDetermination> determinations) {
-        for (JudgedDetermination judged : determinations) {
-            MeterType type = judged.meterType();
-            double[] factors = judged.trials().stream()
-                    .filter(trial ->
-                            trial.counts() && trial.trial().value().readings().meterType() == type)
-                    .mapToDouble(trial -> trial.factorPercent().orElseThrow())
-                    .toArray();
-            if (factors.length > 0 && factors.length == judged.counted()) {
-                Determination one = judged.determination().value();
-                entries.computeIfAbsent(type, any -> new ArrayList<>())
-                        .add(new Entry(one.id(), path(one), Summary.of(factors), factors));
+    LaboratoryMeans(Collection<CountedTrials> determinations) {
+        for (CountedTrials one : determinations) {
+            if (one.isOfOneType()) {
+                entries.computeIfAbsent(one.type(), any -> new ArrayList<>())
+                        .add(new Entry(one.id(), one.path(), one.summary(), one.factors()));
             }
         }
-    }
-
-    private static List<String> path(Determination one) {
-        Map<String, Integer> sources = new TreeMap<>();
-        one.sourceVersions().forEach((id, version) -> sources.put(id.text(), version));
-        String mix = one.mixId().text() + " " + one.mixVersion();
-        return List.of(
-                sources.isEmpty() ? mix : sources.toString(), mix, one.id().text());
     }
 
     private List<Entry> on(MeterType type) {

@@ -11,7 +11,6 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import porebench.method.MeterType;
 import porebench.method.Profile;
-import porebench.method.trial.DeterminationSummary;
 import porebench.method.trial.KnownFactor;
 import porebench.method.trial.NextDetermination;
 import porebench.method.trial.ScatterElsewhere;
@@ -40,7 +39,7 @@ public final class LaboratoryScatter {
     private final OccasionScatter occasions;
     private final LaboratoryMeans means;
 
-    private LaboratoryScatter(List<Entry> sets, Collection<JudgedDetermination> determinations) {
+    private LaboratoryScatter(List<Entry> sets, Collection<CountedTrials> determinations) {
         this.sets = sets;
         this.occasions = new OccasionScatter(determinations);
         this.means = new LaboratoryMeans(determinations);
@@ -110,23 +109,18 @@ public final class LaboratoryScatter {
 
     /** Returns the scatter within some determinations. */
     public static LaboratoryScatter ofDeterminations(Collection<JudgedDetermination> determinations) {
-        return new LaboratoryScatter(
-                determinations.stream()
-                        .filter(LaboratoryScatter::isOfOneType)
-                        .flatMap(judged -> judged.summary().map(DeterminationSummary::summary).stream()
-                                .filter(summary -> summary.count() > 1)
-                                .map(summary -> new Entry(idOf(judged), mixOf(judged), judged.meterType(), summary)))
-                        .toList(),
-                determinations);
+        return ofCounted(determinations.stream().map(CountedTrials::of).toList());
     }
 
-    private static boolean isOfOneType(JudgedDetermination judged) {
-        return judged.trials().stream()
-                        .filter(JudgedTrial::counts)
-                        .map(trial -> trial.trial().value().readings().meterType())
-                        .distinct()
-                        .count()
-                == 1;
+    /** Returns the scatter of the trials that count, of some determinations. */
+    public static LaboratoryScatter ofCounted(Collection<CountedTrials> determinations) {
+        return new LaboratoryScatter(
+                determinations.stream()
+                        .filter(CountedTrials::isOfOneType)
+                        .map(one -> new Entry(one.id(), one.mixId(), one.type(), one.summary()))
+                        .filter(entry -> entry.summary().count() > 1)
+                        .toList(),
+                determinations);
     }
 
     /**

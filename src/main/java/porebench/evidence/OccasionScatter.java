@@ -1,6 +1,5 @@
 package porebench.evidence;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
@@ -12,7 +11,6 @@ import java.util.stream.Collectors;
 import porebench.method.MeterType;
 import porebench.method.budget.Between;
 import porebench.record.Trial;
-import porebench.record.id.MeterId;
 import porebench.statistics.variance.VarianceLayers;
 
 /**
@@ -29,18 +27,17 @@ public final class OccasionScatter {
     private static final double FEWEST_DEGREES = 5;
     private static final double LEAST_DEGREES = 0.5;
 
-    private final List<JudgedDetermination> determinations;
+    private final List<CountedTrials> determinations;
     private final Map<MeterType, Optional<Between>> ofOne = new EnumMap<>(MeterType.class);
 
-    OccasionScatter(Collection<JudgedDetermination> determinations) {
+    OccasionScatter(Collection<CountedTrials> determinations) {
         this.determinations = List.copyOf(determinations);
     }
 
-    private record Occasion(LocalDate day, String operator, MeterId meter) {
-        static Occasion of(JudgedTrial judged) {
-            Trial trial = judged.trial().value();
-            return new Occasion(trial.testedAt().toLocalDate(), trial.operator(), trial.meterId());
-        }
+    /** Returns the occasion on which a trial was made, in words that tell it from every other. */
+    static String occasion(JudgedTrial judged) {
+        Trial trial = judged.trial().value();
+        return trial.testedAt().toLocalDate() + " " + trial.meterId().text() + "\n" + trial.operator();
     }
 
     /**
@@ -50,10 +47,12 @@ public final class OccasionScatter {
      * @param type the type of their meter
      */
     public Optional<Between> of(List<JudgedTrial> trials, MeterType type) {
-        double squares =
-                trials.stream().collect(Collectors.groupingBy(Occasion::of, Collectors.counting())).values().stream()
-                        .mapToDouble(count -> Math.pow((double) count / trials.size(), 2))
-                        .sum();
+        double squares = trials.stream()
+                .collect(Collectors.groupingBy(OccasionScatter::occasion, Collectors.counting()))
+                .values()
+                .stream()
+                .mapToDouble(count -> Math.pow((double) count / trials.size(), 2))
+                .sum();
         return ofOne(type)
                 .map(one -> new Between(one.standardUncertaintyPercent() * Math.sqrt(squares), one.degreesOfFreedom()));
     }
@@ -66,13 +65,12 @@ public final class OccasionScatter {
     private Optional<Between> estimate(MeterType type) {
         List<List<String>> paths = new ArrayList<>();
         List<Double> values = new ArrayList<>();
-        for (JudgedDetermination one : determinations) {
-            for (JudgedTrial trial : one.trials()) {
-                if (trial.counts() && trial.trial().value().readings().meterType() == type) {
-                    paths.add(List.of(
-                            one.determination().value().id().text(),
-                            Occasion.of(trial).toString()));
-                    values.add(trial.factorPercent().orElseThrow());
+        for (CountedTrials one : determinations) {
+            double[] factors = one.factors();
+            for (int i = 0; i < factors.length; i++) {
+                if (one.types().get(i) == type) {
+                    paths.add(List.of(one.id().text(), one.occasions().get(i)));
+                    values.add(factors[i]);
                 }
             }
         }

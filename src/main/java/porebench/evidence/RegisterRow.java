@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import porebench.method.Problem;
 import porebench.record.FactorIssue;
-import porebench.record.LabBook;
 import porebench.record.MixDesign;
 import porebench.record.id.MixId;
 
@@ -56,11 +55,6 @@ public record RegisterRow(
                 inForce.map(FactorIssue::recheckBy),
                 basis.map(JudgedDetermination::counted).orElse(0),
                 missing(evidence, inForce, basis, day));
-    }
-
-    /** Returns the lines of all mixes as they stand on a day, in the order of their ids. */
-    public static List<RegisterRow> ofAll(LabBook book, LocalDate day) {
-        return Evidence.ofAll(book).stream().map(evidence -> of(evidence, day)).toList();
     }
 
     /** Returns who took on how many doubts and why, a line for each person and reason. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** The records of a lab book as they would be if some drafts were kept. */
 public final class DraftedRecords implements Records {
@@ -76,6 +77,13 @@ public final class DraftedRecords implements Records {
     @Override
     public <T extends Kept> Optional<Version<T>> latest(Class<T> kind, String recordId) {
         return drafted(kind, recordId).or(() -> book.latest(kind, recordId));
+    }
+
+    @Override
+    public List<String> ids(RecordKind kind) {
+        TreeSet<String> ids = new TreeSet<>(book.ids(kind));
+        ids.addAll(drafts.getOrDefault(kind, Map.of()).keySet());
+        return List.copyOf(ids);
     }
 
     @Override

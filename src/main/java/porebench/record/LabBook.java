@@ -3,10 +3,13 @@ package porebench.record;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import porebench.evidence.issue.DecidedOn;
 import porebench.method.Problem;
 import porebench.record.chain.ChainTaker;
 import porebench.record.chain.Head;
+import porebench.record.id.MixId;
 
 /**
  * The lab book: everything a laboratory keeps, append-only.
@@ -35,6 +38,18 @@ public interface LabBook extends Records, AutoCloseable {
         return latest(Laboratory.class, Laboratory.ID)
                 .map(laboratory -> laboratory.value().training())
                 .orElse(false);
+    }
+
+    /** Returns what was kept since an entry, given by its number, and which mixes it may have changed; without looking, all of them. */
+    default KeptSince touchedSince(long entryNo) {
+        return new KeptSince(
+                Set.of(RecordKind.values()),
+                ids(RecordKind.MIX).stream().map(MixId::new).collect(Collectors.toSet()));
+    }
+
+    /** Returns what is kept of every mix beside the entries. */
+    default Summaries summaries() {
+        return Summaries.NONE;
     }
 
     /** Returns a number that grows with every record kept by anybody, so that a window can see that it is out of date. */

@@ -1,19 +1,25 @@
 package porebench.record;
 
+import java.util.Collection;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import porebench.method.Glyphs;
 import porebench.method.Problem;
 
 /** Finds names that a person would take for one another: a new record's name against those that are there. */
 public final class Namesakes {
     private final Records records;
-    private final Map<RecordKind, Map<String, String>> byLook = new EnumMap<>(RecordKind.class);
+    private final Map<RecordKind, Map<String, Optional<String>>> byLook = new EnumMap<>(RecordKind.class);
+    private final Set<RecordKind> read = EnumSet.noneOf(RecordKind.class);
 
     /**
-     * Begins; the names of a kind are read once, when the first of that kind is asked for.
+     * Begins; a name is looked up when it is asked for, and once.
      *
      * @param records where the names stand
      */
@@ -21,10 +27,29 @@ public final class Namesakes {
         this.records = records;
     }
 
-    /** Reads the names of a kind now, so that they need not be read when they are asked for; returns itself. */
+    /** Reads all names of a kind now, so that none need be looked up when it is asked for; returns itself. */
     public Namesakes knowing(RecordKind kind) {
-        known(kind);
+        if (read.add(kind)) {
+            records.ids(kind).forEach(id -> remember(kind, id));
+        }
         return this;
+    }
+
+    /** Looks the names of some records up at once, so that they need not be looked up one by one; returns itself. */
+    public Namesakes knowing(Collection<? extends Kept> some) {
+        some.stream()
+                .collect(Collectors.groupingBy(Kept::kind, Collectors.mapping(Kept::recordId, Collectors.toList())))
+                .forEach(this::lookUp);
+        return this;
+    }
+
+    private void lookUp(RecordKind kind, List<String> names) {
+        if (isNamed(kind) && !read.contains(kind)) {
+            Map<String, String> found = records.alike(kind, names);
+            names.stream()
+                    .map(Glyphs::lookWithoutCase)
+                    .forEach(look -> known(kind).putIfAbsent(look, Optional.ofNullable(found.get(look))));
+        }
     }
 
     /**
@@ -36,7 +61,7 @@ public final class Namesakes {
     public Optional<Problem> meet(Kept record) {
         Optional<Problem> met = look(record);
         if (isNamed(record.kind())) {
-            known(record.kind()).putIfAbsent(Glyphs.lookWithoutCase(record.recordId()), record.recordId());
+            remember(record.kind(), record.recordId());
         }
         return met;
     }
@@ -47,10 +72,11 @@ public final class Namesakes {
             return Optional.empty();
         }
         String id = record.recordId();
-        String other = known(record.kind()).get(Glyphs.lookWithoutCase(id));
-        if (other == null || other.equals(id)) {
+        Optional<String> met = alike(record.kind(), id).filter(name -> !name.equals(id));
+        if (met.isEmpty()) {
             return Optional.empty();
         }
+        String other = met.get();
         String field = record.kind() == RecordKind.TRIAL ? "trialId" : "id";
         return Optional.of(
                 Glyphs.look(other).equals(Glyphs.look(id))
@@ -61,17 +87,27 @@ public final class Namesakes {
     }
 
     /** Returns whether people give the records of a kind their names; the others follow from these. */
-    private static boolean isNamed(RecordKind kind) {
+    public static boolean isNamed(RecordKind kind) {
         return kind != RecordKind.LABORATORY && kind != RecordKind.FACTOR_ISSUE && kind != RecordKind.CARD_PRINT;
     }
 
-    private Map<String, String> known(RecordKind kind) {
-        return byLook.computeIfAbsent(kind, this::read);
+    private Map<String, Optional<String>> known(RecordKind kind) {
+        return byLook.computeIfAbsent(kind, any -> new HashMap<>());
     }
 
-    private Map<String, String> read(RecordKind kind) {
-        Map<String, String> names = new HashMap<>();
-        records.ids(kind).forEach(id -> names.putIfAbsent(Glyphs.lookWithoutCase(id), id));
-        return names;
+    private void remember(RecordKind kind, String name) {
+        known(kind)
+                .merge(
+                        Glyphs.lookWithoutCase(name),
+                        Optional.of(name),
+                        (there, met) -> there.isPresent() ? there : met);
+    }
+
+    private Optional<String> alike(RecordKind kind, String name) {
+        String look = Glyphs.lookWithoutCase(name);
+        if (!known(kind).containsKey(look)) {
+            lookUp(kind, List.of(name));
+        }
+        return known(kind).getOrDefault(look, Optional.empty());
     }
 }

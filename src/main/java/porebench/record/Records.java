@@ -5,6 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import porebench.method.Glyphs;
 
 /** Records that can be looked up: those of a lab book, or those it would hold if some drafts were kept. */
 public interface Records {
@@ -48,6 +51,17 @@ public interface Records {
         return latest(kind.type()).stream()
                 .map(version -> version.value().recordId())
                 .toList();
+    }
+
+    /**
+     * Returns the names of records of a kind that look like some names, capital and small letters not told apart: by their look the
+     * first in the order of their ids, which may be one of those names.
+     */
+    default Map<String, String> alike(RecordKind kind, Collection<String> names) {
+        Set<String> looks = names.stream().map(Glyphs::lookWithoutCase).collect(Collectors.toSet());
+        return ids(kind).stream()
+                .filter(id -> looks.contains(Glyphs.lookWithoutCase(id)))
+                .collect(Collectors.toMap(Glyphs::lookWithoutCase, id -> id, (first, later) -> first));
     }
 
     /** Returns all versions of one record, the first one first; empty when there is no such record. */

@@ -128,7 +128,8 @@ public final class Wording {
      */
     public static List<Problem> refusals(Records book, List<Draft> drafts, String who, String why) {
         List<Problem> problems = new ArrayList<>(checkStamp(who, why));
-        Namesakes namesakes = new Namesakes(book);
+        Namesakes namesakes = new Namesakes(book)
+                .knowing(drafts.stream().filter(Draft::isNew).map(Draft::value).toList());
         for (Draft draft : drafts) {
             problems.addAll(ofDraft(book, draft));
             if (draft.isNew()) {

@@ -6,6 +6,8 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.statement.Query;
+import porebench.evidence.standing.LaboratoryStanding;
+import porebench.evidence.standing.StandingCheck;
 import porebench.method.Problem;
 import porebench.record.BookCheck;
 import porebench.record.chain.Head;
@@ -31,11 +33,31 @@ final class Inspection {
         Faults references = chain;
         int before = chain.count();
         PagesCheck.references(handle, references);
+        if (chain.isEmpty() && schema.isEmpty()) {
+            summaries(handle, chain);
+        }
         boolean integrity = pages.isEmpty() && chain.count() == before;
         Head head = headOf(handle);
         noted.filter(note -> !holds(handle, note)).ifPresent(note -> tellCut(note, head, chain));
         return new BookCheck(
                 integrity, schema.isEmpty(), head, seen.counts(), together(pages, schema, chain), seen.doubts());
+    }
+
+    /** Adds what is kept beside the entries and does not follow from them. */
+    private static void summaries(Handle handle, Faults faults) {
+        SummaryTables tables = new SummaryTables(handle);
+        long upTo = tables.upTo(LaboratoryStanding.EDITION);
+        if (upTo > 0) {
+            StandingCheck.differences(
+                            new StoredRecords(handle, "lab book"),
+                            tables.said(SummaryTables.REGISTER),
+                            tables.said(SummaryTables.TRIALS),
+                            new TouchedSince(handle, upTo).read().mixes())
+                    .forEach(mix -> faults.at("table " + SummaryTables.REGISTER, "book.summary-differs", mix.text()));
+        }
+        if (!new NameLooks(handle).isRight()) {
+            faults.at("table " + NameLooks.TABLE, "book.looks-differ", NameLooks.TABLE);
+        }
     }
 
     private static ChainCheck.Seen seen(Handle handle, Faults chain) {

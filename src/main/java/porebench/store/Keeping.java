@@ -120,6 +120,8 @@ final class Keeping {
     /** Writes the drafts behind an entry, the last one, and returns the new last one. */
     Entry append(List<Draft> drafts, List<String> hashes, Stamp stamp, Entry before) {
         Entry last = before;
+        NameLooks looks = new NameLooks(handle);
+        looks.catchUp(before.number());
         try (Insertions insertions = new Insertions(handle)) {
             for (int i = 0; i < hashes.size(); i++) {
                 Draft draft = drafts.get(i);
@@ -128,6 +130,7 @@ final class Keeping {
                 insertions.append(last, rows(draft.value()));
             }
         }
+        looks.catchUp(last.number());
         return last;
     }
 

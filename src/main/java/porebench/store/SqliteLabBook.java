@@ -23,13 +23,17 @@ import porebench.record.Belonging;
 import porebench.record.BookCheck;
 import porebench.record.Draft;
 import porebench.record.Kept;
+import porebench.record.KeptSince;
 import porebench.record.LabBook;
 import porebench.record.RecordKind;
 import porebench.record.Records;
 import porebench.record.Stamp;
+import porebench.record.Summaries;
+import porebench.record.Summary;
 import porebench.record.Version;
 import porebench.record.chain.ChainTaker;
 import porebench.record.chain.Head;
+import porebench.record.id.MixId;
 import porebench.store.StoreException.Task;
 
 /** A lab book in one SQLite file. */
@@ -104,6 +108,11 @@ final class SqliteLabBook implements LabBook {
     @Override
     public List<String> ids(RecordKind kind) {
         return read(records -> records.ids(kind));
+    }
+
+    @Override
+    public Map<String, String> alike(RecordKind kind, Collection<String> names) {
+        return read(records -> records.alike(kind, names));
     }
 
     private <R> R read(Function<Records, R> reading) {
@@ -212,6 +221,65 @@ final class SqliteLabBook implements LabBook {
         } catch (IOException gone) {
             throw new StoreException(Task.REPLACED, name, gone);
         }
+    }
+
+    @Override
+    public KeptSince touchedSince(long entryNo) {
+        return doing(Task.READ, () -> session.read(handle -> new TouchedSince(handle, entryNo).read()));
+    }
+
+    @Override
+    public Summaries summaries() {
+        return new Summaries() {
+            @Override
+            public long upTo(int edition) {
+                return asked(tables -> tables.upTo(edition));
+            }
+
+            @Override
+            public Map<MixId, String> registerLines() {
+                return asked(tables -> tables.said(SummaryTables.REGISTER));
+            }
+
+            @Override
+            public Map<MixId, String> trials() {
+                return asked(tables -> tables.said(SummaryTables.TRIALS));
+            }
+
+            @Override
+            public boolean renew(int edition, long before, long upTo, List<Summary> renewed) {
+                try {
+                    return notWritable().isEmpty()
+                            && doing(
+                                    Task.KEEP,
+                                    () -> session.write(handle -> {
+                                        requireSameFile(FileIdentity::isUntouched);
+                                        return new SummaryTables(handle).renew(edition, before, upTo, renewed);
+                                    }));
+                } catch (StoreException failure) {
+                    // What they say was worked out all the same; that it could not be kept must not stop a reading.
+                    LOG.log(Level.WARNING, failure, () -> "summaries were not kept in " + name);
+                    return false;
+                }
+            }
+
+            @Override
+            public void forget() {
+                if (notWritable().isEmpty()) {
+                    doing(
+                            Task.KEEP,
+                            () -> session.write(handle -> {
+                                new SummaryTables(handle).forget();
+                                new NameLooks(handle).makeAnew();
+                                return true;
+                            }));
+                }
+            }
+
+            private <R> R asked(Function<SummaryTables, R> question) {
+                return doing(Task.READ, () -> session.read(handle -> question.apply(new SummaryTables(handle))));
+            }
+        };
     }
 
     @Override

@@ -89,6 +89,11 @@ final class StoredRecords implements Records {
         return new History(handle).ids(kind);
     }
 
+    @Override
+    public Map<String, String> alike(RecordKind kind, Collection<String> names) {
+        return new NameLooks(handle).alike(kind, names);
+    }
+
     private <T extends Kept> List<Version<T>> read(RecordTable<T> table, Selection selection) {
         StoredRows rows = StoredRows.read(handle, table, selection);
         try (Query entries = selection.entries(handle)) {

@@ -67,7 +67,7 @@ class OccasionScatterHandTest {
     @Test
     void findsHowDaysDiffer() {
         List<JudgedDetermination> all = determinations(6, 2);
-        OccasionScatter scatter = new OccasionScatter(all);
+        OccasionScatter scatter = scatter(all);
         List<JudgedTrial> both = all.get(0).trials();
         Between oneDay = scatter.of(both.subList(0, 2), MeterType.B).orElseThrow();
         assertThat(oneDay.standardUncertaintyPercent()).isEqualTo(0.1, within(1e-5));
@@ -81,20 +81,22 @@ class OccasionScatterHandTest {
     @Test
     void fiveDegreesOfFreedomAreEnough() {
         List<JudgedDetermination> five = determinations(5, 2);
-        assertThat(new OccasionScatter(five).of(five.get(0).trials(), MeterType.B))
-                .isPresent();
+        assertThat(scatter(five).of(five.get(0).trials(), MeterType.B)).isPresent();
     }
 
     /** Four degrees of freedom are too few; one day each has none. */
     @Test
     void saysNothingWhereTheBookCannotTell() {
         List<JudgedDetermination> few = determinations(4, 2);
-        assertThat(new OccasionScatter(few).of(few.get(0).trials(), MeterType.B))
-                .isEmpty();
+        assertThat(scatter(few).of(few.get(0).trials(), MeterType.B)).isEmpty();
         List<JudgedDetermination> oneDay = determinations(8, 1);
-        assertThat(new OccasionScatter(oneDay).of(oneDay.get(0).trials(), MeterType.B))
-                .isEmpty();
+        assertThat(scatter(oneDay).of(oneDay.get(0).trials(), MeterType.B)).isEmpty();
         assertThat(LaboratoryScatter.NONE.occasions().of(few.get(0).trials(), MeterType.B))
                 .isEmpty();
+    }
+
+    private static OccasionScatter scatter(List<JudgedDetermination> determinations) {
+        return new OccasionScatter(
+                determinations.stream().map(CountedTrials::of).toList());
     }
 }

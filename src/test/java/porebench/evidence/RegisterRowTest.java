@@ -11,6 +11,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.evidence.issue.Issuing;
+import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.record.Samples;
@@ -120,7 +121,7 @@ class RegisterRowTest {
                 Samples.mix("M-2", "S-9", "S-8"),
                 Samples.determination("M-2/1", "M-2"),
                 Samples.trial("T-9", "M-2", "M-2/1", "5.3"));
-        RegisterRow row = RegisterRow.ofAll(bench.book, Bench.START).get(1);
+        RegisterRow row = LaboratoryStanding.of(bench.book).rows(Bench.START).get(1);
         assertThat(row.mixId()).isEqualTo(new MixId("M-2"));
         assertThat(row.countedTrials()).isEqualTo(1);
         assertThat(Books.codes(row.missing()))
@@ -135,7 +136,7 @@ class RegisterRowTest {
     @Test
     void ofTwoSourcesOnlyTheUnknownOneIsNamed() {
         Books.keep(bench.book, Samples.mix("M-2", "S-1", "S-9"));
-        assertThat(RegisterRow.ofAll(bench.book, Bench.START).get(1).missing())
+        assertThat(LaboratoryStanding.of(bench.book).rows(Bench.START).get(1).missing())
                 .contains(Problem.warning("sources", "register.source-unknown", "S-9"))
                 .doesNotContain(Problem.warning("sources", "register.source-unknown", "S-1"));
     }

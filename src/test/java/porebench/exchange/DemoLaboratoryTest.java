@@ -27,6 +27,7 @@ import porebench.evidence.LaboratoryScatter;
 import porebench.evidence.MeterStory;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.issue.Issuing;
+import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.meter.MeterState;
@@ -90,7 +91,7 @@ class DemoLaboratoryTest {
 
     @Test
     void showsEveryStateThatFilesCanBringOnTheDay() {
-        Map<String, FactorState> states = RegisterRow.ofAll(book, DAY).stream()
+        Map<String, FactorState> states = LaboratoryStanding.of(book).rows(DAY).stream()
                 .collect(Collectors.toMap(row -> row.mixId().text(), RegisterRow::state));
         assertThat(states)
                 .containsOnly(
@@ -295,7 +296,7 @@ class DemoLaboratoryTest {
             var checked =
                     porebench.evidence.intake.Intake.check(other, incoming, porebench.record.SampleCalibrations.TODAY);
             assertThat(other.keep(checked.drafts(), "A", "imported")).isEmpty();
-            Map<String, FactorState> states = RegisterRow.ofAll(other, DAY).stream()
+            Map<String, FactorState> states = LaboratoryStanding.of(other).rows(DAY).stream()
                     .collect(Collectors.toMap(row -> row.mixId().text(), RegisterRow::state));
             // S-09 of HG-106 has a new ledge; HG-101 is as it was.
             assertThat(states).containsEntry("HG-106", FactorState.NOT_VERIFIED);

@@ -27,6 +27,10 @@ public final class Books {
     public static final Clock CLOCK = Clock.fixed(NOON.plusNanos(456_789), ZoneOffset.UTC);
     public static final SqliteShelf SHELF = new SqliteShelf(CLOCK);
 
+    /** A query of the tables of the history; the others are kept beside it and may be made anew. */
+    static final String TABLES_OF_THE_HISTORY = "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT IN"
+            + " ('schema_step', 'summary_state', 'register_summary', 'trials_summary', 'name_look', 'name_look_state')";
+
     private static @Nullable Path emptyBook;
 
     private Books() {}

@@ -53,7 +53,7 @@ class ChainTest {
     }
 
     private List<String> tables() throws SQLException {
-        return strings("SELECT name FROM sqlite_master WHERE type = 'table' AND name <> 'schema_step'");
+        return strings(Books.TABLES_OF_THE_HISTORY);
     }
 
     /** Changes the file as somebody would who takes the triggers away and puts them back. */

@@ -145,7 +145,7 @@ class OlderStepsTest {
     }
 
     private static List<String> tables(Path book) throws SQLException {
-        return strings(book, "SELECT name FROM sqlite_master WHERE type = 'table' AND name <> 'schema_step'");
+        return strings(book, Books.TABLES_OF_THE_HISTORY);
     }
 
     private static List<String> columns(Path book, String table) throws SQLException {

@@ -76,9 +76,8 @@ class SchemaColumnsTest {
                 statement.executeUpdate(text);
             }
             try (ResultSet rows = statement.executeQuery(
-                    "SELECT t.name AS of_table, c.name, c.type, c.\"notnull\" FROM sqlite_master t"
-                            + " JOIN pragma_table_info(t.name) c WHERE t.type = 'table' AND t.name <> 'entry'"
-                            + " AND c.name <> 'entry_no'")) {
+                    "SELECT t.name AS of_table, c.name, c.type, c.\"notnull\" FROM (" + Books.TABLES_OF_THE_HISTORY
+                            + ") t JOIN pragma_table_info(t.name) c WHERE t.name <> 'entry' AND c.name <> 'entry_no'")) {
                 while (rows.next()) {
                     String name = rows.getString("of_table") + "." + rows.getString("name");
                     made.put(name, rows.getString("type") + (rows.getInt("notnull") == 1 ? "" : MAY_BE_NULL));

@@ -214,7 +214,7 @@ class SchemaTest {
         try (LabBook book = Books.SHELF.open(file)) {
             Books.keep(book, SampleStudies.operators("O-1"));
         }
-        List<String> tables = strings("SELECT name FROM sqlite_master WHERE type = 'table' AND name <> 'schema_step'");
+        List<String> tables = strings(Books.TABLES_OF_THE_HISTORY);
         assertThat(tables).hasSize(23);
         for (String table : tables) {
             for (String insert : List.of("REPLACE INTO ", "INSERT OR REPLACE INTO ", "INSERT OR IGNORE INTO ")) {

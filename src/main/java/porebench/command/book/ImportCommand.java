@@ -2,13 +2,14 @@ package porebench.command.book;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -20,11 +21,11 @@ import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
 import porebench.command.reply.StopReport;
 import porebench.command.reply.TextPage;
-import porebench.evidence.Evidence;
 import porebench.evidence.LaboratoryScatter;
 import porebench.evidence.intake.Incoming;
 import porebench.evidence.intake.Intake;
 import porebench.evidence.intake.Sheet;
+import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Problem;
 import porebench.method.trial.StopRule;
 import porebench.port.LabSheets;
@@ -170,18 +171,20 @@ public final class ImportCommand extends BookCommand {
 
     /** Returns the determinations that trials were kept for, as they stand now. */
     private static List<Judged> judged(LabBook book, Intake.Result checked) {
-        Set<DeterminationId> touched = checked.drafts().stream()
+        SortedMap<MixId, Set<DeterminationId>> mixes = new TreeMap<>();
+        checked.drafts().stream()
                 .map(Draft::value)
                 .filter(Trial.class::isInstance)
-                .map(value -> ((Trial) value).determinationId())
-                .collect(Collectors.toCollection(TreeSet::new));
-        if (touched.isEmpty()) {
+                .map(Trial.class::cast)
+                .forEach(trial -> mixes.computeIfAbsent(trial.mixId(), mix -> new HashSet<>())
+                        .add(trial.determinationId()));
+        if (mixes.isEmpty()) {
             return List.of();
         }
-        List<Evidence> all = Evidence.ofAll(book);
-        LaboratoryScatter laboratory = LaboratoryScatter.of(all);
+        LaboratoryStanding standing = LaboratoryStanding.of(book);
+        LaboratoryScatter laboratory = standing.scatter();
         List<Judged> judged = new ArrayList<>();
-        for (Evidence evidence : all) {
+        mixes.forEach((mix, touched) -> standing.evidence(mix).ifPresent(evidence -> {
             evidence.determinations().stream()
                     .filter(one -> touched.contains(one.determination().value().id()))
                     .map(one -> new Judged(
@@ -190,7 +193,7 @@ public final class ImportCommand extends BookCommand {
                             one.counted(),
                             laboratory.stop(one, evidence.divisionPercent(one), evidence.profile())))
                     .forEach(judged::add);
-        }
+        }));
         return judged;
     }
 }

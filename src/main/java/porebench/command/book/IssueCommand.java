@@ -23,6 +23,7 @@ import porebench.evidence.issue.IssueDoubt;
 import porebench.evidence.issue.Issuing;
 import porebench.evidence.issue.TakingOn;
 import porebench.evidence.issue.Verifying;
+import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.trial.StopRule;
@@ -76,14 +77,11 @@ public final class IssueCommand extends BookCommand {
     @Override
     protected Outcome carryOut() {
         try (LabBook book = open()) {
-            List<Evidence> all = Evidence.ofAll(book);
-            Optional<Evidence> evidence = all.stream()
-                    .filter(one -> one.mix().value().id().equals(mixId))
-                    .findFirst();
+            Optional<Evidence> evidence = Evidence.of(book, mixId);
             if (evidence.isEmpty()) {
                 return Outcome.refused(Problem.error("mixId", "book.not-there", RecordKind.MIX.word(), mixId.text()));
             }
-            LaboratoryScatter scatter = LaboratoryScatter.of(all);
+            LaboratoryScatter scatter = LaboratoryStanding.of(book).scatter();
             return marked(
                     book, confirm ? confirm(book, evidence.get(), scatter) : issue(book, evidence.get(), scatter));
         }

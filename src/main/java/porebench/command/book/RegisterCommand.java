@@ -17,6 +17,7 @@ import porebench.command.reply.Report;
 import porebench.command.reply.TextPage;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Problem;
 import porebench.record.LabBook;
 
@@ -26,6 +27,9 @@ public final class RegisterCommand extends BookCommand {
     @Option(names = "--on", paramLabel = "<date>")
     private @Nullable LocalDate on;
 
+    @Option(names = "--anew")
+    private boolean anew;
+
     public RegisterCommand(Machine here, Ports ports) {
         super(here, ports);
     }
@@ -34,7 +38,13 @@ public final class RegisterCommand extends BookCommand {
     protected Outcome carryOut() {
         LocalDate day = on == null ? here().today() : on;
         try (LabBook book = open()) {
-            return marked(book, Outcome.done(new RegisterReport(day, RegisterRow.ofAll(book, day)), List.of()));
+            if (anew) {
+                book.summaries().forget();
+            }
+            return marked(
+                    book,
+                    Outcome.done(
+                            new RegisterReport(day, LaboratoryStanding.of(book).rows(day)), List.of()));
         }
     }
 

@@ -15,11 +15,15 @@ import porebench.record.Belonging;
 import porebench.record.BookCheck;
 import porebench.record.Draft;
 import porebench.record.Kept;
+import porebench.record.KeptSince;
 import porebench.record.LabBook;
 import porebench.record.RecordKind;
+import porebench.record.Summaries;
+import porebench.record.Summary;
 import porebench.record.Version;
 import porebench.record.chain.ChainTaker;
 import porebench.record.chain.Head;
+import porebench.record.id.MixId;
 
 /**
  * A lab book that lets one thread in at a time.
@@ -120,8 +124,59 @@ final class GuardedBook implements LabBook {
     }
 
     @Override
+    public synchronized Map<String, String> alike(RecordKind kind, Collection<String> names) {
+        return book.alike(kind, names);
+    }
+
+    @Override
     public synchronized List<Problem> keep(List<Draft> drafts, String who, String why) {
         return book.keep(drafts, who, why);
+    }
+
+    @Override
+    public synchronized KeptSince touchedSince(long entryNo) {
+        return book.touchedSince(entryNo);
+    }
+
+    @Override
+    public synchronized Summaries summaries() {
+        Summaries summaries = book.summaries();
+        return new Summaries() {
+            @Override
+            public long upTo(int edition) {
+                synchronized (GuardedBook.this) {
+                    return summaries.upTo(edition);
+                }
+            }
+
+            @Override
+            public Map<MixId, String> registerLines() {
+                synchronized (GuardedBook.this) {
+                    return summaries.registerLines();
+                }
+            }
+
+            @Override
+            public Map<MixId, String> trials() {
+                synchronized (GuardedBook.this) {
+                    return summaries.trials();
+                }
+            }
+
+            @Override
+            public void forget() {
+                synchronized (GuardedBook.this) {
+                    summaries.forget();
+                }
+            }
+
+            @Override
+            public boolean renew(int edition, long before, long upTo, List<Summary> renewed) {
+                synchronized (GuardedBook.this) {
+                    return summaries.renew(edition, before, upTo, renewed);
+                }
+            }
+        };
     }
 
     @Override

@@ -16,6 +16,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorHistory;
+import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.statistics.control.FalseAlarms;
@@ -55,10 +56,18 @@ final class OverTimeModel {
         return desk;
     }
 
-    /** Looks at the lab book as the desk read it; nothing is worked out anew while that is the same. */
+    /** Reads all trials beside the event thread; nothing is worked out anew while they are the same. */
     private void follow() {
-        List<Evidence> all = desk.everything();
-        if (!isSame(all)) {
+        LaboratoryStanding standing = desk.standing();
+        desk.tools().tasks().workOut(standing::everything, all -> take(standing, all), failed -> {
+            if (standing == desk.standing()) {
+                throw new IllegalStateException("reading the trials of the laboratory", failed);
+            }
+        });
+    }
+
+    private void take(LaboratoryStanding standing, List<Evidence> all) {
+        if (standing == desk.standing() && !isSame(all)) {
             read = all;
             history = FactorHistory.of(all);
             chart(wishes);

@@ -9,6 +9,7 @@ import porebench.desk.form.Numbers;
 import porebench.desk.form.TypedDraft;
 import porebench.evidence.Evidence;
 import porebench.evidence.SourceFactors;
+import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Role;
 import porebench.method.Texts;
 import porebench.record.MixDesign;
@@ -61,23 +62,31 @@ final class SourcesModel extends RecordModel<Source> {
     }
 
     private List<MixDesign> mixesUsing(SourceId id) {
-        return desk().everything().stream()
-                .map(evidence -> evidence.mix().value())
-                .filter(mix -> mix.sources().contains(id))
-                .toList();
+        return known(id).mixes();
     }
 
-    /** Returns the factors of a source; they are found once for a state of the lab book, not at each letter typed. */
     private Optional<SourceFactors> factors(SourceId id) {
-        if (known.filter(found -> found.id().equals(id) && found.mixes() == desk().everything())
+        return known(id).factors();
+    }
+
+    /** Looks the mixes of a source up once for a state of the lab book, not at each letter typed. */
+    private Known known(SourceId id) {
+        LaboratoryStanding standing = desk().standing();
+        if (known.filter(found -> found.id().equals(id) && found.standing() == standing)
                 .isEmpty()) {
-            known = Optional.of(new Known(id, desk().everything(), SourceFactors.of(desk().everything(), id)));
+            List<Evidence> mixes = standing.ofSource(id);
+            known = Optional.of(new Known(
+                    id,
+                    standing,
+                    mixes.stream().map(evidence -> evidence.mix().value()).toList(),
+                    SourceFactors.of(mixes, id)));
         }
-        return known.flatMap(Known::factors);
+        return known.get();
     }
 
     /** What was found in a state of the lab book. */
-    private record Known(SourceId id, List<Evidence> mixes, Optional<SourceFactors> factors) {}
+    private record Known(
+            SourceId id, LaboratoryStanding standing, List<MixDesign> mixes, Optional<SourceFactors> factors) {}
 
     /** Says what factors the mixes with the source on view have, and where most further ones lie; empty when none has any. */
     Optional<String> factors() {

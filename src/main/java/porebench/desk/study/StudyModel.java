@@ -13,6 +13,7 @@ import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import porebench.desk.DeskModel;
 import porebench.evidence.intake.Sheet;
+import porebench.evidence.standing.LaboratoryStanding;
 import porebench.evidence.study.LayeredReadings;
 import porebench.evidence.study.TrialLayer;
 import porebench.evidence.study.ValueRow;
@@ -275,10 +276,11 @@ final class StudyModel {
                         .orElse(texts.get("layers.none"));
                 return () -> StudyComputing.Said.wrong(why);
             }
-            LayeredReadings readings = LayeredReadings.of(desk.everything(), chosen, this::words);
+            LaboratoryStanding standing = desk.standing();
             boolean isTraining = desk.book().isTraining();
             boolean isCrossed = crossed;
-            return () -> computing.ofBook(readings, isCrossed, isTraining);
+            return () -> computing.ofBook(
+                    LayeredReadings.of(standing.everything(), chosen, this::words), isCrossed, isTraining);
         }
         Opened opened = files.get(kind);
         if (opened == null) {

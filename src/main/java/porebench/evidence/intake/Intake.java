@@ -58,7 +58,8 @@ public final class Intake {
         this.today = today;
         this.touched = new Touched(book, incoming);
         this.trialIntake = new TrialIntake(book, touched, incoming);
-        this.namesakes = new Namesakes(book);
+        this.namesakes = new Namesakes(book)
+                .knowing(incoming.stream().map(Incoming::value).toList());
     }
 
     /**

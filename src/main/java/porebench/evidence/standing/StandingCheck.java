@@ -1,0 +1,48 @@
+package porebench.evidence.standing;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import porebench.evidence.EvidenceReader;
+import porebench.record.MixDesign;
+import porebench.record.RecordKind;
+import porebench.record.Records;
+import porebench.record.Summary;
+import porebench.record.id.MixId;
+
+/** Compares what is kept of every mix beside the entries with what the entries say. */
+public final class StandingCheck {
+    private StandingCheck() {}
+
+    /**
+     * Returns the mixes of which something else is kept than follows from the entries; none where all is right.
+     *
+     * @param book the entries
+     * @param lines what is kept of each mix's line in the register
+     * @param trials what is kept of each mix's trials
+     * @param touched the mixes that something touched since, of which what is kept no longer counts
+     */
+    public static SortedSet<MixId> differences(
+            Records book, Map<MixId, String> lines, Map<MixId, String> trials, Set<MixId> touched) {
+        SortedSet<MixId> different = new TreeSet<>();
+        EvidenceReader reader = EvidenceReader.asking(book);
+        SortedSet<MixId> mixes = new TreeSet<>(lines.keySet());
+        mixes.addAll(trials.keySet());
+        book.ids(RecordKind.MIX).forEach(id -> mixes.add(new MixId(id)));
+        for (MixId mix : mixes) {
+            if (!touched.contains(mix)) {
+                Optional<Summary> wanted = book.latest(MixDesign.class, mix.text())
+                        .map(reader::read)
+                        .map(evidence -> MixStanding.of(evidence).summary());
+                boolean isRight = wanted.map(Summary::registerLine).equals(Optional.ofNullable(lines.get(mix)))
+                        && wanted.map(Summary::trials).equals(Optional.ofNullable(trials.get(mix)));
+                if (!isRight) {
+                    different.add(mix);
+                }
+            }
+        }
+        return different;
+    }
+}

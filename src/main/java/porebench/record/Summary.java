@@ -1,0 +1,12 @@
+package porebench.record;
+
+import porebench.record.id.MixId;
+
+/**
+ * How a mix stands, as it is kept beside the entries; what the texts mean is known to whoever wrote them.
+ *
+ * @param mixId the mix
+ * @param registerLine its line in the register
+ * @param trials its trials that count
+ */
+public record Summary(MixId mixId, String registerLine, String trials) {}
