@@ -45,6 +45,8 @@ class TranslationsTest {
             "A6",
             "min",
             "mL",
+            "mm",
+            "kPa",
             "{0} min",
             "{0} kPa",
             "{0} mm",

@@ -6,8 +6,9 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import porebench.method.Problem;
 import porebench.record.column.CellReader;
 import porebench.record.column.Column;
@@ -183,17 +184,26 @@ public final class DraftReader implements CellReader {
     /** Returns the things that could be read. */
     @Override
     public <P> Optional<List<P>> several(Column<?, ?> column, Part<P> part) {
+        return Optional.of(List.copyOf(rows(column, part).values()));
+    }
+
+    /** Returns the things that could be read, each under the number of its row from 0; a row in which nothing stands is none. */
+    public <P> SortedMap<Integer, P> rows(Column<?, ?> column, Part<P> part) {
+        SortedMap<Integer, P> things = new TreeMap<>();
         List<TypedDraft> rows = draft.rows(column);
-        return Optional.of(IntStream.range(0, rows.size())
-                .mapToObj(row -> part.columns()
-                        .read(new DraftReader(
-                                rows.get(row),
-                                numbers,
-                                cell -> cellWords.say(row, rows.get(row), cell),
-                                cellWords,
-                                under + column.field() + "." + row + ".",
-                                problems)))
-                .flatMap(Optional::stream)
-                .toList());
+        for (int i = 0; i < rows.size(); i++) {
+            int row = i;
+            if (!rows.get(row).texts().isEmpty()) {
+                DraftReader cells = new DraftReader(
+                        rows.get(row),
+                        numbers,
+                        cell -> cellWords.say(row, rows.get(row), cell),
+                        cellWords,
+                        under + column.field() + "." + row + ".",
+                        problems);
+                part.columns().read(cells).ifPresent(thing -> things.put(row, thing));
+            }
+        }
+        return things;
     }
 }

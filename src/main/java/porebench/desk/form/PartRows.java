@@ -49,14 +49,19 @@ public final class PartRows extends AbstractTableModel {
         return cells.stream().map(Cell::field).toList().indexOf(field);
     }
 
-    /** Tells the table that the draft changed; a cell being typed in stays open while the rows are the same. */
+    /** Tells the table that the draft changed; a cell being typed in stays open unless rows go. */
     public void draftChanged() {
-        int rows = getRowCount();
-        if (rows != shownRows) {
-            shownRows = rows;
+        int before = shownRows;
+        shownRows = getRowCount();
+        if (shownRows < before) {
             fireTableDataChanged();
-        } else if (rows > 0) {
-            fireTableRowsUpdated(0, rows - 1);
+            return;
+        }
+        if (shownRows > before) {
+            fireTableRowsInserted(before, shownRows - 1);
+        }
+        if (shownRows > 0) {
+            fireTableRowsUpdated(0, shownRows - 1);
         }
     }
 

@@ -66,6 +66,15 @@ public record TypedDraft(Map<String, String> texts, Map<String, List<TypedDraft>
         return with(column, yes ? YES : "");
     }
 
+    /** Returns this draft, with what another says where this one says nothing. */
+    public TypedDraft orFrom(TypedDraft other) {
+        Map<String, String> all = new HashMap<>(other.texts);
+        all.putAll(texts);
+        Map<String, List<TypedDraft>> things = new HashMap<>(other.parts);
+        things.putAll(parts);
+        return new TypedDraft(all, things);
+    }
+
     /** Returns the things of which the record has several in a column. */
     public List<TypedDraft> rows(Column<?, ?> column) {
         return parts.getOrDefault(column.field(), List.of());

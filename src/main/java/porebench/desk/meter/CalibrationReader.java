@@ -5,34 +5,34 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.SortedMap;
 import porebench.desk.form.Days;
+import porebench.desk.form.DraftReader;
 import porebench.desk.form.Numbers;
+import porebench.desk.form.TypedDraft;
 import porebench.evidence.MeterStory;
 import porebench.method.Answer;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.StandardAtmosphere;
-import porebench.method.Texts;
 import porebench.method.meter.BowlCalibration;
-import porebench.method.meter.BowlFill;
 import porebench.method.meter.BowlFills;
-import porebench.method.meter.CheckAmount;
-import porebench.method.meter.CheckPoint;
 import porebench.method.meter.ColumnCalibration;
 import porebench.method.meter.ColumnCheck;
 import porebench.method.meter.DialCalibration;
 import porebench.method.meter.DialCheck;
 import porebench.method.meter.ImpliedChamber;
 import porebench.quantity.Mass;
-import porebench.quantity.MassUnit;
-import porebench.quantity.PressureUnit;
+import porebench.quantity.Pressure;
 import porebench.quantity.Typed;
 import porebench.quantity.Volume;
-import porebench.quantity.VolumeUnit;
 import porebench.record.CalibrationDay;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
+import porebench.record.column.CalibrationColumns;
+import porebench.record.column.Column;
+import porebench.record.column.NumberRange;
+import porebench.record.column.Part;
 import porebench.record.id.CalibrationId;
 
 /**
@@ -41,14 +41,11 @@ import porebench.record.id.CalibrationId;
  * <p>Rows of a table that are filled in are worked out although another is not yet, so that results show while a person types.
  */
 final class CalibrationReader {
-    private static final List<String> FILL_FIELDS = List.of("empty", "plate", "full", "waterTemperature");
-
-    private final CalibrationDraft draft;
+    private final TypedDraft draft;
     private final MeterStory story;
     private final Meter meter;
-    private final Texts texts;
     private final LocalDate today;
-    private final TypedReader typed;
+    private final DraftReader typed;
     private final List<Problem> found = new ArrayList<>();
     /** The rows of the table that was read last and could be used; problems count these from 0. */
     private List<Integer> usedRows = List.of();
@@ -61,19 +58,19 @@ final class CalibrationReader {
      * @param story the meter with its other calibrations
      * @param today no calibration can be of a later day
      */
-    CalibrationReader(CalibrationDraft draft, MeterStory story, Numbers numbers, Texts texts, LocalDate today) {
-        this.draft = draft;
+    CalibrationReader(TypedDraft draft, MeterStory story, Numbers numbers, EntryModel words, LocalDate today) {
+        this.draft = CalibrationFields.parted(draft, numbers);
         this.story = story;
         this.meter = story.meter().value();
-        this.texts = texts;
         this.today = today;
-        this.typed = new TypedReader(draft, numbers, texts);
+        this.typed = new DraftReader(this.draft, numbers, words::words, words::cellWords);
     }
 
     CalibrationReading read() {
-        typed.missing(CalibrationField.ID);
+        Optional<CalibrationId> id = CalibrationColumns.ID.read(typed);
+        Optional<MeterCalibration.Reason> reason = CalibrationColumns.REASON.read(typed);
         Optional<LocalDate> date = date();
-        typed.missing(CalibrationField.BY);
+        typed.require(CalibrationColumns.BY);
         Optional<BigDecimal> elevation = elevation();
         Optional<BowlFills> fills = bowl();
         Optional<BowlCalibration> bowl =
@@ -87,7 +84,7 @@ final class CalibrationReader {
         Optional<ColumnCheck> levels = meter.type() == MeterType.A ? column(elevation) : Optional.empty();
         Optional<ColumnCalibration> column =
                 levels.flatMap(read -> told("column.", ColumnCalibration.of(read, story.profile())));
-        if (isNothingMeasured() && !draft.reason().isWorthANote()) {
+        if (isNothingMeasured() && !reason.orElseThrow().isWorthANote()) {
             found.add(Problem.error("reason", "meter.nothing-measured").of(Problem.Kind.NOT_MEASURED));
         }
         List<Problem> problems = new ArrayList<>(typed.problems());
@@ -95,17 +92,17 @@ final class CalibrationReader {
         Optional<MeterCalibration> calibration = Problem.anyError(problems)
                 ? Optional.empty()
                 : Optional.of(new MeterCalibration(
-                        new CalibrationId(draft.text(CalibrationField.ID)),
+                        id.orElseThrow(),
                         meter.id(),
                         meter.type(),
                         date.orElseThrow(),
-                        draft.text(CalibrationField.BY).strip(),
-                        draft.reason(),
+                        typed.text(CalibrationColumns.BY),
+                        reason.orElseThrow(),
                         elevation,
                         fills,
                         check,
                         levels,
-                        draft.text(CalibrationField.REMARKS).strip()));
+                        typed.text(CalibrationColumns.REMARKS)));
         return new CalibrationReading(
                 calibration,
                 new CalibrationResults(
@@ -119,7 +116,7 @@ final class CalibrationReader {
     /** Returns whether every number typed in some parts can be read: no figure is shown beside one that is refused. */
     private boolean isReadable(String... parts) {
         return typed.problems().stream()
-                .filter(problem -> problem.kind() == Problem.Kind.NOT_A_NUMBER)
+                .filter(problem -> problem.kind() != Problem.Kind.NOT_YET)
                 .noneMatch(problem -> List.of(parts).stream().anyMatch(problem.field()::startsWith));
     }
 
@@ -130,20 +127,17 @@ final class CalibrationReader {
     }
 
     private Optional<LocalDate> date() {
-        typed.missing(CalibrationField.DATE);
-        String text = draft.text(CalibrationField.DATE).strip();
-        Optional<LocalDate> date = Days.parse(text);
-        String field = CalibrationField.DATE.field();
-        if (date.isEmpty() && !text.isEmpty()) {
-            found.add(Problem.error(field, "form.not-a-date", text));
-        }
+        Optional<LocalDate> date = CalibrationColumns.CALIBRATED_ON.read(typed);
+        String field = CalibrationColumns.CALIBRATED_ON.field();
         date.flatMap(day -> Days.checkYear(field, day)).ifPresent(found::add);
         date.flatMap(day -> CalibrationDay.check(field, day, today)).ifPresent(found::add);
         return date;
     }
 
     private Optional<BigDecimal> elevation() {
-        Optional<BigDecimal> metres = typed.number(CalibrationField.ELEVATION);
+        Optional<BigDecimal> metres = typed.states(CalibrationColumns.ELEVATION)
+                ? typed.number(CalibrationColumns.ELEVATION, NumberRange.ANY)
+                : Optional.empty();
         metres.filter(read -> !StandardAtmosphere.covers(read.doubleValue()))
                 .ifPresent(read -> found.add(Problem.error(
                         "elevation",
@@ -155,115 +149,83 @@ final class CalibrationReader {
     }
 
     private boolean isNothingMeasured() {
-        boolean noDial =
-                meter.type() == MeterType.A || draft.points().typedRows().isEmpty() && !draft.hasTextOf("dial.");
-        boolean noColumn = meter.type() == MeterType.B || !draft.hasTextOf("column.");
-        return draft.fills().typedRows().isEmpty() && !draft.hasTextOf("bowl.") && noDial && noColumn;
+        boolean noDial = meter.type() == MeterType.A || !hasDial();
+        boolean noColumn = meter.type() == MeterType.B || !hasText(CalibrationFields.COLUMN);
+        return !hasBowl() && noDial && noColumn;
+    }
+
+    private boolean hasBowl() {
+        return hasRows(CalibrationColumns.FILLS)
+                || hasText(CalibrationFields.BOWL.stream()
+                        .filter(column -> column != CalibrationColumns.BUOYANCY)
+                        .toList());
+    }
+
+    private boolean hasDial() {
+        return hasRows(CalibrationColumns.POINTS)
+                || hasText(CalibrationFields.VESSEL)
+                || hasText(CalibrationFields.DIAL);
+    }
+
+    private boolean hasRows(Column<?, ?> column) {
+        return typedRows(column) > 0;
+    }
+
+    private long typedRows(Column<?, ?> column) {
+        return draft.rows(column).stream().filter(row -> !row.texts().isEmpty()).count();
+    }
+
+    private boolean hasText(List<Column<MeterCalibration, ?>> columns) {
+        return CalibrationFields.isTyped(draft, columns);
     }
 
     private Optional<BowlFills> bowl() {
         isHalfTyped = false;
-        List<Integer> rows = draft.fills().typedRows();
-        if (rows.isEmpty() && !draft.hasTextOf("bowl.")) {
+        if (!hasBowl()) {
             return Optional.empty();
         }
-        List<BowlFill> fills = used(rows, this::fill);
         return Optional.of(new BowlFills(
-                fills,
-                draft.buoyancy(),
-                typed.number(CalibrationField.AIR_TEMPERATURE),
-                typed.number(CalibrationField.AIR_PRESSURE),
-                typed.number(CalibrationField.DIAMETER),
-                typed.number(CalibrationField.HEIGHT)));
+                used(CalibrationColumns.FILLS, CalibrationColumns.OF_FILL),
+                draft.isYes(CalibrationColumns.BUOYANCY),
+                CalibrationColumns.AIR_TEMPERATURE.read(typed),
+                CalibrationColumns.AIR_PRESSURE.read(typed),
+                CalibrationColumns.DIAMETER.read(typed),
+                CalibrationColumns.HEIGHT.read(typed)));
     }
 
-    private <T> List<T> used(List<Integer> rows, Function<Integer, Optional<T>> reader) {
-        List<T> read = new ArrayList<>();
-        List<Integer> used = new ArrayList<>();
-        for (int row : rows) {
-            reader.apply(row).ifPresent(one -> {
-                read.add(one);
-                used.add(row);
-            });
-        }
-        usedRows = used;
-        isHalfTyped = used.size() < rows.size();
-        return read;
-    }
-
-    private Optional<BowlFill> fill(int row) {
-        Optional<Typed<Mass>> empty = mass(row, 0);
-        Optional<Typed<Mass>> plate = mass(row, 1);
-        Optional<Typed<Mass>> full = mass(row, 2);
-        Optional<BigDecimal> water =
-                typed.cell(fillField(row, 3), fillName(row, 3), draft.fills().cell(row, 3));
-        return empty.isPresent() && plate.isPresent() && full.isPresent() && water.isPresent()
-                ? Optional.of(new BowlFill(empty.get(), plate.get(), full.get(), water.get()))
-                : Optional.empty();
-    }
-
-    private Optional<Typed<Mass>> mass(int row, int column) {
-        return typed.cell(
-                fillField(row, column),
-                fillName(row, column),
-                draft.fills().cell(row, column),
-                draft.unit(CalibrationField.FILL_MASS),
-                List.of(MassUnit.values()));
-    }
-
-    private static String fillField(int row, int column) {
-        return "bowl.fills." + row + "." + FILL_FIELDS.get(column);
-    }
-
-    private String fillName(int row, int column) {
-        return texts.get("name.fill", row + 1, texts.get("name.fill." + FILL_FIELDS.get(column)));
+    private <P> List<P> used(Column<?, ?> column, Part<P> part) {
+        SortedMap<Integer, P> read = typed.rows(column, part);
+        usedRows = List.copyOf(read.keySet());
+        isHalfTyped = read.size() < typedRows(column);
+        return List.copyOf(read.values());
     }
 
     private Optional<DialCheck> dial() {
         isHalfTyped = false;
-        List<Integer> rows = draft.points().typedRows();
-        if (rows.isEmpty() && !draft.hasTextOf("dial.")) {
+        if (!hasDial()) {
             return Optional.empty();
         }
-        List<CheckPoint> points = used(rows, this::point);
         return Optional.of(new DialCheck(
-                typed.quantity(CalibrationField.VESSEL_WATER, List.of(MassUnit.values())),
-                typed.number(CalibrationField.WATER_TEMPERATURE),
-                points,
-                typed.number(CalibrationField.INITIAL_LINE),
-                typed.number(CalibrationField.LEAK),
-                typed.quantity(CalibrationField.CHAMBER, List.of(VolumeUnit.values())),
-                typed.quantity(CalibrationField.INITIAL_PRESSURE, List.of(PressureUnit.values()))));
-    }
-
-    private Optional<CheckPoint> point(int row) {
-        String field = "dial.points." + row + ".";
-        Optional<BigDecimal> amount = typed.cell(
-                field + "amount",
-                texts.get("name.point.amount", row + 1),
-                draft.points().cell(row, 0));
-        CheckAmount.Unit unit =
-                CheckAmount.Unit.ofSymbol(draft.points().cell(row, 1)).orElse(CheckAmount.Unit.VESSELS);
-        Optional<BigDecimal> gauge = typed.cell(
-                field + "gauge",
-                texts.get("name.point.gauge", row + 1),
-                draft.points().cell(row, 2));
-        return amount.flatMap(number -> gauge.map(reading -> new CheckPoint(new CheckAmount(number, unit), reading)));
+                CalibrationColumns.VESSEL_WATER.read(typed),
+                CalibrationColumns.DIAL_WATER.read(typed),
+                used(CalibrationColumns.POINTS, CalibrationColumns.OF_POINT),
+                CalibrationColumns.INITIAL_LINE.read(typed),
+                CalibrationColumns.LEAK_MARKS.read(typed),
+                CalibrationColumns.CHAMBER.read(typed),
+                CalibrationColumns.INITIAL_PRESSURE.read(typed)));
     }
 
     private Optional<ColumnCheck> column(Optional<BigDecimal> elevation) {
         isHalfTyped = false;
-        if (!draft.hasTextOf("column.")) {
+        if (!hasText(CalibrationFields.COLUMN)) {
             return Optional.empty();
         }
-        if (elevation.isEmpty()) {
-            typed.missing(CalibrationField.ELEVATION);
-        }
-        Optional<Typed<Mass>> vessel =
-                typed.requiredQuantity(CalibrationField.COLUMN_VESSEL, List.of(MassUnit.values()));
-        Optional<Typed<Mass>> bowl = typed.requiredQuantity(CalibrationField.COLUMN_BOWL, List.of(MassUnit.values()));
-        Optional<BigDecimal> expansion = typed.required(CalibrationField.EXPANSION);
-        var working = typed.requiredQuantity(CalibrationField.WORKING_PRESSURE, List.of(PressureUnit.values()));
+        typed.require(CalibrationColumns.ELEVATION);
+        CalibrationFields.COLUMN.forEach(typed::require);
+        Optional<Typed<Mass>> vessel = CalibrationColumns.COLUMN_VESSEL_WATER.read(typed);
+        Optional<Typed<Mass>> bowl = CalibrationColumns.BOWL_WATER.read(typed);
+        Optional<BigDecimal> expansion = CalibrationColumns.EXPANSION.read(typed);
+        Optional<Typed<Pressure>> working = CalibrationColumns.WORKING_PRESSURE.read(typed);
         boolean isWhole = vessel.isPresent()
                 && bowl.isPresent()
                 && expansion.isPresent()
@@ -283,7 +245,10 @@ final class CalibrationReader {
                     problem.field().equals("fills") || problem.field().equals("points");
             boolean isUntrueYet = isHalfTyped && isOfTheWhole && problem.isError();
             boolean isSaid = found.stream().anyMatch(other -> other.field().equals(field) && field.equals("elevation"));
-            if (!isUntrueYet && !isSaid && !typed.isWrong(field)) {
+            if (!isUntrueYet
+                    && !isSaid
+                    && typed.problems().stream()
+                            .noneMatch(wrong -> wrong.field().equals(field))) {
                 found.add(numbered(problem.under(field)));
             }
         }

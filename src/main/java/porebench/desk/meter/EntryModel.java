@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import porebench.desk.DeskModel;
+import porebench.desk.form.ColumnModel;
 import porebench.desk.form.Days;
 import porebench.desk.form.History;
+import porebench.desk.form.TypedDraft;
 import porebench.evidence.MeterStory;
 import porebench.method.Problem;
 import porebench.method.Texts;
@@ -14,14 +16,19 @@ import porebench.record.Draft;
 import porebench.record.MeterCalibration;
 import porebench.record.Version;
 import porebench.record.Wording;
+import porebench.record.column.CalibrationColumns;
+import porebench.record.column.Column;
 
 /** The draft of a calibration, what it tells so far, what is wrong with it, and how it gets into the lab book. */
-final class EntryModel {
+final class EntryModel implements ColumnModel {
     /** What is only not there yet is not held against a draft that nobody tried to save. */
     private final DeskModel desk;
 
     private final Texts texts;
-    private final History<CalibrationDraft> history;
+    private final History<TypedDraft> history;
+    private final TypedRows fills = new TypedRows(this, CalibrationColumns.FILLS, CalibrationColumns.OF_FILL, "fill");
+    private final TypedRows points =
+            new TypedRows(this, CalibrationColumns.POINTS, CalibrationColumns.OF_POINT, "point");
     private Optional<MeterStory> story = Optional.empty();
     private Optional<Version<MeterCalibration>> base = Optional.empty();
     private Optional<CalibrationReading> reading = Optional.empty();
@@ -30,7 +37,7 @@ final class EntryModel {
     EntryModel(DeskModel desk, Texts texts) {
         this.desk = desk;
         this.texts = texts;
-        this.history = new History<>(CalibrationDraft.empty(desk.units()));
+        this.history = new History<>(CalibrationFields.empty(desk.units()));
         history.onChange(this::read);
     }
 
@@ -39,7 +46,7 @@ final class EntryModel {
                                 draft(),
                                 without(known, base),
                                 desk.tools().numbers(),
-                                texts,
+                                this,
                                 desk.tools().today())
                         .read())
                 .map(this::againstTheBook);
@@ -58,10 +65,10 @@ final class EntryModel {
     }
 
     private CalibrationReading againstTheBook(CalibrationReading read) {
-        String id = draft().text(CalibrationField.ID).strip();
+        String id = draft().text(CalibrationColumns.ID).strip();
         List<Problem> problems = new ArrayList<>(read.problems());
         if (base.isEmpty() && isTaken(id)) {
-            problems.add(Problem.error(CalibrationField.ID.field(), "book.already-there", texts.get("record"), id));
+            problems.add(Problem.error(CalibrationColumns.ID.field(), "book.already-there", texts.get("record"), id));
         }
         read.calibration()
                 .ifPresent(made -> problems.addAll(Wording.ofForm(made, base.map(Version::value), desk.names())));
@@ -82,10 +89,10 @@ final class EntryModel {
         restart(
                 meter,
                 Optional.empty(),
-                CalibrationDraft.empty(desk.units())
-                        .with(CalibrationField.ID, proposedId(meter, today))
-                        .with(CalibrationField.DATE, Days.show(today))
-                        .with(CalibrationField.BY, desk.person()));
+                CalibrationFields.empty(desk.units())
+                        .with(CalibrationColumns.ID, proposedId(meter, today))
+                        .with(CalibrationColumns.CALIBRATED_ON, Days.show(today))
+                        .with(CalibrationColumns.BY, desk.person()));
     }
 
     /** Begins the correction of a calibration. */
@@ -93,10 +100,10 @@ final class EntryModel {
         restart(
                 meter,
                 Optional.of(kept),
-                CalibrationDraft.of(kept.value(), desk.tools().numbers(), desk.units()));
+                CalibrationFields.of(kept.value(), desk.tools().numbers(), desk.units()));
     }
 
-    private void restart(MeterStory meter, Optional<Version<MeterCalibration>> from, CalibrationDraft draft) {
+    private void restart(MeterStory meter, Optional<Version<MeterCalibration>> from, TypedDraft draft) {
         story = Optional.of(meter);
         base = from;
         saveTried = false;
@@ -108,7 +115,7 @@ final class EntryModel {
         story = Optional.empty();
         base = Optional.empty();
         saveTried = false;
-        history.restart(CalibrationDraft.empty(desk.units()));
+        history.restart(CalibrationFields.empty(desk.units()));
     }
 
     /** Follows the lab book: the draft stays, and is held against the meter as it is now. */
@@ -129,24 +136,72 @@ final class EntryModel {
     }
 
     /** Takes over what is typed in a field; the id of a new calibration follows its date until somebody gives another. */
-    void type(CalibrationField field, String text) {
-        CalibrationDraft changed = draft().with(field, text);
-        if (field == CalibrationField.DATE && base.isEmpty() && story.isPresent()) {
-            Optional<LocalDate> before = Days.parse(draft().text(CalibrationField.DATE));
+    @Override
+    public void type(Column<?, ?> field, String text) {
+        TypedDraft changed = draft().with(field, text);
+        if (field == CalibrationColumns.CALIBRATED_ON && base.isEmpty() && story.isPresent()) {
+            Optional<LocalDate> before = Days.parse(draft().text(CalibrationColumns.CALIBRATED_ON));
             Optional<LocalDate> after = Days.parse(text);
             boolean follows = before.filter(
-                            day -> proposedId(story.get(), day).equals(draft().text(CalibrationField.ID)))
+                            day -> proposedId(story.get(), day).equals(draft().text(CalibrationColumns.ID)))
                     .isPresent();
             if (follows && after.isPresent()) {
-                changed = changed.with(CalibrationField.ID, proposedId(story.get(), after.get()));
+                changed = changed.with(CalibrationColumns.ID, proposedId(story.get(), after.get()));
             }
         }
-        update("name." + field.field(), changed);
+        update(words(field), changed);
     }
 
-    /** Changes the draft; the key is of what was changed. */
-    void update(String key, CalibrationDraft changed) {
-        history.update(texts.get(key), changed);
+    @Override
+    public void update(String label, TypedDraft changed) {
+        history.update(label, changed);
+    }
+
+    @Override
+    public Texts texts() {
+        return texts;
+    }
+
+    @Override
+    public String key(Column<?, ?> column) {
+        return "calibration." + column.field();
+    }
+
+    @Override
+    public void chooseUnit(Column<?, ?> column, String symbol) {
+        update(words(column), draft().withUnit(column, symbol));
+    }
+
+    @Override
+    public String unitName(Column<?, ?> column) {
+        return texts.get("unit-of", words(column));
+    }
+
+    @Override
+    public String choiceWords(Column<?, ?> column, String symbol) {
+        return texts.get("reason." + symbol);
+    }
+
+    @Override
+    public boolean isFixed(Column<?, ?> column) {
+        return column == CalibrationColumns.ID && base.isPresent();
+    }
+
+    /** Returns the rows of the fills of the bowl. */
+    TypedRows fills() {
+        return fills;
+    }
+
+    /** Returns the rows of the points of the dial. */
+    TypedRows points() {
+        return points;
+    }
+
+    /** Returns how a cell of one of the tables is called. */
+    String cellWords(int row, TypedDraft typed, Column<?, ?> cell) {
+        return CalibrationColumns.OF_FILL.columns().all().contains(cell)
+                ? texts.get("name.fill", row + 1, texts.get(fills.key(cell.field()) + ".plain"))
+                : texts.get(points.key(cell.field()) + ".plain", row + 1);
     }
 
     boolean isOpen() {
@@ -157,11 +212,12 @@ final class EntryModel {
         return isOpen() && history.isChanged();
     }
 
-    History<CalibrationDraft> history() {
+    History<TypedDraft> history() {
         return history;
     }
 
-    CalibrationDraft draft() {
+    @Override
+    public TypedDraft draft() {
         return history.draft();
     }
 

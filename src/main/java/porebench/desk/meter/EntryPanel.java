@@ -1,20 +1,29 @@
 package porebench.desk.meter;
 
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.swing.Action;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import porebench.chart.PlotView;
 import porebench.desk.Looks;
 import porebench.desk.form.Choices;
+import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
+import porebench.desk.form.PartRows;
+import porebench.desk.form.PartTable;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
@@ -22,14 +31,14 @@ import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.method.Texts;
-import porebench.method.meter.CheckAmount;
 import porebench.method.meter.DialCalibration;
+import porebench.record.column.CalibrationColumns;
 
 /** The form of a calibration on the left, and what it tells so far on the right. */
 final class EntryPanel {
     private static final String STYLE = "FlatLaf.styleClass";
     private static final int PLOT_HEIGHT = 420;
-    private static final int UNIT_COLUMN = 1;
+    private static final List<Integer> WIDTHS = List.of(90, 90, 90, 90);
 
     private final JPanel panel = new JPanel(new MigLayout(
             "insets 20 24 16 24, fill, hidemode 3",
@@ -41,9 +50,12 @@ final class EntryPanel {
     private final MeterActions actions;
     private final WrappedText heading = new WrappedText("entry.heading", "h1");
     private final WrappedText refusal = new WrappedText("entry.refusal", "fieldError");
-    private final EntryForm form;
-    private final GridTable fills;
-    private final GridTable points;
+    private final List<ColumnForm> forms;
+    private final JComboBox<String> fillUnit;
+    private final PartRows fillRows;
+    private final PartRows pointRows;
+    private final PartTable fills;
+    private final PartTable points;
     private final ProblemLines fillLines;
     private final ProblemLines pointLines;
     private final ProblemLines otherLines;
@@ -58,9 +70,24 @@ final class EntryPanel {
         this.texts = model.texts();
         this.actions = actions;
         ProblemText problemText = model.desk().tools().problemText();
-        form = new EntryForm(model, problemText);
-        fills = fills(problemText);
-        points = points(problemText);
+        forms = Stream.of(
+                        CalibrationFields.GENERAL,
+                        CalibrationFields.BOWL,
+                        CalibrationFields.VESSEL,
+                        CalibrationFields.DIAL,
+                        CalibrationFields.COLUMN)
+                .map(columns -> new ColumnForm(entry, problemText).addAll(columns))
+                .toList();
+        fillUnit = Choices.of("bowl.fillsUnit", CalibrationFields.MASS_UNITS, symbol -> symbol, this::chooseFillUnit);
+        fillUnit.getAccessibleContext().setAccessibleName(entry.unitName(CalibrationColumns.FILLS));
+        fillRows =
+                new PartRows(entry.fills(), CalibrationColumns.OF_FILL.columns().all());
+        fills = new PartTable("bowl.fills", entry.fills(), fillRows, WIDTHS, problemText);
+        fills.getAccessibleContext().setAccessibleName(texts.get("section.fills"));
+        pointRows = new PartRows(
+                entry.points(), CalibrationColumns.OF_POINT.columns().all());
+        points = new PartTable("dial.points", entry.points(), pointRows, WIDTHS, problemText);
+        points.getAccessibleContext().setAccessibleName(texts.get("section.points"));
         fillLines = new ProblemLines("bowl.fills.problems", problemText);
         pointLines = new ProblemLines("dial.points.problems", problemText);
         otherLines = new ProblemLines("entry.problems", problemText);
@@ -76,53 +103,10 @@ final class EntryPanel {
         return panel;
     }
 
-    private GridTable fills(ProblemText problemText) {
-        GridRows rows = new GridRows(
-                List.of(
-                        texts.get("heading.fill.empty"),
-                        texts.get("heading.fill.plate"),
-                        texts.get("heading.fill.full"),
-                        texts.get("heading.fill.water")),
-                () -> entry.draft().fills(),
-                changed -> entry.update("name.fills", entry.draft().withFills(changed)));
-        GridTable table = new GridTable(
-                "bowl.fills",
-                rows,
-                List.of("empty", "plate", "full", "waterTemperature"),
-                entry::shownProblems,
-                problemText);
-        table.getAccessibleContext().setAccessibleName(texts.get("section.fills"));
-        return table;
-    }
-
-    private GridTable points(ProblemText problemText) {
-        GridRows rows = new GridRows(
-                List.of(
-                        texts.get("heading.point.amount"),
-                        texts.get("heading.point.unit"),
-                        texts.get("heading.point.gauge")),
-                () -> entry.draft().points(),
-                changed -> entry.update("name.points", entry.draft().withPoints(changed)));
-        GridTable table =
-                new GridTable(
-                        "dial.points", rows, List.of("amount", "unit", "gauge"), entry::shownProblems, problemText) {
-                    private static final long serialVersionUID = 1L;
-
-                    @Override
-                    String say(int column, Object value) {
-                        return column == UNIT_COLUMN ? texts.get("unit." + value) : String.valueOf(value);
-                    }
-                };
-        JComboBox<String> units = Choices.of(
-                "dial.points.unit",
-                List.of(CheckAmount.Unit.values()).stream()
-                        .map(CheckAmount.Unit::symbol)
-                        .toList(),
-                symbol -> texts.get("unit." + symbol),
-                symbol -> {});
-        table.chooseBy(UNIT_COLUMN, units);
-        table.getAccessibleContext().setAccessibleName(texts.get("section.points"));
-        return table;
+    private void chooseFillUnit(String symbol) {
+        if (!symbol.equals(entry.draft().unit(CalibrationColumns.FILLS))) {
+            entry.chooseUnit(CalibrationColumns.FILLS, symbol);
+        }
     }
 
     private static JPanel section() {
@@ -144,38 +128,58 @@ final class EntryPanel {
     private JScrollPane left() {
         TallPanel left =
                 new TallPanel(new MigLayout("insets 0 2 12 8, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0::]"));
-        left.add(form.general().panel());
+        left.add(forms.get(0).panel());
         left.add(otherLines.panel(), "wmin 0");
-        left.add(tableHead("section.fills", fills, "fills.remove", form.fillUnit()), "gaptop 14");
+        left.add(tableHead("section.fills", fills, "fills.remove", entry.fills(), fillUnit), "gaptop 14");
         left.add(quiet("hint.fills"), "wmin 0");
         left.add(fills.scrolled());
         left.add(fillLines.panel(), "wmin 0");
-        left.add(form.bowl().panel());
+        left.add(forms.get(1).panel());
         dialSection.add(title("section.dial"), "gaptop 14");
-        dialSection.add(form.vessel().panel());
-        dialSection.add(tableHead("section.points", points, "points.remove", new JLabel()), "gaptop 6");
+        dialSection.add(forms.get(2).panel());
+        dialSection.add(tableHead("section.points", points, "points.remove", entry.points(), new JLabel()), "gaptop 6");
         dialSection.add(quiet("hint.points"), "wmin 0");
         dialSection.add(points.scrolled());
         dialSection.add(pointLines.panel(), "wmin 0");
-        dialSection.add(form.dial().panel());
+        dialSection.add(forms.get(3).panel());
         left.add(dialSection);
         columnSection.add(title("section.column"), "gaptop 14");
         columnSection.add(quiet("hint.column"), "wmin 0");
-        columnSection.add(form.column().panel());
+        columnSection.add(forms.get(4).panel());
         left.add(columnSection);
         JScrollPane scroll = left.scrolled();
         scroll.setName("entry.form");
         return scroll;
     }
 
-    private JPanel tableHead(String key, GridTable table, String remove, JComponent unit) {
+    private JPanel tableHead(String key, PartTable table, String remove, TypedRows rows, JComponent unit) {
         JPanel head = new JPanel(new MigLayout("insets 0, fillx", "[grow,0::][]8[]"));
         JLabel title = title(key);
         title.setLabelFor(table);
         head.add(title, "wmin 0");
         head.add(unit);
-        head.add(Commands.button(remove, table.remover(texts.get("action.remove-row"))));
+        head.add(Commands.button(remove, remover(table, rows)));
         return head;
+    }
+
+    /** Makes the command that takes the selected row away; control and delete do so too. */
+    private Action remover(PartTable table, TypedRows rows) {
+        Action remove = Commands.of(texts.get("action.remove-row"), () -> {
+            table.finishTyping();
+            int row = table.getSelectedRow();
+            int column = table.getSelectedColumn();
+            rows.remove(row);
+            table.changeSelection(row, column, false, false);
+        });
+        table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                .put(KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, InputEvent.CTRL_DOWN_MASK), remove);
+        table.getActionMap().put(remove, remove);
+        remove.setEnabled(false);
+        table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        table.getSelectionModel()
+                .addListSelectionListener(event ->
+                        remove.setEnabled(table.getSelectedRow() >= 0 && !rows.isFoot(table.getSelectedRow())));
+        return remove;
     }
 
     private JLabel title(String key) {
@@ -206,7 +210,7 @@ final class EntryPanel {
     }
 
     void focusFirst() {
-        form.focusFirst();
+        forms.get(0).field(CalibrationColumns.CALIBRATED_ON.field()).requestFocusInWindow();
     }
 
     /** Shows the draft, its problems and what it tells. */
@@ -214,13 +218,18 @@ final class EntryPanel {
         if (!entry.isOpen()) {
             return;
         }
-        form.pull();
-        fills.refresh();
-        points.refresh();
+        forms.forEach(ColumnForm::pull);
+        fillUnit.setSelectedItem(entry.draft().unit(CalibrationColumns.FILLS));
+        show(fills, fillRows);
+        show(points, pointRows);
         MeterType type = entry.story().orElseThrow().meter().value().type();
         dialSection.setVisible(type == MeterType.B);
         columnSection.setVisible(type == MeterType.A);
-        place(form.show(entry.shownProblems()));
+        List<Problem> others = entry.shownProblems();
+        for (ColumnForm form : forms) {
+            others = form.show(others);
+        }
+        place(others);
         int errors = entry.errorsInTheWay();
         refusal.setText(errors == 0 ? "" : texts.get("save.refused", errors));
         refusal.setVisible(errors > 0);
@@ -230,6 +239,12 @@ final class EntryPanel {
                         "entry.new",
                         entry.story().orElseThrow().meter().value().id().text())));
         showResults();
+    }
+
+    private static void show(PartTable table, PartRows rows) {
+        rows.draftChanged();
+        table.revalidate();
+        table.repaint();
     }
 
     private void place(List<Problem> problems) {
@@ -256,6 +271,6 @@ final class EntryPanel {
         Optional<DialCalibration> dial = reading.results().dial();
         plot.component().setVisible(dial.isPresent());
         dial.ifPresent(known ->
-                plot.show(StoryPlots.dial(entry.draft().text(CalibrationField.ID), known), Looks.now()));
+                plot.show(StoryPlots.dial(entry.draft().text(CalibrationColumns.ID), known), Looks.now()));
     }
 }

@@ -35,7 +35,7 @@ final class HistoryTable {
     HistoryTable(MeterModel model) {
         this.model = model;
         Texts texts = model.texts();
-        KEYS.forEach(key -> rows.addColumn(texts.get("calibration." + key)));
+        KEYS.forEach(key -> rows.addColumn(texts.get("history." + key)));
         table = new WideTable("calibrations", rows);
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.getAccessibleContext().setAccessibleName(texts.get("section.history"));

@@ -9,6 +9,7 @@ import porebench.desk.Page;
 import porebench.desk.form.History;
 import porebench.method.Problem;
 import porebench.method.Texts;
+import porebench.record.column.CalibrationColumns;
 import porebench.record.id.MeterId;
 
 /** The page of one meter: its state, its calibrations, and the form in which a calibration is entered or corrected. */
@@ -123,7 +124,7 @@ public final class MeterPage implements Page {
         if (!isGood || asker.person(component()).isEmpty()) {
             return;
         }
-        String id = entry.draft().text(CalibrationField.ID).strip();
+        String id = entry.draft().text(CalibrationColumns.ID).strip();
         Optional<String> why = entry.base().isEmpty()
                 ? Optional.of(texts.get("save.first"))
                 : asker.reason(component(), texts.get("save.reason.title", id), texts.get("save.reason.question"));

@@ -1,8 +1,6 @@
 package porebench.method.meter;
 
 import java.math.BigDecimal;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * All the water taken out of the full bowl up to one check point, as it was measured.
@@ -30,13 +28,6 @@ public record CheckAmount(BigDecimal number, Unit unit) {
         /** Returns the word by which files know the unit. */
         public String symbol() {
             return symbol;
-        }
-
-        /** Returns the unit with a symbol, letter case not mattering. */
-        public static Optional<Unit> ofSymbol(String symbol) {
-            return List.of(values()).stream()
-                    .filter(unit -> unit.symbol.equalsIgnoreCase(symbol.strip()))
-                    .findFirst();
         }
     }
 }

@@ -38,27 +38,33 @@ public final class CalibrationColumns {
 
     private static final CellType<BigDecimal> A_WATER = CellType.number(WATER_RANGE);
 
-    public static final Column<BowlFill, Typed<Mass>> EMPTY = Column.needed("empty_mass", A_MASS, BowlFill::empty);
-    public static final Column<BowlFill, Typed<Mass>> PLATE = Column.needed("plate_mass", A_MASS, BowlFill::plate);
-    public static final Column<BowlFill, Typed<Mass>> FULL = Column.needed("full_mass", A_MASS, BowlFill::full);
+    public static final Column<BowlFill, Typed<Mass>> EMPTY =
+            Column.needed("empty_mass", A_MASS, BowlFill::empty).called("empty");
+    public static final Column<BowlFill, Typed<Mass>> PLATE =
+            Column.needed("plate_mass", A_MASS, BowlFill::plate).called("plate");
+    public static final Column<BowlFill, Typed<Mass>> FULL =
+            Column.needed("full_mass", A_MASS, BowlFill::full).called("full");
     public static final Column<BowlFill, BigDecimal> FILL_WATER =
-            Column.needed("water_temp_c", A_WATER, BowlFill::waterCelsius);
+            Column.needed("water_temp_c", A_WATER, BowlFill::waterCelsius).called("waterTemperature");
 
     public static final Column<CheckPoint, CheckAmount> AMOUNT = Column.needed(
-            "withdrawn",
-            CellType.withUnit(
-                    CheckAmount.Unit.values(),
-                    CheckAmount.Unit::symbol,
-                    NumberRange.NOT_NEGATIVE,
-                    CheckAmount::new,
-                    CheckAmount::number,
-                    CheckAmount::unit),
-            CheckPoint::amount);
-    public static final Column<CheckPoint, BigDecimal> GAUGE =
-            Column.needed("gauge_pct", CellType.number(NumberRange.READING), CheckPoint::gaugePercent);
+                    "withdrawn",
+                    CellType.withUnit(
+                            CheckAmount.Unit.values(),
+                            CheckAmount.Unit::symbol,
+                            NumberRange.NOT_NEGATIVE,
+                            CheckAmount::new,
+                            CheckAmount::number,
+                            CheckAmount::unit),
+                    CheckPoint::amount)
+            .called("amount");
+    public static final Column<CheckPoint, BigDecimal> GAUGE = Column.needed(
+                    "gauge_pct", CellType.number(NumberRange.READING), CheckPoint::gaugePercent)
+            .called("gauge");
 
     public static final Column<MeterCalibration, CalibrationId> ID = Column.needed(
-            "calibration_id", CellType.word(CalibrationId::new, CalibrationId::text), MeterCalibration::id);
+                    "calibration_id", CellType.word(CalibrationId::new, CalibrationId::text), MeterCalibration::id)
+            .called("id");
     public static final Column<MeterCalibration, MeterId> METER =
             Column.needed("meter_id", CellType.word(MeterId::new, MeterId::text), MeterCalibration::meterId);
     public static final Column<MeterCalibration, MeterType> METER_TYPE = Column.needed(
@@ -71,70 +77,75 @@ public final class CalibrationColumns {
             "reason",
             CellType.choice(MeterCalibration.Reason.values(), MeterCalibration.Reason::symbol),
             MeterCalibration::reason);
-    public static final Column<MeterCalibration, BigDecimal> ELEVATION =
-            Column.any("elevation_m", CellType.number(Limit.ELEVATION), MeterCalibration::elevationMetres);
+    public static final Column<MeterCalibration, BigDecimal> ELEVATION = Column.any(
+                    "elevation_m", CellType.number(Limit.ELEVATION), MeterCalibration::elevationMetres)
+            .called("elevation");
     public static final Column<MeterCalibration, String> REMARKS =
             Column.needed("remarks", CellType.text(), MeterCalibration::remarks);
 
-    private static final Column<MeterCalibration, Boolean> BUOYANCY =
-            ofBowl("buoyancy_corrected", CellType.yesNo(), bowl -> Optional.of(bowl.buoyancyCorrected()));
-    private static final Column<MeterCalibration, BigDecimal> AIR_TEMPERATURE =
-            ofBowl("air_temp_c", A_WATER, BowlFills::airCelsius);
-    private static final Column<MeterCalibration, BigDecimal> AIR_PRESSURE =
-            ofBowl("air_pressure_kpa", A_NUMBER, BowlFills::airKilopascals);
-    private static final Column<MeterCalibration, BigDecimal> DIAMETER =
-            ofBowl("diameter_mm", A_NUMBER, BowlFills::diameterMillimetres);
-    private static final Column<MeterCalibration, BigDecimal> HEIGHT =
-            ofBowl("height_mm", A_NUMBER, BowlFills::heightMillimetres);
-    private static final Column<MeterCalibration, List<BowlFill>> FILLS = Column.any(
-            "bowl_fill",
-            CellType.several(new Part<>(
-                    Columns.of(
-                                    "bowl_fill",
-                                    cells -> new BowlFill(
-                                            cells.get(EMPTY), cells.get(PLATE), cells.get(FULL), cells.get(FILL_WATER)),
-                                    EMPTY,
-                                    PLATE,
-                                    FULL,
-                                    FILL_WATER)
-                            .since(3),
-                    true)),
-            calibration -> calibration.bowl().map(BowlFills::fills));
+    public static final Column<MeterCalibration, Boolean> BUOYANCY = ofBowl(
+                    "buoyancy_corrected", CellType.yesNo(), bowl -> Optional.of(bowl.buoyancyCorrected()))
+            .called("bowl.buoyancy");
+    public static final Column<MeterCalibration, BigDecimal> AIR_TEMPERATURE =
+            ofBowl("air_temp_c", A_WATER, BowlFills::airCelsius).called("bowl.airTemperature");
+    public static final Column<MeterCalibration, BigDecimal> AIR_PRESSURE =
+            ofBowl("air_pressure_kpa", A_NUMBER, BowlFills::airKilopascals).called("bowl.airPressure");
+    public static final Column<MeterCalibration, BigDecimal> DIAMETER =
+            ofBowl("diameter_mm", A_NUMBER, BowlFills::diameterMillimetres).called("bowl.diameter");
+    public static final Column<MeterCalibration, BigDecimal> HEIGHT =
+            ofBowl("height_mm", A_NUMBER, BowlFills::heightMillimetres).called("bowl.height");
+    public static final Part<BowlFill> OF_FILL = new Part<>(
+            Columns.of(
+                            "bowl_fill",
+                            cells -> new BowlFill(
+                                    cells.get(EMPTY), cells.get(PLATE), cells.get(FULL), cells.get(FILL_WATER)),
+                            EMPTY,
+                            PLATE,
+                            FULL,
+                            FILL_WATER)
+                    .since(3),
+            true);
+    public static final Column<MeterCalibration, List<BowlFill>> FILLS = Column.any(
+                    "bowl_fill",
+                    CellType.several(OF_FILL),
+                    (MeterCalibration calibration) -> calibration.bowl().map(BowlFills::fills))
+            .called("bowl.fills");
 
-    private static final Column<MeterCalibration, Boolean> DIAL_CHECKED = Column.needed(
+    public static final Column<MeterCalibration, Boolean> DIAL_CHECKED = Column.needed(
             "dial_checked", CellType.yesNo(), calibration -> calibration.dial().isPresent());
-    private static final Column<MeterCalibration, BigDecimal> DIAL_WATER =
-            ofDial("dial_water_temp_c", A_WATER, DialCheck::waterCelsius);
-    private static final Column<MeterCalibration, BigDecimal> INITIAL_LINE =
-            ofDial("initial_line_pct", CellType.number(LINE_RANGE), DialCheck::initialLine);
-    private static final Column<MeterCalibration, BigDecimal> LEAK_MARKS =
-            ofDial("leak_marks", A_NUMBER, DialCheck::leakMarks);
-    private static final Column<MeterCalibration, Typed<Mass>> VESSEL_WATER =
-            ofDial("vessel_water", A_MASS, DialCheck::vesselWater);
-    private static final Column<MeterCalibration, Typed<Volume>> CHAMBER =
-            ofDial("chamber", CellType.quantity(VolumeUnit.values(), NumberRange.NOT_NEGATIVE), DialCheck::chamber);
-    private static final Column<MeterCalibration, Typed<Pressure>> INITIAL_PRESSURE =
-            ofDial("initial_pressure", A_PRESSURE, DialCheck::initialPressure);
-    private static final Column<MeterCalibration, List<CheckPoint>> POINTS = Column.any(
-            "dial_point",
-            CellType.several(new Part<>(
-                    Columns.of(
-                                    "dial_point",
-                                    cells -> new CheckPoint(cells.get(AMOUNT), cells.get(GAUGE)),
-                                    AMOUNT,
-                                    GAUGE)
-                            .since(3),
-                    true)),
-            calibration -> calibration.dial().map(DialCheck::points));
+    public static final Column<MeterCalibration, BigDecimal> DIAL_WATER =
+            ofDial("dial_water_temp_c", A_WATER, DialCheck::waterCelsius).called("dial.waterTemperature");
+    public static final Column<MeterCalibration, BigDecimal> INITIAL_LINE = ofDial(
+                    "initial_line_pct", CellType.number(LINE_RANGE), DialCheck::initialLine)
+            .called("dial.initialLine");
+    public static final Column<MeterCalibration, BigDecimal> LEAK_MARKS =
+            ofDial("leak_marks", A_NUMBER, DialCheck::leakMarks).called("dial.leakMarks");
+    public static final Column<MeterCalibration, Typed<Mass>> VESSEL_WATER =
+            ofDial("vessel_water", A_MASS, DialCheck::vesselWater).called("dial.vesselWater");
+    public static final Column<MeterCalibration, Typed<Volume>> CHAMBER = ofDial(
+                    "chamber", CellType.quantity(VolumeUnit.values(), NumberRange.NOT_NEGATIVE), DialCheck::chamber)
+            .called("dial.chamber");
+    public static final Column<MeterCalibration, Typed<Pressure>> INITIAL_PRESSURE =
+            ofDial("initial_pressure", A_PRESSURE, DialCheck::initialPressure).called("dial.initialPressure");
+    public static final Part<CheckPoint> OF_POINT = new Part<>(
+            Columns.of("dial_point", cells -> new CheckPoint(cells.get(AMOUNT), cells.get(GAUGE)), AMOUNT, GAUGE)
+                    .since(3),
+            true);
+    public static final Column<MeterCalibration, List<CheckPoint>> POINTS = Column.any(
+                    "dial_point",
+                    CellType.several(OF_POINT),
+                    (MeterCalibration calibration) -> calibration.dial().map(DialCheck::points))
+            .called("dial.points");
 
-    private static final Column<MeterCalibration, Typed<Mass>> COLUMN_VESSEL_WATER =
-            ofColumn("column_vessel_water", A_MASS, ColumnCheck::vesselWater);
-    private static final Column<MeterCalibration, Typed<Mass>> BOWL_WATER =
-            ofColumn("bowl_water", A_MASS, ColumnCheck::bowlWater);
-    private static final Column<MeterCalibration, BigDecimal> EXPANSION =
-            ofColumn("expansion_pct", A_NUMBER, ColumnCheck::expansionPercent);
-    private static final Column<MeterCalibration, Typed<Pressure>> WORKING_PRESSURE =
-            ofColumn("working_pressure", A_PRESSURE, ColumnCheck::workingPressure);
+    public static final Column<MeterCalibration, Typed<Mass>> COLUMN_VESSEL_WATER =
+            ofColumn("column_vessel_water", A_MASS, ColumnCheck::vesselWater).called("column.vesselWater");
+    public static final Column<MeterCalibration, Typed<Mass>> BOWL_WATER =
+            ofColumn("bowl_water", A_MASS, ColumnCheck::bowlWater).called("column.bowlWater");
+    public static final Column<MeterCalibration, BigDecimal> EXPANSION =
+            ofColumn("expansion_pct", A_NUMBER, ColumnCheck::expansionPercent).called("column.expansion");
+    public static final Column<MeterCalibration, Typed<Pressure>> WORKING_PRESSURE = ofColumn(
+                    "working_pressure", A_PRESSURE, ColumnCheck::workingPressure)
+            .called("column.workingPressure");
 
     public static final Columns<MeterCalibration> ALL = Columns.of(
                     "meter_calibration",

@@ -19,6 +19,7 @@ import porebench.quantity.Typed;
 import porebench.record.Draft;
 import porebench.record.MeterCalibration;
 import porebench.record.Samples;
+import porebench.record.column.CalibrationColumns;
 import porebench.record.id.MeterId;
 
 /** Entering and correcting calibrations, without a display. */
@@ -42,28 +43,24 @@ class EntryModelTest {
 
     private void fill(int row, String... cells) {
         for (int column = 0; column < cells.length; column++) {
-            entry.update(
-                    "name.fills", entry.draft().withFills(entry.draft().fills().with(row, column, cells[column])));
+            entry.fills().type(row, CalibrationColumns.OF_FILL.columns().all().get(column), cells[column]);
         }
     }
 
     private void point(int row, String amount, String unit, String gauge) {
-        List<String> cells = List.of(amount, unit, gauge);
-        for (int column = 0; column < cells.size(); column++) {
-            entry.update(
-                    "name.points",
-                    entry.draft().withPoints(entry.draft().points().with(row, column, cells.get(column))));
-        }
+        entry.points().type(row, CalibrationColumns.AMOUNT, amount);
+        entry.points().chooseUnit(row, CalibrationColumns.AMOUNT, unit);
+        entry.points().type(row, CalibrationColumns.GAUGE, gauge);
     }
 
     /** The bowl holds 10.920 - 3.500 - 0.400 = 7.020 kg of water, the vessel 0.3510 kg: 5.000 % of it. */
     private void typeAWholeCalibration(String second) {
-        entry.update("name.bowl.massUnit", entry.draft().withUnit(CalibrationField.FILL_MASS, "kg"));
+        entry.chooseUnit(CalibrationColumns.FILLS, "kg");
         fill(0, "3.500", "0.400", "10.920", "20");
         fill(1, "3.500", "400 g", "10.920", "20");
-        entry.type(CalibrationField.VESSEL_WATER, "351.0");
-        entry.update("name.dial.vesselWater", entry.draft().withUnit(CalibrationField.VESSEL_WATER, "g"));
-        entry.type(CalibrationField.WATER_TEMPERATURE, "20");
+        entry.type(CalibrationColumns.VESSEL_WATER, "351.0");
+        entry.chooseUnit(CalibrationColumns.VESSEL_WATER, "g");
+        entry.type(CalibrationColumns.DIAL_WATER, "20");
         point(0, "1", "vessels", "5.05");
         point(1, "2", "vessels", second);
     }
@@ -72,9 +69,9 @@ class EntryModelTest {
     void aNewCalibrationBeginsTodayByThePersonAndAsksForNothingYet() {
         model.begin();
         String today = mixDesk.desk.tools().today().toString();
-        assertThat(entry.draft().text(CalibrationField.DATE)).isEqualTo(today);
-        assertThat(entry.draft().text(CalibrationField.ID)).isEqualTo("B-1/" + today);
-        assertThat(entry.draft().text(CalibrationField.BY)).isEqualTo("R. Vale");
+        assertThat(entry.draft().text(CalibrationColumns.CALIBRATED_ON)).isEqualTo(today);
+        assertThat(entry.draft().text(CalibrationColumns.ID)).isEqualTo("B-1/" + today);
+        assertThat(entry.draft().text(CalibrationColumns.BY)).isEqualTo("R. Vale");
         assertThat(entry.shownProblems()).isEmpty();
         assertThat(entry.hasUnsavedDraft()).isFalse();
         assertThat(entry.trySaving()).isFalse();
@@ -86,11 +83,11 @@ class EntryModelTest {
     @Test
     void theNameFollowsTheDayUntilSomebodyGivesAnother() {
         model.begin();
-        entry.type(CalibrationField.DATE, "2026-01-15");
-        assertThat(entry.draft().text(CalibrationField.ID)).isEqualTo("B-1/2026-01-15");
-        entry.type(CalibrationField.ID, "C-1");
-        entry.type(CalibrationField.DATE, "2026-01-16");
-        assertThat(entry.draft().text(CalibrationField.ID)).isEqualTo("C-1");
+        entry.type(CalibrationColumns.CALIBRATED_ON, "2026-01-15");
+        assertThat(entry.draft().text(CalibrationColumns.ID)).isEqualTo("B-1/2026-01-15");
+        entry.type(CalibrationColumns.ID, "C-1");
+        entry.type(CalibrationColumns.CALIBRATED_ON, "2026-01-16");
+        assertThat(entry.draft().text(CalibrationColumns.ID)).isEqualTo("C-1");
     }
 
     @Test
@@ -114,7 +111,7 @@ class EntryModelTest {
     void aCalibrationIsRefusedWhosePersonHidesSomething() {
         model.begin();
         typeAWholeCalibration("10.08");
-        entry.type(CalibrationField.BY, "R. Vale\u2066");
+        entry.type(CalibrationColumns.BY, "R. Vale\u2066");
         assertThat(entry.trySaving()).isFalse();
         assertThat(entry.shownProblems())
                 .extracting(Problem::field, Problem::code)
@@ -143,7 +140,7 @@ class EntryModelTest {
         assertThat(model.state()).contains(MeterState.NEVER);
         model.begin();
         typeAWholeCalibration("10.08");
-        String id = entry.draft().text(CalibrationField.ID);
+        String id = entry.draft().text(CalibrationColumns.ID);
         assertThat(entry.trySaving()).isTrue();
         assertThat(entry.save("calibration entered")).isEmpty();
         MeterCalibration kept =
@@ -172,11 +169,11 @@ class EntryModelTest {
     void aCorrectionIsANewVersionOfWhatWasTyped() {
         model.begin();
         typeAWholeCalibration("10.20");
-        String id = entry.draft().text(CalibrationField.ID);
+        String id = entry.draft().text(CalibrationColumns.ID);
         assertThat(entry.save("calibration entered")).isEmpty();
         model.correctChosen();
-        assertThat(entry.draft().fills().cell(1, 1)).isEqualTo("400 g");
-        assertThat(entry.draft().unit(CalibrationField.VESSEL_WATER)).isEqualTo("g");
+        assertThat(entry.fills().rows().get(1).text(CalibrationColumns.PLATE)).isEqualTo("400 g");
+        assertThat(entry.draft().unit(CalibrationColumns.VESSEL_WATER)).isEqualTo("g");
         assertThat(entry.hasUnsavedDraft()).isFalse();
         point(1, "2", "vessels", "10.08");
         assertThat(entry.save("misread")).isEmpty();
@@ -188,7 +185,7 @@ class EntryModelTest {
     @Test
     void everythingWrongStandsAtItsCell() {
         model.begin();
-        entry.update("name.bowl.massUnit", entry.draft().withUnit(CalibrationField.FILL_MASS, "kg"));
+        entry.chooseUnit(CalibrationColumns.FILLS, "kg");
         fill(0, "3,5x", "0.400", "10.920", "41");
         fill(1, "3.500", "0.400", "3.000", "20");
         point(0, "2", "pct", "2.1");
@@ -206,21 +203,21 @@ class EntryModelTest {
     void aDayToComeAndAnElevationInSpaceAreRefused() {
         model.begin();
         LocalDate tomorrow = mixDesk.desk.tools().today().plusDays(1);
-        entry.type(CalibrationField.DATE, tomorrow.toString());
-        entry.type(CalibrationField.ELEVATION, "9000");
+        entry.type(CalibrationColumns.CALIBRATED_ON, tomorrow.toString());
+        entry.type(CalibrationColumns.ELEVATION, "9000");
         assertThat(entry.shownProblems())
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(
                         tuple("calibratedOn", "meter.date-to-come"),
                         tuple("elevation", "meter.elevation-out-of-range"));
-        entry.type(CalibrationField.DATE, "0026-03-02");
+        entry.type(CalibrationColumns.CALIBRATED_ON, "0026-03-02");
         assertThat(entry.shownProblems()).extracting(Problem::code).contains("form.year-impossible");
     }
 
     @Test
     void aRepairIsWorthANote() {
         model.begin();
-        entry.update("name.reason", entry.draft().with(MeterCalibration.Reason.REPAIR));
+        entry.type(CalibrationColumns.REASON, MeterCalibration.Reason.REPAIR.symbol());
         assertThat(entry.trySaving()).isTrue();
         assertThat(entry.save("repaired")).isEmpty();
         assertThat(model.calibrations().get(0).calibration().value().isNote()).isTrue();
@@ -230,17 +227,17 @@ class EntryModelTest {
     void aTypeAColumnNeedsItsElevationAndSaysHowReadingsMove() {
         model.open(new MeterId("A-1"));
         model.begin();
-        entry.update("name.column.vesselWater", entry.draft().withUnit(CalibrationField.COLUMN_VESSEL, "g"));
-        entry.type(CalibrationField.COLUMN_VESSEL, "280.0");
-        entry.update("name.column.bowlWater", entry.draft().withUnit(CalibrationField.COLUMN_BOWL, "kg"));
-        entry.type(CalibrationField.COLUMN_BOWL, "7.000");
-        entry.type(CalibrationField.EXPANSION, "0.06");
-        entry.type(CalibrationField.WORKING_PRESSURE, "100");
+        entry.chooseUnit(CalibrationColumns.COLUMN_VESSEL_WATER, "g");
+        entry.type(CalibrationColumns.COLUMN_VESSEL_WATER, "280.0");
+        entry.chooseUnit(CalibrationColumns.BOWL_WATER, "kg");
+        entry.type(CalibrationColumns.BOWL_WATER, "7.000");
+        entry.type(CalibrationColumns.EXPANSION, "0.06");
+        entry.type(CalibrationColumns.WORKING_PRESSURE, "100");
         entry.trySaving();
         assertThat(entry.shownProblems())
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(tuple("elevation", "form.required"));
-        entry.type(CalibrationField.ELEVATION, "0");
+        entry.type(CalibrationColumns.ELEVATION, "0");
         assertThat(entry.save("calibration entered")).isEmpty();
         // R = 98 x 0.2800 / 7.000 = 3.92, K = 3.98.
         assertThat(model.meterInForce().get(0))
@@ -260,7 +257,7 @@ class EntryModelTest {
         open(Locale.GERMANY);
         mixDesk.desk.show(UnitSystem.US);
         model.begin();
-        assertThat(entry.draft().unit(CalibrationField.FILL_MASS)).isEqualTo("lb");
+        assertThat(entry.draft().unit(CalibrationColumns.FILLS)).isEqualTo("lb");
         fill(0, "8,000", "1,000", "24,500", "20");
         assertThat(entry.reading().orElseThrow().results().bowl()).isPresent();
         model.begin();
@@ -275,10 +272,10 @@ class EntryModelTest {
         assertThat(entry.save("calibration entered")).isEmpty();
         model.correctChosen();
         var base = entry.base().orElseThrow();
-        entry.type(CalibrationField.REMARKS, "seen first");
+        entry.type(CalibrationColumns.REMARKS, "seen first");
         mixDesk.keepElsewhere(Draft.correcting(
                 base, entry.reading().orElseThrow().calibration().orElseThrow()));
-        entry.type(CalibrationField.REMARKS, "seen later");
+        entry.type(CalibrationColumns.REMARKS, "seen later");
         assertThat(entry.save("late")).extracting(Problem::code).containsExactly("book.changed-meanwhile");
         assertThat(entry.isOpen()).isTrue();
     }
@@ -307,19 +304,19 @@ class EntryModelTest {
         assertThat(entry.hasUnsavedDraft()).isFalse();
         model.begin();
         assertThat(entry.story()).map(story -> story.meter().value().id()).contains(new MeterId("B-1"));
-        entry.type(CalibrationField.REMARKS, "by the window");
+        entry.type(CalibrationColumns.REMARKS, "by the window");
         assertThat(entry.hasUnsavedDraft()).isTrue();
         entry.close();
         assertThat(entry.isOpen()).isFalse();
         assertThat(entry.hasUnsavedDraft()).isFalse();
         assertThat(entry.reading()).isEmpty();
-        assertThat(entry.draft().text(CalibrationField.REMARKS)).isEmpty();
+        assertThat(entry.draft().text(CalibrationColumns.REMARKS)).isEmpty();
     }
 
     @Test
     void errorsAreCountedOnceSavingWasTried() {
         model.begin();
-        entry.type(CalibrationField.ELEVATION, "9000");
+        entry.type(CalibrationColumns.ELEVATION, "9000");
         assertThat(entry.errorsInTheWay()).isZero();
         assertThat(entry.trySaving()).isFalse();
         // The elevation, and that nothing was measured.
@@ -334,7 +331,7 @@ class EntryModelTest {
         mixDesk.keepElsewhere(
                 Draft.of(entry.reading().orElseThrow().calibration().orElseThrow()));
         mixDesk.desk.refresh();
-        assertThat(entry.draft().text(CalibrationField.VESSEL_WATER)).isEqualTo("351.0");
+        assertThat(entry.draft().text(CalibrationColumns.VESSEL_WATER)).isEqualTo("351.0");
         assertThat(entry.shownProblems())
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(tuple("id", "book.already-there"));

@@ -18,6 +18,7 @@ import porebench.record.MeterCalibration;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
 import porebench.record.Version;
+import porebench.record.column.CalibrationColumns;
 import porebench.record.id.CalibrationId;
 import porebench.record.id.MeterId;
 
@@ -199,7 +200,7 @@ class MeterModelTest {
         model.open(new MeterId("B-1"));
         model.begin();
         int before = changes;
-        model.entry().type(CalibrationField.REMARKS, "by the window");
+        model.entry().type(CalibrationColumns.REMARKS, "by the window");
         assertThat(changes).isEqualTo(before + 1);
         mixDesk.keepElsewhere(Draft.of(Samples.meter("C-1", MeterType.B)));
         mixDesk.desk.refresh();

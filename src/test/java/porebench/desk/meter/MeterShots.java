@@ -11,6 +11,7 @@ import porebench.desk.frame.Theme;
 import porebench.method.MeterType;
 import porebench.record.Draft;
 import porebench.record.Samples;
+import porebench.record.column.CalibrationColumns;
 import porebench.record.id.MeterId;
 
 /**
@@ -55,7 +56,7 @@ final class MeterShots {
             model.open(new MeterId("A-1"));
             model.begin();
             model.entry().trySaving();
-            model.entry().type(CalibrationField.EXPANSION, "0,3");
+            model.entry().type(CalibrationColumns.EXPANSION, "0,3");
         });
     }
 

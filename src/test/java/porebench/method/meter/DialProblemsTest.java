@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import porebench.method.Answer;
 import porebench.method.Problem;
@@ -189,13 +188,5 @@ class DialProblemsTest {
                 answer(set(Optional.empty(), Fills.number(marks), Optional.empty(), Optional.empty()));
         assertThat(answer.value()).isPresent();
         assertThat(Said.codes(answer.problems()).contains("meter.leaks")).isEqualTo(!passes);
-    }
-
-    @ParameterizedTest
-    @EnumSource(CheckAmount.Unit.class)
-    void findsAUnitByItsWord(CheckAmount.Unit unit) {
-        assertThat(CheckAmount.Unit.ofSymbol(" " + unit.symbol().toUpperCase(java.util.Locale.ROOT)))
-                .contains(unit);
-        assertThat(CheckAmount.Unit.ofSymbol("buckets")).isEmpty();
     }
 }

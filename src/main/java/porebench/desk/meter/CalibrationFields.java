@@ -1,0 +1,145 @@
+package porebench.desk.meter;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import porebench.desk.form.Numbers;
+import porebench.desk.form.TypedDraft;
+import porebench.desk.form.UnitSystem;
+import porebench.method.meter.CheckAmount;
+import porebench.quantity.MassUnit;
+import porebench.record.MeterCalibration;
+import porebench.record.column.CalibrationColumns;
+import porebench.record.column.Column;
+
+/** The columns of a calibration that its form has, by section, and what stands in them before anybody types. */
+final class CalibrationFields {
+    static final List<Column<MeterCalibration, ?>> GENERAL = List.of(
+            CalibrationColumns.CALIBRATED_ON,
+            CalibrationColumns.BY,
+            CalibrationColumns.REASON,
+            CalibrationColumns.ELEVATION,
+            CalibrationColumns.ID,
+            CalibrationColumns.REMARKS);
+    static final List<Column<MeterCalibration, ?>> BOWL = List.of(
+            CalibrationColumns.BUOYANCY,
+            CalibrationColumns.AIR_TEMPERATURE,
+            CalibrationColumns.AIR_PRESSURE,
+            CalibrationColumns.DIAMETER,
+            CalibrationColumns.HEIGHT);
+    static final List<Column<MeterCalibration, ?>> VESSEL =
+            List.of(CalibrationColumns.VESSEL_WATER, CalibrationColumns.DIAL_WATER);
+    static final List<Column<MeterCalibration, ?>> DIAL = List.of(
+            CalibrationColumns.INITIAL_LINE,
+            CalibrationColumns.LEAK_MARKS,
+            CalibrationColumns.CHAMBER,
+            CalibrationColumns.INITIAL_PRESSURE);
+    static final List<Column<MeterCalibration, ?>> COLUMN = List.of(
+            CalibrationColumns.COLUMN_VESSEL_WATER,
+            CalibrationColumns.BOWL_WATER,
+            CalibrationColumns.EXPANSION,
+            CalibrationColumns.WORKING_PRESSURE);
+    static final List<String> MASS_UNITS =
+            Stream.of(MassUnit.values()).map(MassUnit::symbol).toList();
+
+    private static final Pattern WITH_UNIT = Pattern.compile("(.*?)\\s*([A-Za-z]+[0-9]?)\\s*");
+    private static final List<Column<?, ?>> MASSES =
+            List.of(CalibrationColumns.EMPTY, CalibrationColumns.PLATE, CalibrationColumns.FULL);
+
+    private CalibrationFields() {}
+
+    /** Returns an empty form in a unit system. */
+    static TypedDraft empty(UnitSystem system) {
+        String mass = system.benchMass().symbol();
+        return TypedDraft.BLANK
+                .with(CalibrationColumns.REASON, MeterCalibration.Reason.ROUTINE.symbol())
+                .withUnit(CalibrationColumns.FILLS, mass)
+                .withUnit(CalibrationColumns.POINTS, CheckAmount.Unit.VESSELS.symbol())
+                .withUnit(CalibrationColumns.VESSEL_WATER, mass)
+                .withUnit(CalibrationColumns.COLUMN_VESSEL_WATER, mass)
+                .withUnit(CalibrationColumns.BOWL_WATER, mass)
+                .withUnit(CalibrationColumns.CHAMBER, system.bowlVolume().symbol())
+                .withUnit(CalibrationColumns.INITIAL_PRESSURE, system.pressure().symbol())
+                .withUnit(CalibrationColumns.WORKING_PRESSURE, system.pressure().symbol());
+    }
+
+    /** Returns a saved calibration as it was typed; a mass in another unit than its table's carries its own. */
+    static TypedDraft of(MeterCalibration saved, Numbers numbers, UnitSystem system) {
+        TypedDraft draft = TypedDraft.of(CalibrationColumns.ALL, saved, numbers).orFrom(empty(system));
+        List<TypedDraft> fills = draft.rows(CalibrationColumns.FILLS);
+        String unit = fills.isEmpty()
+                ? draft.unit(CalibrationColumns.FILLS)
+                : fills.get(0).unit(CalibrationColumns.FULL);
+        return draft.withUnit(CalibrationColumns.FILLS, unit)
+                .with(
+                        CalibrationColumns.FILLS,
+                        fills.stream().map(row -> carrying(row, unit)).toList());
+    }
+
+    private static TypedDraft carrying(TypedDraft row, String unit) {
+        TypedDraft shown = row;
+        for (Column<?, ?> mass : MASSES) {
+            String own = row.unit(mass);
+            shown = shown.withUnit(mass, "").with(mass, own.equals(unit) ? row.text(mass) : row.text(mass) + " " + own);
+        }
+        return shown;
+    }
+
+    /** Returns a draft with the unit of every mass of a fill beside it, and nothing in the rows in which nothing is typed. */
+    static TypedDraft parted(TypedDraft draft, Numbers numbers) {
+        return draft.with(
+                        CalibrationColumns.FILLS,
+                        draft.rows(CalibrationColumns.FILLS).stream()
+                                .map(row -> isTyped(
+                                                row,
+                                                CalibrationColumns.OF_FILL
+                                                        .columns()
+                                                        .all())
+                                        ? parted(row, draft.unit(CalibrationColumns.FILLS), numbers)
+                                        : TypedDraft.BLANK)
+                                .toList())
+                .with(
+                        CalibrationColumns.POINTS,
+                        draft.rows(CalibrationColumns.POINTS).stream()
+                                .map(row -> isTyped(
+                                                row,
+                                                CalibrationColumns.OF_POINT
+                                                        .columns()
+                                                        .all())
+                                        ? row
+                                        : TypedDraft.BLANK)
+                                .toList());
+    }
+
+    private static TypedDraft parted(TypedDraft row, String unit, Numbers numbers) {
+        TypedDraft parted = row;
+        for (Column<?, ?> mass : MASSES) {
+            Matcher own = WITH_UNIT.matcher(row.text(mass));
+            Optional<String> carried = Optional.of(own)
+                    .filter(Matcher::matches)
+                    .map(match -> match.group(2))
+                    .filter(MASS_UNITS::contains)
+                    .filter(any -> numbers.parse(own.group(1)).isPresent());
+            parted = carried.isPresent() ? parted.with(mass, own.group(1)) : parted;
+            parted = parted.withUnit(mass, carried.orElse(unit));
+        }
+        return parted;
+    }
+
+    /** Returns whether something is typed in a row; a unit alone is nothing. */
+    static boolean isTyped(TypedDraft row, List<? extends Column<?, ?>> columns) {
+        return columns.stream().anyMatch(column -> !row.text(column).isBlank());
+    }
+
+    /** Returns rows without the empty ones at their end. */
+    static List<TypedDraft> trimmed(List<TypedDraft> rows, List<? extends Column<?, ?>> columns) {
+        List<TypedDraft> left = new ArrayList<>(rows);
+        while (!left.isEmpty() && !isTyped(left.get(left.size() - 1), columns)) {
+            left.remove(left.size() - 1);
+        }
+        return left;
+    }
+}

@@ -1,0 +1,127 @@
+package porebench.desk.meter;
+
+import java.util.ArrayList;
+import java.util.List;
+import porebench.desk.form.PartModel;
+import porebench.desk.form.TypedDraft;
+import porebench.method.Problem;
+import porebench.method.Texts;
+import porebench.record.MeterCalibration;
+import porebench.record.column.CalibrationColumns;
+import porebench.record.column.Column;
+import porebench.record.column.Part;
+
+/** One of the two tables of a calibration, with an empty row at its foot to go on in. */
+final class TypedRows implements PartModel {
+    private final EntryModel entry;
+    private final Column<MeterCalibration, ?> column;
+    private final Part<?> part;
+    private final String what;
+
+    /**
+     * Makes the table's rows.
+     *
+     * @param column of which a calibration has several
+     * @param what the word that leads the keys of its texts
+     */
+    TypedRows(EntryModel entry, Column<MeterCalibration, ?> column, Part<?> part, String what) {
+        this.entry = entry;
+        this.column = column;
+        this.part = part;
+        this.what = what;
+    }
+
+    private List<? extends Column<?, ?>> cells() {
+        return part.columns().all();
+    }
+
+    private List<TypedDraft> typed() {
+        return entry.draft().rows(column);
+    }
+
+    /** The empty row offers the unit that was chosen last. */
+    private TypedDraft foot() {
+        return column == CalibrationColumns.POINTS
+                ? TypedDraft.BLANK.withUnit(
+                        CalibrationColumns.AMOUNT, entry.draft().unit(column))
+                : TypedDraft.BLANK;
+    }
+
+    @Override
+    public List<TypedDraft> rows() {
+        List<TypedDraft> rows = new ArrayList<>(typed());
+        rows.add(foot());
+        return rows;
+    }
+
+    /** Returns whether a row is the empty one to go on in. */
+    boolean isFoot(int row) {
+        return row == typed().size();
+    }
+
+    @Override
+    public void type(int row, Column<?, ?> cell, String text) {
+        change(entry.draft(), row, cellsOf(row).with(cell, text));
+    }
+
+    @Override
+    public void chooseUnit(int row, Column<?, ?> cell, String symbol) {
+        change(entry.draft().withUnit(column, symbol), row, cellsOf(row).withUnit(cell, symbol));
+    }
+
+    private TypedDraft cellsOf(int row) {
+        return row < typed().size() ? typed().get(row) : foot();
+    }
+
+    private void change(TypedDraft draft, int row, TypedDraft cells) {
+        List<TypedDraft> rows = new ArrayList<>(typed());
+        while (rows.size() <= row) {
+            rows.add(foot());
+        }
+        rows.set(row, cells);
+        update(draft, rows);
+    }
+
+    private void update(TypedDraft draft, List<TypedDraft> rows) {
+        entry.update(texts().get("name." + what + "s"), draft.with(column, CalibrationFields.trimmed(rows, cells())));
+    }
+
+    void remove(int row) {
+        if (row >= 0 && !isFoot(row)) {
+            List<TypedDraft> fewer = new ArrayList<>(typed());
+            fewer.remove(row);
+            update(entry.draft(), fewer);
+        }
+    }
+
+    @Override
+    public Texts texts() {
+        return entry.texts();
+    }
+
+    @Override
+    public String key(String field) {
+        return what + "." + field;
+    }
+
+    @Override
+    public String problemsUnder() {
+        return column.field() + ".";
+    }
+
+    @Override
+    public List<Problem> shownProblems() {
+        return entry.shownProblems();
+    }
+
+    /** The masses of the fills have one unit for the whole table. */
+    @Override
+    public boolean hasUnitCell(Column<?, ?> cell) {
+        return cell == CalibrationColumns.AMOUNT;
+    }
+
+    @Override
+    public String unitWords(Column<?, ?> cell, String symbol) {
+        return texts().get("unit." + symbol);
+    }
+}
