@@ -24,6 +24,7 @@ import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
+import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
@@ -202,6 +203,24 @@ class SummariesTest {
         try (LabBook book = Books.SHELF.open(file)) {
             Books.correct(book, Samples.mix("M-3", "S-1", "S-2"));
             touches(book, List.of("M-3"), Samples.source("S-3", Role.COARSE, "Ledge 2"));
+        }
+    }
+
+    @Test
+    void aProfileTouchesTheMixesThatAreTestedByIt() {
+        try (LabBook book = Books.SHELF.open(file)) {
+            MixDesign plain = Samples.mix("M-3", "S-1", "S-3");
+            Books.correct(
+                    book,
+                    new MixDesign(
+                            plain.id(),
+                            plain.title(),
+                            plain.batch(),
+                            plain.soakMinutes(),
+                            plain.airTolerancePercent(),
+                            Samples.profile().recordId(),
+                            plain.remarks()));
+            touches(book, List.of("M-3"), Samples.profile());
         }
     }
 

@@ -103,13 +103,16 @@ final class MixModel implements ColumnModel, PartModel {
     /** Returns one of the choices of a field or of a cell in words. */
     @Override
     public String choiceWords(Column<?, ?> column, String symbol) {
+        if (isOfARow(column)) {
+            return PartModel.super.choiceWords(column, symbol);
+        }
         return column == MixColumns.PROFILE
                 ? profiles.stream()
                         .filter(profile -> profile.id().equals(symbol))
                         .findFirst()
                         .map(Profile::title)
                         .orElse(symbol)
-                : texts.get((isOfARow(column) ? key(column.field()) : key(column)) + "." + symbol);
+                : ColumnModel.super.choiceWords(column, symbol);
     }
 
     private static boolean isOfARow(Column<?, ?> column) {
