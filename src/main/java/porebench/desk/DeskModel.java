@@ -91,11 +91,6 @@ public final class DeskModel {
         return seen.rows();
     }
 
-    /** Returns everything known about every mix, in the order of their ids. */
-    public List<Evidence> everything() {
-        return seen.standing().everything();
-    }
-
     /** Returns how all mixes stand, as of the last change of the lab book. */
     public LaboratoryStanding standing() {
         return seen.standing();
@@ -173,7 +168,7 @@ public final class DeskModel {
         return problems;
     }
 
-    /** Returns the names in the lab book as of its last change, each kind read once when it is first asked for. */
+    /** Returns the names in the lab book as of its last change, each looked up once, when it is first asked for. */
     public Namesakes names() {
         return names;
     }

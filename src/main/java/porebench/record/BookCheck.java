@@ -13,7 +13,8 @@ import porebench.record.chain.Head;
  *
  * <p>What is checked: that the file's pages and indexes fit together and rows refer to rows that are there; that tables,
  * indexes, views and triggers are those of this version; that the entries are numbered without a gap, each carries the hash of
- * the one before and fits what is stored, and each can be read as the record it names. What cannot be checked without a
+ * the one before and fits what is stored, and each can be read as the record it names; that what is kept of every
+ * mix and name beside the entries follows from them. What cannot be checked without a
  * {@link Head} noted elsewhere: that the newest entries were cut off, or all written anew from some entry on.
  *
  * @param integrity whether pages, indexes and references are whole

@@ -33,10 +33,14 @@ final class Inspection {
         Faults references = chain;
         int before = chain.count();
         PagesCheck.references(handle, references);
-        if (chain.isEmpty() && schema.isEmpty()) {
-            summaries(handle, chain);
+        boolean isWhole = chain.isEmpty() && schema.isEmpty();
+        if (isWhole) {
+            looks(handle, references);
         }
         boolean integrity = pages.isEmpty() && chain.count() == before;
+        if (isWhole) {
+            summaries(handle, chain);
+        }
         Head head = headOf(handle);
         noted.filter(note -> !holds(handle, note)).ifPresent(note -> tellCut(note, head, chain));
         return new BookCheck(
@@ -45,18 +49,30 @@ final class Inspection {
 
     /** Adds what is kept beside the entries and does not follow from them. */
     private static void summaries(Handle handle, Faults faults) {
-        SummaryTables tables = new SummaryTables(handle);
-        long upTo = tables.upTo(LaboratoryStanding.EDITION);
-        if (upTo > 0) {
-            StandingCheck.differences(
-                            new StoredRecords(handle, "lab book"),
-                            tables.said(SummaryTables.REGISTER),
-                            tables.said(SummaryTables.TRIALS),
-                            new TouchedSince(handle, upTo).read().mixes())
-                    .forEach(mix -> faults.at("table " + SummaryTables.REGISTER, "book.summary-differs", mix.text()));
+        try {
+            SummaryTables tables = new SummaryTables(handle, LaboratoryStanding.EDITION);
+            if (tables.upTo() > 0) {
+                StandingCheck.differences(
+                                new StoredRecords(handle, "lab book"),
+                                tables.said(SummaryTables.REGISTER),
+                                tables.said(SummaryTables.TRIALS),
+                                new TouchedSince(handle, tables.upTo()).read().mixes())
+                        .forEach(mix ->
+                                faults.at("table " + SummaryTables.REGISTER, "book.summary-differs", mix.text()));
+            }
+        } catch (JdbiException unreadable) {
+            faults.at("table " + SummaryTables.REGISTER, "book.damaged-table", SummaryTables.REGISTER);
         }
-        if (!new NameLooks(handle).isRight()) {
-            faults.at("table " + NameLooks.TABLE, "book.looks-differ", NameLooks.TABLE);
+    }
+
+    /** Adds that the index of how names look, which is ours and not the database's, does not fit the names. */
+    private static void looks(Handle handle, Faults faults) {
+        try {
+            if (!new NameLooks(handle).isRight()) {
+                faults.at("table " + NameLooks.TABLE, "book.looks-differ", NameLooks.TABLE);
+            }
+        } catch (JdbiException unreadable) {
+            faults.at("table " + NameLooks.TABLE, "book.damaged-table", NameLooks.TABLE);
         }
     }
 

@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.Query;
-import org.jdbi.v3.core.statement.Update;
 import porebench.method.Glyphs;
 import porebench.record.Namesakes;
 import porebench.record.RecordKind;
@@ -28,9 +27,11 @@ final class NameLooks {
             .collect(Collectors.toUnmodifiableSet());
 
     private final Handle handle;
+    private final UpTo upTo;
 
     NameLooks(Handle handle) {
         this.handle = handle;
+        this.upTo = new UpTo(handle, "name_look_state", EDITION);
     }
 
     /** A record's name as its first entry states it. */
@@ -40,10 +41,11 @@ final class NameLooks {
     Map<String, String> alike(RecordKind kind, Collection<String> names) {
         Set<String> looks = names.stream().map(Glyphs::lookWithoutCase).collect(Collectors.toSet());
         Map<String, String> alike = new HashMap<>();
-        if (SummaryTables.areThere(handle)) {
+        long before = upTo.entry();
+        if (before > 0) {
             Selection.parts(looks).forEach(part -> known(kind, part, alike));
         }
-        for (Named named : named(upTo())) {
+        for (Named named : named(before)) {
             String look = Glyphs.lookWithoutCase(named.recordId());
             if (named.kind().equals(kind.symbol()) && looks.contains(look)) {
                 alike.merge(look, named.recordId(), (one, other) -> one.compareTo(other) < 0 ? one : other);
@@ -64,24 +66,20 @@ final class NameLooks {
 
     /** Adds the names that entries up to a number have, since those that are there. */
     void catchUp(long last) {
-        long before = upTo();
-        if (before >= last || !SummaryTables.areThere(handle)) {
+        long before = upTo.entry();
+        if (before >= last || !upTo.isThere()) {
             return;
         }
         if (before == 0) {
             handle.execute("DELETE FROM name_look");
         }
         write(named(before));
-        handle.execute("DELETE FROM name_look_state");
-        try (Update state =
-                handle.createUpdate("INSERT INTO name_look_state (edition, up_to) VALUES (:edition, :up_to)")) {
-            state.bind("edition", EDITION).bind("up_to", last).execute();
-        }
+        upTo.move(last);
     }
 
     /** Makes them all anew. */
     void makeAnew() {
-        handle.execute("DELETE FROM name_look_state");
+        upTo.forget();
         catchUp(new History(handle).lastNumber());
     }
 
@@ -99,17 +97,6 @@ final class NameLooks {
         }
     }
 
-    /** Returns the number of the entry up to which the names are there; 0 where there are none of this edition. */
-    private long upTo() {
-        if (!SummaryTables.areThere(handle)) {
-            return 0;
-        }
-        try (Query query = handle.createQuery("SELECT up_to FROM name_look_state WHERE edition = :edition"
-                + " AND up_to <= (SELECT max(entry_no) FROM entry)")) {
-            return query.bind("edition", EDITION).mapTo(Long.class).findOne().orElse(0L);
-        }
-    }
-
     /** Returns the names that people gave in entries behind one. */
     private List<Named> named(long behind) {
         try (Query query =
@@ -123,8 +110,8 @@ final class NameLooks {
 
     /** Returns whether the names that are there are those of the entries, and each looks as it says. */
     boolean isRight() {
-        long upTo = upTo();
-        if (upTo == 0) {
+        long last = upTo.entry();
+        if (last == 0) {
             return true;
         }
         try (Query there = handle.createQuery("SELECT look, record_id, kind FROM name_look");
@@ -142,12 +129,12 @@ final class NameLooks {
                     .stream()
                     .allMatch(right -> right);
             long expected = wanted
-                    .bind("up_to", upTo)
+                    .bind("up_to", last)
                     .map((row, context) -> NAMED.contains(row.getString(1)) ? row.getLong(2) : 0L)
                     .stream()
                     .mapToLong(Long::longValue)
                     .sum();
-            long unknown = strangers.bind("up_to", upTo).mapTo(Long.class).one();
+            long unknown = strangers.bind("up_to", last).mapTo(Long.class).one();
             return looksRight && counted[0] == expected && unknown == 0;
         }
     }

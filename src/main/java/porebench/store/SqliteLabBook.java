@@ -17,6 +17,7 @@ import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
+import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.JdbiException;
 import porebench.method.Problem;
 import porebench.record.Belonging;
@@ -233,51 +234,59 @@ final class SqliteLabBook implements LabBook {
         return new Summaries() {
             @Override
             public long upTo(int edition) {
-                return asked(tables -> tables.upTo(edition));
+                return asked(tables -> tables.upTo(), edition, 0L);
             }
 
             @Override
             public Map<MixId, String> registerLines() {
-                return asked(tables -> tables.said(SummaryTables.REGISTER));
+                return asked(tables -> tables.said(SummaryTables.REGISTER), 0, Map.of());
             }
 
             @Override
             public Map<MixId, String> trials() {
-                return asked(tables -> tables.said(SummaryTables.TRIALS));
+                return asked(tables -> tables.said(SummaryTables.TRIALS), 0, Map.of());
             }
 
             @Override
             public boolean renew(int edition, long before, long upTo, List<Summary> renewed) {
+                return written(handle -> new SummaryTables(handle, edition).renew(before, upTo, renewed));
+            }
+
+            @Override
+            public void forget() {
+                written(handle -> {
+                    new SummaryTables(handle, 0).forget();
+                    new NameLooks(handle).makeAnew();
+                    return true;
+                });
+            }
+
+            /** Asks for some; where they cannot be read none are there, and the entries are asked. */
+            private <R> R asked(Function<SummaryTables, R> question, int edition, R none) {
+                try {
+                    return doing(
+                            Task.READ,
+                            () -> session.read(handle -> question.apply(new SummaryTables(handle, edition))));
+                } catch (StoreException failure) {
+                    LOG.log(Level.WARNING, failure, () -> "summaries could not be read in " + name);
+                    return none;
+                }
+            }
+
+            /** Writes some; that they could not be kept does not stop a reading, for which they were worked out all the same. */
+            private boolean written(Function<Handle, Boolean> writing) {
                 try {
                     return notWritable().isEmpty()
                             && doing(
                                     Task.KEEP,
                                     () -> session.write(handle -> {
                                         requireSameFile(FileIdentity::isUntouched);
-                                        return new SummaryTables(handle).renew(edition, before, upTo, renewed);
+                                        return writing.apply(handle);
                                     }));
                 } catch (StoreException failure) {
-                    // What they say was worked out all the same; that it could not be kept must not stop a reading.
                     LOG.log(Level.WARNING, failure, () -> "summaries were not kept in " + name);
                     return false;
                 }
-            }
-
-            @Override
-            public void forget() {
-                if (notWritable().isEmpty()) {
-                    doing(
-                            Task.KEEP,
-                            () -> session.write(handle -> {
-                                new SummaryTables(handle).forget();
-                                new NameLooks(handle).makeAnew();
-                                return true;
-                            }));
-                }
-            }
-
-            private <R> R asked(Function<SummaryTables, R> question) {
-                return doing(Task.READ, () -> session.read(handle -> question.apply(new SummaryTables(handle))));
             }
         };
     }

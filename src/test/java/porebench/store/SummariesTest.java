@@ -234,6 +234,7 @@ class SummariesTest {
         Books.sql(file, "DELETE FROM register_summary WHERE mix_id = 'M-3'");
         Books.sql(file, "INSERT INTO trials_summary SELECT 'M-9', said FROM trials_summary WHERE mix_id = 'M-1'");
         try (LabBook book = Books.SHELF.open(file)) {
+            assertThat(book.check(Optional.empty()).integrity()).isTrue();
             assertThat(book.check(Optional.empty()).faults())
                     .extracting(fault -> fault.code() + " " + fault.problem().values())
                     .containsExactly(
@@ -241,9 +242,37 @@ class SummariesTest {
                             "book.summary-differs [M-2]",
                             "book.summary-differs [M-3]",
                             "book.summary-differs [M-9]");
-            book.summaries().forget();
+            LaboratoryStanding.anew(book);
             isRight(book, LaboratoryStanding.of(book));
             assertThat(book.check(Optional.empty()).faults()).isEmpty();
+        }
+    }
+
+    @Test
+    void anewIsAnewAlsoWhereNothingCanBeWritten() throws SQLException {
+        try (LabBook book = Books.SHELF.open(file)) {
+            LaboratoryStanding.of(book);
+        }
+        Books.sql(file, "UPDATE register_summary SET said = replace(said, 'Mix M-1', 'Mix X')");
+        SqliteShelf readOnly = new SqliteShelf(Books.CLOCK, Steps.ALL, path -> false);
+        try (LabBook book = readOnly.open(file)) {
+            assertThat(LaboratoryStanding.of(book).rows(DAY).get(0).title()).isEqualTo("Mix X");
+            isRight(book, LaboratoryStanding.anew(book));
+        }
+    }
+
+    @Test
+    void summariesThatCannotBeReadStopNoReadingAndACheckTellsThem() throws SQLException {
+        try (LabBook book = Books.SHELF.open(file)) {
+            LaboratoryStanding.of(book);
+        }
+        Books.sql(
+                file,
+                "INSERT INTO trials_summary VALUES (' ', '')",
+                "ALTER TABLE register_summary RENAME COLUMN said TO told");
+        try (LabBook book = Books.SHELF.open(file)) {
+            isRight(book, LaboratoryStanding.of(book));
+            assertThat(Books.codes(book.verify())).containsExactly("book.schema-changed");
         }
     }
 
@@ -310,6 +339,7 @@ class SummariesTest {
         Books.sql(file, "DELETE FROM name_look WHERE record_id = 'M-7'");
         try (LabBook book = Books.SHELF.open(file)) {
             assertThat(Books.codes(book.verify())).containsExactly("book.looks-differ");
+            assertThat(book.check(Optional.empty()).integrity()).isFalse();
             book.summaries().forget();
             assertThat(book.verify()).isEmpty();
         }

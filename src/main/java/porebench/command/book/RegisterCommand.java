@@ -38,13 +38,8 @@ public final class RegisterCommand extends BookCommand {
     protected Outcome carryOut() {
         LocalDate day = on == null ? here().today() : on;
         try (LabBook book = open()) {
-            if (anew) {
-                book.summaries().forget();
-            }
-            return marked(
-                    book,
-                    Outcome.done(
-                            new RegisterReport(day, LaboratoryStanding.of(book).rows(day)), List.of()));
+            LaboratoryStanding standing = anew ? LaboratoryStanding.anew(book) : LaboratoryStanding.of(book);
+            return marked(book, Outcome.done(new RegisterReport(day, standing.rows(day)), List.of()));
         }
     }
 

@@ -50,7 +50,8 @@ public final class LaboratoryStanding {
     private final long keptUpTo;
     private final Map<MixId, MixStanding> worked;
     private final Map<MixId, Evidence> known = new LastAsked<>();
-    private Optional<List<Evidence>> all = Optional.empty();
+    private final Object reading = new Object();
+    private volatile Optional<List<Evidence>> all = Optional.empty();
     private Optional<Map<MixId, List<CountedTrials>>> trials = Optional.empty();
     private Optional<LaboratoryScatter> scatter = Optional.empty();
 
@@ -90,9 +91,18 @@ public final class LaboratoryStanding {
 
     /** Reads how the mixes of a lab book stand; what had to be worked out is kept. */
     public static LaboratoryStanding of(LabBook book) {
+        return read(book, book.summaries().upTo(EDITION));
+    }
+
+    /** Works out of the entries how all mixes stand, whatever is kept of them, and keeps that where the lab book can be written. */
+    public static LaboratoryStanding anew(LabBook book) {
+        book.summaries().forget();
+        return read(book, 0);
+    }
+
+    private static LaboratoryStanding read(LabBook book, long keptUpTo) {
         Summaries kept = book.summaries();
         long upTo = book.changeNumber();
-        long keptUpTo = kept.upTo(EDITION);
         EvidenceReader reader = EvidenceReader.asking(book);
         List<MixId> mixes = book.ids(RecordKind.MIX).stream().map(MixId::new).toList();
         Map<MixId, String> said = keptUpTo == 0 ? Map.of() : kept.registerLines();
@@ -240,11 +250,14 @@ public final class LaboratoryStanding {
     }
 
     /** Returns everything known about every mix, in the order of their ids; it is read when it is first asked for. */
-    public synchronized List<Evidence> everything() {
-        if (all.isEmpty()) {
-            all = Optional.of(Evidence.ofAll(book));
+    public List<Evidence> everything() {
+        // It takes a while in a large lab book: whoever asks about one mix meanwhile does not wait for it.
+        synchronized (reading) {
+            if (all.isEmpty()) {
+                all = Optional.of(Evidence.ofAll(book));
+            }
+            return all.get();
         }
-        return all.get();
     }
 
     /** Puts the mixes that something touched in their place among everything known before. */
