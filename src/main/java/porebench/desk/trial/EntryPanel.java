@@ -92,12 +92,14 @@ final class EntryPanel {
         ((JComboBox<String>) form.field(TrialColumns.METER.field())).setPrototypeDisplayValue("M");
     }
 
-    /** Enter goes to the next field, and saves after the remarks; a field that is entered is selected. */
+    /**
+     * Enter goes to the next field, never into a box with units, where a number typed without looking would be lost, and saves
+     * after the remarks; a field that is entered is selected.
+     */
     private void bind(Column<Trial, ?> column, TrialsActions actions) {
-        bindEnter(
-                form.field(column.field()),
-                column == TrialColumns.REMARKS ? Optional.of(actions::save) : Optional.empty());
         JComponent field = form.field(column.field());
+        Runnable next = column == TrialColumns.REMARKS ? actions::save : () -> goOn(field);
+        bindEnter(field, next);
         field.addFocusListener(new FocusAdapter() {
             @Override
             public void focusGained(FocusEvent event) {
@@ -107,16 +109,29 @@ final class EntryPanel {
                 }
             }
         });
-        form.unitBox(column).ifPresent(box -> bindEnter(box, Optional.empty()));
+        form.unitBox(column).ifPresent(box -> bindEnter(box, next));
     }
 
-    private static void bindEnter(JComponent field, Optional<Runnable> last) {
+    private void goOn(JComponent field) {
+        BenchOrder fields = new BenchOrder(fields());
+        Optional.ofNullable(fields.getComponentAfter(panel, field))
+                .or(() -> Optional.ofNullable(fields.getFirstComponent(panel)))
+                .ifPresent(Component::requestFocusInWindow);
+    }
+
+    private List<Component> fields() {
+        return BenchFields.IN_ORDER_OF_KEYS.stream()
+                .<Component>map(column -> form.field(column.field()))
+                .toList();
+    }
+
+    private static void bindEnter(JComponent field, Runnable next) {
         field.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "next field");
         field.getActionMap().put("next field", Commands.of("", () -> {
             if (field instanceof JComboBox<?> box && box.isPopupVisible()) {
                 box.setPopupVisible(false);
             } else {
-                last.ifPresentOrElse(Runnable::run, field::transferFocus);
+                next.run();
             }
         }));
     }
