@@ -44,9 +44,6 @@ import porebench.record.column.TrialColumns;
  * are skipped, and columns are known by their names in any order.
  */
 public final class CsvSheets implements LabSheets {
-    /** A larger file, in bytes, is refused unread: 100 MB. */
-    public static final int LARGEST_FILE = 100_000_000;
-
     static final MixDesignFormat MIX_DESIGNS = new MixDesignFormat();
     static final MeterCalibrationFormat CALIBRATIONS = new MeterCalibrationFormat();
     static final Format<Source> SOURCES =
@@ -139,7 +136,7 @@ public final class CsvSheets implements LabSheets {
             return refused(name, "csv.lab-book", file.toString());
         }
         try (InputStream stream = Files.newInputStream(file)) {
-            return reader.apply(name, stream.readNBytes(LARGEST_FILE + 1));
+            return reader.apply(name, stream.readNBytes(RawFile.LARGEST + 1));
         } catch (NoSuchFileException absent) {
             return refused(name, "csv.file-missing", file.toString());
         } catch (IOException | SecurityException failure) {
@@ -164,7 +161,7 @@ public final class CsvSheets implements LabSheets {
 
     static Sheet<Double> values(String name, byte[] bytes) {
         return RawFile.refusal(bytes)
-                .<Sheet<Double>>map(code -> refused(name, code, LARGEST_FILE / 1_000_000))
+                .<Sheet<Double>>map(code -> refused(name, code, RawFile.LARGEST / 1_000_000))
                 .orElseGet(() -> {
                     Findings findings = new Findings(name);
                     List<Sheet.Row<Double>> rows = Values.read(new CsvRows(bytes, findings), findings);
@@ -174,7 +171,7 @@ public final class CsvSheets implements LabSheets {
 
     static Sheet<ValueRow> table(String name, byte[] bytes, List<String> factors) {
         return RawFile.refusal(bytes)
-                .<Sheet<ValueRow>>map(code -> refused(name, code, LARGEST_FILE / 1_000_000))
+                .<Sheet<ValueRow>>map(code -> refused(name, code, RawFile.LARGEST / 1_000_000))
                 .orElseGet(() -> {
                     Findings findings = new Findings(name);
                     List<Sheet.Row<ValueRow>> rows = ValueTable.read(new CsvRows(bytes, findings), factors, findings);
@@ -185,7 +182,7 @@ public final class CsvSheets implements LabSheets {
     static <T extends Kept> Sheet<T> one(String name, byte[] bytes, Format<T> format) {
         Optional<String> refusal = RawFile.refusal(bytes);
         if (refusal.isPresent()) {
-            return refused(name, refusal.get(), LARGEST_FILE / 1_000_000);
+            return refused(name, refusal.get(), RawFile.LARGEST / 1_000_000);
         }
         Findings findings = new Findings(name);
         CsvRows rows = new CsvRows(bytes, findings);
@@ -216,7 +213,7 @@ public final class CsvSheets implements LabSheets {
     static Sheet<Kept> records(String name, byte[] bytes) {
         Optional<String> refusal = RawFile.refusal(bytes);
         if (refusal.isPresent()) {
-            return refused(name, refusal.get(), LARGEST_FILE / 1_000_000);
+            return refused(name, refusal.get(), RawFile.LARGEST / 1_000_000);
         }
         Findings findings = new Findings(name);
         Optional<Heading> heading = Heading.read(new CsvRows(bytes, findings), findings);

@@ -1,7 +1,5 @@
 package porebench.exchange;
 
-import com.opencsv.CSVWriterBuilder;
-import com.opencsv.ICSVWriter;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
@@ -107,23 +105,12 @@ final class Export {
         return file -> {
             // An encoder that refuses what it cannot encode: half a letter is not quietly written as a question mark.
             Writer writer = new BufferedWriter(new OutputStreamWriter(file, StandardCharsets.UTF_8.newEncoder()));
-            write(rows.get(), writer);
+            WrittenRows.write(rows.get(), writer);
         };
     }
 
     /** Writes the heading and the rows of some records. */
     static <T extends Kept> void write(Format<T> format, List<T> records, Writer writer) throws IOException {
-        write(rows(format, records), writer);
-    }
-
-    /** Writes rows, each cell harmless to a spreadsheet. */
-    static void write(Stream<List<String>> rows, Writer writer) throws IOException {
-        ICSVWriter csv = new CSVWriterBuilder(writer).withLineEnd("\r\n").build();
-        rows.forEach(
-                row -> csv.writeNext(row.stream().map(HarmlessCell::written).toArray(String[]::new), false));
-        // The library keeps a failure to itself until it is asked; it flushes then.
-        if (csv.checkError()) {
-            throw csv.getException();
-        }
+        WrittenRows.write(rows(format, records), writer);
     }
 }

@@ -4,13 +4,16 @@ import java.util.Optional;
 
 /** What is wrong with the bytes of a file as a whole, before any line of it is looked at. */
 final class RawFile {
+    /** A larger file, in bytes, is refused unread: 100 MB. */
+    static final int LARGEST = 100_000_000;
+
     private static final int LOOKED_AT = 1000;
 
     private RawFile() {}
 
     /** Returns the code of the message that refuses the whole file, if it is refused. */
     static Optional<String> refusal(byte[] bytes) {
-        if (bytes.length > CsvSheets.LARGEST_FILE) {
+        if (bytes.length > LARGEST) {
             return Optional.of("csv.file-too-large");
         }
         return isSixteenBit(bytes) ? Optional.of("csv.utf-16") : Optional.empty();

@@ -107,7 +107,7 @@ final class WholeExport implements ChainTaker {
 
     private static void write(Stream<List<String>> rows, Writer writer) {
         try {
-            Export.write(rows, writer);
+            WrittenRows.write(rows, writer);
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }

@@ -39,7 +39,7 @@ final class WholeTable {
         this.table = table;
         this.findings = new Findings(file);
         RawFile.refusal(bytes).ifPresent(code -> {
-            throw refused(0, 0, code, CsvSheets.LARGEST_FILE / 1_000_000);
+            throw refused(0, 0, code, RawFile.LARGEST / 1_000_000);
         });
         this.rows = new CsvRows(bytes, findings);
         this.heading = Heading.read(rows, findings).orElseThrow(this::firstFinding);
@@ -49,7 +49,7 @@ final class WholeTable {
     static WholeTable open(Path folder, String name, String table) {
         Path path = folder.resolve(name);
         try (InputStream stream = Files.newInputStream(path)) {
-            return new WholeTable(name, table, stream.readNBytes(CsvSheets.LARGEST_FILE + 1));
+            return new WholeTable(name, table, stream.readNBytes(RawFile.LARGEST + 1));
         } catch (NoSuchFileException absent) {
             throw new OpeningRefused(
                     Problem.error("file", "csv.file-missing", path.toString()).at(new Place(name, 0, 0)));

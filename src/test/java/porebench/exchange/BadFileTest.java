@@ -236,7 +236,7 @@ class BadFileTest {
 
     @Test
     void refusesAFileAboveTheLimit() {
-        byte[] large = new byte[CsvSheets.LARGEST_FILE + 1];
+        byte[] large = new byte[RawFile.LARGEST + 1];
         Arrays.fill(large, (byte) 'a');
         Sheet<Trial> sheet = trials(large);
         assertThat(said(sheet)).containsExactly("t.csv: The file is larger than 100 MB and was not read. Split it.");

@@ -114,7 +114,7 @@ class CellRulesTest {
 
     @Test
     void aFileOfTheLargestSizeIsRead() {
-        byte[] most = new byte[CsvSheets.LARGEST_FILE];
+        byte[] most = new byte[RawFile.LARGEST];
         Arrays.fill(most, (byte) 'a');
         assertThat(RawFile.refusal(most)).isEmpty();
     }
