@@ -176,7 +176,7 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule openCsvOnlyInExchange =
-            only("exchange", "one place reads foreign files and turns every fault into a problem", "com.opencsv..");
+            only("exchange.text", "one place reads foreign files and turns every fault into a problem", "com.opencsv..");
 
     @ArchTest
     static final ArchRule pdfBoxOnlyInPrint = only(

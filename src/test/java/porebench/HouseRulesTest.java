@@ -165,7 +165,7 @@ class HouseRulesTest {
             "porebench.evidence.standing.WrittenProblem",
             "porebench.port.OpeningRefused",
             "porebench.port.OutputRefused",
-            "porebench.exchange.Entry",
+            "porebench.exchange.text.Entry",
             "porebench.store.Inspection",
             "porebench.command.reply.Reply",
             "porebench.command.book.IssueCommand");

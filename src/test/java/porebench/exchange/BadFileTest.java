@@ -17,6 +17,9 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.evidence.intake.Sheet;
+import porebench.exchange.text.CsvRows;
+import porebench.exchange.text.Findings;
+import porebench.exchange.text.RawFile;
 import porebench.record.Trial;
 
 class BadFileTest {

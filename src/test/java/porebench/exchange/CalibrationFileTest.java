@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import porebench.evidence.intake.Sheet;
+import porebench.exchange.calibration.CalibrationRow;
 import porebench.method.meter.CheckAmount;
 import porebench.record.MeterCalibration;
 

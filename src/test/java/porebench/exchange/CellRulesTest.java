@@ -15,6 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import porebench.evidence.intake.Sheet;
+import porebench.exchange.text.Findings;
+import porebench.exchange.text.RawFile;
 import porebench.method.Problem;
 import porebench.record.Trial;
 

@@ -10,6 +10,7 @@ import static porebench.exchange.CsvText.found;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import porebench.evidence.intake.Sheet;
+import porebench.exchange.text.CsvRows;
 import porebench.record.MixDesign;
 import porebench.record.Trial;
 

@@ -28,6 +28,7 @@ import porebench.evidence.MeterStory;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.issue.Issuing;
 import porebench.evidence.standing.LaboratoryStanding;
+import porebench.exchange.sheet.Format;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.meter.MeterState;

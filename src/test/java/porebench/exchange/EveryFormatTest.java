@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import porebench.evidence.intake.Sheet;
+import porebench.exchange.sheet.Format;
 import porebench.method.Problem;
 import porebench.method.profile.Profiles;
 import porebench.method.sample.CorrectionSample;

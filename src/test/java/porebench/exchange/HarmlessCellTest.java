@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import porebench.evidence.intake.Sheet;
+import porebench.exchange.text.HarmlessCell;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.record.Kept;

@@ -25,6 +25,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import porebench.evidence.intake.Sheet;
+import porebench.exchange.sheet.Format;
+import porebench.exchange.text.ExchangeException;
 import porebench.method.Figure;
 import porebench.method.FigureName;
 import porebench.method.Mark;

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.ValueRow;
+import porebench.exchange.sheet.Format;
 import porebench.record.Kept;
 
 /** Every CSV file that is shipped is read, and every column is described. */

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import porebench.evidence.intake.Sheet;
+import porebench.exchange.sheet.StudyFormat;
 import porebench.record.KeptStudy;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;

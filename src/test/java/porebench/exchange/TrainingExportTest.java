@@ -19,6 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
 import porebench.evidence.intake.Incoming;
 import porebench.evidence.intake.Intake;
 import porebench.evidence.intake.Sheet;
+import porebench.exchange.text.CsvRows;
+import porebench.exchange.text.Findings;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Role;

@@ -1,0 +1,53 @@
+package porebench.exchange.calibration;
+
+import java.util.Arrays;
+import java.util.List;
+import porebench.exchange.text.Entry;
+
+/** What one row of {@code meter-calibration.csv} states, and the columns in which it does. */
+public enum CalibrationRow {
+    /** One weighing of the bowl. */
+    FILL("fill", "empty_mass,plate_mass,full_mass,mass_unit,plate_mass_unit,full_mass_unit,water_temp_c"),
+    /** What is about all fills of the bowl. */
+    BOWL("bowl", "buoyancy,air_temp_c,air_pressure_kpa,diameter_mm,height_mm"),
+    /** What is about all points of a Type B dial. */
+    DIAL(
+            "dial",
+            "vessel_mass,mass_unit,water_temp_c,initial_line_pct,leak_marks,chamber,chamber_unit,pressure,pressure_unit"),
+    /** One check point of a Type B dial. */
+    POINT("point", "withdrawn,withdrawn_unit,gauge_pct"),
+    /** The column of a Type A meter. */
+    COLUMN("column", "vessel_mass,mass_unit,bowl_mass,bowl_mass_unit,expansion_pct,pressure,pressure_unit"),
+    /** Nothing was measured. */
+    NOTE("note", "");
+
+    private final String word;
+    private final List<String> columns;
+
+    CalibrationRow(String word, String columns) {
+        this.word = word;
+        this.columns = List.of(columns.split(","));
+    }
+
+    /** Returns the word in the column {@code row}. */
+    String word() {
+        return word;
+    }
+
+    /** Returns all columns of measurements, in the order in which they are written. */
+    public static List<String> allColumns() {
+        return Arrays.stream(values())
+                .flatMap(row -> row.columns.stream())
+                .filter(column -> !column.isEmpty())
+                .distinct()
+                .toList();
+    }
+
+    /** Notes every cell that is filled although it is about something else. */
+    void checkEmptyElsewhere(Entry entry) {
+        allColumns().stream()
+                .filter(column -> !columns.contains(column))
+                .filter(column -> entry.optionalWord(column).isPresent())
+                .forEach(column -> entry.error(column, "csv.not-in-this-row", column, word));
+    }
+}

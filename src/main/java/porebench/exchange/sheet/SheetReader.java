@@ -1,0 +1,116 @@
+package porebench.exchange.sheet;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import porebench.exchange.text.Entry;
+import porebench.exchange.text.RowGroup;
+import porebench.method.Problem;
+import porebench.record.column.CellReader;
+import porebench.record.column.Column;
+import porebench.record.column.NumberRange;
+import porebench.record.column.Part;
+
+/** The cells of a record in a file; what is wrong is noted in the row where it stands. */
+public final class SheetReader implements CellReader {
+    private final Function<String, Entry> stating;
+
+    private final Optional<List<?>> rows;
+
+    private SheetReader(Function<String, Entry> stating, Optional<List<?>> rows) {
+        this.stating = stating;
+        this.rows = rows;
+    }
+
+    /** Reads a record that one row states. */
+    public static SheetReader of(Entry entry) {
+        return new SheetReader(any -> entry, Optional.empty());
+    }
+
+    /**
+     * Reads a record that several rows state.
+     *
+     * @param rows what they state one by one, as far as it could be read
+     */
+    public static SheetReader of(RowGroup group, List<?> rows) {
+        return new SheetReader(group::stating, Optional.of(rows));
+    }
+
+    private Entry row(Column<?, ?> column) {
+        return stating.apply(column.heading());
+    }
+
+    @Override
+    public boolean states(Column<?, ?> column) {
+        return rows.isPresent() && column.type().partOf().isPresent()
+                || row(column).optionalWord(column.heading()).isPresent();
+    }
+
+    @Override
+    public String text(Column<?, ?> column) {
+        return row(column).text(column.heading());
+    }
+
+    @Override
+    public Optional<String> word(Column<?, ?> column) {
+        return row(column).word(column.heading());
+    }
+
+    @Override
+    public Optional<BigDecimal> number(Column<?, ?> column, NumberRange range) {
+        return row(column).number(column.heading(), range);
+    }
+
+    @Override
+    public Optional<Integer> whole(Column<?, ?> column, int lowInclusive) {
+        return row(column).whole(column.heading(), lowInclusive);
+    }
+
+    @Override
+    public Optional<LocalDate> day(Column<?, ?> column) {
+        return row(column).date(column.heading());
+    }
+
+    @Override
+    public Optional<LocalDateTime> moment(Column<?, ?> column) {
+        return row(column).dateTime(column.heading());
+    }
+
+    @Override
+    public Optional<Boolean> yesNo(Column<?, ?> column) {
+        return row(column).yesNo(column.heading());
+    }
+
+    @Override
+    public <E> Optional<E> choice(Column<?, ?> column, List<E> things, Function<E, String> word) {
+        return row(column).choice(column.heading(), things, word);
+    }
+
+    @Override
+    public <U> Optional<U> unit(Column<?, ?> column, List<U> units, Function<U, String> symbol) {
+        List<String> headings = column.unitHeadings();
+        String heading = headings.stream()
+                .filter(each -> stating.apply(each).optionalWord(each).isPresent())
+                .findFirst()
+                .orElse(headings.get(headings.size() - 1));
+        return stating.apply(heading).choice(heading, units, symbol);
+    }
+
+    @Override
+    public boolean refuses(Column<?, ?> column, Problem problem) {
+        row(column).error(column.heading(), problem);
+        return true;
+    }
+
+    @Override
+    @SuppressWarnings("unchecked") // the rows of a group state the things of its record
+    public <P> Optional<List<P>> several(Column<?, ?> column, Part<P> part) {
+        if (rows.isPresent()) {
+            return rows.map(things -> (List<P>) things);
+        }
+        return Optional.of(ListedCell.read(row(column), column.heading(), part));
+    }
+}

@@ -1,0 +1,153 @@
+package porebench.exchange.sheet;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import porebench.evidence.intake.Sheet;
+import porebench.exchange.text.Entry;
+import porebench.exchange.text.Escapes;
+import porebench.exchange.text.Findings;
+import porebench.exchange.text.Headings;
+import porebench.exchange.text.RowGroup;
+import porebench.exchange.text.Table;
+import porebench.record.KeptStudy;
+import porebench.record.id.StudyId;
+
+/**
+ * {@code studies.csv}: one row a reading, the rows of a study together stating it.
+ *
+ * <p>The layers stand as {@code operator;sample;repeat}, a percent sign, semicolon or bar within a name written {@code %25},
+ * {@code %3B} or {@code %7C}; what a reading belongs to stands in as many of the columns {@code name_1} to {@code name_6}.
+ */
+public final class StudyFormat implements Format<KeptStudy> {
+    static final String ID = "study_id";
+    static final String LAYERS = "layers";
+    static final String VALUE = "value";
+
+    private static final List<String> SHARED =
+            List.of("kind", "made_on", "by", LAYERS, "title", "file_name", "remarks");
+
+    private static final Headings COLUMNS = Headings.of(
+            "study_id,kind,made_on,by,layers,value,name_1",
+            IntStream.rangeClosed(2, KeptStudy.MOST_LAYERS)
+                            .mapToObj(number -> "name_" + number + ",")
+                            .collect(Collectors.joining())
+                    + "title,file_name,remarks");
+
+    @Override
+    public Class<KeptStudy> type() {
+        return KeptStudy.class;
+    }
+
+    @Override
+    public String fileName() {
+        return "studies.csv";
+    }
+
+    @Override
+    public Headings columns() {
+        return COLUMNS;
+    }
+
+    /** Returns the column of a layer, counted from 0. */
+    static String nameColumn(int layer) {
+        return "name_" + (layer + 1);
+    }
+
+    @Override
+    public List<Sheet.Row<KeptStudy>> read(Table table) {
+        List<Sheet.Row<KeptStudy>> good = new ArrayList<>();
+        for (RowGroup group : RowGroup.readAll(table, ID, SHARED)) {
+            Optional<KeptStudy> study = read(group);
+            if (group.checkGood(table, ID)) {
+                study.ifPresent(kept -> good.add(new Sheet.Row<>(group.first().line(), kept)));
+            }
+        }
+        return good;
+    }
+
+    private static Optional<KeptStudy> read(RowGroup group) {
+        Optional<KeptStudy.Layout> layout =
+                group.stating("kind").choice("kind", List.of(KeptStudy.Layout.values()), KeptStudy.Layout::symbol);
+        Optional<LocalDate> day = group.stating("made_on").date("made_on");
+        Optional<String> by = group.stating("by").word("by");
+        List<String> layers = layers(group.stating(LAYERS), layout);
+        StudyRows rows = new StudyRows(group, layers);
+        List<KeptStudy.Reading> readings = rows.readings();
+        if (layout.isEmpty() || day.isEmpty() || by.isEmpty() || layers.isEmpty() || !group.isGood()) {
+            return Optional.empty();
+        }
+        rows.check(layout.get());
+        return Optional.of(new KeptStudy(
+                        new StudyId(group.name()),
+                        layout.get(),
+                        group.stating("title").text("title"),
+                        day.get(),
+                        by.get(),
+                        group.stating("file_name").text("file_name"),
+                        layers,
+                        readings,
+                        group.stating("remarks").text("remarks")))
+                .filter(any -> group.isGood());
+    }
+
+    /** Returns the layers a study names, if they can be the ones of its kind; none, with the problem noted, otherwise. */
+    private static List<String> layers(Entry entry, Optional<KeptStudy.Layout> layout) {
+        Optional<String> cell = entry.word(LAYERS);
+        if (cell.isEmpty()) {
+            return List.of();
+        }
+        List<String> layers = Arrays.stream(cell.get().split(";", -1))
+                .map(name -> Escapes.read(name).strip())
+                .toList();
+        if (layers.contains("")) {
+            entry.error(LAYERS, "study.layer-without-name", Findings.quoted(cell.get()));
+        } else if (new HashSet<>(layers).size() < layers.size()) {
+            entry.error(LAYERS, "study.layer-twice", Findings.quoted(cell.get()));
+        } else if (layers.size() > KeptStudy.MOST_LAYERS) {
+            entry.error(LAYERS, "study.too-many-layers", layers.size(), KeptStudy.MOST_LAYERS);
+        } else if (layout.isPresent() && !layout.get().takes(layers)) {
+            entry.error(
+                    LAYERS,
+                    "study.layers-of-kind",
+                    layout.get().symbol(),
+                    String.join(";", layout.get().columns()),
+                    Findings.quoted(cell.get()));
+        }
+        return entry.isRefused(LAYERS) ? List.of() : layers;
+    }
+
+    @Override
+    public List<List<String>> write(KeptStudy study) {
+        String layers = study.layers().stream().map(Escapes::written).collect(Collectors.joining(";"));
+        return study.readings().stream()
+                .map(reading -> row(study, layers, reading))
+                .toList();
+    }
+
+    private static List<String> row(KeptStudy study, String layers, KeptStudy.Reading reading) {
+        Stream<String> names = IntStream.range(0, KeptStudy.MOST_LAYERS)
+                .mapToObj(layer ->
+                        layer < reading.names().size() ? reading.names().get(layer) : "");
+        BigDecimal value = reading.value();
+        return Stream.of(
+                        Stream.of(
+                                study.id().text(),
+                                study.layout().symbol(),
+                                study.madeOn().toString(),
+                                study.by(),
+                                layers,
+                                value.toString()),
+                        names,
+                        Stream.of(study.title(), study.fileName(), study.remarks()))
+                .flatMap(cells -> cells)
+                .toList();
+    }
+}

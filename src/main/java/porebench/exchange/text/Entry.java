@@ -1,0 +1,294 @@
+package porebench.exchange.text;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
+import java.time.format.ResolverStyle;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import porebench.method.Limit;
+import porebench.method.Problem;
+import porebench.quantity.Typed;
+import porebench.quantity.Unit;
+import porebench.record.column.NumberRange;
+
+/**
+ * One row under its heading. Reading a cell that is not as it must be notes the problem and gives nothing back; at the end
+ * {@link #isGood()} tells whether a record can be made of the row.
+ */
+public final class Entry {
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?[\\d.]*\\d,\\d+");
+    private static final Pattern THOUSANDS = Pattern.compile("[+-]?\\d{1,3}([,' \\u00A0\\u202F]\\d{3})+(\\.\\d*)?");
+
+    private static final DateTimeFormatter DATE =
+            DateTimeFormatter.ISO_LOCAL_DATE.withResolverStyle(ResolverStyle.STRICT);
+    private static final DateTimeFormatter DATE_TIME =
+            DateTimeFormatter.ISO_LOCAL_DATE_TIME.withResolverStyle(ResolverStyle.STRICT);
+
+    private static final Pattern DAY_ALONE = Pattern.compile("\\d{4}-\\d\\d-\\d\\d");
+
+    private final CsvRows.Raw raw;
+    private final Map<String, Integer> places;
+    private final Findings findings;
+    private final Set<String> refused = new HashSet<>();
+    private final Set<List<Object>> noted = new HashSet<>();
+    private String subject = "";
+    private boolean good;
+
+    Entry(CsvRows.Raw raw, Map<String, Integer> places, Findings findings) {
+        this.raw = raw;
+        this.places = places;
+        this.findings = findings;
+        this.good = !raw.damaged();
+        places.forEach((column, place) -> {
+            if (good && hasControlCharacter(raw.fields().get(place - 1))) {
+                error(column, "csv.control-character", column);
+            }
+        });
+    }
+
+    private static boolean hasControlCharacter(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean control = c < ' ' && c != '\t' && c != '\n' && c != '\r';
+            if (control || c == '\u007F' || CsvRows.isUnreadable(c)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    public int line() {
+        return raw.line();
+    }
+
+    /** Returns whether nothing was wrong with any cell read so far. */
+    public boolean isGood() {
+        return good;
+    }
+
+    /** Returns whether the file has a column. */
+    public boolean has(String column) {
+        return places.containsKey(column);
+    }
+
+    /** Returns whether something was wrong with a cell. */
+    public boolean isRefused(String column) {
+        return refused.contains(column);
+    }
+
+    /** From here on messages name what the row is about besides the column. */
+    public void isAbout(String name) {
+        subject = Findings.quoted(name);
+    }
+
+    /** Notes an error in a cell, once however often it is read, and spoils the row. */
+    public void error(String column, String code, Object... values) {
+        good = false;
+        refused.add(column);
+        if (!noted.add(List.of(column, code, Arrays.asList(values)))) {
+            return;
+        }
+        findings.error(line(), places.getOrDefault(column, 0), column, code, values);
+    }
+
+    /** Notes an error found elsewhere as one of a cell of this row, and spoils the row. */
+    public void error(String column, Problem problem) {
+        error(column, problem.code(), problem.values().toArray());
+    }
+
+    /** Returns the text of a cell as typed; empty text when it is empty, or the file has no such column. */
+    public String text(String column) {
+        Integer place = places.get(column);
+        return place == null ? "" : HarmlessCell.read(raw.fields().get(place - 1));
+    }
+
+    /** Returns a cell as typed; empty when it is blank. */
+    Optional<String> optionalText(String column) {
+        return Optional.of(text(column)).filter(text -> !text.isBlank());
+    }
+
+    /** Returns a cell without white space around it, which must not be blank. */
+    public Optional<String> word(String column) {
+        Optional<String> word = optionalWord(column);
+        if (word.isEmpty()) {
+            missing(column);
+        }
+        return word;
+    }
+
+    /** Returns a cell without white space around it; empty when it is blank. */
+    public Optional<String> optionalWord(String column) {
+        return optionalText(column).map(String::strip);
+    }
+
+    /** Returns a name made of a cell that must not be blank. */
+    public <T> Optional<T> id(String column, Function<String, T> maker) {
+        return word(column).map(maker);
+    }
+
+    private void missing(String column) {
+        if (isRefused(column)) {
+            return;
+        }
+        if (places.containsKey(column)) {
+            error(column, "csv.required", named(column));
+        } else {
+            good = false;
+        }
+    }
+
+    private String named(String column) {
+        return subject.isEmpty() ? column : subject + ": " + column;
+    }
+
+    /** Returns a number within bounds, its digits as typed, which must be there. */
+    public Optional<BigDecimal> number(String column, NumberRange bounds) {
+        return word(column).flatMap(text -> parseNumber(column, text, bounds));
+    }
+
+    /** Returns a number within bounds, its digits as typed; empty when the cell is. */
+    public Optional<BigDecimal> optionalNumber(String column, NumberRange bounds) {
+        return optionalWord(column).flatMap(text -> parseNumber(column, text, bounds));
+    }
+
+    private Optional<BigDecimal> parseNumber(String column, String text, NumberRange bounds) {
+        Optional<BigDecimal> number = Typed.parseNumber(text);
+        if (number.isEmpty()) {
+            error(column, numberFault(text), named(column), Findings.quoted(text));
+        } else if (!bounds.holds(number.get())) {
+            error(
+                    column,
+                    number.get().signum() < 0 && bounds.lowInclusive().signum() == 0
+                            ? "csv.negative"
+                            : "csv.out-of-range",
+                    named(column),
+                    Findings.quoted(text),
+                    bounds.lowInclusive(),
+                    bounds.highInclusive());
+        }
+        return number.filter(bounds::holds);
+    }
+
+    /** Returns whether a text is a number, but not written as the formats ask for. */
+    static boolean isWrittenOtherwise(String text) {
+        return DECIMAL_COMMA.matcher(text).matches() || THOUSANDS.matcher(text).matches();
+    }
+
+    /** Returns the code of the message that says what is wrong with a text that is no number. */
+    static String numberFault(String text) {
+        if (DECIMAL_COMMA.matcher(text).matches()) {
+            return "csv.decimal-comma";
+        }
+        return THOUSANDS.matcher(text).matches() ? "csv.thousands" : "csv.not-a-number";
+    }
+
+    /** Returns a whole number of at least a bound, which must be there. */
+    public Optional<Integer> whole(String column, int lowInclusive) {
+        return word(column).flatMap(text -> parseWhole(column, text, lowInclusive));
+    }
+
+    private Optional<Integer> parseWhole(String column, String text, int lowInclusive) {
+        Optional<Integer> number =
+                text.matches("\\d{1,9}") ? Optional.of(Integer.valueOf(text)) : Optional.<Integer>empty();
+        Optional<Integer> fitting = number.filter(n -> n >= lowInclusive);
+        if (fitting.isEmpty()) {
+            error(column, "csv.not-whole", named(column), Findings.quoted(text), lowInclusive);
+        }
+        return fitting;
+    }
+
+    /** Returns a quantity from a number and the column beside it that states the unit. */
+    public <Q, U extends Unit<Q>> Optional<Typed<Q>> quantity(
+            String column, NumberRange bounds, String unitColumn, List<U> units) {
+        Optional<BigDecimal> number = number(column, bounds);
+        Optional<U> unit = choice(unitColumn, units, Unit::symbol);
+        return number.isPresent() && unit.isPresent()
+                ? Optional.of(new Typed<Q>(number.get(), unit.get()))
+                : Optional.empty();
+    }
+
+    /** Returns a quantity whose number may be empty; its unit is then not looked at. */
+    public <Q, U extends Unit<Q>> Optional<Typed<Q>> optionalQuantity(
+            String column, NumberRange bounds, String unitColumn, List<U> units) {
+        return optionalWord(column).isEmpty() ? Optional.empty() : quantity(column, bounds, unitColumn, units);
+    }
+
+    /** Returns the one of some choices whose word stands in a cell, letter case not mattering; it must be there. */
+    public <T> Optional<T> choice(String column, List<T> choices, Function<T, String> word) {
+        Optional<String> typed = word(column);
+        for (T choice : choices) {
+            if (typed.isPresent() && word.apply(choice).equalsIgnoreCase(typed.get())) {
+                return Optional.of(choice);
+            }
+        }
+        typed.ifPresent(text -> {
+            String known = String.join(", ", choices.stream().map(word).toList());
+            error(column, "csv.not-a-choice", named(column), Findings.quoted(text), known);
+        });
+        return Optional.empty();
+    }
+
+    /** Returns whether a cell says yes rather than no; it must say one of them. */
+    public Optional<Boolean> yesNo(String column) {
+        return choice(column, List.of(true, false), Entry::yesNoWord);
+    }
+
+    /** Returns whether a cell says yes rather than no; empty when it is blank. */
+    public Optional<Boolean> optionalYesNo(String column) {
+        return optionalWord(column).isEmpty() ? Optional.empty() : yesNo(column);
+    }
+
+    public static String yesNoWord(boolean yes) {
+        return yes ? "yes" : "no";
+    }
+
+    /** Returns a day, which must be there. */
+    public Optional<LocalDate> date(String column) {
+        return word(column).flatMap(text -> {
+            try {
+                LocalDate day = LocalDate.parse(text, DATE);
+                checkYear(column, day, text);
+                return Optional.of(day);
+            } catch (DateTimeParseException notADate) {
+                error(column, "csv.not-a-date", named(column), Findings.quoted(text));
+                return Optional.empty();
+            }
+        });
+    }
+
+    /** Returns a day and time by the laboratory's clock, which must be there; a day alone means its beginning. */
+    public Optional<LocalDateTime> dateTime(String column) {
+        return word(column).flatMap(text -> {
+            try {
+                String full = DAY_ALONE.matcher(text).matches() ? text + "T00:00" : text.replaceFirst(" ", "T");
+                LocalDateTime time = LocalDateTime.parse(full, DATE_TIME);
+                checkYear(column, time.toLocalDate(), text);
+                return Optional.of(time);
+            } catch (DateTimeParseException notATime) {
+                error(column, "csv.not-a-time", named(column), Findings.quoted(text));
+                return Optional.empty();
+            }
+        });
+    }
+
+    private void checkYear(String column, LocalDate day, String text) {
+        if (!Limit.YEAR.holds(day.getYear())) {
+            error(
+                    column,
+                    "csv.year-impossible",
+                    named(column),
+                    Findings.quoted(text),
+                    Limit.YEAR.lowInclusive(),
+                    Limit.YEAR.highInclusive());
+        }
+    }
+}

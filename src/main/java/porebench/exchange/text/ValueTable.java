@@ -1,0 +1,58 @@
+package porebench.exchange.text;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import porebench.evidence.intake.Sheet;
+import porebench.evidence.study.ValueRow;
+import porebench.record.column.NumberRange;
+
+/** A table of numbers in the column {@code value}, the other columns saying what each belongs to. */
+public final class ValueTable {
+    private static final String VALUE = "value";
+    /** What a reading may be. */
+    public static final NumberRange ANY = NumberRange.ANY;
+
+    private ValueTable() {}
+
+    /** Reads the rows; without factors asked for, all columns besides the value are factors. */
+    public static List<Sheet.Row<ValueRow>> read(CsvRows rows, List<String> asked, Findings findings) {
+        return Heading.read(rows, findings)
+                .map(heading -> read(rows, heading, asked, findings))
+                .orElse(List.of());
+    }
+
+    private static List<Sheet.Row<ValueRow>> read(
+            CsvRows rows, Heading heading, List<String> asked, Findings findings) {
+        List<String> factors = asked.isEmpty()
+                ? heading.names().stream()
+                        .filter(name -> !name.isEmpty() && !name.equals(VALUE))
+                        .distinct()
+                        .toList()
+                : asked;
+        List<String> needed = new ArrayList<>(factors);
+        needed.add(VALUE);
+        Headings columns = new Headings(needed, List.of());
+        Optional<String> separator = heading.otherSeparator(columns);
+        if (heading.known(columns) == 0 && separator.isPresent()) {
+            findings.error(
+                    heading.line(), 0, "", "csv.separator", separator.get().equals("\t") ? "tab" : separator.get());
+            return List.of();
+        }
+        Table table = Table.of(rows, heading, columns, findings);
+        List<Sheet.Row<ValueRow>> good = new ArrayList<>();
+        for (Optional<Entry> next = table.next(); next.isPresent(); next = table.next()) {
+            Entry entry = next.get();
+            Map<String, String> names = new LinkedHashMap<>();
+            factors.forEach(factor -> entry.word(factor).ifPresent(name -> names.put(factor, name)));
+            Optional<BigDecimal> value = entry.number(VALUE, ANY);
+            if (entry.isGood() && table.isWhole() && value.isPresent()) {
+                good.add(new Sheet.Row<>(entry.line(), new ValueRow(names, value.get())));
+            }
+        }
+        return good;
+    }
+}

@@ -1,0 +1,135 @@
+package porebench.exchange.whole;
+
+import java.io.BufferedWriter;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import porebench.exchange.text.Entry;
+import porebench.exchange.text.ExchangeException;
+import porebench.exchange.text.Headings;
+import porebench.exchange.text.WrittenRows;
+import porebench.port.OutputFile;
+import porebench.port.OutputFolder;
+import porebench.record.LabBook;
+import porebench.record.chain.ChainEntry;
+import porebench.record.chain.ChainOutline;
+import porebench.record.chain.ChainRow;
+import porebench.record.chain.ChainTaker;
+
+/**
+ * Writes a whole lab book: {@code book.csv}, which says what the others must come to, and one file a table.
+ *
+ * <p>All is put together in memory, so that it is the lab book of one moment, and only then written.
+ */
+public final class WholeExport implements ChainTaker {
+    /** What the lab book says of itself. */
+    static final String OUTLINE = "book.csv";
+
+    /** The form of the files, which is counted on when they are written otherwise. */
+    static final String FORM = "1";
+
+    static final List<String> HEADING = List.of("name", "value");
+
+    private final Map<String, Table> tables = new LinkedHashMap<>();
+    private final ByteArrayOutputStream outline = new ByteArrayOutputStream();
+
+    private final boolean isTraining;
+
+    private WholeExport(boolean isTraining) {
+        this.isTraining = isTraining;
+    }
+
+    /** Returns the file of a table. */
+    static String fileName(String table) {
+        return "book-" + table + ".csv";
+    }
+
+    public static List<Path> write(LabBook book, OutputFolder folder) {
+        WholeExport export = new WholeExport(book.isTraining());
+        try {
+            book.unroll(export);
+            return folder.write(export.files());
+        } catch (IOException | UncheckedIOException failure) {
+            throw new ExchangeException(
+                    ExchangeException.Task.EXPORT, folder.path().toString(), failure);
+        }
+    }
+
+    private Map<String, OutputFile.Content> files() {
+        Map<String, OutputFile.Content> files = new LinkedHashMap<>();
+        files.put(OUTLINE, outline::writeTo);
+        for (Map.Entry<String, Table> table : tables.entrySet()) {
+            files.put(fileName(table.getKey()), table.getValue().bytes::writeTo);
+        }
+        return files;
+    }
+
+    @Override
+    public void begins(ChainOutline whole) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(HEADING);
+        rows.add(List.of("form", FORM));
+        rows.add(List.of("schema_step", Integer.toString(whole.step())));
+        rows.add(List.of("entries", Long.toString(whole.entries())));
+        rows.add(List.of("head", whole.hash()));
+        if (isTraining) {
+            rows.add(List.of(Headings.SIMULATED, Entry.yesNoWord(true)));
+        }
+        whole.tables().forEach(table -> rows.add(List.of("table", table.name())));
+        write(rows.stream(), writer(outline));
+        whole.tables().forEach(table -> tables.put(table.name(), new Table(table.columns())));
+    }
+
+    @Override
+    public void takes(ChainEntry entry) {
+        write(entry.number(), entry.entry());
+        entry.rows().forEach(row -> write(entry.number(), row));
+    }
+
+    private void write(long number, ChainRow row) {
+        Table table = tables.get(row.table());
+        if (table == null) {
+            throw new IllegalArgumentException("table must be one of the outline, but is " + row.table());
+        }
+        List<String> cells = new ArrayList<>();
+        for (String column : table.columns) {
+            String text = row.cells().get(column);
+            boolean isNumber = column.equals(ChainEntry.NUMBER);
+            cells.add(isNumber ? Long.toString(number) : text == null ? "" : WholeCell.written(text));
+        }
+        write(Stream.of(cells), table.writer);
+    }
+
+    private static void write(Stream<List<String>> rows, Writer writer) {
+        try {
+            WrittenRows.write(rows, writer);
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    private static Writer writer(ByteArrayOutputStream bytes) {
+        return new BufferedWriter(new OutputStreamWriter(bytes, StandardCharsets.UTF_8.newEncoder()));
+    }
+
+    /** The file of a table as far as it is written. */
+    private static final class Table {
+        private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        private final Writer writer = writer(bytes);
+        private final List<String> columns;
+
+        Table(List<String> columns) {
+            this.columns = columns;
+            write(Stream.of(columns), writer);
+        }
+    }
+}
