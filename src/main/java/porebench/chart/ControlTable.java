@@ -57,15 +57,15 @@ final class ControlTable {
                 List.of(Integer.toString(index + 1), point.id(), point.label(), Integer.toString(point.phase())));
         row.addAll(cells(point.level()));
         row.addAll(point.spread().map(ControlTable::cells).orElse(blank(5)));
-        row.add(PlotTables.yes(data.isSimulated()));
+        row.add(TableCells.yes(data.isSimulated()));
         row.add(changed);
         row.addAll(List.of(word(TrialPoint.State.COUNTED), ""));
         row.addAll(point.sums()
                 .map(sums -> List.of(
-                        PlotTables.number(sums.high()),
-                        PlotTables.number(sums.low()),
-                        PlotTables.number(sums.slack()),
-                        PlotTables.number(sums.interval())))
+                        TableCells.number(sums.high()),
+                        TableCells.number(sums.low()),
+                        TableCells.number(sums.slack()),
+                        TableCells.number(sums.interval())))
                 .orElse(blank(4)));
         row.add(number(data.pointsPerFalseAlarm()));
         return row;
@@ -75,7 +75,7 @@ final class ControlTable {
         List<String> row = new ArrayList<>(List.of(
                 "", shown.trial().id(), shown.trial().testedAt().toLocalDate().toString(), "", number(shown.value())));
         row.addAll(blank(9));
-        row.add(PlotTables.yes(data.isSimulated()));
+        row.add(TableCells.yes(data.isSimulated()));
         row.add("");
         row.addAll(List.of(word(shown.trial().state()), shown.trial().reason()));
         row.addAll(blank(5));
@@ -84,7 +84,7 @@ final class ControlTable {
 
     private static List<String> cells(ControlPlot.Plotted plotted) {
         return List.of(
-                PlotTables.number(plotted.value()),
+                TableCells.number(plotted.value()),
                 number(plotted.centre()),
                 number(plotted.low()),
                 number(plotted.high()),
@@ -100,6 +100,6 @@ final class ControlTable {
     }
 
     private static String number(OptionalDouble number) {
-        return number.isPresent() ? PlotTables.number(number.getAsDouble()) : "";
+        return number.isPresent() ? TableCells.number(number.getAsDouble()) : "";
     }
 }

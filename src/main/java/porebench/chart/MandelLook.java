@@ -6,7 +6,7 @@ import java.awt.geom.Rectangle2D;
 import porebench.statistics.outlier.Suspicion;
 
 /** How a laboratory's h or k looks: told apart by shape, colour only helps. */
-enum MandelLook {
+enum MandelLook implements LegendMark {
     /** A disc. */
     CONSISTENT("legend.consistent"),
     /** An open square: above the 5 % value. */
@@ -41,11 +41,13 @@ enum MandelLook {
         return key;
     }
 
-    boolean isFilled() {
+    @Override
+    public boolean isFilled() {
         return this != STRAGGLER;
     }
 
-    Color colour(ChartLook look) {
+    @Override
+    public Color colour(ChartLook look) {
         return switch (this) {
             case CONSISTENT -> look.counted();
             case STRAGGLER -> look.factor();
@@ -55,7 +57,8 @@ enum MandelLook {
     }
 
     /** Returns the shape around the origin, which fits a square of the given side. */
-    Shape shape(double side) {
+    @Override
+    public Shape shape(double side) {
         return switch (this) {
             case CONSISTENT -> StateShape.of(PointLook.COUNTED, side);
             case STRAGGLER -> OperatorShape.OPEN_SQUARE.shape(side);

@@ -6,7 +6,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
 /** How one operator's readings look among those of others: told apart by shape, colour only helps. */
-enum OperatorShape {
+enum OperatorShape implements LegendMark {
     SQUARE(true),
     OPEN_SQUARE(false),
     PLUS(true),
@@ -27,11 +27,13 @@ enum OperatorShape {
         return values()[operator % values().length];
     }
 
-    boolean isFilled() {
+    @Override
+    public boolean isFilled() {
         return filled;
     }
 
-    Color colour(ChartLook look) {
+    @Override
+    public Color colour(ChartLook look) {
         return switch (this) {
             case SQUARE, OPEN_POINTING_DOWN -> look.counted();
             case OPEN_SQUARE, HOURGLASS -> look.factor();
@@ -40,7 +42,8 @@ enum OperatorShape {
     }
 
     /** Returns the shape around the origin, which fits a square of the given side. */
-    Shape shape(double side) {
+    @Override
+    public Shape shape(double side) {
         double half = side / 2;
         return switch (this) {
             case SQUARE, OPEN_SQUARE -> new Rectangle2D.Double(-half * 0.8, -half * 0.8, side * 0.8, side * 0.8);

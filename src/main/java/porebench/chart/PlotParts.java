@@ -51,8 +51,8 @@ final class PlotParts {
         double of(int index);
     }
 
-    /** Puts the trials into the plot, one series a look, each with its legend words, its tip and its id. */
-    void addTrials(XYPlot plot, List<TrialPoint> trials, Position position, FactorAxis axis) {
+    /** Puts the trials into the plot, one series a look, each with its legend words, its tip and its id; one without a value at the foot. */
+    void addTrials(XYPlot plot, List<TrialPoint> trials, Position position, double foot) {
         PointSeries points = new PointSeries(this, look);
         TrialTip tip = new TrialTip(words);
         for (int i = 0; i < trials.size(); i++) {
@@ -60,7 +60,7 @@ final class PlotParts {
             points.add(
                     PointLook.of(trial),
                     position.of(i),
-                    trial.factorPercent().orElse(axis.foot()),
+                    trial.factorPercent().orElse(foot),
                     () -> tip.of(trial),
                     trial.id());
         }
@@ -133,18 +133,8 @@ final class PlotParts {
                                 word, null, null, null, shape, look.background(), stroke(1.6), look.of(point)));
     }
 
-    /** Says whose readings have a shape. */
-    void addLegendShape(OperatorShape mark, String word) {
-        Shape shape = mark.shape(SHAPE_SIDE * look.scale());
-        legend.add(
-                mark.isFilled()
-                        ? new LegendItem(word, null, null, null, shape, mark.colour(look))
-                        : new LegendItem(
-                                word, null, null, null, shape, look.background(), stroke(1.6), mark.colour(look)));
-    }
-
-    /** Says what a laboratory's statistics of a look are. */
-    void addLegendShape(MandelLook mark, String word) {
+    /** Says what a mark stands for: whose readings, or which statistics of a laboratory. */
+    void addLegendShape(LegendMark mark, String word) {
         Shape shape = mark.shape(SHAPE_SIDE * look.scale());
         legend.add(
                 mark.isFilled()
@@ -165,10 +155,10 @@ final class PlotParts {
                 word, null, null, null, new Rectangle2D.Double(-side / 2, -side / 3, side, side * 2 / 3), paint));
     }
 
-    NumberAxis factorAxis(FactorAxis range) {
+    NumberAxis factorAxis(double low, double high) {
         NumberAxis axis = new NumberAxis(words.get("axis.factor"));
         axis.setStandardTickUnits(NumberAxis.createStandardTickUnits(words.locale()));
-        axis.setRange(range.low(), range.high());
+        axis.setRange(low, high);
         dress(axis);
         return axis;
     }

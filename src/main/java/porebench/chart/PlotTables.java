@@ -3,14 +3,10 @@ package porebench.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
-import porebench.method.RoundingRule;
 import porebench.port.DataTable;
 
 /** The figures of plots as tables: one row a point, everything with its unit in the heading, nothing rounded. */
 final class PlotTables {
-    private static final String YES = "yes";
-    private static final String NO = "no";
 
     private PlotTables() {}
 
@@ -22,14 +18,14 @@ final class PlotTables {
                     trial.testedAt().toString(),
                     trial.operator(),
                     trial.meter(),
-                    number(trial.factorPercent()),
+                    TableCells.number(trial.factorPercent()),
                     state(trial),
                     trial.reason(),
-                    yes(trial.isSimulated()),
-                    number(data.meanPercent()),
-                    data.interval().map(known -> number(known.lowPercent())).orElse(""),
-                    data.interval().map(known -> number(known.highPercent())).orElse(""),
-                    number(data.reportedPercent())));
+                    TableCells.yes(trial.isSimulated()),
+                    TableCells.number(data.meanPercent()),
+                    data.interval().map(known -> TableCells.number(known.lowPercent())).orElse(""),
+                    data.interval().map(known -> TableCells.number(known.highPercent())).orElse(""),
+                    TableCells.number(data.reportedPercent())));
         }
         return new DataTable(
                 List.of(
@@ -54,10 +50,10 @@ final class PlotTables {
                 data.bars().stream()
                         .map(bar -> List.of(
                                 bar.name(),
-                                number(bar.contributionPercent()),
-                                number(bar.share()),
-                                yes(bar.isAssumed()),
-                                number(data.combinedPercent())))
+                                TableCells.number(bar.contributionPercent()),
+                                TableCells.number(bar.share()),
+                                TableCells.yes(bar.isAssumed()),
+                                TableCells.number(data.combinedPercent())))
                         .toList());
     }
 
@@ -70,10 +66,10 @@ final class PlotTables {
                     trial.testedAt().toString(),
                     trial.operator(),
                     trial.meter(),
-                    number(trial.factorPercent()),
+                    TableCells.number(trial.factorPercent()),
                     state(trial),
                     trial.reason(),
-                    yes(trial.isSimulated())));
+                    TableCells.yes(trial.isSimulated())));
         }
         for (FactorOverTime.Step step : data.steps()) {
             rows.add(List.of(
@@ -82,7 +78,7 @@ final class PlotTables {
                     step.from().toString(),
                     "",
                     "",
-                    number(step.factorPercent()),
+                    TableCells.number(step.factorPercent()),
                     "",
                     "",
                     ""));
@@ -101,19 +97,19 @@ final class PlotTables {
             rows.add(List.of(
                     "check-point",
                     data.calibration(),
-                    number(point.truePercent()),
-                    number(point.errorPercent()),
-                    number(point.expandedUncertaintyPercent()),
+                    TableCells.number(point.truePercent()),
+                    TableCells.number(point.errorPercent()),
+                    TableCells.number(point.expandedUncertaintyPercent()),
                     Integer.toString(point.count()),
-                    yes(point.passes()),
-                    number(data.tolerancePercent())));
+                    TableCells.yes(point.passes()),
+                    TableCells.number(data.tolerancePercent())));
         }
         for (DialErrors.Predicted predicted : data.model()) {
             rows.add(List.of(
                     "model",
                     data.calibration(),
-                    number(predicted.truePercent()),
-                    number(predicted.errorPercent()),
+                    TableCells.number(predicted.truePercent()),
+                    TableCells.number(predicted.errorPercent()),
                     "",
                     "",
                     "",
@@ -140,13 +136,13 @@ final class PlotTables {
                     "found",
                     found.id(),
                     found.on().toString(),
-                    number(found.volume()),
-                    number(found.expandedUncertainty()),
+                    TableCells.number(found.volume()),
+                    TableCells.number(found.expandedUncertainty()),
                     Integer.toString(found.fills()),
-                    yes(found.passes())));
+                    TableCells.yes(found.passes())));
         }
         for (BowlHistory.Step step : data.steps()) {
-            rows.add(List.of("in-force", "", step.from().toString(), number(step.volume()), "", "", ""));
+            rows.add(List.of("in-force", "", step.from().toString(), TableCells.number(step.volume()), "", "", ""));
         }
         return new DataTable(
                 List.of(
@@ -165,24 +161,12 @@ final class PlotTables {
                 List.of("elevation_m", "reading_pct_air", "true_air_pct", "calibrated_at_m", "limit_m"),
                 data.readings().stream()
                         .map(reading -> List.of(
-                                number(reading.elevationMetres()),
-                                number(reading.readingPercent()),
-                                number(data.truePercent()),
-                                number(data.calibratedMetres()),
-                                number(data.limitMetres())))
+                                TableCells.number(reading.elevationMetres()),
+                                TableCells.number(reading.readingPercent()),
+                                TableCells.number(data.truePercent()),
+                                TableCells.number(data.calibratedMetres()),
+                                TableCells.number(data.limitMetres())))
                         .toList());
-    }
-
-    static String number(double number) {
-        return RoundingRule.withoutNoise(number).stripTrailingZeros().toPlainString();
-    }
-
-    private static String number(OptionalDouble number) {
-        return number.isPresent() ? number(number.getAsDouble()) : "";
-    }
-
-    static String yes(boolean is) {
-        return is ? YES : NO;
     }
 
     private static String state(TrialPoint trial) {

@@ -29,7 +29,7 @@ final class StudyTables {
                                 data.operators().get(one.operator()),
                                 data.samples().get(one.sample()),
                                 Integer.toString(one.repeat()),
-                                PlotTables.number(one.value())))
+                                TableCells.number(one.value())))
                         .toList());
     }
 
@@ -51,9 +51,9 @@ final class StudyTables {
                                 data.laboratories().get(one.laboratory()),
                                 data.levels().get(one.level()),
                                 Integer.toString(one.results()),
-                                cell(one, found -> PlotTables.number(found.statistic())),
-                                cell(one, found -> PlotTables.number(found.critical5())),
-                                cell(one, found -> PlotTables.number(found.critical1())),
+                                cell(one, found -> TableCells.number(found.statistic())),
+                                cell(one, found -> TableCells.number(found.critical5())),
+                                cell(one, found -> TableCells.number(found.critical1())),
                                 cell(one, found -> found.suspicion().name().toLowerCase(Locale.ROOT)),
                                 one.whyNot()))
                         .toList());
@@ -64,6 +64,6 @@ final class StudyTables {
     }
 
     private static String number(OptionalDouble number) {
-        return number.isPresent() ? PlotTables.number(number.getAsDouble()) : "";
+        return number.isPresent() ? TableCells.number(number.getAsDouble()) : "";
     }
 }

@@ -41,9 +41,9 @@ final class TrialOrderChart {
         FactorAxis range = FactorAxis.of(data);
         XYPlot plot = new XYPlot();
         plot.setDomainAxis(trialAxis());
-        plot.setRangeAxis(parts.factorAxis(range));
+        plot.setRangeAxis(parts.factorAxis(range.low(), range.high()));
         plot.setDomainGridlinesVisible(false);
-        parts.addTrials(plot, data.trials(), index -> index + 1.0, range);
+        parts.addTrials(plot, data.trials(), index -> index + 1.0, range.foot());
         lines(plot);
         data.interval().ifPresent(interval -> band(plot, interval));
         return parts.chart(plot);

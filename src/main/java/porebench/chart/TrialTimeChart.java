@@ -56,9 +56,9 @@ final class TrialTimeChart {
         XYPlot plot = new XYPlot();
         DateAxis dates = dateAxis();
         plot.setDomainAxis(dates);
-        plot.setRangeAxis(parts.factorAxis(range));
+        plot.setRangeAxis(parts.factorAxis(range.low(), range.high()));
         parts.addTrials(
-                plot, data.trials(), index -> millis(data.trials().get(index).testedAt()), range);
+                plot, data.trials(), index -> millis(data.trials().get(index).testedAt()), range.foot());
         steps(plot);
         data.begun().forEach(begun -> boundary(plot, begun, dates.getRange()));
         if (!data.begun().isEmpty()) {

@@ -26,8 +26,8 @@ class WordsTest {
     @Test
     void keysAskedForAreThoseThatExist() throws IOException {
         Set<String> asked = new TreeSet<>();
-        try (Stream<Path> files = Files.list(SOURCES)) {
-            for (Path file : files.toList()) {
+        try (Stream<Path> files = Files.walk(SOURCES)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
                 Matcher matcher = KEY.matcher(Files.readString(file, StandardCharsets.UTF_8));
                 while (matcher.find()) {
                     asked.add(matcher.group(1));
