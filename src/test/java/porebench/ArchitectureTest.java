@@ -175,8 +175,8 @@ class ArchitectureTest {
             "org.postgresql..");
 
     @ArchTest
-    static final ArchRule openCsvOnlyInExchange =
-            only("exchange.text", "one place reads foreign files and turns every fault into a problem", "com.opencsv..");
+    static final ArchRule openCsvOnlyInExchange = only(
+            "exchange.text", "one place reads foreign files and turns every fault into a problem", "com.opencsv..");
 
     @ArchTest
     static final ArchRule pdfBoxOnlyInPrint = only(

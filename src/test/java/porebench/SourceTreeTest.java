@@ -25,6 +25,11 @@ class SourceTreeTest {
     private static final List<String> WRITTEN = List.of(
             "porebench.app",
             "porebench.chart",
+            "porebench.chart.control",
+            "porebench.chart.factor",
+            "porebench.chart.look",
+            "porebench.chart.meter",
+            "porebench.chart.study",
             "porebench.command",
             "porebench.desk",
             "porebench.desk.budget",

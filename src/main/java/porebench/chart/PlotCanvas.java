@@ -25,6 +25,7 @@ import org.jfree.chart.panel.Overlay;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
+import porebench.chart.look.ChartLook;
 
 /**
  * Where a plot is drawn in the window: zoomed by dragging and by the wheel with Ctrl, its points opened by a click or, from

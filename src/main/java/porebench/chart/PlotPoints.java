@@ -13,6 +13,8 @@ import org.jfree.chart.labels.XYToolTipGenerator;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYItemRenderer;
 import org.jfree.data.xy.XYDataset;
+import porebench.chart.look.PointNotes;
+import porebench.chart.look.ThinSeries;
 
 /**
  * The points of a chart that can be opened, part by part and from left to right. What is said about one is worked out when it

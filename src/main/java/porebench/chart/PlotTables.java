@@ -3,6 +3,14 @@ package porebench.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import porebench.chart.factor.BudgetBars;
+import porebench.chart.factor.FactorByTrial;
+import porebench.chart.factor.FactorOverTime;
+import porebench.chart.look.TableCells;
+import porebench.chart.look.TrialPoint;
+import porebench.chart.meter.BowlHistory;
+import porebench.chart.meter.DialErrors;
+import porebench.chart.meter.ElevationReadings;
 import porebench.port.DataTable;
 
 /** The figures of plots as tables: one row a point, everything with its unit in the heading, nothing rounded. */
@@ -23,8 +31,12 @@ final class PlotTables {
                     trial.reason(),
                     TableCells.yes(trial.isSimulated()),
                     TableCells.number(data.meanPercent()),
-                    data.interval().map(known -> TableCells.number(known.lowPercent())).orElse(""),
-                    data.interval().map(known -> TableCells.number(known.highPercent())).orElse(""),
+                    data.interval()
+                            .map(known -> TableCells.number(known.lowPercent()))
+                            .orElse(""),
+                    data.interval()
+                            .map(known -> TableCells.number(known.highPercent()))
+                            .orElse(""),
                     TableCells.number(data.reportedPercent())));
         }
         return new DataTable(

@@ -3,6 +3,7 @@
  *
  * <p>Imports {@code record} and what lies below, and alone imports JFreeChart. Screens hand in plain records, the look of
  * their theme and a locale, and are given a Swing component.
+ * Its rooms are {@code factor}, {@code control}, {@code study} and {@code meter}, on {@code look}.
  */
 @NullMarked
 package porebench.chart;

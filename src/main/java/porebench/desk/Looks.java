@@ -4,8 +4,8 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
 import java.awt.Font;
 import javax.swing.UIManager;
-import porebench.chart.ChartLook;
-import porebench.chart.TrialPoint;
+import porebench.chart.look.ChartLook;
+import porebench.chart.look.TrialPoint;
 
 /** The look of plots and marks in the theme that is shown now. */
 public final class Looks {

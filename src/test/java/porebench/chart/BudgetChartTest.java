@@ -12,6 +12,8 @@ import org.jfree.chart.LegendItem;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.BarRenderer;
 import org.junit.jupiter.api.Test;
+import porebench.chart.factor.BudgetBars;
+import porebench.chart.factor.BudgetChart;
 
 class BudgetChartTest {
     private static final BudgetBars DATA = new BudgetBars(

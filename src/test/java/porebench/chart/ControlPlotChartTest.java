@@ -25,6 +25,13 @@ import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
+import porebench.chart.control.ChangeRows;
+import porebench.chart.control.ControlPlot;
+import porebench.chart.control.ControlPlotChart;
+import porebench.chart.control.ControlTable;
+import porebench.chart.control.LabelAxis;
+import porebench.chart.look.PointLook;
+import porebench.chart.look.TrialPoint;
 import porebench.port.DataTable;
 
 class ControlPlotChartTest {
@@ -342,7 +349,7 @@ class ControlPlotChartTest {
     /** 100,000 points across 1000 pixels, every thousandth of them a signal. */
     @Test
     void ofManyPointsNoMoreAreDrawnThanPixelsCanShowAndEverySignalIs() {
-        JFreeChart chart = chart(many());
+        JFreeChart chart = chart(PlotData.many());
         XYPlot plot = chart.getXYPlot();
         assertThat(count(plot, PointLook.COUNTED)).isEqualTo(99_900);
         chart.createBufferedImage(1000, 480);
@@ -362,7 +369,7 @@ class ControlPlotChartTest {
     @Test
     void aPointThatIsNotDrawnIsFoundUnderThePointer() {
         PlotView view = new PlotView("plot", Locale.ENGLISH);
-        view.show(many(), PlotData.LOOK);
+        view.show(PlotData.many(), PlotData.LOOK);
         view.component().setSize(1000, 480);
         view.component().paint(new BufferedImage(1000, 480, BufferedImage.TYPE_INT_RGB).createGraphics());
         PlotCanvas canvas = (PlotCanvas) view.component();
@@ -376,21 +383,5 @@ class ControlPlotChartTest {
                 .contains("Trial 5");
         view.mark("T-50001");
         assertThat(view.marked()).contains("Trial 50001");
-    }
-
-    /** Values between 0.3 and 0.5 % air in turn by a step that fills the range. */
-    private static ControlPlot many() {
-        List<ControlPlot.Point> points = new ArrayList<>();
-        for (int i = 0; i < 100_000; i++) {
-            ControlPlot.Plotted level = new ControlPlot.Plotted(
-                    0.3 + 0.2 * (i * 37 % 101) / 100,
-                    OptionalDouble.of(0.4),
-                    OptionalDouble.of(0.1),
-                    OptionalDouble.of(0.7),
-                    i % 1000 == 500 ? List.of("run") : List.of());
-            points.add(new ControlPlot.Point(
-                    "T-" + i, "day " + i / 500, List.of("Trial " + i), 1, level, Optional.empty()));
-        }
-        return new ControlPlot(points, List.of(), "factor G (% air)", "", 0, 20, false);
     }
 }

@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import porebench.chart.look.ChartLook;
 import porebench.desk.EventThread;
 import porebench.desk.NeedsDisplay;
 

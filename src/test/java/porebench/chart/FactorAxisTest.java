@@ -10,6 +10,9 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import porebench.chart.factor.FactorAxis;
+import porebench.chart.factor.FactorByTrial;
+import porebench.chart.look.TrialPoint;
 
 class FactorAxisTest {
     private static FactorAxis of(double... factors) {

@@ -21,8 +21,12 @@ import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
-import porebench.chart.MandelPlot.Statistic;
-import porebench.chart.MandelPlot.Value;
+import porebench.chart.study.MandelChart;
+import porebench.chart.study.MandelLook;
+import porebench.chart.study.MandelPlot;
+import porebench.chart.study.MandelPlot.Statistic;
+import porebench.chart.study.MandelPlot.Value;
+import porebench.chart.study.StudyTables;
 import porebench.port.DataTable;
 import porebench.statistics.comparison.Mandel;
 

@@ -14,6 +14,12 @@ import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.IntervalXYDataset;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
+import porebench.chart.meter.BowlHistory;
+import porebench.chart.meter.BowlHistoryChart;
+import porebench.chart.meter.DialErrorChart;
+import porebench.chart.meter.DialErrors;
+import porebench.chart.meter.ElevationChart;
+import porebench.chart.meter.ElevationReadings;
 
 class MeterChartsTest {
     private static final DialErrors DIAL = new DialErrors(

@@ -4,9 +4,15 @@ import java.awt.Color;
 import java.awt.Font;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import porebench.chart.control.ControlPlot;
+import porebench.chart.factor.FactorByTrial;
+import porebench.chart.factor.FactorOverTime;
+import porebench.chart.look.ChartLook;
+import porebench.chart.look.TrialPoint;
 
 /** Invented trials for tests of plots. */
 final class PlotData {
@@ -85,5 +91,21 @@ final class PlotData {
                         new FactorOverTime.Begun("K7/1", LocalDate.of(2026, 1, 5)),
                         new FactorOverTime.Begun("K7/2", LocalDate.of(2026, 3, 2))),
                 LocalDate.of(2026, 4, 1));
+    }
+
+    /** Values between 0.3 and 0.5 % air in turn by a step that fills the range. */
+    static ControlPlot many() {
+        List<ControlPlot.Point> points = new ArrayList<>();
+        for (int i = 0; i < 100_000; i++) {
+            ControlPlot.Plotted level = new ControlPlot.Plotted(
+                    0.3 + 0.2 * (i * 37 % 101) / 100,
+                    OptionalDouble.of(0.4),
+                    OptionalDouble.of(0.1),
+                    OptionalDouble.of(0.7),
+                    i % 1000 == 500 ? List.of("run") : List.of());
+            points.add(new ControlPlot.Point(
+                    "T-" + i, "day " + i / 500, List.of("Trial " + i), 1, level, Optional.empty()));
+        }
+        return new ControlPlot(points, List.of(), "factor G (% air)", "", 0, 20, false);
     }
 }

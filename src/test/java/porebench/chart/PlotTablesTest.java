@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import porebench.chart.meter.BowlHistory;
+import porebench.chart.meter.DialErrors;
+import porebench.chart.meter.ElevationReadings;
 import porebench.port.DataTable;
 
 class PlotTablesTest {

@@ -24,6 +24,8 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.data.Range;
 import org.junit.jupiter.api.Test;
+import porebench.chart.factor.TrialOrderChart;
+import porebench.chart.look.ChartLook;
 import porebench.port.Picture;
 
 class PlotViewTest {

@@ -18,6 +18,13 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
+import porebench.chart.factor.FactorByTrial;
+import porebench.chart.factor.TrialOrderChart;
+import porebench.chart.look.PlotParts;
+import porebench.chart.look.PointLook;
+import porebench.chart.look.StateShape;
+import porebench.chart.look.TrialTip;
+import porebench.chart.look.Words;
 
 class TrialOrderChartTest {
     private static XYPlot plot(FactorByTrial data) {

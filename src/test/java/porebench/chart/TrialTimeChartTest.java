@@ -15,6 +15,9 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
+import porebench.chart.factor.FactorOverTime;
+import porebench.chart.factor.TrialTimeChart;
+import porebench.chart.look.PlotParts;
 
 class TrialTimeChartTest {
     private static XYPlot plot(FactorOverTime data) {

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import porebench.chart.BudgetBars;
+import porebench.chart.factor.BudgetBars;
 import porebench.desk.form.Tasks;
 import porebench.exchange.CsvSheets;
 import porebench.port.DataTable;

@@ -13,9 +13,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import javax.swing.JComponent;
-import porebench.chart.ChartLook;
-import porebench.chart.ControlPlot;
 import porebench.chart.PlotView;
+import porebench.chart.control.ControlPlot;
+import porebench.chart.look.ChartLook;
 
 /**
  * Paints a control chart of as many points as the argument says: made and painted whole, painted anew, and zoomed in and out by a

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import porebench.chart.BudgetBars;
+import porebench.chart.factor.BudgetBars;
 import porebench.desk.DeskModel;
 import porebench.desk.QuotedUncertainty;
 import porebench.desk.form.WorkedOut;

@@ -2,7 +2,7 @@ package porebench.desk.budget;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import porebench.chart.BudgetBars;
+import porebench.chart.factor.BudgetBars;
 import porebench.desk.form.Numbers;
 import porebench.method.Texts;
 import porebench.method.budget.Budget;

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
-import porebench.chart.ControlPlot;
+import porebench.chart.control.ControlPlot;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
 import porebench.evidence.Evidence;

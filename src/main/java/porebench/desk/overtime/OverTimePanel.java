@@ -9,7 +9,7 @@ import javax.swing.JLabel;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
-import porebench.chart.ControlPlot;
+import porebench.chart.control.ControlPlot;
 import porebench.desk.Looks;
 import porebench.desk.PlotPanel;
 import porebench.desk.form.TallPanel;

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import porebench.chart.ControlPlot;
+import porebench.chart.control.ControlPlot;
 import porebench.desk.form.Numbers;
 import porebench.evidence.FactorHistory.Made;
 import porebench.method.ProblemText;

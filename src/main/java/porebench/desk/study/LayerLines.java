@@ -3,7 +3,7 @@ package porebench.desk.study;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import porebench.chart.ComponentShares;
+import porebench.chart.study.ComponentShares;
 import porebench.method.Texts;
 import porebench.statistics.variance.VarianceInterval;
 

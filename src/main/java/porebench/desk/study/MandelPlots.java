@@ -3,7 +3,7 @@ package porebench.desk.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import porebench.chart.MandelPlot;
+import porebench.chart.study.MandelPlot;
 import porebench.evidence.study.LaboratoryLevels;
 import porebench.method.Texts;
 import porebench.statistics.Judged;

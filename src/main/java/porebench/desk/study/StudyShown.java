@@ -2,9 +2,9 @@ package porebench.desk.study;
 
 import java.util.List;
 import java.util.Optional;
-import porebench.chart.ComponentShares;
-import porebench.chart.MandelPlot;
-import porebench.chart.ReadingsBySample;
+import porebench.chart.study.ComponentShares;
+import porebench.chart.study.MandelPlot;
+import porebench.chart.study.ReadingsBySample;
 
 /**
  * What a study has to say.

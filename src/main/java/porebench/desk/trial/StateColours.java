@@ -2,7 +2,7 @@ package porebench.desk.trial;
 
 import java.awt.Color;
 import javax.swing.UIManager;
-import porebench.chart.TrialPoint;
+import porebench.chart.look.TrialPoint;
 
 /** The theme's colours of a trial's state; words and shape say the same. */
 final class StateColours {

@@ -2,7 +2,7 @@ package porebench.desk.trial;
 
 import java.util.Locale;
 import java.util.Optional;
-import porebench.chart.TrialPoint;
+import porebench.chart.look.TrialPoint;
 import porebench.desk.form.Moments;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.UnitSystem;

@@ -4,7 +4,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import porebench.chart.TrialPoint;
+import porebench.chart.look.TrialPoint;
 import porebench.desk.Tools;
 import porebench.desk.form.Moments;
 import porebench.desk.form.Numbers;

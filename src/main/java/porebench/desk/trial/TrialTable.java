@@ -14,7 +14,7 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
-import porebench.chart.StateShape;
+import porebench.chart.look.StateShape;
 import porebench.desk.form.HeadingWidth;
 import porebench.record.id.TrialId;
 

@@ -13,7 +13,7 @@ import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
-import porebench.chart.TrialPoint;
+import porebench.chart.look.TrialPoint;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.desk.form.TallPanel;

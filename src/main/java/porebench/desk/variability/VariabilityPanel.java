@@ -11,7 +11,7 @@ import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
-import porebench.chart.StateShape;
+import porebench.chart.look.StateShape;
 import porebench.desk.DeterminationSection;
 import porebench.desk.Looks;
 import porebench.desk.PlotPanel;

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import porebench.chart.BudgetBars;
+import porebench.chart.factor.BudgetBars;
 import porebench.desk.BenchBook;
 import porebench.desk.DeskModel;
 import porebench.desk.HeldTasks;

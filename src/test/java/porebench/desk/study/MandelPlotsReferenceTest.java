@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import porebench.ReferenceFile;
-import porebench.chart.MandelPlot;
+import porebench.chart.study.MandelPlot;
 import porebench.desk.form.Numbers;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.LaboratoryLevels;

@@ -10,7 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import porebench.chart.MandelPlot;
+import porebench.chart.study.MandelPlot;
 import porebench.desk.BenchBook;
 import porebench.record.Laboratory;
 import porebench.statistics.comparison.Mandel;

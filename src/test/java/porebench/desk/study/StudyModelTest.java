@@ -13,7 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import porebench.chart.ComponentShares;
+import porebench.chart.study.ComponentShares;
 import porebench.desk.BenchBook;
 import porebench.evidence.study.LayeredReadings;
 import porebench.evidence.study.TrialLayer;

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import porebench.chart.TrialPoint;
+import porebench.chart.look.TrialPoint;
 import porebench.desk.BenchBook;
 import porebench.record.Determination;
 import porebench.record.Draft;

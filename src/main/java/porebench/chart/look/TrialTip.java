@@ -1,0 +1,31 @@
+package porebench.chart.look;
+
+import java.time.format.DateTimeFormatter;
+
+/** What is said about a trial under the pointer. */
+public final class TrialTip {
+    private final Words words;
+
+    public TrialTip(Words words) {
+        this.words = words;
+    }
+
+    /** Returns the trial's name, when, who and on what, its factor, and whether it counts: one line each, as HTML. */
+    public String of(TrialPoint trial) {
+        String made =
+                DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", words.locale()).format(trial.testedAt());
+        String factor = trial.factorPercent().isPresent()
+                ? words.get("tip.factor", words.percent(trial.factorPercent().getAsDouble()))
+                : words.get("tip.no-factor");
+        String state = switch (trial.state()) {
+            case COUNTED -> words.get("tip.counted");
+            case STRUCK -> words.get("tip.struck", trial.reason());
+            case VOID -> words.get("tip.void", trial.reason());
+        };
+        return words.lines(
+                words.get("tip.trial", trial.id()),
+                words.get("tip.made", made, trial.operator(), trial.meter()),
+                factor,
+                state);
+    }
+}

@@ -1,0 +1,30 @@
+package porebench.chart.study;
+
+import java.util.List;
+
+/**
+ * Readings of the same samples by several operators.
+ *
+ * @param operators the operators, in the order of the study
+ * @param samples the samples, in the order of the study
+ * @param readings all readings
+ * @param isSimulated whether nothing of it was measured, as in a book for training
+ */
+public record ReadingsBySample(
+        List<String> operators, List<String> samples, List<Reading> readings, boolean isSimulated) {
+    public ReadingsBySample {
+        operators = List.copyOf(operators);
+        samples = List.copyOf(samples);
+        readings = List.copyOf(readings);
+    }
+
+    /**
+     * One reading.
+     *
+     * @param operator the place of the operator among them, from 0
+     * @param sample the place of the sample among them, from 0
+     * @param repeat which repeat it is, from 1
+     * @param value in the unit of the readings
+     */
+    public record Reading(int operator, int sample, int repeat, double value) {}
+}
