@@ -111,8 +111,8 @@ final class History {
 
     /** Returns whether there is any record of a kind. */
     boolean holdsAny(RecordKind kind) {
-        try (Query query = handle.createQuery("SELECT count(*) FROM entry WHERE kind = :kind")) {
-            return query.bind("kind", kind.symbol()).mapTo(Long.class).one() > 0;
+        try (Query query = handle.createQuery("SELECT EXISTS (SELECT 1 FROM entry WHERE kind = :kind)")) {
+            return query.bind("kind", kind.symbol()).mapTo(Integer.class).one() == 1;
         }
     }
 }

@@ -76,21 +76,19 @@ record Selection(String from, Map<String, ?> names) {
 
     /** Returns the newest version of every record whose newest version names an owner in a column of its own or of its parts. */
     static Selection belonging(RecordTable<?> table, String column, String ownerId) {
-        return new Selection(
-                "FROM newest_entry WHERE kind = :kind AND entry_no IN (SELECT entry_no FROM " + table.holding(column)
-                        + " WHERE " + column + " = :owner)",
-                Map.of("kind", table.kind().symbol(), "owner", ownerId));
+        return new Selection(ofThose(table, column, "= :owner"), Map.of("owner", ownerId));
     }
 
     /** Returns the newest version of every record whose newest version names one of some owners. */
     static Selection belonging(RecordTable<?> table, String column, List<String> ownerIds) {
         Map<String, Object> names = numbered(ownerIds);
-        String list = listOf(names);
-        names.put("kind", table.kind().symbol());
-        return new Selection(
-                "FROM newest_entry WHERE kind = :kind AND entry_no IN (SELECT entry_no FROM " + table.holding(column)
-                        + " WHERE " + column + " IN (" + list + "))",
-                names);
+        return new Selection(ofThose(table, column, "IN (" + listOf(names) + ")"), names);
+    }
+
+    /** Their table tells the kind. Were the kind asked for, SQLite would go through all entries of that kind. */
+    private static String ofThose(RecordTable<?> table, String column, String owners) {
+        return "FROM newest_entry WHERE entry_no IN (SELECT entry_no FROM " + table.holding(column) + " WHERE " + column
+                + " " + owners + ")";
     }
 
     /** Returns the entries themselves, the oldest first. */

@@ -17,43 +17,45 @@ import porebench.record.id.MixId;
  * that it belonged to before, too.
  */
 final class TouchedSince {
-    private static final String VERSIONS = """
-            (SELECT v.entry_no FROM entry e JOIN entry v ON v.kind = e.kind AND v.record_id = e.record_id
-            WHERE e.entry_no > :after AND e.kind = ':kind_asked')
+    /** The records of which something was kept since. It is found by the entries' numbers, before anything else is asked. */
+    private static final String SINCE =
+            "WITH since AS MATERIALIZED (SELECT kind, record_id FROM entry WHERE entry_no > :after)";
+
+    /**
+     * The mixes for each thing that a mix stands on. CROSS JOIN makes SQLite look things up in the order in which they are written:
+     * from the few that were kept since to what belongs to them.
+     */
+    private static final String MIXES = SINCE + """
+            , versions AS MATERIALIZED (
+                SELECT e.kind, e.entry_no FROM since s CROSS JOIN entry e
+                WHERE e.kind = s.kind AND e.record_id = s.record_id)
+            SELECT record_id FROM since WHERE kind = 'mix'
+            UNION SELECT d.mix_id FROM versions v CROSS JOIN determination d
+                WHERE v.kind = 'determination' AND d.entry_no = v.entry_no
+            UNION SELECT t.mix_id FROM versions v CROSS JOIN trial t
+                WHERE v.kind = 'trial' AND t.entry_no = v.entry_no
+            UNION SELECT d.mix_id FROM versions v CROSS JOIN trial t CROSS JOIN entry o CROSS JOIN determination d
+                WHERE v.kind = 'trial' AND t.entry_no = v.entry_no
+                AND o.kind = 'determination' AND o.record_id = t.determination_id AND d.entry_no = o.entry_no
+            UNION SELECT f.mix_id FROM versions v CROSS JOIN factor_issue f
+                WHERE v.kind = 'factor_issue' AND f.entry_no = v.entry_no
+            UNION SELECT m.mix_id FROM since s CROSS JOIN mix_constituent c CROSS JOIN mix m
+                WHERE s.kind = 'source' AND c.source_id = s.record_id AND m.entry_no = c.entry_no
+            UNION SELECT d.mix_id FROM since s CROSS JOIN determination_source u CROSS JOIN determination d
+                WHERE s.kind = 'source' AND u.source_id = s.record_id AND d.entry_no = u.entry_no
+            UNION SELECT f.mix_id FROM since s CROSS JOIN factor_issue_source u CROSS JOIN factor_issue f
+                WHERE s.kind = 'source' AND u.source_id = s.record_id AND f.entry_no = u.entry_no
+            UNION SELECT t.mix_id FROM since s CROSS JOIN trial t
+                WHERE s.kind = 'meter' AND t.meter_id = s.record_id
+            UNION SELECT t.mix_id FROM versions v CROSS JOIN meter_calibration c CROSS JOIN trial t
+                WHERE v.kind = 'meter_calibration' AND c.entry_no = v.entry_no AND t.meter_id = c.meter_id
+            UNION SELECT m.mix_id FROM since s CROSS JOIN mix m
+                WHERE s.kind = 'profile' AND m.profile_id = s.record_id
             """;
 
-    private static final String NAMES =
-            "(SELECT record_id FROM entry WHERE entry_no > :after AND kind = ':kind_asked')";
+    private static final String KINDS = SINCE + " SELECT DISTINCT kind FROM since";
 
-    /** A query of names of mixes for each thing that a mix stands on. */
-    private static final List<String> QUERIES = List.of(
-            "SELECT record_id FROM entry WHERE entry_no > :after AND kind = 'mix'",
-            "SELECT mix_id FROM determination WHERE entry_no IN " + versions(RecordKind.DETERMINATION),
-            "SELECT mix_id FROM trial WHERE entry_no IN " + versions(RecordKind.TRIAL),
-            """
-            SELECT d.mix_id FROM trial t
-            JOIN entry o ON o.kind = 'determination' AND o.record_id = t.determination_id
-            JOIN determination d ON d.entry_no = o.entry_no
-            WHERE t.entry_no IN\s""" + versions(RecordKind.TRIAL),
-            "SELECT mix_id FROM factor_issue WHERE entry_no IN " + versions(RecordKind.FACTOR_ISSUE),
-            "SELECT m.mix_id FROM mix_constituent c JOIN mix m ON m.entry_no = c.entry_no WHERE c.source_id IN "
-                    + names(RecordKind.SOURCE),
-            "SELECT d.mix_id FROM determination_source s JOIN determination d ON d.entry_no = s.entry_no"
-                    + " WHERE s.source_id IN " + names(RecordKind.SOURCE),
-            "SELECT f.mix_id FROM factor_issue_source s JOIN factor_issue f ON f.entry_no = s.entry_no"
-                    + " WHERE s.source_id IN " + names(RecordKind.SOURCE),
-            "SELECT mix_id FROM trial WHERE meter_id IN " + names(RecordKind.METER),
-            "SELECT mix_id FROM trial WHERE meter_id IN (SELECT meter_id FROM meter_calibration WHERE entry_no IN "
-                    + versions(RecordKind.METER_CALIBRATION) + ")",
-            "SELECT mix_id FROM mix WHERE profile_id IN " + names(RecordKind.PROFILE));
-
-    private static String versions(RecordKind kind) {
-        return VERSIONS.replace(":kind_asked", kind.symbol());
-    }
-
-    private static String names(RecordKind kind) {
-        return NAMES.replace(":kind_asked", kind.symbol());
-    }
+    static final List<String> QUERIES = List.of(KINDS, MIXES);
 
     private final Handle handle;
     private final long after;
@@ -64,12 +66,12 @@ final class TouchedSince {
     }
 
     KeptSince read() {
-        Set<String> symbols = new HashSet<>(texts("SELECT DISTINCT kind FROM entry WHERE entry_no > :after"));
+        Set<String> symbols = new HashSet<>(texts(KINDS));
         return new KeptSince(
                 Arrays.stream(RecordKind.values())
                         .filter(kind -> symbols.contains(kind.symbol()))
                         .collect(Collectors.toSet()),
-                texts(String.join(" UNION ", QUERIES)).stream().map(MixId::new).collect(Collectors.toSet()));
+                texts(MIXES).stream().map(MixId::new).collect(Collectors.toSet()));
     }
 
     private List<String> texts(String sql) {

@@ -9,6 +9,7 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -181,6 +182,7 @@ class QuestionsTest {
     void noTableIsReadFromEndToEnd(Belonging<? extends Kept> belonging) throws SQLException {
         RecordTable<?> table = RecordTable.of(belonging.kind());
         noTableIsRead(table, Selection.belonging(table, belonging.column(), "M-1"));
+        noTableIsRead(table, Selection.belonging(table, belonging.column(), List.of("M-1", "M-2")));
     }
 
     @ParameterizedTest
@@ -188,8 +190,24 @@ class QuestionsTest {
     void norForOneRecordAndItsVersions(RecordKind kind) throws SQLException {
         RecordTable<?> table = RecordTable.of(kind.type());
         noTableIsRead(table, Selection.newest(kind, "M-1"));
+        noTableIsRead(table, Selection.newest(kind, List.of("M-1", "M-2")));
         noTableIsRead(table, Selection.version(kind, "M-1", 1));
         noTableIsRead(table, Selection.versions(kind, "M-1"));
+    }
+
+    /** What was kept since is gone through; whatever else stands in the book is looked up. */
+    @Test
+    void norForWhatWasTouchedSince() throws SQLException {
+        Selection since = new Selection("", Map.of("after", 5L));
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Handle handle = Jdbi.open(connection)) {
+            List<String> plan = TouchedSince.QUERIES.stream()
+                    .flatMap(query -> plan(handle, query, since).stream())
+                    .toList();
+            assertThat(plan)
+                    .contains("SEARCH entry USING INTEGER PRIMARY KEY (rowid>?)")
+                    .noneMatch(step -> step.matches("SCAN (?!(since|s|v)$).*") || step.endsWith("(kind=?)"));
+        }
     }
 
     static Stream<RecordKind> kinds() {
@@ -202,7 +220,8 @@ class QuestionsTest {
             List<String> plan = new ArrayList<>(plan(handle, selection.entriesText(), selection));
             Stream.concat(Stream.of(table.name()), table.partTables().stream())
                     .forEach(name -> plan.addAll(plan(handle, selection.rowsText(name), selection)));
-            assertThat(plan).isNotEmpty().noneMatch(step -> step.startsWith("SCAN"));
+            // A search by the kind alone goes through every record of that kind.
+            assertThat(plan).isNotEmpty().noneMatch(step -> step.startsWith("SCAN") || step.endsWith("(kind=?)"));
         }
     }
 
