@@ -1,12 +1,14 @@
 package porebench.evidence;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import porebench.method.Profile;
@@ -33,6 +35,9 @@ import porebench.record.id.SourceId;
  * record once. Meters, calibrations and equipment are read once for all of them.
  */
 public final class EvidenceReader {
+    /** So many mixes are read at a time: asking takes little beside reading then, and they are soon forgotten again. */
+    private static final int GROUP = 100;
+
     private final Records book;
     private final Function<MixId, List<Version<Determination>>> determinations;
     private final Function<DeterminationId, List<Version<Trial>>> trials;
@@ -132,7 +137,44 @@ public final class EvidenceReader {
 
     private static <T extends Kept, K> Map<K, List<Version<T>>> grouped(
             Records book, Class<T> kind, Function<T, K> key) {
-        return book.latest(kind).stream().collect(Collectors.groupingBy(version -> key.apply(version.value())));
+        return grouped(book.latest(kind), key);
+    }
+
+    private static <T extends Kept, K> Map<K, List<Version<T>>> grouped(List<Version<T>> versions, Function<T, K> key) {
+        return versions.stream().collect(Collectors.groupingBy(version -> key.apply(version.value())));
+    }
+
+    /**
+     * Reads the evidence of some mixes, in their order, and hands out each as soon as it is read; what belongs to them is asked for
+     * together. A mix that is not there is left out.
+     */
+    public void readEach(Collection<MixId> mixes, Consumer<Evidence> taker) {
+        List<String> names = mixes.stream().map(MixId::text).toList();
+        for (int from = 0; from < names.size(); from += GROUP) {
+            readGroup(names.subList(from, Math.min(names.size(), from + GROUP)), taker);
+        }
+    }
+
+    private void readGroup(List<String> names, Consumer<Evidence> taker) {
+        Map<String, Version<MixDesign>> mixes = book.latest(MixDesign.class, names);
+        List<Version<Determination>> made = book.latestOf(Belonging.DETERMINATIONS_OF_MIX, names);
+        List<String> determinationNames =
+                made.stream().map(version -> version.value().recordId()).toList();
+        EvidenceReader ofGroup = new EvidenceReader(
+                book,
+                bench,
+                all(grouped(made, Determination::mixId)),
+                all(grouped(
+                        book.latestOf(Belonging.TRIALS_OF_DETERMINATION, determinationNames), Trial::determinationId)),
+                all(grouped(book.latestOf(Belonging.ISSUES_OF_MIX, names), FactorIssue::mixId)));
+        ofGroup.sources.putAll(sources);
+        ofGroup.before.putAll(before);
+        names.stream()
+                .flatMap(name -> Optional.ofNullable(mixes.get(name)).stream())
+                .map(ofGroup::read)
+                .forEach(taker);
+        sources.putAll(ofGroup.sources);
+        before.putAll(ofGroup.before);
     }
 
     private Optional<Version<Source>> source(SourceId id) {
@@ -142,6 +184,7 @@ public final class EvidenceReader {
     public Evidence read(Version<MixDesign> mix) {
         // The versions of one mix are asked for again and again, those of another never.
         before.keySet().removeIf(key -> key.get(0).equals(MixDesign.class));
+        before.put(List.of(MixDesign.class, mix.value().recordId(), mix.number()), Optional.of(mix.value()));
         Profile profile = Evidence.profileOf(book, mix.value().profileId());
         List<JudgedDetermination> judged = determinations.apply(mix.value().id()).stream()
                 .sorted(Comparator.comparing((Version<Determination> version) ->
@@ -192,10 +235,8 @@ public final class EvidenceReader {
     }
 
     private JudgedDetermination judge(Version<Determination> determination, Version<MixDesign> today, Profile profile) {
-        int number = determination.value().mixVersion();
-        Optional<MixDesign> mix = number == today.number()
-                ? Optional.of(today.value())
-                : then(MixDesign.class, today.value().recordId(), number);
+        Optional<MixDesign> mix = then(
+                MixDesign.class, today.value().recordId(), determination.value().mixVersion());
         List<JudgedTrial> judged = trials.apply(determination.value().id()).stream()
                 .map(trial -> judge(trial, mix, profile))
                 .toList();

@@ -6,10 +6,12 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -26,8 +28,8 @@ import porebench.record.FactorIssue;
 import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Laboratory;
-import porebench.record.MixDesign;
 import porebench.record.Version;
+import porebench.record.id.MixId;
 
 /** Writes CSV: every kind of record of a lab book into a folder, the newest version of each; or one file. */
 final class Export {
@@ -49,16 +51,17 @@ final class Export {
         if (!(format instanceof FactorIssueFormat)) {
             return format;
         }
-        EvidenceReader reader = EvidenceReader.asking(book);
-        Set<String> untrue = book.latest(FactorIssue.class).stream()
-                .map(version -> version.value().mixId().text())
-                .distinct()
-                .flatMap(mix -> book.latest(MixDesign.class, mix).map(reader::read).stream())
-                .flatMap(evidence -> evidence.issues().stream()
-                        .map(Version::value)
-                        .filter(issue -> !evidence.whyUntrue(issue).isEmpty()))
-                .map(FactorIssue::recordId)
-                .collect(Collectors.toSet());
+        Set<MixId> issued = book.latest(FactorIssue.class).stream()
+                .map(version -> version.value().mixId())
+                .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> untrue = new HashSet<>();
+        EvidenceReader.asking(book)
+                .readEach(
+                        issued,
+                        evidence -> evidence.issues().stream()
+                                .map(Version::value)
+                                .filter(issue -> !evidence.whyUntrue(issue).isEmpty())
+                                .forEach(issue -> untrue.add(issue.recordId())));
         return new FactorIssueFormat(issue -> untrue.contains(issue.recordId()));
     }
 

@@ -1,6 +1,7 @@
 package porebench.record;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,12 +39,14 @@ public interface Records {
                 .toList();
     }
 
-    /** Returns the newest version of every record that now belongs to one of several, each once, in no particular order. */
+    /** Returns the newest version of every record that now belongs to one of several, each once, in the order of their ids. */
     default <T extends Kept> List<Version<T>> latestOf(Belonging<T> belonging, Collection<String> ownerIds) {
         Map<String, Version<T>> found = new HashMap<>();
         ownerIds.forEach(owner -> latestOf(belonging, owner)
                 .forEach(version -> found.put(version.value().recordId(), version)));
-        return List.copyOf(found.values());
+        return found.values().stream()
+                .sorted(Comparator.comparing(version -> version.value().recordId()))
+                .toList();
     }
 
     /** Returns the names of all records of a kind. */

@@ -75,10 +75,10 @@ final class StoredRecords implements Records {
         Selection.parts(ownerIds)
                 .forEach(part -> read(table, Selection.belonging(table, belonging.column(), part))
                         .forEach(version -> found.put(version.value().recordId(), version)));
-        return List.copyOf(found.values());
+        return inOrder(found.values());
     }
 
-    private static <T extends Kept> List<Version<T>> inOrder(List<Version<T>> versions) {
+    private static <T extends Kept> List<Version<T>> inOrder(Collection<Version<T>> versions) {
         return versions.stream()
                 .sorted(Comparator.comparing(version -> version.value().recordId()))
                 .toList();

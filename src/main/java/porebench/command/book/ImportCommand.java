@@ -184,16 +184,17 @@ public final class ImportCommand extends BookCommand {
         LaboratoryStanding standing = LaboratoryStanding.of(book);
         LaboratoryScatter laboratory = standing.scatter();
         List<Judged> judged = new ArrayList<>();
-        mixes.forEach((mix, touched) -> standing.evidence(mix).ifPresent(evidence -> {
-            evidence.determinations().stream()
-                    .filter(one -> touched.contains(one.determination().value().id()))
-                    .map(one -> new Judged(
-                            one.determination().value().id(),
-                            evidence.mix().value().id(),
-                            one.counted(),
-                            laboratory.stop(one, evidence.divisionPercent(one), evidence.profile())))
-                    .forEach(judged::add);
-        }));
+        standing.each(
+                mixes.keySet(),
+                evidence -> evidence.determinations().stream()
+                        .filter(one -> mixes.getOrDefault(evidence.mix().value().id(), Set.of())
+                                .contains(one.determination().value().id()))
+                        .map(one -> new Judged(
+                                one.determination().value().id(),
+                                evidence.mix().value().id(),
+                                one.counted(),
+                                laboratory.stop(one, evidence.divisionPercent(one), evidence.profile())))
+                        .forEach(judged::add));
         return judged;
     }
 }

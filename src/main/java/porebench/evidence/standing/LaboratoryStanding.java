@@ -1,6 +1,7 @@
 package porebench.evidence.standing;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import porebench.evidence.CountedTrials;
 import porebench.evidence.Evidence;
 import porebench.evidence.EvidenceReader;
@@ -109,16 +111,15 @@ public final class LaboratoryStanding {
         Collection<MixId> touched =
                 keptUpTo < upTo ? book.touchedSince(keptUpTo).mixes() : List.of();
         TreeMap<MixId, RegisterLine> lines = new TreeMap<>();
-        Map<MixId, MixStanding> worked = new HashMap<>();
+        List<MixId> unknown = new ArrayList<>();
         for (MixId mix : mixes) {
             Optional<RegisterLine> line = touched.contains(mix)
                     ? Optional.empty()
                     : Optional.ofNullable(said.get(mix)).flatMap(LaboratoryStanding::line);
-            line.ifPresent(read -> lines.put(mix, read));
-            if (line.isEmpty()) {
-                work(book, reader, mix).ifPresent(one -> worked.put(mix, one));
-            }
+            line.ifPresentOrElse(read -> lines.put(mix, read), () -> unknown.add(mix));
         }
+        Map<MixId, MixStanding> worked = new HashMap<>();
+        reader.readEach(unknown, evidence -> worked.put(evidence.mix().value().id(), MixStanding.of(evidence)));
         worked.forEach((mix, one) -> lines.put(mix, one.line()));
         LaboratoryStanding read = new LaboratoryStanding(book, upTo, reader, lines, keptUpTo, worked);
         return worked.isEmpty() && upTo - keptUpTo < TOO_FAR_BEHIND ? read : read.kept();
@@ -240,6 +241,11 @@ public final class LaboratoryStanding {
             book.latest(MixDesign.class, mix.text()).map(reader::read).ifPresent(read -> known.put(mix, read));
         }
         return Optional.ofNullable(known.get(mix));
+    }
+
+    /** Hands out everything known about some mixes, in their order, one after the other; none of it is held. */
+    public void each(Collection<MixId> mixes, Consumer<Evidence> taker) {
+        reader.readEach(mixes, taker);
     }
 
     /** Returns everything known about every mix that has aggregate of a source, in the order of their ids. */

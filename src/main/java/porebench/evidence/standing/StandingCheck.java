@@ -1,12 +1,10 @@
 package porebench.evidence.standing;
 
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import porebench.evidence.EvidenceReader;
-import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.Records;
 import porebench.record.Summary;
@@ -26,23 +24,18 @@ public final class StandingCheck {
      */
     public static SortedSet<MixId> differences(
             Records book, Map<MixId, String> lines, Map<MixId, String> trials, Set<MixId> touched) {
-        SortedSet<MixId> different = new TreeSet<>();
-        EvidenceReader reader = EvidenceReader.asking(book);
         SortedSet<MixId> mixes = new TreeSet<>(lines.keySet());
         mixes.addAll(trials.keySet());
         book.ids(RecordKind.MIX).forEach(id -> mixes.add(new MixId(id)));
-        for (MixId mix : mixes) {
-            if (!touched.contains(mix)) {
-                Optional<Summary> wanted = book.latest(MixDesign.class, mix.text())
-                        .map(reader::read)
-                        .map(evidence -> MixStanding.of(evidence).summary());
-                boolean isRight = wanted.map(Summary::registerLine).equals(Optional.ofNullable(lines.get(mix)))
-                        && wanted.map(Summary::trials).equals(Optional.ofNullable(trials.get(mix)));
-                if (!isRight) {
-                    different.add(mix);
-                }
+        mixes.removeAll(touched);
+        SortedSet<MixId> different = new TreeSet<>(mixes);
+        EvidenceReader.asking(book).readEach(mixes, evidence -> {
+            Summary wanted = MixStanding.of(evidence).summary();
+            if (wanted.registerLine().equals(lines.get(wanted.mixId()))
+                    && wanted.trials().equals(trials.get(wanted.mixId()))) {
+                different.remove(wanted.mixId());
             }
-        }
+        });
         return different;
     }
 }
