@@ -16,7 +16,7 @@ import porebench.quantity.Require;
  * whole sum of squares is S + Q with Q = u^2 + v^2 - (u + v)^2 / n. In coordinates in which Q is a squared radius, its
  * direction is uniform and the radius over sqrt(S) exceeds r with probability (1 + r^2)^(-(n - 3) / 2). What is left is
  * a double integral over the direction and the radius with the distribution of M, which itself follows from that of one
- * value fewer in the same manner.
+ * value fewer in the same manner. It is summed once for each n: a share only says where the sum begins.
  *
  * <p>Source: the recursion over M: F. E. Grubbs, Annals of Mathematical Statistics 21 (1950); recalled. The double
  * integral is this program's own; it agrees with the published simulated tables.
@@ -27,6 +27,8 @@ public final class PairDistribution {
 
     /** Divides a quarter turn; a multiple of three, so that the bend at 30 degrees is a node. */
     private static final int STEPS = 1200;
+
+    private static final double STEP = Math.PI / 2 / STEPS;
 
     private static final int DIRECTIONS = 200;
 
@@ -40,10 +42,22 @@ public final class PairDistribution {
 
     private final int n;
     private final Ends ends;
+    /** The lesser of u and v on the circle of radius 1, in each direction. */
+    private final double[] lesser;
+    /** The integral from each node of the angle to a quarter turn; there is none of four values, whose integral is closed. */
+    private final double[] beyond;
 
     private PairDistribution(int n) {
         this.n = n;
         this.ends = Ends.of(n - 2);
+        this.lesser = new double[n == FEWEST ? DIRECTIONS_OF_FOUR : DIRECTIONS];
+        for (int i = 0; i < lesser.length; i++) {
+            lesser[i] = lesser((i + 0.5) * sector() / lesser.length);
+        }
+        this.beyond = new double[n == FEWEST ? 0 : STEPS + 1];
+        for (int i = beyond.length - 2; i >= 0; i--) {
+            beyond[i] = beyond[i + 1] + between(i * STEP, (i + 1) * STEP);
+        }
     }
 
     public static PairDistribution of(int n) {
@@ -54,14 +68,14 @@ public final class PairDistribution {
     /** Returns the probability that the share of one chosen end is at most as given. */
     public double oneSided(double share) {
         Require.within("share", share, 0, 1);
-        double sector = Math.atan(Math.sqrt(n / (n - 2.0)));
-        int directions = n == FEWEST ? DIRECTIONS_OF_FOUR : DIRECTIONS;
-        double step = sector / directions;
-        double sum = 0;
-        for (int i = 0; i < directions; i++) {
-            sum += radial(lesser((i + 0.5) * step), Math.acos(Math.sqrt(share)));
-        }
-        return Math.min(1, n * (n - 1) / 2.0 * sum * step / Math.PI);
+        double fromAngle = Math.acos(Math.sqrt(share));
+        double sum = n == FEWEST ? sumOfFour(fromAngle) : sum(fromAngle);
+        return Math.min(1, n * (n - 1) / 2.0 * sum * sector() / lesser.length / Math.PI);
+    }
+
+    /** Returns the angle from the diagonal within which the lesser of u and v is positive. */
+    private double sector() {
+        return Math.atan(Math.sqrt(n / (n - 2.0)));
     }
 
     /** Returns the share that one chosen end stays below with a probability, to a relative error below 1e-4. */
@@ -75,21 +89,34 @@ public final class PairDistribution {
         return (Math.cos(direction) / Math.sqrt(1 - 2.0 / n) - Math.sin(direction)) / Math.sqrt(2);
     }
 
-    /** Integrates over the radius, which is the tangent of an angle. */
-    private double radial(double lesser, double fromAngle) {
-        if (n == FEWEST) {
-            // Two others lie on either side of their mean: M is a number, and the integral is closed.
-            return Math.cos(Math.max(fromAngle, Math.atan(Ends.OF_TWO / lesser)));
-        }
-        int steps = STEPS / 4;
-        double step = (Math.PI / 2 - fromAngle) / steps;
+    /** Sums over the directions what lies beyond a radius, which is the tangent of an angle. */
+    private double sum(double fromAngle) {
+        int next = Math.min(STEPS, (int) (fromAngle / STEP) + 1);
+        return beyond[next] + between(fromAngle, Math.max(fromAngle, next * STEP));
+    }
+
+    /** Two others lie on either side of their mean: M is a number, and the integral over the radius is closed. */
+    private double sumOfFour(double fromAngle) {
         double sum = 0;
-        for (int i = 0; i < steps; i++) {
-            double angle = fromAngle + (i + 0.5) * step;
-            double density = (n - 3) * Math.sin(angle) * Math.pow(Math.cos(angle), n - 4.0);
-            sum += density * ends.below(lesser * Math.tan(angle));
+        for (double one : lesser) {
+            sum += Math.cos(Math.max(fromAngle, Math.atan(Ends.OF_TWO / one)));
         }
-        return sum * step;
+        return sum;
+    }
+
+    /** Sums over the directions, between two angles so near to each other that the probability of M hardly changes. */
+    private double between(double fromAngle, double toAngle) {
+        double place = Math.tan((fromAngle + toAngle) / 2);
+        double sum = 0;
+        for (double one : lesser) {
+            sum += ends.below(one * place);
+        }
+        return (beyondRadius(fromAngle) - beyondRadius(toAngle)) * sum;
+    }
+
+    /** Returns the probability that the radius exceeds the tangent of an angle. */
+    private double beyondRadius(double angle) {
+        return Math.pow(Math.cos(angle), n - 3.0);
     }
 
     /** The distribution of the highest of some normal values, less their mean, over the root of their sum of squares. */
