@@ -1,13 +1,16 @@
 package porebench.evidence;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import porebench.method.MeterType;
 import porebench.method.Profile;
@@ -28,66 +31,66 @@ import porebench.statistics.variance.OtherSets;
  * How trials scatter in a laboratory: the standard deviation within its determinations, on each type of meter.
  *
  * <p>Every determination counts that has at least two trials which count, all on one type of meter. It is made once for a
- * state of the lab book; asking it reads nothing.
+ * state of the lab book. How each mix scatters is known from the beginning; what asks for every trial of the laboratory, as the
+ * occasions and the means of determinations do, looks them up when it is first asked.
  */
 public final class LaboratoryScatter {
     /** The scatter of a laboratory that has no determination. */
     public static final LaboratoryScatter NONE = ofDeterminations(List.of());
 
-    private final List<Entry> sets;
+    private final Function<MixId, List<CountedTrials>> ofMix;
+    private final Supplier<Collection<CountedTrials>> everything;
     private final Map<MeterType, Mixes> mixes = new EnumMap<>(MeterType.class);
-    private final OccasionScatter occasions;
-    private final LaboratoryMeans means;
+    private Optional<List<Entry>> sets = Optional.empty();
+    private Optional<OccasionScatter> occasions = Optional.empty();
+    private Optional<LaboratoryMeans> means = Optional.empty();
 
-    private LaboratoryScatter(List<Entry> sets, Collection<CountedTrials> determinations) {
-        this.sets = sets;
-        this.occasions = new OccasionScatter(determinations);
-        this.means = new LaboratoryMeans(determinations);
-        sets.stream()
-                .collect(Collectors.groupingBy(Entry::type))
-                .forEach((type, ofType) -> mixes.put(type, Mixes.of(ofType)));
+    private LaboratoryScatter(
+            Map<MixId, MixScatter> mixes,
+            Function<MixId, List<CountedTrials>> ofMix,
+            Supplier<Collection<CountedTrials>> everything) {
+        this.ofMix = ofMix;
+        this.everything = everything;
+        for (MeterType type : MeterType.values()) {
+            this.mixes.put(type, Mixes.of(mixes, type));
+        }
     }
 
-    /** The determinations on one type of meter by their mix, in the order of the mixes' places among them all. */
-    private record Mixes(Map<MixId, List<Entry>> sets, Map<MixId, Integer> places, OtherSets all) {
-        static Mixes of(List<Entry> ofType) {
-            Map<MixId, List<Entry>> byMix = ofType.stream()
-                    .collect(Collectors.groupingBy(Entry::mixId, LinkedHashMap::new, Collectors.toList()));
+    /** How each mix scatters on one type of meter, and the place of each mix among them. */
+    private record Mixes(Map<MixId, Integer> places, OtherSets all) {
+        static Mixes of(Map<MixId, MixScatter> mixes, MeterType type) {
             Map<MixId, Integer> places = new HashMap<>();
-            byMix.keySet().forEach(mix -> places.put(mix, places.size()));
-            return new Mixes(
-                    byMix,
-                    places,
-                    OtherSets.of(byMix.values().stream()
-                            .flatMap(own -> pooled(own, any -> true).stream())
-                            .toList()));
+            List<PooledDeviation> pooled = new ArrayList<>();
+            mixes.forEach((mix, scatter) -> scatter.on(type).ifPresent(on -> {
+                places.put(mix, pooled.size());
+                pooled.add(on);
+            }));
+            return new Mixes(places, OtherSets.of(pooled));
         }
 
-        ScatterElsewhere without(MixId mix, DeterminationId id) {
-            Integer place = places.get(mix);
-            return place == null
-                    ? new ScatterElsewhere(Optional.empty(), all)
-                    : new ScatterElsewhere(
-                            pooled(
-                                    sets.getOrDefault(mix, List.of()),
-                                    entry -> !entry.id().equals(id)),
-                            all.without(place));
-        }
-
-        private static Optional<PooledDeviation> pooled(List<Entry> own, Predicate<Entry> counts) {
-            return PooledDeviation.of(
-                    own.stream().filter(counts).map(Entry::summary).toList());
+        OtherSets without(MixId mix) {
+            return Optional.ofNullable(places.get(mix)).map(all::without).orElse(all);
         }
     }
 
     /** Returns the determinations that count, each summed up. */
-    public List<Entry> sets() {
-        return sets;
+    public synchronized List<Entry> sets() {
+        List<Entry> known = sets.orElseGet(() -> Entry.ofAll(everything.get()));
+        sets = Optional.of(known);
+        return known;
     }
 
     /** Returns how trials of one determination differ between days, operators and meters. */
-    public OccasionScatter occasions() {
-        return occasions;
+    public synchronized OccasionScatter occasions() {
+        OccasionScatter known = occasions.orElseGet(() -> new OccasionScatter(everything.get()));
+        occasions = Optional.of(known);
+        return known;
+    }
+
+    private synchronized LaboratoryMeans means() {
+        LaboratoryMeans known = means.orElseGet(() -> new LaboratoryMeans(everything.get()));
+        means = Optional.of(known);
+        return known;
     }
 
     /**
@@ -98,7 +101,15 @@ public final class LaboratoryScatter {
      * @param type the type of meter of all its trials that count
      * @param summary what they amount to, at least two
      */
-    public record Entry(DeterminationId id, MixId mixId, MeterType type, Summary summary) {}
+    public record Entry(DeterminationId id, MixId mixId, MeterType type, Summary summary) {
+        static List<Entry> ofAll(Collection<CountedTrials> determinations) {
+            return determinations.stream()
+                    .filter(CountedTrials::isOfOneType)
+                    .map(one -> new Entry(one.id(), one.mixId(), one.type(), one.summary()))
+                    .filter(entry -> entry.summary().count() > 1)
+                    .toList();
+        }
+    }
 
     /** Returns the scatter in a laboratory, of which everything known about its mixes is given. */
     public static LaboratoryScatter of(Collection<Evidence> mixes) {
@@ -114,13 +125,25 @@ public final class LaboratoryScatter {
 
     /** Returns the scatter of the trials that count, of some determinations. */
     public static LaboratoryScatter ofCounted(Collection<CountedTrials> determinations) {
-        return new LaboratoryScatter(
-                determinations.stream()
-                        .filter(CountedTrials::isOfOneType)
-                        .map(one -> new Entry(one.id(), one.mixId(), one.type(), one.summary()))
-                        .filter(entry -> entry.summary().count() > 1)
-                        .toList(),
-                determinations);
+        Map<MixId, List<CountedTrials>> byMix = determinations.stream()
+                .collect(Collectors.groupingBy(CountedTrials::mixId, LinkedHashMap::new, Collectors.toList()));
+        Map<MixId, MixScatter> mixes = new LinkedHashMap<>();
+        byMix.forEach((mix, own) -> mixes.put(mix, MixScatter.of(own)));
+        return new LaboratoryScatter(mixes, mix -> byMix.getOrDefault(mix, List.of()), () -> determinations);
+    }
+
+    /**
+     * Returns the scatter in a laboratory of which is known how each mix scatters; what else is asked is looked up then.
+     *
+     * @param mixes how each mix scatters, in the order of the mixes
+     * @param ofMix gives the trials that count of one mix
+     * @param everything gives the trials that count of all mixes, in their order
+     */
+    public static LaboratoryScatter ofMixes(
+            Map<MixId, MixScatter> mixes,
+            Function<MixId, List<CountedTrials>> ofMix,
+            Supplier<Collection<CountedTrials>> everything) {
+        return new LaboratoryScatter(mixes, ofMix, everything);
     }
 
     /**
@@ -130,14 +153,15 @@ public final class LaboratoryScatter {
      * @param type the type of meter
      */
     public ScatterElsewhere without(JudgedDetermination judged, MeterType type) {
-        return Optional.ofNullable(mixes.get(type))
-                .map(known -> known.without(mixOf(judged), idOf(judged)))
-                .orElse(ScatterElsewhere.NONE);
+        MixId mix = judged.determination().value().mixId();
+        return new ScatterElsewhere(
+                MixScatter.pooled(ofMix.apply(mix), type, idOf(judged)),
+                Objects.requireNonNull(mixes.get(type)).without(mix));
     }
 
     /** Returns how each determination but one scatters by itself, on a type of meter. */
     public List<PooledDeviation> apart(DeterminationId except, MeterType type) {
-        return sets.stream()
+        return sets().stream()
                 .filter(entry -> entry.type() == type && !entry.id().equals(except))
                 .flatMap(entry -> PooledDeviation.of(List.of(entry.summary())).stream())
                 .toList();
@@ -176,7 +200,7 @@ public final class LaboratoryScatter {
      * @param divisionPercent a division of its meter's scale, in % air, greater than 0
      */
     public Optional<NextDetermination> next(JudgedDetermination judged, double divisionPercent) {
-        return means.next(judged, divisionPercent);
+        return means().next(judged, divisionPercent);
     }
 
     /**
@@ -188,7 +212,7 @@ public final class LaboratoryScatter {
      * @return empty when too few others are known, or nothing tells how determinations differ
      */
     public Optional<KnownFactor> known(JudgedDetermination judged, double divisionPercent, Profile profile) {
-        return means.known(judged, divisionPercent, profile);
+        return means().known(judged, divisionPercent, profile);
     }
 
     /**
@@ -198,11 +222,7 @@ public final class LaboratoryScatter {
      * @param divisionPercent a division of its scale, in % air, greater than 0
      */
     public Judged<EqualScatterTest> equalScatter(MeterType type, double divisionPercent) {
-        return means.equalScatter(type, divisionPercent);
-    }
-
-    private static MixId mixOf(JudgedDetermination judged) {
-        return judged.determination().value().mixId();
+        return means().equalScatter(type, divisionPercent);
     }
 
     private static DeterminationId idOf(JudgedDetermination judged) {

@@ -77,8 +77,15 @@ class SummariesTest {
         for (LocalDate day : DAYS) {
             assertThat(standing.rows(day)).isEqualTo(workedOut(book, day));
         }
-        assertThat(standing.scatter().sets())
-                .isEqualTo(LaboratoryScatter.of(Evidence.ofAll(book)).sets());
+        List<Evidence> all = Evidence.ofAll(book);
+        LaboratoryScatter scatter = LaboratoryScatter.of(all);
+        assertThat(standing.scatter().sets()).isEqualTo(scatter.sets());
+        for (MeterType type : MeterType.values()) {
+            all.stream()
+                    .flatMap(evidence -> evidence.determinations().stream())
+                    .forEach(judged -> assertThat(standing.scatter().without(judged, type))
+                            .isEqualTo(scatter.without(judged, type)));
+        }
     }
 
     @Test

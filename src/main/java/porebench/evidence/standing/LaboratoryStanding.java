@@ -16,6 +16,7 @@ import porebench.evidence.Evidence;
 import porebench.evidence.EvidenceReader;
 import porebench.evidence.LaboratoryEquipment;
 import porebench.evidence.LaboratoryScatter;
+import porebench.evidence.MixScatter;
 import porebench.evidence.RegisterRow;
 import porebench.record.Belonging;
 import porebench.record.KeptSince;
@@ -37,7 +38,7 @@ public final class LaboratoryStanding {
      * The way in which summaries are worked out and written. It is counted up whenever either changes; those of another edition are
      * worked out anew.
      */
-    public static final int EDITION = 1;
+    public static final int EDITION = 2;
 
     /** So few mixes are rather worked out again at the next opening than kept at once: each keeping waits for the disk. */
     private static final int TOO_FEW_TO_KEEP = 50;
@@ -48,7 +49,7 @@ public final class LaboratoryStanding {
     private final LabBook book;
     private final long upTo;
     private final EvidenceReader reader;
-    private final TreeMap<MixId, RegisterLine> lines;
+    private final TreeMap<MixId, ShortStanding> lines;
     private final long keptUpTo;
     private final Map<MixId, MixStanding> worked;
     private final Map<MixId, Evidence> known = new LastAsked<>();
@@ -80,7 +81,7 @@ public final class LaboratoryStanding {
             LabBook book,
             long upTo,
             EvidenceReader reader,
-            TreeMap<MixId, RegisterLine> lines,
+            TreeMap<MixId, ShortStanding> lines,
             long keptUpTo,
             Map<MixId, MixStanding> worked) {
         this.book = book;
@@ -110,25 +111,25 @@ public final class LaboratoryStanding {
         Map<MixId, String> said = keptUpTo == 0 ? Map.of() : kept.registerLines();
         Collection<MixId> touched =
                 keptUpTo < upTo ? book.touchedSince(keptUpTo).mixes() : List.of();
-        TreeMap<MixId, RegisterLine> lines = new TreeMap<>();
+        TreeMap<MixId, ShortStanding> lines = new TreeMap<>();
         List<MixId> unknown = new ArrayList<>();
         for (MixId mix : mixes) {
-            Optional<RegisterLine> line = touched.contains(mix)
+            Optional<ShortStanding> line = touched.contains(mix)
                     ? Optional.empty()
                     : Optional.ofNullable(said.get(mix)).flatMap(LaboratoryStanding::line);
             line.ifPresentOrElse(read -> lines.put(mix, read), () -> unknown.add(mix));
         }
         Map<MixId, MixStanding> worked = new HashMap<>();
         reader.readEach(unknown, evidence -> worked.put(evidence.mix().value().id(), MixStanding.of(evidence)));
-        worked.forEach((mix, one) -> lines.put(mix, one.line()));
+        worked.forEach((mix, one) -> lines.put(mix, one.inShort()));
         LaboratoryStanding read = new LaboratoryStanding(book, upTo, reader, lines, keptUpTo, worked);
         return worked.isEmpty() && upTo - keptUpTo < TOO_FAR_BEHIND ? read : read.kept();
     }
 
     /** Returns a line as it was kept; empty where what stands there is none, so that it is worked out. */
-    private static Optional<RegisterLine> line(String said) {
+    private static Optional<ShortStanding> line(String said) {
         try {
-            return Optional.of(RegisterLine.read(said));
+            return Optional.of(ShortStanding.read(said));
         } catch (RuntimeException noLine) {
             return Optional.empty();
         }
@@ -163,12 +164,12 @@ public final class LaboratoryStanding {
         }
         KeptSince touched = book.touchedSince(upTo);
         EvidenceReader next = reader.after(touched);
-        TreeMap<MixId, RegisterLine> nextLines = new TreeMap<>(lines);
+        TreeMap<MixId, ShortStanding> nextLines = new TreeMap<>(lines);
         Map<MixId, MixStanding> nextWorked = new HashMap<>(worked);
         LaboratoryStanding renewed = new LaboratoryStanding(book, now, next, nextLines, keptUpTo, nextWorked);
         for (MixId mix : touched.mixes()) {
             renewed.evidence(mix).map(MixStanding::of).ifPresent(one -> {
-                nextLines.put(mix, one.line());
+                nextLines.put(mix, one.inShort());
                 nextWorked.put(mix, one);
             });
         }
@@ -197,20 +198,32 @@ public final class LaboratoryStanding {
 
     /** Returns the line of every mix in the register as it stands on a day, in the order of their ids. */
     public List<RegisterRow> rows(LocalDate day) {
-        return lines.values().stream().map(line -> line.on(day)).toList();
+        return lines.values().stream().map(line -> line.register().on(day)).toList();
     }
 
-    /** Returns how trials scatter in the laboratory; it is worked out when it is first asked for. */
+    /**
+     * Returns how trials scatter in the laboratory; what asks for the trials of all mixes reads them when it is first asked. A mix
+     * that was looked at last is not read again.
+     */
     public synchronized LaboratoryScatter scatter() {
-        if (scatter.isEmpty()) {
-            scatter = Optional.of(LaboratoryScatter.ofCounted(
-                    trials().values().stream().flatMap(List::stream).toList()));
-        }
-        return scatter.get();
+        LaboratoryScatter known = scatter.orElseGet(() -> {
+            Map<MixId, MixScatter> mixes = new LinkedHashMap<>();
+            lines.forEach((mix, line) -> mixes.put(mix, line.scatter()));
+            return LaboratoryScatter.ofMixes(
+                    mixes,
+                    this::trialsOf,
+                    () -> trials().values().stream().flatMap(List::stream).toList());
+        });
+        scatter = Optional.of(known);
+        return known;
+    }
+
+    private List<CountedTrials> trialsOf(MixId mix) {
+        return evidence(mix).map(MixStanding::trials).orElse(List.of());
     }
 
     /** Returns the trials that count of every mix, in the order of their ids; what was kept of them is read once. */
-    private Map<MixId, List<CountedTrials>> trials() {
+    private synchronized Map<MixId, List<CountedTrials>> trials() {
         if (trials.isEmpty()) {
             Map<MixId, String> said = worked.keySet().containsAll(lines.keySet())
                     ? Map.of()
@@ -243,9 +256,14 @@ public final class LaboratoryStanding {
         return Optional.ofNullable(known.get(mix));
     }
 
-    /** Hands out everything known about some mixes, in their order, one after the other; none of it is held. */
+    /** Hands out everything known about some mixes, in their order, one after the other; only the last few are held. */
     public void each(Collection<MixId> mixes, Consumer<Evidence> taker) {
-        reader.readEach(mixes, taker);
+        reader.readEach(mixes, evidence -> {
+            synchronized (this) {
+                known.put(evidence.mix().value().id(), evidence);
+            }
+            taker.accept(evidence);
+        });
     }
 
     /** Returns everything known about every mix that has aggregate of a source, in the order of their ids. */

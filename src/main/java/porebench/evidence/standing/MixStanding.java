@@ -3,6 +3,7 @@ package porebench.evidence.standing;
 import java.util.List;
 import porebench.evidence.CountedTrials;
 import porebench.evidence.Evidence;
+import porebench.evidence.MixScatter;
 import porebench.record.Summary;
 import porebench.record.id.MixId;
 
@@ -16,14 +17,21 @@ import porebench.record.id.MixId;
 record MixStanding(MixId mixId, RegisterLine line, List<CountedTrials> trials) {
     /** Works it out of the evidence. */
     static MixStanding of(Evidence evidence) {
-        return new MixStanding(
-                evidence.mix().value().id(),
-                RegisterLine.of(evidence),
-                evidence.determinations().stream().map(CountedTrials::of).toList());
+        return new MixStanding(evidence.mix().value().id(), RegisterLine.of(evidence), trials(evidence));
+    }
+
+    /** Returns the trials of a mix that count, by determination. */
+    static List<CountedTrials> trials(Evidence evidence) {
+        return evidence.determinations().stream().map(CountedTrials::of).toList();
+    }
+
+    /** Returns what every reading of the laboratory asks of it. */
+    ShortStanding inShort() {
+        return new ShortStanding(line, MixScatter.of(trials));
     }
 
     /** Returns it as it is kept. */
     Summary summary() {
-        return new Summary(mixId, line.text(), WrittenTrials.of(trials));
+        return new Summary(mixId, inShort().text(), WrittenTrials.of(trials));
     }
 }
