@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import porebench.evidence.EvidenceReader;
@@ -20,6 +19,7 @@ import porebench.exchange.sheet.FactorIssueFormat;
 import porebench.exchange.sheet.Format;
 import porebench.exchange.text.Entry;
 import porebench.exchange.text.ExchangeException;
+import porebench.exchange.text.Headings;
 import porebench.exchange.text.WrittenRows;
 import porebench.port.DataTable;
 import porebench.port.OutputFile;
@@ -66,35 +66,41 @@ final class Export {
     }
 
     private static <T extends Kept> OutputFile.Content newest(LabBook book, Format<T> format) {
-        List<T> records =
-                book.latest(format.type()).stream().map(Version::value).toList();
-        boolean isMarked = book.isTraining() && format.type() != Laboratory.class;
-        return content(() -> isMarked ? marked(format, records) : rows(format, records));
+        boolean isMarked = book.isTraining()
+                && format.type() != Laboratory.class
+                && !format.columns().equals(format.columns().marked());
+        Headings columns = isMarked ? format.columns().marked() : format.columns();
+        return content(taker -> {
+            taker.accept(columns.all());
+            book.each(
+                    format.type(),
+                    version -> format.write(version.value()).stream()
+                            .map(row -> isMarked ? marked(row) : row)
+                            .forEach(taker));
+        });
     }
 
-    /** Returns the rows of records of a training book, each of which says that it is simulated. */
-    private static <T extends Kept> Stream<List<String>> marked(Format<T> format, List<T> records) {
-        Stream<List<String>> rows = rows(format, records);
-        return format.columns().equals(format.columns().marked())
-                ? rows
-                : Stream.concat(
-                        Stream.of(format.columns().marked().all()),
-                        rows.skip(1)
-                                .map(row -> Stream.concat(row.stream(), Stream.of(Entry.yesNoWord(true)))
-                                        .toList()));
+    /** Returns a row of a training book, which says that it is simulated. */
+    private static List<String> marked(List<String> row) {
+        return Stream.concat(row.stream(), Stream.of(Entry.yesNoWord(true))).toList();
     }
 
     /** Writes one file of some records, whole or not at all. */
     static <T extends Kept> void write(Format<T> format, List<T> records, OutputFile file) {
-        write(() -> rows(format, records), file);
+        write(rows(format, records), file);
     }
 
     /** Writes figures under their heading, whole or not at all. */
     static void write(DataTable table, OutputFile file) {
-        write(() -> Stream.concat(Stream.of(table.heading()), table.rows().stream()), file);
+        write(
+                taker -> {
+                    taker.accept(table.heading());
+                    table.rows().forEach(taker);
+                },
+                file);
     }
 
-    private static void write(Supplier<Stream<List<String>>> rows, OutputFile file) {
+    private static void write(WrittenRows rows, OutputFile file) {
         try {
             file.write(content(rows));
         } catch (IOException failure) {
@@ -103,22 +109,23 @@ final class Export {
         }
     }
 
-    /** Returns the heading and the rows of some records, each row made when it is written. */
-    private static <T extends Kept> Stream<List<String>> rows(Format<T> format, List<T> records) {
-        return Stream.concat(
-                Stream.of(format.columns().all()), records.stream().flatMap(record -> format.write(record).stream()));
+    private static <T extends Kept> WrittenRows rows(Format<T> format, List<T> records) {
+        return taker -> {
+            taker.accept(format.columns().all());
+            records.forEach(record -> format.write(record).forEach(taker));
+        };
     }
 
-    private static OutputFile.Content content(Supplier<Stream<List<String>>> rows) {
+    private static OutputFile.Content content(WrittenRows rows) {
         return file -> {
             // An encoder that refuses what it cannot encode: half a letter is not quietly written as a question mark.
             Writer writer = new BufferedWriter(new OutputStreamWriter(file, StandardCharsets.UTF_8.newEncoder()));
-            WrittenRows.write(rows.get(), writer);
+            rows.write(writer);
         };
     }
 
     /** Writes the heading and the rows of some records. */
     static <T extends Kept> void write(Format<T> format, List<T> records, Writer writer) throws IOException {
-        WrittenRows.write(rows(format, records), writer);
+        rows(format, records).write(writer);
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import porebench.method.Glyphs;
 
@@ -14,6 +15,11 @@ import porebench.method.Glyphs;
 public interface Records {
     /** Returns the newest version of every record of a kind, in the order of their ids. */
     <T extends Kept> List<Version<T>> latest(Class<T> kind);
+
+    /** Hands out the newest version of every record of a kind, in the order of their ids, one after the other; few are held. */
+    default <T extends Kept> void each(Class<T> kind, Consumer<Version<T>> taker) {
+        latest(kind).forEach(taker);
+    }
 
     /** Returns the newest version of one record. */
     <T extends Kept> Optional<Version<T>> latest(Class<T> kind, String recordId);

@@ -109,6 +109,18 @@ final class History {
         }
     }
 
+    /** Returns the next names of records of a kind behind one, in the lab book's own order of names. */
+    List<String> idsBehind(RecordKind kind, String recordId, int most) {
+        try (Query query = handle.createQuery("SELECT DISTINCT record_id FROM entry"
+                + " WHERE kind = :kind AND record_id > :record_id ORDER BY record_id LIMIT :most")) {
+            return query.bind("kind", kind.symbol())
+                    .bind("record_id", recordId)
+                    .bind("most", most)
+                    .mapTo(String.class)
+                    .list();
+        }
+    }
+
     /** Returns whether there is any record of a kind. */
     boolean holdsAny(RecordKind kind) {
         try (Query query = handle.createQuery("SELECT EXISTS (SELECT 1 FROM entry WHERE kind = :kind)")) {

@@ -18,7 +18,7 @@ import porebench.record.RecordKind;
  */
 record Selection(String from, Map<String, ?> names) {
     /** SQLite takes 999 values in one query at the least. */
-    private static final int MOST_NAMES = 500;
+    static final int MOST_NAMES = 500;
 
     /** Returns the newest version of every record of a kind. */
     static Selection newest(RecordKind kind) {

@@ -11,6 +11,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -74,6 +75,14 @@ final class SqliteLabBook implements LabBook {
     @Override
     public <T extends Kept> List<Version<T>> latest(Class<T> kind) {
         return read(records -> records.latest(kind));
+    }
+
+    @Override
+    public <T extends Kept> void each(Class<T> kind, Consumer<Version<T>> taker) {
+        read(records -> {
+            records.each(kind, taker);
+            return true;
+        });
     }
 
     @Override

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import porebench.record.Belonging;
@@ -31,6 +32,17 @@ final class StoredRecords implements Records {
     public <T extends Kept> List<Version<T>> latest(Class<T> kind) {
         RecordTable<T> table = RecordTable.of(kind);
         return inOrder(read(table, Selection.newest(table.kind())));
+    }
+
+    @Override
+    public <T extends Kept> void each(Class<T> kind, Consumer<Version<T>> taker) {
+        RecordTable<T> table = RecordTable.of(kind);
+        History history = new History(handle);
+        List<String> ids = history.idsBehind(table.kind(), "", Selection.MOST_NAMES);
+        while (!ids.isEmpty()) {
+            inOrder(read(table, Selection.newest(table.kind(), ids))).forEach(taker);
+            ids = history.idsBehind(table.kind(), ids.get(ids.size() - 1), Selection.MOST_NAMES);
+        }
     }
 
     @Override

@@ -5,17 +5,18 @@ import com.opencsv.ICSVWriter;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.function.Consumer;
 
-/** Rows on their way into a CSV file. */
-public final class WrittenRows {
-    private WrittenRows() {}
+/** Rows on their way into a CSV file: they are made as they are written, so that none but one need be held. */
+@FunctionalInterface
+public interface WrittenRows {
+    /** Hands out the cells of each row. */
+    void into(Consumer<List<String>> taker);
 
-    /** Writes rows, each cell harmless to a spreadsheet. */
-    public static void write(Stream<List<String>> rows, Writer writer) throws IOException {
+    /** Writes the rows, each cell harmless to a spreadsheet. */
+    default void write(Writer writer) throws IOException {
         ICSVWriter csv = new CSVWriterBuilder(writer).withLineEnd("\r\n").build();
-        rows.forEach(
-                row -> csv.writeNext(row.stream().map(HarmlessCell::written).toArray(String[]::new), false));
+        into(row -> csv.writeNext(row.stream().map(HarmlessCell::written).toArray(String[]::new), false));
         // The library keeps a failure to itself until it is asked; it flushes then.
         if (csv.checkError()) {
             throw csv.getException();

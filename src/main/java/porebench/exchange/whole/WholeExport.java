@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import porebench.exchange.text.Entry;
 import porebench.exchange.text.ExchangeException;
 import porebench.exchange.text.Headings;
@@ -85,7 +84,8 @@ public final class WholeExport implements ChainTaker {
             rows.add(List.of(Headings.SIMULATED, Entry.yesNoWord(true)));
         }
         whole.tables().forEach(table -> rows.add(List.of("table", table.name())));
-        write(rows.stream(), writer(outline));
+        Writer writer = writer(outline);
+        rows.forEach(row -> write(row, writer));
         whole.tables().forEach(table -> tables.put(table.name(), new Table(table.columns())));
     }
 
@@ -106,12 +106,13 @@ public final class WholeExport implements ChainTaker {
             boolean isNumber = column.equals(ChainEntry.NUMBER);
             cells.add(isNumber ? Long.toString(number) : text == null ? "" : WholeCell.written(text));
         }
-        write(Stream.of(cells), table.writer);
+        write(cells, table.writer);
     }
 
-    private static void write(Stream<List<String>> rows, Writer writer) {
+    private static void write(List<String> row, Writer writer) {
         try {
-            WrittenRows.write(rows, writer);
+            WrittenRows one = taker -> taker.accept(row);
+            one.write(writer);
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }
@@ -129,7 +130,7 @@ public final class WholeExport implements ChainTaker {
 
         Table(List<String> columns) {
             this.columns = columns;
-            write(Stream.of(columns), writer);
+            write(columns, writer);
         }
     }
 }
