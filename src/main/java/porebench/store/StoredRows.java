@@ -55,25 +55,31 @@ final class StoredRows {
     }
 
     private static Map<Long, List<StoredRow>> byEntry(String table, Function<String, Query> query) {
-        Map<Long, List<StoredRow>> byEntry = new HashMap<>();
         try (Query rows = query.apply(table)) {
-            rows.map((row, context) -> Map.entry(row.getLong(ENTRY_NO), row(table, row)))
-                    .forEach(numbered -> byEntry.computeIfAbsent(numbered.getKey(), entry -> new ArrayList<>())
-                            .add(numbered.getValue()));
+            return rows.scanResultSet((result, context) -> byEntry(table, result.get()));
         }
-        return byEntry;
     }
 
-    private static StoredRow row(String table, ResultSet from) throws SQLException {
-        StoredRow row = new StoredRow(table);
-        ResultSetMetaData columns = from.getMetaData();
-        for (int column = 1; column <= columns.getColumnCount(); column++) {
-            Object content = from.getObject(column);
-            if (content != null && !columns.getColumnName(column).equals(ENTRY_NO)) {
-                row.cell(columns.getColumnName(column), content);
-            }
+    private static Map<Long, List<StoredRow>> byEntry(String table, ResultSet rows) throws SQLException {
+        ResultSetMetaData heading = rows.getMetaData();
+        List<String> columns = new ArrayList<>();
+        for (int place = 1; place <= heading.getColumnCount(); place++) {
+            columns.add(heading.getColumnName(place));
         }
-        return row;
+        int number = columns.indexOf(ENTRY_NO);
+        Map<Long, List<StoredRow>> byEntry = new HashMap<>();
+        while (rows.next()) {
+            StoredRow row = new StoredRow(table);
+            for (int place = 0; place < columns.size(); place++) {
+                Object content = place == number ? null : rows.getObject(place + 1);
+                if (content != null) {
+                    row.cell(columns.get(place), content);
+                }
+            }
+            byEntry.computeIfAbsent(rows.getLong(number + 1), entry -> new ArrayList<>(1))
+                    .add(row);
+        }
+        return byEntry;
     }
 
     /** Returns the entries to which the rows belong. */
