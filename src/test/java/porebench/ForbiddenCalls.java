@@ -141,6 +141,12 @@ final class ForbiddenCalls {
                         && (parameters.contains("java.io.File") || parameters.indexOf("java.lang.String") == 0);
     }
 
+    /** The newest versions of one kind, asked for without saying which. */
+    static boolean readsAWholeKind(String owner, String name, List<String> parameters) {
+        boolean all = name.equals("latest") && parameters.size() == 1 || name.equals("each");
+        return all && owner.startsWith("porebench.record.") && parameters.contains("java.lang.Class");
+    }
+
     static boolean drawsWithoutASeed(String owner, String name, List<String> parameters) {
         boolean unseeded =
                 Set.of("java.util.Random", "java.util.SplittableRandom").contains(owner)

@@ -17,6 +17,7 @@ import java.util.Locale;
 import java.util.Set;
 import porebench.method.Problem;
 import porebench.port.PreparedFile;
+import porebench.record.Records;
 
 /** Keeps the rules of the house: names, screens, and that time, locale, charset and chance are arguments. */
 @AnalyzeClasses(packages = "porebench", importOptions = ArchitectureTest.MainClasses.class)
@@ -177,6 +178,35 @@ class HouseRulesTest {
                     "that asks for the code of a problem",
                     (owner, name, parameters) -> owner.equals(Problem.class.getName()) && name.equals("code"))))
             .because("a message may be split or worded anew; what is done about a problem follows from its kind");
+
+    /** Who may read all records of a kind: sources, meters, equipment, profiles and studies are few; the rest is bulk work. */
+    private static final Set<String> READS_A_WHOLE_KIND = Set.of(
+            "porebench.evidence.MeterStory",
+            "porebench.evidence.LaboratoryEquipment",
+            "porebench.evidence.EvidenceReader",
+            "porebench.evidence.EvidenceReader$Bench",
+            "porebench.desk.ProfileOffer",
+            "porebench.desk.mix.KnownSources",
+            "porebench.desk.meter.MeterModel",
+            "porebench.desk.register.RecordModel",
+            "porebench.desk.study.KeptStudies",
+            // Bulk work: everything of a laboratory at one time, and the export.
+            "porebench.evidence.Evidence",
+            "porebench.exchange.Export",
+            // They hand the question on.
+            "porebench.record.DraftedRecords",
+            "porebench.desk.frame.GuardedBook");
+
+    @ArchTest
+    static final ArchRule noQuestionReadsAWholeKind = noClasses()
+            .that(describe(
+                    "ask about a few records",
+                    type -> !READS_A_WHOLE_KIND.contains(type.getName())
+                            && !type.getPackageName().startsWith("porebench.store")
+                            && !type.isAssignableFrom(Records.class)))
+            .should(accessTargetWhere(
+                    ForbiddenCalls.call("that reads all records of a kind", ForbiddenCalls::readsAWholeKind)))
+            .because("a question about one mix would take as long as there are trials in the lab book");
 
     private static JavaClass outermost(JavaClass type) {
         return type.getEnclosingClass().map(HouseRulesTest::outermost).orElse(type);

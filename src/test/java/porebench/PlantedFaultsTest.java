@@ -36,6 +36,7 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Date;
+import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.ResourceBundle;
@@ -46,6 +47,10 @@ import java.util.function.UnaryOperator;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import porebench.method.Problem;
+import porebench.record.Belonging;
+import porebench.record.LabBook;
+import porebench.record.Records;
+import porebench.record.Trial;
 
 /** Shows that the house rules can fail: each fault planted here is found, and nothing else is. */
 class PlantedFaultsTest {
@@ -94,6 +99,12 @@ class PlantedFaultsTest {
     @Test
     void findsWhoeverIsSteeredByACode() {
         assertThat(violations(HouseRulesTest.codesSteerNothing, Steered.class)).isEqualTo(2);
+    }
+
+    @Test
+    void findsWhoeverReadsAWholeKind() {
+        assertThat(violations(HouseRulesTest.noQuestionReadsAWholeKind, Whole.class))
+                .isEqualTo(3);
     }
 
     @Test
@@ -267,6 +278,21 @@ class PlantedFaultsTest {
             Files.createDirectories(file);
             new PrintStream(stream, true, StandardCharsets.UTF_8);
             ImageIO.write(picture, "png", stream);
+        }
+    }
+
+    @SuppressWarnings("unused")
+    private static final class Whole {
+        void faults(LabBook book, Records records) {
+            book.latest(Trial.class);
+            records.latest(Trial.class);
+            book.each(Trial.class, trial -> {});
+        }
+
+        void right(LabBook book) {
+            book.latest(Trial.class, "T-1");
+            book.latest(Trial.class, List.of("T-1"));
+            book.latestOf(Belonging.TRIALS_OF_MIX, "M-1");
         }
     }
 

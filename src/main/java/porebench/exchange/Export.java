@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import porebench.evidence.EvidenceReader;
 import porebench.exchange.sheet.FactorIssueFormat;
@@ -51,9 +50,8 @@ final class Export {
         if (!(format instanceof FactorIssueFormat)) {
             return format;
         }
-        Set<MixId> issued = book.latest(FactorIssue.class).stream()
-                .map(version -> version.value().mixId())
-                .collect(Collectors.toCollection(TreeSet::new));
+        Set<MixId> issued = new TreeSet<>();
+        book.each(FactorIssue.class, version -> issued.add(version.value().mixId()));
         Set<String> untrue = new HashSet<>();
         EvidenceReader.asking(book)
                 .readEach(

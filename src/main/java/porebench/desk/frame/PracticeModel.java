@@ -23,6 +23,7 @@ import porebench.method.Problem;
 import porebench.method.meter.MeterState;
 import porebench.method.simulate.Bench;
 import porebench.method.simulate.Fault;
+import porebench.record.Belonging;
 import porebench.record.Draft;
 import porebench.record.LabBook;
 import porebench.record.MixDesign;
@@ -171,9 +172,9 @@ record PracticeModel(LabBook book, LocalDateTime now) {
     /** Returns the runs that trials of a mix were made in, the newest first. */
     List<Told> planted(MixId mixId) {
         Map<Long, List<Trial>> runs = new TreeMap<>();
-        book.latest(Trial.class).stream()
+        book.latestOf(Belonging.TRIALS_OF_MIX, mixId.text()).stream()
                 .map(Version::value)
-                .filter(trial -> trial.simulated() && trial.mixId().equals(mixId))
+                .filter(Trial::simulated)
                 .sorted(Comparator.comparing(Trial::testedAt).thenComparing(Trial::id))
                 .forEach(trial -> PracticeRun.seedOf(trial.id())
                         .ifPresent(seed -> runs.computeIfAbsent(seed, any -> new ArrayList<>())
