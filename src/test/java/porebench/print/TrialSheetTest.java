@@ -97,7 +97,7 @@ class TrialSheetTest {
         assertThat(text)
                 .contains("crystalline silica", "lift with two people", "Wet floors")
                 .contains("checklist of 2009 (seen, written for concrete)", "withdrawal and bleeder valve: recalled.")
-                .doesNotContain("h1", "standpipe");
+                .doesNotContain("h1", "standpipe", "Elevation");
     }
 
     // source: ASTM C231 and AASHTO T 152, Type A meter: recalled.
@@ -116,7 +116,12 @@ class TrialSheetTest {
                 "Do both again without filling anew.",
                 "Open the vent and see that the pressure is gone");
         assertThat(text)
-                .contains("Type A", "G = h1 \u2212 h2, in % air.", "h1, % h2, %", "nothing withdrawn: read h1, h2")
+                .contains(
+                        "Type A",
+                        "G = h1 \u2212 h2, in % air.",
+                        "h1, % h2, %",
+                        "Elevation,",
+                        "nothing withdrawn: read h1, h2")
                 .contains("leave out all stone over 37.5 mm (1 1/2 in.)", "Type A meter: recalled.")
                 .doesNotContainIgnoringCase("withdrawn,", "gauge", "initial pressure line", "main air valve")
                 .doesNotContainIgnoringCase("petcock", "chamber", "bleeder");

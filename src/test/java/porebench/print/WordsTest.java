@@ -14,9 +14,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import porebench.print.page.Words;
+import porebench.record.column.TrialColumns;
 
 class WordsTest {
     private static final Path SOURCES = Path.of("src/main/java/porebench/print");
@@ -33,7 +35,8 @@ class WordsTest {
             "card.formula.",
             "card.target.",
             "card.table.reading.",
-            "sheet.steps-source.");
+            "sheet.steps-source.",
+            "trial.");
 
     private final Words words = Words.in(Locale.ENGLISH);
 
@@ -56,6 +59,18 @@ class WordsTest {
                                         text -> text.matches(
                                                 "(card|print|sheet|step|trial|caution|failed|what|calibration|form|simulated)\\.[a-z0-9.-]*[a-z0-9]")))
                 .allMatch(keys::contains);
+    }
+
+    /** The meter of all rows stands at the head of the sheet. */
+    @Test
+    void everyColumnWrittenAtTheBenchHasAHeadingAndNoOtherHas() {
+        Set<String> columns = TrialColumns.AT_THE_BENCH.stream()
+                .filter(column -> column != TrialColumns.METER)
+                .map(column -> "trial." + column.name())
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertThat(ResourceBundle.getBundle("porebench.print.print", Locale.ROOT).keySet().stream()
+                        .filter(key -> key.startsWith("trial.")))
+                .containsExactlyInAnyOrderElementsOf(columns);
     }
 
     private static Set<String> literals() throws IOException {

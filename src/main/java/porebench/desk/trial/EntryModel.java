@@ -250,7 +250,7 @@ final class EntryModel implements ColumnModel {
         TypedDraft typed = TypedTemperature.inCelsius(draft(), desk.tools().numbers());
         DraftReader reader = new DraftReader(typed, desk.tools().numbers(), this::words);
         BenchFields.ALL.stream()
-                .filter(column -> BenchFields.isAsked(column, type()))
+                .filter(column -> TrialColumns.isAsked(column, type()))
                 .forEach(column -> column.read(reader));
         reader.require(TrialColumns.OPERATOR);
         List<Problem> problems = new ArrayList<>();
@@ -276,7 +276,7 @@ final class EntryModel implements ColumnModel {
     private TypedDraft withoutWhatIsRefused(TypedDraft typed, List<Problem> refused) {
         TypedDraft rest = typed;
         for (Column<Trial, ?> column : BenchFields.ALL) {
-            boolean stays = BenchFields.isAsked(column, type())
+            boolean stays = TrialColumns.isAsked(column, type())
                     && refused.stream().noneMatch(problem -> problem.field().equals(column.field()));
             rest = stays ? rest : rest.with(column, "");
         }

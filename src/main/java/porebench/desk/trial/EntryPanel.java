@@ -174,7 +174,7 @@ final class EntryPanel {
         form.pull();
         showTargets();
         for (Column<Trial, ?> column : BenchFields.ALL) {
-            form.setVisible(column, BenchFields.isAsked(column, entry.type()));
+            form.setVisible(column, TrialColumns.isAsked(column, entry.type()));
             form.field(column.field()).setEnabled(open && !(correcting && column == TrialColumns.ID));
             form.unitBox(column).ifPresent(box -> box.setEnabled(open));
         }

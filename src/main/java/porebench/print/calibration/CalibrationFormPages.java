@@ -152,7 +152,7 @@ public final class CalibrationFormPages {
                         column("form.point", 0.6),
                         column("form.withdrawn", 1.6),
                         column("form.unit", 1.8),
-                        column("trial.gauge", 1.2),
+                        column("trial.gauge_pct", 1.2),
                         column("trial.remarks", 2.5)),
                 POINTS);
         parts.small(words.say(

@@ -1,21 +1,36 @@
 package porebench.print.sheet;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import porebench.evidence.paper.TrialSheet;
-import porebench.method.MeterType;
 import porebench.print.page.Align;
 import porebench.print.page.Flow;
 import porebench.print.page.PageTable;
 import porebench.print.page.TextFit;
 import porebench.print.page.Weight;
 import porebench.print.page.Words;
+import porebench.record.Trial;
+import porebench.record.column.Column;
+import porebench.record.column.TrialColumns;
 
 /** Draws the rows to be written in by hand, one a trial, with the columns of a trial file. */
 final class SheetReadings {
     private static final double ROW = 27;
     private static final double HEADINGS = 55;
+
+    /** The share of the width that a short number takes. */
+    private static final double NARROW = 1.15;
+
+    private static final Map<Column<Trial, ?>, Double> WIDTHS = Map.of(
+            TrialColumns.ID, 1.6,
+            TrialColumns.TESTED_AT, 2.0,
+            TrialColumns.OPERATOR, 1.7,
+            TrialColumns.ELEVATION, 1.5,
+            TrialColumns.FINE, 1.4,
+            TrialColumns.COARSE, 1.4,
+            TrialColumns.WITHDRAWN, 1.65,
+            TrialColumns.REMARKS, 2.15);
 
     private final TrialSheet sheet;
     private final Flow flow;
@@ -40,36 +55,28 @@ final class SheetReadings {
                         sheet.mix().id().text(),
                         sheet.massUnit().symbol()));
         flow.down(2);
-        PageTable table = new PageTable(flow, trialColumns());
+        List<Column<Trial, ?>> columns = TrialColumns.AT_THE_BENCH.stream()
+                .filter(column -> column != TrialColumns.METER && TrialColumns.isAsked(column, sheet.meterType()))
+                .toList();
+        PageTable table = new PageTable(flow, columns.stream().map(this::headed).toList());
         table.heading(ROW);
         for (int trial = 1; trial <= sheet.weighOut().trials(); trial++) {
-            List<String> corners = new ArrayList<>();
-            corners.add(Integer.toString(trial));
-            for (int column = 1; column < trialColumns().size(); column++) {
-                corners.add(column == trialColumns().size() - 2 ? words.say("sheet.yes-no") : "");
-            }
-            table.blankRow(corners, ROW);
+            String number = Integer.toString(trial);
+            table.blankRow(
+                    columns.stream().map(column -> corner(column, number)).toList(), ROW);
         }
     }
 
-    private List<PageTable.Column> trialColumns() {
-        String unit = sheet.massUnit().symbol();
-        boolean typeB = sheet.meterType() == MeterType.B;
-        return List.of(
-                column("trial.id", 1.6),
-                column("trial.tested-at", 2),
-                column("trial.operator", 1.7),
-                column("trial.fine", 1.4, unit),
-                column("trial.coarse", 1.4, unit),
-                column("trial.soak", 1.1),
-                column("trial.water", 1.1),
-                column(typeB ? "trial.withdrawn" : "trial.h1", 1.65),
-                column(typeB ? "trial.gauge" : "trial.h2", 1.2),
-                column("trial.leak", 1.2),
-                column("trial.remarks", 2.15));
+    /** Returns what is printed in the corner of a cell, for the hand that fills it. */
+    private String corner(Column<Trial, ?> column, String number) {
+        if (column == TrialColumns.LEAK) {
+            return words.say("sheet.yes-no");
+        }
+        return column == TrialColumns.ID ? number : "";
     }
 
-    private PageTable.Column column(String key, double share, Object... filled) {
-        return new PageTable.Column(words.say(key, filled), share, Align.LEFT, Weight.REGULAR);
+    private PageTable.Column headed(Column<Trial, ?> column) {
+        String heading = words.say("trial." + column.name(), sheet.massUnit().symbol());
+        return new PageTable.Column(heading, WIDTHS.getOrDefault(column, NARROW), Align.LEFT, Weight.REGULAR);
     }
 }

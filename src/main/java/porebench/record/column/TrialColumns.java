@@ -2,7 +2,9 @@ package porebench.record.column;
 
 import java.math.BigDecimal;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import porebench.method.Limit;
 import porebench.method.MeterType;
@@ -112,7 +114,20 @@ public final class TrialColumns {
                     SIMULATED)
             .checked(trial -> TrialLimits.check(trial.readings()));
 
+    /** What is written down at the bench, in its order: on the paper sheet and in the form. */
+    public static final List<Column<Trial, ?>> AT_THE_BENCH = List.of(
+            ID, TESTED_AT, OPERATOR, METER, ELEVATION, FINE, COARSE, SOAK, WATER, WITHDRAWN, GAUGE, H1, H2, LEAK,
+            REMARKS);
+
+    private static final Set<Column<Trial, ?>> OF_TYPE_A = Set.of(ELEVATION, H1, H2);
+    private static final Set<Column<Trial, ?>> OF_TYPE_B = Set.of(WITHDRAWN, GAUGE);
+
     private TrialColumns() {}
+
+    /** Returns whether a column is written down on a type of meter. */
+    public static boolean isAsked(Column<Trial, ?> column, MeterType type) {
+        return !(type == MeterType.A ? OF_TYPE_B : OF_TYPE_A).contains(column);
+    }
 
     private static <V> Column<Trial, V> read(String name, CellType<V> type, Function<Readings, V> of) {
         return Column.needed(name, type, trial -> of.apply(trial.readings()));
