@@ -1,13 +1,13 @@
 package porebench.command.bench;
 
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Layout;
 import porebench.command.reply.Machine;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Reply;
@@ -62,13 +62,7 @@ public final class FactorReport implements Report {
         json.flag("simulated", isSimulated(one));
         json.whole("count", one.trials().size());
         json.whole("accepted", one.counted());
-        json.list("trials", one.trials(), (fields, trial) -> {
-            fields.text("trialId", trial.trial().value().id().text());
-            fields.number("factorPercent", trial.factorPercent());
-            fields.flag("accepted", trial.counts());
-            fields.text("struckBecause", trial.trial().value().struckBecause());
-            Reply.problems(fields, "doubts", trial.figures().problems(), problemText);
-        });
+        json.list("trials", one.trials(), trialLayout()::json);
         json.number("meanPercent", number(summary.map(s -> s.summary().mean())));
         json.number(
                 "standardDeviationPercent",
@@ -122,22 +116,30 @@ public final class FactorReport implements Report {
         });
     }
 
+    private Layout<JudgedTrial> trialLayout() {
+        return new Layout<JudgedTrial>(words, shown)
+                .text(
+                        "trialId",
+                        "factor.trial",
+                        trial -> trial.trial().value().id().text())
+                .cell(
+                        "factor.tested",
+                        trial -> MINUTE.format(trial.trial().value().testedAt()))
+                .field((json, trial) -> json.number("factorPercent", trial.factorPercent()))
+                .cell("factor.factor", trial -> shown.fixed(trial.factorPercent(), 3))
+                .field((json, trial) -> json.flag("accepted", trial.counts()))
+                .cell(
+                        "factor.state",
+                        trial -> words.get(
+                                trial.isStruck() ? "factor.struck" : trial.isVoid() ? "factor.void" : "factor.counts"))
+                .field((json, trial) ->
+                        json.text("struckBecause", trial.trial().value().struckBecause()))
+                .field((json, trial) ->
+                        Reply.problems(json, "doubts", trial.figures().problems(), problemText));
+    }
+
     private void trials(TextPage page, JudgedDetermination one) {
-        List<List<String>> rows = new ArrayList<>();
-        for (JudgedTrial trial : one.trials()) {
-            rows.add(List.of(
-                    trial.trial().value().id().text(),
-                    MINUTE.format(trial.trial().value().testedAt()),
-                    shown.fixed(trial.factorPercent(), 3),
-                    words.get(trial.isStruck() ? "factor.struck" : trial.isVoid() ? "factor.void" : "factor.counts")));
-        }
-        page.table(
-                List.of(
-                        words.get("factor.trial"),
-                        words.get("factor.tested"),
-                        words.get("factor.factor"),
-                        words.get("factor.state")),
-                rows);
+        trialLayout().table(page, one.trials());
         for (JudgedTrial trial : one.trials()) {
             String id = trial.trial().value().id().text();
             trial.trial()

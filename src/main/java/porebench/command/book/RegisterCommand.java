@@ -1,13 +1,13 @@
 package porebench.command.book;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Layout;
 import porebench.command.reply.Machine;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Outcome;
@@ -64,44 +64,38 @@ public final class RegisterCommand extends BookCommand {
                     fields.whole(state.symbol(), count(state));
                 }
             });
-            json.list("rows", rows, (fields, row) -> {
-                fields.text("mixId", row.mixId().text());
-                fields.text("title", row.title());
-                fields.text("state", row.state().symbol());
-                fields.number("factorPercent", row.factorPercent());
-                fields.whole("revision", row.revision());
-                fields.date("inForceFrom", row.inForceFrom());
-                fields.date("recheckBy", row.recheckBy());
-                fields.whole("countedTrials", row.countedTrials());
-                Reply.problems(fields, "missing", row.missing(), problemText());
-            });
+            json.list("rows", rows, layout()::json);
+        }
+
+        /** The title stands second for programs and last for people. */
+        private Layout<RegisterRow> layout() {
+            return new Layout<RegisterRow>(words(), shown())
+                    .text("mixId", "register.mix", row -> row.mixId().text())
+                    .field((json, row) -> json.text("title", row.title()))
+                    .field((json, row) -> json.text("state", row.state().symbol()))
+                    .cell(
+                            "register.state",
+                            row -> words().get("state." + row.state().symbol().replace(' ', '-')))
+                    .field((json, row) -> json.number("factorPercent", row.factorPercent()))
+                    .cell(
+                            "register.factor",
+                            row -> row.factorPercent().map(shown()::exact).orElse(NumberText.NONE))
+                    .field((json, row) -> json.whole("revision", row.revision()))
+                    .cell("register.revision", row -> or(row.revision()))
+                    .field((json, row) -> json.date("inForceFrom", row.inForceFrom()))
+                    .cell("register.in-force-from", row -> or(row.inForceFrom()))
+                    .field((json, row) -> json.date("recheckBy", row.recheckBy()))
+                    .cell("register.recheck-by", row -> or(row.recheckBy()))
+                    .whole("countedTrials", "register.trials", RegisterRow::countedTrials)
+                    .field((json, row) -> Reply.problems(json, "missing", row.missing(), problemText()))
+                    .cell("register.mix-title", RegisterRow::title);
         }
 
         @Override
         public void text(TextPage page) {
             page.line(words().get("register.title", day.toString()));
             page.gap();
-            List<List<String>> cells = new ArrayList<>();
-            rows.forEach(row -> cells.add(List.of(
-                    row.mixId().text(),
-                    words().get("state." + row.state().symbol().replace(' ', '-')),
-                    row.factorPercent().map(shown()::exact).orElse(NumberText.NONE),
-                    or(row.revision()),
-                    or(row.inForceFrom()),
-                    or(row.recheckBy()),
-                    Integer.toString(row.countedTrials()),
-                    row.title())));
-            page.table(
-                    List.of(
-                            words().get("register.mix"),
-                            words().get("register.state"),
-                            words().get("register.factor"),
-                            words().get("register.revision"),
-                            words().get("register.in-force-from"),
-                            words().get("register.recheck-by"),
-                            words().get("register.trials"),
-                            words().get("register.mix-title")),
-                    cells);
+            layout().table(page, rows);
             if (rows.stream().anyMatch(row -> !row.missing().isEmpty())) {
                 page.gap();
                 page.line(words().get("register.missing"));
