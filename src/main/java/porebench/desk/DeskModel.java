@@ -1,8 +1,13 @@
 package porebench.desk;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import porebench.desk.form.UnitSystem;
 import porebench.evidence.Evidence;
@@ -13,6 +18,7 @@ import porebench.evidence.RegisterRow;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Problem;
 import porebench.method.Profile;
+import porebench.method.Texts;
 import porebench.record.Draft;
 import porebench.record.LabBook;
 import porebench.record.Laboratory;
@@ -27,7 +33,11 @@ import porebench.record.id.MixId;
  */
 public final class DeskModel {
     private final Tools tools;
+    private final Texts texts;
+    private final Object oneAtATime = new Object();
+    private final Answers answers;
     private final List<Attention> attentions = new ArrayList<>();
+    private final List<Runnable> onDoing = new ArrayList<>();
     private Attention listening = attention();
     private Reading seen;
     private Namesakes names;
@@ -35,6 +45,9 @@ public final class DeskModel {
     private Optional<Evidence> evidence = Optional.empty();
     private UnitSystem units = UnitSystem.SI;
     private String person = "";
+    private String doing = "";
+    private int selections;
+    private boolean refreshing;
 
     /** Makes a desk on which no lab book lies yet. */
     public DeskModel(Tools tools) {
@@ -43,9 +56,10 @@ public final class DeskModel {
 
     public DeskModel(Tools tools, LabBook book) {
         this.tools = tools;
+        this.texts = Texts.of("porebench.desk.desk", tools.locale());
         this.seen = Reading.of(book, tools.today());
-        this.names = new Namesakes(book);
-        remember(seen);
+        this.answers = new Answers(tools.tasks(), oneAtATime, seen, this::heard);
+        this.names = answers.names();
     }
 
     public Tools tools() {
@@ -65,15 +79,21 @@ public final class DeskModel {
     /** Turns to another lab book that has been read; returns the one before, which is to be closed. */
     public LabBook turnTo(Reading other) {
         LabBook before = book();
+        selections++;
         selected = Optional.empty();
-        remember(other);
-        fire();
+        take(new Look(other, Optional.empty(), Optional.empty(), Map.of()));
         return before;
     }
 
     /** Turns away from the lab book, so that none is open; returns it, which is to be closed. */
     public LabBook turnAway() {
         return turnTo(Reading.of(new NoBook(), tools.today()));
+    }
+
+    /** Ends: nobody hears of anything any more. Returns the lab book, which is to be closed. */
+    public LabBook end() {
+        attentions.clear();
+        return turnAway();
     }
 
     /** Returns whose lab book it is; empty while nobody said so. */
@@ -98,7 +118,7 @@ public final class DeskModel {
 
     /** Returns how trials scatter in the laboratory, as of the last change of the lab book. */
     public LaboratoryScatter scatter() {
-        return seen.standing().scatter();
+        return seen.scatter();
     }
 
     /** Returns the equipment with what held on earlier days, as of the last change of the lab book. */
@@ -126,66 +146,207 @@ public final class DeskModel {
         return evidence().map(one -> one.mix().value().id());
     }
 
-    /** Selects a mix; one that is not in the lab book leaves none selected. */
+    /** Selects a mix; one that is not in the lab book leaves none selected. What is on view stays until the mix has been read. */
     public void select(MixId mixId) {
-        selected = Optional.of(mixId);
-        if (isOutOfDate()) {
-            read();
-        } else {
-            look();
-        }
-        fire();
+        select(mixId, () -> {});
+    }
+
+    /**
+     * Selects a mix. Of several that are selected in a row, only the last one counts.
+     *
+     * @param then told once it is on view
+     */
+    public void select(MixId mixId, Runnable then) {
+        select(Optional.of(mixId), ++selections, then);
+    }
+
+    /**
+     * Looks whether anybody changed the lab book before something is done that rests on it.
+     *
+     * @param then told once everything shows it as it is
+     */
+    public void renew(Runnable then) {
+        select(selected, ++selections, then);
+    }
+
+    private void select(Optional<MixId> mix, int selection, Runnable then) {
+        Callable<Look> looking = looking(mix);
+        tools.tasks()
+                .await(
+                        texts.get("selecting", mix.map(MixId::text).orElse("")),
+                        looking,
+                        look -> {
+                            if (selection == selections && look.isOf(book())) {
+                                selected = mix;
+                                if (take(look)) {
+                                    then.run();
+                                } else {
+                                    select(mix, selection, then);
+                                }
+                            }
+                        },
+                        failure -> {
+                            if (selection == selections && !(failure instanceof CancellationException)) {
+                                throw new IllegalStateException("selecting a mix", failure);
+                            }
+                        });
     }
 
     /** Selects nothing, as before a new mix design is saved. */
     public void selectNone() {
+        selections++;
         selected = Optional.empty();
-        look();
+        evidence = Optional.empty();
         fire();
     }
 
-    /** Reads the lab book anew if anybody changed it since, or another day has begun, on which factors may be due. */
+    /** Looks whether anybody changed the lab book, or another day has begun, on which factors may be due; if so, reads it anew. */
     public void refresh() {
-        if (isOutOfDate()) {
-            read();
-            fire();
-        }
-    }
-
-    private boolean isOutOfDate() {
-        return book().changeNumber() != seen.standing().upTo() || !tools.today().equals(seen.day());
+        refresh(failure -> {
+            throw new IllegalStateException("reading the lab book anew", failure);
+        });
     }
 
     /**
-     * Keeps records in the lab book in the person's name.
+     * Looks whether anybody changed the lab book, as {@link #refresh()}.
      *
-     * @return why nothing was kept; empty when all was
+     * @param failed takes what went wrong
      */
-    public List<Problem> keep(List<Draft> drafts, String why) {
-        List<Problem> problems = book().keep(drafts, person, why);
-        read();
-        fire();
-        return problems;
+    public void refresh(Consumer<Exception> failed) {
+        if (refreshing) {
+            return;
+        }
+        refreshing = true;
+        Reading before = seen;
+        Callable<Look> looking = looking(selected);
+        tools.tasks()
+                .workOut(
+                        looking,
+                        look -> {
+                            refreshing = false;
+                            if (look.reading() != before) {
+                                take(look);
+                            }
+                        },
+                        failure -> {
+                            refreshing = false;
+                            if (before.book() == book()) {
+                                failed.accept(failure);
+                            }
+                        });
     }
 
-    /** Returns the names in the lab book as of its last change, each looked up once, when it is first asked for. */
+    /**
+     * Keeps records in the lab book in the person's name. What is typed meanwhile waits for the outcome.
+     *
+     * @param outcome hears how it went, after everything shows the lab book as it is then
+     */
+    public void keep(List<Draft> drafts, String why, Outcome outcome) {
+        LabBook book = book();
+        String who = person;
+        Callable<Look> looking = looking(selected);
+        say(texts.get("keeping"));
+        tools.tasks()
+                .await(
+                        texts.get("keeping"),
+                        () -> new Keeping(book.keep(drafts, who, why), lookAfterKeeping(looking)),
+                        kept -> {
+                            say("");
+                            kept.look().filter(look -> look.isOf(book())).ifPresent(this::take);
+                            outcome.take(kept.refused());
+                        },
+                        failure -> {
+                            say("");
+                            outcome.fail(failure);
+                        });
+    }
+
+    /** What was kept stays kept when it cannot be read anew at once: the next look at the lab book tells of that. */
+    private static Optional<Look> lookAfterKeeping(Callable<Look> looking) {
+        try {
+            return Optional.of(looking.call());
+        } catch (Exception unread) {
+            return Optional.empty();
+        }
+    }
+
+    /** Returns what is being done that must come to its end, in words; blank while nothing is. */
+    public String doing() {
+        return doing;
+    }
+
+    /** Calls back when something that must come to its end begins or is over. */
+    public void onDoing(Runnable listener) {
+        onDoing.add(listener);
+    }
+
+    private void say(String words) {
+        doing = words;
+        List.copyOf(onDoing).forEach(Runnable::run);
+    }
+
+    /**
+     * Returns what the lab book answers to a question, as of its last change; empty until it was looked up, of which everybody who
+     * listens is told.
+     */
+    public <A> Optional<A> answer(Question<A> question) {
+        return answers.to(question);
+    }
+
+    /** Asks the lab book once, as it is now; what is typed meanwhile waits for what follows. */
+    public <A> void ask(Question<A> question, Consumer<A> then) {
+        Reading of = seen;
+        tools.tasks().await(texts.get("asking"), () -> answers.lookUp(question, of), then, failure -> {
+            if (!(failure instanceof CancellationException)) {
+                throw new IllegalStateException("asking the lab book", failure);
+            }
+        });
+    }
+
+    /** Returns the names in the lab book as of its last change, as far as they were looked up. */
     public Namesakes names() {
         return names;
     }
 
-    private void read() {
-        remember(seen.renewed(tools.today()));
+    /** Shows everything anew with an answer that came later than its question. */
+    private void heard() {
+        names = answers.names();
+        fire();
     }
 
-    private void remember(Reading reading) {
-        seen = reading;
-        names = new Namesakes(reading.book());
-        look();
+    /** What became of the keeping of records, and what the lab book says then; empty when it could not be read. */
+    private record Keeping(List<Problem> refused, Optional<Look> look) {}
+
+    /** Returns the work of looking at the lab book and a mix. */
+    private Callable<Look> looking(Optional<MixId> mix) {
+        Reading before = seen;
+        LocalDate today = tools.today();
+        List<Question<?>> asked = answers.asked();
+        return () -> {
+            synchronized (oneAtATime) {
+                return Look.at(before, today, mix, asked);
+            }
+        };
     }
 
-    /** Reads what is known about the selected mix. */
-    private void look() {
-        evidence = selected.flatMap(seen.standing()::evidence);
+    /** Shows what was found, and returns whether it did: what was read before the reading on view is not shown. */
+    private boolean take(Look look) {
+        Reading other = look.reading();
+        if (look.isOlderThan(seen)) {
+            return false;
+        }
+        if (other != seen) {
+            seen = other;
+            answers.turnTo(other, look.answers());
+            names = answers.names();
+        }
+        if (look.mix().equals(selected)) {
+            evidence = look.evidence();
+        } else {
+            select(selected, selections, () -> {});
+        }
+        fire();
+        return true;
     }
 
     public UnitSystem units() {

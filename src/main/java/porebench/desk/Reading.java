@@ -3,6 +3,7 @@ package porebench.desk;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import porebench.evidence.LaboratoryScatter;
 import porebench.evidence.MeterStory;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.standing.LaboratoryStanding;
@@ -13,11 +14,12 @@ import porebench.record.Version;
 
 /**
  * What the window shows of a lab book, read at one time; reading a large one takes a while, so it is done beside the event
- * thread when a lab book is opened.
+ * thread.
  *
  * @param book the lab book
  * @param day the day as of which its factors stand
  * @param standing how its mixes stand
+ * @param scatter how trials scatter in the laboratory
  * @param rows one line a mix, on that day
  * @param laboratory whose lab book it is; empty while nobody said so
  * @param meters the story of every meter under the usual profile, in the order of their ids
@@ -27,6 +29,7 @@ public record Reading(
         LabBook book,
         LocalDate day,
         LaboratoryStanding standing,
+        LaboratoryScatter scatter,
         List<RegisterRow> rows,
         Optional<Laboratory> laboratory,
         List<MeterStory> meters,
@@ -38,10 +41,7 @@ public record Reading(
 
     /** Reads a lab book as it stands on a day. */
     public static Reading of(LabBook book, LocalDate day) {
-        LaboratoryStanding standing = LaboratoryStanding.of(book);
-        // Pages ask for it at once, and a lab book is read beside the event thread when it is opened.
-        standing.scatter();
-        return of(book, day, standing);
+        return of(book, day, LaboratoryStanding.of(book));
     }
 
     /** Reads the same lab book as it stands now, on a day: only what something touched since is worked out. */
@@ -55,6 +55,7 @@ public record Reading(
                 book,
                 day,
                 standing,
+                standing.scatter(),
                 standing.rows(day),
                 book.latest(Laboratory.class, Laboratory.ID).map(Version::value),
                 MeterStory.ofAll(book, usual),

@@ -1,6 +1,7 @@
 package porebench.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.time.Clock;
@@ -24,6 +25,8 @@ import porebench.record.Draft;
 import porebench.record.LabBook;
 import porebench.record.Laboratory;
 import porebench.record.Samples;
+import porebench.record.Source;
+import porebench.record.Version;
 import porebench.record.id.MixId;
 import porebench.store.Books;
 
@@ -57,17 +60,159 @@ class DeskModelTest {
     private final Wall wall = new Wall();
 
     private DeskModel desk(LabBook book) {
+        return desk(book, Tasks.direct());
+    }
+
+    private DeskModel desk(LabBook book, Tasks tasks) {
         return new DeskModel(
                 new Tools(
                         Books.SHELF,
                         new CsvSheets(),
                         new PdfPress("Porebench test", wall, ZoneOffset.UTC),
-                        Tasks.direct(),
+                        tasks,
                         new ScriptedAsker(),
                         wall,
                         ZoneOffset.UTC,
                         Locale.ENGLISH),
                 book);
+    }
+
+    private static HeldTasks held() {
+        HeldTasks held = new HeldTasks();
+        held.holdAnswers();
+        return held;
+    }
+
+    @Test
+    void ofTwoMixesSelectedInARowOnlyTheLastComesOnView() {
+        try (LabBook book = book()) {
+            Books.keep(book, Samples.mix("M-2", "S-1", "S-2"));
+            HeldTasks held = held();
+            DeskModel desk = desk(book, held);
+            List<MixId> shown = new ArrayList<>();
+            desk.onChange(() -> desk.selected().ifPresent(shown::add));
+            desk.select(MIX);
+            desk.select(new MixId("M-2"));
+            assertThat(desk.selected()).as("what is on view stays").isEmpty();
+            held.end();
+            held.end();
+            assertThat(shown).containsExactly(new MixId("M-2"));
+        }
+    }
+
+    @Test
+    void savingIsSaidUntilItIsDoneAndThenTheMixOnViewIsTheSame() {
+        try (LabBook book = book()) {
+            HeldTasks held = held();
+            DeskModel desk = desk(book, held);
+            desk.setPerson("R. Vale");
+            desk.select(MIX);
+            held.end();
+            List<String> said = new ArrayList<>();
+            desk.onDoing(() -> said.add(desk.doing()));
+            List<Integer> seen = new ArrayList<>();
+            desk.keep(
+                    List.of(Draft.of(Samples.trial("T-2", "M-1", "M-1/1", "5.5"))),
+                    "entered",
+                    refused -> seen.add(refused.size()));
+            assertThat(said).containsExactly("Saving …");
+            assertThat(trials(desk)).isEqualTo(1);
+            held.end();
+            assertThat(said).containsExactly("Saving …", "");
+            assertThat(seen).containsExactly(0);
+            assertThat(trials(desk)).isEqualTo(2);
+            assertThat(desk.selected()).contains(MIX);
+        }
+    }
+
+    private static int trials(DeskModel desk) {
+        return desk.evidence().orElseThrow().determinations().get(0).trials().size();
+    }
+
+    @Test
+    void whatIsKeptWhileTheWindowTurnsToAnotherLabBookIsKeptAndShownNowhereElse() {
+        try (LabBook book = book();
+                LabBook other = Books.fresh(folder.resolve("other.porebench"))) {
+            HeldTasks held = held();
+            DeskModel desk = desk(book, held);
+            desk.setPerson("R. Vale");
+            List<Integer> seen = new ArrayList<>();
+            desk.keep(
+                    List.of(Draft.of(Samples.source("S-3", Role.FINE, "1"))),
+                    "entered",
+                    refused -> seen.add(refused.size()));
+            desk.turnTo(Reading.of(other, LocalDate.of(2026, 3, 2)));
+            held.end();
+            assertThat(seen).containsExactly(0);
+            assertThat(desk.book()).isSameAs(other);
+            assertThat(desk.rows()).isEmpty();
+            assertThat(book.latest(Source.class, "S-3")).isPresent();
+            assertThat(other.latest(Source.class)).isEmpty();
+        }
+    }
+
+    @Test
+    void anAnswerComesLaterThanItsQuestionAndOfAnotherLabBookNotAtAll() {
+        Question<List<Version<Source>>> question = new Question.Newest<>(Source.class);
+        try (LabBook book = book();
+                LabBook other = Books.fresh(folder.resolve("other.porebench"))) {
+            HeldTasks held = new HeldTasks();
+            DeskModel desk = desk(book, held);
+            int[] told = {0};
+            desk.onChange(() -> told[0]++);
+            assertThat(desk.answer(question)).isEmpty();
+            assertThat(desk.answer(question)).as("asked once").isEmpty();
+            assertThat(held.count()).isEqualTo(1);
+            desk.turnTo(Reading.of(other, LocalDate.of(2026, 3, 2)));
+            assertThat(desk.answer(question)).isEmpty();
+            told[0] = 0;
+            held.end();
+            assertThat(desk.answer(question)).as("of the lab book before").isEmpty();
+            assertThat(told[0]).isZero();
+            held.end();
+            assertThat(told[0]).isEqualTo(1);
+            assertThat(desk.answer(question)).contains(List.of());
+        }
+    }
+
+    @Test
+    void whatWasAskedIsKnownAnewWithWhatWasKept() {
+        try (LabBook book = book()) {
+            HeldTasks held = new HeldTasks();
+            DeskModel desk = desk(book, held);
+            desk.setPerson("R. Vale");
+            Question<List<Version<Source>>> question = new Question.Newest<>(Source.class);
+            desk.answer(question);
+            held.end();
+            desk.keep(List.of(Draft.of(Samples.source("S-3", Role.FINE, "1"))), "entered", refused -> {
+                assertThat(desk.answer(question).orElseThrow()).hasSize(3);
+                assertThat(held.count()).isZero();
+            });
+            assertThat(desk.answer(question).orElseThrow()).hasSize(3);
+        }
+    }
+
+    @Test
+    void whatFailsIsToldAndTheLabBookOnViewStays() {
+        HeldTasks held = held();
+        LabBook book = book();
+        DeskModel desk = desk(book, held);
+        desk.setPerson("R. Vale");
+        List<Exception> failures = new ArrayList<>();
+        desk.keep(
+                List.of(Draft.of(Samples.source("S-3", Role.FINE, "1"))),
+                "entered",
+                Outcome.of(refused -> {}, failures::add));
+        book.close();
+        held.end();
+        assertThat(failures).hasSize(1);
+        assertThat(desk.doing()).isEmpty();
+        assertThat(desk.rows()).hasSize(1);
+        desk.refresh(failures::add);
+        held.end();
+        assertThat(failures).hasSize(2);
+        desk.answer(new Question.HeadOfBook());
+        assertThatThrownBy(held::end).hasMessage("asking the lab book");
     }
 
     private LabBook book() {
@@ -90,7 +235,7 @@ class DeskModelTest {
         desk.setPerson("R. Vale");
         assertThat(desk.names().look(Samples.source("s-1", Role.FINE, "1"))).isPresent();
         assertThat(desk.names().look(Samples.source("s-3", Role.FINE, "1"))).isEmpty();
-        assertThat(desk.keep(List.of(Draft.of(Samples.source("S-3", Role.FINE, "1"))), "new"))
+        assertThat(Refused.by(out -> desk.keep(List.of(Draft.of(Samples.source("S-3", Role.FINE, "1"))), "new", out)))
                 .isEmpty();
         assertThat(desk.names().look(Samples.source("s-3", Role.FINE, "1"))).isPresent();
         desk.turnTo(Reading.of(Books.fresh(folder.resolve("other.porebench")), LocalDate.of(2026, 3, 2)))

@@ -10,6 +10,7 @@ import porebench.desk.form.Tasks;
 /** Work that goes on when the test says so, to its end or to a stop by the person. */
 public final class HeldTasks implements Tasks {
     private final Deque<Consumer<Boolean>> underWay = new ArrayDeque<>();
+    private boolean holdsAnswers;
 
     @Override
     public <T> void run(String title, Callable<T> work, Consumer<T> done, Consumer<Exception> failed) {
@@ -20,6 +21,17 @@ public final class HeldTasks implements Tasks {
                 Tasks.direct().run(title, work, done, failed);
             }
         });
+    }
+
+    /** What is awaited is there at once, unless the test says otherwise. */
+    @Override
+    public <T> void await(String title, Callable<T> work, Consumer<T> done, Consumer<Exception> failed) {
+        (holdsAnswers ? this : Tasks.direct()).run(title, work, done, failed);
+    }
+
+    /** From now on also what is awaited goes on when the test says so. */
+    public void holdAnswers() {
+        holdsAnswers = true;
     }
 
     /** Returns how many pieces of work are under way. */

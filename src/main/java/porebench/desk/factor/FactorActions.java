@@ -97,14 +97,14 @@ final class FactorActions {
         if (!model.canIssue() || desk.tools().asker().person(over).isEmpty()) {
             return;
         }
-        report(texts.get("issue.refused"), model.issue());
+        model.issue(refused -> report(texts.get("issue.refused"), refused));
     }
 
     private void confirm() {
         if (model.confirmable().isEmpty() || desk.tools().asker().person(over).isEmpty()) {
             return;
         }
-        report(texts.get("confirm.refused"), model.confirm());
+        model.confirm(refused -> report(texts.get("confirm.refused"), refused));
     }
 
     private void withdraw() {
@@ -114,27 +114,28 @@ final class FactorActions {
         desk.tools()
                 .asker()
                 .reason(over, texts.get("withdraw.action"), texts.get("withdraw.question"))
-                .ifPresent(reason -> report(texts.get("withdraw.refused"), model.withdraw(reason)));
+                .ifPresent(reason -> model.withdraw(reason, refused -> report(texts.get("withdraw.refused"), refused)));
     }
 
     private void savePdf() {
-        Optional<CardHandout.Wish> wish = wish();
-        if (wish.isEmpty()) {
-            return;
-        }
+        desk.renew(() -> wish().ifPresent(this::savePdf));
+    }
+
+    private void savePdf(CardHandout.Wish wish) {
         String suggested = texts.get(
                 "card.file-name",
-                wish.get().mixId().text().replaceAll("[^A-Za-z0-9-]", "_"),
-                Integer.toString(wish.get().revision().orElseThrow()));
+                wish.mixId().text().replaceAll("[^A-Za-z0-9-]", "_"),
+                Integer.toString(wish.revision().orElseThrow()));
         desk.tools()
                 .asker()
                 .fileToWrite(over, texts.get("card.save-pdf"), suggested)
                 .ifPresent(file -> let(
-                        texts.get("card.saving"), () -> Optional.of(handout().toFile(wish.get(), file))));
+                        texts.get("card.saving"), () -> Optional.of(handout().toFile(wish, file))));
     }
 
     private void print() {
-        wish().ifPresent(wish -> let(texts.get("card.printing"), () -> handout().toPrinter(wish)));
+        desk.renew(() -> wish().ifPresent(
+                        wish -> let(texts.get("card.printing"), () -> handout().toPrinter(wish))));
     }
 
     private CardHandout handout() {
@@ -165,7 +166,6 @@ final class FactorActions {
      * a copy with its state across it, and only when they ask for that.
      */
     private Optional<CardHandout.Wish> wish() {
-        desk.refresh();
         if (model.card().isEmpty() || desk.tools().asker().person(over).isEmpty()) {
             return Optional.empty();
         }

@@ -5,7 +5,11 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import porebench.desk.DeskModel;
+import porebench.desk.Outcome;
+import porebench.desk.Question;
+import porebench.desk.Reading;
 import porebench.desk.form.Days;
 import porebench.desk.form.History;
 import porebench.evidence.Evidence;
@@ -26,7 +30,6 @@ import porebench.record.CardPrint;
 import porebench.record.Draft;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
-import porebench.record.Laboratory;
 import porebench.record.RecordKind;
 import porebench.record.Version;
 import porebench.record.id.MixId;
@@ -220,19 +223,23 @@ final class FactorModel {
     /**
      * Confirms the revision that came in from a file, with the reason and the doubts of the form.
      *
-     * @return why it was not confirmed; empty when it was
+     * @param outcome hears why it was not confirmed; empty when it was
      */
-    List<Problem> confirm() {
+    void confirm(Outcome outcome) {
         tried = true;
         Version<FactorIssue> version = confirmable().orElseThrow();
         IssueDraft draft = history.draft();
         Answer<FactorIssue> answer = Verifying.confirm(
                 evidence().orElseThrow(), desk.scatter(), version, desk.person(), draft.reason(), takingOn(draft));
-        return answer.value().isEmpty()
-                ? answer.problems()
-                : desk.keep(
-                        List.of(Draft.correcting(version, answer.value().get())),
-                        draft.reason().strip());
+        keep(answer, made -> Draft.correcting(version, made), draft.reason().strip(), outcome);
+    }
+
+    private void keep(Answer<FactorIssue> answer, Function<FactorIssue, Draft> draft, String why, Outcome outcome) {
+        if (answer.value().isEmpty()) {
+            outcome.take(answer.problems());
+        } else {
+            desk.keep(List.of(draft.apply(answer.value().get())), why, outcome);
+        }
     }
 
     private static Optional<LocalDate> date(String field, String text, List<Problem> problems) {
@@ -250,26 +257,19 @@ final class FactorModel {
     /**
      * Issues the next revision.
      *
-     * @return why nothing was issued; empty when it was
+     * @param outcome hears why nothing was issued; empty when it was
      */
-    List<Problem> issue() {
+    void issue(Outcome outcome) {
         tried = true;
         Answer<FactorIssue> answer = attempt();
-        if (answer.value().isEmpty()) {
-            return answer.problems();
-        }
-        FactorIssue issue = answer.value().get();
-        return desk.keep(List.of(Draft.of(issue)), issue.reason());
+        keep(answer, Draft::of, answer.value().map(FactorIssue::reason).orElse(""), outcome);
     }
 
-    /** Withdraws the factor from today on; returns why it was not withdrawn. */
-    List<Problem> withdraw(String reason) {
+    /** Withdraws the factor from today on; the outcome hears why it was not withdrawn. */
+    void withdraw(String reason, Outcome outcome) {
         Answer<FactorIssue> answer =
                 Issuing.withdraw(evidence().orElseThrow(), desk.tools().today(), desk.person(), reason);
-        if (answer.value().isEmpty()) {
-            return answer.problems();
-        }
-        return desk.keep(List.of(Draft.of(answer.value().get())), reason);
+        keep(answer, Draft::of, reason, outcome);
     }
 
     /** Returns whether there is a factor that could be withdrawn. */
@@ -305,22 +305,26 @@ final class FactorModel {
     /** Reads what the card needs of the lab book: once for a revision, not at every letter typed into the form. */
     private void readCard() {
         Optional<FactorIssue> issue = looked();
-        Optional<Laboratory> laboratory =
-                desk.book().latest(Laboratory.class, Laboratory.ID).map(Version::value);
         card = issue.filter(FactorIssue::isIssue)
-                .map(known -> FactorCard.of(
-                        evidence().orElseThrow(),
-                        known,
-                        laboratory,
-                        desk.book().head(),
-                        desk.tools().today()));
+                .flatMap(known -> desk.answer(new Question.HeadOfBook())
+                        .map(head -> FactorCard.of(
+                                evidence().orElseThrow(),
+                                known,
+                                desk.laboratory(),
+                                head,
+                                desk.tools().today())));
         prints = issue.stream()
-                .flatMap(one -> desk
-                        .book()
-                        .latestOf(Belonging.PRINTS_OF_MIX, one.mixId().text())
-                        .stream()
+                .flatMap(one -> desk.answer(new PrintsOf(one.mixId())).orElse(List.of()).stream()
                         .filter(print -> print.value().revision() == one.revision()))
                 .toList();
+    }
+
+    /** Asks for the cards of a mix that left the laboratory. */
+    private record PrintsOf(MixId mix) implements Question<List<Version<CardPrint>>> {
+        @Override
+        public List<Version<CardPrint>> answer(Reading seen) {
+            return seen.book().latestOf(Belonging.PRINTS_OF_MIX, mix.text());
+        }
     }
 
     /** Returns the revision whose card is looked at. */

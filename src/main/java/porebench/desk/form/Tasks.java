@@ -5,6 +5,8 @@ import java.awt.Dialog;
 import java.awt.Window;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
@@ -52,6 +54,30 @@ public interface Tasks {
         run("", work, done, failed);
     }
 
+    /**
+     * Does some work whose answer decides what the next keys and clicks are meant for: as {@link #run}, and what the person does
+     * meanwhile waits and happens after the answer. Where the answer is a question or a message, it is not what the person
+     * reckoned with, and what waited is dropped.
+     *
+     * @param title what is being done, shown when it takes long
+     * @param work the work; touches no Swing component
+     * @param done takes the result, on the event thread
+     * @param failed takes what went wrong, on the event thread
+     */
+    default <T> void await(String title, Callable<T> work, Consumer<T> done, Consumer<Exception> failed) {
+        run(title, work, done, failed);
+    }
+
+    /** Returns whether an answer is awaited. */
+    default boolean isAwaited() {
+        return false;
+    }
+
+    /** Does something once no answer is awaited: at once when none is. On the event thread. */
+    default void whenAnswered(Runnable next) {
+        next.run();
+    }
+
     /** Returns whether some work is under way that must come to its end. */
     default boolean isBusy() {
         return false;
@@ -80,9 +106,11 @@ public interface Tasks {
      * @param over the window the dialog stands over
      * @param locale the person's language
      * @param marking marks the dialog's title, such as with that nothing on view was measured
+     * @param input what holds keys and clicks back while an answer is awaited
      */
-    static Tasks inBackground(Supplier<? extends Component> over, Locale locale, UnaryOperator<String> marking) {
-        return new Background(over, Texts.of("porebench.desk.form.form", locale), marking);
+    static Tasks inBackground(
+            Supplier<? extends Component> over, Locale locale, UnaryOperator<String> marking, HeldInput input) {
+        return new Background(over, Texts.of("porebench.desk.form.form", locale), marking, input);
     }
 
     /** Works on a thread of Swing's. */
@@ -92,12 +120,62 @@ public interface Tasks {
         private final Supplier<? extends Component> over;
         private final Texts texts;
         private final UnaryOperator<String> marking;
+        private final HeldInput input;
+        private final Deque<Runnable> whenAnswered = new ArrayDeque<>();
         private int underWay;
+        private int awaited;
 
-        private Background(Supplier<? extends Component> over, Texts texts, UnaryOperator<String> marking) {
+        private Background(
+                Supplier<? extends Component> over, Texts texts, UnaryOperator<String> marking, HeldInput input) {
             this.over = over;
             this.texts = texts;
             this.marking = marking;
+            this.input = input;
+        }
+
+        @Override
+        public <T> void await(String title, Callable<T> work, Consumer<T> done, Consumer<Exception> failed) {
+            awaited++;
+            input.hold();
+            run(
+                    title,
+                    () -> orFailure(work),
+                    result -> answer(() -> done.accept(result)),
+                    failure -> answer(() -> failed.accept(failure)));
+        }
+
+        /** Does the work; also an error must be answered, so that nothing waits for ever. */
+        private static <T> T orFailure(Callable<T> work) throws Exception {
+            try {
+                return work.call();
+            } catch (LinkageError | StackOverflowError | OutOfMemoryError fault) {
+                throw new IllegalStateException(fault);
+            }
+        }
+
+        private void answer(Runnable answer) {
+            awaited--;
+            try {
+                input.release(answer);
+            } finally {
+                while (awaited == 0 && !whenAnswered.isEmpty()) {
+                    whenAnswered.remove().run();
+                }
+            }
+        }
+
+        @Override
+        public boolean isAwaited() {
+            return awaited > 0;
+        }
+
+        @Override
+        public void whenAnswered(Runnable next) {
+            if (awaited == 0) {
+                next.run();
+            } else {
+                whenAnswered.add(next);
+            }
         }
 
         @Override
@@ -126,7 +204,7 @@ public interface Tasks {
             }
             Window owner = SwingUtilities.getWindowAncestor(over.get());
             JDialog dialog = new JDialog(owner, marking.apply(title), Dialog.ModalityType.APPLICATION_MODAL);
-            dialog.setName("task");
+            dialog.setName(HeldInput.OPEN);
             dialog.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
             JProgressBar bar = new JProgressBar();
             bar.setIndeterminate(true);

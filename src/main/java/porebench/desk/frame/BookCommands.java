@@ -1,6 +1,7 @@
 package porebench.desk.frame;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -10,7 +11,6 @@ import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Tools;
 import porebench.method.Answer;
-import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.port.BookCopy;
 import porebench.port.OutputFolder;
@@ -86,12 +86,13 @@ final class BookCommands {
 
     /** Brings records in from a CSV file, after showing what is wrong with it. */
     void importCsv() {
+        LabBook book = desk.book();
+        LocalDate today = tools.today();
         Optional<Path> file = tools.asker().fileToOpen(over, texts.get("import.title"), ".csv");
         file.ifPresent(chosen -> work(
                 texts.get("import.doing", name(chosen)),
-                () -> tools.sheets().records(chosen),
-                sheet ->
-                        keepGood(ImportModel.of(desk.book(), sheet, desk.tools().today()))));
+                () -> ImportModel.of(book, tools.sheets().records(chosen), today),
+                this::keepGood));
     }
 
     private void keepGood(ImportModel incoming) {
@@ -100,12 +101,14 @@ final class BookCommands {
         if (!keep || tools.asker().person(over).isEmpty()) {
             return;
         }
-        List<Problem> problems = desk.keep(incoming.result().drafts(), texts.get("import.why", incoming.file()));
-        if (problems.isEmpty()) {
-            tools.asker().tell(over, title, texts.get("import.done", ImportQuestion.countsInWords(texts, incoming)));
-        } else {
-            tools.asker().problems(over, title, problems);
-        }
+        desk.keep(incoming.result().drafts(), texts.get("import.why", incoming.file()), problems -> {
+            if (problems.isEmpty()) {
+                tools.asker()
+                        .tell(over, title, texts.get("import.done", ImportQuestion.countsInWords(texts, incoming)));
+            } else {
+                tools.asker().problems(over, title, problems);
+            }
+        });
     }
 
     /** Writes every kind of record into a folder as CSV. */

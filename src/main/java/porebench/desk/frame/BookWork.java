@@ -1,6 +1,5 @@
 package porebench.desk.frame;
 
-import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
@@ -21,7 +20,7 @@ record BookWork(BookCommands commands, Turning turning, Replacing replacing, Pra
      * Makes it.
      *
      * @param over what dialogs stand over
-     * @param mayLeave asks about unsaved drafts
+     * @param leaving asks about unsaved drafts, and goes on when the window may turn
      * @param window hears how it went
      * @param openTrial turns the window to a trial
      */
@@ -30,10 +29,10 @@ record BookWork(BookCommands commands, Turning turning, Replacing replacing, Pra
             Texts texts,
             JComponent over,
             InventedBooks invented,
-            BooleanSupplier mayLeave,
+            Consumer<Runnable> leaving,
             Turning.Window window,
             Consumer<TrialId> openTrial) {
-        Turning turning = new Turning(desk, texts, over, invented, mayLeave, window);
+        Turning turning = new Turning(desk, texts, over, invented, leaving, window);
         return new BookWork(
                 new BookCommands(desk, texts, over, turning),
                 turning,

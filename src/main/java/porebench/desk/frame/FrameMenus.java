@@ -97,7 +97,7 @@ final class FrameMenus {
         addForBook(menu, "menu.verify", null, book::verify);
         menu.addSeparator();
         addForBook(menu, "menu.laboratory", null, () -> new LaboratoryDialog(desk, texts).ask(window.content()));
-        addForBook(menu, "menu.profiles", null, () -> new ProfileDialog(desk, texts).show(window.content()));
+        addForBook(menu, "menu.profiles", null, () -> ProfileDialog.open(desk, texts, window.content()));
         menu.addSeparator();
         add(menu, "menu.quit", "ctrl Q", window::close);
         return menu;

@@ -1,10 +1,12 @@
 package porebench.desk.frame;
 
+import java.awt.EventQueue;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 import porebench.method.Answer;
 import porebench.method.Problem;
@@ -26,121 +28,156 @@ import porebench.record.chain.Head;
 import porebench.record.id.MixId;
 
 /**
- * A lab book that lets one thread in at a time.
+ * A lab book that lets one thread in at a time, and looks that it is never the event thread.
  *
- * <p>The window reads on the event thread while a copy, an export or a check goes on beside it.
+ * <p>Pages read while a copy, an export or a check goes on; each does so beside the event thread.
  */
 final class GuardedBook implements LabBook {
     private final LabBook book;
+    private final Consumer<IllegalStateException> strayed;
 
-    GuardedBook(LabBook book) {
+    private GuardedBook(LabBook book, Consumer<IllegalStateException> strayed) {
         this.book = book;
+        this.strayed = strayed;
     }
 
-    /** Returns a shelf whose lab books let one thread in at a time. */
+    /** Returns a shelf whose lab books let one thread in at a time, and refuse the event thread. */
     static LabBookShelf shelf(LabBookShelf shelf) {
+        return shelf(shelf, stray -> {
+            throw stray;
+        });
+    }
+
+    /**
+     * Returns a shelf whose lab books let one thread in at a time.
+     *
+     * @param strayed takes each call that came on the event thread, before it is done
+     */
+    static LabBookShelf shelf(LabBookShelf shelf, Consumer<IllegalStateException> strayed) {
         return new LabBookShelf() {
+            private LabBook guarded(LabBook book) {
+                return new GuardedBook(book, strayed);
+            }
+
+            private LabBookShelf beside(String what) {
+                look(what, strayed);
+                return shelf;
+            }
+
             @Override
             public LabBook open(Path file) {
-                return new GuardedBook(shelf.open(file));
+                return guarded(beside("open").open(file));
             }
 
             @Override
             public LabBook rebuild(Path file, ChainSource source) {
-                return new GuardedBook(shelf.rebuild(file, source));
+                return guarded(beside("rebuild").rebuild(file, source));
             }
 
             @Override
             public LabBook create(Path file) {
-                return new GuardedBook(shelf.create(file));
+                return guarded(beside("create").create(file));
             }
 
             @Override
             public Optional<LabBook> create(Path file, Predicate<LabBook> filling) {
-                return shelf.create(file, filling).map(GuardedBook::new);
+                return beside("create").create(file, filling).map(this::guarded);
             }
 
             @Override
             public Answer<BookCopy> backUp(Path file, Path folder) {
-                return shelf.backUp(file, folder);
+                return beside("backUp").backUp(file, folder);
             }
 
             @Override
             public Answer<BookCopy> restore(Path backup, Path file) {
-                return shelf.restore(backup, file);
+                return beside("restore").restore(backup, file);
             }
 
             @Override
             public Answer<Path> setAside(Path file) {
-                return shelf.setAside(file);
+                return beside("setAside").setAside(file);
             }
         };
     }
 
+    /** Sees that a call does not come on the event thread, which would stand still while it is done. */
+    private static void look(String what, Consumer<IllegalStateException> strayed) {
+        if (EventQueue.isDispatchThread()) {
+            strayed.accept(new IllegalStateException(what + " of a lab book must be called beside the event thread"));
+        }
+    }
+
+    private LabBook beside(String what) {
+        look(what, strayed);
+        return book;
+    }
+
+    /** Returns its name, which is known without a look into the file, as are {@link #warnings()} and {@link #notWritable()}. */
     @Override
-    public synchronized String name() {
+    public String name() {
         return book.name();
     }
 
     @Override
     public synchronized <T extends Kept> List<Version<T>> latest(Class<T> kind) {
-        return book.latest(kind);
+        return beside("latest").latest(kind);
     }
 
     @Override
     public synchronized <T extends Kept> Optional<Version<T>> latest(Class<T> kind, String recordId) {
-        return book.latest(kind, recordId);
+        return beside("latest").latest(kind, recordId);
     }
 
     @Override
     public synchronized <T extends Kept> Map<String, Version<T>> latest(Class<T> kind, Collection<String> recordIds) {
-        return book.latest(kind, recordIds);
+        return beside("latest").latest(kind, recordIds);
     }
 
     @Override
     public synchronized <T extends Kept> List<Version<T>> latestOf(
             Belonging<T> belonging, Collection<String> ownerIds) {
-        return book.latestOf(belonging, ownerIds);
+        return beside("latestOf").latestOf(belonging, ownerIds);
     }
 
     @Override
     public synchronized <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId) {
-        return book.history(kind, recordId);
+        return beside("history").history(kind, recordId);
     }
 
     @Override
     public synchronized <T extends Kept> Optional<Version<T>> version(Class<T> kind, String recordId, int number) {
-        return book.version(kind, recordId, number);
+        return beside("version").version(kind, recordId, number);
     }
 
     @Override
     public synchronized <T extends Kept> List<Version<T>> latestOf(Belonging<T> belonging, String ownerId) {
-        return book.latestOf(belonging, ownerId);
+        return beside("latestOf").latestOf(belonging, ownerId);
     }
 
     @Override
     public synchronized List<String> ids(RecordKind kind) {
-        return book.ids(kind);
+        return beside("ids").ids(kind);
     }
 
     @Override
     public synchronized Map<String, String> alike(RecordKind kind, Collection<String> names) {
-        return book.alike(kind, names);
+        return beside("alike").alike(kind, names);
     }
 
     @Override
     public synchronized List<Problem> keep(List<Draft> drafts, String who, String why) {
-        return book.keep(drafts, who, why);
+        return beside("keep").keep(drafts, who, why);
     }
 
     @Override
     public synchronized KeptSince touchedSince(long entryNo) {
-        return book.touchedSince(entryNo);
+        return beside("touchedSince").touchedSince(entryNo);
     }
 
     @Override
     public synchronized Summaries summaries() {
-        Summaries summaries = book.summaries();
+        Summaries summaries = beside("summaries").summaries();
         return new Summaries() {
             @Override
             public long upTo(int edition) {
@@ -181,41 +218,41 @@ final class GuardedBook implements LabBook {
 
     @Override
     public synchronized long changeNumber() {
-        return book.changeNumber();
+        return beside("changeNumber").changeNumber();
     }
 
     @Override
     public synchronized Head head() {
-        return book.head();
+        return beside("head").head();
     }
 
     @Override
     public synchronized BookCheck check(Optional<Head> noted) {
-        return book.check(noted);
+        return beside("check").check(noted);
     }
 
     @Override
-    public synchronized List<Problem> warnings() {
+    public List<Problem> warnings() {
         return book.warnings();
     }
 
     @Override
-    public synchronized Optional<Problem> notWritable() {
+    public Optional<Problem> notWritable() {
         return book.notWritable();
     }
 
     @Override
     public synchronized void unroll(ChainTaker taker) {
-        book.unroll(taker);
+        beside("unroll").unroll(taker);
     }
 
     @Override
     public synchronized void saveCopy(Path file) {
-        book.saveCopy(file);
+        beside("saveCopy").saveCopy(file);
     }
 
     @Override
     public synchronized void close() {
-        book.close();
+        beside("close").close();
     }
 }

@@ -6,6 +6,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JTextField;
 import porebench.desk.DeskModel;
+import porebench.desk.Question;
 import porebench.desk.form.Form;
 import porebench.method.Problem;
 import porebench.method.Texts;
@@ -24,7 +25,10 @@ final class LaboratoryDialog {
     }
 
     void ask(JComponent over) {
-        Optional<Version<Laboratory>> before = desk.book().latest(Laboratory.class, Laboratory.ID);
+        desk.ask(new Question.One<>(Laboratory.class, Laboratory.ID), before -> ask(over, before));
+    }
+
+    private void ask(JComponent over, Optional<Version<Laboratory>> before) {
         JTextField name = new JTextField(before.map(v -> v.value().name()).orElse(""), 36);
         JTextField address = new JTextField(before.map(v -> v.value().address()).orElse(""), 36);
         Form form = new Form(desk.tools().problemText());
@@ -61,9 +65,10 @@ final class LaboratoryDialog {
         }
         Draft draft =
                 before.map(version -> Draft.correcting(version, laboratory)).orElseGet(() -> Draft.of(laboratory));
-        List<Problem> problems = desk.keep(List.of(draft), why.get());
-        if (!problems.isEmpty()) {
-            desk.tools().asker().problems(over, title, problems);
-        }
+        desk.keep(List.of(draft), why.get(), problems -> {
+            if (!problems.isEmpty()) {
+                desk.tools().asker().problems(over, title, problems);
+            }
+        });
     }
 }

@@ -13,7 +13,6 @@ import porebench.desk.form.Days;
 import porebench.evidence.practice.Planted;
 import porebench.evidence.practice.PracticeRun;
 import porebench.method.Answer;
-import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.method.simulate.Fault;
 import porebench.record.Draft;
@@ -60,13 +59,13 @@ final class PracticeCommands {
     /** Has trials of the selected mix simulated, and turns to the first. */
     void simulate() {
         String title = texts.get("practice.title");
-        if (!desk.isTraining() || !turning.mayLeave()) {
+        if (!desk.isTraining()) {
             return;
         }
-        mix(title).ifPresent(mixId -> {
+        turning.leave(() -> mix(title).ifPresent(mixId -> {
             PracticeModel model = model(desk.book());
             work(texts.get("practice.doing", mixId.text()), model::meters, meters -> ask(title, model, mixId, meters));
-        });
+        }));
     }
 
     private void ask(String title, PracticeModel model, MixId mixId, List<PracticeModel.PracticeMeter> meters) {
@@ -89,12 +88,13 @@ final class PracticeCommands {
             return;
         }
         List<Draft> drafts = answer.value().get();
-        List<Problem> refused = desk.keep(drafts, texts.get("practice.why"));
-        if (!refused.isEmpty()) {
-            tools.asker().problems(over, title, refused);
-            return;
-        }
-        PracticeModel.firstTrial(drafts).ifPresent(openTrial);
+        desk.keep(drafts, texts.get("practice.why"), refused -> {
+            if (refused.isEmpty()) {
+                PracticeModel.firstTrial(drafts).ifPresent(openTrial);
+            } else {
+                tools.asker().problems(over, title, refused);
+            }
+        });
     }
 
     /** Tells what was planted in the simulated trials of the selected mix. */

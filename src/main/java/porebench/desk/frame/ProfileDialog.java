@@ -14,6 +14,7 @@ import javax.swing.JTable;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
+import porebench.desk.Question;
 import porebench.desk.form.Choices;
 import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
@@ -24,9 +25,13 @@ import porebench.method.Profile;
 import porebench.method.SourceText;
 import porebench.method.Texts;
 import porebench.record.Draft;
+import porebench.record.LaboratoryProfile;
+import porebench.record.Version;
 
 /** Shows the figures of a profile with their clauses, and lets the laboratory keep its own copy with other figures. */
 final class ProfileDialog {
+    private static final Question<List<Version<LaboratoryProfile>>> OWN =
+            new Question.Newest<>(LaboratoryProfile.class);
     private static final int[] COLUMN_WIDTHS = {290, 80, 150, 100, 400};
 
     private final DeskModel desk;
@@ -45,13 +50,13 @@ final class ProfileDialog {
     private final JButton save = new JButton();
     private boolean showing;
 
-    ProfileDialog(DeskModel desk, Texts texts) {
+    private ProfileDialog(DeskModel desk, Texts texts, List<Version<LaboratoryProfile>> own) {
         this.desk = desk;
         this.texts = texts;
         String chosen = desk.evidence()
                 .map(evidence -> evidence.mix().value().profileId())
                 .orElse("");
-        model = new ProfileModel(desk.book(), texts, chosen);
+        model = new ProfileModel(own, texts, chosen);
         form = new Form(desk.tools().problemText());
         problems = new ProblemLines("profile.problems", desk.tools().problemText());
         choice = Choices.of("profile", List.of(), Profile::title, this::choose);
@@ -59,8 +64,12 @@ final class ProfileDialog {
         table = new JTable(figures);
     }
 
-    /** Shows the dialog until it is closed. */
-    void show(JComponent over) {
+    /** Shows the dialog, once the laboratory's own profiles have been read, until it is closed. */
+    static void open(DeskModel desk, Texts texts, JComponent over) {
+        desk.ask(OWN, own -> new ProfileDialog(desk, texts, own).show(over));
+    }
+
+    private void show(JComponent over) {
         AskDialog dialog = new AskDialog(over, texts.get("profile.title"), content(over));
         JButton close = dialog.button("close", texts.get("ask.close"));
         dialog.closesOnlyIf(close, this::mayDrop);
@@ -191,12 +200,18 @@ final class ProfileDialog {
         if (why.isEmpty() || desk.tools().asker().person(choice).isEmpty()) {
             return;
         }
-        List<Problem> refused = desk.keep(List.of(draft.get()), why.get());
-        if (!refused.isEmpty()) {
-            desk.tools().asker().problems(choice, heading, refused);
-            return;
-        }
         String kept = draft.get().value().recordId();
+        desk.keep(List.of(draft.get()), why.get(), refused -> {
+            if (refused.isEmpty()) {
+                desk.ask(OWN, own -> show(own, kept));
+            } else {
+                desk.tools().asker().problems(choice, heading, refused);
+            }
+        });
+    }
+
+    private void show(List<Version<LaboratoryProfile>> own, String kept) {
+        model.know(own);
         model.profiles().stream()
                 .filter(profile -> profile.id().equals(kept))
                 .findFirst()

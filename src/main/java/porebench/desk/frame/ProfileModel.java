@@ -15,13 +15,12 @@ import porebench.method.Profile;
 import porebench.method.Texts;
 import porebench.method.profile.Profiles;
 import porebench.record.Draft;
-import porebench.record.LabBook;
 import porebench.record.LaboratoryProfile;
 import porebench.record.Version;
 
 /** The figures of the profiles: those of named standards to read, the laboratory's own copies to change. */
 final class ProfileModel {
-    private final LabBook book;
+    private List<Version<LaboratoryProfile>> own;
     private final Texts texts;
     private final History<Copy> history = new History<>(new Copy("", "", Map.of()));
     private Profile shown = Profiles.standard();
@@ -40,8 +39,14 @@ final class ProfileModel {
         }
     }
 
-    ProfileModel(LabBook book, Texts texts, String profileId) {
-        this.book = book;
+    /**
+     * Makes it.
+     *
+     * @param own the laboratory's own profiles
+     * @param profileId the profile that is shown first
+     */
+    ProfileModel(List<Version<LaboratoryProfile>> own, Texts texts, String profileId) {
+        this.own = own;
         this.texts = texts;
         show(profiles().stream()
                 .filter(profile -> profile.id().equals(profileId))
@@ -51,13 +56,20 @@ final class ProfileModel {
 
     /** Returns all profiles, those of named standards first. */
     List<Profile> profiles() {
-        return ProfileOffer.in(book);
+        return ProfileOffer.with(own);
+    }
+
+    /** Takes the laboratory's own profiles as they are now. */
+    void know(List<Version<LaboratoryProfile>> newest) {
+        own = newest;
     }
 
     /** Shows a profile; a draft before is dropped. */
     void show(Profile profile) {
         shown = profile;
-        base = book.latest(LaboratoryProfile.class, profile.id());
+        base = own.stream()
+                .filter(version -> version.value().recordId().equals(profile.id()))
+                .findFirst();
         history.restart(copyOf(profile));
     }
 

@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
+import porebench.desk.Question;
 import porebench.desk.Reading;
 import porebench.desk.Tools;
 import porebench.method.Answer;
@@ -42,11 +43,9 @@ final class Replacing {
 
     /** Asks for a backup and for its place, puts it there and turns to it. */
     void restore() {
-        if (turning.mayLeave()) {
-            tools.asker()
-                    .fileToOpen(over, texts.get("restore.backup.title"), Turning.EXTENSION)
-                    .ifPresent(this::restore);
-        }
+        turning.leave(() -> tools.asker()
+                .fileToOpen(over, texts.get("restore.backup.title"), Turning.EXTENSION)
+                .ifPresent(this::restore));
     }
 
     private void restore(Path backup) {
@@ -66,10 +65,7 @@ final class Replacing {
 
     /** Asks for the folder of a full export and for a new file, builds the lab book anew in it and turns to it. */
     void rebuild() {
-        if (!turning.mayLeave()) {
-            return;
-        }
-        tools.asker()
+        turning.leave(() -> tools.asker()
                 .folder(over, texts.get("rebuild.title"))
                 .ifPresent(folder -> tools.asker()
                         .newFile(over, texts.get("restore.place.title"), texts.get("book.new.name") + Turning.EXTENSION)
@@ -80,23 +76,21 @@ final class Replacing {
                                     ChainSource source = tools.sheets().readWhole(folder);
                                     return tools.shelf().rebuild(place, source);
                                 },
-                                book -> tell(new BookCopy(place, book.head(), Optional.empty()), List.of()))));
+                                book -> tell(place, Optional.empty(), List.of())))));
     }
 
     /** Moves the demo lab book aside, makes it anew and turns to it. */
     void demoAnew() {
-        if (turning.mayLeave()) {
-            InventedBooks invented = turning.invented();
-            Path place = invented.demo();
-            replace(place, texts.get("book.new.doing", Turning.name(place)), () -> {
-                Answer<Path> aside = tools.shelf().setAside(place);
-                if (aside.value().isEmpty()) {
-                    return Answer.refused(aside.problems());
-                }
-                invented.makeDemo().accept(place);
-                return Answer.of(new BookCopy(place, Head.EMPTY, aside.value()), List.of());
-            });
-        }
+        InventedBooks invented = turning.invented();
+        Path place = invented.demo();
+        turning.leave(() -> replace(place, texts.get("book.new.doing", Turning.name(place)), () -> {
+            Answer<Path> aside = tools.shelf().setAside(place);
+            if (aside.value().isEmpty()) {
+                return Answer.refused(aside.problems());
+            }
+            invented.makeDemo().accept(place);
+            return Answer.of(new BookCopy(place, Head.EMPTY, aside.value()), List.of());
+        }));
     }
 
     /**
@@ -136,8 +130,11 @@ final class Replacing {
     private void opened(Path place, Reading reading, Answer<BookCopy> answer) {
         desk.turnTo(reading);
         turning.window().opened(place);
-        Head head = reading.book().head();
-        tell(new BookCopy(place, head, answer.value().flatMap(BookCopy::movedAside)), answer.problems());
+        tell(place, answer.value().flatMap(BookCopy::movedAside), answer.problems());
+    }
+
+    private void tell(Path place, Optional<Path> movedAside, List<Problem> doubts) {
+        desk.ask(new Question.HeadOfBook(), head -> tell(new BookCopy(place, head, movedAside), doubts));
     }
 
     private void tell(BookCopy copy, List<Problem> doubts) {

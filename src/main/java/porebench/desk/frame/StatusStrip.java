@@ -9,10 +9,11 @@ import porebench.desk.DeskModel;
 import porebench.method.Texts;
 import porebench.record.Laboratory;
 
-/** The line at the foot of the window: whose lab book this is and where, who works here, and in which units. */
+/** The line at the foot of the window: whose lab book this is and where, what is being done, who works here, and in which units. */
 final class StatusStrip {
-    private final JPanel panel = new JPanel(new MigLayout("insets 4 16 4 16, fillx", "[grow,0::]24[]24[]", "[]"));
+    private final JPanel panel = new JPanel(new MigLayout("insets 4 16 4 16, fillx", "[grow,0::]24[]24[]24[]", "[]"));
     private final JLabel book = new JLabel();
+    private final JLabel doing = new JLabel();
     private final JLabel person = new JLabel();
     private final JLabel units = new JLabel();
     private final DeskModel desk;
@@ -23,15 +24,18 @@ final class StatusStrip {
         this.desk = desk;
         this.texts = texts;
         panel.putClientProperty("FlatLaf.styleClass", "rail");
-        for (JLabel label : new JLabel[] {book, person, units}) {
+        for (JLabel label : new JLabel[] {book, doing, person, units}) {
             label.putClientProperty("FlatLaf.styleClass", "quiet");
         }
         book.setName("strip.book");
+        doing.setName("strip.doing");
         person.setName("strip.person");
         units.setName("strip.units");
         panel.add(book, "wmin 0");
+        panel.add(doing);
         panel.add(person);
         panel.add(units);
+        desk.onDoing(() -> doing.setText(desk.doing()));
     }
 
     JComponent component() {

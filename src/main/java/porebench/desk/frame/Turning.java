@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
-import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
@@ -31,7 +30,7 @@ final class Turning {
     private final Texts texts;
     private final JComponent over;
     private final InventedBooks invented;
-    private final BooleanSupplier mayLeave;
+    private final Consumer<Runnable> leaving;
     private final Window window;
     private Optional<Path> file = Optional.empty();
 
@@ -54,21 +53,21 @@ final class Turning {
      * Makes the turning.
      *
      * @param over what dialogs stand over
-     * @param mayLeave asks about unsaved drafts
+     * @param leaving asks about unsaved drafts, and goes on when the window may turn
      */
     Turning(
             DeskModel desk,
             Texts texts,
             JComponent over,
             InventedBooks invented,
-            BooleanSupplier mayLeave,
+            Consumer<Runnable> leaving,
             Window window) {
         this.desk = desk;
         this.tools = desk.tools();
         this.texts = texts;
         this.over = over;
         this.invented = invented;
-        this.mayLeave = mayLeave;
+        this.leaving = leaving;
         this.window = window;
     }
 
@@ -82,9 +81,9 @@ final class Turning {
         return file.filter(any -> desk.hasBook());
     }
 
-    /** Asks about unsaved drafts; returns whether the window may turn to another lab book. */
-    boolean mayLeave() {
-        return mayLeave.getAsBoolean();
+    /** Asks about unsaved drafts, and goes on when the window may turn to another lab book. */
+    void leave(Runnable then) {
+        leaving.accept(then);
     }
 
     InventedBooks invented() {
@@ -110,32 +109,28 @@ final class Turning {
 
     /** Begins a new lab book and turns to it. */
     void begin() {
-        if (mayLeave.getAsBoolean()) {
-            tools.asker()
-                    .newFile(over, texts.get("book.new.title"), texts.get("book.new.name") + EXTENSION)
-                    .ifPresent(chosen -> turn(
-                            chosen,
-                            texts.get("book.new.doing", name(chosen)),
-                            () -> tools.shelf().create(chosen)));
-        }
+        leave(() -> tools.asker()
+                .newFile(over, texts.get("book.new.title"), texts.get("book.new.name") + EXTENSION)
+                .ifPresent(chosen -> turn(
+                        chosen,
+                        texts.get("book.new.doing", name(chosen)),
+                        () -> tools.shelf().create(chosen))));
     }
 
     /** Begins a training book with the invented laboratory and turns to it. */
     void beginTraining() {
-        if (mayLeave.getAsBoolean()) {
-            LocalDate day = tools.today();
-            tools.asker()
-                    .newFile(over, texts.get("book.training.title"), texts.get("book.training.name") + EXTENSION)
-                    .ifPresent(chosen -> turn(
-                            chosen,
-                            texts.get("book.training.doing", name(chosen)),
-                            () -> tools.shelf()
-                                    .create(chosen, book -> {
-                                        invented.practice().fill(book, day);
-                                        return true;
-                                    })
-                                    .orElseThrow()));
-        }
+        LocalDate day = tools.today();
+        leave(() -> tools.asker()
+                .newFile(over, texts.get("book.training.title"), texts.get("book.training.name") + EXTENSION)
+                .ifPresent(chosen -> turn(
+                        chosen,
+                        texts.get("book.training.doing", name(chosen)),
+                        () -> tools.shelf()
+                                .create(chosen, book -> {
+                                    invented.practice().fill(book, day);
+                                    return true;
+                                })
+                                .orElseThrow())));
     }
 
     /** Asks for a lab book and turns to it. */
@@ -145,23 +140,19 @@ final class Turning {
 
     /** Turns to the lab book in a file. */
     void open(Path chosen) {
-        if (mayLeave.getAsBoolean()) {
-            turn(
-                    chosen,
-                    texts.get("book.open.doing", name(chosen)),
-                    () -> tools.shelf().open(chosen));
-        }
+        leave(() -> turn(
+                chosen,
+                texts.get("book.open.doing", name(chosen)),
+                () -> tools.shelf().open(chosen)));
     }
 
     /** Turns to the demo lab book, which is made when it is not there. */
     void openDemo() {
-        if (mayLeave.getAsBoolean()) {
-            Path chosen = invented.demo();
-            turn(chosen, texts.get("book.open.doing", name(chosen)), () -> {
-                invented.makeDemo().accept(chosen);
-                return tools.shelf().open(chosen);
-            });
-        }
+        Path chosen = invented.demo();
+        leave(() -> turn(chosen, texts.get("book.open.doing", name(chosen)), () -> {
+            invented.makeDemo().accept(chosen);
+            return tools.shelf().open(chosen);
+        }));
     }
 
     /**
@@ -192,7 +183,7 @@ final class Turning {
                         reading -> {
                             LabBook before = desk.turnTo(reading);
                             window.opened(chosen);
-                            close(before);
+                            close(before, () -> {});
                             opened.accept(reading.book());
                         },
                         failure -> failed(chosen, doing, failure));
@@ -212,7 +203,8 @@ final class Turning {
         }
     }
 
-    private void close(LabBook before) {
+    /** Closes a lab book, whose task is then over; says when that failed, and goes on all the same. */
+    void close(LabBook before, Runnable then) {
         String doing = texts.get("book.close.doing", before.name());
         tools.tasks()
                 .run(
@@ -221,8 +213,11 @@ final class Turning {
                             before.close();
                             return before;
                         },
-                        closed -> {},
-                        failure -> tools.asker().failure(over, doing, failure));
+                        closed -> then.run(),
+                        failure -> {
+                            tools.asker().failure(over, doing, failure);
+                            then.run();
+                        });
     }
 
     /** Says that a lab book could not be opened or made. */

@@ -1,14 +1,14 @@
 package porebench.desk.frame;
 
 import java.awt.AWTEvent;
-import java.awt.EventQueue;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import porebench.desk.Asker;
+import porebench.desk.form.HeldInput;
 import porebench.method.Texts;
 
 /** Tells the person of a fault of the program instead of letting it vanish on the console. */
-final class WatchedEvents extends EventQueue {
+final class WatchedEvents extends HeldInput {
     private final Asker asker;
     private final Texts texts;
     private final Supplier<JComponent> over;

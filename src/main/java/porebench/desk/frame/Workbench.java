@@ -34,25 +34,32 @@ public final class Workbench {
             memory.theme().apply();
             SwingAsker asker = new SwingAsker(locale, outside.settings(), outside.log());
             AtomicReference<JComponent> over = new AtomicReference<>(new JPanel());
+            WatchedEvents events = new WatchedEvents(asker, FrameTexts.in(locale), over::get);
             Tools tools = new Tools(
-                    GuardedBook.shelf(outside.shelf()),
+                    GuardedBook.shelf(outside.shelf(), Workbench::log),
                     outside.sheets(),
                     outside.press(),
                     Tasks.inBackground(
-                            over::get, locale, title -> TrainingBand.title(over.get(), title, FrameTexts.in(locale))),
+                            over::get,
+                            locale,
+                            title -> TrainingBand.title(over.get(), title, FrameTexts.in(locale)),
+                            events),
                     asker,
                     outside.clock(),
                     outside.zone(),
                     locale);
-            Toolkit.getDefaultToolkit()
-                    .getSystemEventQueue()
-                    .push(new WatchedEvents(asker, FrameTexts.in(locale), over::get));
+            Toolkit.getDefaultToolkit().getSystemEventQueue().push(events);
             DeskModel desk = new DeskModel(tools);
             asker.serve(desk);
             WorkbenchFrame window = open(desk, memory, outside.invented(), outside.log());
             over.set(window.content());
             window.turning().first(book);
         });
+    }
+
+    /** Notes a fault of the program with which the person can go on: the window stands still for a moment. */
+    private static void log(IllegalStateException stray) {
+        System.getLogger(Workbench.class.getName()).log(System.Logger.Level.WARNING, "the event thread", stray);
     }
 
     /** Opens the window on a desk; on the event thread. */

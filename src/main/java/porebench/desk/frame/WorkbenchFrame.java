@@ -18,6 +18,7 @@ import javax.swing.Timer;
 import javax.swing.WindowConstants;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.Question;
 import porebench.desk.form.UnitSystem;
 import porebench.evidence.RegisterRow;
 import porebench.method.Texts;
@@ -81,7 +82,7 @@ public final class WorkbenchFrame {
         lastStep = current;
         band = new TrainingBand(texts);
         noBook = new NoBookPage(texts, log);
-        work = BookWork.of(desk, texts, content, invented, this::mayLeave, new Turned(), this::openTrial);
+        work = BookWork.of(desk, texts, content, invented, this::leave, new Turned(), this::openTrial);
         warnings = new WarningBar(desk, texts, work.turning(), work.replacing());
         Command newMix = new Command(texts.get("rail.new"), "ctrl shift N", this::beginMix);
         rail = new MixRail(desk, texts, pages.registers(), newMix, this::openMix, this::turnTo);
@@ -184,67 +185,58 @@ public final class WorkbenchFrame {
         rail.find();
     }
 
-    /** Asks about unsaved drafts; returns whether the window may turn to something else. */
-    boolean mayLeave() {
-        for (Page page : pages.all()) {
-            if (page.hasUnsavedDraft()) {
-                switch (desk.tools().asker().draft(content, page.title())) {
-                    case DROP -> page.dropDraft();
-                    case SAVE -> page.save();
-                    case KEEP_EDITING -> {
-                        return false;
-                    }
-                }
-                if (page.hasUnsavedDraft()) {
-                    return false;
-                }
-            }
-        }
-        return true;
+    private void leave(Runnable then) {
+        new Leaving(pages, desk.tools(), content, this::refresh).leave(then);
     }
 
     /** Turns to a page; stays when a draft is to be kept. */
     void turnTo(Page page) {
-        if (page != current && mayLeave()) {
-            current = page;
-            if (pages.isStep(page)) {
-                lastStep = page;
-            }
+        if (page != current) {
+            leave(() -> {
+                current = page;
+                if (pages.isStep(page)) {
+                    lastStep = page;
+                }
+                refresh();
+            });
+        } else {
+            refresh();
         }
-        refresh();
     }
 
-    /** Turns to a mix, on the step that was seen last. */
+    /** Turns to a mix, on the step that was seen last; what is on view stays until it has been read. */
     void openMix(MixId mixId) {
         boolean isShown = desk.selected().filter(mixId::equals).isPresent() && pages.isStep(current);
-        if (!isShown && mayLeave()) {
-            beginning = false;
-            current = lastStep;
-            desk.select(mixId);
+        if (isShown) {
+            refresh();
+        } else {
+            leave(() -> desk.select(mixId, () -> {
+                current = lastStep;
+                refresh();
+            }));
         }
-        refresh();
     }
 
     /** Turns to the page of a meter. */
     private void openMeter(MeterId meterId) {
-        if (mayLeave()) {
+        leave(() -> {
             pages.meter().page().open(meterId);
             current = pages.meter();
-        }
-        refresh();
+            refresh();
+        });
     }
 
     /** Turns to a trial among those of its determination. */
     void openTrial(TrialId trialId) {
-        Optional<Trial> found = desk.book().latest(Trial.class, trialId.text()).map(Version::value);
-        if (found.isPresent() && mayLeave()) {
-            beginning = false;
-            current = pages.trials();
-            lastStep = current;
-            desk.select(found.get().mixId());
-            pages.trials().page().open(found.get().determinationId(), trialId);
-        }
-        refresh();
+        leave(() -> desk.ask(
+                new Question.One<>(Trial.class, trialId.text()),
+                found -> found.map(Version::value)
+                        .ifPresent(trial -> desk.select(trial.mixId(), () -> {
+                            current = pages.trials();
+                            lastStep = current;
+                            refresh();
+                            pages.trials().page().open(trial.determinationId(), trialId);
+                        }))));
     }
 
     private void openMeters() {
@@ -253,14 +245,14 @@ public final class WorkbenchFrame {
 
     /** Begins the draft of a new mix. */
     void beginMix() {
-        if (mayLeave()) {
+        leave(() -> {
             beginning = true;
             current = pages.steps().get(0);
             lastStep = current;
             desk.selectNone();
             pages.mix().page().begin();
             refresh();
-        }
+        });
     }
 
     /** Shows the lab book that is open from now on. */
@@ -354,24 +346,25 @@ public final class WorkbenchFrame {
         }
     }
 
-    /**
-     * Sees whether another window changed the lab book. It asks on the event thread, like everybody else who uses the lab
-     * book, because a lab book serves one thread at a time; the question is a single number.
-     */
+    /** Sees whether another window changed the lab book. */
     private void look() {
         if (!closed && !desk.tools().tasks().isBusy()) {
-            try {
-                desk.refresh();
-            } catch (RuntimeException failure) {
+            desk.refresh(failure -> {
                 lookout.stop();
                 desk.tools().asker().failure(content, texts.get("frame.looking"), failure);
-            }
+            });
         }
     }
 
-    /** Closes the window and the lab book, unless a draft is to be kept. */
+    /** Closes the window and the lab book, unless a draft is to be kept; what is being saved is saved before. */
     public void close() {
-        if (closed || !mayLeave()) {
+        if (!closed) {
+            desk.tools().tasks().whenAnswered(() -> leave(this::end));
+        }
+    }
+
+    private void end() {
+        if (closed) {
             return;
         }
         closed = true;
@@ -379,8 +372,8 @@ public final class WorkbenchFrame {
         memory.remember(frame.getSize());
         memory.rememberPage(current.name());
         memory.rememberMix(desk.selected().map(MixId::text).orElse(""));
-        frame.dispose();
-        desk.book().close();
+        frame.setVisible(false);
+        work.turning().close(desk.end(), frame::dispose);
     }
 
     /** Returns whether the window was closed. */

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import porebench.desk.DeskModel;
+import porebench.desk.Outcome;
+import porebench.desk.Question;
 import porebench.desk.form.ColumnModel;
 import porebench.desk.form.Days;
 import porebench.desk.form.History;
@@ -80,12 +82,18 @@ final class EntryModel implements ColumnModel {
     }
 
     private boolean isTaken(String id) {
-        return desk.book().latest(MeterCalibration.class, id).isPresent();
+        boolean isOfMeter = story.map(MeterStory::calibrations).orElse(List.of()).stream()
+                .anyMatch(one -> one.calibration().value().id().text().equals(id));
+        return isOfMeter
+                || desk.answer(new Question.One<>(MeterCalibration.class, id))
+                        .flatMap(found -> found)
+                        .isPresent();
     }
 
     /** Begins a new calibration of a meter, as of today by the person who works here. */
     void begin(MeterStory meter) {
         LocalDate today = desk.tools().today();
+        story = Optional.of(meter);
         restart(
                 meter,
                 Optional.empty(),
@@ -259,15 +267,11 @@ final class EntryModel implements ColumnModel {
     /**
      * Keeps the draft as a new calibration or as a new version of one.
      *
-     * @return why it was not kept; empty when it was, and the draft is left then
+     * @param outcome hears why it was not kept; empty when it was, and the draft is left then
      */
-    List<Problem> save(String why) {
+    void save(String why, Outcome outcome) {
         MeterCalibration made = reading.flatMap(CalibrationReading::calibration).orElseThrow();
         Draft record = base.map(version -> Draft.correcting(version, made)).orElseGet(() -> Draft.of(made));
-        List<Problem> refused = desk.keep(List.of(record), why);
-        if (refused.isEmpty()) {
-            close();
-        }
-        return refused;
+        desk.keep(List.of(record), why, outcome.first(this::close));
     }
 }

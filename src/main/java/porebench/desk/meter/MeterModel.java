@@ -9,6 +9,7 @@ import porebench.chart.meter.BowlHistory;
 import porebench.chart.meter.DialErrors;
 import porebench.chart.meter.ElevationReadings;
 import porebench.desk.DeskModel;
+import porebench.desk.Question;
 import porebench.desk.form.Days;
 import porebench.evidence.JudgedCalibration;
 import porebench.evidence.MeterStory;
@@ -19,7 +20,6 @@ import porebench.method.Texts;
 import porebench.method.meter.DialCalibration;
 import porebench.method.meter.ImpliedChamber;
 import porebench.method.meter.MeterState;
-import porebench.record.Meter;
 import porebench.record.MeterCalibration;
 import porebench.record.Version;
 import porebench.record.id.CalibrationId;
@@ -68,7 +68,9 @@ final class MeterModel {
     }
 
     private Optional<MeterStory> read(MeterId meter) {
-        return MeterStory.of(desk.book(), meter, MeterStory.usualProfile(desk.book()));
+        return desk.meters().stream()
+                .filter(known -> known.meter().value().id().equals(meter))
+                .findFirst();
     }
 
     private void follow() {
@@ -96,9 +98,7 @@ final class MeterModel {
 
     /** Returns all meters of the lab book, by which to choose one. */
     List<MeterId> meters() {
-        return desk.book().latest(Meter.class).stream()
-                .map(version -> version.value().id())
-                .toList();
+        return desk.meters().stream().map(known -> known.meter().value().id()).toList();
     }
 
     /** Returns the meter that is looked at; empty while the lab book has none. */
@@ -275,7 +275,8 @@ final class MeterModel {
     /** Returns all versions of a calibration, the newest first. */
     List<Version<MeterCalibration>> versions(CalibrationId id) {
         List<Version<MeterCalibration>> versions =
-                new ArrayList<>(desk.book().history(MeterCalibration.class, id.text()));
+                new ArrayList<>(desk.answer(new Question.Versions<>(MeterCalibration.class, id.text()))
+                        .orElse(List.of()));
         Collections.reverse(versions);
         return versions;
     }

@@ -1,13 +1,12 @@
 package porebench.desk.meter;
 
-import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
+import porebench.desk.Outcome;
 import porebench.desk.Page;
 import porebench.desk.form.History;
-import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.column.CalibrationColumns;
 import porebench.record.id.MeterId;
@@ -132,17 +131,17 @@ public final class MeterPage implements Page {
     }
 
     private void keep(Asker asker, String id, String why) {
-        List<Problem> refused;
-        try {
-            refused = model.entry().save(why);
-        } catch (RuntimeException failure) {
-            asker.failure(component(), texts.get("save.doing", id), failure);
-            return;
-        }
-        if (refused.isEmpty()) {
-            model.lookAt(id);
-        } else {
-            asker.problems(component(), texts.get("save.refused.title"), refused);
-        }
+        model.entry()
+                .save(
+                        why,
+                        Outcome.of(
+                                refused -> {
+                                    if (refused.isEmpty()) {
+                                        model.lookAt(id);
+                                    } else {
+                                        asker.problems(component(), texts.get("save.refused.title"), refused);
+                                    }
+                                },
+                                failure -> asker.failure(component(), texts.get("save.doing", id), failure)));
     }
 }

@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
+import porebench.desk.Question;
 import porebench.desk.form.Commands;
 import porebench.desk.form.UnitSystem;
 import porebench.evidence.MeterStory;
@@ -18,8 +19,8 @@ import porebench.evidence.paper.Printed;
 import porebench.method.Texts;
 import porebench.port.OutputFile;
 import porebench.port.Paper;
-import porebench.record.Laboratory;
 import porebench.record.Meter;
+import porebench.record.chain.Head;
 
 /** Puts the record of a calibration and the blank form of the next one on paper. */
 final class MeterPrinting {
@@ -49,8 +50,8 @@ final class MeterPrinting {
         this.texts = model.texts();
         this.page = page;
         this.told = told;
-        printRecord = Commands.of(texts.get("action.record.print"), () -> record().ifPresent(this::print));
-        saveRecord = Commands.of(texts.get("action.record.save"), () -> record().ifPresent(this::save));
+        printRecord = Commands.of(texts.get("action.record.print"), () -> record(this::print));
+        saveRecord = Commands.of(texts.get("action.record.save"), () -> record(this::save));
         printForm = Commands.of(texts.get("action.form.print"), () -> form().ifPresent(this::print));
         saveForm = Commands.of(texts.get("action.form.save"), () -> form().ifPresent(this::save));
     }
@@ -64,16 +65,15 @@ final class MeterPrinting {
         saveForm.setEnabled(model.story().isPresent());
     }
 
-    private Optional<Laboratory> laboratory() {
-        return desk.book().latest(Laboratory.class, Laboratory.ID).map(version -> version.value());
+    private void record(Consumer<Leaf> then) {
+        desk.ask(new Question.HeadOfBook(), head -> record(head).ifPresent(then));
     }
 
-    private Optional<Leaf> record() {
+    private Optional<Leaf> record(Head head) {
         return model.story()
                 .flatMap(story -> model.chosen()
                         .map(one -> one.calibration().value().id())
-                        .flatMap(id -> CalibrationRecord.of(
-                                        story, id, laboratory(), desk.book().head())
+                        .flatMap(id -> CalibrationRecord.of(story, id, desk.laboratory(), head)
                                 .map(what -> new Leaf(
                                         what,
                                         texts.get("paper.record", id.text()),
@@ -87,7 +87,7 @@ final class MeterPrinting {
     private Leaf form(MeterStory story) {
         Meter meter = story.meter().value();
         return new Leaf(
-                CalibrationForm.of(laboratory(), meter, desk.units().benchMass(), story.profile()),
+                CalibrationForm.of(desk.laboratory(), meter, desk.units().benchMass(), story.profile()),
                 texts.get("paper.form", meter.id().text()),
                 fileName(name -> texts.get("paper.form.file", name), meter.id().text()));
     }

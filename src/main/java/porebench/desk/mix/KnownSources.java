@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import porebench.method.Role;
-import porebench.record.LabBook;
 import porebench.record.Source;
 import porebench.record.Version;
 
@@ -13,9 +12,9 @@ import porebench.record.Version;
 final class KnownSources {
     private final Map<String, Source> byId = new TreeMap<>();
 
-    void read(LabBook book) {
+    void know(List<Version<Source>> newest) {
         byId.clear();
-        book.latest(Source.class).stream()
+        newest.stream()
                 .map(Version::value)
                 .forEach(source -> byId.put(source.id().text(), source));
     }

@@ -5,9 +5,12 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import porebench.desk.DeskModel;
+import porebench.desk.Outcome;
 import porebench.desk.ProfileOffer;
+import porebench.desk.Question;
 import porebench.desk.form.ColumnModel;
 import porebench.desk.form.History;
 import porebench.desk.form.Numbers;
@@ -20,6 +23,7 @@ import porebench.method.Role;
 import porebench.method.Texts;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Draft;
+import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
 import porebench.record.Source;
 import porebench.record.Version;
@@ -45,7 +49,6 @@ final class MixModel implements ColumnModel, PartModel {
     private final KnownSources sources = new KnownSources();
     private final MixSteps steps;
     private List<Profile> profiles = List.of();
-    private List<Version<MixDesign>> versions = List.of();
     private Optional<Version<MixDesign>> base = Optional.empty();
     private boolean begun;
     private boolean saveTried;
@@ -268,6 +271,10 @@ final class MixModel implements ColumnModel, PartModel {
 
     /** Returns all versions of the mix, the newest first. */
     List<Version<MixDesign>> versions() {
+        List<Version<MixDesign>> versions = new ArrayList<>(base.flatMap(version -> desk.answer(
+                        new Question.Versions<>(MixDesign.class, version.value().recordId())))
+                .orElse(List.of()));
+        Collections.reverse(versions);
         return versions;
     }
 
@@ -293,8 +300,9 @@ final class MixModel implements ColumnModel, PartModel {
 
     /** Shows the selected mix if another one was selected or it was corrected, unless there is an unsaved draft. */
     void followDesk() {
-        sources.read(desk.book());
-        profiles = ProfileOffer.in(desk.book());
+        sources.know(desk.answer(new Question.Newest<>(Source.class)).orElse(List.of()));
+        profiles = ProfileOffer.with(
+                desk.answer(new Question.Newest<>(LaboratoryProfile.class)).orElse(List.of()));
         Optional<Version<MixDesign>> selected = desk.evidence().map(evidence -> evidence.mix());
         if (!history.isChanged() && !selected.equals(base)) {
             begun = false;
@@ -315,10 +323,6 @@ final class MixModel implements ColumnModel, PartModel {
     private void restart(Optional<Version<MixDesign>> from, TypedDraft draft) {
         base = from;
         saveTried = false;
-        versions = new ArrayList<>();
-        base.ifPresent(version -> versions.addAll(
-                desk.book().history(MixDesign.class, version.value().recordId())));
-        Collections.reverse(versions);
         history.restart(draft);
     }
 
@@ -334,27 +338,29 @@ final class MixModel implements ColumnModel, PartModel {
         saveTried = true;
     }
 
-    /** Returns what saving the draft would do to a factor and to trials of the mix. */
-    SavingEffects effects() {
-        return SavingEffects.of(desk, base, reading.mix());
+    /** Looks up what saving the draft would do to a factor and to trials of the mix. */
+    void effects(Consumer<SavingEffects> then) {
+        desk.ask(new SavingEffects.Of(base, reading.mix(), desk.tools().today()), then);
     }
 
     /**
      * Saves the draft as a new mix or as a new version.
      *
      * @param why the reason that will stand in the lab book
-     * @return why it was not saved; empty when it was
+     * @param outcome hears why it was not saved; empty when it was
      */
-    List<Problem> save(String why) {
+    void save(String why, Outcome outcome) {
         MixDesign mix = reading.mix().orElseThrow();
         Draft record = base.isPresent() ? Draft.correcting(base.get(), mix) : Draft.of(mix);
-        List<Problem> refused = desk.keep(List.of(record), why);
-        if (refused.isEmpty()) {
-            begun = false;
-            restart(desk.book().latest(MixDesign.class, mix.recordId()), MixFields.of(mix, numbers, desk.units()));
-            desk.select(mix.id());
-        }
-        return refused;
+        desk.keep(List.of(record), why, outcome.first(() -> {
+            if (desk.selected().filter(mix.id()::equals).isPresent()) {
+                load();
+            } else {
+                // What was kept is no draft any more; the mix as it stands in the lab book comes with the selection.
+                history.restart(MixFields.of(mix, numbers, desk.units()));
+                desk.select(mix.id());
+            }
+        }));
     }
 
     @Override

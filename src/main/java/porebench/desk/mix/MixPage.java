@@ -6,9 +6,9 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
+import porebench.desk.Outcome;
 import porebench.desk.Page;
 import porebench.desk.form.History;
-import porebench.method.Problem;
 import porebench.method.Texts;
 
 /** The page on which the selected mix design is read and corrected, or a new one is entered. */
@@ -102,18 +102,31 @@ public final class MixPage implements Page {
             return;
         }
         Asker asker = desk.tools().asker();
-        if (asker.person(component()).isEmpty() || !goesOnInSpiteOfEffects(asker)) {
+        if (asker.person(component()).isPresent()) {
+            model.effects(effects -> save(asker, effects));
+        }
+    }
+
+    private void save(Asker asker, SavingEffects effects) {
+        if (model.reading().mix().isEmpty() || !goesOnInSpiteOf(effects, asker)) {
             return;
         }
         String id = model.reading().mix().orElseThrow().id().text();
         Optional<String> why = model.base().isEmpty()
                 ? Optional.of(texts.get("save.new.why"))
                 : asker.reason(component(), texts.get("save.reason.title", id), texts.get("save.reason.question"));
-        why.ifPresent(reason -> keep(asker, id, reason));
+        why.ifPresent(reason -> model.save(
+                reason,
+                Outcome.of(
+                        refused -> {
+                            if (!refused.isEmpty()) {
+                                asker.problems(component(), texts.get("save.refused.title"), refused);
+                            }
+                        },
+                        failure -> asker.failure(component(), texts.get("save.failed", id), failure))));
     }
 
-    private boolean goesOnInSpiteOfEffects(Asker asker) {
-        SavingEffects effects = model.effects();
+    private boolean goesOnInSpiteOf(SavingEffects effects, Asker asker) {
         List<String> said = new ArrayList<>();
         effects.untrueFactor()
                 .ifPresent(issue -> said.add(texts.get(
@@ -133,19 +146,6 @@ public final class MixPage implements Page {
                         texts.get("effects.title", id),
                         String.join("\n\n", said),
                         texts.get("effects.go-on"));
-    }
-
-    private void keep(Asker asker, String id, String why) {
-        List<Problem> refused;
-        try {
-            refused = model.save(why);
-        } catch (RuntimeException failure) {
-            asker.failure(component(), texts.get("save.failed", id), failure);
-            return;
-        }
-        if (!refused.isEmpty()) {
-            asker.problems(component(), texts.get("save.refused.title"), refused);
-        }
     }
 
     @Override

@@ -1,7 +1,9 @@
 package porebench.desk.mix;
 
+import java.time.LocalDate;
 import java.util.Optional;
-import porebench.desk.DeskModel;
+import porebench.desk.Question;
+import porebench.desk.Reading;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
 import porebench.record.FactorIssue;
@@ -18,23 +20,28 @@ record SavingEffects(Optional<FactorIssue> untrueFactor, Optional<JudgedDetermin
     private static final SavingEffects NONE = new SavingEffects(Optional.empty(), Optional.empty());
 
     /**
-     * Returns what saving would do.
+     * Asks what saving would do.
      *
      * @param base the version the draft was made from; a new mix has none and nothing rests on it
      * @param draft the draft, if it can be saved at all
+     * @param today the day on which it would be saved
      */
-    static SavingEffects of(DeskModel desk, Optional<Version<MixDesign>> base, Optional<MixDesign> draft) {
-        if (base.isEmpty()
-                || draft.isEmpty()
-                || draft.get().hasSameAggregatesAs(base.get().value())) {
-            return NONE;
+    record Of(Optional<Version<MixDesign>> base, Optional<MixDesign> draft, LocalDate today)
+            implements Question<SavingEffects> {
+        @Override
+        public SavingEffects answer(Reading seen) {
+            if (base.isEmpty()
+                    || draft.isEmpty()
+                    || draft.get().hasSameAggregatesAs(base.get().value())) {
+                return NONE;
+            }
+            Optional<Evidence> evidence =
+                    Evidence.of(seen.book(), base.get().value().id());
+            return new SavingEffects(
+                    evidence.flatMap(known -> known.inForceOn(today)),
+                    evidence.flatMap(Evidence::openDetermination)
+                            .filter(open -> !open.trials().isEmpty()));
         }
-        Optional<Evidence> evidence =
-                Evidence.of(desk.book(), base.get().value().id());
-        return new SavingEffects(
-                evidence.flatMap(known -> known.inForceOn(desk.tools().today())),
-                evidence.flatMap(Evidence::openDetermination)
-                        .filter(open -> !open.trials().isEmpty()));
     }
 
     boolean isNone() {

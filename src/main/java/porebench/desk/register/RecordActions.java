@@ -1,13 +1,12 @@
 package porebench.desk.register;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.Asker;
+import porebench.desk.Outcome;
 import porebench.desk.form.Commands;
-import porebench.method.Problem;
 import porebench.method.Texts;
 
 /** The commands of a register: begin a record, save its draft, drop it. */
@@ -58,19 +57,21 @@ final class RecordActions {
         drop.setEnabled(changed || model.isBegun());
     }
 
-    /** Asks about a draft; returns whether it may be left. */
-    boolean mayLeave() {
-        if (!model.history().isChanged()) {
-            return true;
-        }
-        switch (asker().draft(over.get(), texts.get(what + ".title"))) {
-            case SAVE -> saveDraft();
-            case DROP -> dropDraft();
-            case KEEP_EDITING -> {
-                return false;
+    /** Asks about a draft, and goes on when it may be left; else it shows what it shows. */
+    void leave(Runnable then) {
+        if (model.history().isChanged()) {
+            switch (asker().draft(over.get(), texts.get(what + ".title"))) {
+                case SAVE -> saveDraft();
+                case DROP -> dropDraft();
+                case KEEP_EDITING -> {}
             }
         }
-        return !model.history().isChanged();
+        model.desk().tools().tasks().whenAnswered(() -> {
+            if (!model.history().isChanged()) {
+                then.run();
+            }
+            refresh.run();
+        });
     }
 
     private Asker asker() {
@@ -78,10 +79,7 @@ final class RecordActions {
     }
 
     private void beginNew() {
-        if (mayLeave()) {
-            model.begin();
-            refresh.run();
-        }
+        leave(model::begin);
     }
 
     private void dropDraft() {
@@ -112,16 +110,15 @@ final class RecordActions {
     }
 
     private void keep(String title, String why) {
-        List<Problem> refused;
-        try {
-            refused = model.save(why);
-        } catch (RuntimeException failure) {
-            asker().failure(over.get(), texts.get("record.saving"), failure);
-            return;
-        }
-        refresh.run();
-        if (!refused.isEmpty()) {
-            asker().problems(over.get(), title, refused);
-        }
+        model.save(
+                why,
+                Outcome.of(
+                        refused -> {
+                            refresh.run();
+                            if (!refused.isEmpty()) {
+                                asker().problems(over.get(), title, refused);
+                            }
+                        },
+                        failure -> asker().failure(over.get(), texts.get("record.saving"), failure)));
     }
 }

@@ -5,6 +5,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import porebench.desk.DeskModel;
+import porebench.desk.Outcome;
+import porebench.desk.Question;
 import porebench.desk.form.ColumnModel;
 import porebench.desk.form.DraftReader;
 import porebench.desk.form.History;
@@ -142,7 +144,7 @@ abstract class RecordModel<T extends Kept> implements ColumnModel {
 
     /** Returns the newest version of every record, in the order of their ids. */
     final List<Version<T>> rows() {
-        return desk.book().latest(kind);
+        return desk.answer(new Question.Newest<>(kind)).orElse(List.of());
     }
 
     /** Returns the version the draft corrects; empty for a new record. */
@@ -154,9 +156,15 @@ abstract class RecordModel<T extends Kept> implements ColumnModel {
         return base.isEmpty();
     }
 
+    private Optional<Version<T>> find(String recordId) {
+        return rows().stream()
+                .filter(version -> version.value().recordId().equals(recordId))
+                .findFirst();
+    }
+
     /** Shows a record; a draft before is dropped. */
     final void show(String recordId) {
-        base = desk.book().latest(kind, recordId);
+        base = find(recordId);
         triedSaving = false;
         begun = false;
         history.restart(base.map(version -> draftOf(version.value())).orElseGet(this::blank));
@@ -190,8 +198,7 @@ abstract class RecordModel<T extends Kept> implements ColumnModel {
         if (history.isChanged()) {
             return;
         }
-        Optional<Version<T>> newest =
-                base.flatMap(known -> desk.book().latest(kind, known.value().recordId()));
+        Optional<Version<T>> newest = base.flatMap(known -> find(known.value().recordId()));
         if (base.isPresent() && newest.isEmpty()) {
             base = Optional.empty();
             history.restart(blank());
@@ -224,23 +231,19 @@ abstract class RecordModel<T extends Kept> implements ColumnModel {
     /**
      * Keeps the draft as a new version.
      *
-     * @return why it was not kept; empty when it was
+     * @param outcome hears why it was not kept; empty when it was
      */
-    final List<Problem> save(String why) {
+    final void save(String why, Outcome outcome) {
         T record = judged().value().orElseThrow();
         Draft kept = base.map(version -> Draft.correcting(version, record)).orElseGet(() -> Draft.of(record));
-        List<Problem> problems = desk.keep(List.of(kept), why);
-        if (problems.isEmpty()) {
-            show(record.recordId());
-        }
-        return problems;
+        desk.keep(List.of(kept), why, outcome.first(() -> show(record.recordId())));
     }
 
     /** Returns all versions of the record on view, the newest first. */
     final List<Version<T>> versions() {
-        List<Version<T>> versions = new ArrayList<>(
-                base.map(version -> desk.book().history(kind, version.value().recordId()))
-                        .orElse(List.of()));
+        List<Version<T>> versions = new ArrayList<>(base.flatMap(version -> desk.answer(
+                        new Question.Versions<>(kind, version.value().recordId())))
+                .orElse(List.of()));
         Collections.reverse(versions);
         return versions;
     }

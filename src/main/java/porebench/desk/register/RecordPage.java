@@ -54,8 +54,8 @@ final class RecordPage<T extends Kept> {
         boolean isShown = model.base()
                 .filter(version -> version.value().recordId().equals(recordId))
                 .isPresent();
-        if (!isShown && actions.mayLeave()) {
-            model.show(recordId);
+        if (!isShown) {
+            actions.leave(() -> model.show(recordId));
         }
     }
 

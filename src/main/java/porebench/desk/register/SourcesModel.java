@@ -4,12 +4,13 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import porebench.desk.DeskModel;
+import porebench.desk.Question;
+import porebench.desk.Reading;
 import porebench.desk.form.DraftReader;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.TypedDraft;
 import porebench.evidence.Evidence;
 import porebench.evidence.SourceFactors;
-import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Role;
 import porebench.method.Texts;
 import porebench.record.MixDesign;
@@ -24,8 +25,6 @@ final class SourcesModel extends RecordModel<Source> {
     static final TypedDraft BLANK = TypedDraft.BLANK.with(SourceColumns.ROLE, Role.COARSE.symbol());
 
     private static final int DECIMALS = 2;
-
-    private Optional<Known> known = Optional.empty();
 
     SourcesModel(DeskModel desk, Texts texts) {
         super(desk, texts, Source.class, SourceColumns.ALL, "source", BLANK);
@@ -62,31 +61,34 @@ final class SourcesModel extends RecordModel<Source> {
     }
 
     private List<MixDesign> mixesUsing(SourceId id) {
-        return known(id).mixes();
+        return known(id).map(Known::mixes).orElse(List.of());
     }
 
     private Optional<SourceFactors> factors(SourceId id) {
-        return known(id).factors();
+        return known(id).flatMap(Known::factors);
     }
 
-    /** Looks the mixes of a source up once for a state of the lab book, not at each letter typed. */
-    private Known known(SourceId id) {
-        LaboratoryStanding standing = desk().standing();
-        if (known.filter(found -> found.id().equals(id) && found.standing() == standing)
-                .isEmpty()) {
-            List<Evidence> mixes = standing.ofSource(id);
-            known = Optional.of(new Known(
-                    id,
-                    standing,
-                    mixes.stream().map(evidence -> evidence.mix().value()).toList(),
-                    SourceFactors.of(mixes, id)));
+    private Optional<Known> known(SourceId id) {
+        return desk().answer(new MixesOf(id));
+    }
+
+    /**
+     * What was found of a source.
+     *
+     * @param mixes the mixes that use it
+     * @param factors what factors they have; empty when none has any
+     */
+    private record Known(List<MixDesign> mixes, Optional<SourceFactors> factors) {}
+
+    /** Asks for the mixes of a source. */
+    private record MixesOf(SourceId id) implements Question<Known> {
+        @Override
+        public Known answer(Reading seen) {
+            List<Evidence> mixes = seen.standing().ofSource(id);
+            return new Known(
+                    mixes.stream().map(evidence -> evidence.mix().value()).toList(), SourceFactors.of(mixes, id));
         }
-        return known.get();
     }
-
-    /** What was found in a state of the lab book. */
-    private record Known(
-            SourceId id, LaboratoryStanding standing, List<MixDesign> mixes, Optional<SourceFactors> factors) {}
 
     /** Says what factors the mixes with the source on view have, and where most further ones lie; empty when none has any. */
     Optional<String> factors() {

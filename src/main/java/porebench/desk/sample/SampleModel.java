@@ -19,7 +19,6 @@ import porebench.method.sample.Constituent;
 import porebench.port.Paper;
 import porebench.quantity.MassUnit;
 import porebench.quantity.VolumeUnit;
-import porebench.record.Laboratory;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
 import porebench.record.Version;
@@ -195,9 +194,7 @@ final class SampleModel {
         return now.sample()
                 .flatMap(sample -> now.weighOut()
                         .map(weighOut -> new TrialSheet(
-                                desk.book()
-                                        .latest(Laboratory.class, Laboratory.ID)
-                                        .map(Version::value),
+                                desk.laboratory(),
                                 withMoistureOfToday(mix.get().value()),
                                 sample,
                                 weighOut,

@@ -212,7 +212,7 @@ final class KeepModel {
         underWay = true;
         desk.tools()
                 .tasks()
-                .run(
+                .await(
                         texts.get("keep.doing"),
                         () -> {
                             List<Problem> refused = book.keep(List.of(draft), who, why);
@@ -238,8 +238,8 @@ final class KeepModel {
     private void show(Version<KeptStudy> version, LabBook of) {
         close();
         if (of == desk.book()) {
-            model.show(version);
             desk.refresh();
+            model.show(version);
         }
     }
 

@@ -56,7 +56,8 @@ final class KeptStudies {
     /** Reads them anew if the lab book is another one, or somebody changed it. */
     void follow() {
         LabBook book = desk.book();
-        List<Object> now = List.of(System.identityHashCode(book), book.changeNumber());
+        List<Object> now =
+                List.of(System.identityHashCode(book), desk.standing().upTo());
         if (now.equals(seen)) {
             return;
         }

@@ -242,7 +242,7 @@ final class StudyModel {
                 Optional.ofNullable(files.get(kind)),
                 System.identityHashCode(desk.book()),
                 desk.isTraining(),
-                isFromBook() ? desk.book().changeNumber() : 0);
+                isFromBook() ? desk.standing().upTo() : 0);
         if (restsOn.equals(computed)) {
             return;
         }
@@ -277,7 +277,7 @@ final class StudyModel {
                 return () -> StudyComputing.Said.wrong(why);
             }
             LaboratoryStanding standing = desk.standing();
-            boolean isTraining = desk.book().isTraining();
+            boolean isTraining = desk.isTraining();
             boolean isCrossed = crossed;
             return () -> computing.ofBook(
                     LayeredReadings.of(standing.everything(), chosen, this::words), isCrossed, isTraining);

@@ -144,7 +144,7 @@ final class DeterminationsModel {
                 evidence.sourceVersions(),
                 desk.tools().today(),
                 purpose.strip(),
-                desk.book().isTraining());
+                desk.isTraining());
     }
 
     /** Returns the determination only begun, if there is one. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import porebench.desk.DeskModel;
+import porebench.desk.Outcome;
 import porebench.desk.form.ColumnModel;
 import porebench.desk.form.DraftReader;
 import porebench.desk.form.History;
@@ -291,7 +292,7 @@ final class EntryModel implements ColumnModel {
                 .with(TrialColumns.METER_TYPE, type().name())
                 .with(TrialColumns.BOWL, numbers.show(bowl.number()))
                 .withUnit(TrialColumns.BOWL, bowl.unit().symbol())
-                .with(TrialColumns.SIMULATED, desk.book().isTraining());
+                .with(TrialColumns.SIMULATED, desk.isTraining());
         if (type() == MeterType.B) {
             // The form of a Type B meter does not ask for it; a correction keeps what was there.
             whole = whole.with(
@@ -355,12 +356,13 @@ final class EntryModel implements ColumnModel {
      *
      * @param keptBecause why it is kept in spite of its doubts; empty when it has none, or the reason of before holds
      * @param why why a trial is corrected; for a new one what was done
-     * @return why nothing was kept; empty when it was
+     * @param outcome hears why nothing was kept; empty when it was
      */
-    List<Problem> keep(Optional<String> keptBecause, String why) {
+    void keep(Optional<String> keptBecause, String why, Outcome outcome) {
         TypedTrial entry = read();
         if (!entry.errors().isEmpty()) {
-            return entry.errors();
+            outcome.take(entry.errors());
+            return;
         }
         Determination joined = determination().orElseThrow();
         Optional<String> reason = entry.doubts().isEmpty()
@@ -369,10 +371,11 @@ final class EntryModel implements ColumnModel {
         Trial trial = entry.trial().orElseThrow().keptFor(reason);
         List<Draft> drafts = new ArrayList<>(determinations.drafts(joined));
         drafts.add(correcting.map(before -> Draft.correcting(before, trial)).orElseGet(() -> Draft.of(trial)));
-        List<Problem> problems = desk.keep(drafts, why);
-        if (problems.isEmpty()) {
-            startNew();
-        }
-        return problems;
+        TypedDraft typed = draft();
+        desk.keep(drafts, why, outcome.first(() -> {
+            if (draft().equals(typed)) {
+                startNew();
+            }
+        }));
     }
 }

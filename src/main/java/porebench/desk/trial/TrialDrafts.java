@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import porebench.desk.DeskModel;
+import porebench.desk.Question;
+import porebench.desk.Reading;
 import porebench.desk.form.Moments;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.TypedDraft;
@@ -16,6 +18,7 @@ import porebench.quantity.Typed;
 import porebench.record.Meter;
 import porebench.record.Trial;
 import porebench.record.column.TrialColumns;
+import porebench.record.id.MixId;
 
 /** What stands in the entry form before anybody types: a saved trial, or what the next one begins with. */
 final class TrialDrafts {
@@ -98,13 +101,29 @@ final class TrialDrafts {
 
     private String proposedId(Optional<Trial> last) {
         return desk.selected()
-                .map(mixId ->
-                        NextTrialId.after(last.map(trial -> trial.id().text()), mixId.text(), name -> isTaken(name)))
+                .map(mixId -> desk.answer(new NextOf(mixId))
+                        .orElseGet(() ->
+                                NextTrialId.after(last.map(trial -> trial.id().text()), mixId.text(), name -> false)))
                 .orElse("");
     }
 
+    /** Asks for the name of the next trial of a mix. */
+    private record NextOf(MixId mix) implements Question<String> {
+        @Override
+        public String answer(Reading seen) {
+            Optional<Trial> last = seen.standing().evidence(mix).flatMap(TrialDrafts::lastTrial);
+            return NextTrialId.after(
+                    last.map(trial -> trial.id().text()),
+                    mix.text(),
+                    name -> seen.book().latest(Trial.class, name).isPresent());
+        }
+    }
+
+    /** Returns whether the lab book has a trial of a name, as far as that was looked up: it refuses a second one in any case. */
     boolean isTaken(String trialId) {
-        return desk.book().latest(Trial.class, trialId).isPresent();
+        return desk.answer(new Question.One<>(Trial.class, trialId))
+                .flatMap(found -> found)
+                .isPresent();
     }
 
     private static Optional<Trial> lastTrial(Evidence evidence) {

@@ -1,15 +1,19 @@
 package porebench.desk.trial;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import javax.swing.JComponent;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
+import porebench.desk.Outcome;
 import porebench.method.Problem;
 import porebench.method.Texts;
+import porebench.record.Determination;
+import porebench.record.LabBook;
 import porebench.record.column.TrialColumns;
 import porebench.record.id.MixId;
 
@@ -68,8 +72,13 @@ final class TrialsActions {
         Optional<String> why = entry.correcting().isPresent()
                 ? asker().reason(over, texts.get("correct.title", id), texts.get("correct.question"))
                 : Optional.of(texts.get("why.entered"));
-        if (why.isPresent() && tell(entry.keep(kept, why.get()))) {
-            saved.run();
+        if (why.isPresent()) {
+            entry.keep(kept, why.get(), refused -> {
+                tell(refused);
+                if (refused.isEmpty()) {
+                    saved.run();
+                }
+            });
         }
     }
 
@@ -97,13 +106,12 @@ final class TrialsActions {
         withReason("restore.title", "restore.question", model::restore);
     }
 
-    private void withReason(String title, String question, Function<String, List<Problem>> change) {
+    private void withReason(String title, String question, BiConsumer<String, Outcome> change) {
         Optional<String> id =
                 model.selected().map(row -> row.judged().trial().value().id().text());
         if (id.isPresent() && asker().person(over).isPresent()) {
             asker().reason(over, texts.get(title, id.get()), texts.get(question))
-                    .map(change)
-                    .ifPresent(this::tell);
+                    .ifPresent(reason -> change.accept(reason, this::tell));
         }
     }
 
@@ -115,30 +123,28 @@ final class TrialsActions {
             return;
         }
         String doing = texts.get("import.doing");
+        LabBook book = desk.book();
+        Optional<Determination> begun = model.determinations().begun();
+        LocalDate today = desk.tools().today();
         desk.tools()
                 .tasks()
                 .run(
                         doing,
-                        () -> desk.tools().sheets().trials(file.get()),
-                        sheet -> model.show(Optional.of(TrialImport.check(
-                                desk.book(),
-                                mix.get(),
-                                model.determinations().begun(),
-                                sheet,
-                                desk.tools().today()))),
+                        () -> TrialImport.check(
+                                book, mix.get(), begun, desk.tools().sheets().trials(file.get()), today),
+                        checked -> model.show(mix.get(), checked),
                         failure -> asker().failure(over, doing, failure));
     }
 
     void keepImport() {
         if (asker().person(over).isPresent()) {
-            tell(model.keepImport());
+            model.keepImport(this::tell);
         }
     }
 
-    private boolean tell(List<Problem> problems) {
+    private void tell(List<Problem> problems) {
         if (!problems.isEmpty()) {
             asker().problems(over, texts.get("refused.title"), problems);
         }
-        return problems.isEmpty();
     }
 }

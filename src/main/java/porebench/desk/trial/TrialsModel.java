@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import porebench.desk.DeskModel;
+import porebench.desk.Outcome;
+import porebench.desk.Question;
 import porebench.evidence.JudgedDetermination;
-import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.Draft;
 import porebench.record.Trial;
-import porebench.record.Version;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
 import porebench.record.id.TrialId;
@@ -127,34 +127,28 @@ final class TrialsModel {
     /** Tells the selected trial in sentences; nothing while none is selected. */
     List<String> story() {
         return selected()
-                .map(row -> new TrialStory(desk.tools(), texts, entry)
-                        .of(
-                                row,
-                                desk.book()
-                                        .history(
-                                                Trial.class,
-                                                row.judged()
-                                                        .trial()
-                                                        .value()
-                                                        .id()
-                                                        .text())))
+                .flatMap(row -> desk.answer(new Question.Versions<>(
+                                Trial.class, row.judged().trial().value().id().text()))
+                        .map(versions -> new TrialStory(desk.tools(), texts, entry).of(row, versions)))
                 .orElse(List.of());
     }
 
     /** Strikes the selected trial out of the numbers, with a reason. */
-    List<Problem> strike(String reason) {
-        return change(trial -> trial.struck(reason), reason);
+    void strike(String reason, Outcome outcome) {
+        change(trial -> trial.struck(reason), reason, outcome);
     }
 
     /** Lets the selected trial stand again, with a reason. */
-    List<Problem> restore(String reason) {
-        return change(Trial::standing, reason);
+    void restore(String reason, Outcome outcome) {
+        change(Trial::standing, reason, outcome);
     }
 
-    private List<Problem> change(UnaryOperator<Trial> changed, String reason) {
-        Optional<Version<Trial>> version = selected().map(row -> row.judged().trial());
-        return version.map(one -> desk.keep(List.of(Draft.correcting(one, changed.apply(one.value()))), reason))
-                .orElse(List.of());
+    private void change(UnaryOperator<Trial> changed, String reason, Outcome outcome) {
+        selected()
+                .map(row -> row.judged().trial())
+                .ifPresentOrElse(
+                        one -> desk.keep(List.of(Draft.correcting(one, changed.apply(one.value()))), reason, outcome),
+                        () -> outcome.take(List.of()));
     }
 
     /** Begins the correction of the selected trial. */
@@ -172,18 +166,25 @@ final class TrialsModel {
         fire();
     }
 
+    /** Shows what a sheet holds, unless another mix was selected while it was read. */
+    void show(MixId of, TrialImport checked) {
+        if (desk.selected().filter(of::equals).isPresent()) {
+            show(Optional.of(checked));
+        }
+    }
+
     /**
      * Keeps the good trials of the import under way.
      *
-     * @return why nothing was kept; empty when all was
+     * @param outcome hears why nothing was kept; empty when all was
      */
-    List<Problem> keepImport() {
+    void keepImport(Outcome outcome) {
         TrialImport checked = underWay.orElseThrow();
-        List<Problem> problems = desk.keep(checked.drafts(), texts.get("why.imported", checked.file()));
-        if (problems.isEmpty()) {
-            show(Optional.empty());
-        }
-        return problems;
+        desk.keep(checked.drafts(), texts.get("why.imported", checked.file()), outcome.first(() -> {
+            if (underWay.filter(one -> one == checked).isPresent()) {
+                show(Optional.empty());
+            }
+        }));
     }
 
     /** Calls back after every change of what the page shows. */

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.DeskModel;
+import porebench.desk.Refused;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
@@ -143,14 +144,16 @@ class FactorFromFileTest {
         imported("M-1/1");
         FactorModel model = model();
         assertThat(model.needsOverride()).isTrue();
-        assertThat(model.confirm()).extracting(Problem::code).contains("form.required");
+        assertThat(Refused.by(out -> model.confirm(out)))
+                .extracting(Problem::code)
+                .contains("form.required");
         assertThat(book.latest(FactorIssue.class, "M-1/r1")
                         .orElseThrow()
                         .value()
                         .origin())
                 .isEqualTo(FactorOrigin.IMPORTED);
         fill(model, " trials seen ");
-        assertThat(model.confirm()).isEmpty();
+        assertThat(Refused.by(out -> model.confirm(out))).isEmpty();
         assertThat(book.latest(FactorIssue.class, "M-1/r1")
                         .orElseThrow()
                         .value()
@@ -182,7 +185,7 @@ class FactorFromFileTest {
         FactorModel model = model();
         fill(model, "first");
         Books.correct(book, Samples.trial("T-M-1/10", "M-1", "M-1/1", "5.5"));
-        List<Problem> said = model.issue();
+        List<Problem> said = Refused.by(out -> model.issue(out));
         assertThat(said).extracting(Problem::code).contains("issue.evidence-changed-meanwhile");
         assertThat(book.latest(FactorIssue.class)).isEmpty();
     }
@@ -190,15 +193,17 @@ class FactorFromFileTest {
     @Test
     void aWithdrawalNeedsAReasonAndSomethingToWithdraw() {
         trials("M-1/1", "5.4", "5.4", "5.4");
-        assertThat(model().withdraw("pit closed"))
+        assertThat(Refused.by(out -> model().withdraw("pit closed", out)))
                 .extracting(Problem::code)
                 .containsExactly("issue.nothing-to-withdraw");
         Books.keep(book, Samples.issue("M-1", 1, "M-1/1", TODAY));
         FactorModel model = model();
-        assertThat(model.withdraw(" ")).extracting(Problem::code).containsExactly("form.required");
-        assertThat(model.withdraw("pit\u202E closed")).isNotEmpty();
+        assertThat(Refused.by(out -> model.withdraw(" ", out)))
+                .extracting(Problem::code)
+                .containsExactly("form.required");
+        assertThat(Refused.by(out -> model.withdraw("pit\u202E closed", out))).isNotEmpty();
         assertThat(model.canWithdraw()).isTrue();
-        assertThat(model.withdraw("pit closed")).isEmpty();
+        assertThat(Refused.by(out -> model.withdraw("pit closed", out))).isEmpty();
         assertThat(model.canWithdraw()).isFalse();
     }
 
@@ -237,7 +242,9 @@ class FactorFromFileTest {
                         model.doubts().stream().map(IssueDoubt::asSaid).toList());
         fill(model, "first factor");
         desk.setPerson("");
-        assertThat(model.issue()).extracting(Problem::field).contains("issuedBy");
+        assertThat(Refused.by(out -> model.issue(out)))
+                .extracting(Problem::field)
+                .contains("issuedBy");
         assertThat(model.problems()).extracting(Problem::field).doesNotContain("issuedBy");
     }
 

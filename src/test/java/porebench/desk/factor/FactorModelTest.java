@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.DeskModel;
+import porebench.desk.Refused;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
@@ -120,7 +121,7 @@ class FactorModelTest {
         trials("5.4", "5.4", "5.4");
         assertThat(codes(model.problems())).doesNotContain("form.required");
         takeOn();
-        assertThat(errors(model.issue())).containsExactly("form.required");
+        assertThat(errors(Refused.by(out -> model.issue(out)))).containsExactly("form.required");
         assertThat(codes(model.problems())).contains("form.required");
         assertThat(model.revisions()).isEmpty();
     }
@@ -131,18 +132,19 @@ class FactorModelTest {
         model.history().update("reason", model.history().draft().withReason("first factor"));
         assertThat(model.needsOverride()).isTrue();
         assertThat(model.canIssue()).isTrue();
-        assertThat(errors(model.issue())).containsExactly("issue.doubts-open");
+        assertThat(errors(Refused.by(out -> model.issue(out)))).containsExactly("issue.doubts-open");
         model.history().update("who", model.history().draft().withOverrideBy("M. Ash"));
-        assertThat(errors(model.issue())).contains("issue.doubts-open", "issue.override-incomplete");
+        assertThat(errors(Refused.by(out -> model.issue(out))))
+                .contains("issue.doubts-open", "issue.override-incomplete");
         model.history().update("why", model.history().draft().withOverrideReason("checked the day after"));
-        assertThat(errors(model.issue())).containsExactly("issue.doubts-open");
+        assertThat(errors(Refused.by(out -> model.issue(out)))).containsExactly("issue.doubts-open");
         List<IssueDoubt> doubts = model.doubts();
         for (IssueDoubt doubt : doubts) {
             assertThat(model.revisions()).isEmpty();
-            assertThat(errors(model.issue())).containsExactly("issue.doubts-open");
+            assertThat(errors(Refused.by(out -> model.issue(out)))).containsExactly("issue.doubts-open");
             model.history().update("doubt", model.history().draft().withTaken(doubt.key(), true));
         }
-        assertThat(model.issue()).isEmpty();
+        assertThat(Refused.by(out -> model.issue(out))).isEmpty();
         FactorIssue issued = model.revisions().get(0);
         assertThat(issued.takenOn()).hasSize(doubts.size());
         assertThat(issued.takenOn())
@@ -155,7 +157,7 @@ class FactorModelTest {
         assertThat(model.history().draft().inForceFrom()).isEqualTo("2026-03-02");
         assertThat(model.history().draft().recheckBy()).isEqualTo("2027-03-02");
         reason("first factor");
-        assertThat(model.issue()).isEmpty();
+        assertThat(Refused.by(out -> model.issue(out))).isEmpty();
         assertThat(model.state()).contains(FactorState.IN_FORCE);
         FactorIssue issue = model.inForce().orElseThrow();
         assertThat(issue.revision()).isEqualTo(1);
@@ -172,7 +174,7 @@ class FactorModelTest {
         trials("5.4", "5.4", "5.4");
         reason("first factor");
         model.history().update("date", model.history().draft().withRecheckBy("2026-01-01"));
-        assertThat(codes(model.issue())).contains("issue.recheck-before-start");
+        assertThat(codes(Refused.by(out -> model.issue(out)))).contains("issue.recheck-before-start");
         assertThat(model.history().draft().reason()).isEqualTo("first factor");
         assertThat(model.history().isChanged()).isTrue();
     }
@@ -203,8 +205,8 @@ class FactorModelTest {
         trials("5.4", "5.4", "5.4");
         assertThat(model.canWithdraw()).isFalse();
         reason("first factor");
-        model.issue();
-        assertThat(model.withdraw("quarry closed")).isEmpty();
+        Refused.by(out -> model.issue(out));
+        assertThat(Refused.by(out -> model.withdraw("quarry closed", out))).isEmpty();
         assertThat(model.state()).contains(FactorState.WITHDRAWN);
         assertThat(model.inForce()).isEmpty();
         assertThat(model.card()).as("a withdrawal has no card").isEmpty();
@@ -239,7 +241,7 @@ class FactorModelTest {
         trials("5.4", "5.4", "5.4");
         Books.keep(book, Samples.issue("M-1", 1, "M-1/1", LocalDate.of(2026, 3, 2)));
         desk.refresh();
-        model.withdraw("quarry closed");
+        Refused.by(out -> model.withdraw("quarry closed", out));
         model.look(1);
         assertThat(model.card().orElseThrow().state()).isEqualTo(CardState.WITHDRAWN);
         assertThat(codes(save(Paper.A6, "one.pdf", false).problems())).containsExactly("issue.not-usable");

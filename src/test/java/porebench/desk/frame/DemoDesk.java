@@ -10,12 +10,13 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import porebench.desk.AsideTasks;
 import porebench.desk.DeskModel;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.Settings;
 import porebench.desk.Tools;
-import porebench.desk.form.Tasks;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
 import porebench.exchange.PracticeLaboratory;
@@ -41,12 +42,12 @@ final class DemoDesk {
                 GuardedBook.shelf(shelf),
                 new CsvSheets(),
                 new PdfPress("Porebench", DAY, ZoneOffset.UTC),
-                Tasks.direct(),
+                new AsideTasks(),
                 asker,
                 DAY,
                 ZoneId.of("UTC"),
                 locale);
-        desk = new DeskModel(tools, book);
+        desk = aside(() -> new DeskModel(tools, book));
         asker.serve(desk);
     }
 
@@ -68,7 +69,7 @@ final class DemoDesk {
         SqliteShelf shelf = new SqliteShelf(DAY);
         Path file = folder.resolve("demo.porebench");
         copyFilledBook(file);
-        return new DemoDesk(file, GuardedBook.shelf(shelf).open(file), shelf, locale);
+        return new DemoDesk(file, aside(() -> GuardedBook.shelf(shelf).open(file)), shelf, locale);
     }
 
     /** Lays a copy of the filled demo lab book at a place; it is filled once in a run of the tests. */
@@ -96,6 +97,17 @@ final class DemoDesk {
     private static DemoDesk empty(Path folder, Locale locale) {
         SqliteShelf shelf = new SqliteShelf(DAY);
         Path file = folder.resolve("demo.porebench");
-        return new DemoDesk(file, GuardedBook.shelf(shelf).create(file), shelf, locale);
+        return new DemoDesk(file, aside(() -> GuardedBook.shelf(shelf).create(file)), shelf, locale);
+    }
+
+    /** Does something with the lab book as the window does: never on the event thread, on which tests make the desk. */
+    static <T> T aside(Callable<T> work) {
+        try {
+            return AsideTasks.aside(work);
+        } catch (RuntimeException failure) {
+            throw failure;
+        } catch (Exception failure) {
+            throw new IllegalStateException(failure);
+        }
     }
 }

@@ -1,6 +1,7 @@
 package porebench.desk.frame;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import porebench.desk.EventThread;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.record.Draft;
@@ -102,7 +104,7 @@ class GuardedBookTest {
         assertThat(book.history(Source.class, "S-0-0")).hasSize(2);
     }
 
-    /** The event thread reads while a task keeps, checks and copies. */
+    /** A page reads while a task keeps, checks and copies. */
     @Test
     void readingGoesOnBesideKeepingCheckingAndCopying() throws Exception {
         List<Integer> seen = atOnce(thread -> () -> {
@@ -133,9 +135,10 @@ class GuardedBookTest {
                 .filter(method -> Modifier.isSynchronized(method.getModifiers()))
                 .map(GuardedBookTest::signature)
                 .toList();
-        // A default method asks by way of the others.
+        // A default method asks by way of the others, and the name is known without a look into the file.
         assertThat(Arrays.stream(LabBook.class.getMethods())
                         .filter(method -> Modifier.isAbstract(method.getModifiers()))
+                        .filter(method -> !method.getName().equals("name"))
                         .map(GuardedBookTest::signature))
                 .isNotEmpty()
                 .allSatisfy(method -> assertThat(guarded).contains(method));
@@ -143,5 +146,29 @@ class GuardedBookTest {
 
     private static String signature(Method method) {
         return method.getName() + Arrays.toString(method.getParameterTypes());
+    }
+
+    @Test
+    void refusesTheEventThread() {
+        assertThatThrownBy(() -> EventThread.call(() -> book.latest(Source.class)))
+                .hasRootCauseInstanceOf(IllegalStateException.class)
+                .hasRootCauseMessage("latest of a lab book must be called beside the event thread");
+        assertThatThrownBy(() ->
+                        EventThread.call(() -> GuardedBook.shelf(Books.SHELF).open(folder.resolve("book.porebench"))))
+                .hasRootCauseMessage("open of a lab book must be called beside the event thread");
+    }
+
+    @Test
+    void aShelfThatOnlyNotesStraysLetsThemGoOn() throws Exception {
+        List<IllegalStateException> strays = new ArrayList<>();
+        LabBook noting = GuardedBook.shelf(Books.SHELF, strays::add).open(folder.resolve("book.porebench"));
+        assertThat(strays).isEmpty();
+        assertThat(EventThread.call(() -> noting.latest(Source.class))).isEmpty();
+        assertThat(EventThread.call(noting::name)).isEqualTo("book.porebench");
+        assertThat(strays)
+                .singleElement()
+                .satisfies(stray ->
+                        assertThat(stray).hasMessage("latest of a lab book must be called beside the event thread"));
+        noting.close();
     }
 }

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import porebench.desk.AsideTasks;
 import porebench.desk.DeskModel;
 import porebench.desk.EventThread;
 import porebench.desk.Keys;
@@ -32,11 +33,11 @@ import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.Settings;
 import porebench.desk.Tools;
-import porebench.desk.form.Tasks;
 import porebench.evidence.paper.FactorCard;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
 import porebench.exchange.PracticeLaboratory;
+import porebench.port.LabBookShelf;
 import porebench.port.Press;
 import porebench.port.Waiting;
 import porebench.print.PdfPress;
@@ -70,20 +71,23 @@ class MarkedCardWindowTest {
     void openWindow() throws Exception {
         EventThread.run(Theme.LIGHT::apply);
         window = EventThread.call(() -> {
-            SqliteShelf shelf = new SqliteShelf(DemoDesk.DAY);
-            LabBook book = shelf.create(folder.resolve("demo.porebench"));
-            new DemoLaboratory().fill(book);
+            LabBookShelf shelf = GuardedBook.shelf(new SqliteShelf(DemoDesk.DAY));
+            LabBook book = DemoDesk.aside(() -> shelf.create(folder.resolve("demo.porebench"), opened -> {
+                        new DemoLaboratory().fill(opened);
+                        return true;
+                    })
+                    .orElseThrow());
             SwingAsker asker = new SwingAsker(Locale.ENGLISH, Settings.inMemory(), Optional::empty);
             Tools tools = new Tools(
                     shelf,
                     new CsvSheets(),
                     watchedPress(),
-                    Tasks.direct(),
+                    new AsideTasks(),
                     asker,
                     DemoDesk.DAY,
                     ZoneId.of("UTC"),
                     Locale.ENGLISH);
-            desk = new DeskModel(tools, book);
+            desk = DemoDesk.aside(() -> new DeskModel(tools, book));
             asker.serve(desk);
             return Workbench.open(
                     desk,
@@ -158,7 +162,7 @@ class MarkedCardWindowTest {
     }
 
     private List<CardPrint> prints(MixId mix) {
-        return desk.book().latest(CardPrint.class).stream()
+        return DemoDesk.aside(() -> desk.book().latest(CardPrint.class)).stream()
                 .map(Version::value)
                 .filter(print -> print.mixId().equals(mix))
                 .toList();

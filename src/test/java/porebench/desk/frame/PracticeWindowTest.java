@@ -28,8 +28,6 @@ import porebench.desk.Page;
 import porebench.desk.ScriptedAsker;
 import porebench.evidence.JudgedTrial;
 import porebench.evidence.practice.PracticeRun;
-import porebench.record.Trial;
-import porebench.record.Version;
 import porebench.record.id.MixId;
 
 /** Begins a training book in the window, has trials simulated in it with the keys, and is told what was planted. */
@@ -116,9 +114,7 @@ class PracticeWindowTest {
     }
 
     private List<JudgedTrial> trials() throws Exception {
-        return EventThread.call(() -> window.desk().evidence().orElseThrow().determinations().stream()
-                .flatMap(determination -> determination.trials().stream())
-                .toList());
+        return EventThread.call(this::trialsNow);
     }
 
     private String planted() throws Exception {
@@ -170,11 +166,14 @@ class PracticeWindowTest {
             assertThat(trial.figures().problems()).isEmpty();
         });
         assertThat(planted()).contains("nothing was planted; what scatters is chance.");
-        assertThat(EventThread.call(() -> window.current().name())).isEqualTo("trials");
+        assertThat(EventThread.comes(() -> window.current().name().equals("trials")))
+                .isTrue();
     }
 
-    private List<Version<Trial>> trialsNow() {
-        return window.desk().book().latest(Trial.class);
+    private List<JudgedTrial> trialsNow() {
+        return window.desk().evidence().orElseThrow().determinations().stream()
+                .flatMap(determination -> determination.trials().stream())
+                .toList();
     }
 
     @Test

@@ -20,7 +20,7 @@ class ProfileModelTest {
     private final ProfileModel model = model("astm-c231");
 
     private ProfileModel model(String profileId) {
-        return new ProfileModel(book, FrameTexts.in(Locale.ENGLISH), profileId);
+        return new ProfileModel(book.latest(LaboratoryProfile.class), FrameTexts.in(Locale.ENGLISH), profileId);
     }
 
     private void keep(ProfileModel draft) {

@@ -117,8 +117,8 @@ class ReplacingWindowTest {
     }
 
     private boolean holdsTheNewOne() throws Exception {
-        return EventThread.call(
-                () -> window.desk().book().latest(Source.class, "S-99").isPresent());
+        LabBook shown = EventThread.call(() -> window.desk().book());
+        return shown.latest(Source.class, "S-99").isPresent();
     }
 
     private List<String> namesInTheFolder() throws IOException {
@@ -271,7 +271,7 @@ class ReplacingWindowTest {
         asker.folders.add(whole);
         started.choose("menu.whole");
         assertThat(EventThread.comes(() -> !asker.told.isEmpty())).isTrue();
-        String before = EventThread.call(() -> window.desk().book().head().printed());
+        String before = EventThread.call(() -> window.desk().book()).head().printed();
         asker.folders.add(whole);
         asker.newFiles.add(folder.resolve("anew.porebench"));
         started.choose("menu.rebuild");
@@ -295,6 +295,7 @@ class ReplacingWindowTest {
                 .isEqualTo("demo.porebench is not a Porebench lab book. It was left untouched.");
         new Keys().strike(KeyEvent.VK_SPACE);
         assertThat(started.comesOpen()).isTrue();
+        assertThat(EventThread.comes(() -> !asker.told.isEmpty())).isTrue();
         Path aside = demo.resolveSibling("demo.porebench.replaced-2026-11-25-090000");
         assertThat(Files.readAllBytes(aside)).isEqualTo(new byte[5000]);
         assertThat(asker.told.get(0)).endsWith("What stood there is now " + aside + ".");

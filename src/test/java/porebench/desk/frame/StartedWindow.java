@@ -3,6 +3,7 @@ package porebench.desk.frame;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.EventQueue;
+import java.awt.Toolkit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.lang.reflect.InvocationTargetException;
@@ -24,6 +25,7 @@ import porebench.desk.Named;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.Settings;
 import porebench.desk.Tools;
+import porebench.desk.form.HeldInput;
 import porebench.desk.form.Tasks;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
@@ -38,18 +40,28 @@ final class StartedWindow {
     private final Path folder;
     private final List<String> onTheEventThread = Collections.synchronizedList(new ArrayList<>());
     private final WorkbenchFrame window;
+    private final Gate gate = new Gate();
+    private final Queue queue = new Queue();
+
+    /** The events of the window, until it is closed. */
+    private static final class Queue extends HeldInput {
+        private void leave() {
+            pop();
+        }
+    }
 
     /** Opens a window without a lab book. */
     StartedWindow(Path folder, ScriptedAsker asker) throws Exception {
         this.folder = folder;
         EventThread.run(Theme.LIGHT::apply);
         JComponent[] over = new JComponent[1];
+        EventThread.run(() -> Toolkit.getDefaultToolkit().getSystemEventQueue().push(queue));
         window = EventThread.call(() -> {
             Tools tools = new Tools(
                     GuardedBook.shelf(watchedShelf()),
                     new CsvSheets(),
                     new PdfPress("Porebench", DemoDesk.DAY, ZoneId.of("UTC")),
-                    Tasks.inBackground(() -> over[0], Locale.ENGLISH, title -> title),
+                    Tasks.inBackground(() -> over[0], Locale.ENGLISH, title -> title, queue),
                     asker,
                     DemoDesk.DAY,
                     ZoneId.of("UTC"),
@@ -66,13 +78,21 @@ final class StartedWindow {
         });
     }
 
+    /** Returns where calls of the lab book can be made to wait. */
+    Gate gate() {
+        return gate;
+    }
+
     WorkbenchFrame window() {
         return window;
     }
 
     /** Closes the window; nothing may have been done with lab books on the event thread. */
     void close() throws Exception {
+        gate.open();
         EventThread.run(window::close);
+        assertThat(EventThread.comes(() -> !window.frame().isDisplayable())).isTrue();
+        EventThread.run(queue::leave);
         assertThat(window.isClosed()).isTrue();
         assertThat(onTheEventThread).isEmpty();
     }
@@ -86,6 +106,7 @@ final class StartedWindow {
     /** Waits until a lab book is on view. */
     boolean comesOpen() throws Exception {
         return EventThread.comes(() -> window.desk().hasBook()
+                && !window.desk().tools().tasks().isAwaited()
                 && Named.in(window.content(), JLabel.class, "head.title").isShowing());
     }
 
@@ -105,7 +126,8 @@ final class StartedWindow {
                 (proxy, method, arguments) -> {
                     watch(method.getName());
                     try {
-                        return method.invoke(shelf, arguments);
+                        Object result = method.invoke(shelf, arguments);
+                        return result instanceof LabBook book ? gate.before(book) : result;
                     } catch (InvocationTargetException failure) {
                         throw failure.getCause();
                     }

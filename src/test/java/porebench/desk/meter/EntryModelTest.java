@@ -9,6 +9,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import porebench.desk.MixDesk;
+import porebench.desk.Refused;
 import porebench.desk.form.UnitSystem;
 import porebench.method.MeterType;
 import porebench.method.Problem;
@@ -36,6 +37,7 @@ class EntryModelTest {
     private void open(Locale locale) {
         mixDesk = new MixDesk(locale);
         mixDesk.keepElsewhere(Draft.of(Samples.meter("A-1", MeterType.A)));
+        mixDesk.desk.refresh();
         model = new MeterModel(mixDesk.desk);
         model.open(new MeterId("B-1"));
         entry = model.entry();
@@ -142,7 +144,7 @@ class EntryModelTest {
         typeAWholeCalibration("10.08");
         String id = entry.draft().text(CalibrationColumns.ID);
         assertThat(entry.trySaving()).isTrue();
-        assertThat(entry.save("calibration entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.save("calibration entered", out))).isEmpty();
         MeterCalibration kept =
                 mixDesk.book.latest(MeterCalibration.class, id).orElseThrow().value();
         assertThat(kept.bowl().orElseThrow().fills().get(1).plate()).isEqualTo(Typed.of("400", MassUnit.GRAM));
@@ -160,7 +162,7 @@ class EntryModelTest {
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(tuple("dial.points", "meter.dial-off"));
         assertThat(entry.trySaving()).isTrue();
-        assertThat(entry.save("calibration entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.save("calibration entered", out))).isEmpty();
         assertThat(model.state()).contains(MeterState.FAILED);
         assertThat(new HistoryRow(model).of(model.calibrations().get(0))).endsWith("does not pass");
     }
@@ -170,13 +172,13 @@ class EntryModelTest {
         model.begin();
         typeAWholeCalibration("10.20");
         String id = entry.draft().text(CalibrationColumns.ID);
-        assertThat(entry.save("calibration entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.save("calibration entered", out))).isEmpty();
         model.correctChosen();
         assertThat(entry.fills().rows().get(1).text(CalibrationColumns.PLATE)).isEqualTo("400 g");
         assertThat(entry.draft().unit(CalibrationColumns.VESSEL_WATER)).isEqualTo("g");
         assertThat(entry.hasUnsavedDraft()).isFalse();
         point(1, "2", "vessels", "10.08");
-        assertThat(entry.save("misread")).isEmpty();
+        assertThat(Refused.by(out -> entry.save("misread", out))).isEmpty();
         assertThat(mixDesk.book.history(MeterCalibration.class, id)).hasSize(2);
         assertThat(model.calibrations()).hasSize(1);
         assertThat(model.state()).contains(MeterState.OK);
@@ -219,7 +221,7 @@ class EntryModelTest {
         model.begin();
         entry.type(CalibrationColumns.REASON, MeterCalibration.Reason.REPAIR.symbol());
         assertThat(entry.trySaving()).isTrue();
-        assertThat(entry.save("repaired")).isEmpty();
+        assertThat(Refused.by(out -> entry.save("repaired", out))).isEmpty();
         assertThat(model.calibrations().get(0).calibration().value().isNote()).isTrue();
     }
 
@@ -238,7 +240,7 @@ class EntryModelTest {
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(tuple("elevation", "form.required"));
         entry.type(CalibrationColumns.ELEVATION, "0");
-        assertThat(entry.save("calibration entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.save("calibration entered", out))).isEmpty();
         // R = 98 x 0.2800 / 7.000 = 3.92, K = 3.98.
         assertThat(model.meterInForce().get(0))
                 .startsWith("It must read K = 3.98 % air under the working pressure P = 100.0 kPa");
@@ -269,14 +271,16 @@ class EntryModelTest {
     void theDraftOfOneVersionIsNotKeptOverANewerOne() {
         model.begin();
         typeAWholeCalibration("10.08");
-        assertThat(entry.save("calibration entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.save("calibration entered", out))).isEmpty();
         model.correctChosen();
         var base = entry.base().orElseThrow();
         entry.type(CalibrationColumns.REMARKS, "seen first");
         mixDesk.keepElsewhere(Draft.correcting(
                 base, entry.reading().orElseThrow().calibration().orElseThrow()));
         entry.type(CalibrationColumns.REMARKS, "seen later");
-        assertThat(entry.save("late")).extracting(Problem::code).containsExactly("book.changed-meanwhile");
+        assertThat(Refused.by(out -> entry.save("late", out)))
+                .extracting(Problem::code)
+                .containsExactly("book.changed-meanwhile");
         assertThat(entry.isOpen()).isTrue();
     }
 
@@ -284,7 +288,7 @@ class EntryModelTest {
         model.begin();
         typeAWholeCalibration("10.08");
         assertThat(entry.trySaving()).isTrue();
-        assertThat(entry.save("calibration entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.save("calibration entered", out))).isEmpty();
     }
 
     @Test

@@ -34,6 +34,7 @@ class MeterModelTest {
     void open() {
         mixDesk = new MixDesk(Locale.ENGLISH);
         mixDesk.keepElsewhere(Draft.of(Samples.meter("A-1", MeterType.A)));
+        mixDesk.desk.refresh();
         model = new MeterModel(mixDesk.desk);
         model.onChange(() -> changes++);
     }

@@ -49,6 +49,7 @@ class MeterWindowTest {
         EventThread.run(() -> {
             mixDesk = new MixDesk(Locale.ENGLISH);
             mixDesk.keepElsewhere(Draft.of(Samples.meter("A-1", MeterType.A)));
+            mixDesk.desk.refresh();
             today = mixDesk.desk.tools().today().toString();
             page = new MeterPage(mixDesk.desk, () -> wentBack++);
             page.open(new MeterId("B-1"));

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import porebench.desk.DeskModel;
+import porebench.desk.Refused;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
@@ -105,7 +106,7 @@ class EquipmentModelTest {
         assertThat(draft.text(EquipmentColumns.USED_FROM)).isEqualTo("2026-11-25");
         type(model, draft.with(EquipmentColumns.DESCRIPTION, " No. 7 ").with(EquipmentColumns.REMARKS, "new"));
         assertThat(model.problems()).isEmpty();
-        assertThat(model.save("bought")).isEmpty();
+        assertThat(Refused.by(out -> model.save("bought", out))).isEmpty();
         Equipment kept = model.base().orElseThrow().value();
         assertThat(kept.type()).isEqualTo(EquipmentKind.BALANCE);
         assertThat(kept.description()).isEqualTo("No. 7");
@@ -187,8 +188,8 @@ class EquipmentModelTest {
                 old.usedFrom(),
                 old.usedUntil(),
                 old.remarks());
-        assertThat(model.desk()
-                        .keep(List.of(new Draft(early, model.rows().get(0).number())), "slip"))
+        assertThat(Refused.by(out -> model.desk()
+                        .keep(List.of(new Draft(early, model.rows().get(0).number())), "slip", out)))
                 .isEmpty();
         assertThat(model.state(early)).isEqualTo(EquipmentState.DUE);
         assertThat(List.of(
@@ -249,7 +250,7 @@ class EquipmentModelTest {
                         .with(EquipmentColumns.USED_FROM, "2025-03-11")
                         .with(EquipmentColumns.USED_UNTIL, "2028-01-01")
                         .with(EquipmentColumns.REMARKS, "r"));
-        assertThat(model.save("calibrated")).isEmpty();
+        assertThat(Refused.by(out -> model.save("calibrated", out))).isEmpty();
         assertThat(model.state(model.base().orElseThrow().value())).isEqualTo(EquipmentState.CALIBRATED);
         List<Version<Equipment>> versions = model.versions();
         assertThat(model.changes(versions.get(1).value(), versions.get(0).value()))

@@ -12,6 +12,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import porebench.desk.DeskModel;
+import porebench.desk.Refused;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
@@ -144,7 +145,7 @@ class RegisterModelsTest {
         model.show("S-02");
         desk.setPerson("M. Quist");
         model.history().update("Ledge", model.draft().with(SourceColumns.LEDGE, "bench 9"));
-        assertThat(model.save("the quarry moved")).isEmpty();
+        assertThat(Refused.by(out -> model.save("the quarry moved", out))).isEmpty();
         assertThat(model.factors()).isEmpty();
     }
 
@@ -166,7 +167,7 @@ class RegisterModelsTest {
         Source before = model.base().orElseThrow().value();
         int versions = model.versions().size();
         model.history().update("Ledge", model.draft().with(SourceColumns.LEDGE, "bench 9"));
-        assertThat(model.save("the quarry moved")).isEmpty();
+        assertThat(Refused.by(out -> model.save("the quarry moved", out))).isEmpty();
         assertThat(model.history().isChanged()).isFalse();
         assertThat(model.versions()).hasSize(versions + 1);
         assertThat(model.versions().get(0).stamp().why()).isEqualTo("the quarry moved");
@@ -183,22 +184,24 @@ class RegisterModelsTest {
         there.show("S-02");
         here.history().update("Ledge", here.draft().with(SourceColumns.LEDGE, "bench 9"));
         there.history().update("Ledge", there.draft().with(SourceColumns.LEDGE, "bench 10"));
-        assertThat(there.save("seen first")).isEmpty();
-        assertThat(here.save("seen later")).extracting(Problem::code).containsExactly("book.changed-meanwhile");
+        assertThat(Refused.by(out -> there.save("seen first", out))).isEmpty();
+        assertThat(Refused.by(out -> here.save("seen later", out)))
+                .extracting(Problem::code)
+                .containsExactly("book.changed-meanwhile");
         assertThat(here.draft().text(SourceColumns.LEDGE)).isEqualTo("bench 9");
     }
 
     @Test
     void aMeterHasItsStateAndTheDayItIsDue() {
         MeterId id = new MeterId("N-1");
-        assertThat(desk.keep(List.of(Draft.of(Samples.meter("N-1", MeterType.A))), "new"))
+        assertThat(Refused.by(out -> desk.keep(List.of(Draft.of(Samples.meter("N-1", MeterType.A))), "new", out)))
                 .isEmpty();
         MetersModel model = meters();
         Meter meter = desk.book().latest(Meter.class, id.text()).orElseThrow().value();
         assertThat(model.stateWords(meter)).isEqualTo("never calibrated");
         assertThat(model.nextDueWords(meter)).isEmpty();
         LocalDate day = LocalDate.of(2026, 9, 20);
-        assertThat(desk.keep(List.of(Draft.of(MeterStories.ofTypeA("N-1", day))), "calibrated"))
+        assertThat(Refused.by(out -> desk.keep(List.of(Draft.of(MeterStories.ofTypeA("N-1", day))), "calibrated", out)))
                 .isEmpty();
         // Three months on, of which the last 14 days are the notice.
         assertThat(model.stateWords(meter)).isEqualTo("calibrated");
@@ -212,7 +215,7 @@ class RegisterModelsTest {
         model.show("S-02");
         assertThat(model.draft().text(SourceColumns.RELATIVE_DENSITY)).isEqualTo("2,69");
         model.history().update("Density", model.draft().with(SourceColumns.RELATIVE_DENSITY, "2,70"));
-        assertThat(model.save("tested again")).isEmpty();
+        assertThat(Refused.by(out -> model.save("tested again", out))).isEmpty();
         assertThat(model.base().orElseThrow().value().relativeDensity().orElseThrow())
                 .isEqualByComparingTo("2.70");
     }
@@ -270,7 +273,7 @@ class RegisterModelsTest {
                                 .with(MeterColumns.IN_SERVICE, false)
                                 .with(MeterColumns.BOWL, "7.99")
                                 .with(MeterColumns.REMARKS, "the lid is bent"));
-        assertThat(model.save("dropped")).isEmpty();
+        assertThat(Refused.by(out -> model.save("dropped", out))).isEmpty();
         assertThat(said(model, model.base().orElseThrow().value())).contains("7.99 L", "out of service");
         assertThat(model.rows().get(0).value().inService()).isFalse();
         assertThat(said(model, Samples.meter("N-1", MeterType.A))).contains(model.typeWords(MeterType.A), "in service");
@@ -297,7 +300,7 @@ class RegisterModelsTest {
                 before.value().relativeDensity(),
                 before.value().absorptionPercent(),
                 before.value().remarks());
-        assertThat(desk.keep(List.of(Draft.correcting(before, renamed)), "renamed"))
+        assertThat(Refused.by(out -> desk.keep(List.of(Draft.correcting(before, renamed)), "renamed", out)))
                 .isEmpty();
         model.follow();
         assertThat(model.draft().text(SourceColumns.NAME)).isEqualTo("renamed elsewhere");

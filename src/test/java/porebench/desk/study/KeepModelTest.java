@@ -246,6 +246,7 @@ class KeepModelTest {
         DeskModel desk = new DeskModel(held.in(bench.desk.tools()), bench.book);
         desk.setPerson("R. Vane");
         StudyModel slow = new StudyModel(desk);
+        desk.onChange(slow::update);
         slow.choose(StudyKind.OPERATORS);
         assertThat(slow.kept()).isEmpty();
         while (held.count() > 0) {
@@ -256,6 +257,7 @@ class KeepModelTest {
         held.end();
         slow.keeping().begin();
         slow.keeping().history().update("typed", draft("O-9"));
+        held.holdAnswers();
         assertThat(slow.keeping().tryKeeping()).isTrue();
         slow.keeping().keep("Study kept", refused -> {}, failure -> {});
         assertThat(slow.keeping().isUnderWay()).isTrue();

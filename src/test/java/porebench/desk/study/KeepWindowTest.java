@@ -21,6 +21,7 @@ import porebench.desk.EventThread;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.Tools;
+import porebench.desk.form.HeldInput;
 import porebench.desk.form.Tasks;
 import porebench.desk.frame.Theme;
 import porebench.record.KeptStudy;
@@ -64,7 +65,7 @@ class KeepWindowTest {
                 tools.shelf(),
                 tools.sheets(),
                 tools.press(),
-                Tasks.inBackground(() -> frame, Locale.ENGLISH, title -> title),
+                Tasks.inBackground(() -> frame, Locale.ENGLISH, title -> title, new HeldInput()),
                 tools.asker(),
                 tools.clock(),
                 tools.zone(),

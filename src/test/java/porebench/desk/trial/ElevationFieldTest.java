@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import porebench.desk.BenchBook;
+import porebench.desk.Refused;
 import porebench.method.Problem;
 import porebench.record.Trial;
 import porebench.record.column.TrialColumns;
@@ -45,7 +46,8 @@ class ElevationFieldTest {
     @Test
     void isKeptWithItsDigitsAndStandsReadyForTheNextTrial() {
         EntryModel entry = typed("E-1", "1250.5");
-        assertThat(entry.keep(Optional.of("known"), "entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.keep(Optional.of("known"), "entered", out)))
+                .isEmpty();
         assertThat(kept("K7-T1")).contains(new BigDecimal("1250.5"));
         assertThat(entry.draft().text(TrialColumns.ELEVATION)).isEqualTo("1250.5");
     }

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
+import porebench.desk.Refused;
 import porebench.desk.form.TypedDraft;
 import porebench.desk.form.UnitSystem;
 import porebench.method.MeterType;
@@ -84,7 +85,8 @@ class EntryModelTest {
         EntryModel entry = model().entry();
         typeWholeTrial(entry, "6.40");
         assertThat(entry.attempt()).isEmpty();
-        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.keep(Optional.empty(), "entered", out)))
+                .isEmpty();
         assertThat(kept("K7-T1").simulated()).isTrue();
     }
 
@@ -95,7 +97,8 @@ class EntryModelTest {
         typeWholeTrial(entry, "6.40");
         entry.type(TrialColumns.REMARKS, "  steady  ");
         assertThat(entry.attempt()).isEmpty();
-        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.keep(Optional.empty(), "entered", out)))
+                .isEmpty();
 
         Trial trial = kept("K7-T1");
         assertThat(trial.readings().fine()).contains(Typed.of("4905.0", MassUnit.GRAM));
@@ -127,9 +130,11 @@ class EntryModelTest {
         typeWholeTrial(entry, "6.40");
         entry.type(TrialColumns.ID, "K7-T1\u200B");
         assertThat(codes(entry.attempt())).containsExactly("text.unseen");
-        assertThat(codes(entry.keep(Optional.empty(), "entered"))).containsExactly("text.unseen");
+        assertThat(codes(Refused.by(out -> entry.keep(Optional.empty(), "entered", out))))
+                .containsExactly("text.unseen");
         entry.type(TrialColumns.ID, "K7-T1");
-        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.keep(Optional.empty(), "entered", out)))
+                .isEmpty();
         typeWholeTrial(entry, "6.40");
         entry.type(TrialColumns.ID, "\uFF2B7-T1");
         assertThat(codes(entry.attempt())).containsExactly("id.looks-the-same");
@@ -147,7 +152,8 @@ class EntryModelTest {
         entry.type(TrialColumns.SOAK, "15");
         entry.type(TrialColumns.WITHDRAWN, "6");
         entry.type(TrialColumns.GAUGE, "6.4");
-        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.keep(Optional.empty(), "entered", out)))
+                .isEmpty();
 
         TypedDraft next = entry.draft();
         assertThat(next.text(TrialColumns.ID)).isEqualTo("K7-100");
@@ -174,7 +180,8 @@ class EntryModelTest {
         assertThat(codes(entry.attempt())).containsExactly("trial.reading-missing");
         entry.type(TrialColumns.H2, "0.3");
         assertThat(entry.attempt()).isEmpty();
-        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.keep(Optional.empty(), "entered", out)))
+                .isEmpty();
 
         Trial trial = kept("K7-T1");
         assertThat(trial.readings().meterType()).isEqualTo(MeterType.A);
@@ -191,7 +198,8 @@ class EntryModelTest {
         assertThat(entry.shown()).isEmpty();
         assertThat(codes(entry.attempt())).contains("form.required", "trial.reading-missing");
         assertThat(entry.shown()).extracting(Problem::field).contains("operator", "gauge", "withdrawn", "soak");
-        assertThat(codes(entry.keep(Optional.empty(), "entered"))).contains("form.required");
+        assertThat(codes(Refused.by(out -> entry.keep(Optional.empty(), "entered", out))))
+                .contains("form.required");
         assertThat(bench.book.latest(Trial.class)).isEmpty();
     }
 
@@ -222,7 +230,8 @@ class EntryModelTest {
         entry.type(TrialColumns.WITHDRAWN, "420");
         entry.type(TrialColumns.GAUGE, "6,4");
         assertThat(entry.attempt()).isEmpty();
-        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.keep(Optional.empty(), "entered", out)))
+                .isEmpty();
         assertThat(german.book
                         .latest(Trial.class, "K7-T1")
                         .orElseThrow()
@@ -240,7 +249,7 @@ class EntryModelTest {
         assertThat(entry.attempt()).isEmpty();
         assertThat(codes(entry.read().doubts())).containsExactly("trial.factor-negative");
         assertThat(entry.wantsReason()).isTrue();
-        assertThat(entry.keep(Optional.of("the line was checked twice"), "entered"))
+        assertThat(Refused.by(out -> entry.keep(Optional.of("the line was checked twice"), "entered", out)))
                 .isEmpty();
         assertThat(kept("K7-T1").keptBecause()).contains("the line was checked twice");
         assertThat(model.rows().get(0).judged().counts()).isTrue();
@@ -251,7 +260,8 @@ class EntryModelTest {
         EntryModel entry = model().entry();
         typeWholeTrial(entry, "6.4");
         assertThat(entry.wantsReason()).isFalse();
-        assertThat(entry.keep(Optional.of("not needed"), "entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.keep(Optional.of("not needed"), "entered", out)))
+                .isEmpty();
         assertThat(kept("K7-T1").keptBecause()).isEmpty();
     }
 
@@ -285,7 +295,8 @@ class EntryModelTest {
         entry.type(TrialColumns.LEAK, "yes");
         assertThat(entry.attempt()).isEmpty();
         assertThat(entry.wantsReason()).isFalse();
-        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.keep(Optional.empty(), "entered", out)))
+                .isEmpty();
         assertThat(model.rows().get(0).stateWord()).isEqualTo("void");
         assertThat(model.rows().get(0).cell(TrialRow.Column.FACTOR)).isEqualTo("-");
     }
@@ -311,7 +322,8 @@ class EntryModelTest {
         EntryModel entry = model.entry();
         entry.type(TrialColumns.GAUGE, "6.30");
         assertThat(entry.attempt()).isEmpty();
-        assertThat(entry.keep(Optional.empty(), "the dial was misread")).isEmpty();
+        assertThat(Refused.by(out -> entry.keep(Optional.empty(), "the dial was misread", out)))
+                .isEmpty();
 
         List<Version<Trial>> versions = bench.book.history(Trial.class, "K7-T1");
         assertThat(versions).hasSize(2);
@@ -336,7 +348,8 @@ class EntryModelTest {
         entry.chooseUnit(TrialColumns.FINE, MassUnit.GRAM.symbol());
         typeWholeTrial(entry, "6.4");
         entry.type(TrialColumns.WATER, "68");
-        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.keep(Optional.empty(), "entered", out)))
+                .isEmpty();
         // (68 - 32) / 1.8 = 20.
         assertThat(kept("K7-T1").readings().waterCelsius().orElseThrow()).isEqualByComparingTo("20");
     }

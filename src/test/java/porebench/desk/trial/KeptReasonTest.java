@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
+import porebench.desk.Refused;
 import porebench.record.Trial;
 import porebench.record.Version;
 import porebench.record.column.Column;
@@ -54,7 +55,8 @@ class KeptReasonTest {
         EntryModel entry = correcting(TrialColumns.REMARKS, "second reading by M. Sorrel");
         assertThat(entry.read().doubts()).isNotEmpty();
         assertThat(entry.wantsReason()).isFalse();
-        assertThat(entry.keep(Optional.empty(), "a remark was wanting")).isEmpty();
+        assertThat(Refused.by(out -> entry.keep(Optional.empty(), "a remark was wanting", out)))
+                .isEmpty();
         assertThat(reasons()).containsExactly(Optional.of(REASON), Optional.of(REASON));
         assertThat(model.rows().get(0).judged().counts()).isTrue();
     }
@@ -62,7 +64,7 @@ class KeptReasonTest {
     @Test
     void aReasonGivenWithACorrectionTakesThePlaceOfTheOneBefore() {
         EntryModel entry = correcting(TrialColumns.REMARKS, "second reading by M. Sorrel");
-        assertThat(entry.keep(Optional.of("the dial was tapped"), "a remark was wanting"))
+        assertThat(Refused.by(out -> entry.keep(Optional.of("the dial was tapped"), "a remark was wanting", out)))
                 .isEmpty();
         assertThat(reasons()).containsExactly(Optional.of(REASON), Optional.of("the dial was tapped"));
     }
@@ -71,14 +73,16 @@ class KeptReasonTest {
     void aCorrectionThatTakesTheDoubtAwayTakesTheReasonAway() {
         EntryModel entry = correcting(TrialColumns.GAUGE, "6.4");
         assertThat(entry.read().doubts()).isEmpty();
-        assertThat(entry.keep(Optional.empty(), "the dial was misread")).isEmpty();
+        assertThat(Refused.by(out -> entry.keep(Optional.empty(), "the dial was misread", out)))
+                .isEmpty();
         assertThat(reasons()).containsExactly(Optional.of(REASON), Optional.empty());
     }
 
     @Test
     void strikingATrialAndLettingItStandAgainKeepsTheReason() {
-        assertThat(model.strike("spilled water")).isEmpty();
-        assertThat(model.restore("it was another trial")).isEmpty();
+        assertThat(Refused.by(out -> model.strike("spilled water", out))).isEmpty();
+        assertThat(Refused.by(out -> model.restore("it was another trial", out)))
+                .isEmpty();
         assertThat(reasons()).containsExactly(Optional.of(REASON), Optional.of(REASON), Optional.of(REASON));
         Trial stands =
                 bench.book.latest(Trial.class, "K7-T1").map(Version::value).orElseThrow();
@@ -88,9 +92,10 @@ class KeptReasonTest {
 
     @Test
     void aCorrectionOfAStruckTrialLeavesItStruckAndKept() {
-        assertThat(model.strike("spilled water")).isEmpty();
+        assertThat(Refused.by(out -> model.strike("spilled water", out))).isEmpty();
         EntryModel entry = correcting(TrialColumns.REMARKS, "after the spill");
-        assertThat(entry.keep(Optional.empty(), "a remark was wanting")).isEmpty();
+        assertThat(Refused.by(out -> entry.keep(Optional.empty(), "a remark was wanting", out)))
+                .isEmpty();
         Trial corrected =
                 bench.book.latest(Trial.class, "K7-T1").map(Version::value).orElseThrow();
         assertThat(corrected.struckBecause()).contains("spilled water");

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
+import porebench.desk.Refused;
 import porebench.record.Draft;
 import porebench.record.Meter;
 import porebench.record.Trial;
@@ -103,7 +104,7 @@ class NextTrialFormTest {
         model.correct();
         model.entry().type(TrialColumns.GAUGE, "6.3");
         Books.correct(bench.book, BenchBook.trial("K7-T1", 1, DAY, "6.2"));
-        assertThat(Books.codes(model.entry().keep(Optional.empty(), "misread")))
+        assertThat(Books.codes(Refused.by(out -> model.entry().keep(Optional.empty(), "misread", out))))
                 .containsExactly("book.changed-meanwhile");
         assertThat(model.entry().draft().text(TrialColumns.GAUGE)).isEqualTo("6.3");
         assertThat(model.entry().correcting().map(Version::number)).contains(1);
@@ -122,8 +123,10 @@ class NextTrialFormTest {
                         "N. Orrin",
                         "misread"))
                 .isEmpty();
-        assertThat(Books.codes(model.strike("spilled water"))).containsExactly("book.changed-meanwhile");
-        assertThat(Books.codes(model.strike("spilled water"))).isEmpty();
+        assertThat(Books.codes(Refused.by(out -> model.strike("spilled water", out))))
+                .containsExactly("book.changed-meanwhile");
+        assertThat(Books.codes(Refused.by(out -> model.strike("spilled water", out))))
+                .isEmpty();
         assertThat(bench.book.history(Trial.class, "K7-T1"))
                 .extracting(version -> version.stamp().why())
                 .containsExactly("for a test", "misread", "spilled water");

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.BenchBook;
+import porebench.desk.Refused;
 import porebench.method.Problem;
 import porebench.record.Determination;
 import porebench.record.Trial;
@@ -50,7 +51,7 @@ class TrialImportTest {
         assertThat(checked.trials()).isEqualTo(2);
         model.show(Optional.of(checked));
         assertThat(bench.book.latest(Trial.class)).isEmpty();
-        assertThat(model.keepImport()).isEmpty();
+        assertThat(Refused.by(out -> model.keepImport(out))).isEmpty();
         assertThat(model.rows()).hasSize(2);
         assertThat(model.underWay()).isEmpty();
         assertThat(bench.book.latest(Trial.class, "K7-T1").orElseThrow().stamp().why())
@@ -82,7 +83,7 @@ class TrialImportTest {
         TrialsModel model = model();
         model.begin("new source");
         model.show(Optional.of(check(model, "K7-T1,K7" + REST + "6.4,,,no,")));
-        assertThat(model.keepImport()).isEmpty();
+        assertThat(Refused.by(out -> model.keepImport(out))).isEmpty();
         assertThat(bench.book
                         .latest(Determination.class, "K7/2")
                         .map(Version::value)
@@ -95,7 +96,7 @@ class TrialImportTest {
     void whatIsThereUnchangedIsPassedOver() throws IOException {
         TrialsModel model = model();
         model.show(Optional.of(check(model, "K7-T1,K7" + REST + "6.4,,,no,")));
-        model.keepImport();
+        Refused.by(out -> model.keepImport(out));
         TrialImport again = check(model, "K7-T1,K7" + REST + "6.4,,,no,");
         assertThat(again.trials()).isZero();
         assertThat(again.alreadyThere()).isEqualTo(1);

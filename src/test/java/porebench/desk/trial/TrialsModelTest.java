@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.chart.look.TrialPoint;
 import porebench.desk.BenchBook;
+import porebench.desk.Refused;
 import porebench.record.Determination;
 import porebench.record.Draft;
 import porebench.record.Samples;
@@ -86,10 +87,11 @@ class TrialsModelTest {
                 .contains(
                         "With this trial: Enough: the 95 % interval of the mean reaches 0.048 % to either side, no more"
                                 + " than the 0.050 % wanted.");
-        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.keep(Optional.empty(), "entered", out)))
+                .isEmpty();
         assertThat(model.stop().sentence().orElseThrow()).startsWith("Enough:");
         model.select(Optional.of(new TrialId("K7-T2")));
-        assertThat(model.strike("spilled water")).isEmpty();
+        assertThat(Refused.by(out -> model.strike("spilled water", out))).isEmpty();
         assertThat(model.stop().sentence().orElseThrow()).startsWith("1 more trial is expected");
         model.correct();
         assertThat(model.stop().withTyped(model.entry().read().figures())).isEmpty();
@@ -100,13 +102,14 @@ class TrialsModelTest {
         oneDetermination();
         TrialsModel model = model();
         model.select(Optional.of(new TrialId("K7-T2")));
-        assertThat(model.strike("spilled water")).isEmpty();
+        assertThat(Refused.by(out -> model.strike("spilled water", out))).isEmpty();
         assertThat(row(model, "K7-T2").state()).isEqualTo(TrialPoint.State.STRUCK);
         assertThat(row(model, "K7-T2").cell(TrialRow.Column.FACTOR)).isEqualTo("1.40");
         assertThat(model.story()).contains("It was struck by a person: spilled water");
         assertThat(model.determinations().judged().orElseThrow().counted()).isEqualTo(1);
 
-        assertThat(model.restore("it was another trial")).isEmpty();
+        assertThat(Refused.by(out -> model.restore("it was another trial", out)))
+                .isEmpty();
         assertThat(row(model, "K7-T2").state()).isEqualTo(TrialPoint.State.COUNTED);
         assertThat(bench.book.history(Trial.class, "K7-T2"))
                 .extracting(version -> version.stamp().why())
@@ -161,7 +164,8 @@ class TrialsModelTest {
         entry.type(TrialColumns.WITHDRAWN, "420");
         entry.type(TrialColumns.GAUGE, "6.5");
         long before = bench.book.changeNumber();
-        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.keep(Optional.empty(), "entered", out)))
+                .isEmpty();
         assertThat(bench.book.changeNumber()).isEqualTo(before + 2);
         assertThat(bench.book.latest(Determination.class, "K7/2").map(Version::value))
                 .contains(new Determination(
@@ -237,7 +241,7 @@ class TrialsModelTest {
         oneDetermination();
         TrialsModel model = model();
         long before = bench.book.changeNumber();
-        assertThat(model.strike("spilled water")).isEmpty();
+        assertThat(Refused.by(out -> model.strike("spilled water", out))).isEmpty();
         model.correct();
         assertThat(model.entry().correcting()).isEmpty();
         assertThat(bench.book.changeNumber()).isEqualTo(before);
@@ -310,9 +314,10 @@ class TrialsModelTest {
         oneDetermination();
         TrialsModel model = model();
         model.select(Optional.of(new TrialId("K7-T1")));
-        assertThat(model.strike("spilled water")).isEmpty();
+        assertThat(Refused.by(out -> model.strike("spilled water", out))).isEmpty();
         Books.correct(bench.book, BenchBook.trial("K7-T1", 1, DAY, "6.2").struck("spilled water"));
-        assertThat(Books.codes(model.restore("it was another trial"))).containsExactly("book.changed-meanwhile");
+        assertThat(Books.codes(Refused.by(out -> model.restore("it was another trial", out))))
+                .containsExactly("book.changed-meanwhile");
         assertThat(row(model, "K7-T1").state()).isEqualTo(TrialPoint.State.STRUCK);
     }
 
@@ -323,7 +328,7 @@ class TrialsModelTest {
         Trial trial = BenchBook.trial("K7-T1", 1, DAY, "6.4");
         model.show(Optional.of(new TrialImport("monday.csv", List.of(Draft.of(trial)), 1, 0, List.of())));
         bench.keep(BenchBook.trial("K7-T1", 1, DAY, "6.5"));
-        assertThat(Books.codes(model.keepImport())).containsExactly("book.already-there");
+        assertThat(Books.codes(Refused.by(out -> model.keepImport(out)))).containsExactly("book.already-there");
         assertThat(model.underWay()).isPresent();
         assertThat(bench.book.history(Trial.class, "K7-T1")).hasSize(1);
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
+import porebench.desk.Refused;
 import porebench.method.Problem;
 import porebench.quantity.TemperatureUnit;
 import porebench.record.Trial;
@@ -60,7 +61,8 @@ class TypedReadingsTest {
     @Test
     void aTrialLongAfterTheOthersOfItsDeterminationIsDoubtful() {
         EntryModel entry = wholeTrial();
-        assertThat(entry.keep(Optional.empty(), "entered")).isEmpty();
+        assertThat(Refused.by(out -> entry.keep(Optional.empty(), "entered", out)))
+                .isEmpty();
         entry.type(TrialColumns.GAUGE, "6.40");
         entry.type(TrialColumns.TESTED_AT, "2026-03-18 09:00");
         assertThat(entry.read().problems()).extracting(Problem::code).doesNotContain("trial.far-apart");

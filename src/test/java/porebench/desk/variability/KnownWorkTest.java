@@ -90,6 +90,8 @@ class KnownWorkTest {
         new VariabilityPage(model.desk(), trial -> {});
         bench.keep(BenchBook.trial("T9", 2, DAY.plusDays(2), "6.5"));
         model.desk().refresh();
+        assertThat(held.count()).as("reading the lab book anew").isEqualTo(1);
+        held.end();
         assertThat(held.count()).isZero();
     }
 }

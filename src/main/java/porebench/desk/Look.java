@@ -1,0 +1,42 @@
+package porebench.desk;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import porebench.evidence.Evidence;
+import porebench.record.LabBook;
+import porebench.record.id.MixId;
+
+/**
+ * The lab book and a mix as they were found.
+ *
+ * @param reading the lab book
+ * @param mix the mix
+ * @param evidence what is known about it; empty when it is not in the lab book
+ * @param answers what the lab book answers to the questions of those who show it, where it was read anew
+ */
+record Look(Reading reading, Optional<MixId> mix, Optional<Evidence> evidence, Map<Question<?>, Object> answers) {
+    /**
+     * Looks; beside the event thread. The lab book is read anew only when something in it, or the day, is another.
+     *
+     * @param before what was read last
+     * @param asked what is asked by those who show it
+     */
+    static Look at(Reading before, LocalDate today, Optional<MixId> mix, List<Question<?>> asked) {
+        boolean isNew = before.book().changeNumber() != before.standing().upTo() || !today.equals(before.day());
+        Reading now = isNew ? before.renewed(today) : before;
+        return new Look(now, mix, mix.flatMap(now.standing()::evidence), isNew ? Answers.lookUp(asked, now) : Map.of());
+    }
+
+    boolean isOf(LabBook book) {
+        return reading.book() == book;
+    }
+
+    /** Returns whether the same lab book was read later for what is on view. */
+    boolean isOlderThan(Reading seen) {
+        return isOf(seen.book())
+                && (reading.standing().upTo() < seen.standing().upTo()
+                        || reading.day().isBefore(seen.day()));
+    }
+}

@@ -1,0 +1,113 @@
+package porebench.desk.form;
+
+import java.awt.AWTEvent;
+import java.awt.Component;
+import java.awt.Dialog;
+import java.awt.EventQueue;
+import java.awt.KeyboardFocusManager;
+import java.awt.Window;
+import java.awt.event.InputEvent;
+import java.awt.event.InputMethodEvent;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The events of the window, of which keys and clicks wait while an answer is awaited: they were meant for what the answer shows,
+ * so they come after it, in their order. The window is painted and timers run meanwhile.
+ *
+ * <p>A dialog of the name {@link #OPEN} stays open to clicks and Escape. A second click of a double click belongs to the first and
+ * does not wait.
+ */
+public class HeldInput extends EventQueue {
+    /** The name of a dialog that can be used while an answer is awaited. */
+    static final String OPEN = "task";
+
+    private final Deque<AWTEvent> held = new ArrayDeque<>();
+    private int awaited;
+    private boolean answering;
+    private boolean asked;
+    private boolean replaying;
+
+    @Override
+    protected void dispatchEvent(AWTEvent event) {
+        if (awaited == 0 && answering && isMeant(event)) {
+            // Something that the answer asks or tells is in between.
+            asked = true;
+        }
+        boolean waits = awaited > 0 || replaying && !held.isEmpty();
+        if (!waits || !isMeant(event) || isOpenTo(event)) {
+            super.dispatchEvent(event);
+        } else if (!(event instanceof MouseEvent click) || click.getClickCount() < 2) {
+            held.add(event);
+        }
+    }
+
+    /** Returns whether an event is something that a person means: a key, a click, not a mere move of the mouse. */
+    private static boolean isMeant(AWTEvent event) {
+        int id = event.getID();
+        boolean isMove =
+                id == MouseEvent.MOUSE_MOVED || id == MouseEvent.MOUSE_ENTERED || id == MouseEvent.MOUSE_EXITED;
+        return !isMove && (event instanceof InputEvent || event instanceof InputMethodEvent);
+    }
+
+    private static boolean isOpenTo(AWTEvent event) {
+        Window window = event instanceof KeyEvent key && key.getKeyCode() == KeyEvent.VK_ESCAPE
+                ? KeyboardFocusManager.getCurrentKeyboardFocusManager().getActiveWindow()
+                : windowOf(event).orElse(null);
+        boolean isForIt =
+                event instanceof MouseEvent || event instanceof KeyEvent key && key.getKeyCode() == KeyEvent.VK_ESCAPE;
+        return isForIt && window instanceof Dialog && OPEN.equals(window.getName());
+    }
+
+    private static Optional<Window> windowOf(AWTEvent event) {
+        return event.getSource() instanceof Component component
+                ? Stream.<Component>iterate(component, part -> part != null, Component::getParent)
+                        .filter(Window.class::isInstance)
+                        .map(Window.class::cast)
+                        .findFirst()
+                : Optional.empty();
+    }
+
+    /** From now on keys and clicks wait. */
+    void hold() {
+        awaited++;
+    }
+
+    /** Gives the answer; what waited comes after it, unless the answer asked or told something itself. */
+    void release(Runnable answer) {
+        awaited--;
+        boolean before = answering;
+        answering = true;
+        asked = false;
+        boolean isGiven = false;
+        try {
+            answer.run();
+            isGiven = true;
+        } finally {
+            answering = before;
+            if (asked || !isGiven) {
+                held.clear();
+            }
+            if (!held.isEmpty() && !replaying) {
+                replaying = true;
+                EventQueue.invokeLater(this::replay);
+            }
+        }
+    }
+
+    /** Lets the first of those that waited come, and asks for the next: a dialog that it opens takes those behind it. */
+    private void replay() {
+        if (awaited > 0 || held.isEmpty()) {
+            // Those that are left wait for the next answer.
+            replaying = false;
+            return;
+        }
+        AWTEvent next = held.remove();
+        EventQueue.invokeLater(this::replay);
+        super.dispatchEvent(next);
+    }
+}
