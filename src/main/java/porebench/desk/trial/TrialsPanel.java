@@ -197,8 +197,6 @@ final class TrialsPanel {
             showStory();
         }
         showing = false;
-        panel.revalidate();
-        panel.repaint();
     }
 
     private static void show(WrappedText text, Optional<String> words) {
