@@ -2,6 +2,7 @@ package porebench.desk.frame;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.AWTEvent;
 import java.awt.EventQueue;
 import java.awt.Toolkit;
 import java.io.IOException;
@@ -45,6 +46,13 @@ final class StartedWindow {
 
     /** The events of the window, until it is closed. */
     private static final class Queue extends HeldInput {
+        private final EventTimes times = new EventTimes();
+
+        @Override
+        protected void dispatchEvent(AWTEvent event) {
+            times.dispatch(event, () -> super.dispatchEvent(event));
+        }
+
         private void leave() {
             pop();
         }
@@ -76,6 +84,11 @@ final class StartedWindow {
             over[0] = opened.content();
             return opened;
         });
+    }
+
+    /** Returns how long single events hold the event thread. */
+    EventTimes times() {
+        return queue.times;
     }
 
     /** Returns where calls of the lab book can be made to wait. */
