@@ -32,6 +32,8 @@ import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
 import porebench.exchange.PracticeLaboratory;
 import porebench.port.LabBookShelf;
+import porebench.port.LabSheets;
+import porebench.port.Press;
 import porebench.print.PdfPress;
 import porebench.record.LabBook;
 import porebench.store.SqliteShelf;
@@ -66,9 +68,9 @@ final class StartedWindow {
         EventThread.run(() -> Toolkit.getDefaultToolkit().getSystemEventQueue().push(queue));
         window = EventThread.call(() -> {
             Tools tools = new Tools(
-                    GuardedBook.shelf(watchedShelf()),
-                    new CsvSheets(),
-                    new PdfPress("Porebench", DemoDesk.DAY, ZoneId.of("UTC")),
+                    GuardedBook.shelf(watched(LabBookShelf.class, new SqliteShelf(DemoDesk.DAY))),
+                    watched(LabSheets.class, new CsvSheets()),
+                    watched(Press.class, new PdfPress("Porebench", DemoDesk.DAY, ZoneId.of("UTC"))),
                     Tasks.inBackground(() -> over[0], Locale.ENGLISH, title -> title, queue),
                     asker,
                     DemoDesk.DAY,
@@ -130,21 +132,18 @@ final class StartedWindow {
                         .doClick(0));
     }
 
-    /** Returns a real shelf that writes down what is done with it on the event thread. */
-    private LabBookShelf watchedShelf() {
-        SqliteShelf shelf = new SqliteShelf(DemoDesk.DAY);
-        return (LabBookShelf) Proxy.newProxyInstance(
-                LabBookShelf.class.getClassLoader(),
-                new Class<?>[] {LabBookShelf.class},
-                (proxy, method, arguments) -> {
+    /** Returns a real outer room that writes down what is done with it on the event thread. */
+    private <T> T watched(Class<T> port, T room) {
+        return port.cast(Proxy.newProxyInstance(
+                port.getClassLoader(), new Class<?>[] {port}, (proxy, method, arguments) -> {
                     watch(method.getName());
                     try {
-                        Object result = method.invoke(shelf, arguments);
+                        Object result = method.invoke(room, arguments);
                         return result instanceof LabBook book ? gate.before(book) : result;
                     } catch (InvocationTargetException failure) {
                         throw failure.getCause();
                     }
-                });
+                }));
     }
 
     private void watch(String what) {
