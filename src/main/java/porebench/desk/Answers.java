@@ -22,6 +22,7 @@ final class Answers {
     private final Runnable told;
     private final Map<Question<?>, Object> known = new LastAsked();
     private final Set<Question<?>> underWay = new HashSet<>();
+    private final Set<Question<?>> wanted = new HashSet<>();
     private Reading seen;
     private boolean asking;
 
@@ -55,6 +56,7 @@ final class Answers {
 
     /** Returns the answer to a question; empty until it was looked up. */
     <A> Optional<A> to(Question<A> question) {
+        wanted.add(question);
         if (!known.containsKey(question) && underWay.add(question)) {
             ask(question);
         }
@@ -105,10 +107,11 @@ final class Answers {
         }
     }
 
-    /** Returns all questions that are asked again when the lab book is read anew. */
+    /** Returns what is asked again when the lab book is read anew: what nobody asked since it was read last is not. */
     List<Question<?>> asked() {
         List<Question<?>> all = new ArrayList<>(known.keySet());
         all.addAll(underWay);
+        all.retainAll(wanted);
         return all;
     }
 
@@ -123,6 +126,7 @@ final class Answers {
     void turnTo(Reading other, Map<Question<?>, Object> answered) {
         seen = other;
         underWay.clear();
+        wanted.clear();
         known.clear();
         known.putAll(answered);
     }

@@ -1,6 +1,7 @@
 package porebench.desk;
 
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import porebench.method.Problem;
 
@@ -10,9 +11,11 @@ public interface Outcome {
     /** Takes why nothing was kept; empty when all was. */
     void take(List<Problem> refused);
 
-    /** Takes what went wrong with the lab book; nothing was kept. Thrown on, it is told as a fault. */
+    /** Takes what went wrong with the lab book; nothing was kept. Thrown on, it is told as a fault, unless the person stopped it. */
     default void fail(Exception failure) {
-        throw new IllegalStateException("keeping records", failure);
+        if (!(failure instanceof CancellationException)) {
+            throw new IllegalStateException("keeping records", failure);
+        }
     }
 
     /** Makes one of two parts. */

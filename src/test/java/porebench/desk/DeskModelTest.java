@@ -192,6 +192,45 @@ class DeskModelTest {
         }
     }
 
+    /** A hidden page asks nothing, and what it asked once must not make every saving longer. */
+    @Test
+    void whatNobodyAsksAnyMoreIsNotLookedUpAgain() {
+        try (LabBook book = book()) {
+            int[] lookedUp = {0};
+            DeskModel desk = desk(book);
+            desk.setPerson("R. Vale");
+            Question<Integer> question = seen -> ++lookedUp[0];
+            assertThat(desk.answer(question)).contains(1);
+            desk.keep(List.of(Draft.of(Samples.source("S-3", Role.FINE, "1"))), "entered", refused -> {});
+            assertThat(lookedUp[0]).isEqualTo(2);
+            desk.keep(List.of(Draft.of(Samples.source("S-4", Role.FINE, "1"))), "entered", refused -> {});
+            assertThat(lookedUp[0]).isEqualTo(2);
+            assertThat(desk.answer(question)).contains(3);
+        }
+    }
+
+    @Test
+    void whatThePersonStopsIsNoFault() {
+        try (LabBook book = book()) {
+            HeldTasks held = held();
+            DeskModel desk = desk(book, held);
+            desk.setPerson("R. Vale");
+            List<Draft> drafts = List.of(Draft.of(Samples.source("S-3", Role.FINE, "1")));
+            desk.keep(drafts, "entered", refused -> {});
+            desk.select(MIX);
+            desk.ask(new Question.HeadOfBook(), head -> {});
+            held.stop();
+            held.stop();
+            held.stop();
+            assertThat(desk.doing()).isEmpty();
+            assertThat(desk.selected()).isEmpty();
+            desk.keep(drafts, "entered", refused -> {});
+            desk.turnAway();
+            book.close();
+            assertThatThrownBy(held::end).hasMessage("keeping records");
+        }
+    }
+
     @Test
     void whatFailsIsToldAndTheLabBookOnViewStays() {
         HeldTasks held = held();
