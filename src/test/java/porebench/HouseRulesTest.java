@@ -185,10 +185,7 @@ class HouseRulesTest {
             "porebench.evidence.LaboratoryEquipment",
             "porebench.evidence.EvidenceReader",
             "porebench.evidence.EvidenceReader$Bench",
-            "porebench.desk.ProfileOffer",
-            "porebench.desk.mix.KnownSources",
-            "porebench.desk.meter.MeterModel",
-            "porebench.desk.register.RecordModel",
+            "porebench.desk.Question$Newest",
             "porebench.desk.study.KeptStudies",
             // Bulk work: everything of a laboratory at one time, and the export.
             "porebench.evidence.Evidence",

@@ -3,8 +3,13 @@ package porebench.desk;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import porebench.record.Equipment;
 import porebench.record.Kept;
+import porebench.record.LaboratoryProfile;
+import porebench.record.Meter;
 import porebench.record.RecordKind;
+import porebench.record.Source;
 import porebench.record.Version;
 import porebench.record.chain.Head;
 
@@ -21,9 +26,19 @@ public interface Question<A> {
     /**
      * Asks for the newest version of every record of a kind, in the order of their ids.
      *
-     * @param kind the kind
+     * @param kind a kind of which a laboratory has few
      */
     record Newest<T extends Kept>(Class<T> kind) implements Question<List<Version<T>>> {
+        private static final Set<Class<? extends Kept>> FEW =
+                Set.of(Source.class, Meter.class, Equipment.class, LaboratoryProfile.class);
+
+        public Newest {
+            if (!FEW.contains(kind)) {
+                throw new IllegalArgumentException(
+                        "kind must be one of which a laboratory has few, but is " + kind.getName());
+            }
+        }
+
         @Override
         public List<Version<T>> answer(Reading seen) {
             return seen.book().latest(kind);

@@ -26,6 +26,7 @@ import porebench.record.LabBook;
 import porebench.record.Laboratory;
 import porebench.record.Samples;
 import porebench.record.Source;
+import porebench.record.Trial;
 import porebench.record.Version;
 import porebench.record.id.MixId;
 import porebench.store.Books;
@@ -347,5 +348,13 @@ class DeskModelTest {
         desk.show(UnitSystem.US);
         desk.setPerson(" R. Vale ");
         assertThat(heard).containsExactly("US ", "US R. Vale");
+    }
+
+    @Test
+    void allRecordsOfAKindAreAskedForOnlyWhereTheyAreFew() {
+        assertThatThrownBy(() -> new Question.Newest<>(Trial.class))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("few");
+        assertThat(new Question.Newest<>(Source.class).kind()).isEqualTo(Source.class);
     }
 }

@@ -120,6 +120,11 @@ final class GuardedBook implements LabBook {
     }
 
     @Override
+    public synchronized <T extends Kept> void each(Class<T> kind, Consumer<Version<T>> taker) {
+        beside("each").each(kind, taker);
+    }
+
+    @Override
     public synchronized <T extends Kept> List<Version<T>> latest(Class<T> kind) {
         return beside("latest").latest(kind);
     }
