@@ -167,7 +167,7 @@ class HouseRulesTest {
             "porebench.port.OpeningRefused",
             "porebench.port.OutputRefused",
             "porebench.exchange.text.Entry",
-            "porebench.store.Inspection",
+            "porebench.store.check.Inspection",
             "porebench.command.reply.Reply",
             "porebench.command.book.IssueCommand");
 

@@ -71,7 +71,12 @@ class SourceTreeTest {
             "porebench.record.column",
             "porebench.record.id",
             "porebench.statistics",
-            "porebench.store");
+            "porebench.store",
+            "porebench.store.chain",
+            "porebench.store.check",
+            "porebench.store.file",
+            "porebench.store.records",
+            "porebench.store.rows");
 
     @Test
     void everyPackageSaysWhatItIsForAndIsNullMarked() throws IOException {

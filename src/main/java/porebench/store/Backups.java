@@ -22,7 +22,17 @@ import porebench.port.BookCopy;
 import porebench.port.OpenBooks;
 import porebench.port.OutputFile;
 import porebench.record.BookCheck;
-import porebench.store.StoreException.Task;
+import porebench.store.check.Faults;
+import porebench.store.check.Inspection;
+import porebench.store.check.PagesCheck;
+import porebench.store.check.SchemaCheck;
+import porebench.store.file.Header;
+import porebench.store.file.Reason;
+import porebench.store.file.Session;
+import porebench.store.file.SqliteFile;
+import porebench.store.file.Steps;
+import porebench.store.file.StoreException;
+import porebench.store.file.StoreException.Task;
 
 /** Backs lab books up and restores them; each copy is checked in full before it gets its name. */
 final class Backups {

@@ -10,6 +10,13 @@ import java.sql.SQLException;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import porebench.record.chain.Head;
+import porebench.store.check.ChainCheck;
+import porebench.store.check.Faults;
+import porebench.store.check.Inspection;
+import porebench.store.check.PagesCheck;
+import porebench.store.file.Header;
+import porebench.store.file.Session;
+import porebench.store.file.SqliteFile;
 
 /**
  * Which file a lab book was opened as, to notice that the path leads to another one, or to none, before something is

@@ -8,6 +8,14 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.sqlite.SQLiteDataSource;
 import porebench.record.chain.Head;
+import porebench.store.chain.History;
+import porebench.store.check.ChainCheck;
+import porebench.store.check.Faults;
+import porebench.store.check.Inspection;
+import porebench.store.check.PagesCheck;
+import porebench.store.file.Reason;
+import porebench.store.file.Session;
+import porebench.store.file.SqliteFile;
 
 /**
  * Whether the log beside a lab book belongs to it, found out before anything is written.

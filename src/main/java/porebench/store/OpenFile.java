@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import porebench.method.Problem;
+import porebench.store.file.Steps;
 
 /**
  * A lab book's file as it was opened.

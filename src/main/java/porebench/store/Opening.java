@@ -15,7 +15,14 @@ import org.sqlite.SQLiteDataSource;
 import porebench.method.Problem;
 import porebench.port.OpenBooks;
 import porebench.record.LabBook;
-import porebench.store.StoreException.Task;
+import porebench.store.check.ChainCheck;
+import porebench.store.check.Inspection;
+import porebench.store.file.Reason;
+import porebench.store.file.Session;
+import porebench.store.file.SqliteFile;
+import porebench.store.file.Steps;
+import porebench.store.file.StoreException;
+import porebench.store.file.StoreException.Task;
 
 /** Opens the file of a lab book of this version, to be written when it may be and else to be read, and looks it over quickly. */
 final class Opening {

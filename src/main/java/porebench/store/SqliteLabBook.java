@@ -36,7 +36,21 @@ import porebench.record.Version;
 import porebench.record.chain.ChainTaker;
 import porebench.record.chain.Head;
 import porebench.record.id.MixId;
-import porebench.store.StoreException.Task;
+import porebench.store.chain.Entry;
+import porebench.store.chain.History;
+import porebench.store.chain.Unrolling;
+import porebench.store.check.ChainCheck;
+import porebench.store.check.Inspection;
+import porebench.store.file.Reason;
+import porebench.store.file.Session;
+import porebench.store.file.SqliteFile;
+import porebench.store.file.StoreException;
+import porebench.store.file.StoreException.Task;
+import porebench.store.records.Keeping;
+import porebench.store.records.NameLooks;
+import porebench.store.records.StoredRecords;
+import porebench.store.records.SummaryTables;
+import porebench.store.records.TouchedSince;
 
 /** A lab book in one SQLite file. */
 final class SqliteLabBook implements LabBook {

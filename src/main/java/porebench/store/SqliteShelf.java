@@ -23,7 +23,14 @@ import porebench.port.OpenBooks;
 import porebench.port.OpeningRefused;
 import porebench.port.OutputFile;
 import porebench.record.LabBook;
-import porebench.store.StoreException.Task;
+import porebench.store.chain.Rebuilding;
+import porebench.store.file.Header;
+import porebench.store.file.OpenHere;
+import porebench.store.file.Session;
+import porebench.store.file.SqliteFile;
+import porebench.store.file.Steps;
+import porebench.store.file.StoreException;
+import porebench.store.file.StoreException.Task;
 
 /**
  * Opens and begins lab books that are SQLite files.

@@ -21,6 +21,7 @@ import porebench.port.OpeningRefused;
 import porebench.record.LabBook;
 import porebench.record.Samples;
 import porebench.record.Source;
+import porebench.store.file.SqliteFile;
 
 /** Backing up, restoring and beginning lab books, also where an old log or another lab book stands in the way. */
 class BackupTest {

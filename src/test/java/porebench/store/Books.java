@@ -28,8 +28,9 @@ public final class Books {
     public static final SqliteShelf SHELF = new SqliteShelf(CLOCK);
 
     /** A query of the tables of the history; the others are kept beside it and may be made anew. */
-    static final String TABLES_OF_THE_HISTORY = "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT IN"
-            + " ('schema_step', 'summary_state', 'register_summary', 'trials_summary', 'name_look', 'name_look_state')";
+    public static final String TABLES_OF_THE_HISTORY =
+            "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT IN"
+                    + " ('schema_step', 'summary_state', 'register_summary', 'trials_summary', 'name_look', 'name_look_state')";
 
     private static @Nullable Path emptyBook;
 
@@ -77,7 +78,7 @@ public final class Books {
     }
 
     /** Runs SQL on the file from outside, as another program would. */
-    static void sql(Path file, String... statements) throws SQLException {
+    public static void sql(Path file, String... statements) throws SQLException {
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
                 Statement statement = connection.createStatement()) {
             for (String sql : statements) {

@@ -26,6 +26,8 @@ import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.Trial;
 import porebench.record.Version;
+import porebench.store.file.Steps;
+import porebench.store.file.StoreException;
 
 /** That damage to the file itself is told with its place, wherever it is, and never hides behind something else. */
 class DamageTest {

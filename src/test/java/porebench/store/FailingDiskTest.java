@@ -29,6 +29,10 @@ import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Samples;
 import porebench.record.Source;
+import porebench.store.file.Session;
+import porebench.store.file.SqliteFile;
+import porebench.store.file.Steps;
+import porebench.store.file.StoreException;
 
 /** What is said, and what is safe, when the disk is full, locked, write-protected or failing, or the clock is wrong. */
 class FailingDiskTest {

@@ -21,6 +21,9 @@ import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.Samples;
 import porebench.record.Source;
+import porebench.store.file.Header;
+import porebench.store.file.Steps;
+import porebench.store.file.StoreException;
 
 /** That nothing is acknowledged that nobody would find again, when the file goes or another one comes in its place. */
 class IdentityTest {

@@ -37,6 +37,7 @@ import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.Stamp;
 import porebench.record.Version;
+import porebench.store.file.StoreException;
 
 class KeepingTest {
     private static final Source SAND = Samples.source("S-1", Role.FINE, "Ledge 1");

@@ -31,6 +31,9 @@ import porebench.record.SampleEquipment;
 import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.chain.Head;
+import porebench.store.file.Header;
+import porebench.store.file.Steps;
+import porebench.store.file.StoreException;
 
 /** That lab books of earlier steps open, keep every row and their chain, and take what newer steps hold. */
 class OlderStepsTest {

@@ -29,6 +29,9 @@ import porebench.record.RecordKind;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
 import porebench.record.Source;
+import porebench.store.file.Header;
+import porebench.store.file.Steps;
+import porebench.store.file.StoreException;
 
 /** The ways opening can go, and that what is refused is left as it was, byte by byte. */
 class OpeningTest {

@@ -21,6 +21,7 @@ import porebench.record.LabBook;
 import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.id.SourceId;
+import porebench.store.file.StoreException;
 
 /** Another program on the same machine: what one process alone cannot show is tried with a second one. */
 public final class OtherProgram {

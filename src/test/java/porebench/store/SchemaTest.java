@@ -30,6 +30,9 @@ import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.Stamp;
 import porebench.record.chain.Head;
+import porebench.store.chain.Entry;
+import porebench.store.chain.History;
+import porebench.store.file.Session;
 
 /** That tables, views and triggers are what the steps make of them, and that a noted head shows what no chain can. */
 class SchemaTest {

@@ -10,10 +10,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
-import java.util.ResourceBundle;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -26,30 +23,14 @@ import porebench.record.Kept;
 import porebench.record.LabBook;
 import porebench.record.MixDesign;
 import porebench.record.Samples;
+import porebench.store.file.Session;
+import porebench.store.file.SqliteFile;
+import porebench.store.file.Steps;
 
-/** What must stay true of the store as it grows: its words, the numbers of its steps, and how it reads. */
+/** What must stay true of the store as it grows: the numbers of its steps, and how it reads. */
 class StoreHabitsTest {
     @TempDir
     Path folder;
-
-    @Test
-    void everyTaskHasItsWordsAndEveryWordItsTask() {
-        ResourceBundle words = ResourceBundle.getBundle("porebench.store.failures", Locale.ROOT);
-        List<String> keys = Stream.concat(
-                        Arrays.stream(StoreException.Task.values()).map(StoreException.Task::key),
-                        Arrays.stream(Reason.values()).map(Reason::key).filter(key -> !key.isEmpty()))
-                .toList();
-        assertThat(words.keySet()).containsExactlyInAnyOrderElementsOf(keys);
-        for (StoreException.Task task : StoreException.Task.values()) {
-            StoreException failure = new StoreException(task, "a'b", "c'd", new IllegalStateException("why"));
-            assertThat(failure.getMessage()).contains("a'b").doesNotContain("{", "''");
-            assertThat(failure.say(Locale.forLanguageTag("es")))
-                    .contains("a'b")
-                    .doesNotContain("{", "''")
-                    .isNotEqualTo(failure.getMessage());
-            assertThat(failure.say(Locale.FRANCE)).isEqualTo(failure.getMessage());
-        }
-    }
 
     @Test
     void theStepsAreNumberedWithoutGapsUpToTheNewest() throws IOException, URISyntaxException {

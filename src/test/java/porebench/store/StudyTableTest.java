@@ -20,6 +20,7 @@ import porebench.record.SampleStudies;
 import porebench.record.Samples;
 import porebench.record.Version;
 import porebench.record.chain.Head;
+import porebench.store.file.Steps;
 
 /** Studies in the lab book: written, closed, opened, read, corrected, and found when they were changed outside. */
 class StudyTableTest {

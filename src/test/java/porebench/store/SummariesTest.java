@@ -31,6 +31,7 @@ import porebench.record.Samples;
 import porebench.record.Summary;
 import porebench.record.Trial;
 import porebench.record.id.MixId;
+import porebench.store.file.Steps;
 
 /** What is kept beside the entries is always what working it out of them gives. */
 class SummariesTest {

@@ -1,0 +1,138 @@
+package porebench.store.records;
+
+import java.time.Instant;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
+import porebench.record.Belonging;
+import porebench.record.Kept;
+import porebench.record.RecordKind;
+import porebench.record.Records;
+import porebench.record.Stamp;
+import porebench.record.Version;
+import porebench.store.chain.History;
+import porebench.store.file.StoreException;
+import porebench.store.file.StoreException.Task;
+import porebench.store.rows.RecordTable;
+import porebench.store.rows.Selection;
+import porebench.store.rows.StoredRows;
+
+/** The records of a lab book as one transaction sees them. */
+public final class StoredRecords implements Records {
+    private final Handle handle;
+    private final String name;
+
+    public StoredRecords(Handle handle, String name) {
+        this.handle = handle;
+        this.name = name;
+    }
+
+    @Override
+    public <T extends Kept> List<Version<T>> latest(Class<T> kind) {
+        RecordTable<T> table = RecordTable.of(kind);
+        return inOrder(read(table, Selection.newest(table.kind())));
+    }
+
+    @Override
+    public <T extends Kept> void each(Class<T> kind, Consumer<Version<T>> taker) {
+        RecordTable<T> table = RecordTable.of(kind);
+        History history = new History(handle);
+        List<String> ids = history.idsBehind(table.kind(), "", Selection.MOST_NAMES);
+        while (!ids.isEmpty()) {
+            inOrder(read(table, Selection.newest(table.kind(), ids))).forEach(taker);
+            ids = history.idsBehind(table.kind(), ids.get(ids.size() - 1), Selection.MOST_NAMES);
+        }
+    }
+
+    @Override
+    public <T extends Kept> Optional<Version<T>> latest(Class<T> kind, String recordId) {
+        RecordTable<T> table = RecordTable.of(kind);
+        return read(table, Selection.newest(table.kind(), recordId)).stream().findFirst();
+    }
+
+    @Override
+    public <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId) {
+        RecordTable<T> table = RecordTable.of(kind);
+        return read(table, Selection.versions(table.kind(), recordId));
+    }
+
+    @Override
+    public <T extends Kept> Optional<Version<T>> version(Class<T> kind, String recordId, int number) {
+        RecordTable<T> table = RecordTable.of(kind);
+        return read(table, Selection.version(table.kind(), recordId, number)).stream()
+                .findFirst();
+    }
+
+    @Override
+    public <T extends Kept> List<Version<T>> latestOf(Belonging<T> belonging, String ownerId) {
+        RecordTable<T> table = RecordTable.of(belonging.kind());
+        return inOrder(read(table, Selection.belonging(table, belonging.column(), ownerId)));
+    }
+
+    @Override
+    public <T extends Kept> Map<String, Version<T>> latest(Class<T> kind, Collection<String> recordIds) {
+        RecordTable<T> table = RecordTable.of(kind);
+        Map<String, Version<T>> found = new HashMap<>();
+        Selection.parts(recordIds)
+                .forEach(part -> read(table, Selection.newest(table.kind(), part))
+                        .forEach(version -> found.put(version.value().recordId(), version)));
+        return found;
+    }
+
+    @Override
+    public <T extends Kept> List<Version<T>> latestOf(Belonging<T> belonging, Collection<String> ownerIds) {
+        RecordTable<T> table = RecordTable.of(belonging.kind());
+        Map<String, Version<T>> found = new HashMap<>();
+        Selection.parts(ownerIds)
+                .forEach(part -> read(table, Selection.belonging(table, belonging.column(), part))
+                        .forEach(version -> found.put(version.value().recordId(), version)));
+        return inOrder(found.values());
+    }
+
+    private static <T extends Kept> List<Version<T>> inOrder(Collection<Version<T>> versions) {
+        return versions.stream()
+                .sorted(Comparator.comparing(version -> version.value().recordId()))
+                .toList();
+    }
+
+    @Override
+    public List<String> ids(RecordKind kind) {
+        return new History(handle).ids(kind);
+    }
+
+    @Override
+    public Map<String, String> alike(RecordKind kind, Collection<String> names) {
+        return new NameLooks(handle).alike(kind, names);
+    }
+
+    private <T extends Kept> List<Version<T>> read(RecordTable<T> table, Selection selection) {
+        StoredRows rows = StoredRows.read(handle, table, selection);
+        try (Query entries = selection.entries(handle)) {
+            return entries.map((row, context) -> version(
+                            table,
+                            rows,
+                            row.getLong("entry_no"),
+                            row.getInt("version"),
+                            row.getString("who"),
+                            row.getString("at_utc"),
+                            row.getString("why")))
+                    .list();
+        }
+    }
+
+    private <T extends Kept> Version<T> version(
+            RecordTable<T> table, StoredRows rows, long entryNo, int number, String who, String atUtc, String why) {
+        try {
+            T value = table.value(rows.of(entryNo).orElseThrow());
+            return new Version<>(value, number, new Stamp(who, Instant.parse(atUtc), why));
+        } catch (RuntimeException tampered) {
+            throw new StoreException(Task.READ_ENTRY, name, Long.toString(entryNo), tampered);
+        }
+    }
+}
