@@ -192,7 +192,7 @@ class HouseRulesTest {
             "porebench.exchange.Export",
             // They hand the question on.
             "porebench.record.DraftedRecords",
-            "porebench.desk.frame.GuardedBook");
+            "porebench.desk.frame.book.GuardedBook");
 
     @ArchTest
     static final ArchRule noQuestionReadsAWholeKind = noClasses()

@@ -24,8 +24,8 @@ import porebench.command.reply.Machine;
 import porebench.command.reply.Ports;
 import porebench.desk.Settings;
 import porebench.desk.frame.DrawnPages;
-import porebench.desk.frame.InventedBooks;
 import porebench.desk.frame.Outside;
+import porebench.desk.frame.book.InventedBooks;
 import porebench.exchange.PracticeLaboratory;
 
 /**

@@ -6,9 +6,9 @@ import porebench.command.DemoRun;
 import porebench.command.reply.Machine;
 import porebench.command.reply.Ports;
 import porebench.desk.Settings;
-import porebench.desk.frame.InventedBooks;
 import porebench.desk.frame.Outside;
 import porebench.desk.frame.Workbench;
+import porebench.desk.frame.book.InventedBooks;
 import porebench.exchange.PracticeLaboratory;
 
 /** The workbench window with what it needs from outside. */

@@ -182,9 +182,10 @@ class BundlesTest {
         return texts.stringPropertyNames();
     }
 
+    /** Returns the sources of a bundle's package, with those of its rooms; a screen beside it has a bundle of its own. */
     private static String sources(Path bundle) {
         Path folder = SOURCES.resolve(BUNDLES.relativize(bundle.getParent()));
-        try (Stream<Path> files = Files.list(folder)) {
+        try (Stream<Path> files = folder.equals(SOURCES) ? Files.list(folder) : Files.walk(folder)) {
             StringBuilder all = new StringBuilder();
             for (Path file :
                     files.filter(each -> each.toString().endsWith(".java")).toList()) {

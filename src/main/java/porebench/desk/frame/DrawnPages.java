@@ -12,6 +12,12 @@ import porebench.desk.DeskModel;
 import porebench.desk.Settings;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
+import porebench.desk.frame.book.GuardedBook;
+import porebench.desk.frame.dialog.Command;
+import porebench.desk.frame.dialog.FrameTexts;
+import porebench.desk.frame.dialog.SwingAsker;
+import porebench.desk.frame.rail.Head;
+import porebench.desk.frame.rail.MixRail;
 import porebench.method.Texts;
 import porebench.record.LabBook;
 

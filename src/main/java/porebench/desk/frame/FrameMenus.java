@@ -14,6 +14,13 @@ import javax.swing.event.MenuListener;
 import org.jspecify.annotations.Nullable;
 import porebench.desk.DeskModel;
 import porebench.desk.form.UnitSystem;
+import porebench.desk.frame.book.BookCommands;
+import porebench.desk.frame.book.BookWork;
+import porebench.desk.frame.book.Turning;
+import porebench.desk.frame.dialog.About;
+import porebench.desk.frame.dialog.Command;
+import porebench.desk.frame.dialog.LaboratoryDialog;
+import porebench.desk.frame.dialog.ProfileDialog;
 import porebench.method.Texts;
 
 /** The menu bar. */

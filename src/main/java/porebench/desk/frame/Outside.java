@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import porebench.desk.Settings;
+import porebench.desk.frame.book.InventedBooks;
 import porebench.port.LabBookShelf;
 import porebench.port.LabSheets;
 import porebench.port.Press;

@@ -38,13 +38,13 @@ import porebench.record.id.TrialId;
  * @param trials the step that shows one trial
  * @param meter the page of one meter, which the register of meters leads to
  */
-record Pages(
+public record Pages(
         List<LatePage<?>> steps,
         List<LatePage<?>> registers,
         LatePage<MixPage> mix,
         LatePage<TrialsPage> trials,
         LatePage<MeterPage> meter) {
-    Pages {
+    public Pages {
         steps = List.copyOf(steps);
         registers = List.copyOf(registers);
     }

@@ -12,6 +12,11 @@ import javax.swing.JPanel;
 import porebench.desk.DeskModel;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
+import porebench.desk.frame.book.GuardedBook;
+import porebench.desk.frame.book.InventedBooks;
+import porebench.desk.frame.dialog.FrameTexts;
+import porebench.desk.frame.dialog.SwingAsker;
+import porebench.desk.frame.dialog.TrainingBand;
 
 /** Opens the workbench window; all that {@code app} knows of it. */
 public final class Workbench {

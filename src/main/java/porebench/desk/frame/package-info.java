@@ -1,5 +1,6 @@
 /**
- * The workbench window itself: frame, menus, dialogs, theme, and the list of all pages.
+ * The workbench window itself: frame, menus, theme, what it remembers, and the list of all pages. Rooms: {@code book} for lab books
+ * as a whole, {@code dialog} for dialogs, {@code rail} for what stands beside and above the pages.
  *
  * <p>Imports every screen of {@code desk}; imported by {@code app} only.
  */

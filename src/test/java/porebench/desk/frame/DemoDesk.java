@@ -17,6 +17,8 @@ import porebench.desk.DeskModel;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.Settings;
 import porebench.desk.Tools;
+import porebench.desk.frame.book.GuardedBook;
+import porebench.desk.frame.book.InventedBooks;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
 import porebench.exchange.PracticeLaboratory;
@@ -25,7 +27,7 @@ import porebench.record.LabBook;
 import porebench.store.SqliteShelf;
 
 /** The demo laboratory on a desk, in a real file, with real outer rooms and scripted answers. */
-final class DemoDesk {
+public final class DemoDesk {
     /** On this day all states of a factor are to be seen. */
     static final Clock DAY = Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC);
 
@@ -33,7 +35,7 @@ final class DemoDesk {
 
     final ScriptedAsker asker = new ScriptedAsker();
     final Path file;
-    final DeskModel desk;
+    public final DeskModel desk;
     final WindowMemory memory = new WindowMemory(Settings.inMemory());
 
     private DemoDesk(Path file, LabBook book, SqliteShelf shelf, Locale locale) {
@@ -60,12 +62,12 @@ final class DemoDesk {
     }
 
     /** Makes the demo lab book in a folder. */
-    static DemoDesk filled(Path folder) {
+    public static DemoDesk filled(Path folder) {
         return filled(folder, Locale.ENGLISH);
     }
 
     /** Makes the demo lab book in a folder, the window in a language. */
-    static DemoDesk filled(Path folder, Locale locale) {
+    public static DemoDesk filled(Path folder, Locale locale) {
         SqliteShelf shelf = new SqliteShelf(DAY);
         Path file = folder.resolve("demo.porebench");
         copyFilledBook(file);

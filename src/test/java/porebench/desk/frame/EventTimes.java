@@ -7,6 +7,7 @@ import java.lang.management.ThreadMXBean;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import porebench.desk.frame.book.GuardedBook;
 
 /**
  * How long single events hold the event thread.

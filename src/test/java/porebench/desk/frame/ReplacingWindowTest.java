@@ -33,6 +33,7 @@ import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.Settings;
+import porebench.desk.frame.dialog.SwingAsker;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.record.Draft;

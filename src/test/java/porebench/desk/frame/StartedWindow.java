@@ -28,6 +28,8 @@ import porebench.desk.Settings;
 import porebench.desk.Tools;
 import porebench.desk.form.HeldInput;
 import porebench.desk.form.Tasks;
+import porebench.desk.frame.book.GuardedBook;
+import porebench.desk.frame.book.InventedBooks;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
 import porebench.exchange.PracticeLaboratory;

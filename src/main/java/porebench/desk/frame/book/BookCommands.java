@@ -1,0 +1,194 @@
+package porebench.desk.frame.book;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.BiFunction;
+import java.util.function.Consumer;
+import javax.swing.JComponent;
+import porebench.desk.DeskModel;
+import porebench.desk.Tools;
+import porebench.desk.frame.dialog.ImportModel;
+import porebench.desk.frame.dialog.ImportQuestion;
+import porebench.method.Answer;
+import porebench.method.Texts;
+import porebench.port.BookCopy;
+import porebench.port.OutputFolder;
+import porebench.port.OutputRefused;
+import porebench.record.LabBook;
+
+/** What can be done with the open lab book as a whole: copy it, bring records in and out, check the chain. */
+public final class BookCommands {
+    private final DeskModel desk;
+    private final Tools tools;
+    private final Texts texts;
+    private final JComponent over;
+    private final Turning turning;
+
+    /**
+     * Makes the commands.
+     *
+     * @param over what dialogs stand over
+     */
+    BookCommands(DeskModel desk, Texts texts, JComponent over, Turning turning) {
+        this.desk = desk;
+        this.tools = desk.tools();
+        this.texts = texts;
+        this.over = over;
+        this.turning = turning;
+    }
+
+    /** Writes a copy of the lab book to a new file and stays with this one. */
+    public void saveCopy() {
+        Optional<Path> file = tools.asker()
+                .newFile(
+                        over,
+                        texts.get("book.copy.title"),
+                        texts.get("book.copy.name", plainName()) + Turning.EXTENSION);
+        file.ifPresent(chosen -> work(
+                texts.get("book.copy.doing", name(chosen)),
+                () -> {
+                    desk.book().saveCopy(chosen);
+                    return chosen;
+                },
+                done -> tools.asker()
+                        .tell(over, texts.get("book.copy.title"), texts.get("book.copy.done", done.toString()))));
+    }
+
+    /** Backs the lab book up into a folder, under a name of the moment; the backup is checked before it gets it. */
+    public void backUp() {
+        Optional<Path> file = turning.file();
+        if (file.isEmpty()) {
+            return;
+        }
+        tools.asker().folder(over, texts.get("backup.title")).ifPresent(folder -> {
+            String doing = texts.get("backup.doing", folder.toString());
+            work(doing, () -> tools.shelf().backUp(file.get(), folder), this::tellBackedUp);
+        });
+    }
+
+    private void tellBackedUp(Answer<BookCopy> answer) {
+        String title = texts.get("backup.title");
+        answer.value()
+                .ifPresent(copy -> tools.asker()
+                        .tell(
+                                over,
+                                title,
+                                texts.get(
+                                        "backup.done",
+                                        copy.file().toString(),
+                                        copy.head().entries(),
+                                        copy.head().printed())));
+        if (!answer.problems().isEmpty()) {
+            tools.asker().problems(over, title, answer.problems());
+        }
+    }
+
+    /** Brings records in from a CSV file, after showing what is wrong with it. */
+    public void importCsv() {
+        LabBook book = desk.book();
+        LocalDate today = tools.today();
+        Optional<Path> file = tools.asker().fileToOpen(over, texts.get("import.title"), ".csv");
+        file.ifPresent(chosen -> work(
+                texts.get("import.doing", name(chosen)),
+                () -> ImportModel.of(book, tools.sheets().records(chosen), today),
+                this::keepGood));
+    }
+
+    private void keepGood(ImportModel incoming) {
+        String title = texts.get("import.title");
+        boolean keep = new ImportQuestion(texts, tools).ask(over, incoming);
+        if (!keep || tools.asker().person(over).isEmpty()) {
+            return;
+        }
+        desk.keep(incoming.result().drafts(), texts.get("import.why", incoming.file()), problems -> {
+            if (problems.isEmpty()) {
+                tools.asker()
+                        .tell(over, title, texts.get("import.done", ImportQuestion.countsInWords(texts, incoming)));
+            } else {
+                tools.asker().problems(over, title, problems);
+            }
+        });
+    }
+
+    /** Writes every kind of record into a folder as CSV. */
+    public void exportCsv() {
+        export("export.title", tools.sheets()::export);
+    }
+
+    /** Writes everything, all versions with who, when and why, into a folder, from which it can be built anew. */
+    public void exportWhole() {
+        export("export.whole.title", tools.sheets()::exportWhole);
+    }
+
+    private void export(String titleKey, BiFunction<LabBook, OutputFolder, List<Path>> writing) {
+        String title = texts.get(titleKey);
+        tools.asker().folder(over, title).ifPresent(folder -> exportTo(OutputFolder.fresh(folder), title, writing));
+    }
+
+    private void exportTo(OutputFolder folder, String title, BiFunction<LabBook, OutputFolder, List<Path>> writing) {
+        String doing = texts.get("export.doing", folder.path().toString());
+        tools.tasks()
+                .run(
+                        doing,
+                        () -> writing.apply(desk.book(), folder),
+                        files -> tellExported(folder.path(), title, files),
+                        failure -> {
+                            if (mayReplace(folder, title, doing, failure)) {
+                                exportTo(OutputFolder.replacing(folder.path()), title, writing);
+                            }
+                        });
+    }
+
+    /** Asks before files that are there are replaced; nothing is written until then. Tells any other failure. */
+    private boolean mayReplace(OutputFolder folder, String title, String doing, Exception failure) {
+        if (!(failure instanceof OutputRefused refused) || !refused.isOnlyThere()) {
+            tools.asker().failure(over, doing, failure);
+            return false;
+        }
+        String question = texts.get(
+                "export.replace",
+                folder.path().toString(),
+                Integer.toString(refused.problems().size()));
+        return tools.asker().confirm(over, title, question, texts.get("ask.replace.action"));
+    }
+
+    private void tellExported(Path folder, String title, List<Path> files) {
+        String names = String.join("\n", files.stream().map(BookCommands::name).toList());
+        tools.asker().tell(over, title, texts.get("export.done", folder.toString(), names));
+    }
+
+    /** Checks the whole lab book: file, tables, indexes and the chain of entries. */
+    public void verify() {
+        work(texts.get("verify.doing"), () -> desk.book().check(Optional.empty()), check -> {
+            if (check.problems().isEmpty()) {
+                tools.asker()
+                        .tell(
+                                over,
+                                texts.get("verify.title"),
+                                texts.get(
+                                        "verify.good",
+                                        desk.book().name(),
+                                        check.head().entries(),
+                                        check.head().printed()));
+            } else {
+                tools.asker().problems(over, texts.get("verify.title"), check.problems());
+            }
+        });
+    }
+
+    private <T> void work(String doing, Callable<T> work, Consumer<T> done) {
+        tools.tasks().run(doing, work, done, failure -> tools.asker().failure(over, doing, failure));
+    }
+
+    private String plainName() {
+        String name = desk.book().name();
+        return name.endsWith(Turning.EXTENSION) ? name.substring(0, name.length() - Turning.EXTENSION.length()) : name;
+    }
+
+    private static String name(Path file) {
+        return String.valueOf(file.getFileName());
+    }
+}

@@ -1,0 +1,65 @@
+package porebench.desk.frame.book;
+
+import java.util.function.Consumer;
+import javax.swing.JComponent;
+import porebench.desk.DeskModel;
+import porebench.desk.form.Commands;
+import porebench.method.Texts;
+import porebench.record.id.TrialId;
+
+/**
+ * All that can be done with lab books as a whole.
+ *
+ * @param commands copying, checking, bringing in and out
+ * @param turning turning to another lab book
+ * @param replacing putting another lab book in a place
+ * @param practice simulating trials in a training book
+ */
+public record BookWork(BookCommands commands, Turning turning, Replacing replacing, PracticeCommands practice) {
+    /**
+     * Makes it.
+     *
+     * @param over what dialogs stand over
+     * @param leaving asks about unsaved drafts, and goes on when the window may turn
+     * @param window hears how it went
+     * @param openTrial turns the window to a trial
+     */
+    public static BookWork of(
+            DeskModel desk,
+            Texts texts,
+            JComponent over,
+            InventedBooks invented,
+            Consumer<Runnable> leaving,
+            Turning.Window window,
+            Consumer<TrialId> openTrial) {
+        Turning turning = new Turning(desk, texts, over, invented, leaving, window);
+        return new BookWork(
+                new BookCommands(desk, texts, over, turning),
+                turning,
+                new Replacing(desk, texts, over, turning),
+                new PracticeCommands(desk, texts, over, turning, openTrial));
+    }
+
+    /** Offers on the page without a lab book what can be done there. */
+    public void offer(NoBookPage page, Texts texts) {
+        page.addForDemo(
+                "noBook.demoAnew",
+                Commands.of(texts.get("no-book.demo-anew.action"), replacing::demoAnew),
+                texts.get("no-book.demo-anew"));
+        page.add("noBook.open", Commands.of(texts.get("menu.open"), turning::open), texts.get("no-book.open"));
+        page.add("noBook.new", Commands.of(texts.get("menu.new"), turning::begin), texts.get("no-book.new"));
+        page.add(
+                "noBook.restore",
+                Commands.of(texts.get("menu.restore"), replacing::restore),
+                texts.get("no-book.restore"));
+        page.add(
+                "noBook.rebuild",
+                Commands.of(texts.get("menu.rebuild"), replacing::rebuild),
+                texts.get("no-book.rebuild"));
+        page.add(
+                "noBook.training",
+                Commands.of(texts.get("menu.training.new"), turning::beginTraining),
+                texts.get("no-book.training"));
+        page.add("noBook.demo", Commands.of(texts.get("menu.demo"), turning::openDemo), texts.get("no-book.demo"));
+    }
+}

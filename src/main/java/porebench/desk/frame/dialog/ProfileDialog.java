@@ -1,0 +1,222 @@
+package porebench.desk.frame.dialog;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Dimension;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import porebench.desk.DeskModel;
+import porebench.desk.Question;
+import porebench.desk.form.Choices;
+import porebench.desk.form.Form;
+import porebench.desk.form.ProblemLines;
+import porebench.desk.form.Typing;
+import porebench.desk.form.WrappedText;
+import porebench.method.Problem;
+import porebench.method.Profile;
+import porebench.method.SourceText;
+import porebench.method.Texts;
+import porebench.record.Draft;
+import porebench.record.LaboratoryProfile;
+import porebench.record.Version;
+
+/** Shows the figures of a profile with their clauses, and lets the laboratory keep its own copy with other figures. */
+public final class ProfileDialog {
+    private static final Question<List<Version<LaboratoryProfile>>> OWN =
+            new Question.Newest<>(LaboratoryProfile.class);
+    private static final int[] COLUMN_WIDTHS = {290, 80, 150, 100, 400};
+
+    private final DeskModel desk;
+    private final Texts texts;
+    private final ProfileModel model;
+    private final JComboBox<Profile> choice;
+    private final JTextField id = new JTextField(18);
+    private final JTextField title = new JTextField(30);
+    private final Form form;
+    private final JPanel names = new JPanel(new MigLayout("insets 0", "[grow,fill]", "[]"));
+    private final WrappedText edition = new WrappedText("edition", "quiet");
+    private final FigureTable figures;
+    private final JTable table;
+    private final ProblemLines problems;
+    private final JButton copy = new JButton();
+    private final JButton save = new JButton();
+    private boolean showing;
+
+    private ProfileDialog(DeskModel desk, Texts texts, List<Version<LaboratoryProfile>> own) {
+        this.desk = desk;
+        this.texts = texts;
+        String chosen = desk.evidence()
+                .map(evidence -> evidence.mix().value().profileId())
+                .orElse("");
+        model = new ProfileModel(own, texts, chosen);
+        form = new Form(desk.tools().problemText());
+        problems = new ProblemLines("profile.problems", desk.tools().problemText());
+        choice = Choices.of("profile", List.of(), Profile::title, this::choose);
+        figures = new FigureTable(model, texts);
+        table = new JTable(figures);
+    }
+
+    /** Shows the dialog, once the laboratory's own profiles have been read, until it is closed. */
+    public static void open(DeskModel desk, Texts texts, JComponent over) {
+        desk.ask(OWN, own -> new ProfileDialog(desk, texts, own).show(over));
+    }
+
+    private void show(JComponent over) {
+        AskDialog dialog = new AskDialog(over, texts.get("profile.title"), content(over));
+        JButton close = dialog.button("close", texts.get("ask.close"));
+        dialog.closesOnlyIf(close, this::mayDrop);
+        model.history().onChange(this::refresh);
+        fillChoice();
+        refresh();
+        dialog.ask();
+    }
+
+    private JComponent content(JComponent over) {
+        JPanel content = new JPanel(
+                new MigLayout("insets 0, wrap 1, hidemode 3", "[grow,fill]", "[]6[]10[]10[grow,fill]8[]8[]"));
+        JPanel top = new JPanel(new MigLayout("insets 0", "[]8[grow,fill]", "[]"));
+        top.add(Form.label(texts.get("profile.choose"), choice));
+        top.add(choice);
+        content.add(top);
+        content.add(edition, "wmin 0");
+        form.add("id", texts.get("profile.id"), id, "");
+        form.add("title", texts.get("profile.name"), title, "");
+        names.add(form.panel());
+        content.add(names);
+        content.add(tableInScroll());
+        content.add(problems.panel(), "wmin 0");
+        content.add(buttons(over), "alignx leading, growx 0");
+        onTyping(id);
+        onTyping(title);
+        return content;
+    }
+
+    private JComponent tableInScroll() {
+        table.setName("figures");
+        table.putClientProperty("terminateEditOnFocusLost", true);
+        table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
+        int total = 0;
+        for (int column = 0; column < COLUMN_WIDTHS.length; column++) {
+            int width = UIScale.scale(COLUMN_WIDTHS[column]);
+            table.getColumnModel().getColumn(column).setPreferredWidth(width);
+            total += width;
+        }
+        table.setDefaultRenderer(Object.class, new FigureCell(figures));
+        JScrollPane scroll = new JScrollPane(table);
+        scroll.setPreferredSize(new Dimension(total + 20, 12 * table.getRowHeight()));
+        return scroll;
+    }
+
+    private JComponent buttons(JComponent over) {
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 10", "[][]"));
+        copy.setAction(new Command(texts.get("profile.copy.action"), null, model::copy));
+        copy.setName("copy");
+        save.setAction(new Command(texts.get("profile.save"), null, () -> save(over)));
+        save.setName("save");
+        row.add(copy);
+        row.add(save);
+        row.add(new JLabel());
+        return row;
+    }
+
+    private void onTyping(JTextField field) {
+        Typing.follow(field, typed -> {
+            if (!showing) {
+                model.changeName(id.getText(), title.getText());
+            }
+        });
+    }
+
+    private void fillChoice() {
+        showing = true;
+        choice.removeAllItems();
+        model.profiles().forEach(choice::addItem);
+        choice.setSelectedItem(model.shown());
+        showing = false;
+    }
+
+    private void choose(Profile profile) {
+        if (!showing && !profile.equals(model.shown())) {
+            if (mayDrop()) {
+                model.show(profile);
+            } else {
+                fillChoice();
+            }
+        }
+    }
+
+    /** Asks before changes that are not saved would be lost. */
+    private boolean mayDrop() {
+        return !model.isChanged()
+                || desk.tools()
+                        .asker()
+                        .confirm(
+                                choice,
+                                texts.get("profile.title"),
+                                texts.get("profile.drop"),
+                                texts.get("ask.draft.drop"));
+    }
+
+    private void refresh() {
+        showing = true;
+        if (!id.getText().equals(model.draft().id())) {
+            id.setText(model.draft().id());
+        }
+        if (!title.getText().equals(model.draft().title())) {
+            title.setText(model.draft().title());
+        }
+        showing = false;
+        id.setEditable(model.isNew());
+        names.setVisible(model.isOwn());
+        edition.setText(
+                model.isOwn()
+                        ? texts.get("profile.based-on", model.shown().basedOn().orElse(""))
+                        : SourceText.in(texts.locale()).say(model.shown().edition()));
+        choice.setEnabled(!model.isNew());
+        copy.setEnabled(!model.isChanged());
+        save.setEnabled(model.canSave());
+        List<Problem> wrong = model.isOwn() ? model.problems() : List.of();
+        problems.show(
+                form.show(wrong).stream().map(new FigureWords(texts)::named).toList());
+        figures.refresh();
+        table.repaint();
+    }
+
+    private void save(JComponent over) {
+        String heading = texts.get("profile.title");
+        Optional<Draft> draft = model.record();
+        if (draft.isEmpty()) {
+            return;
+        }
+        Optional<String> why = desk.tools().asker().reason(choice, heading, texts.get("profile.why"));
+        if (why.isEmpty() || desk.tools().asker().person(choice).isEmpty()) {
+            return;
+        }
+        String kept = draft.get().value().recordId();
+        desk.keep(List.of(draft.get()), why.get(), refused -> {
+            if (refused.isEmpty()) {
+                desk.ask(OWN, own -> show(own, kept));
+            } else {
+                desk.tools().asker().problems(choice, heading, refused);
+            }
+        });
+    }
+
+    private void show(List<Version<LaboratoryProfile>> own, String kept) {
+        model.know(own);
+        model.profiles().stream()
+                .filter(profile -> profile.id().equals(kept))
+                .findFirst()
+                .ifPresent(model::show);
+        fillChoice();
+        refresh();
+    }
+}

@@ -1,0 +1,286 @@
+package porebench.desk.frame.dialog;
+
+import java.awt.KeyboardFocusManager;
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JFileChooser;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
+import javax.swing.filechooser.FileNameExtensionFilter;
+import javax.swing.text.JTextComponent;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+import porebench.desk.Asker;
+import porebench.desk.DeskModel;
+import porebench.desk.Settings;
+import porebench.desk.form.Typing;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+import porebench.method.Texts;
+import porebench.port.OutputFile;
+import porebench.port.Spoken;
+
+/** Asks and tells in real dialogs. */
+public final class SwingAsker implements Asker {
+    private static final String FOLDER = "folder";
+
+    private final Texts texts;
+    private ProblemText problemText;
+    private final Settings settings;
+    private final Supplier<Optional<Path>> log;
+    private @Nullable DeskModel desk;
+
+    /**
+     * Makes an asker.
+     *
+     * @param log returns the file in which the details of a failure stand; empty when there is none
+     */
+    public SwingAsker(Locale locale, Settings settings, Supplier<Optional<Path>> log) {
+        this.texts = FrameTexts.in(locale);
+        this.problemText = ProblemText.in(locale);
+        this.settings = settings;
+        this.log = log;
+    }
+
+    /** Tells whom to ask, and where to write down, who works here. */
+    public void serve(DeskModel served) {
+        desk = served;
+        problemText = served.tools().problemText();
+    }
+
+    @Override
+    public Optional<String> reason(JComponent over, String title, String question) {
+        JTextArea field = new JTextArea(3, 40);
+        field.setLineWrap(true);
+        field.setWrapStyleWord(true);
+        // In a text of one sentence the tabulator leads on to the buttons.
+        field.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+        field.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+        return words(over, title, question, field, new JScrollPane(field), texts.get("ask.keep"));
+    }
+
+    @Override
+    public Optional<String> person(JComponent over) {
+        DeskModel served = desk;
+        if (served == null) {
+            return Optional.empty();
+        }
+        if (!served.person().isBlank()) {
+            return Optional.of(served.person());
+        }
+        Optional<String> name = askPerson(over, "");
+        name.ifPresent(served::setPerson);
+        return name;
+    }
+
+    /** Asks who works here, also when somebody said so already. */
+    Optional<String> askPerson(JComponent over, String before) {
+        JTextField field = new JTextField(before, 30);
+        return words(over, texts.get("ask.person.title"), texts.get("ask.person"), field, field, texts.get("ask.use"));
+    }
+
+    private Optional<String> words(
+            JComponent over, String title, String question, JTextComponent field, JComponent shown, String actionName) {
+        field.setName("answer");
+        JPanel content = new JPanel(new MigLayout("insets 0, wrap 1", "[grow,fill]", "[]10[]"));
+        content.add(AskDialog.text(question));
+        content.add(shown);
+        AskDialog dialog = new AskDialog(over, title, content);
+        JButton accept = dialog.button("accept", actionName);
+        dialog.button("cancel", texts.get("ask.cancel"));
+        accept.setEnabled(!field.getText().isBlank());
+        Typing.follow(field, typed -> accept.setEnabled(!field.getText().isBlank()));
+        SwingUtilities.invokeLater(field::requestFocusInWindow);
+        return dialog.ask() == 0 ? AskDialog.filled(field.getText()) : Optional.empty();
+    }
+
+    @Override
+    public boolean confirm(JComponent over, String title, String question, String actionName) {
+        AskDialog dialog = new AskDialog(over, title, AskDialog.text(question));
+        dialog.button("accept", actionName);
+        dialog.button("cancel", texts.get("ask.cancel"));
+        return dialog.askSafely() == 0;
+    }
+
+    @Override
+    public DraftAnswer draft(JComponent over, String pageTitle) {
+        AskDialog dialog =
+                new AskDialog(over, texts.get("ask.draft.title"), AskDialog.text(texts.get("ask.draft", pageTitle)));
+        dialog.button("save", texts.get("ask.draft.save"));
+        dialog.button("drop", texts.get("ask.draft.drop"));
+        dialog.button("stay", texts.get("ask.draft.stay"));
+        return switch (dialog.ask()) {
+            case 0 -> DraftAnswer.SAVE;
+            case 1 -> DraftAnswer.DROP;
+            default -> DraftAnswer.KEEP_EDITING;
+        };
+    }
+
+    @Override
+    public Optional<Path> fileToOpen(JComponent over, String title, String extension) {
+        JFileChooser chooser = chooser(over, title);
+        chooser.setFileFilter(
+                new FileNameExtensionFilter(texts.get("ask.files", extension), extension.replace(".", "")));
+        return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION ? chosen(chooser) : Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> folder(JComponent over, String title) {
+        JFileChooser chooser = chooser(over, title);
+        chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+        return chooser.showDialog(over, texts.get("ask.folder.use")) == JFileChooser.APPROVE_OPTION
+                ? chosen(chooser)
+                : Optional.empty();
+    }
+
+    @Override
+    public Optional<OutputFile> fileToWrite(JComponent over, String title, String suggestedName) {
+        return toWrite(
+                over,
+                title,
+                suggestedName,
+                chooser ->
+                        withExtensionOf(suggestedName, chooser.getSelectedFile().toPath()),
+                chooser -> {});
+    }
+
+    @Override
+    public Optional<OutputFile> fileToWrite(JComponent over, String title, String suggestedName, List<Kind> kinds) {
+        KindsOfFile filters = new KindsOfFile(kinds, texts);
+        return toWrite(over, title, suggestedName, filters::nameOf, filters::offer);
+    }
+
+    private Optional<OutputFile> toWrite(
+            JComponent over,
+            String title,
+            String suggestedName,
+            Function<JFileChooser, Path> naming,
+            Consumer<JFileChooser> dressing) {
+        JFileChooser chooser = chooser(over, title);
+        dressing.accept(chooser);
+        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestedName));
+        while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
+            Path file = naming.apply(chooser);
+            boolean isThere = Files.exists(file);
+            boolean write = !isThere
+                    || confirm(
+                            over,
+                            title,
+                            texts.get("ask.replace", String.valueOf(file.getFileName())),
+                            texts.get("ask.replace.action"));
+            if (write) {
+                chosen(chooser);
+                return Optional.of(new OutputFile(file, isThere));
+            }
+        }
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> newFile(JComponent over, String title, String suggestedName) {
+        JFileChooser chooser = chooser(over, title);
+        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestedName));
+        while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
+            Path file = withExtensionOf(suggestedName, chooser.getSelectedFile().toPath());
+            // A file that is there is not read: it may be a lab book that is open here, whose locks would be lost.
+            List<Problem> problems = Files.exists(file)
+                    ? List.of(Problem.error("file", "book.file-exists", String.valueOf(file)))
+                    : OutputFile.fresh(file).problems();
+            if (problems.isEmpty()) {
+                chosen(chooser);
+                return Optional.of(file);
+            }
+            problems.forEach(problem -> tell(over, title, problemText.say(problem)));
+        }
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> place(
+            JComponent over, String title, String suggestedName, Function<Path, String> ifThere, String actionName) {
+        JFileChooser chooser = chooser(over, title);
+        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestedName));
+        while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
+            Path file = withExtensionOf(suggestedName, chooser.getSelectedFile().toPath());
+            if (!Files.exists(file) || confirm(over, title, ifThere.apply(file), actionName)) {
+                chosen(chooser);
+                return Optional.of(file);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Path withExtensionOf(String suggestedName, Path file) {
+        int dot = suggestedName.lastIndexOf('.');
+        String name = String.valueOf(file.getFileName());
+        return dot < 0 || name.indexOf('.') >= 0 ? file : file.resolveSibling(name + suggestedName.substring(dot));
+    }
+
+    private JFileChooser chooser(@Nullable JComponent over, String title) {
+        // Swing says this one text in the machine's language, whatever the language of the chooser.
+        UIManager.put("FileChooser.acceptAllFileFilterText", texts.get("ask.files.all"));
+        JFileChooser chooser = new JFileChooser(settings.get(FOLDER, System.getProperty("user.home", ".")));
+        chooser.setDialogTitle(TrainingBand.title(over, title, texts));
+        chooser.setLocale(texts.locale());
+        return chooser;
+    }
+
+    private Optional<Path> chosen(JFileChooser chooser) {
+        settings.put(FOLDER, chooser.getCurrentDirectory().getPath());
+        return Optional.ofNullable(chooser.getSelectedFile()).map(File::toPath);
+    }
+
+    @Override
+    public void problems(JComponent over, String title, List<Problem> problems) {
+        AskDialog dialog = new AskDialog(over, title, new ProblemTable(problems, problemText, texts).component());
+        dialog.button("close", texts.get("ask.close"));
+        dialog.ask();
+    }
+
+    @Override
+    public void failure(JComponent over, String doing, Exception cause) {
+        if (cause instanceof CancellationException) {
+            return;
+        }
+        System.getLogger(SwingAsker.class.getName()).log(System.Logger.Level.WARNING, doing, cause);
+        String words = texts.get("ask.failure", doing, reasonOf(cause, texts.locale()));
+        String details = log.get()
+                .map(file -> "\n\n" + texts.get("failure.log", file.toString()))
+                .orElse("");
+        tell(over, texts.get("ask.failure.title"), words + details);
+    }
+
+    @Override
+    public void tell(@Nullable JComponent over, String title, String words) {
+        AskDialog dialog = new AskDialog(over, title, AskDialog.scrolled(AskDialog.text(words)));
+        dialog.button("close", texts.get("ask.close"));
+        dialog.ask();
+    }
+
+    /** Returns the messages of a failure and its causes, each once. */
+    public static String reasonOf(Throwable failure, Locale locale) {
+        StringBuilder words = new StringBuilder();
+        for (Throwable each = failure; each != null; each = each.getCause()) {
+            String message = each instanceof Spoken spoken ? spoken.say(locale) : each.getMessage();
+            String said = message == null ? each.getClass().getSimpleName() : message;
+            if (words.indexOf(said) < 0) {
+                words.append(words.isEmpty() ? "" : "\n").append(said);
+            }
+        }
+        return words.toString();
+    }
+}

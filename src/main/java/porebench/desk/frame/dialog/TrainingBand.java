@@ -1,0 +1,82 @@
+package porebench.desk.frame.dialog;
+
+import java.awt.BasicStroke;
+import java.awt.Component;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Path2D;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+import porebench.method.Texts;
+
+/**
+ * The band that says that nothing on view was measured: across the window of a training book whatever it shows, and across
+ * every dialog over it. Words and hatching say it, not the colour alone.
+ */
+public final class TrainingBand extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private static final String MARK = "porebench.training";
+
+    public TrainingBand(Texts texts) {
+        super(new MigLayout("insets 5 22 5 22, fillx", "[]18[grow,0::]", "[]"));
+        setName("training");
+        JLabel word = new JLabel(texts.get("training.word"));
+        JLabel why = new JLabel(texts.get("training.why"));
+        word.setName("training.word");
+        why.setName("training.why");
+        putClientProperty("FlatLaf.styleClass", "training");
+        word.putClientProperty("FlatLaf.styleClass", "trainingWord");
+        why.putClientProperty("FlatLaf.styleClass", "trainingText");
+        add(word);
+        add(why, "wmin 0");
+        getAccessibleContext().setAccessibleName(word.getText() + ". " + why.getText());
+    }
+
+    /** Marks everything that opens over a component as of a training book, or as of a real one. */
+    public static void mark(JComponent window, boolean isTraining) {
+        window.putClientProperty(MARK, isTraining);
+    }
+
+    /** Returns whether a dialog over a component shows something of a training book. */
+    static boolean isOver(@Nullable Component over) {
+        for (Component each = over; each != null; each = each.getParent()) {
+            if (each instanceof JComponent component && Boolean.TRUE.equals(component.getClientProperty(MARK))) {
+                return true;
+            }
+        }
+        return Optional.ofNullable(over)
+                .map(SwingUtilities::getRootPane)
+                .filter(root -> root.getContentPane() instanceof JComponent content
+                        && Boolean.TRUE.equals(content.getClientProperty(MARK)))
+                .isPresent();
+    }
+
+    /** Returns a title of something over a component, marked when that is of a training book. */
+    public static String title(@Nullable Component over, String title, Texts texts) {
+        return isOver(over) ? texts.get("training.title", title) : title;
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        super.paintComponent(graphics);
+        Graphics2D pen = (Graphics2D) graphics.create();
+        pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        pen.setColor(UIManager.getColor("Porebench.training.stripe"));
+        pen.setStroke(new BasicStroke(1));
+        int step = Math.max(8, getHeight() / 3);
+        Path2D stripes = new Path2D.Double();
+        for (int x = -getHeight(); x < getWidth(); x += step) {
+            stripes.moveTo(x, getHeight());
+            stripes.lineTo(x + getHeight(), 0);
+        }
+        pen.draw(stripes);
+        pen.dispose();
+    }
+}

@@ -1,0 +1,163 @@
+package porebench.desk.frame.rail;
+
+import java.awt.event.KeyEvent;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.ButtonGroup;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+import porebench.desk.DeskModel;
+import porebench.desk.Page;
+import porebench.desk.StateMark;
+import porebench.desk.form.Days;
+import porebench.desk.form.WrappedText;
+import porebench.evidence.Evidence;
+import porebench.evidence.FactorState;
+import porebench.evidence.JudgedDetermination;
+import porebench.method.Texts;
+import porebench.record.FactorIssue;
+
+/** The head of the selected mix: its name, how it stands with its factor, what to do next, and the row of steps. */
+public final class Head {
+    private static final String STYLE = "FlatLaf.styleClass";
+
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 14 22 10 22, fillx, hidemode 3", "[grow,fill,0::]24[]", "[]4[]12[]"));
+    private final JLabel title = new JLabel();
+    private final JLabel state = new JLabel();
+    private final WrappedText next = new WrappedText("next", "quiet");
+    private final JLabel factor = new JLabel();
+    private final JLabel factorNote = new JLabel();
+    private final JPanel stepRow = new JPanel(new MigLayout("insets 0, fillx, gapx 6", "", "[]"));
+    private final List<StepButton> buttons = new ArrayList<>();
+    private final ButtonGroup group = new ButtonGroup();
+    private final List<? extends Page> steps;
+    private final DeskModel desk;
+    private final Texts texts;
+
+    public Head(DeskModel desk, Texts texts, List<? extends Page> steps, Consumer<Page> openStep) {
+        this.desk = desk;
+        this.texts = texts;
+        this.steps = steps;
+        panel.setName("head");
+        panel.putClientProperty(STYLE, "head");
+        title.putClientProperty(STYLE, "h1");
+        title.setName("head.title");
+        state.setName("head.state");
+        factor.putClientProperty(STYLE, "number");
+        factor.setName("head.factor");
+        factorNote.putClientProperty(STYLE, "quiet");
+        stepRow.setOpaque(false);
+        JPanel figure = new JPanel(new MigLayout("insets 0, wrap 1, hidemode 3", "[trailing]", "[]0[]"));
+        figure.setOpaque(false);
+        figure.add(factor);
+        figure.add(factorNote);
+        JPanel sentence = new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[]14[grow,fill,0::]", "[top]"));
+        sentence.setOpaque(false);
+        sentence.add(state);
+        sentence.add(next, "wmin 0");
+        panel.add(title, "wmin 0");
+        panel.add(figure, "spany 2, wrap");
+        panel.add(sentence, "wmin 0, wrap");
+        panel.add(stepRow, "spanx 2, growx, wmin 0");
+        for (int index = 0; index < steps.size(); index++) {
+            addStep(index, openStep);
+        }
+    }
+
+    private void addStep(int index, Consumer<Page> openStep) {
+        Page page = steps.get(index);
+        StepButton button = new StepButton(index + 1, page.title());
+        button.setName("step." + page.name());
+        button.addActionListener(event -> openStep.accept(page));
+        button.setToolTipText(texts.get("step.key", Integer.toString(index + 1)));
+        panel.registerKeyboardAction(
+                event -> button.doClick(),
+                KeyStroke.getKeyStroke(KeyEvent.VK_1 + index, KeyEvent.CTRL_DOWN_MASK),
+                JComponent.WHEN_IN_FOCUSED_WINDOW);
+        group.add(button);
+        buttons.add(button);
+        stepRow.add(button, "grow, pushx, wmin 0");
+    }
+
+    public JPanel component() {
+        return panel;
+    }
+
+    /** Shows which step is on view. */
+    public void mark(Page current) {
+        group.clearSelection();
+        int index = steps.indexOf(current);
+        if (index >= 0) {
+            buttons.get(index).setSelected(true);
+        }
+    }
+
+    /** Shows the mix as it stands. */
+    public void refresh() {
+        Optional<Evidence> known = desk.evidence();
+        for (int index = 0; index < buttons.size(); index++) {
+            buttons.get(index).setEnabled(known.isPresent() || index == 0);
+        }
+        if (known.isEmpty()) {
+            showNewMix();
+        } else {
+            showMix(known.get(), desk.tools().today());
+        }
+    }
+
+    private void showNewMix() {
+        title.setText(texts.get("head.new"));
+        state.setIcon(null);
+        state.setText("");
+        next.setText(texts.get("head.new.next"));
+        factor.setText("");
+        factorNote.setText("");
+        for (int index = 0; index < buttons.size(); index++) {
+            buttons.get(index).show(caption(index), index == 0);
+        }
+    }
+
+    private void showMix(Evidence evidence, LocalDate day) {
+        title.setText(texts.get(
+                "head.title",
+                evidence.mix().value().id().text(),
+                evidence.mix().value().title()));
+        title.setToolTipText(title.getText());
+        FactorState stands = evidence.stateOn(day);
+        state.setIcon(new StateMark(stands, 13));
+        state.setText(MixCell.stateWords(texts, stands));
+        state.setForeground(StateMark.colour(stands));
+        NextStep step = NextStep.of(evidence, day);
+        next.setText(texts.get(step.key(), step.values().toArray()));
+        Optional<FactorIssue> inForce = evidence.inForceOn(day);
+        factor.setText(inForce.map(
+                        issue -> texts.get("head.factor", desk.tools().numbers().show(issue.factorPercent())))
+                .orElse(texts.get("head.no-factor")));
+        factorNote.setText(inForce.map(issue ->
+                        texts.get("head.issue", Integer.toString(issue.revision()), Days.show(issue.inForceFrom())))
+                .orElse(""));
+        for (int index = 0; index < buttons.size(); index++) {
+            boolean isNext = step.step() == index + 1;
+            String words = isNext ? texts.get("step.next") : caption(index);
+            buttons.get(index).show(words, isNext);
+        }
+        int trials = 2;
+        int counted =
+                evidence.openDetermination().map(JudgedDetermination::counted).orElse(0);
+        if (counted > 0 && buttons.size() > trials) {
+            buttons.get(trials).show(texts.get("step.counted", Integer.toString(counted)), step.step() == trials + 1);
+        }
+        panel.revalidate();
+    }
+
+    private String caption(int index) {
+        return texts.get("step." + (index + 1));
+    }
+}

@@ -1,0 +1,106 @@
+package porebench.desk.frame.rail;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import porebench.desk.form.Days;
+import porebench.evidence.Evidence;
+import porebench.evidence.FactorState;
+import porebench.evidence.JudgedDetermination;
+import porebench.method.FigureName;
+import porebench.record.FactorIssue;
+import porebench.record.id.SourceId;
+
+/**
+ * What a mix's factor asks of the laboratory next.
+ *
+ * @param key the sentence in the bundle
+ * @param values what it names
+ * @param step the step in which it is done, counted from 1; 0 when nothing has to be done
+ */
+public record NextStep(String key, List<String> values, int step) {
+    private static final int SAMPLE = 2;
+    private static final int TRIALS = 3;
+    private static final int VARIABILITY = 4;
+    private static final int FACTOR = 5;
+
+    public NextStep {
+        values = List.copyOf(values);
+    }
+
+    /** Returns what is next for a mix on a day. */
+    public static NextStep of(Evidence evidence, LocalDate day) {
+        FactorState state = evidence.stateOn(day);
+        Optional<FactorIssue> begun = evidence.issues().stream()
+                .map(version -> version.value())
+                .filter(issue -> !issue.inForceFrom().isAfter(day))
+                .max(Comparator.comparingInt(FactorIssue::revision));
+        if (state == FactorState.IN_FORCE) {
+            return new NextStep("next.in-force", List.of(recheckBy(begun)), 0);
+        }
+        String why = reason(evidence, state, begun);
+        return trials(evidence, "next." + why, values(evidence, state, begun));
+    }
+
+    private static String recheckBy(Optional<FactorIssue> issue) {
+        return issue.map(each -> Days.show(each.recheckBy())).orElse("");
+    }
+
+    private static String reason(Evidence evidence, FactorState state, Optional<FactorIssue> begun) {
+        return switch (state) {
+            case RECHECK_DUE -> "recheck-due";
+            case LAPSED -> "lapsed";
+            case WITHDRAWN -> "withdrawn";
+            case SOURCE_CHANGED -> changedSources(evidence, begun).isEmpty() ? "mix-changed" : "source-changed";
+            case EVIDENCE_CHANGED -> "evidence-changed";
+            case NOT_VERIFIED -> "not-verified";
+            default -> evidence.newestIssue().isPresent() ? "not-yet" : "no-factor";
+        };
+    }
+
+    private static List<String> values(Evidence evidence, FactorState state, Optional<FactorIssue> begun) {
+        return switch (state) {
+            case RECHECK_DUE, LAPSED -> List.of(recheckBy(begun));
+            case WITHDRAWN ->
+                List.of(begun.map(issue -> Days.show(issue.inForceFrom())).orElse(""));
+            case SOURCE_CHANGED -> List.of(changedSources(evidence, begun));
+            default ->
+                List.of(evidence.newestIssue()
+                        .map(issue -> Days.show(issue.inForceFrom()))
+                        .orElse(""));
+        };
+    }
+
+    private static String changedSources(Evidence evidence, Optional<FactorIssue> begun) {
+        return begun.stream()
+                .flatMap(issue -> evidence.changesSince(issue).stream())
+                .flatMap(change -> change.source().stream())
+                .map(SourceId::text)
+                .distinct()
+                .collect(Collectors.joining(", "));
+    }
+
+    /** Adds to the reason how far the trials of the next factor are. */
+    private static NextStep trials(Evidence evidence, String reasonKey, List<String> values) {
+        int least = evidence.profile().count(FigureName.LEAST_TRIALS);
+        Optional<JudgedDetermination> open = evidence.openDetermination();
+        int counted = open.map(JudgedDetermination::counted).orElse(0);
+        String first = values.get(0);
+        if (reasonKey.equals("next.not-yet")) {
+            return new NextStep(reasonKey, List.of(first), 0);
+        }
+        if (reasonKey.equals("next.evidence-changed") || reasonKey.equals("next.not-verified")) {
+            return new NextStep(reasonKey, List.of(), FACTOR);
+        }
+        if (open.isEmpty() || open.get().trials().isEmpty()) {
+            return new NextStep(reasonKey + ".begin", List.of(first, Integer.toString(least)), SAMPLE);
+        }
+        if (counted < least) {
+            return new NextStep(
+                    reasonKey + ".go-on", List.of(first, Integer.toString(counted), Integer.toString(least)), TRIALS);
+        }
+        return new NextStep(reasonKey + ".issue", List.of(first, Integer.toString(counted)), VARIABILITY);
+    }
+}

@@ -1,0 +1,97 @@
+package porebench.desk.frame.rail;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.Insets;
+import java.awt.RenderingHints;
+import javax.swing.Icon;
+import javax.swing.JLabel;
+import javax.swing.JToggleButton;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+
+/** One step in the row of steps: its number in a disc, its title, and under it how far it is. */
+final class StepButton extends JToggleButton {
+    private static final long serialVersionUID = 1L;
+
+    private final JLabel caption = new JLabel();
+    private boolean next;
+
+    StepButton(int number, String title) {
+        setLayout(new MigLayout("insets 7 12 7 6, fillx, novisualpadding", "[]9[grow,fill,0::]", "[]0[]"));
+        putClientProperty("FlatLaf.styleClass", "step");
+        setMargin(new Insets(0, 0, 0, 0));
+        getAccessibleContext().setAccessibleName(number + " " + title);
+        add(new JLabel(new Disc(number)), "spany 2");
+        JLabel heading = new JLabel(title);
+        heading.putClientProperty("FlatLaf.style", "font: $semibold.font");
+        add(heading, "wrap, wmin 0");
+        caption.putClientProperty("FlatLaf.styleClass", "quiet");
+        add(caption, "wmin 0");
+    }
+
+    /** Shows how far the step is, and whether it is the next one to do. */
+    void show(String words, boolean isNext) {
+        caption.setText(words);
+        caption.putClientProperty("FlatLaf.styleClass", isNext ? "good" : "quiet");
+        getAccessibleContext().setAccessibleDescription(words);
+        next = isNext;
+        repaint();
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return getLayout().preferredLayoutSize(this);
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return getLayout().minimumLayoutSize(this);
+    }
+
+    /** The number in a disc; filled in the accent colour when the step is next. */
+    private final class Disc implements Icon {
+        private static final int SIDE = 24;
+        private final int number;
+
+        Disc(int number) {
+            this.number = number;
+        }
+
+        @Override
+        public int getIconWidth() {
+            return UIScale.scale(SIDE);
+        }
+
+        @Override
+        public int getIconHeight() {
+            return UIScale.scale(SIDE);
+        }
+
+        @Override
+        public void paintIcon(Component over, Graphics graphics, int x, int y) {
+            Graphics2D pen = (Graphics2D) graphics.create();
+            pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+            pen.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_LCD_HRGB);
+            int side = getIconWidth();
+            pen.setColor(UIManager.getColor(
+                    !isEnabled() ? "Component.borderColor" : next ? "Porebench.step.discDone" : "Porebench.step.disc"));
+            pen.fillOval(x, y, side, side);
+            Font font = UIManager.getFont("semibold.font");
+            pen.setFont(font);
+            pen.setColor(UIManager.getColor("Porebench.step.discText"));
+            FontMetrics metrics = pen.getFontMetrics();
+            String digits = Integer.toString(number);
+            pen.drawString(
+                    digits,
+                    x + (side - metrics.stringWidth(digits)) / 2,
+                    y + (side - metrics.getHeight()) / 2 + metrics.getAscent());
+            pen.dispose();
+        }
+    }
+}

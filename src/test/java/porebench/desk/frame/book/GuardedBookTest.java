@@ -1,0 +1,174 @@
+package porebench.desk.frame.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CyclicBarrier;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.desk.EventThread;
+import porebench.method.Problem;
+import porebench.method.Role;
+import porebench.record.Draft;
+import porebench.record.LabBook;
+import porebench.record.Samples;
+import porebench.record.Source;
+import porebench.store.Books;
+
+/** One window's lab book, a real file, used by several threads at once. */
+class GuardedBookTest {
+    private static final int THREADS = 4;
+    private static final int EACH = 25;
+
+    @TempDir
+    Path folder;
+
+    private LabBook book;
+
+    @BeforeEach
+    void create() {
+        book = GuardedBook.shelf(Books.SHELF).create(folder.resolve("book.porebench"));
+    }
+
+    @AfterEach
+    void close() {
+        book.close();
+    }
+
+    private static Source source(int thread, int number) {
+        return Samples.source("S-" + thread + "-" + number, Role.FINE, "Ledge");
+    }
+
+    /** Does some work on every thread at once, all of them starting together, and waits for it. */
+    private static <T> List<T> atOnce(IntFunction<Callable<T>> work) throws Exception {
+        CyclicBarrier start = new CyclicBarrier(THREADS);
+        ExecutorService people = Executors.newFixedThreadPool(THREADS);
+        List<T> results = new ArrayList<>();
+        try {
+            List<Callable<T>> all = IntStream.range(0, THREADS)
+                    .mapToObj(thread -> (Callable<T>) () -> {
+                        start.await();
+                        return work.apply(thread).call();
+                    })
+                    .toList();
+            for (Future<T> done : people.invokeAll(all)) {
+                results.add(done.get());
+            }
+        } finally {
+            people.shutdown();
+        }
+        return results;
+    }
+
+    @Test
+    void threadsThatKeepAtOnceMakeOneChain() throws Exception {
+        List<List<Problem>> problems = atOnce(thread -> () -> {
+            List<Problem> found = new ArrayList<>();
+            for (int number = 0; number < EACH; number++) {
+                found.addAll(book.keep(List.of(Draft.of(source(thread, number))), "R. Vale", "entered"));
+            }
+            return found;
+        });
+        assertThat(problems).allSatisfy(found -> assertThat(found).isEmpty());
+        assertThat(book.changeNumber()).isEqualTo((long) THREADS * EACH);
+        assertThat(book.latest(Source.class)).hasSize(THREADS * EACH);
+        assertThat(book.verify()).isEmpty();
+    }
+
+    /** Of several who correct the same version one wins; each other is told so and may look again. */
+    @Test
+    void onlyOneOfSeveralCorrectionsOfOneVersionIsKept() throws Exception {
+        Books.keep(book, source(0, 0));
+        List<List<String>> codes = atOnce(thread -> () -> {
+            Draft draft = new Draft(Samples.source("S-0-0", Role.FINE, "Ledge " + thread), 1);
+            return Books.codes(book.keep(List.of(draft), "R. Vale", "corrected"));
+        });
+        assertThat(codes).containsOnlyOnce(List.of());
+        assertThat(codes.stream().filter(found -> !found.isEmpty()))
+                .hasSize(THREADS - 1)
+                .containsOnly(List.of("book.changed-meanwhile"));
+        assertThat(book.history(Source.class, "S-0-0")).hasSize(2);
+    }
+
+    /** A page reads while a task keeps, checks and copies. */
+    @Test
+    void readingGoesOnBesideKeepingCheckingAndCopying() throws Exception {
+        List<Integer> seen = atOnce(thread -> () -> {
+            int most = 0;
+            for (int number = 0; number < EACH; number++) {
+                switch (thread) {
+                    case 0 -> Books.keep(book, source(thread, number));
+                    case 1 -> assertThat(book.verify()).isEmpty();
+                    case 2 -> book.saveCopy(folder.resolve("copy-" + number + ".porebench"));
+                    default -> {
+                        int now = book.latest(Source.class).size();
+                        assertThat(now).isGreaterThanOrEqualTo(most);
+                        assertThat(book.head().entries()).isGreaterThanOrEqualTo(now);
+                        most = now;
+                    }
+                }
+            }
+            return most;
+        });
+        assertThat(seen.get(THREADS - 1)).isBetween(0, EACH);
+        assertThat(book.changeNumber()).isEqualTo(EACH);
+    }
+
+    /** A method of a lab book that is added later must not be left unguarded. */
+    @Test
+    void everyMethodOfALabBookIsGuarded() {
+        List<String> guarded = Arrays.stream(GuardedBook.class.getDeclaredMethods())
+                .filter(method -> Modifier.isSynchronized(method.getModifiers()))
+                .map(GuardedBookTest::signature)
+                .toList();
+        // A default method asks by way of the others, and the name is known without a look into the file.
+        assertThat(Arrays.stream(LabBook.class.getMethods())
+                        .filter(method -> Modifier.isAbstract(method.getModifiers()))
+                        .filter(method -> !method.getName().equals("name"))
+                        .map(GuardedBookTest::signature))
+                .isNotEmpty()
+                .allSatisfy(method -> assertThat(guarded).contains(method));
+    }
+
+    private static String signature(Method method) {
+        return method.getName() + Arrays.toString(method.getParameterTypes());
+    }
+
+    @Test
+    void refusesTheEventThread() {
+        assertThatThrownBy(() -> EventThread.call(() -> book.latest(Source.class)))
+                .hasRootCauseInstanceOf(IllegalStateException.class)
+                .hasRootCauseMessage("latest of a lab book must be called beside the event thread");
+        assertThatThrownBy(() ->
+                        EventThread.call(() -> GuardedBook.shelf(Books.SHELF).open(folder.resolve("book.porebench"))))
+                .hasRootCauseMessage("open of a lab book must be called beside the event thread");
+    }
+
+    @Test
+    void aShelfThatOnlyNotesStraysLetsThemGoOn() throws Exception {
+        List<IllegalStateException> strays = new ArrayList<>();
+        LabBook noting = GuardedBook.shelf(Books.SHELF, strays::add).open(folder.resolve("book.porebench"));
+        assertThat(strays).isEmpty();
+        assertThat(EventThread.call(() -> noting.latest(Source.class))).isEmpty();
+        assertThat(EventThread.call(noting::name)).isEqualTo("book.porebench");
+        assertThat(strays)
+                .singleElement()
+                .satisfies(stray ->
+                        assertThat(stray).hasMessage("latest of a lab book must be called beside the event thread"));
+        noting.close();
+    }
+}
