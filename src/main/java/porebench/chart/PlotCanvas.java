@@ -26,6 +26,8 @@ import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
 import porebench.chart.look.ChartLook;
+import porebench.chart.look.PlotPoint;
+import porebench.chart.look.PlotPoints;
 
 /**
  * Where a plot is drawn in the window: zoomed by dragging and by the wheel with Ctrl, its points opened by a click or, from

@@ -26,6 +26,7 @@ import porebench.chart.factor.TrialOrderChart;
 import porebench.chart.factor.TrialTimeChart;
 import porebench.chart.look.ChartLook;
 import porebench.chart.look.PlotParts;
+import porebench.chart.look.PlotPoint;
 import porebench.chart.meter.BowlHistory;
 import porebench.chart.meter.BowlHistoryChart;
 import porebench.chart.meter.DialErrorChart;
@@ -150,7 +151,7 @@ public final class PlotView {
     }
 
     /** Returns what is said about the place under a point of the component, after it was painted. */
-    public Optional<String> tipAt(MouseEvent event) {
+    Optional<String> tipAt(MouseEvent event) {
         return Optional.ofNullable(canvas.getToolTipText(event));
     }
 

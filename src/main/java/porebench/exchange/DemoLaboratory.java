@@ -53,7 +53,7 @@ public final class DemoLaboratory implements DemoBook {
     private record Step(String why, List<String> files) {}
 
     /** Returns the names of the demo's files, in the order in which they are loaded. */
-    public static List<String> files() {
+    static List<String> files() {
         return Stream.of(FIRST, LATER).flatMap(step -> step.files().stream()).toList();
     }
 

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jfree.chart.plot.XYPlot;
 import porebench.chart.control.ControlPlot;
 import porebench.chart.factor.FactorByTrial;
 import porebench.chart.factor.FactorOverTime;
@@ -15,8 +16,8 @@ import porebench.chart.look.ChartLook;
 import porebench.chart.look.TrialPoint;
 
 /** Invented trials for tests of plots. */
-final class PlotData {
-    static final ChartLook LOOK = new ChartLook(
+public final class PlotData {
+    public static final ChartLook LOOK = new ChartLook(
             Color.WHITE,
             Color.BLACK,
             Color.LIGHT_GRAY,
@@ -27,7 +28,7 @@ final class PlotData {
             new Font(Font.SANS_SERIF, Font.PLAIN, 12),
             1);
 
-    static final ChartLook DARK = new ChartLook(
+    public static final ChartLook DARK = new ChartLook(
             Color.BLACK,
             Color.YELLOW,
             Color.DARK_GRAY,
@@ -40,7 +41,7 @@ final class PlotData {
 
     private PlotData() {}
 
-    static TrialPoint counted(String id, double factor) {
+    public static TrialPoint counted(String id, double factor) {
         return trial(id, OptionalDouble.of(factor), TrialPoint.State.COUNTED, "");
     }
 
@@ -48,7 +49,7 @@ final class PlotData {
         return new TrialPoint(id, LocalDateTime.of(2026, 3, 2, 10, 30), "R. Vane", "meter-2", factor, state, reason);
     }
 
-    static FactorByTrial mixed() {
+    public static FactorByTrial mixed() {
         return new FactorByTrial(
                 List.of(
                         counted("K7-1", 0.4),
@@ -80,7 +81,7 @@ final class PlotData {
                 OptionalDouble.of(0.4));
     }
 
-    static FactorOverTime overTime() {
+    public static FactorOverTime overTime() {
         return new FactorOverTime(
                 mixed().trials(),
                 List.of(
@@ -94,7 +95,7 @@ final class PlotData {
     }
 
     /** Values between 0.3 and 0.5 % air in turn by a step that fills the range. */
-    static ControlPlot many() {
+    public static ControlPlot many() {
         List<ControlPlot.Point> points = new ArrayList<>();
         for (int i = 0; i < 100_000; i++) {
             ControlPlot.Plotted level = new ControlPlot.Plotted(
@@ -107,5 +108,14 @@ final class PlotData {
                     "T-" + i, "day " + i / 500, List.of("Trial " + i), 1, level, Optional.empty()));
         }
         return new ControlPlot(points, List.of(), "factor G (% air)", "", 0, 20, false);
+    }
+
+    /** Returns the words of a plot's legend, from left to right. */
+    public static List<String> legend(XYPlot plot) {
+        List<String> words = new ArrayList<>();
+        for (int i = 0; i < plot.getLegendItems().getItemCount(); i++) {
+            words.add(plot.getLegendItems().get(i).getLabel());
+        }
+        return words;
     }
 }

@@ -26,6 +26,7 @@ import org.jfree.data.Range;
 import org.junit.jupiter.api.Test;
 import porebench.chart.factor.TrialOrderChart;
 import porebench.chart.look.ChartLook;
+import porebench.chart.look.PlotPoint;
 import porebench.port.Picture;
 
 class PlotViewTest {
@@ -51,7 +52,7 @@ class PlotViewTest {
                 .containsExactly("SIMULATED for training: nothing here was measured");
         assertThat(subtitles(TrialOrderChart.of(PlotData.mixed(), PlotData.LOOK, Locale.ENGLISH)))
                 .isEmpty();
-        assertThat(TrialOrderChartTest.legend(TrialOrderChart.of(PlotData.simulated(), PlotData.LOOK, Locale.ENGLISH)
+        assertThat(PlotData.legend(TrialOrderChart.of(PlotData.simulated(), PlotData.LOOK, Locale.ENGLISH)
                         .getXYPlot()))
                 .contains("counts, simulated", "struck by a person")
                 .doesNotContain("counts");
@@ -230,5 +231,22 @@ class PlotViewTest {
 
     private static Optional<String> tip(PlotView view, int x, int y) {
         return view.tipAt(new MouseEvent(view.component(), MouseEvent.MOUSE_MOVED, 0, 0, x, y, 0, false));
+    }
+
+    /** A point between the extremes of its column is not drawn, and is told and opened like any other. */
+    @Test
+    void aPointThatIsNotDrawnIsFoundUnderThePointer() {
+        PlotView view = new PlotView("plot", Locale.ENGLISH);
+        view.show(PlotData.many(), PlotData.LOOK);
+        view.component().setSize(1000, 480);
+        view.component().paint(new BufferedImage(1000, 480, BufferedImage.TYPE_INT_RGB).createGraphics());
+        PlotCanvas canvas = (PlotCanvas) view.component();
+        assertThat(canvas.pointAt(place(view, "T-50001")))
+                .map(PlotPoint::tip)
+                .get()
+                .asString()
+                .contains("Trial 5");
+        view.mark("T-50001");
+        assertThat(view.marked()).contains("Trial 50001");
     }
 }

@@ -13,7 +13,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import porebench.evidence.intake.Sheet;
-import porebench.exchange.calibration.CalibrationRow;
 import porebench.method.meter.CheckAmount;
 import porebench.record.MeterCalibration;
 
@@ -37,15 +36,6 @@ class CalibrationFileTest {
 
     private static String point(String withdrawn, String unit, String gauge) {
         return "C-1,,,,,,point,,,," + withdrawn + "," + unit + "," + gauge + ",,";
-    }
-
-    /** A row in which nothing was measured adds no column without a name. */
-    @Test
-    void everyColumnHasAName() {
-        assertThat(CalibrationRow.allColumns())
-                .contains("withdrawn", "expansion_pct")
-                .doesNotHaveDuplicates()
-                .noneMatch(String::isBlank);
     }
 
     @Test

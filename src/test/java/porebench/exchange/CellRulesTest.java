@@ -8,19 +8,16 @@ import static porebench.exchange.CsvText.found;
 import static porebench.exchange.CsvText.said;
 
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import porebench.evidence.intake.Sheet;
-import porebench.exchange.text.Findings;
-import porebench.exchange.text.RawFile;
 import porebench.method.Problem;
 import porebench.record.Trial;
 
-/** What a cell of a sheet may hold, to the last value that is allowed, and how a message quotes it. */
+/** What a cell of a sheet may hold, to the last value that is allowed. */
 class CellRulesTest {
     private static final String SOURCES = "source_id,name,role,place,ledge,relative_density,absorption_pct,remarks";
 
@@ -63,24 +60,6 @@ class CellRulesTest {
                 .containsExactly("2:13 water_temp_c csv.out-of-range");
     }
 
-    @Test
-    void aMessageQuotesFortyCharactersAndSaysWhereItBreaksOff() {
-        assertThat(Findings.quoted("x".repeat(40))).isEqualTo("x".repeat(40));
-        assertThat(Findings.quoted("x".repeat(41))).isEqualTo("x".repeat(40) + "…");
-        assertThat(Findings.quoted("\uD83E\uDEA8".repeat(41))).isEqualTo("\uD83E\uDEA8".repeat(40) + "…");
-        assertThat(Findings.quoted(" two\n\tlines ")).isEqualTo("two lines");
-    }
-
-    @Test
-    void doubtsAreNotListedBeyondTheLimitEither() {
-        Findings findings = new Findings("f.csv");
-        assertThat(findings.file()).isEqualTo("f.csv");
-        for (int i = 0; i < Findings.MOST_LISTED + 5; i++) {
-            findings.warning(1, 0, "a", "csv.column-unknown", "b");
-        }
-        assertThat(findings.all()).hasSize(Findings.MOST_LISTED);
-    }
-
     /** A mark of three bytes before the heading, and a file that is nothing but the mark. */
     @Test
     void theMarkOfUtf8IsNoLetter() {
@@ -99,26 +78,6 @@ class CellRulesTest {
             assertThat(sheet.problems()).isEmpty();
             assertThat(sheet.rows()).extracting(Sheet.Row::line).containsExactly(2, 3);
         }
-    }
-
-    /** 00 FF and FF FF are no mark of 16 bits; what begins with FE FF or FF FE is. */
-    @Test
-    void sixteenBitsAreKnownByTheirMarkOrByEveryThirdByteThatIsZero() {
-        assertThat(RawFile.refusal(new byte[] {(byte) 0xFF, (byte) 0xFE})).contains("csv.utf-16");
-        assertThat(RawFile.refusal(new byte[] {(byte) 0xFE, (byte) 0xFF})).contains("csv.utf-16");
-        assertThat(RawFile.refusal(new byte[] {(byte) 0xFF, (byte) 0xFF})).isEmpty();
-        assertThat(RawFile.refusal(new byte[] {'a', 0, 'b'})).isEmpty();
-        assertThat(RawFile.refusal(new byte[] {'a', 0, 'b', 0})).contains("csv.utf-16");
-        assertThat(RawFile.refusal(new byte[] {'a', 'b', 0, 'c', 'd', 0})).contains("csv.utf-16");
-        assertThat(RawFile.refusal(new byte[] {'a', 'b', 'c', 0, 'd', 'e'})).isEmpty();
-        assertThat(RawFile.refusal(new byte[0])).isEmpty();
-    }
-
-    @Test
-    void aFileOfTheLargestSizeIsRead() {
-        byte[] most = new byte[RawFile.LARGEST];
-        Arrays.fill(most, (byte) 'a');
-        assertThat(RawFile.refusal(most)).isEmpty();
     }
 
     @Test

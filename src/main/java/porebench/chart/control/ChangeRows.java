@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** In which row above the points the words about each change stand, so that neighbours do not run into each other. */
-public final class ChangeRows {
+final class ChangeRows {
     /** About how many characters a plot of usual width holds beside one another. */
     private static final double CHARACTERS = 105;
 
@@ -21,9 +21,9 @@ public final class ChangeRows {
      * @param row the row of its words, the uppermost being 0
      * @param isLeft whether its words stand to the left of its line
      */
-    public record Placed(ControlPlot.ChangeMark change, int row, boolean isLeft) {}
+    record Placed(ControlPlot.ChangeMark change, int row, boolean isLeft) {}
 
-    public static List<Placed> of(List<ControlPlot.ChangeMark> changes, int points) {
+    static List<Placed> of(List<ControlPlot.ChangeMark> changes, int points) {
         double[] taken = new double[MOST_ROWS];
         List<Placed> placed = new ArrayList<>();
         for (ControlPlot.ChangeMark change : changes) {
@@ -49,7 +49,7 @@ public final class ChangeRows {
     }
 
     /** Returns how many rows are used. */
-    public static int rows(List<Placed> placed) {
+    static int rows(List<Placed> placed) {
         return placed.stream().mapToInt(each -> each.row() + 1).max().orElse(0);
     }
 }

@@ -56,7 +56,7 @@ public record ControlPlot(
     }
 
     /** Returns whether there is a chart of the spread below. */
-    public boolean hasSpread() {
+    boolean hasSpread() {
         return !spreadAxis.isBlank();
     }
 
@@ -124,7 +124,7 @@ public record ControlPlot(
         }
 
         /** Returns whether the point is a signal. */
-        public boolean isSignal() {
+        boolean isSignal() {
             return !signals.isEmpty();
         }
     }

@@ -36,9 +36,9 @@ import porebench.chart.look.Words;
 /** A control chart: points, centre and limits of every phase, below it their spread, and what changed as upright lines. */
 public final class ControlPlotChart {
     /** The dataset of a plot that holds its points; the lines stand in the one after it. */
-    public static final int POINTS = 0;
+    static final int POINTS = 0;
 
-    public static final int LINES = 1;
+    static final int LINES = 1;
 
     /** How much of the scale a row of words about changes takes. */
     private static final double ROW = 0.09;

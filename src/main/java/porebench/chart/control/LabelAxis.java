@@ -17,7 +17,7 @@ import org.jfree.chart.ui.TextAnchor;
  * A horizontal axis of points counted from 1, each with a label: of equal neighbours the first, of those that would run
  * into one another the left one, and none that the right edge would cut off.
  */
-public final class LabelAxis extends NumberAxis {
+final class LabelAxis extends NumberAxis {
     private static final long serialVersionUID = 1L;
     private static final String AIR = "\u2007\u2007";
 
@@ -26,7 +26,7 @@ public final class LabelAxis extends NumberAxis {
     /** The first of every row of equal labels. */
     private final int[] starts;
 
-    public LabelAxis(String title, List<String> labels) {
+    LabelAxis(String title, List<String> labels) {
         super(title);
         this.labels = List.copyOf(labels);
         this.starts = IntStream.range(0, labels.size())

@@ -12,13 +12,13 @@ import porebench.chart.look.TrialPoint;
  * like scatter, and begins at 0 rather than below it when nothing is negative. An interval of few trials can be very wide;
  * it widens the scale by no more than 0.5 % air on either side and is then cut off at the edge.
  */
-public record FactorAxis(double low, double high) {
+record FactorAxis(double low, double high) {
     private static final double LEAST_SPAN = 0.4;
     private static final double MOST_FOR_INTERVAL = 0.5;
     private static final double AIR = 0.12;
     private static final double FOOT = 0.035;
 
-    public static FactorAxis of(FactorByTrial data) {
+    static FactorAxis of(FactorByTrial data) {
         List<Double> values = values(data.trials());
         data.meanPercent().ifPresent(values::add);
         data.reportedPercent().ifPresent(values::add);
@@ -31,14 +31,14 @@ public record FactorAxis(double low, double high) {
         return around(values);
     }
 
-    public static FactorAxis of(FactorOverTime data) {
+    static FactorAxis of(FactorOverTime data) {
         List<Double> values = values(data.trials());
         data.steps().forEach(step -> step.factorPercent().ifPresent(values::add));
         return around(values);
     }
 
     /** Returns where a trial without a value is marked. */
-    public double foot() {
+    double foot() {
         return low + FOOT * (high - low);
     }
 

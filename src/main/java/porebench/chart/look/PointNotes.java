@@ -10,7 +10,7 @@ import org.jfree.data.xy.XYDataset;
  *
  * <p>The plots' library has a place for a link of every point, and ids are kept there.
  */
-public final class PointNotes implements XYURLGenerator, XYToolTipGenerator {
+final class PointNotes implements XYURLGenerator, XYToolTipGenerator {
     private final ThinSeries data;
     private final List<List<PointSeries.Point>> bySeries;
 
@@ -35,7 +35,7 @@ public final class PointNotes implements XYURLGenerator, XYToolTipGenerator {
     }
 
     /** Returns one of all points. */
-    public PointSeries.Point point(int series, int index) {
+    PointSeries.Point point(int series, int index) {
         return bySeries.get(series).get(index);
     }
 }

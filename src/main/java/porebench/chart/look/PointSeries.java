@@ -31,7 +31,7 @@ public final class PointSeries {
      * @param tip says what there is to say about it, as HTML; asked for when it is looked at
      * @param id what it opens
      */
-    public record Point(double x, double y, Supplier<String> tip, String id) {}
+    record Point(double x, double y, Supplier<String> tip, String id) {}
 
     public void add(PointLook point, double x, double y, Supplier<String> tip, String id) {
         byLook.computeIfPresent(point, (any, known) -> {

@@ -49,7 +49,7 @@ public final class ThinSeries extends AbstractXYDataset {
     }
 
     /** Returns all places of a series. */
-    public Places places(int series) {
+    Places places(int series) {
         return all.get(series).places;
     }
 

@@ -23,9 +23,9 @@ import porebench.chart.look.Words;
 /** The volume of a bowl by the day it was found, with its uncertainty, and the volume in force as steps. */
 public final class BowlHistoryChart {
     /** The dataset of a plot that holds the volumes found; the steps stand in the one after it. */
-    public static final int FOUND = 0;
+    static final int FOUND = 0;
 
-    public static final int STEPS = 1;
+    static final int STEPS = 1;
 
     private static final TimeZone AS_WRITTEN = TimeZone.getTimeZone("UTC");
     private static final double AIR = 0.06;

@@ -21,9 +21,9 @@ import porebench.chart.look.Words;
 /** The dial's error at each check point with its uncertainty, the curve through them, the model and the tolerance. */
 public final class DialErrorChart {
     /** The dataset of a plot that holds the check points; the lines stand in the one after it. */
-    public static final int POINTS = 0;
+    static final int POINTS = 0;
 
-    public static final int LINES = 1;
+    static final int LINES = 1;
 
     private static final float BAND_STRENGTH = 0.18f;
     private static final double ROOM = 1.12;

@@ -11,7 +11,7 @@ import porebench.chart.look.StateShape;
 import porebench.statistics.outlier.Suspicion;
 
 /** How a laboratory's h or k looks: told apart by shape, colour only helps. */
-public enum MandelLook implements LegendMark {
+enum MandelLook implements LegendMark {
     /** A disc. */
     CONSISTENT("legend.consistent"),
     /** An open square: above the 5 % value. */

@@ -35,7 +35,7 @@ public record MandelPlot(
         }
 
         /** Returns its letter. */
-        public String symbol() {
+        String symbol() {
             return symbol;
         }
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import porebench.exchange.text.Entry;
 
 /** What one row of {@code meter-calibration.csv} states, and the columns in which it does. */
-public enum CalibrationRow {
+enum CalibrationRow {
     /** One weighing of the bowl. */
     FILL("fill", "empty_mass,plate_mass,full_mass,mass_unit,plate_mass_unit,full_mass_unit,water_temp_c"),
     /** What is about all fills of the bowl. */
@@ -35,7 +35,7 @@ public enum CalibrationRow {
     }
 
     /** Returns all columns of measurements, in the order in which they are written. */
-    public static List<String> allColumns() {
+    static List<String> allColumns() {
         return Arrays.stream(values())
                 .flatMap(row -> row.columns.stream())
                 .filter(column -> !column.isEmpty())

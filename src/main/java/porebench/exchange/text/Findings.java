@@ -20,7 +20,7 @@ public final class Findings {
         this.file = file;
     }
 
-    public String file() {
+    String file() {
         return file;
     }
 

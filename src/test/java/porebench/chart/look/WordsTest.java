@@ -1,4 +1,4 @@
-package porebench.chart;
+package porebench.chart.look;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -15,7 +15,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import porebench.chart.look.Words;
 
 /** Every text that a plot asks for is in the bundle, and every text in the bundle is asked for. */
 class WordsTest {

@@ -1,11 +1,9 @@
-package porebench.chart;
+package porebench.chart.control;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.awt.Graphics2D;
-import java.awt.Point;
-import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.time.LocalDateTime;
@@ -25,11 +23,8 @@ import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
-import porebench.chart.control.ChangeRows;
-import porebench.chart.control.ControlPlot;
-import porebench.chart.control.ControlPlotChart;
-import porebench.chart.control.ControlTable;
-import porebench.chart.control.LabelAxis;
+import porebench.chart.PlotData;
+import porebench.chart.look.PlotPoint;
 import porebench.chart.look.PointLook;
 import porebench.chart.look.TrialPoint;
 import porebench.port.DataTable;
@@ -170,7 +165,7 @@ class ControlPlotChartTest {
 
     @Test
     void theLegendSaysWhatIsThere() {
-        assertThat(TrialOrderChartTest.legend(chart(plot(false)).getXYPlot()))
+        assertThat(PlotData.legend(chart(plot(false)).getXYPlot()))
                 .containsExactly(
                         "point",
                         "signal",
@@ -179,7 +174,7 @@ class ControlPlotChartTest {
                         "a new phase begins",
                         "something changed",
                         "base of the limits");
-        assertThat(TrialOrderChartTest.legend(chart(plot(true)).getXYPlot()))
+        assertThat(PlotData.legend(chart(plot(true)).getXYPlot()))
                 .contains("point, simulated", "signal, simulated")
                 .doesNotContain("point", "signal");
     }
@@ -257,8 +252,7 @@ class ControlPlotChartTest {
                 .isTrue();
         assertThat(level.getRangeAxis().getUpperBound()).isGreaterThan(1.4);
         assertThat(count(PlotPoint.parts(chart).get(1), PointLook.STRUCK)).isZero();
-        assertThat(TrialOrderChartTest.legend(chart.getXYPlot()))
-                .contains("struck by a person", "void by its readings");
+        assertThat(PlotData.legend(chart.getXYPlot())).contains("struck by a person", "void by its readings");
         assertThat(PlotPoint.of(chart)).extracting(PlotPoint::id).contains("T-8", "T-9");
     }
 
@@ -363,25 +357,5 @@ class ControlPlotChartTest {
         assertThat(count(plot, PointLook.COUNTED))
                 .as("close up all are there, and one beyond either edge")
                 .isEqualTo(103);
-    }
-
-    /** A point between the extremes of its column is not drawn, and is told and opened like any other. */
-    @Test
-    void aPointThatIsNotDrawnIsFoundUnderThePointer() {
-        PlotView view = new PlotView("plot", Locale.ENGLISH);
-        view.show(PlotData.many(), PlotData.LOOK);
-        view.component().setSize(1000, 480);
-        view.component().paint(new BufferedImage(1000, 480, BufferedImage.TYPE_INT_RGB).createGraphics());
-        PlotCanvas canvas = (PlotCanvas) view.component();
-        PlotPoint hidden = canvas.known("T-50001").orElseThrow();
-        Rectangle2D area = canvas.getChartRenderingInfo().getPlotInfo().getDataArea();
-        Point2D place = hidden.place(canvas.getChart(), area);
-        assertThat(canvas.pointAt(new Point((int) Math.round(place.getX()), (int) Math.round(place.getY()))))
-                .map(PlotPoint::tip)
-                .get()
-                .asString()
-                .contains("Trial 5");
-        view.mark("T-50001");
-        assertThat(view.marked()).contains("Trial 50001");
     }
 }

@@ -1,4 +1,4 @@
-package porebench.chart;
+package porebench.chart.factor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
@@ -18,8 +18,7 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
-import porebench.chart.factor.FactorByTrial;
-import porebench.chart.factor.TrialOrderChart;
+import porebench.chart.PlotData;
 import porebench.chart.look.PlotParts;
 import porebench.chart.look.PointLook;
 import porebench.chart.look.StateShape;
@@ -33,14 +32,6 @@ class TrialOrderChartTest {
 
     private static JFreeChart chart(FactorByTrial data) {
         return TrialOrderChart.of(data, PlotData.LOOK, Locale.ENGLISH);
-    }
-
-    static List<String> legend(XYPlot plot) {
-        List<String> words = new ArrayList<>();
-        for (int i = 0; i < plot.getLegendItems().getItemCount(); i++) {
-            words.add(plot.getLegendItems().get(i).getLabel());
-        }
-        return words;
     }
 
     private static FactorByTrial countedOnly(double... factors) {
@@ -74,7 +65,7 @@ class TrialOrderChartTest {
         double high = plot.getRangeAxis().getUpperBound();
         assertThat(trials.getXValue(voided, 0)).isEqualTo(4);
         assertThat(trials.getYValue(voided, 0)).isBetween(low, low + (high - low) / 10);
-        assertThat(legend(plot)).contains("(at the foot: no value)");
+        assertThat(PlotData.legend(plot)).contains("(at the foot: no value)");
     }
 
     @Test
@@ -100,7 +91,7 @@ class TrialOrderChartTest {
 
     @Test
     void legendSaysWhatIsThereAndNothingElse() {
-        assertThat(legend(plot(PlotData.mixed())))
+        assertThat(PlotData.legend(plot(PlotData.mixed())))
                 .containsExactly(
                         "counts",
                         "struck by a person",
@@ -109,7 +100,7 @@ class TrialOrderChartTest {
                         "mean of the trials that count",
                         "factor as reported",
                         "95 % interval, these trials alone");
-        assertThat(legend(plot(countedOnly(0.4)))).containsExactly("counts");
+        assertThat(PlotData.legend(plot(countedOnly(0.4)))).containsExactly("counts");
     }
 
     @Test

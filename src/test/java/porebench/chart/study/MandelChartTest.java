@@ -1,4 +1,4 @@
-package porebench.chart;
+package porebench.chart.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
@@ -21,12 +21,11 @@ import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
-import porebench.chart.study.MandelChart;
-import porebench.chart.study.MandelLook;
-import porebench.chart.study.MandelPlot;
+import porebench.chart.PlotData;
+import porebench.chart.PlotView;
+import porebench.chart.look.PlotPoint;
 import porebench.chart.study.MandelPlot.Statistic;
 import porebench.chart.study.MandelPlot.Value;
-import porebench.chart.study.StudyTables;
 import porebench.port.DataTable;
 import porebench.statistics.comparison.Mandel;
 

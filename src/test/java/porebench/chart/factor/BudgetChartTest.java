@@ -1,4 +1,4 @@
-package porebench.chart;
+package porebench.chart.factor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
@@ -12,8 +12,7 @@ import org.jfree.chart.LegendItem;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.BarRenderer;
 import org.junit.jupiter.api.Test;
-import porebench.chart.factor.BudgetBars;
-import porebench.chart.factor.BudgetChart;
+import porebench.chart.PlotData;
 
 class BudgetChartTest {
     private static final BudgetBars DATA = new BudgetBars(

@@ -1,4 +1,4 @@
-package porebench.chart;
+package porebench.chart.look;
 
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
@@ -17,9 +17,9 @@ import org.jfree.chart.plot.XYPlot;
  * @param y where it stands along the vertical axis
  * @param tip what is said about it, as HTML
  */
-record PlotPoint(String id, int part, double x, double y, String tip) {
+public record PlotPoint(String id, int part, double x, double y, String tip) {
     /** Returns the plots of a chart that lie below one another; one alone as a rule, and none of a chart of bars. */
-    static List<XYPlot> parts(JFreeChart chart) {
+    public static List<XYPlot> parts(JFreeChart chart) {
         if (chart.getPlot() instanceof CombinedDomainXYPlot combined) {
             List<XYPlot> parts = new ArrayList<>();
             for (Object each : combined.getSubplots()) {
@@ -31,12 +31,12 @@ record PlotPoint(String id, int part, double x, double y, String tip) {
     }
 
     /** Returns the points of a chart that can be opened, from left to right. */
-    static List<PlotPoint> of(JFreeChart chart) {
+    public static List<PlotPoint> of(JFreeChart chart) {
         return PlotPoints.of(chart);
     }
 
     /** Returns where the point is drawn in a chart, its part having a place on the screen. */
-    Point2D place(JFreeChart chart, Rectangle2D area) {
+    public Point2D place(JFreeChart chart, Rectangle2D area) {
         XYPlot plot = parts(chart).get(part);
         return new Point2D.Double(
                 plot.getDomainAxis().valueToJava2D(x, area, plot.getDomainAxisEdge()),
@@ -44,7 +44,7 @@ record PlotPoint(String id, int part, double x, double y, String tip) {
     }
 
     /** Returns what is said about the point, in one line without marks. */
-    String words() {
+    public String words() {
         return tip.replace("<br>", " \u00B7 ")
                 .replaceAll("</?html>", "")
                 .replace("&lt;", "<")

@@ -1,4 +1,4 @@
-package porebench.chart;
+package porebench.chart.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -15,12 +15,8 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
+import porebench.chart.PlotData;
 import porebench.chart.look.OperatorShape;
-import porebench.chart.study.ComponentShares;
-import porebench.chart.study.ComponentSharesChart;
-import porebench.chart.study.ReadingsBySample;
-import porebench.chart.study.ReadingsBySampleChart;
-import porebench.chart.study.StudyTables;
 import porebench.port.DataTable;
 
 class StudyChartsTest {

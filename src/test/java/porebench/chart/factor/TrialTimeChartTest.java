@@ -1,4 +1,4 @@
-package porebench.chart;
+package porebench.chart.factor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
@@ -15,8 +15,7 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
-import porebench.chart.factor.FactorOverTime;
-import porebench.chart.factor.TrialTimeChart;
+import porebench.chart.PlotData;
 import porebench.chart.look.PlotParts;
 
 class TrialTimeChartTest {
@@ -56,7 +55,7 @@ class TrialTimeChartTest {
 
     @Test
     void legendSaysWhatTheStepsAndLinesAre() {
-        assertThat(TrialOrderChartTest.legend(plot(PlotData.overTime())))
+        assertThat(PlotData.legend(plot(PlotData.overTime())))
                 .contains("factor in force", "a determination begins", "counts");
     }
 

@@ -1,4 +1,4 @@
-package porebench.chart;
+package porebench.chart.factor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -10,8 +10,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import porebench.chart.factor.FactorAxis;
-import porebench.chart.factor.FactorByTrial;
+import porebench.chart.PlotData;
 import porebench.chart.look.TrialPoint;
 
 class FactorAxisTest {

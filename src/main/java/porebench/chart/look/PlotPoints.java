@@ -1,4 +1,4 @@
-package porebench.chart;
+package porebench.chart.look;
 
 import java.awt.geom.Rectangle2D;
 import java.util.AbstractList;
@@ -13,14 +13,12 @@ import org.jfree.chart.labels.XYToolTipGenerator;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYItemRenderer;
 import org.jfree.data.xy.XYDataset;
-import porebench.chart.look.PointNotes;
-import porebench.chart.look.ThinSeries;
 
 /**
  * The points of a chart that can be opened, part by part and from left to right. What is said about one is worked out when it
  * is asked for, so that a million of them cost no more than their places.
  */
-final class PlotPoints extends AbstractList<PlotPoint> implements RandomAccess {
+public final class PlotPoints extends AbstractList<PlotPoint> implements RandomAccess {
     private final List<Source> sources = new ArrayList<>();
     private final int[] source;
     private final int[] item;
@@ -86,7 +84,7 @@ final class PlotPoints extends AbstractList<PlotPoint> implements RandomAccess {
     }
 
     /** Returns the points of a chart. */
-    static PlotPoints of(JFreeChart chart) {
+    public static PlotPoints of(JFreeChart chart) {
         List<Source> sources = new ArrayList<>();
         List<XYPlot> parts = PlotPoint.parts(chart);
         for (int part = 0; part < parts.size(); part++) {
@@ -125,7 +123,7 @@ final class PlotPoints extends AbstractList<PlotPoint> implements RandomAccess {
     }
 
     /** Returns the first point with an id. */
-    Optional<PlotPoint> known(String id) {
+    public Optional<PlotPoint> known(String id) {
         for (int i = 0; i < x.length; i++) {
             if (sources.get(source[i]).id(item[i]).equals(id)) {
                 return Optional.of(get(i));
@@ -165,7 +163,7 @@ final class PlotPoints extends AbstractList<PlotPoint> implements RandomAccess {
      * @param area where the part is drawn
      * @param reach how near it must be, in pixels
      */
-    Optional<Near> nearest(XYPlot plot, int part, Rectangle2D area, java.awt.geom.Point2D place, double reach) {
+    public Optional<Near> nearest(XYPlot plot, int part, Rectangle2D area, java.awt.geom.Point2D place, double reach) {
         double left = plot.getDomainAxis().java2DToValue(place.getX() - reach, area, plot.getDomainAxisEdge());
         double right = plot.getDomainAxis().java2DToValue(place.getX() + reach, area, plot.getDomainAxisEdge());
         int nearest = -1;
@@ -188,5 +186,5 @@ final class PlotPoints extends AbstractList<PlotPoint> implements RandomAccess {
      * @param index which point it is
      * @param distance how far from it, in pixels
      */
-    record Near(int index, double distance) {}
+    public record Near(int index, double distance) {}
 }

@@ -1,4 +1,4 @@
-package porebench.chart;
+package porebench.chart.meter;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
@@ -14,12 +14,7 @@ import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.IntervalXYDataset;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
-import porebench.chart.meter.BowlHistory;
-import porebench.chart.meter.BowlHistoryChart;
-import porebench.chart.meter.DialErrorChart;
-import porebench.chart.meter.DialErrors;
-import porebench.chart.meter.ElevationChart;
-import porebench.chart.meter.ElevationReadings;
+import porebench.chart.PlotData;
 
 class MeterChartsTest {
     private static final DialErrors DIAL = new DialErrors(
@@ -93,7 +88,7 @@ class MeterChartsTest {
     @Test
     void legendAndTipSayWhatThePointsAre() {
         XYPlot plot = dial();
-        assertThat(TrialOrderChartTest.legend(plot))
+        assertThat(PlotData.legend(plot))
                 .contains(
                         "check point, within the tolerance",
                         "check point, outside the tolerance",
