@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.sqlite.SQLiteDataSource;
 import porebench.record.chain.Head;
-import porebench.store.chain.History;
+import porebench.store.chain.EntryTable;
 import porebench.store.check.ChainCheck;
 import porebench.store.check.Faults;
 import porebench.store.check.Inspection;
@@ -43,7 +43,8 @@ final class LogCheck {
     private static Optional<Head> soundHead(SQLiteDataSource source) {
         try (Connection connection = source.getConnection();
                 Session session = new Session(connection)) {
-            return session.read(handle -> isSound(handle) ? Optional.of(new History(handle).head()) : Optional.empty());
+            return session.read(
+                    handle -> isSound(handle) ? Optional.of(new EntryTable(handle).head()) : Optional.empty());
         } catch (SQLException | RuntimeException unreadable) {
             return Optional.empty();
         }

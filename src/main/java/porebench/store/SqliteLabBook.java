@@ -37,7 +37,7 @@ import porebench.record.chain.ChainTaker;
 import porebench.record.chain.Head;
 import porebench.record.id.MixId;
 import porebench.store.chain.Entry;
-import porebench.store.chain.History;
+import porebench.store.chain.EntryTable;
 import porebench.store.chain.Unrolling;
 import porebench.store.check.ChainCheck;
 import porebench.store.check.Inspection;
@@ -316,12 +316,12 @@ final class SqliteLabBook implements LabBook {
 
     @Override
     public long changeNumber() {
-        return doing(Task.READ, () -> session.read(handle -> new History(handle).lastNumber()));
+        return doing(Task.READ, () -> session.read(handle -> new EntryTable(handle).lastNumber()));
     }
 
     @Override
     public Head head() {
-        return doing(Task.READ, () -> session.read(handle -> new History(handle).head()));
+        return doing(Task.READ, () -> session.read(handle -> new EntryTable(handle).head()));
     }
 
     @Override

@@ -31,7 +31,7 @@ import porebench.record.Source;
 import porebench.record.Stamp;
 import porebench.record.chain.Head;
 import porebench.store.chain.Entry;
-import porebench.store.chain.History;
+import porebench.store.chain.EntryTable;
 import porebench.store.file.Session;
 
 /** That tables, views and triggers are what the steps make of them, and that a noted head shows what no chain can. */
@@ -179,7 +179,7 @@ class SchemaTest {
         List<Entry> entries;
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
                 Session session = new Session(connection)) {
-            entries = session.read(handle -> new History(handle).newest(Integer.MAX_VALUE));
+            entries = session.read(handle -> new EntryTable(handle).newest(Integer.MAX_VALUE));
         }
         List<String> rewriting = new ArrayList<>();
         Entry last = Entry.BEFORE_THE_FIRST;

@@ -25,7 +25,7 @@ public final class Unrolling {
     }
 
     public void into(ChainTaker taker) {
-        History history = new History(handle);
+        EntryTable history = new EntryTable(handle);
         taker.begins(new ChainOutline(
                 step(), history.count(), history.last().hash(), tables(), new Place(ChainEntry.TABLE, 0, 0)));
         try (EntryRows rows = new EntryRows(handle, this::keys, Unrolling::fail)) {

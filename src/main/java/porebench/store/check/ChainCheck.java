@@ -24,7 +24,7 @@ import porebench.record.chain.ChainEntry;
 import porebench.store.chain.Canonical;
 import porebench.store.chain.Entry;
 import porebench.store.chain.EntryRows;
-import porebench.store.chain.History;
+import porebench.store.chain.EntryTable;
 import porebench.store.rows.RecordTable;
 import porebench.store.rows.StoredRecord;
 import porebench.store.rows.StoredRows;
@@ -43,7 +43,7 @@ public final class ChainCheck {
     private final Handle handle;
     private final Faults faults;
     private final Map<String, RecordTable<?>> tables = new HashMap<>();
-    private final History history;
+    private final EntryTable history;
     private final SortedSet<Long> withoutEntry = new TreeSet<>();
     private final Map<String, Integer> counts = new HashMap<>();
     private final List<Problem> doubts = new ArrayList<>();
@@ -51,7 +51,7 @@ public final class ChainCheck {
     private ChainCheck(Handle handle, Faults faults) {
         this.handle = handle;
         this.faults = faults;
-        this.history = new History(handle);
+        this.history = new EntryTable(handle);
         RecordTable.all().forEach(table -> tables.put(table.kind().symbol(), table));
     }
 
@@ -106,7 +106,7 @@ public final class ChainCheck {
     /** Adds the entries that do not follow on the one before; what they hold is not looked at. */
     public static void links(Handle handle, Faults faults) {
         Entry[] before = {Entry.BEFORE_THE_FIRST};
-        new History(handle).each(entry -> {
+        new EntryTable(handle).each(entry -> {
             if (!entry.follows(before[0])) {
                 faults.ofEntry(entry.number(), "book.chain-gap", entry.number());
             }

@@ -12,7 +12,7 @@ import porebench.method.Problem;
 import porebench.record.BookCheck;
 import porebench.record.chain.Head;
 import porebench.store.chain.Entry;
-import porebench.store.chain.History;
+import porebench.store.chain.EntryTable;
 import porebench.store.file.Steps;
 import porebench.store.records.NameLooks;
 import porebench.store.records.StoredRecords;
@@ -95,7 +95,7 @@ public final class Inspection {
     /** Returns how far a lab book reaches; {@link Head#EMPTY} when not even that can be read. */
     public static Head headOf(Handle handle) {
         try {
-            return new History(handle).head();
+            return new EntryTable(handle).head();
         } catch (JdbiException unreadable) {
             return Head.EMPTY;
         }
@@ -104,7 +104,7 @@ public final class Inspection {
     /** Returns the newest entry, if there is one that can be read. */
     public static Optional<Entry> newest(Handle handle) {
         try {
-            return Optional.of(new History(handle).last()).filter(last -> last.number() > 0);
+            return Optional.of(new EntryTable(handle).last()).filter(last -> last.number() > 0);
         } catch (JdbiException unreadable) {
             return Optional.empty();
         }
@@ -128,7 +128,7 @@ public final class Inspection {
             return noted.equals(Head.EMPTY);
         }
         try {
-            return new History(handle)
+            return new EntryTable(handle)
                     .at(noted.entries())
                     .filter(entry ->
                             Head.of(entry.computedHash(), 0).shortHash().equals(noted.shortHash()))

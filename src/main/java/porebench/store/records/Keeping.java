@@ -21,7 +21,7 @@ import porebench.record.Training;
 import porebench.record.Wording;
 import porebench.store.chain.Canonical;
 import porebench.store.chain.Entry;
-import porebench.store.chain.History;
+import porebench.store.chain.EntryTable;
 import porebench.store.chain.Insertions;
 import porebench.store.rows.RecordTable;
 import porebench.store.rows.Selection;
@@ -31,11 +31,11 @@ import porebench.store.rows.StoredRows;
 /** Keeps drafts in a lab book within one transaction: why not, and else how. */
 public final class Keeping {
     private final Handle handle;
-    private final History history;
+    private final EntryTable history;
 
     public Keeping(Handle handle) {
         this.handle = handle;
-        this.history = new History(handle);
+        this.history = new EntryTable(handle);
     }
 
     /**

@@ -13,7 +13,7 @@ import org.jdbi.v3.core.statement.Query;
 import porebench.method.Glyphs;
 import porebench.record.Namesakes;
 import porebench.record.RecordKind;
-import porebench.store.chain.History;
+import porebench.store.chain.EntryTable;
 import porebench.store.rows.Selection;
 
 /** The table of how the names of records look, kept beside the entries: a new name is held against those that look alike. */
@@ -82,7 +82,7 @@ public final class NameLooks {
     /** Makes them all anew. */
     public void makeAnew() {
         upTo.forget();
-        catchUp(new History(handle).lastNumber());
+        catchUp(new EntryTable(handle).lastNumber());
     }
 
     private void write(List<Named> names) {

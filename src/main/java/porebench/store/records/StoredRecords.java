@@ -16,7 +16,7 @@ import porebench.record.RecordKind;
 import porebench.record.Records;
 import porebench.record.Stamp;
 import porebench.record.Version;
-import porebench.store.chain.History;
+import porebench.store.chain.EntryTable;
 import porebench.store.file.StoreException;
 import porebench.store.file.StoreException.Task;
 import porebench.store.rows.RecordTable;
@@ -42,7 +42,7 @@ public final class StoredRecords implements Records {
     @Override
     public <T extends Kept> void each(Class<T> kind, Consumer<Version<T>> taker) {
         RecordTable<T> table = RecordTable.of(kind);
-        History history = new History(handle);
+        EntryTable history = new EntryTable(handle);
         List<String> ids = history.idsBehind(table.kind(), "", Selection.MOST_NAMES);
         while (!ids.isEmpty()) {
             inOrder(read(table, Selection.newest(table.kind(), ids))).forEach(taker);
@@ -103,7 +103,7 @@ public final class StoredRecords implements Records {
 
     @Override
     public List<String> ids(RecordKind kind) {
-        return new History(handle).ids(kind);
+        return new EntryTable(handle).ids(kind);
     }
 
     @Override

@@ -13,10 +13,10 @@ import porebench.record.chain.Head;
 import porebench.store.rows.Selection;
 
 /** The table {@code entry}: the append-only history of a lab book. */
-public final class History {
+public final class EntryTable {
     private final Handle handle;
 
-    public History(Handle handle) {
+    public EntryTable(Handle handle) {
         this.handle = handle;
     }
 
