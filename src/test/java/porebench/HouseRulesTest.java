@@ -166,7 +166,7 @@ class HouseRulesTest {
             "porebench.evidence.standing.WrittenProblem",
             "porebench.port.OpeningRefused",
             "porebench.port.OutputRefused",
-            "porebench.exchange.text.Entry",
+            "porebench.exchange.text.HeadedRow",
             "porebench.store.check.Inspection",
             "porebench.command.reply.Reply",
             "porebench.command.book.IssueCommand");

@@ -16,8 +16,8 @@ import java.util.stream.Stream;
 import porebench.evidence.EvidenceReader;
 import porebench.exchange.sheet.FactorIssueFormat;
 import porebench.exchange.sheet.Format;
-import porebench.exchange.text.Entry;
 import porebench.exchange.text.ExchangeException;
+import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.Headings;
 import porebench.exchange.text.WrittenRows;
 import porebench.port.DataTable;
@@ -80,7 +80,7 @@ final class Export {
 
     /** Returns a row of a training book, which says that it is simulated. */
     private static List<String> marked(List<String> row) {
-        return Stream.concat(row.stream(), Stream.of(Entry.yesNoWord(true))).toList();
+        return Stream.concat(row.stream(), Stream.of(HeadedRow.yesNoWord(true))).toList();
     }
 
     /** Writes one file of some records, whole or not at all. */

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import porebench.exchange.text.Entry;
+import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.RowGroup;
 import porebench.method.Answer;
 import porebench.method.Problem;
@@ -54,19 +54,19 @@ final class CalibrationFaults {
     private static final double ANY_DIVISION = 0.1;
 
     private final RowGroup group;
-    private final List<Entry> fillRows;
-    private final List<Entry> pointRows;
-    private final Optional<Entry> bowlRow;
-    private final Optional<Entry> dialRow;
-    private final Optional<Entry> columnRow;
+    private final List<HeadedRow> fillRows;
+    private final List<HeadedRow> pointRows;
+    private final Optional<HeadedRow> bowlRow;
+    private final Optional<HeadedRow> dialRow;
+    private final Optional<HeadedRow> columnRow;
 
     CalibrationFaults(
             RowGroup group,
-            List<Entry> fillRows,
-            List<Entry> pointRows,
-            Optional<Entry> bowlRow,
-            Optional<Entry> dialRow,
-            Optional<Entry> columnRow) {
+            List<HeadedRow> fillRows,
+            List<HeadedRow> pointRows,
+            Optional<HeadedRow> bowlRow,
+            Optional<HeadedRow> dialRow,
+            Optional<HeadedRow> columnRow) {
         this.group = group;
         this.fillRows = fillRows;
         this.pointRows = pointRows;
@@ -94,11 +94,11 @@ final class CalibrationFaults {
         return units.size() <= 1;
     }
 
-    private void note(List<Problem> problems, Optional<Entry> about) {
+    private void note(List<Problem> problems, Optional<HeadedRow> about) {
         problems.stream().filter(Problem::isError).forEach(problem -> {
             Matcher ofARow = OF_A_ROW.matcher(problem.field());
             if (ofARow.matches()) {
-                List<Entry> rows = ofARow.group(1).equals("fills") ? fillRows : pointRows;
+                List<HeadedRow> rows = ofARow.group(1).equals("fills") ? fillRows : pointRows;
                 rows.get(Integer.parseInt(ofARow.group(2))).error(column(ofARow.group(3)), problem);
             } else {
                 about.orElseGet(group::first).error(column(problem.field()), problem);

@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import porebench.exchange.text.Entry;
 import porebench.exchange.text.Findings;
+import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.RowGroup;
 import porebench.method.MeterType;
 import porebench.method.meter.BowlFill;
@@ -31,12 +31,12 @@ final class CalibrationMeasured {
     private static final NumberRange LINE = CalibrationColumns.LINE_RANGE;
 
     private final RowGroup group;
-    private final List<Entry> fillRows = new ArrayList<>();
-    private final List<Entry> pointRows = new ArrayList<>();
-    private Optional<Entry> bowlRow = Optional.empty();
-    private Optional<Entry> dialRow = Optional.empty();
-    private Optional<Entry> columnRow = Optional.empty();
-    private Optional<Entry> noteRow = Optional.empty();
+    private final List<HeadedRow> fillRows = new ArrayList<>();
+    private final List<HeadedRow> pointRows = new ArrayList<>();
+    private Optional<HeadedRow> bowlRow = Optional.empty();
+    private Optional<HeadedRow> dialRow = Optional.empty();
+    private Optional<HeadedRow> columnRow = Optional.empty();
+    private Optional<HeadedRow> noteRow = Optional.empty();
     private Optional<BowlFills> bowl = Optional.empty();
     private Optional<DialCheck> dial = Optional.empty();
     private Optional<ColumnCheck> column = Optional.empty();
@@ -72,7 +72,7 @@ final class CalibrationMeasured {
         }
     }
 
-    private void sort(Entry row) {
+    private void sort(HeadedRow row) {
         Optional<CalibrationRow> kind = row.choice("row", List.of(CalibrationRow.values()), CalibrationRow::word);
         kind.ifPresent(known -> {
             known.checkEmptyElsewhere(row);
@@ -87,7 +87,7 @@ final class CalibrationMeasured {
         });
     }
 
-    private Optional<Entry> only(Optional<Entry> before, Entry row, CalibrationRow kind) {
+    private Optional<HeadedRow> only(Optional<HeadedRow> before, HeadedRow row, CalibrationRow kind) {
         if (before.isEmpty()) {
             return Optional.of(row);
         }
@@ -118,7 +118,7 @@ final class CalibrationMeasured {
 
     private Optional<BowlFills> readBowl() {
         List<BowlFill> fills = new ArrayList<>();
-        for (Entry row : fillRows) {
+        for (HeadedRow row : fillRows) {
             Optional<MassUnit> unit = unit(row, "mass_unit");
             Optional<Typed<Mass>> empty = mass(row, "empty_mass", unit);
             Optional<Typed<Mass>> full = mass(row, "full_mass", otherUnit(row, "full_mass_unit", unit));
@@ -144,7 +144,7 @@ final class CalibrationMeasured {
 
     private Optional<DialCheck> readDial() {
         List<CheckPoint> points = new ArrayList<>();
-        for (Entry row : pointRows) {
+        for (HeadedRow row : pointRows) {
             Optional<BigDecimal> amount = row.number("withdrawn", NumberRange.NOT_NEGATIVE);
             Optional<CheckAmount.Unit> unit =
                     row.choice("withdrawn_unit", List.of(CheckAmount.Unit.values()), CheckAmount.Unit::symbol);
@@ -166,14 +166,14 @@ final class CalibrationMeasured {
                         "pressure", NumberRange.NOT_NEGATIVE, "pressure_unit", List.of(PressureUnit.values())))));
     }
 
-    private Optional<ColumnCheck> readColumn(Entry row, Optional<BigDecimal> elevation) {
+    private Optional<ColumnCheck> readColumn(HeadedRow row, Optional<BigDecimal> elevation) {
         Optional<MassUnit> unit = unit(row, "mass_unit");
         Optional<Typed<Mass>> vessel = mass(row, "vessel_mass", unit);
         Optional<Typed<Mass>> water = mass(row, "bowl_mass", otherUnit(row, "bowl_mass_unit", unit));
         Optional<BigDecimal> expansion = row.number("expansion_pct", NumberRange.NOT_NEGATIVE);
         Optional<Typed<Pressure>> working =
                 row.quantity("pressure", NumberRange.NOT_NEGATIVE, "pressure_unit", List.of(PressureUnit.values()));
-        Entry stating = group.stating("elevation_m");
+        HeadedRow stating = group.stating("elevation_m");
         if (elevation.isEmpty() && stating.optionalWord("elevation_m").isEmpty()) {
             stating.error("elevation_m", "csv.required", "elevation_m");
         }
@@ -187,20 +187,20 @@ final class CalibrationMeasured {
                 : Optional.empty();
     }
 
-    private static Optional<BigDecimal> number(Optional<Entry> row, String column, NumberRange bounds) {
+    private static Optional<BigDecimal> number(Optional<HeadedRow> row, String column, NumberRange bounds) {
         return row.flatMap(entry -> entry.optionalNumber(column, bounds));
     }
 
-    private static Optional<MassUnit> unit(Entry row, String column) {
+    private static Optional<MassUnit> unit(HeadedRow row, String column) {
         return row.choice(column, List.of(MassUnit.values()), MassUnit::symbol);
     }
 
     /** Reads the unit of one mass of a row; empty means that of the row. */
-    private static Optional<MassUnit> otherUnit(Entry row, String column, Optional<MassUnit> ofRow) {
+    private static Optional<MassUnit> otherUnit(HeadedRow row, String column, Optional<MassUnit> ofRow) {
         return row.optionalWord(column).isPresent() ? unit(row, column) : ofRow;
     }
 
-    private static Optional<Typed<Mass>> mass(Entry row, String column, Optional<MassUnit> unit) {
+    private static Optional<Typed<Mass>> mass(HeadedRow row, String column, Optional<MassUnit> unit) {
         Optional<BigDecimal> number = row.number(column, NumberRange.NOT_NEGATIVE);
         return number.isPresent() && unit.isPresent()
                 ? Optional.of(new Typed<Mass>(number.get(), unit.get()))

@@ -2,7 +2,7 @@ package porebench.exchange.calibration;
 
 import java.util.Arrays;
 import java.util.List;
-import porebench.exchange.text.Entry;
+import porebench.exchange.text.HeadedRow;
 
 /** What one row of {@code meter-calibration.csv} states, and the columns in which it does. */
 enum CalibrationRow {
@@ -44,7 +44,7 @@ enum CalibrationRow {
     }
 
     /** Notes every cell that is filled although it is about something else. */
-    void checkEmptyElsewhere(Entry entry) {
+    void checkEmptyElsewhere(HeadedRow entry) {
         allColumns().stream()
                 .filter(column -> !columns.contains(column))
                 .filter(column -> entry.optionalWord(column).isPresent())

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import porebench.exchange.sheet.Format;
-import porebench.exchange.text.Entry;
+import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.Headings;
 import porebench.method.meter.BowlFill;
 import porebench.method.meter.BowlFills;
@@ -39,7 +39,7 @@ final class CalibrationWriting {
 
     private void bowl(BowlFills bowl) {
         Map<String, String> about = new HashMap<>();
-        about.put("buoyancy", Entry.yesNoWord(bowl.buoyancyCorrected()));
+        about.put("buoyancy", HeadedRow.yesNoWord(bowl.buoyancyCorrected()));
         about.put("air_temp_c", Format.cell(bowl.airCelsius()));
         about.put("air_pressure_kpa", Format.cell(bowl.airKilopascals()));
         about.put("diameter_mm", Format.cell(bowl.diameterMillimetres()));

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import porebench.exchange.text.Entry;
+import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.RowGroup;
 import porebench.method.Problem;
 import porebench.method.sample.Batch;
@@ -25,7 +25,7 @@ final class ConstituentRows {
     private static final Pattern OF_A_ROW = Pattern.compile("constituents\\.(\\d+)\\.(\\w+)");
 
     private final RowGroup group;
-    private final List<Entry> entries = new ArrayList<>();
+    private final List<HeadedRow> entries = new ArrayList<>();
     private final List<Constituent> values = new ArrayList<>();
 
     private ConstituentRows(RowGroup group) {
@@ -35,7 +35,7 @@ final class ConstituentRows {
     static ConstituentRows read(RowGroup group) {
         ConstituentRows rows = new ConstituentRows(group);
         Map<Constituent, Integer> seen = new HashMap<>();
-        for (Entry entry : group.rows()) {
+        for (HeadedRow entry : group.rows()) {
             entry.optionalWord(MixColumns.NAME.heading()).ifPresent(entry::isAbout);
             MixColumns.OF_CONSTITUENT.read(SheetReader.of(entry)).ifPresent(constituent -> {
                 Integer twin = seen.putIfAbsent(constituent, entry.line());
@@ -60,7 +60,7 @@ final class ConstituentRows {
         for (Problem problem : CorrectionSample.of(batch, ANY_BOWL).problems()) {
             Matcher ofRow = OF_A_ROW.matcher(problem.field());
             if (problem.isError() && ofRow.matches()) {
-                Entry entry = entries.get(Integer.parseInt(ofRow.group(1)));
+                HeadedRow entry = entries.get(Integer.parseInt(ofRow.group(1)));
                 noteOnce(entry, heading(MixColumns.OF_CONSTITUENT, ofRow.group(2), MixColumns.NAME), problem);
             } else if (problem.isError() && (whole || problem.kind() == Problem.Kind.OUT_OF_RANGE)) {
                 String column = heading(MixColumns.ALL, problem.field(), MixColumns.VOLUME);
@@ -74,7 +74,7 @@ final class ConstituentRows {
     }
 
     /** A cell that was refused already is not refused again for what follows from that. */
-    private static void noteOnce(Entry entry, String column, Problem problem) {
+    private static void noteOnce(HeadedRow entry, String column, Problem problem) {
         if (!entry.isRefused(column)) {
             entry.error(column, problem);
         }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import porebench.exchange.text.Entry;
+import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.Headings;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
@@ -57,7 +57,7 @@ public final class FactorIssueFormat implements Format.RowByRow<FactorIssue> {
     }
 
     @Override
-    public Optional<FactorIssue> read(Entry entry) {
+    public Optional<FactorIssue> read(HeadedRow entry) {
         boolean changed = entry.optionalYesNo(CHANGED_SINCE).orElse(false);
         return PLAIN.read(entry).map(issue -> changed ? issue.on(issue.grounds().from(FactorOrigin.IMPORTED)) : issue);
     }
@@ -65,7 +65,7 @@ public final class FactorIssueFormat implements Format.RowByRow<FactorIssue> {
     @Override
     public List<String> row(FactorIssue value) {
         List<String> row = new ArrayList<>(PLAIN.row(value));
-        row.add(hasChangedGround.test(value) ? Entry.yesNoWord(true) : "");
+        row.add(hasChangedGround.test(value) ? HeadedRow.yesNoWord(true) : "");
         return row;
     }
 }

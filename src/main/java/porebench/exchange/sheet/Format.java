@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import porebench.evidence.intake.Sheet;
-import porebench.exchange.text.Entry;
+import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.Headings;
 import porebench.exchange.text.Table;
 import porebench.record.Kept;
@@ -42,7 +42,7 @@ public interface Format<T extends Kept> {
         List<String> key();
 
         /** Reads one record; empty, with the problems noted, when the row states none. */
-        Optional<T> read(Entry entry);
+        Optional<T> read(HeadedRow entry);
 
         /** Returns the cells of a record in the order of the columns. */
         List<String> row(T value);
@@ -56,8 +56,8 @@ public interface Format<T extends Kept> {
         default List<Sheet.Row<T>> read(Table table) {
             List<Sheet.Row<T>> good = new ArrayList<>();
             Map<List<String>, Integer> seen = new HashMap<>();
-            for (Optional<Entry> next = table.next(); next.isPresent(); next = table.next()) {
-                Entry entry = next.get();
+            for (Optional<HeadedRow> next = table.next(); next.isPresent(); next = table.next()) {
+                HeadedRow entry = next.get();
                 List<String> name =
                         key().stream().map(column -> entry.text(column).strip()).toList();
                 Optional<T> value = read(entry);

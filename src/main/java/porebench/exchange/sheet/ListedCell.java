@@ -13,9 +13,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import porebench.exchange.text.Entry;
 import porebench.exchange.text.Escapes;
 import porebench.exchange.text.Findings;
+import porebench.exchange.text.HeadedRow;
 import porebench.method.Problem;
 import porebench.record.column.CellReader;
 import porebench.record.column.Column;
@@ -46,7 +46,7 @@ final class ListedCell {
     }
 
     /** Reads a cell; what is not written like this is noted as an error. */
-    static <P> List<P> read(Entry entry, String heading, Part<P> part) {
+    static <P> List<P> read(HeadedRow entry, String heading, Part<P> part) {
         List<P> things = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         String all = entry.text(heading);

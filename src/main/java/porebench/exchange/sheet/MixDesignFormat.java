@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import porebench.evidence.intake.Sheet;
-import porebench.exchange.text.Entry;
+import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.Headings;
 import porebench.exchange.text.RowGroup;
 import porebench.exchange.text.Table;
@@ -53,7 +53,7 @@ public final class MixDesignFormat implements Format<MixDesign> {
     }
 
     private static Optional<MixDesign> read(RowGroup group) {
-        Entry measured = group.stating(MixColumns.MEASURED_DENSITY.heading());
+        HeadedRow measured = group.stating(MixColumns.MEASURED_DENSITY.heading());
         SheetReader about = SheetReader.of(group, List.of());
         if (about.states(MixColumns.VOLUME) && about.states(MixColumns.MEASURED_DENSITY)) {
             measured.error(MixColumns.MEASURED_DENSITY.heading(), "csv.volume-twice");

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import porebench.evidence.intake.Sheet;
-import porebench.exchange.text.Entry;
+import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.Headings;
 import porebench.exchange.text.RowGroup;
 import porebench.exchange.text.Table;
@@ -69,7 +69,7 @@ public final class ProfileFormat implements Format<LaboratoryProfile> {
     private static Map<FigureName, Figure> figures(RowGroup group) {
         Map<FigureName, Figure> figures = new EnumMap<>(FigureName.class);
         Map<FigureName, Integer> seen = new EnumMap<>(FigureName.class);
-        for (Entry entry : group.rows()) {
+        for (HeadedRow entry : group.rows()) {
             SheetReader cells = SheetReader.of(entry);
             Optional<ProfileColumns.Named> named = ProfileColumns.OF_FIGURE.read(cells);
             Optional<FigureName> name = ProfileColumns.FIGURE.read(cells);

@@ -2,7 +2,7 @@ package porebench.exchange.sheet;
 
 import java.util.List;
 import java.util.Optional;
-import porebench.exchange.text.Entry;
+import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.Headings;
 import porebench.method.Problem;
 import porebench.record.Kept;
@@ -29,7 +29,7 @@ public record RowFormat<T extends Kept>(Class<T> type, String fileName, Columns<
     }
 
     @Override
-    public Optional<T> read(Entry entry) {
+    public Optional<T> read(HeadedRow entry) {
         Optional<T> value = of.read(SheetReader.of(entry));
         if (entry.isGood()) {
             value.ifPresent(record -> check(record, entry));
@@ -37,7 +37,7 @@ public record RowFormat<T extends Kept>(Class<T> type, String fileName, Columns<
         return value;
     }
 
-    private void check(T record, Entry entry) {
+    private void check(T record, HeadedRow entry) {
         of.check().apply(record).stream()
                 .filter(Problem::isError)
                 .forEach(problem -> entry.error(

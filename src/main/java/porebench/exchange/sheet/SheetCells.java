@@ -6,7 +6,7 @@ import java.time.LocalDateTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import porebench.exchange.text.Entry;
+import porebench.exchange.text.HeadedRow;
 import porebench.record.column.CellWriter;
 import porebench.record.column.Column;
 import porebench.record.column.Columns;
@@ -64,7 +64,7 @@ final class SheetCells implements CellWriter {
 
     @Override
     public void yesNo(Column<?, ?> column, boolean yes) {
-        text(column, Entry.yesNoWord(yes));
+        text(column, HeadedRow.yesNoWord(yes));
     }
 
     @Override

@@ -6,7 +6,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import porebench.exchange.text.Entry;
+import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.RowGroup;
 import porebench.method.Problem;
 import porebench.record.column.CellReader;
@@ -16,17 +16,17 @@ import porebench.record.column.Part;
 
 /** The cells of a record in a file; what is wrong is noted in the row where it stands. */
 public final class SheetReader implements CellReader {
-    private final Function<String, Entry> stating;
+    private final Function<String, HeadedRow> stating;
 
     private final Optional<List<?>> rows;
 
-    private SheetReader(Function<String, Entry> stating, Optional<List<?>> rows) {
+    private SheetReader(Function<String, HeadedRow> stating, Optional<List<?>> rows) {
         this.stating = stating;
         this.rows = rows;
     }
 
     /** Reads a record that one row states. */
-    public static SheetReader of(Entry entry) {
+    public static SheetReader of(HeadedRow entry) {
         return new SheetReader(any -> entry, Optional.empty());
     }
 
@@ -39,7 +39,7 @@ public final class SheetReader implements CellReader {
         return new SheetReader(group::stating, Optional.of(rows));
     }
 
-    private Entry row(Column<?, ?> column) {
+    private HeadedRow row(Column<?, ?> column) {
         return stating.apply(column.heading());
     }
 

@@ -11,9 +11,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import porebench.evidence.intake.Sheet;
-import porebench.exchange.text.Entry;
 import porebench.exchange.text.Escapes;
 import porebench.exchange.text.Findings;
+import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.Headings;
 import porebench.exchange.text.RowGroup;
 import porebench.exchange.text.Table;
@@ -99,7 +99,7 @@ public final class StudyFormat implements Format<KeptStudy> {
     }
 
     /** Returns the layers a study names, if they can be the ones of its kind; none, with the problem noted, otherwise. */
-    private static List<String> layers(Entry entry, Optional<KeptStudy.Layout> layout) {
+    private static List<String> layers(HeadedRow entry, Optional<KeptStudy.Layout> layout) {
         Optional<String> cell = entry.word(LAYERS);
         if (cell.isEmpty()) {
             return List.of();

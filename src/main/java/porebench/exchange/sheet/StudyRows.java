@@ -9,8 +9,8 @@ import java.util.Optional;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.KeptReadings;
 import porebench.evidence.study.ValueRow;
-import porebench.exchange.text.Entry;
 import porebench.exchange.text.Findings;
+import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.RowGroup;
 import porebench.exchange.text.ValueTable;
 import porebench.method.Place;
@@ -21,7 +21,7 @@ import porebench.record.KeptStudy;
 final class StudyRows {
     private final RowGroup group;
     private final List<String> layers;
-    private final Map<Integer, Entry> byLine = new LinkedHashMap<>();
+    private final Map<Integer, HeadedRow> byLine = new LinkedHashMap<>();
     private final List<Sheet.Row<ValueRow>> rows = new ArrayList<>();
 
     StudyRows(RowGroup group, List<String> layers) {
@@ -42,7 +42,7 @@ final class StudyRows {
         return KeptReadings.readings(sheet());
     }
 
-    private void read(Entry entry) {
+    private void read(HeadedRow entry) {
         Map<String, String> names = new LinkedHashMap<>();
         for (int layer = 0; layer < layers.size(); layer++) {
             String name = layers.get(layer);
@@ -59,7 +59,7 @@ final class StudyRows {
     }
 
     /** A name beside a reading that no layer is for would be lost. */
-    private void checkBeyond(Entry entry) {
+    private void checkBeyond(HeadedRow entry) {
         for (int layer = layers.size(); layer < KeptStudy.MOST_LAYERS; layer++) {
             String column = StudyFormat.nameColumn(layer);
             entry.optionalWord(column)

@@ -16,8 +16,8 @@ import porebench.quantity.Typed;
  */
 public final class RowGroup {
     private final String name;
-    private final List<Entry> rows = new ArrayList<>();
-    private final Map<String, Entry> stating = new HashMap<>();
+    private final List<HeadedRow> rows = new ArrayList<>();
+    private final Map<String, HeadedRow> stating = new HashMap<>();
     private boolean besideLost;
 
     private RowGroup(String name) {
@@ -36,8 +36,8 @@ public final class RowGroup {
         RowGroup before = new RowGroup("");
         int lost = 0;
         boolean lostBefore = false;
-        for (Optional<Entry> next = table.next(); next.isPresent(); next = table.next()) {
-            Entry entry = next.get();
+        for (Optional<HeadedRow> next = table.next(); next.isPresent(); next = table.next()) {
+            HeadedRow entry = next.get();
             Optional<String> name = entry.word(nameColumn);
             lostBefore |= table.lost() > lost;
             lost = table.lost();
@@ -56,11 +56,11 @@ public final class RowGroup {
         return groups.values();
     }
 
-    private void add(Entry entry, List<String> shared) {
+    private void add(HeadedRow entry, List<String> shared) {
         rows.add(entry);
         for (String column : shared) {
             Optional<String> stated = entry.optionalText(column);
-            Entry before = stated.isEmpty() ? null : stating.putIfAbsent(column, entry);
+            HeadedRow before = stated.isEmpty() ? null : stating.putIfAbsent(column, entry);
             if (before != null && !isSame(before.text(column), stated.orElseThrow())) {
                 entry.error(
                         column,
@@ -86,21 +86,21 @@ public final class RowGroup {
         return name;
     }
 
-    public List<Entry> rows() {
+    public List<HeadedRow> rows() {
         return rows;
     }
 
-    public Entry first() {
+    public HeadedRow first() {
         return rows.get(0);
     }
 
     /** Returns the row that states a shared column: the first one where it is not empty, or the first of all. */
-    public Entry stating(String column) {
+    public HeadedRow stating(String column) {
         return stating.getOrDefault(column, first());
     }
 
     public boolean isGood() {
-        return rows.stream().allMatch(Entry::isGood);
+        return rows.stream().allMatch(HeadedRow::isGood);
     }
 
     /** Notes that a bad row takes the whole record with it, and returns whether the record is good. */

@@ -56,12 +56,12 @@ public final class Table {
     }
 
     /** Returns the next entry with the right number of fields; empty at the end. */
-    public Optional<Entry> next() {
+    public Optional<HeadedRow> next() {
         Optional<CsvRows.Raw> row = rows.next();
         while (row.isPresent()) {
             CsvRows.Raw raw = row.get();
             if (raw.fields().size() == heading.names().size()) {
-                Entry entry = new Entry(raw, places, findings);
+                HeadedRow entry = new HeadedRow(raw, places, findings);
                 marked |= watching && entry.optionalYesNo(Headings.SIMULATED).orElse(false);
                 return Optional.of(entry);
             }

@@ -44,8 +44,8 @@ public final class ValueTable {
         }
         Table table = Table.of(rows, heading, columns, findings);
         List<Sheet.Row<ValueRow>> good = new ArrayList<>();
-        for (Optional<Entry> next = table.next(); next.isPresent(); next = table.next()) {
-            Entry entry = next.get();
+        for (Optional<HeadedRow> next = table.next(); next.isPresent(); next = table.next()) {
+            HeadedRow entry = next.get();
             Map<String, String> names = new LinkedHashMap<>();
             factors.forEach(factor -> entry.word(factor).ifPresent(name -> names.put(factor, name)));
             Optional<BigDecimal> value = entry.number(VALUE, ANY);

@@ -45,8 +45,8 @@ public final class Values {
         if (row.damaged()) {
             return;
         }
-        String code = Entry.numberFault(text);
-        if (row.fields().size() > 1 && !Entry.isWrittenOtherwise(text)) {
+        String code = HeadedRow.numberFault(text);
+        if (row.fields().size() > 1 && !HeadedRow.isWrittenOtherwise(text)) {
             findings.error(
                     row.line(),
                     0,

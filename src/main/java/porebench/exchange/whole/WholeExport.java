@@ -12,8 +12,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import porebench.exchange.text.Entry;
 import porebench.exchange.text.ExchangeException;
+import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.Headings;
 import porebench.exchange.text.WrittenRows;
 import porebench.port.OutputFile;
@@ -81,7 +81,7 @@ public final class WholeExport implements ChainTaker {
         rows.add(List.of("entries", Long.toString(whole.entries())));
         rows.add(List.of("head", whole.hash()));
         if (isTraining) {
-            rows.add(List.of(Headings.SIMULATED, Entry.yesNoWord(true)));
+            rows.add(List.of(Headings.SIMULATED, HeadedRow.yesNoWord(true)));
         }
         whole.tables().forEach(table -> rows.add(List.of("table", table.name())));
         Writer writer = writer(outline);

@@ -24,7 +24,7 @@ import porebench.record.column.NumberRange;
  * One row under its heading. Reading a cell that is not as it must be notes the problem and gives nothing back; at the end
  * {@link #isGood()} tells whether a record can be made of the row.
  */
-public final class Entry {
+public final class HeadedRow {
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?[\\d.]*\\d,\\d+");
     private static final Pattern THOUSANDS = Pattern.compile("[+-]?\\d{1,3}([,' \\u00A0\\u202F]\\d{3})+(\\.\\d*)?");
 
@@ -43,7 +43,7 @@ public final class Entry {
     private String subject = "";
     private boolean good;
 
-    Entry(CsvRows.Raw raw, Map<String, Integer> places, Findings findings) {
+    HeadedRow(CsvRows.Raw raw, Map<String, Integer> places, Findings findings) {
         this.raw = raw;
         this.places = places;
         this.findings = findings;
@@ -239,7 +239,7 @@ public final class Entry {
 
     /** Returns whether a cell says yes rather than no; it must say one of them. */
     public Optional<Boolean> yesNo(String column) {
-        return choice(column, List.of(true, false), Entry::yesNoWord);
+        return choice(column, List.of(true, false), HeadedRow::yesNoWord);
     }
 
     /** Returns whether a cell says yes rather than no; empty when it is blank. */
