@@ -24,6 +24,7 @@ import org.jfree.data.Range;
 import porebench.chart.look.ChartLook;
 import porebench.chart.look.Places;
 import porebench.chart.look.PlotParts;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.PointLook;
 import porebench.chart.look.PointSeries;
 import porebench.chart.look.Span;
@@ -31,7 +32,6 @@ import porebench.chart.look.ThinRenderer;
 import porebench.chart.look.ThinSeries;
 import porebench.chart.look.TrialPoint;
 import porebench.chart.look.TrialTip;
-import porebench.chart.look.Words;
 
 /** A control chart: points, centre and limits of every phase, below it their spread, and what changed as upright lines. */
 public final class ControlPlotChart {
@@ -56,13 +56,13 @@ public final class ControlPlotChart {
 
     private final ControlPlot data;
     private final ChartLook look;
-    private final Words words;
+    private final PlotWords words;
     private final PlotParts parts;
 
     private ControlPlotChart(ControlPlot data, ChartLook look, Locale locale) {
         this.data = data;
         this.look = look;
-        this.words = new Words(locale);
+        this.words = new PlotWords(locale);
         this.parts = new PlotParts(look, words);
     }
 

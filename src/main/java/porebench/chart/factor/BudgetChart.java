@@ -21,7 +21,7 @@ import org.jfree.data.category.CategoryDataset;
 import org.jfree.data.category.DefaultCategoryDataset;
 import porebench.chart.look.ChartLook;
 import porebench.chart.look.PlotParts;
-import porebench.chart.look.Words;
+import porebench.chart.look.PlotWords;
 
 /** What the parts of an uncertainty budget contribute, as bars with their figures: filled when found, hollow when assumed. */
 public final class BudgetChart {
@@ -34,13 +34,13 @@ public final class BudgetChart {
 
     private final BudgetBars data;
     private final ChartLook look;
-    private final Words words;
+    private final PlotWords words;
     private final PlotParts parts;
 
     private BudgetChart(BudgetBars data, ChartLook look, Locale locale) {
         this.data = data;
         this.look = look;
-        this.words = new Words(locale);
+        this.words = new PlotWords(locale);
         this.parts = new PlotParts(look, words);
     }
 

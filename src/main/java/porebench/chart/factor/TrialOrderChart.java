@@ -15,8 +15,8 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.ChartLook;
 import porebench.chart.look.PlotParts;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.TrialPoint;
-import porebench.chart.look.Words;
 
 /** The factor of each trial of a determination in the order made, with mean, interval and reported factor. */
 public final class TrialOrderChart {
@@ -27,13 +27,13 @@ public final class TrialOrderChart {
 
     private final FactorByTrial data;
     private final ChartLook look;
-    private final Words words;
+    private final PlotWords words;
     private final PlotParts parts;
 
     private TrialOrderChart(FactorByTrial data, ChartLook look, Locale locale) {
         this.data = data;
         this.look = look;
-        this.words = new Words(locale);
+        this.words = new PlotWords(locale);
         this.parts = new PlotParts(look, words);
     }
 

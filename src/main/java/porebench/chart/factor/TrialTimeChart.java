@@ -22,8 +22,8 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.ChartLook;
 import porebench.chart.look.PlotParts;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.TrialPoint;
-import porebench.chart.look.Words;
 
 /**
  * The factor of every trial of a mix against the date, the factor in force as steps, and where determinations begin.
@@ -41,13 +41,13 @@ public final class TrialTimeChart {
 
     private final FactorOverTime data;
     private final ChartLook look;
-    private final Words words;
+    private final PlotWords words;
     private final PlotParts parts;
 
     private TrialTimeChart(FactorOverTime data, ChartLook look, Locale locale) {
         this.data = data;
         this.look = look;
-        this.words = new Words(locale);
+        this.words = new PlotWords(locale);
         this.parts = new PlotParts(look, words);
     }
 

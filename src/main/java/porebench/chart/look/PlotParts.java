@@ -36,12 +36,12 @@ public final class PlotParts {
     private static final double SHAPE_SIDE = 11;
 
     private final ChartLook look;
-    private final Words words;
+    private final PlotWords words;
     private final LegendItemCollection legend = new LegendItemCollection();
     private final List<String> notices = new ArrayList<>();
     private final List<String> explanations = new ArrayList<>();
 
-    public PlotParts(ChartLook look, Words words) {
+    public PlotParts(ChartLook look, PlotWords words) {
         this.look = look;
         this.words = words;
     }
@@ -280,7 +280,7 @@ public final class PlotParts {
 
     /** Puts a title above a chart. */
     public static void entitle(JFreeChart chart, String text, ChartLook look) {
-        PlotParts parts = new PlotParts(look, new Words(Locale.ROOT));
+        PlotParts parts = new PlotParts(look, new PlotWords(Locale.ROOT));
         chart.setTitle(
                 parts.title(text, look.font().deriveFont(Font.BOLD, look.font().getSize2D() + 3), look.text()));
     }

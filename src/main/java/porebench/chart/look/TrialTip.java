@@ -4,9 +4,9 @@ import java.time.format.DateTimeFormatter;
 
 /** What is said about a trial under the pointer. */
 public final class TrialTip {
-    private final Words words;
+    private final PlotWords words;
 
-    public TrialTip(Words words) {
+    public TrialTip(PlotWords words) {
         this.words = words;
     }
 

@@ -17,8 +17,8 @@ import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.Bars;
 import porebench.chart.look.ChartLook;
 import porebench.chart.look.PlotParts;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.Span;
-import porebench.chart.look.Words;
 
 /** The volume of a bowl by the day it was found, with its uncertainty, and the volume in force as steps. */
 public final class BowlHistoryChart {
@@ -35,13 +35,13 @@ public final class BowlHistoryChart {
 
     private final BowlHistory data;
     private final ChartLook look;
-    private final Words words;
+    private final PlotWords words;
     private final PlotParts parts;
 
     private BowlHistoryChart(BowlHistory data, ChartLook look, Locale locale) {
         this.data = data;
         this.look = look;
-        this.words = new Words(locale);
+        this.words = new PlotWords(locale);
         this.parts = new PlotParts(look, words);
     }
 

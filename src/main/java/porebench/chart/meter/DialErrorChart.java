@@ -15,8 +15,8 @@ import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.Bars;
 import porebench.chart.look.ChartLook;
 import porebench.chart.look.PlotParts;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.Span;
-import porebench.chart.look.Words;
 
 /** The dial's error at each check point with its uncertainty, the curve through them, the model and the tolerance. */
 public final class DialErrorChart {
@@ -33,13 +33,13 @@ public final class DialErrorChart {
 
     private final DialErrors data;
     private final ChartLook look;
-    private final Words words;
+    private final PlotWords words;
     private final PlotParts parts;
 
     private DialErrorChart(DialErrors data, ChartLook look, Locale locale) {
         this.data = data;
         this.look = look;
-        this.words = new Words(locale);
+        this.words = new PlotWords(locale);
         this.parts = new PlotParts(look, words);
     }
 

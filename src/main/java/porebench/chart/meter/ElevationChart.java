@@ -13,8 +13,8 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.ChartLook;
 import porebench.chart.look.PlotParts;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.Span;
-import porebench.chart.look.Words;
 
 /** What a Type A meter reads of one amount of air by the elevation at which it is used. */
 public final class ElevationChart {
@@ -22,13 +22,13 @@ public final class ElevationChart {
 
     private final ElevationReadings data;
     private final ChartLook look;
-    private final Words words;
+    private final PlotWords words;
     private final PlotParts parts;
 
     private ElevationChart(ElevationReadings data, ChartLook look, Locale locale) {
         this.data = data;
         this.look = look;
-        this.words = new Words(locale);
+        this.words = new PlotWords(locale);
         this.parts = new PlotParts(look, words);
     }
 

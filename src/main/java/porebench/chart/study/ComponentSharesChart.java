@@ -22,7 +22,7 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.ChartLook;
 import porebench.chart.look.PlotParts;
-import porebench.chart.look.Words;
+import porebench.chart.look.PlotWords;
 import porebench.chart.study.ComponentShares.Share;
 
 /** A bar for each component of a variance, as long as its share; one that is not estimated has words in its place. */
@@ -34,7 +34,7 @@ public final class ComponentSharesChart {
     private ComponentSharesChart() {}
 
     public static JFreeChart of(ComponentShares data, ChartLook look, Locale locale) {
-        Words words = new Words(locale);
+        PlotWords words = new PlotWords(locale);
         PlotParts parts = new PlotParts(look, words);
         XYPlot plot = new XYPlot();
         plot.setOrientation(PlotOrientation.HORIZONTAL);

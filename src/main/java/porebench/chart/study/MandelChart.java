@@ -21,8 +21,8 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.ChartLook;
 import porebench.chart.look.PlotParts;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.PointIds;
-import porebench.chart.look.Words;
 import porebench.chart.study.MandelPlot.Statistic;
 import porebench.chart.study.MandelPlot.Value;
 import porebench.statistics.comparison.Mandel;
@@ -58,14 +58,14 @@ public final class MandelChart {
 
     private final MandelPlot data;
     private final ChartLook look;
-    private final Words words;
+    private final PlotWords words;
     private final PlotParts parts;
     private final boolean isH;
 
     private MandelChart(MandelPlot data, ChartLook look, Locale locale) {
         this.data = data;
         this.look = look;
-        this.words = new Words(locale);
+        this.words = new PlotWords(locale);
         this.parts = new PlotParts(look, words);
         this.isH = data.statistic() == Statistic.H;
     }

@@ -14,7 +14,7 @@ import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.ChartLook;
 import porebench.chart.look.OperatorShape;
 import porebench.chart.look.PlotParts;
-import porebench.chart.look.Words;
+import porebench.chart.look.PlotWords;
 import porebench.chart.study.ReadingsBySample.Reading;
 
 /** The readings of every sample, a shape an operator, and a line through the means of each operator. */
@@ -28,13 +28,13 @@ public final class ReadingsBySampleChart {
 
     private final ReadingsBySample data;
     private final ChartLook look;
-    private final Words words;
+    private final PlotWords words;
     private final PlotParts parts;
 
     private ReadingsBySampleChart(ReadingsBySample data, ChartLook look, Locale locale) {
         this.data = data;
         this.look = look;
-        this.words = new Words(locale);
+        this.words = new PlotWords(locale);
         this.parts = new PlotParts(look, words);
     }
 

@@ -20,10 +20,10 @@ import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
 import porebench.chart.PlotData;
 import porebench.chart.look.PlotParts;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.PointLook;
 import porebench.chart.look.StateShape;
 import porebench.chart.look.TrialTip;
-import porebench.chart.look.Words;
 
 class TrialOrderChartTest {
     private static XYPlot plot(FactorByTrial data) {
@@ -145,7 +145,7 @@ class TrialOrderChartTest {
 
     @Test
     void numbersAreWrittenAsThePersonWritesThem() {
-        assertThat(new TrialTip(new Words(Locale.GERMANY)).of(PlotData.counted("K7-1", 0.4)))
+        assertThat(new TrialTip(new PlotWords(Locale.GERMANY)).of(PlotData.counted("K7-1", 0.4)))
                 .contains("G = 0,40 % air");
     }
 

@@ -43,7 +43,7 @@ class WordsTest {
 
     @Test
     void aFactorIsSaidToTwoDecimalsTiesToEven() {
-        Words words = new Words(Locale.ENGLISH);
+        PlotWords words = new PlotWords(Locale.ENGLISH);
         assertThat(words.percent(0.125)).isEqualTo("0.12");
         assertThat(words.percent(5.35 - 5.215)).isEqualTo("0.14");
         assertThat(words.percent(-0.3)).isEqualTo("-0.30");

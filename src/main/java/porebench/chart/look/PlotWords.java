@@ -9,7 +9,7 @@ import porebench.method.RoundingRule;
 import porebench.method.Texts;
 
 /** The words and numbers in plots, in one language. */
-public final class Words {
+public final class PlotWords {
     private static final int DECIMALS = 2;
     private static final int FINE_DECIMALS = 3;
     private static final int VOLUME_DECIMALS = 4;
@@ -18,7 +18,7 @@ public final class Words {
     private final Texts texts;
     private final Locale locale;
 
-    public Words(Locale locale) {
+    public PlotWords(Locale locale) {
         this.locale = locale;
         this.texts = Texts.of("porebench.chart.chart", locale);
     }
