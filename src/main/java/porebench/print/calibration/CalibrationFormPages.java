@@ -8,7 +8,7 @@ import porebench.evidence.paper.CalibrationForm;
 import porebench.method.FigureName;
 import porebench.method.MeterType;
 import porebench.print.page.Align;
-import porebench.print.page.Cautions;
+import porebench.print.page.CautionBox;
 import porebench.print.page.Figures;
 import porebench.print.page.FittedText;
 import porebench.print.page.Flow;
@@ -61,8 +61,8 @@ public final class CalibrationFormPages {
         parts.head(form.laboratory(), words.say("form.kind"), subject);
         drawFacts();
         drawReasons();
-        for (String key : Cautions.ofCalibration(form.meterType())) {
-            Cautions.draw(flow, words.say(key), 4);
+        for (String key : CautionBox.ofCalibration(form.meterType())) {
+            CautionBox.draw(flow, words.say(key), 4);
         }
         drawBowl();
         if (form.meterType() == MeterType.B) {

@@ -6,7 +6,7 @@ import porebench.evidence.paper.CalibrationRecord;
 import porebench.method.Answer;
 import porebench.method.meter.MeterCheck;
 import porebench.print.page.Align;
-import porebench.print.page.Cautions;
+import porebench.print.page.CautionBox;
 import porebench.print.page.Figures;
 import porebench.print.page.Flow;
 import porebench.print.page.Imprint;
@@ -166,8 +166,8 @@ public final class CalibrationPages {
 
     private void drawEnd() throws IOException {
         flow.down(4);
-        for (String key : Cautions.ofCalibration(measured.meterType())) {
-            Cautions.draw(flow, words.say(key), 4);
+        for (String key : CautionBox.ofCalibration(measured.meterType())) {
+            CautionBox.draw(flow, words.say(key), 4);
         }
         parts.signatures(List.of("calibration.signed-by", "sheet.checked-by"), 60);
         parts.authority(record.profile());

@@ -10,7 +10,7 @@ import porebench.method.MeterType;
 import porebench.method.sample.CorrectionSample;
 import porebench.print.page.Align;
 import porebench.print.page.Block;
-import porebench.print.page.Cautions;
+import porebench.print.page.CautionBox;
 import porebench.print.page.FittedText;
 import porebench.print.page.Flow;
 import porebench.print.page.TextFit;
@@ -161,7 +161,7 @@ public final class SheetSteps {
         int number = 0;
         for (Step step : steps()) {
             number += step.isCaution() ? 0 : 1;
-            lines.add(step.isCaution() ? Cautions.block(flow, step.text(), indent()) : block(number, step.text()));
+            lines.add(step.isCaution() ? CautionBox.block(flow, step.text(), indent()) : block(number, step.text()));
         }
         return lines;
     }

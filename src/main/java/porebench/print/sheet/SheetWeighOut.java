@@ -8,7 +8,7 @@ import porebench.method.FigureName;
 import porebench.method.RoundingRule;
 import porebench.method.sample.WeighOut;
 import porebench.print.page.Align;
-import porebench.print.page.Cautions;
+import porebench.print.page.CautionBox;
 import porebench.print.page.Flow;
 import porebench.print.page.PageTable;
 import porebench.print.page.TextFit;
@@ -31,7 +31,7 @@ final class SheetWeighOut {
 
     void draw() throws IOException {
         String unit = sheet.massUnit().symbol();
-        Cautions.draw(flow, words.say("caution.dust"), 4);
+        CautionBox.draw(flow, words.say("caution.dust"), 4);
         if (sheet.mix().batch().wetSieved()) {
             flow.text(new TextFit(Weight.BOLD, 9.5, 7, flow.width(), 2), words.say("sheet.wet-sieved"));
             flow.down(3);

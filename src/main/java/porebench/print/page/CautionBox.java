@@ -5,11 +5,11 @@ import java.util.List;
 import porebench.method.MeterType;
 
 /** Draws a caution on a sheet: the sign, bold words, a grey ground. */
-public final class Cautions {
+public final class CautionBox {
     private static final double SIZE = 9;
     private static final double SIGN = 16;
 
-    private Cautions() {}
+    private CautionBox() {}
 
     /** Returns the cautions of a calibration of one type of meter, as keys of their texts. */
     public static List<String> ofCalibration(MeterType type) {
