@@ -10,9 +10,9 @@ import porebench.method.meter.BowlCalibration;
 import porebench.method.meter.BowlFill;
 import porebench.method.meter.BowlFills;
 import porebench.print.page.Align;
-import porebench.print.page.Figures;
 import porebench.print.page.Flow;
 import porebench.print.page.PageTable;
+import porebench.print.page.PrintedFigures;
 import porebench.print.page.SheetParts;
 import porebench.print.page.Weight;
 import porebench.print.page.Words;
@@ -23,13 +23,13 @@ final class CalibrationBowl {
     private final Flow flow;
     private final Words words;
     private final SheetParts parts;
-    private final Figures figures;
+    private final PrintedFigures figures;
 
     CalibrationBowl(Flow flow, Words words, SheetParts parts) {
         this.flow = flow;
         this.words = words;
         this.parts = parts;
-        this.figures = new Figures(words);
+        this.figures = new PrintedFigures(words);
     }
 
     void draw(BowlFills measured, Optional<BowlCalibration> found) throws IOException {
@@ -61,7 +61,7 @@ final class CalibrationBowl {
         cells.add(figures.typed(fill.full()));
         cells.add(words.number(fill.waterCelsius()));
         cells.add(found.map(bowl -> figures.fixed(bowl.fills().get(index).in(VolumeUnit.LITRE), 4))
-                .orElse(Figures.NONE));
+                .orElse(PrintedFigures.NONE));
         return cells;
     }
 
@@ -77,7 +77,7 @@ final class CalibrationBowl {
         String scatter = spread.isPresent()
                 ? words.say(
                         "calibration.spread.value", figures.fixed(spread, 4), figures.fixed(bowl.spreadPercent(), 3))
-                : Figures.NONE;
+                : PrintedFigures.NONE;
         parts.facts(List.of(
                 parts.fact("calibration.mean", words.say("calibration.litres", figures.fixed(mean, 4), cubicFeet), 1.5),
                 parts.fact("calibration.spread", scatter, 1.5),
@@ -103,7 +103,7 @@ final class CalibrationBowl {
     }
 
     private String with(String key, Optional<BigDecimal> number) {
-        return number.map(value -> words.say(key, words.number(value))).orElse(Figures.NONE);
+        return number.map(value -> words.say(key, words.number(value))).orElse(PrintedFigures.NONE);
     }
 
     private PageTable.Column column(String key, double share, Align align) {

@@ -8,7 +8,7 @@ import porebench.method.Answer;
 import porebench.method.FigureName;
 import porebench.method.meter.ColumnCalibration;
 import porebench.method.meter.ColumnCheck;
-import porebench.print.page.Figures;
+import porebench.print.page.PrintedFigures;
 import porebench.print.page.SheetParts;
 import porebench.print.page.Words;
 import porebench.quantity.PressureUnit;
@@ -17,12 +17,12 @@ import porebench.quantity.PressureUnit;
 final class CalibrationColumn {
     private final Words words;
     private final SheetParts parts;
-    private final Figures figures;
+    private final PrintedFigures figures;
 
     CalibrationColumn(Words words, SheetParts parts) {
         this.words = words;
         this.parts = parts;
-        this.figures = new Figures(words);
+        this.figures = new PrintedFigures(words);
     }
 
     void draw(ColumnCheck measured, CalibrationRecord record) throws IOException {

@@ -13,9 +13,9 @@ import porebench.method.meter.DialCurve;
 import porebench.method.meter.ImpliedChamber;
 import porebench.method.meter.InitialLine;
 import porebench.print.page.Align;
-import porebench.print.page.Figures;
 import porebench.print.page.Flow;
 import porebench.print.page.PageTable;
+import porebench.print.page.PrintedFigures;
 import porebench.print.page.SheetParts;
 import porebench.print.page.Weight;
 import porebench.print.page.Words;
@@ -28,13 +28,13 @@ final class CalibrationDial {
     private final Flow flow;
     private final Words words;
     private final SheetParts parts;
-    private final Figures figures;
+    private final PrintedFigures figures;
 
     CalibrationDial(Flow flow, Words words, SheetParts parts) {
         this.flow = flow;
         this.words = words;
         this.parts = parts;
-        this.figures = new Figures(words);
+        this.figures = new PrintedFigures(words);
     }
 
     void draw(DialCheck measured, CalibrationRecord record) throws IOException {
@@ -57,7 +57,7 @@ final class CalibrationDial {
                 parts.fact("calibration.vessel", figures.typed(measured.vesselWater()), 1.2),
                 parts.fact(
                         "calibration.water",
-                        measured.waterCelsius().map(words::number).orElse(Figures.NONE),
+                        measured.waterCelsius().map(words::number).orElse(PrintedFigures.NONE),
                         0.8),
                 parts.fact("calibration.maker-chamber", figures.typed(measured.chamber()), 1.2),
                 parts.fact("calibration.maker-pressure", figures.typed(measured.initialPressure()), 1.2)));
@@ -118,7 +118,7 @@ final class CalibrationDial {
                         "calibration.line",
                         line.stated()
                                 .map(stated -> words.say("sheet.percent", words.number(stated)))
-                                .orElse(Figures.NONE),
+                                .orElse(PrintedFigures.NONE),
                         1),
                 parts.fact(
                         "calibration.line-shift",
@@ -151,9 +151,9 @@ final class CalibrationDial {
                                 .map(implied -> words.say(
                                         "calibration.kilopascals",
                                         figures.fixed(implied.initialGauge().in(PressureUnit.KILOPASCAL), 1)))
-                                .orElse(Figures.NONE),
+                                .orElse(PrintedFigures.NONE),
                         1),
-                parts.fact("calibration.drift", drift.map(this::drift).orElse(Figures.NONE), 2)));
+                parts.fact("calibration.drift", drift.map(this::drift).orElse(PrintedFigures.NONE), 2)));
         if (found.isScaleUsual()) {
             parts.small(words.say("calibration.scale-usual"));
         }

@@ -9,12 +9,12 @@ import porebench.method.FigureName;
 import porebench.method.MeterType;
 import porebench.print.page.Align;
 import porebench.print.page.CautionBox;
-import porebench.print.page.Figures;
 import porebench.print.page.FittedText;
 import porebench.print.page.Flow;
 import porebench.print.page.Imprint;
 import porebench.print.page.OpenPages;
 import porebench.print.page.PageTable;
+import porebench.print.page.PrintedFigures;
 import porebench.print.page.SheetParts;
 import porebench.print.page.TextFit;
 import porebench.print.page.Weight;
@@ -39,7 +39,7 @@ public final class CalibrationFormPages {
     private final CalibrationForm form;
     private final Flow flow;
     private final Words words;
-    private final Figures figures;
+    private final PrintedFigures figures;
     private final SheetParts parts;
     private final Imprint imprint;
 
@@ -47,7 +47,7 @@ public final class CalibrationFormPages {
             throws IOException {
         this.form = form;
         this.words = words;
-        this.figures = new Figures(words);
+        this.figures = new PrintedFigures(words);
         this.imprint = imprint;
         String meter = form.meter().map(known -> known.id().text()).orElse("");
         this.flow = new Flow(leaves, words, words.say("form.running-head", meter), form.isTraining());

@@ -7,11 +7,11 @@ import porebench.method.Answer;
 import porebench.method.meter.MeterCheck;
 import porebench.print.page.Align;
 import porebench.print.page.CautionBox;
-import porebench.print.page.Figures;
 import porebench.print.page.Flow;
 import porebench.print.page.Imprint;
 import porebench.print.page.OpenPages;
 import porebench.print.page.PageTable;
+import porebench.print.page.PrintedFigures;
 import porebench.print.page.SheetParts;
 import porebench.print.page.TextFit;
 import porebench.print.page.Weight;
@@ -24,7 +24,7 @@ public final class CalibrationPages {
     private final MeterCalibration measured;
     private final Flow flow;
     private final Words words;
-    private final Figures figures;
+    private final PrintedFigures figures;
     private final SheetParts parts;
     private final Imprint imprint;
 
@@ -33,7 +33,7 @@ public final class CalibrationPages {
         this.record = record;
         this.measured = record.judged().calibration().value();
         this.words = words;
-        this.figures = new Figures(words);
+        this.figures = new PrintedFigures(words);
         this.imprint = imprint;
         this.flow = new Flow(
                 leaves,
@@ -81,7 +81,7 @@ public final class CalibrationPages {
                         "calibration.elevation",
                         measured.elevationMetres()
                                 .map(metres -> words.say("calibration.metres", words.number(metres)))
-                                .orElse(Figures.NONE),
+                                .orElse(PrintedFigures.NONE),
                         1.6),
                 parts.fact("sheet.profile", record.profile().title(), 1.4)));
         if (!measured.remarks().isBlank()) {
@@ -94,7 +94,7 @@ public final class CalibrationPages {
     }
 
     private static String orNone(String text) {
-        return text.isBlank() ? Figures.NONE : text;
+        return text.isBlank() ? PrintedFigures.NONE : text;
     }
 
     private void drawChecks() throws IOException {

@@ -5,9 +5,9 @@ import java.util.List;
 import porebench.method.meter.DialCalibration;
 import porebench.method.meter.DialCurve;
 import porebench.print.page.Align;
-import porebench.print.page.Figures;
 import porebench.print.page.FittedText;
 import porebench.print.page.Pen;
+import porebench.print.page.PrintedFigures;
 import porebench.print.page.TextFit;
 import porebench.print.page.Weight;
 import porebench.print.page.Words;
@@ -30,7 +30,7 @@ final class DialPlot {
 
     private final Pen pen;
     private final Words words;
-    private final Figures figures;
+    private final PrintedFigures figures;
     private final DialCalibration found;
     private final List<DialCurve.Knot> knots;
     private final Axis air;
@@ -65,7 +65,7 @@ final class DialPlot {
     DialPlot(Pen pen, Words words, DialCalibration found) {
         this.pen = pen;
         this.words = words;
-        this.figures = new Figures(words);
+        this.figures = new PrintedFigures(words);
         this.found = found;
         this.knots = found.curve().knots();
         double most = Math.max(1, knots.get(knots.size() - 1).truePercent());

@@ -9,8 +9,8 @@ import porebench.method.Profile;
 import porebench.method.RoundingRule;
 import porebench.quantity.Typed;
 
-/** Figures of a calibration as a sheet prints them, in one language. */
-public record Figures(Words words) {
+/** PrintedFigures of a calibration as a sheet prints them, in one language. */
+public record PrintedFigures(Words words) {
     /** What stands where there is no figure. */
     public static final String NONE = "\u2013";
 
