@@ -32,7 +32,7 @@ public interface Summaries {
         }
 
         @Override
-        public boolean renew(int edition, long before, long upTo, List<Summary> renewed) {
+        public boolean renew(int edition, long before, long upTo, List<MixSummary> renewed) {
             return false;
         }
     };
@@ -62,5 +62,5 @@ public interface Summaries {
      * @param renewed those that changed; all where none held before
      * @return false, and nothing kept, where somebody else renewed them meanwhile or the lab book cannot be written
      */
-    boolean renew(int edition, long before, long upTo, List<Summary> renewed);
+    boolean renew(int edition, long before, long upTo, List<MixSummary> renewed);
 }

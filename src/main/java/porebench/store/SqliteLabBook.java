@@ -27,11 +27,11 @@ import porebench.record.Draft;
 import porebench.record.Kept;
 import porebench.record.KeptSince;
 import porebench.record.LabBook;
+import porebench.record.MixSummary;
 import porebench.record.RecordKind;
 import porebench.record.Records;
 import porebench.record.Stamp;
 import porebench.record.Summaries;
-import porebench.record.Summary;
 import porebench.record.Version;
 import porebench.record.chain.ChainTaker;
 import porebench.record.chain.Head;
@@ -271,7 +271,7 @@ final class SqliteLabBook implements LabBook {
             }
 
             @Override
-            public boolean renew(int edition, long before, long upTo, List<Summary> renewed) {
+            public boolean renew(int edition, long before, long upTo, List<MixSummary> renewed) {
                 return written(handle -> new SummaryTables(handle, edition).renew(before, upTo, renewed));
             }
 

@@ -25,10 +25,10 @@ import porebench.record.LabBook;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
+import porebench.record.MixSummary;
 import porebench.record.RecordKind;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
-import porebench.record.Summary;
 import porebench.record.Trial;
 import porebench.record.id.MixId;
 import porebench.store.file.Steps;
@@ -316,7 +316,7 @@ class SummariesTest {
             long then = one.changeNumber();
             Books.keep(other, Samples.trial("T-8", "M-1", "M-1/1", "5.9"));
             LaboratoryStanding.of(other);
-            List<Summary> old = List.of(new Summary(new MixId("M-1"), "old", "old"));
+            List<MixSummary> old = List.of(new MixSummary(new MixId("M-1"), "old", "old"));
             assertThat(one.summaries().renew(EDITION, before, then, old)).isFalse();
             isRight(one, LaboratoryStanding.of(one));
         }

@@ -4,7 +4,7 @@ import java.util.List;
 import porebench.evidence.CountedTrials;
 import porebench.evidence.Evidence;
 import porebench.evidence.MixScatter;
-import porebench.record.Summary;
+import porebench.record.MixSummary;
 import porebench.record.id.MixId;
 
 /**
@@ -31,7 +31,7 @@ record MixStanding(MixId mixId, RegisterLine line, List<CountedTrials> trials) {
     }
 
     /** Returns it as it is kept. */
-    Summary summary() {
-        return new Summary(mixId, inShort().text(), WrittenTrials.of(trials));
+    MixSummary summary() {
+        return new MixSummary(mixId, inShort().text(), WrittenTrials.of(trials));
     }
 }

@@ -5,9 +5,9 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import porebench.evidence.EvidenceReader;
+import porebench.record.MixSummary;
 import porebench.record.RecordKind;
 import porebench.record.Records;
-import porebench.record.Summary;
 import porebench.record.id.MixId;
 
 /** Compares what is kept of every mix beside the entries with what the entries say. */
@@ -30,7 +30,7 @@ public final class StandingCheck {
         mixes.removeAll(touched);
         SortedSet<MixId> different = new TreeSet<>(mixes);
         EvidenceReader.asking(book).readEach(mixes, evidence -> {
-            Summary wanted = MixStanding.of(evidence).summary();
+            MixSummary wanted = MixStanding.of(evidence).summary();
             if (wanted.registerLine().equals(lines.get(wanted.mixId()))
                     && wanted.trials().equals(trials.get(wanted.mixId()))) {
                 different.remove(wanted.mixId());

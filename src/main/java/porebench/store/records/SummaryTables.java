@@ -7,7 +7,7 @@ import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.Query;
-import porebench.record.Summary;
+import porebench.record.MixSummary;
 import porebench.record.id.MixId;
 
 /** The tables beside the entries in which is kept what was worked out of them: they may be changed, and made anew. */
@@ -42,7 +42,7 @@ public final class SummaryTables {
     }
 
     /** Puts some in the place of those before; does nothing and returns false where those before are others by now. */
-    public boolean renew(long before, long now, List<Summary> renewed) {
+    public boolean renew(long before, long now, List<MixSummary> renewed) {
         if (!upTo.isThere() || upTo.entry() != before) {
             return false;
         }
@@ -50,8 +50,8 @@ public final class SummaryTables {
             handle.execute("DELETE FROM " + REGISTER);
             handle.execute("DELETE FROM " + TRIALS);
         }
-        write(REGISTER, renewed, Summary::registerLine);
-        write(TRIALS, renewed, Summary::trials);
+        write(REGISTER, renewed, MixSummary::registerLine);
+        write(TRIALS, renewed, MixSummary::trials);
         upTo.move(now);
         return true;
     }
@@ -61,7 +61,7 @@ public final class SummaryTables {
         upTo.forget();
     }
 
-    private void write(String table, List<Summary> renewed, Function<Summary, String> said) {
+    private void write(String table, List<MixSummary> renewed, Function<MixSummary, String> said) {
         if (renewed.isEmpty()) {
             return;
         }

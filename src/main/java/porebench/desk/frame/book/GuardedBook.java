@@ -19,9 +19,9 @@ import porebench.record.Draft;
 import porebench.record.Kept;
 import porebench.record.KeptSince;
 import porebench.record.LabBook;
+import porebench.record.MixSummary;
 import porebench.record.RecordKind;
 import porebench.record.Summaries;
-import porebench.record.Summary;
 import porebench.record.Version;
 import porebench.record.chain.ChainTaker;
 import porebench.record.chain.Head;
@@ -213,7 +213,7 @@ public final class GuardedBook implements LabBook {
             }
 
             @Override
-            public boolean renew(int edition, long before, long upTo, List<Summary> renewed) {
+            public boolean renew(int edition, long before, long upTo, List<MixSummary> renewed) {
                 synchronized (GuardedBook.this) {
                     return summaries.renew(edition, before, upTo, renewed);
                 }

@@ -9,4 +9,4 @@ import porebench.record.id.MixId;
  * @param registerLine its line in the register
  * @param trials its trials that count
  */
-public record Summary(MixId mixId, String registerLine, String trials) {}
+public record MixSummary(MixId mixId, String registerLine, String trials) {}
