@@ -20,7 +20,7 @@ import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.method.budget.Between;
 import porebench.method.budget.Bowl;
-import porebench.method.budget.Dial;
+import porebench.method.budget.DialCorrection;
 import porebench.method.budget.FactorInputs;
 import porebench.method.budget.Omission;
 import porebench.method.budget.Origin;
@@ -215,7 +215,7 @@ public final class BudgetInputs {
         return typed.number().ulp().doubleValue() / typed.number().doubleValue();
     }
 
-    private Optional<Dial> dial(Bowl bowl) {
+    private Optional<DialCorrection> dial(Bowl bowl) {
         List<JudgedTrial> corrected = trials.stream()
                 .filter(one -> one.figures().corrections().gauge().isPresent())
                 .toList();
@@ -229,7 +229,7 @@ public final class BudgetInputs {
         double uncertainty = 0;
         double degrees = Double.POSITIVE_INFINITY;
         boolean restsOnBowl = corrected.size() == trials.size();
-        Optional<Dial.Measure> measure = Optional.empty();
+        Optional<DialCorrection.Measure> measure = Optional.empty();
         for (JudgedTrial one : corrected) {
             Corrections.Gauge gauge = one.figures().corrections().gauge().orElseThrow();
             correction += (gauge.truePercent() - gauge(one)) / trials.size();
@@ -249,7 +249,7 @@ public final class BudgetInputs {
                     && story.filter(known -> CalibrationDegrees.restsOn(bowl, known, day(one)))
                             .isPresent();
         }
-        return Optional.of(new Dial(correction, uncertainty, degrees, restsOnBowl, measure));
+        return Optional.of(new DialCorrection(correction, uncertainty, degrees, restsOnBowl, measure));
     }
 
     private DialMeasure.Uses uses() {
@@ -273,15 +273,17 @@ public final class BudgetInputs {
      * Of two measures the one that may be further wrong stands for both; what is to be said of either is said, and only what
      * both share is shared.
      */
-    private static Optional<Dial.Measure> worse(Optional<Dial.Measure> one, Optional<Dial.Measure> other) {
+    private static Optional<DialCorrection.Measure> worse(
+            Optional<DialCorrection.Measure> one, Optional<DialCorrection.Measure> other) {
         if (one.isEmpty() || other.isEmpty()) {
             return one.or(() -> other);
         }
-        Dial.Measure larger = one.get().limitPercent() >= other.get().limitPercent() ? one.get() : other.get();
+        DialCorrection.Measure larger =
+                one.get().limitPercent() >= other.get().limitPercent() ? one.get() : other.get();
         Set<Omission> wanting = EnumSet.noneOf(Omission.class);
         wanting.addAll(one.get().wanting());
         wanting.addAll(other.get().wanting());
-        return Optional.of(new Dial.Measure(
+        return Optional.of(new DialCorrection.Measure(
                 larger.limitPercent(),
                 larger.origin(),
                 one.get().isOfTheTrials() && other.get().isOfTheTrials(),

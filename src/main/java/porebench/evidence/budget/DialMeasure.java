@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import porebench.evidence.LaboratoryEquipment;
 import porebench.evidence.MeterStory;
 import porebench.method.FigureName;
-import porebench.method.budget.Dial;
+import porebench.method.budget.DialCorrection;
 import porebench.method.budget.Omission;
 import porebench.method.budget.Origin;
 import porebench.method.meter.CheckAmount;
@@ -51,7 +51,7 @@ final class DialMeasure {
      * @param readingPercent at which its error counts, in % air
      * @param ofTrials how the trials measured their water
      */
-    Optional<Dial.Measure> of(MeterStory story, LocalDate day, double readingPercent, Uses ofTrials) {
+    Optional<DialCorrection.Measure> of(MeterStory story, LocalDate day, double readingPercent, Uses ofTrials) {
         Optional<DialCheck> check = story.dialCheckOn(day);
         Set<CheckAmount.Unit> units = check.map(DialCheck::points).orElse(List.of()).stream()
                 .map(point -> point.amount())
@@ -79,7 +79,8 @@ final class DialMeasure {
         }
         return worst <= 0
                 ? Optional.empty()
-                : Optional.of(new Dial.Measure(worst, origin, isOfTheTrials(units, checkedOn, ofTrials), wanting));
+                : Optional.of(
+                        new DialCorrection.Measure(worst, origin, isOfTheTrials(units, checkedOn, ofTrials), wanting));
     }
 
     /** By the equipment that was in use on both days; where none of the kind is known, by what the profile says. */

@@ -13,7 +13,7 @@ import porebench.evidence.MeterStory;
 import porebench.method.FigureName;
 import porebench.method.Profile;
 import porebench.method.budget.Budget;
-import porebench.method.budget.Dial;
+import porebench.method.budget.DialCorrection;
 import porebench.method.budget.FieldInputs;
 import porebench.method.meter.DialCurve;
 import porebench.record.id.MeterId;
@@ -64,9 +64,9 @@ public record FieldBudgetInputs(
                 factorStepPercent);
     }
 
-    private Dial dial(double readingPercent, DialCurve curve, MeterStory story, LocalDate day) {
+    private DialCorrection dial(double readingPercent, DialCurve curve, MeterStory story, LocalDate day) {
         DialCurve.Corrected corrected = curve.trueOf(readingPercent);
-        return new Dial(
+        return new DialCorrection(
                 corrected.correctionPercent(),
                 corrected.standardUncertaintyPercent(),
                 CalibrationDegrees.ofDial(curve, story),

@@ -77,8 +77,8 @@ public final class FactorBudget {
     private List<Correlation> correlations(int[] places) {
         int ofDial = places[Part.DIAL_MEASURE.ordinal()];
         boolean isOne = inputs.dial()
-                .flatMap(Dial::measure)
-                .filter(Dial.Measure::isOfTheTrials)
+                .flatMap(DialCorrection::measure)
+                .filter(DialCorrection.Measure::isOfTheTrials)
                 .isPresent();
         int ofWater = Math.max(places[Part.WATER_MEASURE.ordinal()], places[Part.SHARE_MEASURE.ordinal()]);
         return isOne && ofDial >= 0 && ofWater >= 0 ? List.of(new Correlation(ofDial, ofWater, 1)) : List.of();
@@ -117,11 +117,11 @@ public final class FactorBudget {
     }
 
     private boolean restsOnBowl() {
-        return inputs.dial().filter(Dial::restsOnBowl).isPresent();
+        return inputs.dial().filter(DialCorrection::restsOnBowl).isPresent();
     }
 
     private double correction() {
-        return inputs.dial().map(Dial::correctionPercent).orElse(0.0);
+        return inputs.dial().map(DialCorrection::correctionPercent).orElse(0.0);
     }
 
     private void scatter() {
@@ -155,7 +155,7 @@ public final class FactorBudget {
             omissions.add(Omission.DIAL_NEVER_CHECKED);
         }
         inputs.dial().ifPresent(dial -> lines.add(dial.line()));
-        inputs.dial().flatMap(Dial::measure).ifPresent(measure -> {
+        inputs.dial().flatMap(DialCorrection::measure).ifPresent(measure -> {
             lines.add(measure.line());
             omissions.addAll(measure.wanting());
         });

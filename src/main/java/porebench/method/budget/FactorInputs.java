@@ -28,7 +28,7 @@ public record FactorInputs(
         double divisionPercent,
         double readingPercent,
         double releasedPercent,
-        Optional<Dial> dial,
+        Optional<DialCorrection> dial,
         Bowl bowl,
         Optional<Water> water,
         Optional<Sample> sample,

@@ -43,7 +43,7 @@ public final class FieldBudget {
         lines.add(BudgetLine.stepped(
                 Part.READING, inputs.readingPercent(), inputs.divisionPercent(), 1, Origin.DIVISION));
         inputs.dial().ifPresentOrElse(dial -> lines.add(dial.line()), () -> omissions.add(Omission.FIELD_DIAL));
-        inputs.dial().flatMap(Dial::measure).ifPresent(measure -> {
+        inputs.dial().flatMap(DialCorrection::measure).ifPresent(measure -> {
             lines.add(measure.line());
             omissions.addAll(measure.wanting());
         });

@@ -22,7 +22,7 @@ import porebench.quantity.Require;
 public record FieldInputs(
         double readingPercent,
         double divisionPercent,
-        Optional<Dial> dial,
+        Optional<DialCorrection> dial,
         double scatterPercent,
         double factorPercent,
         Budget factor,

@@ -19,7 +19,7 @@ import porebench.evidence.LaboratoryScatter;
 import porebench.evidence.MeterScale;
 import porebench.method.MeterType;
 import porebench.method.budget.Budget;
-import porebench.method.budget.Dial;
+import porebench.method.budget.DialCorrection;
 import porebench.method.budget.FactorBudget;
 import porebench.method.budget.FactorInputs;
 import porebench.method.budget.FieldInputs;
@@ -130,7 +130,7 @@ class BudgetInputsTest {
                 SampleCalibrations.bowlCalibration("C-1", "B-1", DAY, "11.207"),
                 SampleCalibrations.dialCalibration("C-2", "B-1", DAY, "0.00", "5.05", "10.10"));
         FactorInputs inputs = inputs();
-        Dial dial = inputs.dial().orElseThrow();
+        DialCorrection dial = inputs.dial().orElseThrow();
         // The mean reading is 5.4333: 5.4333 / 1.01 less that.
         assertThat(dial.correctionPercent()).isEqualTo(-5.4333333 / 101, within(1e-6));
         assertThat(dial.degreesOfFreedom()).isInfinite();
@@ -184,7 +184,7 @@ class BudgetInputsTest {
                         Optional.of(measured),
                         Optional.empty(),
                         ""));
-        Dial dial = inputs().dial().orElseThrow();
+        DialCorrection dial = inputs().dial().orElseThrow();
         assertThat(dial.restsOnBowl()).isTrue();
         // One repeat, 5.0 and 5.2, has one degree of freedom; the step of the dial adds to the uncertainty and not to
         // the doubt.

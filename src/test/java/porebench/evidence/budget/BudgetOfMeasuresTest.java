@@ -19,7 +19,7 @@ import porebench.method.FigureName;
 import porebench.method.Mark;
 import porebench.method.MeterType;
 import porebench.method.Profile;
-import porebench.method.budget.Dial;
+import porebench.method.budget.DialCorrection;
 import porebench.method.budget.FactorInputs;
 import porebench.method.budget.Omission;
 import porebench.method.budget.Origin;
@@ -70,7 +70,7 @@ class BudgetOfMeasuresTest {
                 .orElseThrow();
     }
 
-    private Dial.Measure measure() {
+    private DialCorrection.Measure measure() {
         return inputs().dial().orElseThrow().measure().orElseThrow();
     }
 

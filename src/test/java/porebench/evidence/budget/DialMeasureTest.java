@@ -16,7 +16,7 @@ import porebench.method.FigureName;
 import porebench.method.Mark;
 import porebench.method.MeterType;
 import porebench.method.Profile;
-import porebench.method.budget.Dial;
+import porebench.method.budget.DialCorrection;
 import porebench.method.budget.Omission;
 import porebench.method.budget.Origin;
 import porebench.method.meter.CheckAmount;
@@ -79,12 +79,12 @@ class DialMeasureTest {
                 profile);
     }
 
-    private static Optional<Dial.Measure> measure(
+    private static Optional<DialCorrection.Measure> measure(
             Profile profile, double reading, Set<Withdrawal.Unit> ofTrials, CheckPoint... points) {
         return measure(profile, LaboratoryEquipment.NONE, DAY, reading, ofTrials, points);
     }
 
-    private static Optional<Dial.Measure> measure(
+    private static Optional<DialCorrection.Measure> measure(
             Profile profile,
             LaboratoryEquipment equipment,
             LocalDate day,
@@ -95,7 +95,7 @@ class DialMeasureTest {
                 .of(story(profile, points), day, reading, new DialMeasure.Uses(ofTrials, List.of(day)));
     }
 
-    private static Dial.Measure byCylinder(Profile profile, Set<Withdrawal.Unit> ofTrials) {
+    private static DialCorrection.Measure byCylinder(Profile profile, Set<Withdrawal.Unit> ofTrials) {
         return measure(profile, 5, ofTrials, millilitres("353", "5.0"), millilitres("705", "10.0"))
                 .orElseThrow();
     }
@@ -109,7 +109,7 @@ class DialMeasureTest {
     /** Nothing was poured at zero: that its amount is written in % of the bowl makes no vessel of the cylinder. */
     @Test
     void aPointWithoutWaterSaysNothingAboutTheMeasure() {
-        Dial.Measure measure = measure(
+        DialCorrection.Measure measure = measure(
                         Profiles.standard(),
                         5,
                         Set.of(),
@@ -125,7 +125,7 @@ class DialMeasureTest {
     void aVesselThatWasWeighedIsWrongByTheShareThatItsWeighingIs() {
         CheckPoint one = SampleCalibrations.point("1", CheckAmount.Unit.VESSELS, "5.0");
         CheckPoint two = SampleCalibrations.point("2", CheckAmount.Unit.VESSELS, "10.0");
-        Dial.Measure measure =
+        DialCorrection.Measure measure =
                 measure(Profiles.standard(), 5, Set.of(), one, two).orElseThrow();
         assertThat(measure.limitPercent()).isEqualTo(0.0142045, within(1e-7));
         assertThat(measure(Profiles.standard(), 0, Set.of(), one, two)).isEmpty();
@@ -189,7 +189,7 @@ class DialMeasureTest {
         Equipment gone = SampleEquipment.lastUsedOn(SampleEquipment.equipment("CYL-1", CYLINDER, "1", "1"), DAY);
         Equipment come =
                 SampleEquipment.usedFrom(SampleEquipment.equipment("CYL-2", CYLINDER, "1", "2"), DAY.plusDays(1));
-        Dial.Measure measure = measure(
+        DialCorrection.Measure measure = measure(
                         Profiles.standard(),
                         LaboratoryEquipment.ofFile(List.of(gone, come)),
                         DAY.plusDays(30),
@@ -214,14 +214,14 @@ class DialMeasureTest {
         CheckPoint[] points = {millilitres("353", "5.0"), millilitres("705", "10.0")};
         Profile one = stating(FigureName.ONE_MEASURE, "yes");
         assertThat(measure(Profiles.standard(), LaboratoryEquipment.ofFile(List.of(only)), DAY, 5, cylinder, points))
-                .map(Dial.Measure::isOfTheTrials)
+                .map(DialCorrection.Measure::isOfTheTrials)
                 .contains(true);
         assertThat(measure(one, LaboratoryEquipment.ofFile(List.of(only, other)), DAY, 5, cylinder, points))
-                .map(Dial.Measure::isOfTheTrials)
+                .map(DialCorrection.Measure::isOfTheTrials)
                 .contains(false);
         Equipment balance = SampleEquipment.equipment("BAL-1", EquipmentKind.BALANCE, "1", "1");
         assertThat(measure(one, LaboratoryEquipment.ofFile(List.of(balance)), DAY, 5, cylinder, points))
-                .map(Dial.Measure::isOfTheTrials)
+                .map(DialCorrection.Measure::isOfTheTrials)
                 .contains(true);
     }
 
@@ -233,7 +233,7 @@ class DialMeasureTest {
             SampleCalibrations.point("1", CheckAmount.Unit.VESSELS, "5.0"),
             SampleCalibrations.point("2", CheckAmount.Unit.VESSELS, "10.0")
         };
-        Dial.Measure measure = measure(
+        DialCorrection.Measure measure = measure(
                         Profiles.standard(), LaboratoryEquipment.ofFile(List.of(balance)), DAY, 5, Set.of(), points)
                 .orElseThrow();
         assertThat(measure.limitPercent()).isEqualTo(0.0071023, within(1e-7));
@@ -246,14 +246,14 @@ class DialMeasureTest {
                         5,
                         Set.of(),
                         points))
-                .map(Dial.Measure::wanting)
+                .map(DialCorrection.Measure::wanting)
                 .contains(Set.of(Omission.BALANCE_NOT_CALIBRATED));
     }
 
     /** Water by cylinder, by balance and in % of the bowl: what is said of each stands in one order, run after run. */
     @Test
     void everyMeasureWithoutACalibrationIsSaid() {
-        Dial.Measure measure = measure(
+        DialCorrection.Measure measure = measure(
                         Profiles.standard(),
                         LaboratoryEquipment.ofFile(List.of(
                                 SampleEquipment.uncalibrated("VES-1", EquipmentKind.VESSEL, "0.05"),

@@ -25,7 +25,7 @@ class FactorBudgetHandTest {
     private static final Bowl BOWL = new Bowl(7.05, 0.002, KNOWN, true);
     private static final Water WATER = new Water(352.5, 1, 2.5, 0, 0, 0, Origin.ASSUMED);
 
-    private static FactorInputs typeB(Summary factors, Optional<Dial> dial, Bowl bowl, Water water) {
+    private static FactorInputs typeB(Summary factors, Optional<DialCorrection> dial, Bowl bowl, Water water) {
         return new FactorInputs(
                 MeterType.B,
                 factors,
@@ -45,8 +45,8 @@ class FactorBudgetHandTest {
         return TrialScatter.of(factors, type, division, 0.1, List.of());
     }
 
-    private static Optional<Dial> dial(boolean restsOnBowl) {
-        return Optional.of(new Dial(-0.02, 0.03, KNOWN, restsOnBowl, Optional.empty()));
+    private static Optional<DialCorrection> dial(boolean restsOnBowl) {
+        return Optional.of(new DialCorrection(-0.02, 0.03, KNOWN, restsOnBowl, Optional.empty()));
     }
 
     private static FactorInputs typeA(double division) {
@@ -261,7 +261,8 @@ class FactorBudgetHandTest {
         assertThat(check.isDrawnWider()).isTrue();
     }
 
-    private static FieldInputs field(Optional<Dial> dial, Budget factor, double coefficient, boolean isShared) {
+    private static FieldInputs field(
+            Optional<DialCorrection> dial, Budget factor, double coefficient, boolean isShared) {
         return new FieldInputs(6.2, 0.1, dial, 0.28, 0.4, factor, coefficient, isShared, OptionalDouble.of(0.1));
     }
 
@@ -272,7 +273,7 @@ class FactorBudgetHandTest {
     @Test
     void drawsUpTheBudgetOfAFieldReading() {
         Budget factor = FactorBudget.of(typeB(TRIALS, dial(false), BOWL, WATER));
-        Dial own = new Dial(0.05, 0.03, KNOWN, false, Optional.empty());
+        DialCorrection own = new DialCorrection(0.05, 0.03, KNOWN, false, Optional.empty());
         Budget budget = FieldBudget.of(field(Optional.of(own), factor, 0, false));
         assertThat(budget.valuePercent()).isCloseTo(5.85, offset(1e-12));
         assertThat(budget.combinedPercent()).isCloseTo(0.288818, offset(1e-5));
@@ -301,7 +302,7 @@ class FactorBudgetHandTest {
     @Test
     void letsTheDialCancelThatTrialsAndLoadShare() {
         Budget factor = FactorBudget.of(typeB(TRIALS, dial(false), BOWL, WATER));
-        Optional<Dial> own = Optional.of(new Dial(-0.02, 0.03, KNOWN, false, Optional.empty()));
+        Optional<DialCorrection> own = Optional.of(new DialCorrection(-0.02, 0.03, KNOWN, false, Optional.empty()));
         Budget same = FieldBudget.of(field(own, factor, 1, false));
         assertThat(same.combinedPercent()).isCloseTo(0.285685, offset(1e-5));
         assertThat(same.apartPercent()).isCloseTo(0.288818, offset(1e-5));
@@ -325,7 +326,7 @@ class FactorBudgetHandTest {
         assertThat(one.combinedPercent()).isCloseTo(0.0450543, offset(1e-6));
         assertThat(one.apartPercent()).isCloseTo(0.0535557, offset(1e-6));
         // A load on the same dial, whose check errs with it in whole: nothing of the cylinder is left in either.
-        Optional<Dial> own = measured(false);
+        Optional<DialCorrection> own = measured(false);
         double with = FieldBudget.of(field(own, one, 1, true)).combinedPercent();
         // 0.0784 + 0.000833 + 0.0009 + 4.19160e-4 + 20.29891e-4 + 0.000833, less 2 x 0.0009; the cylinder of G is gone,
         // that of the
@@ -346,9 +347,13 @@ class FactorBudgetHandTest {
                 .isCloseTo(budget.combinedPercent(), offset(0.001));
     }
 
-    private static Optional<Dial> measured(boolean isOne) {
-        return Optional.of(new Dial(
-                -0.02, 0.03, KNOWN, false, Optional.of(new Dial.Measure(2.5 / 7050 * 100, Origin.ASSUMED, isOne))));
+    private static Optional<DialCorrection> measured(boolean isOne) {
+        return Optional.of(new DialCorrection(
+                -0.02,
+                0.03,
+                KNOWN,
+                false,
+                Optional.of(new DialCorrection.Measure(2.5 / 7050 * 100, Origin.ASSUMED, isOne))));
     }
 
     @Test
@@ -382,7 +387,7 @@ class FactorBudgetHandTest {
         assertThatIllegalArgumentException().isThrownBy(() -> new Sample(0, 0, Origin.ASSUMED));
         Budget factor = FactorBudget.of(typeB(TRIALS, dial(false), BOWL, WATER));
         assertThatIllegalArgumentException().isThrownBy(() -> field(Optional.empty(), factor, 1.1, false));
-        assertThatIllegalArgumentException().isThrownBy(() -> new Dial.Measure(0, Origin.ASSUMED, false));
+        assertThatIllegalArgumentException().isThrownBy(() -> new DialCorrection.Measure(0, Origin.ASSUMED, false));
         assertThatIllegalArgumentException().isThrownBy(() -> typeA(0));
     }
 }

@@ -16,7 +16,7 @@ import porebench.quantity.Require;
  *     that volume then changes reading and water withdrawn alike and hardly touches their difference
  * @param measure by which the known air was made; empty when nothing is known of it
  */
-public record Dial(
+public record DialCorrection(
         double correctionPercent,
         double standardUncertaintyPercent,
         double degreesOfFreedom,
@@ -48,7 +48,7 @@ public record Dial(
         }
     }
 
-    public Dial {
+    public DialCorrection {
         Require.finite("correctionPercent", correctionPercent);
         Require.atLeastZero("standardUncertaintyPercent", standardUncertaintyPercent);
     }
