@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Every text that a plot asks for is in the bundle, and every text in the bundle is asked for. */
-class WordsTest {
+class PlotWordsTest {
     private static final Path SOURCES = Path.of("src/main/java/porebench/chart");
     private static final Path BUNDLE = Path.of("src/main/resources/porebench/chart/chart.properties");
     private static final Pattern KEY =
