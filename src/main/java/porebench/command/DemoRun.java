@@ -178,9 +178,8 @@ public final class DemoRun {
         basis.ifPresent(determination -> {
             sample(evidence, mix, determination, problems);
             page.gap();
-            Map<DeterminationId, StopRule> stops = LaboratoryStanding.of(book)
-                    .scatter()
-                    .stop(determination, evidence.divisionPercent(determination), evidence.profile())
+            Map<DeterminationId, StopRule> stops = evidence.stop(
+                            determination, LaboratoryStanding.of(book).scatter())
                     .map(stop -> Map.of(determination.determination().value().id(), stop))
                     .orElse(Map.of());
             new FactorReport(here, List.of(determination), stops).text(page);

@@ -9,9 +9,12 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import porebench.method.FigureName;
+import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.profile.Profiles;
+import porebench.method.trial.ScatterElsewhere;
+import porebench.method.trial.StopRule;
 import porebench.method.trial.Variability;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
@@ -261,7 +264,26 @@ public record Evidence(
      * @return what is to be said, or empty when no trial counts
      */
     public Optional<Variability> variability(JudgedDetermination judged, LaboratoryScatter laboratory) {
-        return laboratory.judge(judged, divisionPercent(judged), profile);
+        return laboratory.judge(counted(), judged, divisionPercent(judged), profile);
+    }
+
+    /**
+     * Says whether the trials of a determination of this mix are enough, beside the laboratory's other determinations.
+     *
+     * @return what to do, or empty when no trial counts
+     */
+    public Optional<StopRule> stop(JudgedDetermination judged, LaboratoryScatter laboratory) {
+        return laboratory.stop(counted(), judged, divisionPercent(judged), profile);
+    }
+
+    /** Returns the scatter of all determinations of the laboratory but one of this mix, on a type of meter, by their mix. */
+    public ScatterElsewhere elsewhere(JudgedDetermination judged, MeterType type, LaboratoryScatter laboratory) {
+        return laboratory.without(counted(), judged, type);
+    }
+
+    /** Returns the trials that count, by determination. */
+    public List<CountedTrials> counted() {
+        return determinations.stream().map(CountedTrials::of).toList();
     }
 
     /** Returns the versions of the sources in the register today, by source. */

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import porebench.method.MeterType;
@@ -38,18 +37,13 @@ public final class LaboratoryScatter {
     /** The scatter of a laboratory that has no determination. */
     public static final LaboratoryScatter NONE = ofDeterminations(List.of());
 
-    private final Function<MixId, List<CountedTrials>> ofMix;
     private final Supplier<Collection<CountedTrials>> everything;
     private final Map<MeterType, Mixes> mixes = new EnumMap<>(MeterType.class);
     private Optional<List<Entry>> sets = Optional.empty();
     private Optional<OccasionScatter> occasions = Optional.empty();
     private Optional<LaboratoryMeans> means = Optional.empty();
 
-    private LaboratoryScatter(
-            Map<MixId, MixScatter> mixes,
-            Function<MixId, List<CountedTrials>> ofMix,
-            Supplier<Collection<CountedTrials>> everything) {
-        this.ofMix = ofMix;
+    private LaboratoryScatter(Map<MixId, MixScatter> mixes, Supplier<Collection<CountedTrials>> everything) {
         this.everything = everything;
         for (MeterType type : MeterType.values()) {
             this.mixes.put(type, Mixes.of(mixes, type));
@@ -129,33 +123,31 @@ public final class LaboratoryScatter {
                 .collect(Collectors.groupingBy(CountedTrials::mixId, LinkedHashMap::new, Collectors.toList()));
         Map<MixId, MixScatter> mixes = new LinkedHashMap<>();
         byMix.forEach((mix, own) -> mixes.put(mix, MixScatter.of(own)));
-        return new LaboratoryScatter(mixes, mix -> byMix.getOrDefault(mix, List.of()), () -> determinations);
+        return new LaboratoryScatter(mixes, () -> determinations);
     }
 
     /**
      * Returns the scatter in a laboratory of which is known how each mix scatters; what else is asked is looked up then.
      *
      * @param mixes how each mix scatters, in the order of the mixes
-     * @param ofMix gives the trials that count of one mix
      * @param everything gives the trials that count of all mixes, in their order
      */
     public static LaboratoryScatter ofMixes(
-            Map<MixId, MixScatter> mixes,
-            Function<MixId, List<CountedTrials>> ofMix,
-            Supplier<Collection<CountedTrials>> everything) {
-        return new LaboratoryScatter(mixes, ofMix, everything);
+            Map<MixId, MixScatter> mixes, Supplier<Collection<CountedTrials>> everything) {
+        return new LaboratoryScatter(mixes, everything);
     }
 
     /**
      * Returns the scatter of all determinations but one, on a type of meter, by their mix.
      *
+     * @param ofMix the trials that count of its mix, by determination
      * @param judged the determination that is to be compared with the others
      * @param type the type of meter
      */
-    public ScatterElsewhere without(JudgedDetermination judged, MeterType type) {
+    public ScatterElsewhere without(List<CountedTrials> ofMix, JudgedDetermination judged, MeterType type) {
         MixId mix = judged.determination().value().mixId();
         return new ScatterElsewhere(
-                MixScatter.pooled(ofMix.apply(mix), type, idOf(judged)),
+                MixScatter.pooled(ofMix, type, idOf(judged)),
                 Objects.requireNonNull(mixes.get(type)).without(mix));
     }
 
@@ -170,27 +162,39 @@ public final class LaboratoryScatter {
     /**
      * Judges how the trials of a determination vary, beside the laboratory's other determinations.
      *
+     * @param ofMix the trials that count of its mix, by determination
      * @param judged the determination
      * @param divisionPercent a division of its meter's scale, in % air, greater than 0
      * @param profile whose rounding and limits hold
      * @return what is to be said, or empty when no trial counts
      */
-    public Optional<Variability> judge(JudgedDetermination judged, double divisionPercent, Profile profile) {
+    public Optional<Variability> judge(
+            List<CountedTrials> ofMix, JudgedDetermination judged, double divisionPercent, Profile profile) {
         return Variability.of(
-                factors(judged), judged.meterType(), divisionPercent, profile, without(judged, judged.meterType()));
+                factors(judged),
+                judged.meterType(),
+                divisionPercent,
+                profile,
+                without(ofMix, judged, judged.meterType()));
     }
 
     /**
      * Says whether the trials of a determination are enough.
      *
+     * @param ofMix the trials that count of its mix, by determination
      * @param judged the determination
      * @param divisionPercent a division of its meter's scale, in % air, greater than 0
      * @param profile whose half-width, least number of trials and rounding hold
      * @return what to do, or empty when no trial counts
      */
-    public Optional<StopRule> stop(JudgedDetermination judged, double divisionPercent, Profile profile) {
+    public Optional<StopRule> stop(
+            List<CountedTrials> ofMix, JudgedDetermination judged, double divisionPercent, Profile profile) {
         return StopRule.of(
-                factors(judged), judged.meterType(), divisionPercent, profile, without(judged, judged.meterType()));
+                factors(judged),
+                judged.meterType(),
+                divisionPercent,
+                profile,
+                without(ofMix, judged, judged.meterType()));
     }
 
     /**

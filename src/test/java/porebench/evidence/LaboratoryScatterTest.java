@@ -55,11 +55,11 @@ class LaboratoryScatterTest {
     }
 
     private ScatterElsewhere seenFrom(DeterminationId determination) {
-        JudgedDetermination judged = Evidence.ofAll(bench.book).stream()
-                .flatMap(evidence -> evidence.determination(determination).stream())
+        Evidence evidence = Evidence.ofAll(bench.book).stream()
+                .filter(one -> one.determination(determination).isPresent())
                 .findFirst()
                 .orElseThrow();
-        return scatter().without(judged, MeterType.B);
+        return evidence.elsewhere(evidence.determination(determination).orElseThrow(), MeterType.B, scatter());
     }
 
     /** 5.4 5.4 5.5: squares 0.02 / 3 on 2 degrees; 5.2 5.4: 0.02 on 1 degree; together sqrt(0.0266667 / 3) = 0.094281. */
@@ -109,7 +109,7 @@ class LaboratoryScatterTest {
     void looksAtOneTypeOfMeter() {
         mix("2", "5.2", "5.4");
         JudgedDetermination judged = bench.evidence().determination(Bench.FIRST).orElseThrow();
-        assertThat(scatter().without(judged, MeterType.A)).isEqualTo(ScatterElsewhere.NONE);
+        assertThat(bench.evidence().elsewhere(judged, MeterType.A, scatter())).isEqualTo(ScatterElsewhere.NONE);
     }
 
     /** The sample of a determination read on both types of meter scatters by the type too. */

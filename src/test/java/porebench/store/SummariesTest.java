@@ -82,10 +82,11 @@ class SummariesTest {
         LaboratoryScatter scatter = LaboratoryScatter.of(all);
         assertThat(standing.scatter().sets()).isEqualTo(scatter.sets());
         for (MeterType type : MeterType.values()) {
-            all.stream()
-                    .flatMap(evidence -> evidence.determinations().stream())
-                    .forEach(judged -> assertThat(standing.scatter().without(judged, type))
-                            .isEqualTo(scatter.without(judged, type)));
+            for (Evidence evidence : all) {
+                evidence.determinations()
+                        .forEach(judged -> assertThat(evidence.elsewhere(judged, type, standing.scatter()))
+                                .isEqualTo(evidence.elsewhere(judged, type, scatter)));
+            }
         }
     }
 

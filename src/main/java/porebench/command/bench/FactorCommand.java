@@ -18,6 +18,7 @@ import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.ProfileOption;
+import porebench.evidence.CountedTrials;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.JudgedTrial;
 import porebench.evidence.LaboratoryScatter;
@@ -113,13 +114,24 @@ public final class FactorCommand extends OneCommand {
                 .collect(Collectors.partitioningBy(
                         FactorCommand::isSimulated,
                         Collectors.collectingAndThen(Collectors.toList(), LaboratoryScatter::ofDeterminations)));
+        Map<List<?>, List<CountedTrials>> ofMixes = judged.stream()
+                .collect(Collectors.groupingBy(
+                        FactorCommand::mixOf, Collectors.mapping(CountedTrials::of, Collectors.toList())));
         for (JudgedDetermination one : judged) {
             DeterminationId id = one.determination().value().id();
             Objects.requireNonNull(laboratories.get(isSimulated(one)))
-                    .stop(one, division.percent().doubleValue(), Objects.requireNonNull(profiles.get(id)))
+                    .stop(
+                            Objects.requireNonNull(ofMixes.get(mixOf(one))),
+                            one,
+                            division.percent().doubleValue(),
+                            Objects.requireNonNull(profiles.get(id)))
                     .ifPresent(stop -> stops.put(id, stop));
         }
         return stops;
+    }
+
+    private static List<?> mixOf(JudgedDetermination judged) {
+        return List.of(isSimulated(judged), judged.determination().value().mixId());
     }
 
     private static boolean isSimulated(JudgedDetermination judged) {

@@ -193,7 +193,7 @@ public final class ImportCommand extends BookCommand {
                                 one.determination().value().id(),
                                 evidence.mix().value().id(),
                                 one.counted(),
-                                laboratory.stop(one, evidence.divisionPercent(one), evidence.profile())))
+                                evidence.stop(one, laboratory)))
                         .forEach(judged::add));
         return judged;
     }

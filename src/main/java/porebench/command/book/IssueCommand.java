@@ -146,8 +146,7 @@ public final class IssueCommand extends BookCommand {
     }
 
     private static Optional<StopRule> stop(Evidence evidence, LaboratoryScatter scatter, DeterminationId basis) {
-        return evidence.determination(basis)
-                .flatMap(judged -> scatter.stop(judged, evidence.divisionPercent(judged), evidence.profile()));
+        return evidence.determination(basis).flatMap(judged -> evidence.stop(judged, scatter));
     }
 
     /** Returns that somebody takes on all doubts, if name or reason is given; they are all said. */

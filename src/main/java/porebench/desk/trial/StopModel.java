@@ -73,7 +73,7 @@ final class StopModel {
                         type,
                         evidence.divisionPercent(judged),
                         evidence.profile(),
-                        desk.scatter().without(judged, type)));
+                        evidence.elsewhere(judged, type, desk.scatter())));
     }
 
     private static double[] factors(JudgedDetermination judged) {

@@ -202,7 +202,7 @@ final class VariabilityModel {
                         judged,
                         evidence.divisionPercent(judged),
                         evidence.profile(),
-                        desk.scatter().without(judged, judged.meterType()))));
+                        evidence.elsewhere(judged, judged.meterType(), desk.scatter()))));
     }
 
     private static Optional<Variability> variability(TrialsToJudge trials) {

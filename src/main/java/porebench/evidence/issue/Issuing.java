@@ -74,7 +74,7 @@ public final class Issuing {
     }
 
     static Optional<StopRule> stop(Evidence evidence, LaboratoryScatter scatter, JudgedDetermination basis) {
-        return scatter.stop(basis, evidence.divisionPercent(basis), evidence.profile());
+        return evidence.stop(basis, scatter);
     }
 
     /**

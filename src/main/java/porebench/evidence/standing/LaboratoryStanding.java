@@ -202,8 +202,7 @@ public final class LaboratoryStanding {
     }
 
     /**
-     * Returns how trials scatter in the laboratory; what asks for the trials of all mixes reads them when it is first asked. A mix
-     * that was looked at last is not read again.
+     * Returns how trials scatter in the laboratory; what asks for the trials of all mixes reads them when it is first asked.
      */
     public synchronized LaboratoryScatter scatter() {
         LaboratoryScatter known = scatter.orElseGet(() -> {
@@ -211,15 +210,10 @@ public final class LaboratoryStanding {
             lines.forEach((mix, line) -> mixes.put(mix, line.scatter()));
             return LaboratoryScatter.ofMixes(
                     mixes,
-                    this::trialsOf,
                     () -> trials().values().stream().flatMap(List::stream).toList());
         });
         scatter = Optional.of(known);
         return known;
-    }
-
-    private List<CountedTrials> trialsOf(MixId mix) {
-        return evidence(mix).map(MixStanding::trials).orElse(List.of());
     }
 
     /** Returns the trials that count of every mix, in the order of their ids; what was kept of them is read once. */
@@ -256,14 +250,9 @@ public final class LaboratoryStanding {
         return Optional.ofNullable(known.get(mix));
     }
 
-    /** Hands out everything known about some mixes, in their order, one after the other; only the last few are held. */
+    /** Hands out everything known about some mixes, in their order, one after the other; none of it is held. */
     public void each(Collection<MixId> mixes, Consumer<Evidence> taker) {
-        reader.readEach(mixes, evidence -> {
-            synchronized (this) {
-                known.put(evidence.mix().value().id(), evidence);
-            }
-            taker.accept(evidence);
-        });
+        reader.readEach(mixes, taker);
     }
 
     /** Returns everything known about every mix that has aggregate of a source, in the order of their ids. */

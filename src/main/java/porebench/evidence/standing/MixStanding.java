@@ -17,12 +17,7 @@ import porebench.record.id.MixId;
 record MixStanding(MixId mixId, RegisterLine line, List<CountedTrials> trials) {
     /** Works it out of the evidence. */
     static MixStanding of(Evidence evidence) {
-        return new MixStanding(evidence.mix().value().id(), RegisterLine.of(evidence), trials(evidence));
-    }
-
-    /** Returns the trials of a mix that count, by determination. */
-    static List<CountedTrials> trials(Evidence evidence) {
-        return evidence.determinations().stream().map(CountedTrials::of).toList();
+        return new MixStanding(evidence.mix().value().id(), RegisterLine.of(evidence), evidence.counted());
     }
 
     /** Returns what every reading of the laboratory asks of it. */
