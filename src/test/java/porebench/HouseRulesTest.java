@@ -17,7 +17,7 @@ import java.util.Locale;
 import java.util.Set;
 import porebench.method.Problem;
 import porebench.port.PreparedFile;
-import porebench.record.Records;
+import porebench.record.book.Records;
 
 /** Keeps the rules of the house: names, screens, and that time, locale, charset and chance are arguments. */
 @AnalyzeClasses(packages = "porebench", importOptions = ArchitectureTest.MainClasses.class)
@@ -160,7 +160,7 @@ class HouseRulesTest {
     private static final Set<String> WRITES_CODES_DOWN = Set.of(
             "porebench.method.Problem",
             "porebench.method.ProblemText",
-            "porebench.record.BookCheck$Fault",
+            "porebench.record.book.BookCheck$Fault",
             "porebench.evidence.issue.IssueDoubt",
             "porebench.evidence.issue.TakingOn",
             "porebench.evidence.standing.WrittenProblem",
@@ -191,7 +191,7 @@ class HouseRulesTest {
             "porebench.evidence.Evidence",
             "porebench.exchange.Export",
             // They hand the question on.
-            "porebench.record.DraftedRecords",
+            "porebench.record.book.DraftedRecords",
             "porebench.desk.frame.book.GuardedBook");
 
     @ArchTest

@@ -47,10 +47,10 @@ import java.util.function.UnaryOperator;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import porebench.method.Problem;
-import porebench.record.Belonging;
-import porebench.record.LabBook;
-import porebench.record.Records;
 import porebench.record.Trial;
+import porebench.record.book.Belonging;
+import porebench.record.book.LabBook;
+import porebench.record.book.Records;
 
 /** Shows that the house rules can fail: each fault planted here is found, and nothing else is. */
 class PlantedFaultsTest {

@@ -39,10 +39,10 @@ import porebench.port.OutputFile;
 import porebench.port.OutputRefused;
 import porebench.port.Paper;
 import porebench.quantity.Volume;
-import porebench.record.Draft;
 import porebench.record.FactorIssue;
-import porebench.record.LabBook;
 import porebench.record.MixDesign;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
 import porebench.record.id.DeterminationId;
 
 /**

@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import porebench.desk.form.Tasks;
-import porebench.record.Namesakes;
 import porebench.record.RecordKind;
+import porebench.record.book.Namesakes;
 
 /**
  * What was asked of the lab book, with the answers as far as they are there. Used on one thread; what is not known is looked

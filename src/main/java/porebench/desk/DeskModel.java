@@ -19,10 +19,10 @@ import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.Texts;
-import porebench.record.Draft;
-import porebench.record.LabBook;
 import porebench.record.Laboratory;
-import porebench.record.Namesakes;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
+import porebench.record.book.Namesakes;
 import porebench.record.id.MixId;
 
 /**

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import porebench.evidence.Evidence;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 import porebench.record.id.MixId;
 
 /**

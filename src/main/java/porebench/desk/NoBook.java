@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import porebench.method.Problem;
-import porebench.record.BookCheck;
-import porebench.record.Draft;
 import porebench.record.Kept;
-import porebench.record.LabBook;
-import porebench.record.Version;
+import porebench.record.book.BookCheck;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
+import porebench.record.book.Version;
 import porebench.record.chain.ChainTaker;
 import porebench.record.chain.Head;
 

@@ -5,7 +5,7 @@ import java.util.List;
 import porebench.method.Profile;
 import porebench.method.profile.Profiles;
 import porebench.record.LaboratoryProfile;
-import porebench.record.Version;
+import porebench.record.book.Version;
 
 /** The profiles a lab book lets a person choose from. */
 public final class ProfileOffer {

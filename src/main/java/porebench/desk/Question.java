@@ -10,7 +10,7 @@ import porebench.record.LaboratoryProfile;
 import porebench.record.Meter;
 import porebench.record.RecordKind;
 import porebench.record.Source;
-import porebench.record.Version;
+import porebench.record.book.Version;
 import porebench.record.chain.Head;
 
 /**

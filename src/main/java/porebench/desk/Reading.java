@@ -8,9 +8,9 @@ import porebench.evidence.MeterStory;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Profile;
-import porebench.record.LabBook;
 import porebench.record.Laboratory;
-import porebench.record.Version;
+import porebench.record.book.LabBook;
+import porebench.record.book.Version;
 
 /**
  * What the window shows of a lab book, read at one time; reading a large one takes a while, so it is done beside the event

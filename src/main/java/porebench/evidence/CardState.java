@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import porebench.method.Problem;
 import porebench.record.FactorIssue;
-import porebench.record.Version;
+import porebench.record.book.Version;
 
 /**
  * How it stands with the card of one revision on a day: the one gate through which cards leave, whichever door they take.

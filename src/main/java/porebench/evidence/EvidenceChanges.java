@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 import porebench.method.Problem;
 import porebench.record.FactorIssue;
 import porebench.record.MeterCalibration;
-import porebench.record.Version;
+import porebench.record.book.Version;
 import porebench.record.id.CalibrationId;
 import porebench.record.id.MeterId;
 import porebench.record.id.TrialId;

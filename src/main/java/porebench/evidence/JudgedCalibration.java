@@ -13,7 +13,7 @@ import porebench.method.meter.DialCalibration;
 import porebench.method.meter.MeterCheck;
 import porebench.quantity.Volume;
 import porebench.record.MeterCalibration;
-import porebench.record.Version;
+import porebench.record.book.Version;
 
 /**
  * A calibration of a meter with what its measurements tell, under a profile.

@@ -7,7 +7,7 @@ import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.method.trial.DeterminationSummary;
 import porebench.record.Determination;
-import porebench.record.Version;
+import porebench.record.book.Version;
 
 /**
  * A determination with its trials judged and summed up.

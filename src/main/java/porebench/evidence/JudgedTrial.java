@@ -19,7 +19,7 @@ import porebench.method.trial.TrialFactor;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.Version;
 
 /**
  * A trial with its factor and doubts, judged against its mix and its meter as that stood on the day.

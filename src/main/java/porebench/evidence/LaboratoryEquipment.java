@@ -7,8 +7,8 @@ import java.util.Optional;
 import porebench.method.budget.Origin;
 import porebench.record.Equipment;
 import porebench.record.EquipmentKind;
-import porebench.record.Records;
-import porebench.record.Version;
+import porebench.record.book.Records;
+import porebench.record.book.Version;
 
 /**
  * The equipment of a laboratory, and how far it may be wrong on a day.

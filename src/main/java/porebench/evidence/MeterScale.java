@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import porebench.record.Meter;
-import porebench.record.Version;
+import porebench.record.book.Version;
 import porebench.record.id.MeterId;
 
 /**

@@ -24,11 +24,11 @@ import porebench.method.meter.MeterState;
 import porebench.method.profile.Profiles;
 import porebench.quantity.Typed;
 import porebench.quantity.Volume;
-import porebench.record.Belonging;
-import porebench.record.LabBook;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
-import porebench.record.Version;
+import porebench.record.book.Belonging;
+import porebench.record.book.LabBook;
+import porebench.record.book.Version;
 import porebench.record.id.CalibrationId;
 import porebench.record.id.MeterId;
 

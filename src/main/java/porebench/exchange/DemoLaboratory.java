@@ -16,7 +16,7 @@ import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.port.DemoBook;
 import porebench.record.Kept;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 
 /**
  * The demo laboratory: an invented laboratory with a year of trials, loaded from the CSV files of {@code demo-data/}.

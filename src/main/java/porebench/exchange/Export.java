@@ -25,9 +25,9 @@ import porebench.port.OutputFile;
 import porebench.port.OutputFolder;
 import porebench.record.FactorIssue;
 import porebench.record.Kept;
-import porebench.record.LabBook;
 import porebench.record.Laboratory;
-import porebench.record.Version;
+import porebench.record.book.LabBook;
+import porebench.record.book.Version;
 import porebench.record.id.MixId;
 
 /** Writes CSV: every kind of record of a lab book into a folder, the newest version of each; or one file. */

@@ -8,13 +8,13 @@ import java.util.Locale;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.port.PracticeBook;
-import porebench.record.Draft;
 import porebench.record.Equipment;
 import porebench.record.Kept;
-import porebench.record.LabBook;
 import porebench.record.Laboratory;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
 import porebench.record.id.MeterId;
 
 /**

@@ -10,14 +10,14 @@ import porebench.evidence.Evidence;
 import porebench.evidence.paper.FactorCard;
 import porebench.method.Answer;
 import porebench.method.Problem;
-import porebench.record.Belonging;
 import porebench.record.CardPrint;
-import porebench.record.Draft;
 import porebench.record.FactorIssue;
-import porebench.record.LabBook;
 import porebench.record.Laboratory;
 import porebench.record.RecordKind;
-import porebench.record.Version;
+import porebench.record.book.Belonging;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
+import porebench.record.book.Version;
 import porebench.record.id.MixId;
 
 /**

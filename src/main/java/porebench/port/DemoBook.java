@@ -1,6 +1,6 @@
 package porebench.port;
 
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 
 /** The records of the demo laboratory, which is invented. */
 @FunctionalInterface

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Predicate;
 import porebench.method.Answer;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 
 /**
  * Where lab books are opened and begun, backed up and restored.

@@ -6,10 +6,10 @@ import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.ValueRow;
 import porebench.record.Equipment;
 import porebench.record.Kept;
-import porebench.record.LabBook;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.Trial;
+import porebench.record.book.LabBook;
 
 /**
  * CSV in and out. Reading never fails on bad content: it gives the good rows and all problems, with line and column.

@@ -1,7 +1,7 @@
 package porebench.port;
 
 import java.time.LocalDate;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 
 /** What a new training book begins with: an invented laboratory with mixes and calibrated meters, and no trial yet. */
 @FunctionalInterface

@@ -21,7 +21,7 @@ import porebench.method.Problem;
 import porebench.port.BookCopy;
 import porebench.port.OpenBooks;
 import porebench.port.OutputFile;
-import porebench.record.BookCheck;
+import porebench.record.book.BookCheck;
 import porebench.store.check.Faults;
 import porebench.store.check.Inspection;
 import porebench.store.check.PagesCheck;

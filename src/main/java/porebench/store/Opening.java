@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteDataSource;
 import porebench.method.Problem;
 import porebench.port.OpenBooks;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 import porebench.store.check.ChainCheck;
 import porebench.store.check.Inspection;
 import porebench.store.file.Reason;

@@ -22,7 +22,7 @@ import porebench.port.LabBookShelf;
 import porebench.port.OpenBooks;
 import porebench.port.OpeningRefused;
 import porebench.port.OutputFile;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 import porebench.store.chain.Rebuilding;
 import porebench.store.file.Header;
 import porebench.store.file.OpenHere;

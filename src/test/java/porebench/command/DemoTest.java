@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.command.Terminal.Said;
 import porebench.record.FactorIssue;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 import porebench.store.SqliteShelf;
 
 /** The demo lab book, and the whole job on it in text; the day is 25 November 2026, for which the demo is made. */

@@ -14,8 +14,8 @@ import org.junit.jupiter.api.io.TempDir;
 import porebench.command.Terminal.Said;
 import porebench.port.LabBookShelf;
 import porebench.record.FactorIssue;
-import porebench.record.LabBook;
 import porebench.record.Trial;
+import porebench.record.book.LabBook;
 import porebench.store.SqliteShelf;
 
 /** A command that fails once what it is for has come about says that it is done, and that only its report is missing. */

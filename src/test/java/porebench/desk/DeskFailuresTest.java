@@ -21,10 +21,10 @@ import porebench.exchange.CsvSheets;
 import porebench.method.MeterType;
 import porebench.method.Role;
 import porebench.print.PdfPress;
-import porebench.record.Draft;
-import porebench.record.LabBook;
 import porebench.record.Samples;
 import porebench.record.Source;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
 import porebench.record.id.MixId;
 import porebench.store.Books;
 

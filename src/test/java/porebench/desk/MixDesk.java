@@ -8,10 +8,10 @@ import porebench.exchange.CsvSheets;
 import porebench.method.MeterType;
 import porebench.method.Role;
 import porebench.print.PdfPress;
-import porebench.record.Draft;
-import porebench.record.LabBook;
-import porebench.record.MemoryLabBook;
 import porebench.record.Samples;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
+import porebench.record.book.MemoryLabBook;
 import porebench.record.id.MixId;
 import porebench.store.Books;
 

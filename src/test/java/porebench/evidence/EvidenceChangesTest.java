@@ -18,11 +18,11 @@ import porebench.method.MeterType;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.Grounds;
-import porebench.record.LabBook;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.LabBook;
+import porebench.record.book.Version;
 import porebench.record.id.DeterminationId;
 import porebench.store.Books;
 

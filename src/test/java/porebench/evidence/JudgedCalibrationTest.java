@@ -15,8 +15,8 @@ import porebench.quantity.VolumeUnit;
 import porebench.record.MeterCalibration;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
-import porebench.record.Stamp;
-import porebench.record.Version;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 
 /**
  * What a calibration of bowl and dial proves of each.

@@ -17,9 +17,9 @@ import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
 import porebench.record.MixDesign;
 import porebench.record.Samples;
-import porebench.record.Stamp;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 
 /** Which trials count, and which mixes are the same in the bowl. */
 class JudgedTrialTest {

@@ -12,8 +12,8 @@ import porebench.method.budget.Origin;
 import porebench.record.Equipment;
 import porebench.record.EquipmentKind;
 import porebench.record.SampleEquipment;
-import porebench.record.Stamp;
-import porebench.record.Version;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 
 /** The sample pieces are used from 2026-01-15 on; one that is calibrated was so on that day, for a year. */
 class LaboratoryEquipmentTest {

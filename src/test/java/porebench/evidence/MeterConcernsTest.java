@@ -16,8 +16,8 @@ import porebench.method.profile.Profiles;
 import porebench.record.MeterCalibration;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
-import porebench.record.Stamp;
-import porebench.record.Version;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 import porebench.store.Books;
 
 /** What a person should look at about a meter, and which measurement its calibration waits for. */

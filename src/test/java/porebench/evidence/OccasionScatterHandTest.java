@@ -14,9 +14,9 @@ import porebench.method.Profile;
 import porebench.method.budget.Between;
 import porebench.method.profile.Profiles;
 import porebench.record.Samples;
-import porebench.record.Stamp;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 
 class OccasionScatterHandTest {
     private static final Stamp STAMP = new Stamp("R. Vale", Instant.EPOCH, "bench");

@@ -35,12 +35,12 @@ import porebench.method.meter.MeterState;
 import porebench.method.sample.CorrectionSample;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
-import porebench.record.LabBook;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.Source;
 import porebench.record.Trial;
+import porebench.record.book.LabBook;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
@@ -257,7 +257,7 @@ class DemoLaboratoryTest {
             new DemoLaboratory().fill(other);
             Trial trial = other.latest(Trial.class, "T-001").orElseThrow().value();
             other.keep(
-                    List.of(porebench.record.Draft.correcting(
+                    List.of(porebench.record.book.Draft.correcting(
                             other.latest(Trial.class, "T-001").orElseThrow(), trial.struck("spilt"))),
                     "A",
                     "spilt");

@@ -17,9 +17,9 @@ import porebench.port.OutputFolder;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.Kept;
-import porebench.record.LabBook;
-import porebench.record.MemoryLabBook;
 import porebench.record.RecordKind;
+import porebench.record.book.LabBook;
+import porebench.record.book.MemoryLabBook;
 
 /** The demo book through export and back. */
 class DemoRoundTripTest {

@@ -27,15 +27,15 @@ import porebench.method.trial.TrialFactor;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
 import porebench.record.CardPrint;
-import porebench.record.Draft;
 import porebench.record.Kept;
-import porebench.record.LabBook;
 import porebench.record.LaboratoryProfile;
-import porebench.record.MemoryLabBook;
 import porebench.record.MixDesign;
 import porebench.record.SampleStudies;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
+import porebench.record.book.MemoryLabBook;
+import porebench.record.book.Version;
 import porebench.record.id.MixId;
 
 /** The faults that any file can have, in a good file of every format; and that no file at all makes reading fail. */

@@ -24,11 +24,11 @@ import porebench.method.simulate.Bench;
 import porebench.record.Determination;
 import porebench.record.Equipment;
 import porebench.record.FactorIssue;
-import porebench.record.LabBook;
 import porebench.record.MixDesign;
-import porebench.record.Stamp;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.LabBook;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 import porebench.record.id.DeterminationId;
 import porebench.store.SqliteShelf;
 

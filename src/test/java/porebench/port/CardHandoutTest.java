@@ -26,9 +26,9 @@ import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.print.PdfPress;
 import porebench.record.CardPrint;
-import porebench.record.LabBook;
 import porebench.record.Samples;
-import porebench.record.Version;
+import porebench.record.book.LabBook;
+import porebench.record.book.Version;
 import porebench.record.id.MixId;
 import porebench.store.Books;
 

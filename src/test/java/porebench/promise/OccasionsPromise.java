@@ -19,9 +19,9 @@ import porebench.method.budget.BudgetResult;
 import porebench.method.budget.FactorBudget;
 import porebench.method.profile.Profiles;
 import porebench.record.Samples;
-import porebench.record.Stamp;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 
 /** The quoted uncertainty in a laboratory where days and operators differ, once its lab book can tell by how much. */
 final class OccasionsPromise implements Promise {

@@ -17,6 +17,7 @@ import porebench.evidence.intake.Intake;
 import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
+import porebench.record.book.Version;
 import porebench.record.id.EquipmentId;
 import porebench.store.Books;
 

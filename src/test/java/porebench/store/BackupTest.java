@@ -18,9 +18,9 @@ import porebench.method.Answer;
 import porebench.method.Role;
 import porebench.port.BookCopy;
 import porebench.port.OpeningRefused;
-import porebench.record.LabBook;
 import porebench.record.Samples;
 import porebench.record.Source;
+import porebench.record.book.LabBook;
 import porebench.store.file.SqliteFile;
 
 /** Backing up, restoring and beginning lab books, also where an old log or another lab book stands in the way. */

@@ -17,9 +17,9 @@ import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import porebench.method.Problem;
-import porebench.record.Draft;
 import porebench.record.Kept;
-import porebench.record.LabBook;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
 
 /** What the tests of the lab book share: a fixed clock, a shelf, and a way past the lab book to its file. */
 public final class Books {

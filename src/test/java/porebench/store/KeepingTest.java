@@ -27,16 +27,16 @@ import org.junit.jupiter.api.io.TempDir;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.port.OpeningRefused;
-import porebench.record.Draft;
 import porebench.record.Kept;
-import porebench.record.LabBook;
 import porebench.record.Laboratory;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.Samples;
 import porebench.record.Source;
-import porebench.record.Stamp;
-import porebench.record.Version;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 import porebench.store.file.StoreException;
 
 class KeepingTest {

@@ -17,9 +17,9 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import porebench.method.Role;
 import porebench.record.Kept;
-import porebench.record.LabBook;
 import porebench.record.Samples;
 import porebench.record.Source;
+import porebench.record.book.LabBook;
 import porebench.record.id.SourceId;
 import porebench.store.file.StoreException;
 

@@ -28,16 +28,16 @@ import porebench.quantity.MassUnit;
 import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Kept;
-import porebench.record.LabBook;
 import porebench.record.LaboratoryProfile;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
-import porebench.record.Stamp;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.LabBook;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 import porebench.record.id.MixId;
 
 class RoundTripTest {

@@ -12,13 +12,13 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.Role;
-import porebench.record.BookCheck;
 import porebench.record.KeptStudy;
-import porebench.record.LabBook;
 import porebench.record.RecordKind;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
-import porebench.record.Version;
+import porebench.record.book.BookCheck;
+import porebench.record.book.LabBook;
+import porebench.record.book.Version;
 import porebench.record.chain.Head;
 import porebench.store.file.Steps;
 

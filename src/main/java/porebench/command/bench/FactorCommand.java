@@ -28,9 +28,9 @@ import porebench.method.Profile;
 import porebench.method.sample.CorrectionSample;
 import porebench.method.trial.StopRule;
 import porebench.record.MixDesign;
-import porebench.record.Stamp;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
 

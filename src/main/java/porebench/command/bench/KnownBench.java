@@ -12,10 +12,10 @@ import porebench.method.Answer;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.simulate.Bench;
-import porebench.record.LabBook;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
-import porebench.record.Version;
+import porebench.record.book.LabBook;
+import porebench.record.book.Version;
 import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 

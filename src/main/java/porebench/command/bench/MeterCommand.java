@@ -27,8 +27,8 @@ import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
-import porebench.record.Stamp;
-import porebench.record.Version;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 import porebench.record.id.MeterId;
 
 /** {@code meter}: how a meter stood on a day, from a file of calibrations. */

@@ -14,9 +14,9 @@ import porebench.method.Profile;
 import porebench.port.LabSheets;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
-import porebench.record.Stamp;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 import porebench.record.id.MeterId;
 
 /**

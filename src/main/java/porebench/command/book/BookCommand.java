@@ -9,8 +9,8 @@ import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Ports;
 import porebench.command.reply.TextPage;
-import porebench.record.LabBook;
 import porebench.record.RecordKind;
+import porebench.record.book.LabBook;
 
 /** What the commands on a lab book have in common. */
 abstract class BookCommand extends OneCommand {

@@ -16,7 +16,7 @@ import porebench.method.Answer;
 import porebench.port.CardHandout;
 import porebench.port.Paper;
 import porebench.record.FactorIssue;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 import porebench.record.id.MixId;
 
 /** {@code card}: the factor card of a mix as a PDF file. */

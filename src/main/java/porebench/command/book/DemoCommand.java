@@ -9,8 +9,8 @@ import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
 import porebench.command.reply.TextPage;
-import porebench.record.LabBook;
 import porebench.record.RecordKind;
+import porebench.record.book.LabBook;
 
 /** {@code demo}: a new lab book with the records of the demo laboratory. */
 @Command(name = "demo")

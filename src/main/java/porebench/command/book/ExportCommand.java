@@ -16,8 +16,8 @@ import porebench.command.reply.TextPage;
 import porebench.command.reply.WhereTo;
 import porebench.port.LabSheets;
 import porebench.port.OutputFolder;
-import porebench.record.LabBook;
 import porebench.record.RecordKind;
+import porebench.record.book.LabBook;
 
 /** {@code export}: every kind of record of a lab book as CSV files in a folder. */
 @Command(name = "export")

@@ -29,11 +29,11 @@ import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Problem;
 import porebench.method.trial.StopRule;
 import porebench.port.LabSheets;
-import porebench.record.Draft;
 import porebench.record.Kept;
-import porebench.record.LabBook;
 import porebench.record.RecordKind;
 import porebench.record.Trial;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
 

@@ -3,7 +3,7 @@ package porebench.command.book;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import porebench.port.LabBookShelf;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 
 /** Begins lab books that are there only when what they were begun for came about. */
 public final class NewBook {

@@ -19,7 +19,7 @@ import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Problem;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 
 /** {@code register}: every mix, its factor in force, what is due and what is missing. */
 @Command(name = "register")

@@ -15,8 +15,8 @@ import porebench.command.reply.TextPage;
 import porebench.method.Answer;
 import porebench.port.BookCopy;
 import porebench.port.ChainSource;
-import porebench.record.LabBook;
 import porebench.record.RecordKind;
+import porebench.record.book.LabBook;
 import porebench.record.chain.Head;
 
 /**

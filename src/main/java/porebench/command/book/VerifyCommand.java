@@ -13,8 +13,8 @@ import porebench.command.reply.Report;
 import porebench.command.reply.TextPage;
 import porebench.command.reply.TrainingReport;
 import porebench.method.Problem;
-import porebench.record.BookCheck;
-import porebench.record.LabBook;
+import porebench.record.book.BookCheck;
+import porebench.record.book.LabBook;
 import porebench.record.chain.Head;
 
 /** {@code verify}: whether a lab book is whole and its histories are as they were written. */

@@ -15,7 +15,7 @@ import porebench.method.Texts;
 import porebench.port.OpeningRefused;
 import porebench.port.OutputRefused;
 import porebench.port.Spoken;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 
 /**
  * What all commands have in common: {@code --json}, {@code --help}, and that whatever happens ends in one clear answer.

@@ -18,9 +18,9 @@ import porebench.evidence.study.KeptReadings;
 import porebench.evidence.study.ValueRow;
 import porebench.method.Problem;
 import porebench.record.KeptStudy;
-import porebench.record.LabBook;
 import porebench.record.RecordKind;
-import porebench.record.Version;
+import porebench.record.book.LabBook;
+import porebench.record.book.Version;
 import porebench.record.id.StudyId;
 
 /** What the commands have in common that make a study of readings: these stand in a file, or are kept in a lab book. */

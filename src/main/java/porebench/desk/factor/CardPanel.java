@@ -18,7 +18,7 @@ import porebench.evidence.paper.FactorCard;
 import porebench.method.Texts;
 import porebench.port.Paper;
 import porebench.record.CardPrint;
-import porebench.record.Version;
+import porebench.record.book.Version;
 
 /** The card of the revision looked at, exactly as it will print, with its paper and its buttons. */
 final class CardPanel extends JPanel {

@@ -25,13 +25,13 @@ import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.port.CardHandout;
 import porebench.port.Paper;
-import porebench.record.Belonging;
 import porebench.record.CardPrint;
-import porebench.record.Draft;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.RecordKind;
-import porebench.record.Version;
+import porebench.record.book.Belonging;
+import porebench.record.book.Draft;
+import porebench.record.book.Version;
 import porebench.record.id.MixId;
 
 /** The factor of the selected mix: the issue being prepared, its history, and the card of one revision. */

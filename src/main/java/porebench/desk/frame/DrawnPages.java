@@ -19,7 +19,7 @@ import porebench.desk.frame.dialog.SwingAsker;
 import porebench.desk.frame.rail.Head;
 import porebench.desk.frame.rail.MixRail;
 import porebench.method.Texts;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 
 /** All that stands in the window, made and drawn where no window is: for an archive of the classes that a start needs. */
 public final class DrawnPages {

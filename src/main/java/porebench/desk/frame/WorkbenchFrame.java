@@ -34,7 +34,7 @@ import porebench.desk.frame.rail.MixRail;
 import porebench.evidence.RegisterRow;
 import porebench.method.Texts;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.Version;
 import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 import porebench.record.id.TrialId;

@@ -14,10 +14,10 @@ import porebench.desk.form.TypedDraft;
 import porebench.evidence.MeterStory;
 import porebench.method.Problem;
 import porebench.method.Texts;
-import porebench.record.Draft;
 import porebench.record.MeterCalibration;
-import porebench.record.Version;
-import porebench.record.Wording;
+import porebench.record.book.Draft;
+import porebench.record.book.Version;
+import porebench.record.book.Wording;
 import porebench.record.column.CalibrationColumns;
 import porebench.record.column.Column;
 

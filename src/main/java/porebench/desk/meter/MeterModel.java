@@ -21,7 +21,7 @@ import porebench.method.meter.DialCalibration;
 import porebench.method.meter.ImpliedChamber;
 import porebench.method.meter.MeterState;
 import porebench.record.MeterCalibration;
-import porebench.record.Version;
+import porebench.record.book.Version;
 import porebench.record.id.CalibrationId;
 import porebench.record.id.MeterId;
 

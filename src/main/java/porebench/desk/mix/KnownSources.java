@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import porebench.method.Role;
 import porebench.record.Source;
-import porebench.record.Version;
+import porebench.record.book.Version;
 
 /** The register of sources as it stood when it was last read: asked after every letter typed, read after every change. */
 final class KnownSources {

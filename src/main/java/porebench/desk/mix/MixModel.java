@@ -22,12 +22,12 @@ import porebench.method.Profile;
 import porebench.method.Role;
 import porebench.method.Texts;
 import porebench.quantity.VolumeUnit;
-import porebench.record.Draft;
 import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
 import porebench.record.Source;
-import porebench.record.Version;
-import porebench.record.Wording;
+import porebench.record.book.Draft;
+import porebench.record.book.Version;
+import porebench.record.book.Wording;
 import porebench.record.column.Column;
 import porebench.record.column.MixColumns;
 

@@ -8,7 +8,7 @@ import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
 import porebench.record.FactorIssue;
 import porebench.record.MixDesign;
-import porebench.record.Version;
+import porebench.record.book.Version;
 
 /**
  * What saving a new version of a mix design does to what rests on the mix.

@@ -8,7 +8,7 @@ import porebench.desk.form.Days;
 import porebench.desk.form.WideTable;
 import porebench.method.Texts;
 import porebench.record.MixDesign;
-import porebench.record.Version;
+import porebench.record.book.Version;
 
 /** All versions of a mix design: when, who, why, and what changed. */
 final class VersionsTable {

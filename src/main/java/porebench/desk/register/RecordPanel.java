@@ -23,7 +23,7 @@ import porebench.desk.form.WideTable;
 import porebench.desk.form.WrappedText;
 import porebench.method.Texts;
 import porebench.record.Kept;
-import porebench.record.Version;
+import porebench.record.book.Version;
 
 /** A register on the left and the record on view on the right: form, what it would change, versions. */
 final class RecordPanel<T extends Kept> {

@@ -10,8 +10,8 @@ import porebench.desk.form.Days;
 import porebench.desk.form.WrappedText;
 import porebench.method.Texts;
 import porebench.record.Kept;
-import porebench.record.Stamp;
-import porebench.record.Version;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 
 /** All versions of the record on view, the newest first: who, when, why, and what changed. */
 final class VersionsPanel<T extends Kept> {

@@ -21,7 +21,7 @@ import porebench.quantity.MassUnit;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
-import porebench.record.Version;
+import porebench.record.book.Version;
 import porebench.record.id.MeterId;
 
 /** What is chosen for the correction sample of the selected mix, and what follows from it; nothing of it is kept. */

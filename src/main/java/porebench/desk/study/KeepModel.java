@@ -12,11 +12,11 @@ import porebench.evidence.study.KeptReadings;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.Texts;
-import porebench.record.Draft;
 import porebench.record.KeptStudy;
-import porebench.record.LabBook;
-import porebench.record.Version;
-import porebench.record.Wording;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
+import porebench.record.book.Version;
+import porebench.record.book.Wording;
 import porebench.record.id.StudyId;
 
 /** Keeping the study on view in the lab book, as a new one or as a correction of the one with its name. */

@@ -10,10 +10,10 @@ import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
 import porebench.method.Texts;
 import porebench.record.KeptStudy;
-import porebench.record.LabBook;
-import porebench.record.Namesakes;
 import porebench.record.RecordKind;
-import porebench.record.Version;
+import porebench.record.book.LabBook;
+import porebench.record.book.Namesakes;
+import porebench.record.book.Version;
 
 /** The studies that the lab book keeps, as of its last change; they are read beside the event thread. */
 final class KeptStudies {

@@ -11,7 +11,7 @@ import porebench.evidence.study.ValueRow;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.KeptStudy;
-import porebench.record.Version;
+import porebench.record.book.Version;
 
 /**
  * Readings a study is made of: those of a file, or those of a study the lab book keeps.

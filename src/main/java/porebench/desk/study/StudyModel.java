@@ -20,8 +20,8 @@ import porebench.evidence.study.ValueRow;
 import porebench.method.Texts;
 import porebench.port.OutputFile;
 import porebench.record.KeptStudy;
-import porebench.record.LabBook;
-import porebench.record.Version;
+import porebench.record.book.LabBook;
+import porebench.record.book.Version;
 
 /** The Studies screen without its window: which study, of which data, and what it says. */
 final class StudyModel {

@@ -11,10 +11,10 @@ import porebench.evidence.intake.TrialSet;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.Determination;
-import porebench.record.Draft;
 import porebench.record.FactorIssue;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.Draft;
+import porebench.record.book.Version;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
 

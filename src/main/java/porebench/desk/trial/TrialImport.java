@@ -10,9 +10,9 @@ import porebench.evidence.intake.Sheet;
 import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.record.Determination;
-import porebench.record.Draft;
-import porebench.record.LabBook;
 import porebench.record.Trial;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
 

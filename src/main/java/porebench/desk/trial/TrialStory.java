@@ -16,7 +16,7 @@ import porebench.method.Texts;
 import porebench.method.trial.Corrections;
 import porebench.method.trial.Readings;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.Version;
 
 /** What there is to say about one trial, in sentences: its factor, what is doubtful, why it stands as it does, its versions. */
 final class TrialStory {

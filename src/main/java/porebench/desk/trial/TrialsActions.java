@@ -13,7 +13,7 @@ import porebench.desk.Outcome;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.Determination;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 import porebench.record.column.TrialColumns;
 import porebench.record.id.MixId;
 

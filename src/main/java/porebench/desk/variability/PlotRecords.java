@@ -17,7 +17,7 @@ import porebench.method.trial.DeterminationSummary;
 import porebench.record.Determination;
 import porebench.record.FactorIssue;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.Version;
 
 /** Turns evidence into what the plots show. */
 final class PlotRecords {

@@ -8,13 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import porebench.evidence.MeterStory;
 import porebench.method.Problem;
-import porebench.record.Belonging;
 import porebench.record.CalibrationDay;
-import porebench.record.LabBook;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
-import porebench.record.Stamp;
-import porebench.record.Version;
+import porebench.record.book.Belonging;
+import porebench.record.book.LabBook;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 import porebench.record.id.MeterId;
 
 /** Checks a calibration from a file against its meter and the calibrations of that meter before it. */

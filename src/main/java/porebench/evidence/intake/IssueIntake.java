@@ -10,14 +10,14 @@ import porebench.evidence.Evidence;
 import porebench.evidence.EvidenceReader;
 import porebench.evidence.issue.Verifying;
 import porebench.method.Problem;
-import porebench.record.Draft;
-import porebench.record.DraftedRecords;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
-import porebench.record.LabBook;
 import porebench.record.MixDesign;
-import porebench.record.Records;
-import porebench.record.Stamp;
+import porebench.record.book.Draft;
+import porebench.record.book.DraftedRecords;
+import porebench.record.book.LabBook;
+import porebench.record.book.Records;
+import porebench.record.book.Stamp;
 import porebench.record.id.MixId;
 
 /**

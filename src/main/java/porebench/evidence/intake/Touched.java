@@ -11,15 +11,15 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import porebench.record.Belonging;
 import porebench.record.Determination;
 import porebench.record.FactorIssue;
 import porebench.record.Kept;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
-import porebench.record.Records;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.Belonging;
+import porebench.record.book.Records;
+import porebench.record.book.Version;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.SourceId;
 

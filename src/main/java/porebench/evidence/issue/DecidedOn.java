@@ -12,13 +12,13 @@ import porebench.evidence.EvidenceChanges;
 import porebench.evidence.EvidenceReader;
 import porebench.evidence.JudgedDetermination;
 import porebench.method.Problem;
-import porebench.record.Draft;
-import porebench.record.DraftedRecords;
 import porebench.record.FactorIssue;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
-import porebench.record.Records;
-import porebench.record.Stamp;
+import porebench.record.book.Draft;
+import porebench.record.book.DraftedRecords;
+import porebench.record.book.Records;
+import porebench.record.book.Stamp;
 import porebench.record.id.CalibrationId;
 import porebench.record.id.TrialId;
 

@@ -13,7 +13,7 @@ import porebench.method.trial.NextTrial;
 import porebench.method.trial.StopRule;
 import porebench.record.Meter;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.Version;
 import porebench.record.id.MixId;
 
 /**

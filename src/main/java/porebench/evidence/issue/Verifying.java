@@ -13,7 +13,7 @@ import porebench.record.Determination;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.TakenDoubt;
-import porebench.record.Version;
+import porebench.record.book.Version;
 
 /** Holds a factor that came in from a file against the trials of this lab book, and lets a person confirm it. */
 public final class Verifying {

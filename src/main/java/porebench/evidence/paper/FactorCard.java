@@ -15,7 +15,7 @@ import porebench.record.FactorIssue;
 import porebench.record.Laboratory;
 import porebench.record.MixDesign;
 import porebench.record.Source;
-import porebench.record.Version;
+import porebench.record.book.Version;
 import porebench.record.chain.Head;
 import porebench.record.id.MixId;
 

@@ -18,12 +18,12 @@ import porebench.evidence.LaboratoryEquipment;
 import porebench.evidence.LaboratoryScatter;
 import porebench.evidence.MixScatter;
 import porebench.evidence.RegisterRow;
-import porebench.record.Belonging;
-import porebench.record.KeptSince;
-import porebench.record.LabBook;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
-import porebench.record.Summaries;
+import porebench.record.book.Belonging;
+import porebench.record.book.KeptSince;
+import porebench.record.book.LabBook;
+import porebench.record.book.Summaries;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
 

@@ -4,7 +4,7 @@ import java.util.List;
 import porebench.evidence.CountedTrials;
 import porebench.evidence.Evidence;
 import porebench.evidence.MixScatter;
-import porebench.record.MixSummary;
+import porebench.record.book.MixSummary;
 import porebench.record.id.MixId;
 
 /**

@@ -16,7 +16,7 @@ import porebench.evidence.RegisterRow;
 import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.record.FactorIssue;
-import porebench.record.Version;
+import porebench.record.book.Version;
 import porebench.record.id.MixId;
 
 /**

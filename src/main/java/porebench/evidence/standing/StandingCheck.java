@@ -5,9 +5,9 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import porebench.evidence.EvidenceReader;
-import porebench.record.MixSummary;
 import porebench.record.RecordKind;
-import porebench.record.Records;
+import porebench.record.book.MixSummary;
+import porebench.record.book.Records;
 import porebench.record.id.MixId;
 
 /** Compares what is kept of every mix beside the entries with what the entries say. */

@@ -18,7 +18,7 @@ import porebench.exchange.text.Headings;
 import porebench.exchange.text.WrittenRows;
 import porebench.port.OutputFile;
 import porebench.port.OutputFolder;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 import porebench.record.chain.ChainEntry;
 import porebench.record.chain.ChainOutline;
 import porebench.record.chain.ChainRow;

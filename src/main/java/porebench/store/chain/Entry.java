@@ -5,7 +5,7 @@ import java.sql.SQLException;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import porebench.record.Stamp;
+import porebench.record.book.Stamp;
 import porebench.record.chain.ChainEntry;
 import porebench.record.chain.ChainRow;
 import porebench.store.rows.RowCursor;

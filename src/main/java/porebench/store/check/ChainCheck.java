@@ -19,7 +19,7 @@ import org.jdbi.v3.core.statement.Query;
 import porebench.method.Problem;
 import porebench.record.Kept;
 import porebench.record.RecordKind;
-import porebench.record.Stamp;
+import porebench.record.book.Stamp;
 import porebench.record.chain.ChainEntry;
 import porebench.store.chain.Canonical;
 import porebench.store.chain.Entry;

@@ -5,7 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import porebench.method.Problem;
-import porebench.record.BookCheck.Fault;
+import porebench.record.book.BookCheck.Fault;
 
 /** The faults of a lab book as they are found. */
 public final class Faults {

@@ -9,7 +9,7 @@ import org.jdbi.v3.core.statement.Query;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.evidence.standing.StandingCheck;
 import porebench.method.Problem;
-import porebench.record.BookCheck;
+import porebench.record.book.BookCheck;
 import porebench.record.chain.Head;
 import porebench.store.chain.Entry;
 import porebench.store.chain.EntryTable;

@@ -11,8 +11,8 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.Query;
 import porebench.method.Glyphs;
-import porebench.record.Namesakes;
 import porebench.record.RecordKind;
+import porebench.record.book.Namesakes;
 import porebench.store.chain.EntryTable;
 import porebench.store.rows.Selection;
 

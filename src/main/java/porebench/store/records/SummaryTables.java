@@ -7,7 +7,7 @@ import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.Query;
-import porebench.record.MixSummary;
+import porebench.record.book.MixSummary;
 import porebench.record.id.MixId;
 
 /** The tables beside the entries in which is kept what was worked out of them: they may be changed, and made anew. */

@@ -7,8 +7,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
-import porebench.record.KeptSince;
 import porebench.record.RecordKind;
+import porebench.record.book.KeptSince;
 import porebench.record.id.MixId;
 
 /**

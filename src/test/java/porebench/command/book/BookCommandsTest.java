@@ -17,11 +17,11 @@ import porebench.command.Terminal;
 import porebench.command.Terminal.Said;
 import porebench.evidence.FactorState;
 import porebench.record.CardPrint;
-import porebench.record.Draft;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
-import porebench.record.LabBook;
-import porebench.record.Version;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
+import porebench.record.book.Version;
 import porebench.record.chain.Head;
 import porebench.store.SqliteShelf;
 

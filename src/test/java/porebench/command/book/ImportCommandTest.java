@@ -10,8 +10,8 @@ import org.junit.jupiter.api.io.TempDir;
 import porebench.command.LabFiles;
 import porebench.command.Terminal;
 import porebench.command.Terminal.Said;
-import porebench.record.LabBook;
 import porebench.record.Trial;
+import porebench.record.book.LabBook;
 import porebench.store.SqliteShelf;
 
 class ImportCommandTest {

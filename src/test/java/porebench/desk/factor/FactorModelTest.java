@@ -30,8 +30,8 @@ import porebench.port.Paper;
 import porebench.print.PdfPress;
 import porebench.record.CardPrint;
 import porebench.record.FactorIssue;
-import porebench.record.LabBook;
 import porebench.record.Samples;
+import porebench.record.book.LabBook;
 import porebench.record.id.MixId;
 import porebench.store.Books;
 

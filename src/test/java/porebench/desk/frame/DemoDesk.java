@@ -23,7 +23,7 @@ import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
 import porebench.exchange.PracticeLaboratory;
 import porebench.print.PdfPress;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 import porebench.store.SqliteShelf;
 
 /** The demo laboratory on a desk, in a real file, with real outer rooms and scripted answers. */

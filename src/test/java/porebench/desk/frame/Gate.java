@@ -4,7 +4,7 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Proxy;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 
 /** Lets calls of a lab book wait, as a slow disk does, until the test opens it. */
 final class Gate {

@@ -45,8 +45,8 @@ import porebench.port.Press;
 import porebench.port.Waiting;
 import porebench.print.PdfPress;
 import porebench.record.CardPrint;
-import porebench.record.LabBook;
-import porebench.record.Version;
+import porebench.record.book.LabBook;
+import porebench.record.book.Version;
 import porebench.record.id.MixId;
 import porebench.store.SqliteShelf;
 

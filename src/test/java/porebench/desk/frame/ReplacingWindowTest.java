@@ -36,9 +36,9 @@ import porebench.desk.Settings;
 import porebench.desk.frame.dialog.SwingAsker;
 import porebench.method.Problem;
 import porebench.method.Role;
-import porebench.record.Draft;
-import porebench.record.LabBook;
 import porebench.record.Source;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
 import porebench.record.id.SourceId;
 import porebench.store.SqliteShelf;
 

@@ -37,7 +37,7 @@ import porebench.port.LabBookShelf;
 import porebench.port.LabSheets;
 import porebench.port.Press;
 import porebench.print.PdfPress;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 import porebench.store.SqliteShelf;
 
 /** A window that has just been started in a folder, with real outer rooms and work beside the event thread. */

@@ -31,10 +31,10 @@ import porebench.desk.NeedsDisplay;
 import porebench.desk.Page;
 import porebench.desk.form.UnitSystem;
 import porebench.evidence.FactorState;
-import porebench.record.Draft;
-import porebench.record.LabBook;
 import porebench.record.Source;
-import porebench.record.Version;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
+import porebench.record.book.Version;
 import porebench.record.id.MixId;
 import porebench.record.id.TrialId;
 

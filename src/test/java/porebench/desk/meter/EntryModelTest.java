@@ -17,9 +17,9 @@ import porebench.method.meter.CheckAmount;
 import porebench.method.meter.MeterState;
 import porebench.quantity.MassUnit;
 import porebench.quantity.Typed;
-import porebench.record.Draft;
 import porebench.record.MeterCalibration;
 import porebench.record.Samples;
+import porebench.record.book.Draft;
 import porebench.record.column.CalibrationColumns;
 import porebench.record.id.MeterId;
 

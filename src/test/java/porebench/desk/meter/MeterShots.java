@@ -9,8 +9,8 @@ import porebench.desk.MixDesk;
 import porebench.desk.Shots;
 import porebench.desk.frame.Theme;
 import porebench.method.MeterType;
-import porebench.record.Draft;
 import porebench.record.Samples;
+import porebench.record.book.Draft;
 import porebench.record.column.CalibrationColumns;
 import porebench.record.id.MeterId;
 

@@ -28,9 +28,9 @@ import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.frame.Theme;
 import porebench.method.MeterType;
-import porebench.record.Draft;
 import porebench.record.MeterCalibration;
 import porebench.record.Samples;
+import porebench.record.book.Draft;
 import porebench.record.id.MeterId;
 
 /** Enters, corrects and prints calibrations of a meter in a real window. */

@@ -19,11 +19,11 @@ import porebench.method.Profile;
 import porebench.method.Role;
 import porebench.method.profile.Profiles;
 import porebench.quantity.MassUnit;
-import porebench.record.Draft;
 import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
 import porebench.record.Samples;
-import porebench.record.Version;
+import porebench.record.book.Draft;
+import porebench.record.book.Version;
 import porebench.record.column.MixColumns;
 import porebench.store.Books;
 

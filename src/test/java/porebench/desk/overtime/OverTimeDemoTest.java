@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.evidence.FactorHistory.Change;
 import porebench.exchange.DemoLaboratory;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 import porebench.statistics.control.PhasedChart;
 import porebench.store.Books;
 

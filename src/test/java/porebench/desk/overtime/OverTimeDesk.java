@@ -13,7 +13,7 @@ import porebench.desk.form.Tasks;
 import porebench.evidence.TimeBook;
 import porebench.exchange.CsvSheets;
 import porebench.print.PdfPress;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 import porebench.store.SqliteShelf;
 
 /** A desk on a small laboratory made for control charts. */

@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import porebench.desk.Reading;
 import porebench.evidence.TimeBook;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 import porebench.record.id.MixId;
 import porebench.statistics.control.PhasedChart;
 

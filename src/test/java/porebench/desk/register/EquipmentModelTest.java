@@ -26,11 +26,11 @@ import porebench.exchange.DemoLaboratory;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.print.PdfPress;
-import porebench.record.Draft;
 import porebench.record.Equipment;
 import porebench.record.EquipmentKind;
-import porebench.record.MemoryLabBook;
-import porebench.record.Version;
+import porebench.record.book.Draft;
+import porebench.record.book.MemoryLabBook;
+import porebench.record.book.Version;
 import porebench.record.column.EquipmentColumns;
 import porebench.store.SqliteShelf;
 

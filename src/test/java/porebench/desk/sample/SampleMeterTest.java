@@ -10,9 +10,9 @@ import porebench.method.MeterType;
 import porebench.method.Role;
 import porebench.quantity.MassUnit;
 import porebench.quantity.VolumeUnit;
-import porebench.record.Draft;
 import porebench.record.Meter;
 import porebench.record.Samples;
+import porebench.record.book.Draft;
 import porebench.record.id.MeterId;
 import porebench.store.Books;
 

@@ -14,10 +14,10 @@ import porebench.desk.BenchBook;
 import porebench.desk.DeskModel;
 import porebench.desk.HeldTasks;
 import porebench.method.Problem;
-import porebench.record.Draft;
 import porebench.record.KeptStudy;
 import porebench.record.SampleStudies;
-import porebench.record.Version;
+import porebench.record.book.Draft;
+import porebench.record.book.Version;
 
 /** What happens to the keeping of a study when something else comes on view or into the lab book meanwhile. */
 class KeepMeanwhileTest {

@@ -20,7 +20,7 @@ import porebench.method.Problem;
 import porebench.record.KeptStudy;
 import porebench.record.Laboratory;
 import porebench.record.SampleStudies;
-import porebench.record.Version;
+import porebench.record.book.Version;
 
 /** A study read from a file is kept, shown again and corrected. */
 class KeepModelTest {

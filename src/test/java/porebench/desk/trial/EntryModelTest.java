@@ -25,7 +25,7 @@ import porebench.record.Determination;
 import porebench.record.Laboratory;
 import porebench.record.SampleCalibrations;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.Version;
 import porebench.record.column.TrialColumns;
 
 class EntryModelTest {

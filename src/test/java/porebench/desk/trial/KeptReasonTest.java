@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
 import porebench.desk.Refused;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.Version;
 import porebench.record.column.Column;
 import porebench.record.column.TrialColumns;
 import porebench.record.id.TrialId;

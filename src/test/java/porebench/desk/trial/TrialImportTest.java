@@ -15,7 +15,7 @@ import porebench.desk.Refused;
 import porebench.method.Problem;
 import porebench.record.Determination;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.Version;
 
 class TrialImportTest {
     private static final String HEADING = "trial_id,mix_id,tested_at,operator,meter_id,meter_type,bowl_volume,"

@@ -27,7 +27,7 @@ import porebench.method.MeterType;
 import porebench.quantity.MassUnit;
 import porebench.quantity.Typed;
 import porebench.record.Trial;
-import porebench.record.Version;
+import porebench.record.book.Version;
 
 /** The Trials page in a real window, worked by the keyboard alone. */
 @NeedsDisplay

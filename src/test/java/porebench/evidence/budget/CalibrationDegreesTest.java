@@ -20,8 +20,8 @@ import porebench.method.profile.Profiles;
 import porebench.record.MeterCalibration;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
-import porebench.record.Stamp;
-import porebench.record.Version;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 
 /** How well the uncertainty of a calibration is known, and whether a dial rests on the bowl that is used. */
 class CalibrationDegreesTest {

@@ -32,8 +32,8 @@ import porebench.record.MeterCalibration;
 import porebench.record.SampleCalibrations;
 import porebench.record.SampleEquipment;
 import porebench.record.Samples;
-import porebench.record.Stamp;
-import porebench.record.Version;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 
 /**
  * How far the known air of a dial check may be wrong. The bowl holds 7.050 L, the limits are those of the standard profile: a

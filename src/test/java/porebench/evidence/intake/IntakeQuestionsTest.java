@@ -18,9 +18,9 @@ import porebench.evidence.Bench;
 import porebench.method.Place;
 import porebench.method.Role;
 import porebench.record.Kept;
-import porebench.record.LabBook;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
+import porebench.record.book.LabBook;
 
 /** An import asks a lab book for what its files touch: never for the whole of a kind, and not row by row. */
 class IntakeQuestionsTest {

@@ -16,11 +16,11 @@ import porebench.method.MeterType;
 import porebench.method.Place;
 import porebench.method.Said;
 import porebench.method.trial.Readings;
-import porebench.record.Draft;
 import porebench.record.Kept;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
 import porebench.record.Trial;
+import porebench.record.book.Draft;
 import porebench.record.id.DeterminationId;
 import porebench.store.Books;
 

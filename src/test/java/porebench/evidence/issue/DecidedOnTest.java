@@ -18,15 +18,15 @@ import porebench.evidence.Evidence;
 import porebench.evidence.FactorState;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
-import porebench.record.Draft;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
-import porebench.record.LabBook;
 import porebench.record.Meter;
 import porebench.record.RecordKind;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
 import porebench.record.Trial;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
 import porebench.store.Books;
 
 /** That a factor is kept only on the evidence it was decided on: A reads, B changes something, A issues. */

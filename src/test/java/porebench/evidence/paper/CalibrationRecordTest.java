@@ -13,8 +13,8 @@ import porebench.method.profile.Profiles;
 import porebench.record.MeterCalibration;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
-import porebench.record.Stamp;
-import porebench.record.Version;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 import porebench.record.chain.Head;
 import porebench.record.id.CalibrationId;
 

@@ -20,8 +20,8 @@ import porebench.record.Kept;
 import porebench.record.MixDesign;
 import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
-import porebench.record.Stamp;
-import porebench.record.Version;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 
 /** What the simulated bench takes over from the mix and from what is known of the meter. */
 class PracticeBenchHandTest {

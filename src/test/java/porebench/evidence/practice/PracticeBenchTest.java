@@ -25,10 +25,10 @@ import porebench.method.Problem;
 import porebench.method.meter.MeterState;
 import porebench.method.simulate.Bench;
 import porebench.method.simulate.Fault;
-import porebench.record.LabBook;
 import porebench.record.MixDesign;
-import porebench.record.Stamp;
-import porebench.record.Version;
+import porebench.record.book.LabBook;
+import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 import porebench.record.id.DeterminationId;
 import porebench.store.SqliteShelf;
 

@@ -17,7 +17,7 @@ import porebench.method.Texts;
 import porebench.port.BookCopy;
 import porebench.port.OutputFolder;
 import porebench.port.OutputRefused;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 
 /** What can be done with the open lab book as a whole: copy it, bring records in and out, check the chain. */
 public final class BookCommands {

@@ -15,9 +15,9 @@ import porebench.evidence.practice.PracticeRun;
 import porebench.method.Answer;
 import porebench.method.Texts;
 import porebench.method.simulate.Fault;
-import porebench.record.Draft;
-import porebench.record.LabBook;
 import porebench.record.Trial;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
 import porebench.record.id.MixId;
 import porebench.record.id.TrialId;
 

@@ -16,7 +16,7 @@ import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.port.BookCopy;
 import porebench.port.ChainSource;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 import porebench.record.chain.Head;
 
 /**

@@ -15,7 +15,7 @@ import porebench.desk.frame.dialog.SwingAsker;
 import porebench.method.Texts;
 import porebench.port.OpeningRefused;
 import porebench.port.Spoken;
-import porebench.record.LabBook;
+import porebench.record.book.LabBook;
 
 /**
  * Turns the window to a lab book: one that is there, a new one, the demo's.

@@ -9,8 +9,8 @@ import porebench.evidence.intake.Intake;
 import porebench.evidence.intake.Sheet;
 import porebench.method.Problem;
 import porebench.record.Kept;
-import porebench.record.LabBook;
 import porebench.record.RecordKind;
+import porebench.record.book.LabBook;
 
 /**
  * What one CSV file would bring into the lab book; nothing is kept before the person says so.

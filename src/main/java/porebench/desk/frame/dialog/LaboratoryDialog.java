@@ -10,9 +10,9 @@ import porebench.desk.Question;
 import porebench.desk.form.Form;
 import porebench.method.Problem;
 import porebench.method.Texts;
-import porebench.record.Draft;
 import porebench.record.Laboratory;
-import porebench.record.Version;
+import porebench.record.book.Draft;
+import porebench.record.book.Version;
 
 /** Asks whose lab book this is: the name and address that stand on cards and sheets. */
 public final class LaboratoryDialog {

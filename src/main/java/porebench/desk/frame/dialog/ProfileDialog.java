@@ -24,9 +24,9 @@ import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.SourceText;
 import porebench.method.Texts;
-import porebench.record.Draft;
 import porebench.record.LaboratoryProfile;
-import porebench.record.Version;
+import porebench.record.book.Draft;
+import porebench.record.book.Version;
 
 /** Shows the figures of a profile with their clauses, and lets the laboratory keep its own copy with other figures. */
 public final class ProfileDialog {

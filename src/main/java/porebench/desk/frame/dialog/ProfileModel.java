@@ -14,9 +14,9 @@ import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.Texts;
 import porebench.method.profile.Profiles;
-import porebench.record.Draft;
 import porebench.record.LaboratoryProfile;
-import porebench.record.Version;
+import porebench.record.book.Draft;
+import porebench.record.book.Version;
 
 /** The figures of the profiles: those of named standards to read, the laboratory's own copies to change. */
 public final class ProfileModel {

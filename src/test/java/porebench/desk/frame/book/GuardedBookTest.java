@@ -23,10 +23,10 @@ import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.EventThread;
 import porebench.method.Problem;
 import porebench.method.Role;
-import porebench.record.Draft;
-import porebench.record.LabBook;
 import porebench.record.Samples;
 import porebench.record.Source;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
 import porebench.store.Books;
 
 /** One window's lab book, a real file, used by several threads at once. */

@@ -9,9 +9,9 @@ import porebench.method.FigureName;
 import porebench.method.Mark;
 import porebench.method.Profile;
 import porebench.method.profile.Profiles;
-import porebench.record.Draft;
 import porebench.record.LaboratoryProfile;
-import porebench.record.MemoryLabBook;
+import porebench.record.book.Draft;
+import porebench.record.book.MemoryLabBook;
 import porebench.store.Books;
 
 /** The laboratory's own copy of a profile, from its beginning to a second version. */

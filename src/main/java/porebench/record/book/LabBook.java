@@ -1,4 +1,4 @@
-package porebench.record;
+package porebench.record.book;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -7,6 +7,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import porebench.evidence.issue.DecidedOn;
 import porebench.method.Problem;
+import porebench.record.Laboratory;
+import porebench.record.RecordKind;
 import porebench.record.chain.ChainTaker;
 import porebench.record.chain.Head;
 import porebench.record.id.MixId;

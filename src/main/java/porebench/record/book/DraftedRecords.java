@@ -1,4 +1,4 @@
-package porebench.record;
+package porebench.record.book;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import porebench.record.Kept;
+import porebench.record.RecordKind;
 
 /** The records of a lab book as they would be if some drafts were kept. */
 public final class DraftedRecords implements Records {

@@ -1,4 +1,4 @@
-package porebench.record;
+package porebench.record.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -13,6 +13,11 @@ import porebench.evidence.intake.Intake;
 import porebench.method.MeterType;
 import porebench.method.Place;
 import porebench.method.Problem;
+import porebench.record.Kept;
+import porebench.record.Laboratory;
+import porebench.record.SampleCalibrations;
+import porebench.record.Samples;
+import porebench.record.Trial;
 import porebench.record.id.DeterminationId;
 import porebench.store.Books;
 

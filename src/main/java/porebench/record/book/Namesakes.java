@@ -1,4 +1,4 @@
-package porebench.record;
+package porebench.record.book;
 
 import java.util.Collection;
 import java.util.EnumMap;
@@ -11,6 +11,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import porebench.method.Glyphs;
 import porebench.method.Problem;
+import porebench.record.Kept;
+import porebench.record.RecordKind;
 
 /** Finds names that a person would take for one another: a new record's name against those that are there. */
 public final class Namesakes {

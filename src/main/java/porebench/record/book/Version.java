@@ -1,6 +1,7 @@
-package porebench.record;
+package porebench.record.book;
 
 import porebench.quantity.Require;
+import porebench.record.Kept;
 
 /**
  * One version of a record, as it stands in the lab book.

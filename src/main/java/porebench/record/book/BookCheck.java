@@ -1,4 +1,4 @@
-package porebench.record;
+package porebench.record.book;
 
 import java.util.Collections;
 import java.util.EnumMap;
@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import porebench.method.Problem;
+import porebench.record.RecordKind;
 import porebench.record.chain.Head;
 
 /**

@@ -1,4 +1,4 @@
-package porebench.record;
+package porebench.record.book;
 
 import java.time.Instant;
 import porebench.quantity.Require;

@@ -1,4 +1,4 @@
-package porebench.record;
+package porebench.record.book;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,6 +7,20 @@ import java.util.function.IntFunction;
 import porebench.method.Glyphs;
 import porebench.method.Problem;
 import porebench.method.sample.Constituent;
+import porebench.record.CardPrint;
+import porebench.record.Determination;
+import porebench.record.Equipment;
+import porebench.record.FactorIssue;
+import porebench.record.Kept;
+import porebench.record.KeptStudy;
+import porebench.record.Laboratory;
+import porebench.record.LaboratoryProfile;
+import porebench.record.Meter;
+import porebench.record.MeterCalibration;
+import porebench.record.MixDesign;
+import porebench.record.Source;
+import porebench.record.TakenDoubt;
+import porebench.record.Trial;
 
 /**
  * What the names of records and the words of people may hold: one rule for window, command line and files.

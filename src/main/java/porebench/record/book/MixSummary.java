@@ -1,4 +1,4 @@
-package porebench.record;
+package porebench.record.book;
 
 import porebench.record.id.MixId;
 

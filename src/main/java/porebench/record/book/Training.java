@@ -1,9 +1,14 @@
-package porebench.record;
+package porebench.record.book;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import porebench.method.Problem;
+import porebench.record.Determination;
+import porebench.record.FactorIssue;
+import porebench.record.Kept;
+import porebench.record.Laboratory;
+import porebench.record.Trial;
 
 /** The rule that simulated and real trials never stand in one lab book. */
 public final class Training {

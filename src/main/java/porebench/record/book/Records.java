@@ -1,4 +1,4 @@
-package porebench.record;
+package porebench.record.book;
 
 import java.util.Collection;
 import java.util.Comparator;
@@ -10,6 +10,8 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import porebench.method.Glyphs;
+import porebench.record.Kept;
+import porebench.record.RecordKind;
 
 /** Records that can be looked up: those of a lab book, or those it would hold if some drafts were kept. */
 public interface Records {

@@ -1,4 +1,4 @@
-package porebench.record;
+package porebench.record.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,6 +6,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.evidence.TimeBook;
 import porebench.method.Problem;
+import porebench.record.CardPrint;
+import porebench.record.RecordKind;
+import porebench.record.Samples;
 import porebench.record.id.MixId;
 
 /** Names that people give are held against each other; those that follow from other names are not. */

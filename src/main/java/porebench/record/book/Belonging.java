@@ -1,7 +1,15 @@
-package porebench.record;
+package porebench.record.book;
 
 import java.util.function.Function;
 import java.util.stream.Stream;
+import porebench.record.CardPrint;
+import porebench.record.Determination;
+import porebench.record.FactorIssue;
+import porebench.record.Kept;
+import porebench.record.MeterCalibration;
+import porebench.record.MixDesign;
+import porebench.record.RecordKind;
+import porebench.record.Trial;
 import porebench.record.id.SourceId;
 
 /**

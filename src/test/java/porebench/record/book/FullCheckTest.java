@@ -1,4 +1,4 @@
-package porebench.record;
+package porebench.record.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.MeterType;
 import porebench.method.Problem;
+import porebench.record.Samples;
 import porebench.store.Books;
 import porebench.store.SqliteShelf;
 

@@ -1,6 +1,7 @@
-package porebench.record;
+package porebench.record.book;
 
 import java.util.Set;
+import porebench.record.RecordKind;
 import porebench.record.id.MixId;
 
 /**

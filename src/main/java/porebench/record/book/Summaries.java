@@ -1,4 +1,4 @@
-package porebench.record;
+package porebench.record.book;
 
 import java.util.List;
 import java.util.Map;

@@ -1,7 +1,8 @@
-package porebench.record;
+package porebench.record.book;
 
 import porebench.evidence.issue.DecidedOn;
 import porebench.quantity.Require;
+import porebench.record.Kept;
 
 /**
  * A record to be kept: a new one, or a correction of the version it was made from.

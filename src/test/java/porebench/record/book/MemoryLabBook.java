@@ -1,4 +1,4 @@
-package porebench.record;
+package porebench.record.book;
 
 import java.nio.file.Path;
 import java.time.Clock;
@@ -16,6 +16,10 @@ import java.util.Set;
 import java.util.TreeMap;
 import porebench.evidence.issue.DecidedOn;
 import porebench.method.Problem;
+import porebench.record.Kept;
+import porebench.record.Laboratory;
+import porebench.record.RecordKind;
+import porebench.record.Trial;
 import porebench.record.chain.ChainTaker;
 import porebench.record.chain.Head;
 

@@ -1,4 +1,4 @@
-package porebench.record;
+package porebench.record.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -25,6 +25,14 @@ import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.method.Role;
+import porebench.record.CardPrint;
+import porebench.record.Kept;
+import porebench.record.Laboratory;
+import porebench.record.RecordKind;
+import porebench.record.SampleCalibrations;
+import porebench.record.Samples;
+import porebench.record.Source;
+import porebench.record.Trial;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
 import porebench.store.Books;

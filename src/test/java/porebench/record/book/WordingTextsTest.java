@@ -1,4 +1,4 @@
-package porebench.record;
+package porebench.record.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -20,6 +20,26 @@ import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.method.profile.Profiles;
+import porebench.record.CardPrint;
+import porebench.record.Determination;
+import porebench.record.Equipment;
+import porebench.record.EquipmentKind;
+import porebench.record.FactorIssue;
+import porebench.record.FactorOrigin;
+import porebench.record.Grounds;
+import porebench.record.Kept;
+import porebench.record.KeptStudy;
+import porebench.record.Laboratory;
+import porebench.record.LaboratoryProfile;
+import porebench.record.Meter;
+import porebench.record.MeterCalibration;
+import porebench.record.MixDesign;
+import porebench.record.RecordKind;
+import porebench.record.SampleStudies;
+import porebench.record.Samples;
+import porebench.record.Source;
+import porebench.record.TakenDoubt;
+import porebench.record.Trial;
 import porebench.record.id.CalibrationId;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.EquipmentId;

@@ -1,4 +1,4 @@
-package porebench.record;
+package porebench.record.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import porebench.method.Problem;
+import porebench.record.RecordKind;
 import porebench.record.chain.Head;
 
 /** What the full check of a lab book reports. */
