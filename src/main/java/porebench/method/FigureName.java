@@ -3,6 +3,7 @@ package porebench.method;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import porebench.quantity.Symbolic;
 import porebench.quantity.Typed;
 
 /**
@@ -10,87 +11,86 @@ import porebench.quantity.Typed;
  *
  * <p>A number has closed bounds in the unit named beside it; a choice has its words.
  */
-public enum FigureName {
+public enum FigureName implements Symbolic {
     /** Step of the reported factor, in % air. */
-    FACTOR_STEP("factor-step", "% air", "0.01", "1"),
+    FACTOR_STEP("% air", "0.01", "1"),
     /** Tie rule of the reported factor. */
-    FACTOR_TIES("factor-ties", List.of("even", "away")),
+    FACTOR_TIES(List.of("even", "away")),
     /** Step of the reported air content, in % air. */
-    AIR_STEP("air-step", "% air", "0.01", "1"),
+    AIR_STEP("% air", "0.01", "1"),
     /** Tie rule of the reported air content. */
-    AIR_TIES("air-ties", List.of("even", "away")),
+    AIR_TIES(List.of("even", "away")),
     /** What is compared with {@link #HIGH_AIR_ABOVE}: the gauge reading, the air content, or nothing ever. */
-    HIGH_AIR_LOOKS_AT("high-air-looks-at", List.of("reading", "air", "never")),
+    HIGH_AIR_LOOKS_AT(List.of("reading", "air", "never")),
     /** Above this value, in % air, the report goes to half a scale division. */
-    HIGH_AIR_ABOVE("high-air-above", "% air", "0", "100"),
+    HIGH_AIR_ABOVE("% air", "0", "100"),
     /** Whether the rounded factor is carried forward into the air content, or the unrounded one. */
-    CARRY_ROUNDED_FACTOR("carry-rounded-factor", List.of("yes", "no")),
+    CARRY_ROUNDED_FACTOR(List.of("yes", "no")),
     /** From this factor on, in % air, a check by the volumetric method is advised. */
-    ADVISE_VOLUMETRIC_FROM("advise-volumetric-from", "% air", "0.1", "10"),
+    ADVISE_VOLUMETRIC_FROM("% air", "0.1", "10"),
     /** Factors of dense aggregate are usually below this, in % air. */
-    USUAL_FACTOR_BELOW("usual-factor-below", "% air", "0.1", "10"),
+    USUAL_FACTOR_BELOW("% air", "0.1", "10"),
     /** Least factor that can be issued, in % air; a lower one is refused, whoever takes it on. */
-    FACTOR_LOW("factor-low", "% air", "-1", "0"),
+    FACTOR_LOW("% air", "-1", "0"),
     /** Largest factor that can be issued, in % air; a higher one is refused, whoever takes it on. */
-    FACTOR_HIGH("factor-high", "% air", "0.5", "10"),
+    FACTOR_HIGH("% air", "0.5", "10"),
     /** Whether a second person approves each factor. */
-    SECOND_PERSON("second-person", List.of("yes", "no")),
+    SECOND_PERSON(List.of("yes", "no")),
     /** Least volume of the measuring bowl, in litres. */
-    LEAST_BOWL("least-bowl", "L", "0.5", "50"),
+    LEAST_BOWL("L", "0.5", "50"),
     /** Tolerance of a weighed sample mass, in % of the target. */
-    MASS_TOLERANCE("mass-tolerance", "%", "0.01", "20"),
+    MASS_TOLERANCE("%", "0.01", "20"),
     /** Tolerance of the soak time, in minutes. */
-    SOAK_TOLERANCE("soak-tolerance", "min", "0", "120"),
+    SOAK_TOLERANCE("min", "0", "120"),
     /** How far the withdrawn water may lie from the target air, in % of the bowl. */
-    WITHDRAWAL_TOLERANCE("withdrawal-tolerance", "% air", "0.1", "10"),
+    WITHDRAWAL_TOLERANCE("% air", "0.1", "10"),
     /** Top of the gauge scale when the meter states none, in % air. */
-    SCALE_TOP("scale-top", "% air", "1", "100"),
+    SCALE_TOP("% air", "1", "100"),
     /** Standard deviation of repeat trials by one operator, in % air. */
-    REPEATABILITY("repeatability", "% air", "0.001", "5"),
+    REPEATABILITY("% air", "0.001", "5"),
     /** Standard deviation of readings of one load by several operators, each on a meter of their own, in % air. */
-    FIELD_SCATTER("field-scatter", "% air", "0.01", "5"),
+    FIELD_SCATTER("% air", "0.01", "5"),
     /** Trials a determination should have at least. */
-    LEAST_TRIALS("least-trials", "trials", "1", "20"),
+    LEAST_TRIALS("trials", "1", "20"),
     /** Half-width that the 95 % interval of the mean factor should have at most, in % air. */
-    HALF_WIDTH("half-width", "% air", "0.001", "1"),
+    HALF_WIDTH("% air", "0.001", "1"),
     /** Months after which a factor is due for a new test. */
-    RECHECK_MONTHS("recheck-months", "months", "1", "120"),
+    RECHECK_MONTHS("months", "1", "120"),
     /** Days before that date from which the factor is shown as due. */
-    RECHECK_NOTICE_DAYS("recheck-notice-days", "days", "0", "365"),
+    RECHECK_NOTICE_DAYS("days", "0", "365"),
     /** Tolerance on the target air of a load, in % air, where a mix states none. */
-    AIR_TOLERANCE("air-tolerance", "% air", "0.1", "10"),
+    AIR_TOLERANCE("% air", "0.1", "10"),
     /** Least diameter of the measuring bowl, divided by its height. */
-    BOWL_SHAPE_LOW("bowl-shape-low", "of the height", "0.1", "10"),
+    BOWL_SHAPE_LOW("of the height", "0.1", "10"),
     /** Largest diameter of the measuring bowl, divided by its height. */
-    BOWL_SHAPE_HIGH("bowl-shape-high", "of the height", "0.1", "10"),
+    BOWL_SHAPE_HIGH("of the height", "0.1", "10"),
     /** How far a Type B dial may lie from the true air at a check point, in % air. */
-    DIAL_TOLERANCE("dial-tolerance", "% air", "0.01", "2"),
+    DIAL_TOLERANCE("% air", "0.01", "2"),
     /** How far the hand may move in 90 s at the initial pressure line, in marks of the dial there. */
-    LEAK_MARKS("leak-marks", "marks", "0", "10"),
+    LEAK_MARKS("marks", "0", "10"),
     /** Largest expansion D of a Type A meter, in % air. */
-    EXPANSION_LIMIT("expansion-limit", "% air", "0", "2"),
+    EXPANSION_LIMIT("% air", "0", "2"),
     /** How far up or down a Type A meter may be moved before it is calibrated anew, in m. */
-    ELEVATION_LIMIT("elevation-limit", "m", "1", "2000"),
+    ELEVATION_LIMIT("m", "1", "2000"),
     /** By how much the implied chamber volume may differ between two calibrations, in %. */
-    CHAMBER_DRIFT("chamber-drift", "%", "0.1", "20"),
+    CHAMBER_DRIFT("%", "0.1", "20"),
     /** Months after which dial or column are due for calibration. */
-    CALIBRATION_MONTHS("calibration-months", "months", "1", "120"),
+    CALIBRATION_MONTHS("months", "1", "120"),
     /** Months after which the bowl volume is due for calibration. */
-    BOWL_MONTHS("bowl-months", "months", "1", "120"),
+    BOWL_MONTHS("months", "1", "120"),
     /** Days before that date from which a calibration is shown as due. */
-    CALIBRATION_NOTICE_DAYS("calibration-notice-days", "days", "0", "365"),
+    CALIBRATION_NOTICE_DAYS("days", "0", "365"),
     /** Whether a meter is calibrated before each project. */
-    CALIBRATE_EACH_PROJECT("calibrate-each-project", List.of("yes", "no")),
+    CALIBRATE_EACH_PROJECT(List.of("yes", "no")),
     /** How far the measuring cylinder of the water may be wrong, in mL. */
-    CYLINDER_LIMIT("cylinder-limit", "mL", "0.01", "50"),
+    CYLINDER_LIMIT("mL", "0.01", "50"),
     /** How far the balance may be wrong, in g. */
-    BALANCE_LIMIT("balance-limit", "g", "0.001", "100"),
+    BALANCE_LIMIT("g", "0.001", "100"),
     /** How far the marks of a vessel graduated in % of the bowl may be wrong, in % of the bowl. */
-    VESSEL_LIMIT("vessel-limit", "% of the bowl", "0.001", "1"),
+    VESSEL_LIMIT("% of the bowl", "0.001", "1"),
     /** Whether trials and dial checks measure water with one cylinder, one balance or one vessel, each of its kind. */
-    ONE_MEASURE("one-measure", List.of("yes", "no"));
+    ONE_MEASURE(List.of("yes", "no"));
 
-    private final String key;
     private final String unit;
 
     @SuppressWarnings("ImmutableEnumChecker") // List.of gives an immutable list
@@ -99,25 +99,19 @@ public enum FigureName {
     private final BigDecimal lowInclusive;
     private final BigDecimal highInclusive;
 
-    FigureName(String key, String unit, String lowInclusive, String highInclusive) {
-        this(key, unit, List.of(), new BigDecimal(lowInclusive), new BigDecimal(highInclusive));
+    FigureName(String unit, String lowInclusive, String highInclusive) {
+        this(unit, List.of(), new BigDecimal(lowInclusive), new BigDecimal(highInclusive));
     }
 
-    FigureName(String key, List<String> words) {
-        this(key, "", words, BigDecimal.ZERO, BigDecimal.ZERO);
+    FigureName(List<String> words) {
+        this("", words, BigDecimal.ZERO, BigDecimal.ZERO);
     }
 
-    FigureName(String key, String unit, List<String> words, BigDecimal lowInclusive, BigDecimal highInclusive) {
-        this.key = key;
+    FigureName(String unit, List<String> words, BigDecimal lowInclusive, BigDecimal highInclusive) {
         this.unit = unit;
         this.words = words;
         this.lowInclusive = lowInclusive;
         this.highInclusive = highInclusive;
-    }
-
-    /** Returns the key by which data knows the figure. */
-    public String key() {
-        return key;
     }
 
     /** Returns the unit of a number, empty for a choice. */
@@ -136,7 +130,9 @@ public enum FigureName {
 
     /** Returns the figure with this key, if there is one. */
     public static Optional<FigureName> ofKey(String key) {
-        return List.of(values()).stream().filter(name -> name.key.equals(key)).findFirst();
+        return List.of(values()).stream()
+                .filter(name -> name.symbol().equals(key))
+                .findFirst();
     }
 
     /** Returns the problem, if there is one, with a value for this figure. */
@@ -144,8 +140,9 @@ public enum FigureName {
         if (!words.isEmpty()) {
             return words.contains(value)
                     ? Optional.empty()
-                    : Optional.of(Problem.error(key, "profile.not-a-choice", key, value, String.join(", ", words))
-                            .of(Problem.Kind.NOT_A_CHOICE));
+                    : Optional.of(
+                            Problem.error(symbol(), "profile.not-a-choice", symbol(), value, String.join(", ", words))
+                                    .of(Problem.Kind.NOT_A_CHOICE));
         }
         Optional<BigDecimal> number = Typed.parseNumber(value);
         boolean fits = number.isPresent()
@@ -154,7 +151,8 @@ public enum FigureName {
                 && (!whole() || number.get().stripTrailingZeros().scale() <= 0);
         return fits
                 ? Optional.empty()
-                : Optional.of(Problem.error(key, "profile.out-of-range", key, value, lowInclusive, highInclusive, unit)
+                : Optional.of(Problem.error(
+                                symbol(), "profile.out-of-range", symbol(), value, lowInclusive, highInclusive, unit)
                         .of(Problem.Kind.OUT_OF_RANGE));
     }
 }

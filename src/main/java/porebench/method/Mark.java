@@ -1,24 +1,15 @@
 package porebench.method;
 
+import porebench.quantity.Symbolic;
+
 /** How sure a figure's source is. */
-public enum Mark {
+public enum Mark implements Symbolic {
     /** Read in a published page. */
-    SEEN("seen"),
+    SEEN,
     /** Recalled from memory: to be confirmed against a current copy before anyone relies on it. */
-    RECALLED("recalled"),
+    RECALLED,
     /** Follows from other figures by algebra. */
-    DERIVED("derived"),
+    DERIVED,
     /** The laboratory's own figure, or common practice with no source. */
-    LABORATORY("laboratory");
-
-    private final String symbol;
-
-    Mark(String symbol) {
-        this.symbol = symbol;
-    }
-
-    /** Returns the word by which a profile's data knows the mark. */
-    public String symbol() {
-        return symbol;
-    }
+    LABORATORY;
 }

@@ -1,21 +1,12 @@
 package porebench.method;
 
+import porebench.quantity.Symbolic;
+
 /** The moisture state in which a mass is given. */
-public enum MoistureState {
+public enum MoistureState implements Symbolic {
     /** Saturated surface-dry: pores full, surface dry. */
-    SSD("ssd"),
-    OVEN_DRY("oven-dry"),
+    SSD,
+    OVEN_DRY,
     /** As it lies in the stockpile or bin, with its total moisture. */
-    STOCK("stock");
-
-    private final String symbol;
-
-    MoistureState(String symbol) {
-        this.symbol = symbol;
-    }
-
-    /** Returns the word by which files know the state. */
-    public String symbol() {
-        return symbol;
-    }
+    STOCK;
 }

@@ -39,7 +39,7 @@ public record Profile(
         for (FigureName name : FigureName.values()) {
             Optional.ofNullable(figures.get(name))
                     .map(figure -> name.check(figure.value()))
-                    .orElseGet(() -> Optional.of(Problem.error(name.key(), "profile.figure-missing", name.key())))
+                    .orElseGet(() -> Optional.of(Problem.error(name.symbol(), "profile.figure-missing", name.symbol())))
                     .ifPresent(problems::add);
         }
         return problems;

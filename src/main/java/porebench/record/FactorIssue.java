@@ -2,12 +2,11 @@ package porebench.record;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import porebench.method.MeterType;
 import porebench.quantity.Require;
+import porebench.quantity.Symbolic;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
@@ -56,27 +55,9 @@ public record FactorIssue(
         Grounds grounds)
         implements Kept {
     /** What a revision does. */
-    public enum Action {
-        ISSUED("issued"),
-        WITHDRAWN("withdrawn");
-
-        private final String symbol;
-
-        Action(String symbol) {
-            this.symbol = symbol;
-        }
-
-        /** Returns the word by which files know the action. */
-        public String symbol() {
-            return symbol;
-        }
-
-        /** Returns the action with a symbol. */
-        public static Optional<Action> ofSymbol(String symbol) {
-            return Arrays.stream(values())
-                    .filter(action -> action.symbol.equals(symbol))
-                    .findFirst();
-        }
+    public enum Action implements Symbolic {
+        ISSUED,
+        WITHDRAWN;
     }
 
     public FactorIssue {

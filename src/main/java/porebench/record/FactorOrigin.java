@@ -1,32 +1,13 @@
 package porebench.record;
 
-import java.util.Arrays;
-import java.util.Optional;
+import porebench.quantity.Symbolic;
 
 /** Where a revision of a factor was decided, and whether this laboratory stands for it. */
-public enum FactorOrigin {
+public enum FactorOrigin implements Symbolic {
     /** Issued in this lab book, or come in together with the trials and versions that bear it. */
-    HERE("here"),
+    HERE,
     /** Came in from a file without evidence that bears it: not verified here until somebody confirms it. */
-    IMPORTED("imported"),
+    IMPORTED,
     /** Came in from a file, and a person confirmed it on the trials of this lab book. */
-    CONFIRMED("confirmed");
-
-    private final String symbol;
-
-    FactorOrigin(String symbol) {
-        this.symbol = symbol;
-    }
-
-    /** Returns the word by which the lab book knows it. */
-    public String symbol() {
-        return symbol;
-    }
-
-    /** Returns the origin with a symbol. */
-    public static Optional<FactorOrigin> ofSymbol(String symbol) {
-        return Arrays.stream(values())
-                .filter(origin -> origin.symbol.equals(symbol))
-                .findFirst();
-    }
+    CONFIRMED;
 }

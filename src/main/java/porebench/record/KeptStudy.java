@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import porebench.method.Problem;
 import porebench.quantity.Require;
+import porebench.quantity.Symbolic;
 import porebench.record.id.StudyId;
 
 /**
@@ -37,27 +38,20 @@ public record KeptStudy(
     public static final int MOST_LAYERS = 6;
 
     /** How the readings of a study are laid out. */
-    public enum Layout {
+    public enum Layout implements Symbolic {
         /** Operators read the same samples, each as often. */
-        OPERATORS("operators", "layout-operators", List.of("operator", "sample", "repeat")),
+        OPERATORS("layout-operators", List.of("operator", "sample", "repeat")),
         /** Groups within groups, the outermost on the left. */
-        LAYERS("layers", "layout-layers", List.of()),
+        LAYERS("layout-layers", List.of()),
         /** Laboratories tested the same material. */
-        LABORATORIES("laboratories", "layout-laboratories", List.of("laboratory", "level"));
+        LABORATORIES("layout-laboratories", List.of("laboratory", "level"));
 
-        private final String symbol;
         private final String word;
         private final List<String> columns;
 
-        Layout(String symbol, String word, List<String> columns) {
-            this.symbol = symbol;
+        Layout(String word, List<String> columns) {
             this.word = word;
             this.columns = columns;
-        }
-
-        /** Returns the word by which files and the lab book know the layout. */
-        public String symbol() {
-            return symbol;
         }
 
         /** Returns the kind of study that is laid out so, as a word inside a problem's message: what the window calls it. */

@@ -2,12 +2,12 @@ package porebench.record;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.Optional;
 import porebench.method.MeterType;
 import porebench.method.meter.BowlFills;
 import porebench.method.meter.ColumnCheck;
 import porebench.method.meter.DialCheck;
+import porebench.quantity.Symbolic;
 import porebench.record.id.CalibrationId;
 import porebench.record.id.MeterId;
 
@@ -43,39 +43,21 @@ public record MeterCalibration(
         String remarks)
         implements Kept {
     /** Why a meter is calibrated. */
-    public enum Reason {
+    public enum Reason implements Symbolic {
         /** The interval has run out. */
-        ROUTINE("routine"),
+        ROUTINE,
         /** It was repaired or knocked. */
-        REPAIR("repair"),
+        REPAIR,
         /** A new project begins. */
-        PROJECT("project"),
+        PROJECT,
         /** A new season begins. */
-        SEASON("season"),
+        SEASON,
         /** Its readings are not believed. */
-        DOUBT("doubt");
-
-        private final String symbol;
-
-        Reason(String symbol) {
-            this.symbol = symbol;
-        }
-
-        /** Returns the word by which files know the reason. */
-        public String symbol() {
-            return symbol;
-        }
+        DOUBT;
 
         /** Returns whether the reason by itself, with nothing measured, is worth a note. */
         public boolean isWorthANote() {
             return this == REPAIR || this == PROJECT || this == DOUBT;
-        }
-
-        /** Returns the reason with a symbol. */
-        public static Optional<Reason> ofSymbol(String symbol) {
-            return Arrays.stream(values())
-                    .filter(reason -> reason.symbol.equals(symbol))
-                    .findFirst();
         }
     }
 

@@ -15,15 +15,15 @@ class FigureNameTest {
     @ParameterizedTest
     @EnumSource(FigureName.class)
     void isFoundByItsKeyAndHasAUnitOrWords(FigureName name) {
-        assertThat(FigureName.ofKey(name.key())).contains(name);
+        assertThat(FigureName.ofKey(name.symbol())).contains(name);
         assertThat(name.unit().isEmpty()).isEqualTo(!name.words().isEmpty());
-        assertThat(name.key()).matches("[a-z]+(-[a-z]+)*");
+        assertThat(name.symbol()).matches("[a-z]+(-[a-z]+)*");
     }
 
     @Test
     void hasAKeyOfItsOwnEach() {
         List<String> keys =
-                Arrays.stream(FigureName.values()).map(FigureName::key).toList();
+                Arrays.stream(FigureName.values()).map(FigureName::symbol).toList();
         assertThat(keys).doesNotHaveDuplicates();
         assertThat(FigureName.ofKey("no-such-figure")).isEmpty();
     }
@@ -39,7 +39,7 @@ class FigureNameTest {
         Problem problem = name.check("sometimes").orElseThrow();
         assertThat(problem.isError()).isTrue();
         assertThat(Said.text(problem))
-                .isEqualTo(name.key() + ": sometimes must be one of " + String.join(", ", name.words()) + ".");
+                .isEqualTo(name.symbol() + ": sometimes must be one of " + String.join(", ", name.words()) + ".");
     }
 
     @ParameterizedTest

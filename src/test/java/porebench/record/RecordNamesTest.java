@@ -30,22 +30,6 @@ class RecordNamesTest {
                 .containsExactly("A-1", "A-2", "B-1");
     }
 
-    @Test
-    void aWordInAFileIsReadBackAsWhatItWasWrittenFor() {
-        assertThat(FactorIssue.Action.values())
-                .allSatisfy(one ->
-                        assertThat(FactorIssue.Action.ofSymbol(one.symbol())).contains(one));
-        assertThat(FactorOrigin.values())
-                .allSatisfy(
-                        one -> assertThat(FactorOrigin.ofSymbol(one.symbol())).contains(one));
-        assertThat(MeterCalibration.Reason.values())
-                .allSatisfy(one -> assertThat(MeterCalibration.Reason.ofSymbol(one.symbol()))
-                        .contains(one));
-        assertThat(FactorIssue.Action.ofSymbol("recalled")).isEmpty();
-        assertThat(FactorOrigin.ofSymbol("there")).isEmpty();
-        assertThat(MeterCalibration.Reason.ofSymbol("habit")).isEmpty();
-    }
-
     /** Other programs read these words in what the command line answers. */
     @Test
     void aStateOfAFactorHasItsWords() {

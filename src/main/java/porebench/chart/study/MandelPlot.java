@@ -2,6 +2,7 @@ package porebench.chart.study;
 
 import java.util.List;
 import java.util.Optional;
+import porebench.quantity.Symbolic;
 import porebench.statistics.comparison.Mandel;
 
 /**
@@ -22,22 +23,11 @@ public record MandelPlot(
     }
 
     /** Which statistic is plotted. */
-    public enum Statistic {
+    public enum Statistic implements Symbolic {
         /** Between laboratories: of either sign. */
-        H("h"),
+        H,
         /** Within laboratories: never below 0. */
-        K("k");
-
-        private final String symbol;
-
-        Statistic(String symbol) {
-            this.symbol = symbol;
-        }
-
-        /** Returns its letter. */
-        String symbol() {
-            return symbol;
-        }
+        K;
     }
 
     /**

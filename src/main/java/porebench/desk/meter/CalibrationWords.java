@@ -153,7 +153,7 @@ final class CalibrationWords {
                         : texts.get("limit.least", plain(check.lowInclusive().orElse(0), decimals));
         return texts.get(
                 check.passes() ? "check.passes" : "check.fails",
-                texts.get("check." + check.subject().key(), plain(check.value(), decimals)),
+                texts.get("check." + check.subject().symbol(), plain(check.value(), decimals)),
                 limit);
     }
 

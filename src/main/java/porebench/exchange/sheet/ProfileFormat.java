@@ -82,7 +82,7 @@ public final class ProfileFormat implements Format<LaboratoryProfile> {
                     .ifPresent(problem -> entry.error("value", problem));
             Integer twin = seen.putIfAbsent(name.get(), entry.line());
             if (twin != null) {
-                entry.error("figure", "csv.duplicate", name.get().key(), twin);
+                entry.error("figure", "csv.duplicate", name.get().symbol(), twin);
             }
             if (entry.isGood()) {
                 named.ifPresent(good -> figures.put(good.name(), good.figure()));

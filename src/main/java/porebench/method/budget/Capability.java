@@ -5,6 +5,7 @@ import porebench.method.FigureName;
 import porebench.method.Profile;
 import porebench.quantity.Require;
 import porebench.quantity.Slack;
+import porebench.quantity.Symbolic;
 
 /**
  * What an uncertainty is worth: U of a factor beside the step in which it is reported and the tolerance of the mix's air.
@@ -24,24 +25,13 @@ public record Capability(double uncertaintyPercent, double stepPercent, double t
     public static final double AMPLE = 4;
 
     /** How an uncertainty stands to the tolerance. */
-    public enum Standing {
+    public enum Standing implements Symbolic {
         /** It is small beside the tolerance. */
-        AMPLE("ample"),
+        AMPLE,
         /** It takes a part of the tolerance that should be reckoned with. */
-        TAKES_PART("takes-part"),
+        TAKES_PART,
         /** It is as wide as the tolerance, or wider. */
-        TOO_WIDE("too-wide");
-
-        private final String symbol;
-
-        Standing(String symbol) {
-            this.symbol = symbol;
-        }
-
-        /** Returns the word by which data knows it. */
-        public String symbol() {
-            return symbol;
-        }
+        TOO_WIDE;
     }
 
     public Capability {

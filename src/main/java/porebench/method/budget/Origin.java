@@ -1,38 +1,29 @@
 package porebench.method.budget;
 
+import porebench.quantity.Symbolic;
+
 /** Where the figure of an uncertainty was taken from. */
-public enum Origin {
+public enum Origin implements Symbolic {
     /** The scatter of the readings themselves. */
-    SCATTER("scatter"),
+    SCATTER,
     /** The scatter of these trials together with that of the laboratory's other determinations. */
-    LABORATORY_SCATTER("laboratory-scatter"),
+    LABORATORY_SCATTER,
     /** The laboratory's determinations that were spread over several days, operators or meters. */
-    OTHER_TRIALS("other-trials"),
+    OTHER_TRIALS,
     /** A figure of the profile, in place of readings. */
-    PROFILE("profile"),
+    PROFILE,
     /** What the laboratory states in its own profile. */
-    LABORATORY("laboratory"),
+    LABORATORY,
     /** The division of a scale. */
-    DIVISION("division"),
+    DIVISION,
     /** The last digit that was written down. */
-    DIGITS("digits"),
+    DIGITS,
     /** A calibration of the meter. */
-    CALIBRATION("calibration"),
+    CALIBRATION,
     /** The calibration of the balance, cylinder or vessel in use. */
-    EQUIPMENT("equipment"),
+    EQUIPMENT,
     /** What is usual, as nothing is known of the one used. */
-    ASSUMED("assumed"),
+    ASSUMED,
     /** Another budget. */
-    BUDGET("budget");
-
-    private final String symbol;
-
-    Origin(String symbol) {
-        this.symbol = symbol;
-    }
-
-    /** Returns the word by which data knows it. */
-    public String symbol() {
-        return symbol;
-    }
+    BUDGET;
 }

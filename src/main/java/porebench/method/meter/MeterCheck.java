@@ -3,6 +3,7 @@ package porebench.method.meter;
 import java.util.OptionalDouble;
 import porebench.quantity.Require;
 import porebench.quantity.Slack;
+import porebench.quantity.Symbolic;
 
 /**
  * One thing of a meter held against its limits, as a calibration record shows it.
@@ -17,31 +18,24 @@ public record MeterCheck(
         Subject subject, double value, OptionalDouble lowInclusive, OptionalDouble highInclusive, String clause) {
 
     /** What can be checked; the unit of its value stands with it. */
-    public enum Subject {
+    public enum Subject implements Symbolic {
         /** The volume of the bowl, in L. */
-        BOWL_VOLUME("bowl-volume", "L"),
+        BOWL_VOLUME("L"),
         /** Its inner diameter divided by its inner height. */
-        BOWL_SHAPE("bowl-shape", ""),
+        BOWL_SHAPE(""),
         /** The largest error of the dial without its sign, in % air. */
-        DIAL_ERROR("dial-error", "% air"),
+        DIAL_ERROR("% air"),
         /** How far the hand moved in 90 s, in marks. */
-        LEAK("leak", "marks"),
+        LEAK("marks"),
         /** D of a Type A meter, in % air. */
-        EXPANSION("expansion", "% air"),
+        EXPANSION("% air"),
         /** How far a Type A meter was moved up or down since its calibration, in m without sign. */
-        ELEVATION("elevation", "m");
+        ELEVATION("m");
 
-        private final String key;
         private final String unit;
 
-        Subject(String key, String unit) {
-            this.key = key;
+        Subject(String unit) {
             this.unit = unit;
-        }
-
-        /** Returns the key by which data and bundles know the subject. */
-        public String key() {
-            return key;
         }
 
         /** Returns the unit of the value, empty for a plain ratio. */

@@ -70,7 +70,7 @@ public final class Profiles {
         data.load(lines);
         Map<FigureName, Figure> figures = new EnumMap<>(FigureName.class);
         for (FigureName name : FigureName.values()) {
-            figures.put(name, figure(id, name.key(), data.getProperty(name.key(), "")));
+            figures.put(name, figure(id, name.symbol(), data.getProperty(name.symbol(), "")));
         }
         return new Profile(
                 id, data.getProperty("title", ""), data.getProperty("edition", ""), Optional.empty(), figures);

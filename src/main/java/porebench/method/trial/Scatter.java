@@ -5,6 +5,7 @@ import java.util.Optional;
 import porebench.method.MeterType;
 import porebench.quantity.Require;
 import porebench.quantity.Slack;
+import porebench.quantity.Symbolic;
 import porebench.statistics.distribution.StudentT;
 import porebench.statistics.summary.PooledDeviation;
 import porebench.statistics.summary.Summary;
@@ -51,24 +52,13 @@ public record Scatter(
     static final double CONFIDENCE = 0.95;
 
     /** Where the scatter comes from. */
-    public enum Basis {
+    public enum Basis implements Symbolic {
         /** The mix's own, drawn towards that of the other mixes. */
-        LABORATORY("laboratory"),
+        LABORATORY,
         /** The mix's own alone: the lab book has too few other mixes. */
-        OWN("own"),
+        OWN,
         /** The mix's own: it scatters more than the other mixes do. */
-        OWN_WIDER("own-wider");
-
-        private final String symbol;
-
-        Basis(String symbol) {
-            this.symbol = symbol;
-        }
-
-        /** Returns the word by which data knows it. */
-        public String symbol() {
-            return symbol;
-        }
+        OWN_WIDER;
     }
 
     public Scatter {

@@ -7,6 +7,7 @@ import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.quantity.Require;
 import porebench.quantity.Slack;
+import porebench.quantity.Symbolic;
 import porebench.statistics.distribution.ChiSquare;
 import porebench.statistics.distribution.StudentT;
 import porebench.statistics.summary.Summary;
@@ -52,26 +53,15 @@ public record StopRule(
     public static final double STATED_CONFIDENCE = 0.9;
 
     /** What to do. */
-    public enum Advice {
+    public enum Advice implements Symbolic {
         /** No more trials are needed. */
-        ENOUGH("enough"),
+        ENOUGH,
         /** So many more are expected. */
-        MORE("more"),
+        MORE,
         /** One more at least: a single trial shows no scatter, and the laboratory's is not known. */
-        NOT_YET_KNOWN("not-yet-known"),
+        NOT_YET_KNOWN,
         /** The scatter is so wide that {@link #MOST_TRIALS} trials would not be enough. */
-        OUT_OF_REACH("out-of-reach");
-
-        private final String symbol;
-
-        Advice(String symbol) {
-            this.symbol = symbol;
-        }
-
-        /** Returns the word by which data knows it. */
-        public String symbol() {
-            return symbol;
-        }
+        OUT_OF_REACH;
     }
 
     /**

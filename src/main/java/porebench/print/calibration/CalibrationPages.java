@@ -119,7 +119,7 @@ public final class CalibrationPages {
         table.heading(16);
         for (MeterCheck check : checks) {
             table.row(List.of(
-                    words.say("check." + check.subject().key()),
+                    words.say("check." + check.subject().symbol()),
                     figure(check, check.value()),
                     limit(check),
                     words.say(check.passes() ? "calibration.passes" : "calibration.fails"),

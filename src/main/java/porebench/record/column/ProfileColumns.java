@@ -22,7 +22,7 @@ public final class ProfileColumns {
     public record Named(FigureName name, Figure figure) {}
 
     public static final Column<Named, FigureName> FIGURE =
-            Column.needed("figure", CellType.choice(FigureName.values(), FigureName::key), Named::name);
+            Column.needed("figure", CellType.choice(FigureName.values(), FigureName::symbol), Named::name);
     public static final Column<Named, String> VALUE = Column.needed(
                     "stated", CellType.word(), (Named named) -> named.figure().value())
             .headed("value");

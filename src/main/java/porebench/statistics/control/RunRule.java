@@ -3,11 +3,11 @@ package porebench.statistics.control;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.function.DoublePredicate;
 import porebench.quantity.Require;
 import porebench.quantity.Slack;
+import porebench.quantity.Symbolic;
 
 /**
  * A pattern of points on a control chart that chance alone seldom makes.
@@ -26,7 +26,7 @@ import porebench.quantity.Slack;
  * (1984); recalled. Differences from the source: both are said in words there, which leaves the conventions open;
  * neither knows a division.
  */
-public enum RunRule {
+public enum RunRule implements Symbolic {
     /** One point beyond the limits, 3 standard deviations out. */
     BEYOND_LIMITS(1) {
         @Override
@@ -127,11 +127,6 @@ public enum RunRule {
     /** Returns the four rules of Western Electric. */
     public static Set<RunRule> westernElectric() {
         return EnumSet.of(BEYOND_LIMITS, TWO_OF_THREE, FOUR_OF_FIVE, EIGHT_ON_ONE_SIDE);
-    }
-
-    /** Returns the name in files and on the command line, such as {@code two-of-three}. */
-    public String symbol() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /**

@@ -34,7 +34,7 @@ class MeterCheckTest {
 
     @Test
     void namesItsSubjectsWithTheirUnits() {
-        assertThat(Arrays.stream(MeterCheck.Subject.values()).map(MeterCheck.Subject::key))
+        assertThat(Arrays.stream(MeterCheck.Subject.values()).map(MeterCheck.Subject::symbol))
                 .containsExactly("bowl-volume", "bowl-shape", "dial-error", "leak", "expansion", "elevation");
         assertThat(Arrays.stream(MeterCheck.Subject.values()).map(MeterCheck.Subject::unit))
                 .containsExactly("L", "", "% air", "marks", "% air", "m");

@@ -67,9 +67,9 @@ class ProfilesTest {
         assertThat(profile.basedOn()).isEmpty();
         for (FigureName name : FigureName.values()) {
             Figure figure = profile.figure(name);
-            assertThat(name.check(figure.value())).as(name.key()).isEmpty();
+            assertThat(name.check(figure.value())).as(name.symbol()).isEmpty();
             // A clause is more than a word: it says where or why.
-            assertThat(figure.clause()).as(name.key()).contains(" ");
+            assertThat(figure.clause()).as(name.symbol()).contains(" ");
             if (name.words().isEmpty()) {
                 assertThat(profile.number(name)).isEqualTo(Double.parseDouble(figure.value()));
             }
@@ -80,7 +80,7 @@ class ProfilesTest {
     void readsEveryProfileThatIsShippedAndNothingInItIsLeftUnread() throws IOException {
         Set<String> known = Stream.concat(
                         Stream.of("title", "edition"),
-                        Arrays.stream(FigureName.values()).map(FigureName::key))
+                        Arrays.stream(FigureName.values()).map(FigureName::symbol))
                 .collect(Collectors.toSet());
         List<Path> files;
         try (Stream<Path> all = Files.list(FOLDER)) {

@@ -21,7 +21,7 @@ class ProfileTableTest {
         RecordTable<LaboratoryProfile> table = RecordTable.of(LaboratoryProfile.class);
         StoredRecord stored = table.rows(new LaboratoryProfile(own));
         List<StoredRow> older = stored.parts().stream()
-                .filter(part -> !part.text("figure").equals(FigureName.HALF_WIDTH.key()))
+                .filter(part -> !part.text("figure").equals(FigureName.HALF_WIDTH.symbol()))
                 .toList();
         assertThat(older).hasSize(FigureName.values().length - 1);
         Profile read = table.value(new StoredRecord(stored.row(), older)).profile();

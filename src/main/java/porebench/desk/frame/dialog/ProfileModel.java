@@ -175,6 +175,6 @@ public final class ProfileModel {
     }
 
     static String wordsOf(FigureName name) {
-        return "figure." + name.key();
+        return "figure." + name.symbol();
     }
 }

@@ -184,7 +184,7 @@ class FrameModelsTest {
         assertThat(ProblemText.in(Locale.forLanguageTag("es")).say(spanish.named(noChoice)))
                 .isEqualTo("Los empates del aire van a: arriba debe ser uno de estos: al par, lejos de cero.");
         Problem missing = Profile.check(Map.of()).stream()
-                .filter(problem -> problem.field().equals(FigureName.AIR_TIES.key()))
+                .filter(problem -> problem.field().equals(FigureName.AIR_TIES.symbol()))
                 .findFirst()
                 .orElseThrow();
         assertThat(ProblemText.in(Locale.forLanguageTag("es")).say(spanish.named(missing)))
@@ -196,9 +196,9 @@ class FrameModelsTest {
         for (Locale language : List.of(Locale.ENGLISH, Locale.forLanguageTag("es"))) {
             FigureWords words = new FigureWords(FrameTexts.in(language));
             for (FigureName name : FigureName.values()) {
-                assertThat(words.unit(name)).as(name.key()).isNotBlank();
+                assertThat(words.unit(name)).as(name.symbol()).isNotBlank();
                 assertThat(FrameTexts.in(language).get(ProfileModel.wordsOf(name)))
-                        .as(name.key())
+                        .as(name.symbol())
                         .isNotBlank();
             }
         }
