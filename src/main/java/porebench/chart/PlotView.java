@@ -11,35 +11,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Function;
-import java.util.function.Supplier;
 import javax.swing.JComponent;
 import org.jfree.chart.JFreeChart;
-import porebench.chart.control.ControlPlot;
-import porebench.chart.control.ControlPlotChart;
-import porebench.chart.control.ControlTable;
-import porebench.chart.factor.BudgetBars;
-import porebench.chart.factor.BudgetChart;
-import porebench.chart.factor.FactorByTrial;
-import porebench.chart.factor.FactorOverTime;
-import porebench.chart.factor.TrialOrderChart;
-import porebench.chart.factor.TrialTimeChart;
 import porebench.chart.look.ChartLook;
-import porebench.chart.look.PlotParts;
+import porebench.chart.look.Drawing;
 import porebench.chart.look.PlotPoint;
-import porebench.chart.meter.BowlHistory;
-import porebench.chart.meter.BowlHistoryChart;
-import porebench.chart.meter.DialErrorChart;
-import porebench.chart.meter.DialErrors;
-import porebench.chart.meter.ElevationChart;
-import porebench.chart.meter.ElevationReadings;
-import porebench.chart.study.ComponentShares;
-import porebench.chart.study.ComponentSharesChart;
-import porebench.chart.study.MandelChart;
-import porebench.chart.study.MandelPlot;
-import porebench.chart.study.ReadingsBySample;
-import porebench.chart.study.ReadingsBySampleChart;
-import porebench.chart.study.StudyTables;
+import porebench.chart.look.Plottable;
 import porebench.port.DataTable;
 import porebench.port.Picture;
 
@@ -61,13 +38,7 @@ public final class PlotView {
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<ShownPlot> shown = Optional.empty();
 
-    /** What is shown, how it is drawn in a look, and its figures. */
-    private record ShownPlot(
-            Object data, ChartLook look, Function<ChartLook, JFreeChart> drawn, Supplier<DataTable> table) {
-        boolean isSameAs(ShownPlot other) {
-            return data.equals(other.data) && look.equals(other.look);
-        }
-    }
+    private record ShownPlot(Plottable data, ChartLook look) {}
 
     /**
      * An empty view.
@@ -81,67 +52,12 @@ public final class PlotView {
         canvas.answer(this::showAll, () -> List.copyOf(listeners).forEach(Runnable::run));
     }
 
-    /** Shows the trials of a determination in their order. */
-    public void show(FactorByTrial data, ChartLook look) {
-        put(data, look, in -> TrialOrderChart.of(data, in, locale), () -> PlotTables.of(data));
-    }
-
-    /** Shows the trials of a mix and its factor over time. */
-    public void show(FactorOverTime data, ChartLook look) {
-        put(data, look, in -> TrialTimeChart.of(data, in, locale), () -> PlotTables.of(data));
-    }
-
-    /** Shows the error of a dial. */
-    public void show(DialErrors data, ChartLook look) {
-        put(data, look, in -> DialErrorChart.of(data, in, locale), () -> PlotTables.of(data));
-    }
-
-    /** Shows the volume of a bowl over time. */
-    public void show(BowlHistory data, ChartLook look) {
-        put(data, look, in -> BowlHistoryChart.of(data, in, locale), () -> PlotTables.of(data));
-    }
-
-    /** Shows what a Type A meter reads by elevation. */
-    public void show(ElevationReadings data, ChartLook look) {
-        put(data, look, in -> ElevationChart.of(data, in, locale), () -> PlotTables.of(data));
-    }
-
-    /** Shows what the parts of an uncertainty budget contribute. */
-    public void show(BudgetBars data, ChartLook look) {
-        put(data, look, in -> BudgetChart.of(data, in, locale), () -> PlotTables.of(data));
-    }
-
-    /** Shows a control chart. */
-    public void show(ControlPlot data, ChartLook look) {
-        put(data, look, in -> ControlPlotChart.of(data, in, locale), () -> ControlTable.of(data));
-    }
-
-    /** Shows the shares of the components of a variance. */
-    public void show(ComponentShares data, ChartLook look) {
-        put(data, look, in -> ComponentSharesChart.of(data, in, locale), () -> StudyTables.of(data));
-    }
-
-    /** Shows readings of the same samples by several operators. */
-    public void show(ReadingsBySample data, ChartLook look) {
-        put(data, look, in -> ReadingsBySampleChart.of(data, in, locale), () -> StudyTables.of(data));
-    }
-
-    /** Shows Mandel's h or k of laboratories. */
-    public void show(MandelPlot data, ChartLook look) {
-        put(data, look, in -> MandelChart.of(data, in, locale), () -> StudyTables.of(data));
-    }
-
-    /**
-     * Shows data as a chart; the same data in the same look stay as they are, zoomed and marked.
-     *
-     * @param drawn draws the data in a look
-     * @param table gives their figures
-     */
-    private void put(Object data, ChartLook look, Function<ChartLook, JFreeChart> drawn, Supplier<DataTable> table) {
-        ShownPlot next = new ShownPlot(data, look, drawn, table);
-        if (shown.filter(next::isSameAs).isEmpty()) {
+    /** Shows a plot; the same data in the same look stay as they are, zoomed and marked. */
+    public void show(Plottable data, ChartLook look) {
+        ShownPlot next = new ShownPlot(data, look);
+        if (!shown.equals(Optional.of(next))) {
             shown = Optional.of(next);
-            canvas.show(drawn.apply(look), look);
+            canvas.show(data.chart(look, locale), look);
         }
     }
 
@@ -172,7 +88,7 @@ public final class PlotView {
 
     /** Shows the whole plot again. */
     public void showAll() {
-        shown.ifPresent(known -> canvas.show(known.drawn().apply(known.look()), known.look()));
+        shown.ifPresent(known -> canvas.show(known.data().chart(known.look(), locale), known.look()));
     }
 
     /** Marks the first point with an id; with an id that is not there, none. */
@@ -192,8 +108,8 @@ public final class PlotView {
      * @param paper the look of the picture
      */
     public Picture picture(String title, ChartLook paper) {
-        JFreeChart chart = shown.orElseThrow().drawn().apply(paper);
-        PlotParts.entitle(chart, title, paper);
+        JFreeChart chart = shown.orElseThrow().data().chart(paper, locale);
+        Drawing.entitle(chart, title, paper);
         return new Picture(
                 title,
                 PICTURE_WIDTH,
@@ -203,7 +119,7 @@ public final class PlotView {
 
     /** Returns the figures of the plot; something must have been shown. */
     public DataTable table() {
-        return shown.orElseThrow().table().get();
+        return shown.orElseThrow().data().table();
     }
 
     /** Copies the whole plot to the clipboard as a picture. */

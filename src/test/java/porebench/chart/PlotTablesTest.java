@@ -17,7 +17,7 @@ class PlotTablesTest {
 
     @Test
     void trialsStandWithTheirStateAndWhatIsDrawnThroughThem() {
-        DataTable table = PlotTables.of(PlotData.mixed());
+        DataTable table = PlotData.mixed().table();
         assertThat(table.rows()).hasSize(4);
         assertThat(cell(table, 0, "trial_id")).isEqualTo("K7-1");
         assertThat(cell(table, 0, "tested_at")).isEqualTo("2026-03-02T10:30");
@@ -27,12 +27,12 @@ class PlotTablesTest {
         assertThat(cell(table, 2, "reason")).isEqualTo("spilled <half> the water");
         assertThat(cell(table, 3, "factor_pct_air")).isEmpty();
         assertThat(cell(table, 3, "simulated")).isEqualTo("no");
-        assertThat(cell(PlotTables.of(PlotData.simulated()), 0, "simulated")).isEqualTo("yes");
+        assertThat(cell(PlotData.simulated().table(), 0, "simulated")).isEqualTo("yes");
     }
 
     @Test
     void overTimeTheFactorInForceAndTheDeterminationsStandBelowTheTrials() {
-        DataTable table = PlotTables.of(PlotData.overTime());
+        DataTable table = PlotData.overTime().table();
         assertThat(table.rows())
                 .extracting(row -> row.get(0))
                 .containsExactly(
@@ -52,27 +52,29 @@ class PlotTablesTest {
 
     @Test
     void figuresOfMetersNameTheirUnits() {
-        DataTable bowl = PlotTables.of(new BowlHistory(
-                List.of(new BowlHistory.Found("C-1", LocalDate.of(2026, 1, 10), 7.05, 0.002, 3, true)),
-                List.of(new BowlHistory.Step(LocalDate.of(2026, 1, 10), 7.05)),
-                LocalDate.of(2026, 4, 1),
-                "L"));
+        DataTable bowl = new BowlHistory(
+                        List.of(new BowlHistory.Found("C-1", LocalDate.of(2026, 1, 10), 7.05, 0.002, 3, true)),
+                        List.of(new BowlHistory.Step(LocalDate.of(2026, 1, 10), 7.05)),
+                        LocalDate.of(2026, 4, 1),
+                        "L")
+                .table();
         assertThat(bowl.heading()).contains("volume_L", "expanded_uncertainty_L");
         assertThat(bowl.rows())
                 .containsExactly(
                         List.of("found", "C-1", "2026-01-10", "7.05", "0.002", "3", "yes"),
                         List.of("in-force", "", "2026-01-10", "7.05", "", "", ""));
-        DataTable dial = PlotTables.of(new DialErrors(
-                "C-1",
-                List.of(new DialErrors.Point(5, 0.1 + 0.2, 0.03, 2, false)),
-                List.of(new DialErrors.Predicted(10, 0.19)),
-                0.1));
+        DataTable dial = new DialErrors(
+                        "C-1",
+                        List.of(new DialErrors.Point(5, 0.1 + 0.2, 0.03, 2, false)),
+                        List.of(new DialErrors.Predicted(10, 0.19)),
+                        0.1)
+                .table();
         assertThat(dial.rows())
                 .containsExactly(
                         List.of("check-point", "C-1", "5", "0.3", "0.03", "2", "no", "0.1"),
                         List.of("model", "C-1", "10", "0.19", "", "", "", ""));
         DataTable elevation =
-                PlotTables.of(new ElevationReadings(List.of(new ElevationReadings.Reading(1000, 5.3)), 5, 200, 183));
+                new ElevationReadings(List.of(new ElevationReadings.Reading(1000, 5.3)), 5, 200, 183).table();
         assertThat(elevation.rows()).containsExactly(List.of("1000", "5.3", "5", "200", "183"));
     }
 }

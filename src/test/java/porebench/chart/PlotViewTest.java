@@ -24,7 +24,6 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.data.Range;
 import org.junit.jupiter.api.Test;
-import porebench.chart.factor.TrialOrderChart;
 import porebench.chart.look.ChartLook;
 import porebench.chart.look.PlotPoint;
 import porebench.port.Picture;
@@ -48,11 +47,12 @@ class PlotViewTest {
 
     @Test
     void aPictureOfSimulatedTrialsSaysSoAndOneOfRealTrialsDoesNot() {
-        assertThat(subtitles(TrialOrderChart.of(PlotData.simulated(), PlotData.LOOK, Locale.ENGLISH)))
+        assertThat(subtitles(PlotData.simulated().chart(PlotData.LOOK, Locale.ENGLISH)))
                 .containsExactly("SIMULATED for training: nothing here was measured");
-        assertThat(subtitles(TrialOrderChart.of(PlotData.mixed(), PlotData.LOOK, Locale.ENGLISH)))
+        assertThat(subtitles(PlotData.mixed().chart(PlotData.LOOK, Locale.ENGLISH)))
                 .isEmpty();
-        assertThat(PlotData.legend(TrialOrderChart.of(PlotData.simulated(), PlotData.LOOK, Locale.ENGLISH)
+        assertThat(PlotData.legend(PlotData.simulated()
+                        .chart(PlotData.LOOK, Locale.ENGLISH)
                         .getXYPlot()))
                 .contains("counts, simulated", "struck by a person")
                 .doesNotContain("counts");

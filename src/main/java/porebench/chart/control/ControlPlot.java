@@ -1,9 +1,14 @@
 package porebench.chart.control;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jfree.chart.JFreeChart;
+import porebench.chart.look.ChartLook;
+import porebench.chart.look.Plottable;
 import porebench.chart.look.TrialPoint;
+import porebench.port.DataTable;
 
 /**
  * What a control chart shows: points in the order made, their limits, and what changed between them.
@@ -27,7 +32,8 @@ public record ControlPlot(
         int baseCount,
         boolean isSimulated,
         List<NotCounted> notCounted,
-        OptionalDouble pointsPerFalseAlarm) {
+        OptionalDouble pointsPerFalseAlarm)
+        implements Plottable {
     public ControlPlot {
         points = List.copyOf(points);
         changes = List.copyOf(changes);
@@ -53,6 +59,16 @@ public record ControlPlot(
                 isSimulated,
                 List.of(),
                 OptionalDouble.empty());
+    }
+
+    @Override
+    public JFreeChart chart(ChartLook look, Locale locale) {
+        return new ControlPlotChart(this, look, locale).chart();
+    }
+
+    @Override
+    public DataTable table() {
+        return ControlTable.of(this);
     }
 
     /** Returns whether there is a chart of the spread below. */

@@ -12,19 +12,14 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.SeriesRenderingOrder;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
-import org.jfree.chart.ui.RectangleAnchor;
-import org.jfree.chart.ui.RectangleInsets;
-import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.Range;
 import porebench.chart.look.ChartLook;
+import porebench.chart.look.Drawing;
 import porebench.chart.look.Places;
-import porebench.chart.look.PlotParts;
-import porebench.chart.look.PlotWords;
 import porebench.chart.look.PointLook;
 import porebench.chart.look.PointSeries;
 import porebench.chart.look.Span;
@@ -34,12 +29,7 @@ import porebench.chart.look.TrialPoint;
 import porebench.chart.look.TrialTip;
 
 /** A control chart: points, centre and limits of every phase, below it their spread, and what changed as upright lines. */
-public final class ControlPlotChart {
-    /** The dataset of a plot that holds its points; the lines stand in the one after it. */
-    static final int POINTS = 0;
-
-    static final int LINES = 1;
-
+final class ControlPlotChart extends Drawing {
     /** How much of the scale a row of words about changes takes. */
     private static final double ROW = 0.09;
 
@@ -55,22 +45,13 @@ public final class ControlPlotChart {
             point -> Optional.of(point.level());
 
     private final ControlPlot data;
-    private final ChartLook look;
-    private final PlotWords words;
-    private final PlotParts parts;
 
-    private ControlPlotChart(ControlPlot data, ChartLook look, Locale locale) {
+    ControlPlotChart(ControlPlot data, ChartLook look, Locale locale) {
+        super(look, locale);
         this.data = data;
-        this.look = look;
-        this.words = new PlotWords(locale);
-        this.parts = new PlotParts(look, words);
     }
 
-    public static JFreeChart of(ControlPlot data, ChartLook look, Locale locale) {
-        return new ControlPlotChart(data, look, locale).chart();
-    }
-
-    private JFreeChart chart() {
+    JFreeChart chart() {
         NumberAxis axis = pointAxis();
         List<ChangeRows.Placed> changes =
                 ChangeRows.of(data.changes(), data.points().size());
@@ -79,16 +60,14 @@ public final class ControlPlotChart {
         changes.forEach(placed -> say(level, placed));
         legend(level);
         base(level);
-        if (data.isSimulated()) {
-            parts.sayAbove(words.get("notice.simulated"));
-        }
+        sayIfSimulated(data.isSimulated());
         if (!data.hasSpread()) {
             level.setDomainAxis(axis);
-            return parts.chart(level);
+            return chart(level);
         }
         XYPlot spread = plot(data.spreadAxis(), ControlPlot.Point::spread, 0);
         data.changes().forEach(change -> line(spread, change));
-        return parts.chart(axis, level, spread);
+        return chart(axis, level, spread);
     }
 
     private NumberAxis pointAxis() {
@@ -96,7 +75,7 @@ public final class ControlPlotChart {
                 words.get("axis.order"),
                 data.points().stream().map(ControlPlot.Point::label).toList());
         axis.setRange(0.5, Math.max(1, data.points().size()) + 0.5);
-        parts.dress(axis);
+        dress(axis);
         return axis;
     }
 
@@ -112,8 +91,7 @@ public final class ControlPlotChart {
     }
 
     private NumberAxis axis(String title, Function<ControlPlot.Point, Optional<ControlPlot.Plotted>> part, int rows) {
-        NumberAxis axis = new NumberAxis(title);
-        axis.setStandardTickUnits(NumberAxis.createStandardTickUnits(words.locale()));
+        NumberAxis axis = numbers(title);
         Span span = new Span();
         for (ControlPlot.Point point : data.points()) {
             part.apply(point).ifPresent(plotted -> {
@@ -135,12 +113,11 @@ public final class ControlPlotChart {
             double length = axis.getRange().getLength();
             axis.setUpperBound(axis.getUpperBound() + rows * ROW * length);
         }
-        parts.dress(axis);
         return axis;
     }
 
     private void points(XYPlot plot, Function<ControlPlot.Point, Optional<ControlPlot.Plotted>> part, Range scale) {
-        PointSeries points = new PointSeries(parts, look);
+        PointSeries points = new PointSeries(this);
         for (int i = 0; i < data.points().size(); i++) {
             ControlPlot.Point point = data.points().get(i);
             Supplier<String> tip = () -> words.lines(point.said().toArray(new String[0]));
@@ -207,8 +184,7 @@ public final class ControlPlotChart {
         ThinRenderer renderer = new ThinRenderer(true);
         ThinSeries lines = new ThinSeries();
         List<String> names = List.of("joined", "lower", "centre", "low", "high");
-        List<BasicStroke> strokes =
-                List.of(parts.stroke(1), parts.stroke(1), parts.stroke(1.8), parts.limits(), parts.limits());
+        List<BasicStroke> strokes = List.of(stroke(1), stroke(1), stroke(1.8), limits(), limits());
         List<Places> all = List.of(joined, lower, centre, low, high);
         for (int i = 0; i < all.size(); i++) {
             lines.add(names.get(i), all.get(i), Places.Keep.LINE);
@@ -233,9 +209,7 @@ public final class ControlPlotChart {
     }
 
     private void line(XYPlot plot, ControlPlot.ChangeMark change) {
-        ValueMarker line = new ValueMarker(change.before() + 0.5);
-        line.setPaint(look.text());
-        line.setStroke(change.isBreak() ? parts.dashes() : parts.dots());
+        ValueMarker line = new ValueMarker(change.before() + 0.5, look.text(), change.isBreak() ? dashes() : dots());
         line.setAlpha(1);
         plot.addDomainMarker(line, Layer.BACKGROUND);
     }
@@ -244,32 +218,17 @@ public final class ControlPlotChart {
     private void say(XYPlot plot, ChangeRows.Placed placed) {
         ValueMarker words = new ValueMarker(placed.change().before() + 0.5);
         words.setPaint(NOTHING);
-        words.setAlpha(1);
-        words.setLabel(placed.change().words());
-        words.setLabelFont(look.font());
-        words.setLabelPaint(look.text());
-        words.setLabelBackgroundColor(look.background());
-        words.setLabelAnchor(placed.isLeft() ? RectangleAnchor.TOP_LEFT : RectangleAnchor.TOP_RIGHT);
-        words.setLabelTextAnchor(placed.isLeft() ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);
-        double gap = 4 * look.scale();
-        words.setLabelOffset(new RectangleInsets(gap + ROW_PIXELS * placed.row() * look.scale(), gap, gap, gap));
+        label(words, placed.change().words(), placed.isLeft(), ROW_PIXELS * placed.row());
         plot.addDomainMarker(words, Layer.FOREGROUND);
     }
 
     /** Shades the points that the limits come from. */
     private void base(XYPlot plot) {
         if (data.baseCount() > 0 && data.baseCount() < data.points().size()) {
-            IntervalMarker band = new IntervalMarker(data.baseFirst() + 0.5, data.baseFirst() + data.baseCount() + 0.5);
-            band.setPaint(look.struck());
-            band.setAlpha(BAND_STRENGTH);
-            plot.addDomainMarker(band, Layer.BACKGROUND);
-            parts.addLegendBand(
-                    words.get("legend.base"),
-                    new Color(
-                            look.struck().getRed(),
-                            look.struck().getGreen(),
-                            look.struck().getBlue(),
-                            Math.round(255 * BAND_STRENGTH)));
+            double from = data.baseFirst() + 0.5;
+            String word = words.get("legend.base");
+            plot.addDomainMarker(
+                    band(word, from, from + data.baseCount(), look.struck(), BAND_STRENGTH), Layer.BACKGROUND);
         }
     }
 
@@ -280,7 +239,7 @@ public final class ControlPlotChart {
             point.spread().ifPresent(spread -> looks.add(looksLike(spread.isSignal())));
         }
         data.notCounted().forEach(shown -> looks.add(PointLook.of(shown.trial())));
-        looks.forEach(each -> parts.addLegendShape(
+        looks.forEach(each -> addLegendShape(
                 each,
                 words.get(
                         switch (each) {
@@ -292,14 +251,14 @@ public final class ControlPlotChart {
                             case VOID -> "legend.void";
                         })));
         if (data.points().stream().anyMatch(point -> point.level().centre().isPresent())) {
-            parts.addLegendLine(words.get("legend.centre"), parts.stroke(1.8), look.counted());
-            parts.addLegendLine(words.get("legend.limits"), parts.limits(), look.factor());
+            addLegendLine(words.get("legend.centre"), stroke(1.8), look.counted());
+            addLegendLine(words.get("legend.limits"), limits(), look.factor());
         }
         if (data.changes().stream().anyMatch(ControlPlot.ChangeMark::isBreak)) {
-            parts.addLegendLine(words.get("legend.phase"), parts.dashes(), look.text());
+            addLegendLine(words.get("legend.phase"), dashes(), look.text());
         }
         if (!data.changes().stream().allMatch(ControlPlot.ChangeMark::isBreak)) {
-            parts.addLegendLine(words.get("legend.change"), parts.dots(), look.text());
+            addLegendLine(words.get("legend.change"), dots(), look.text());
         }
     }
 }

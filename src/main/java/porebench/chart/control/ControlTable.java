@@ -1,107 +1,118 @@
 package porebench.chart.control;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Collectors;
-import porebench.chart.look.TableCells;
+import porebench.chart.control.ControlPlot.BothSums;
+import porebench.chart.control.ControlPlot.NotCounted;
+import porebench.chart.control.ControlPlot.Plotted;
+import porebench.chart.control.ControlPlot.Point;
+import porebench.chart.look.TableColumns;
 import porebench.chart.look.TrialPoint;
 import porebench.port.DataTable;
 
 /** The figures of a control chart as a table: one row a point, then one for each trial that is shown and not counted. */
-public final class ControlTable {
-    private static final List<String> COLUMNS = List.of(
-            "point",
-            "trial_id",
-            "on",
-            "phase",
-            "value_pct_air",
-            "centre_pct_air",
-            "low_pct_air",
-            "high_pct_air",
-            "signals",
-            "spread_pct_air",
-            "spread_centre_pct_air",
-            "spread_low_pct_air",
-            "spread_high_pct_air",
-            "spread_signals",
-            "simulated",
-            "changed_before",
-            "state",
-            "reason",
-            "high_sum_pct_air",
-            "low_sum_pct_air",
-            "slack_k_pct_air",
-            "interval_h_pct_air",
-            "points_per_false_alarm");
-
+final class ControlTable {
     private ControlTable() {}
 
-    public static DataTable of(ControlPlot data) {
-        List<List<String>> rows = new ArrayList<>();
+    /** A row: a point with its number, or else a trial. */
+    private record Row(String number, String changed, Optional<Point> point, Optional<NotCounted> trial) {
+        String point(Function<Point, String> cell) {
+            return point.map(cell).orElse("");
+        }
+
+        String either(Function<Point, String> ofPoint, Function<NotCounted, String> ofTrial) {
+            return point.map(ofPoint).or(() -> trial.map(ofTrial)).orElse("");
+        }
+
+        String sums(Function<BothSums, Double> sum) {
+            return point(one -> one.sums().map(sum).map(TableColumns::number).orElse(""));
+        }
+    }
+
+    static DataTable of(ControlPlot data) {
         Map<Integer, String> changes = data.changes().stream()
                 .collect(Collectors.groupingBy(
                         ControlPlot.ChangeMark::before,
                         Collectors.mapping(ControlPlot.ChangeMark::words, Collectors.joining("; "))));
+        List<Row> rows = new ArrayList<>();
         for (int i = 0; i < data.points().size(); i++) {
-            rows.add(counted(data, i, changes.getOrDefault(i, "")));
+            rows.add(new Row(
+                    Integer.toString(i + 1),
+                    changes.getOrDefault(i, ""),
+                    Optional.of(data.points().get(i)),
+                    Optional.empty()));
         }
-        data.notCounted().forEach(shown -> rows.add(notCounted(data, shown)));
-        return new DataTable(COLUMNS, rows);
+        data.notCounted().forEach(trial -> rows.add(new Row("", "", Optional.empty(), Optional.of(trial))));
+        TableColumns<Row> columns = new TableColumns<Row>()
+                .text("point", Row::number)
+                .text(
+                        "trial_id",
+                        row -> row.either(Point::id, shown -> shown.trial().id()))
+                .text(
+                        "on",
+                        row -> row.either(
+                                Point::label,
+                                shown -> shown.trial().testedAt().toLocalDate().toString()))
+                .text("phase", row -> row.point(point -> Integer.toString(point.phase())))
+                .text(
+                        "value_pct_air",
+                        row -> row.either(
+                                point -> TableColumns.number(point.level().value()),
+                                shown -> TableColumns.number(shown.value())));
+        bounds("", "signals", columns, point -> Optional.of(point.level()));
+        columns.text(
+                "spread_pct_air",
+                row -> row.point(point -> point.spread()
+                        .map(Plotted::value)
+                        .map(TableColumns::number)
+                        .orElse("")));
+        bounds("spread_", "spread_signals", columns, Point::spread);
+        return columns.yes("simulated", row -> data.isSimulated())
+                .text("changed_before", Row::changed)
+                .text(
+                        "state",
+                        row -> row.either(
+                                point -> TrialPoint.State.COUNTED.symbol(),
+                                shown -> shown.trial().state().symbol()))
+                .text(
+                        "reason",
+                        row -> row.either(point -> "", shown -> shown.trial().reason()))
+                .text("high_sum_pct_air", row -> row.sums(BothSums::high))
+                .text("low_sum_pct_air", row -> row.sums(BothSums::low))
+                .text("slack_k_pct_air", row -> row.sums(BothSums::slack))
+                .text("interval_h_pct_air", row -> row.sums(BothSums::interval))
+                .text(
+                        "points_per_false_alarm",
+                        row -> row.point(point -> TableColumns.number(data.pointsPerFalseAlarm())))
+                .table(rows);
     }
 
-    private static List<String> counted(ControlPlot data, int index, String changed) {
-        ControlPlot.Point point = data.points().get(index);
-        List<String> row = new ArrayList<>(
-                List.of(Integer.toString(index + 1), point.id(), point.label(), Integer.toString(point.phase())));
-        row.addAll(cells(point.level()));
-        row.addAll(point.spread().map(ControlTable::cells).orElse(blank(5)));
-        row.add(TableCells.yes(data.isSimulated()));
-        row.add(changed);
-        row.addAll(List.of(word(TrialPoint.State.COUNTED), ""));
-        row.addAll(point.sums()
-                .map(sums -> List.of(
-                        TableCells.number(sums.high()),
-                        TableCells.number(sums.low()),
-                        TableCells.number(sums.slack()),
-                        TableCells.number(sums.interval())))
-                .orElse(blank(4)));
-        row.add(number(data.pointsPerFalseAlarm()));
-        return row;
+    /** Adds centre, limits and signals of a chart. */
+    private static void bounds(
+            String chart, String signals, TableColumns<Row> columns, Function<Point, Optional<Plotted>> part) {
+        bound(chart + "centre_pct_air", columns, part, Plotted::centre);
+        bound(chart + "low_pct_air", columns, part, Plotted::low);
+        bound(chart + "high_pct_air", columns, part, Plotted::high);
+        columns.text(
+                signals,
+                row -> row.point(point -> part.apply(point)
+                        .map(plotted -> String.join(";", plotted.signals()))
+                        .orElse("")));
     }
 
-    private static List<String> notCounted(ControlPlot data, ControlPlot.NotCounted shown) {
-        List<String> row = new ArrayList<>(List.of(
-                "", shown.trial().id(), shown.trial().testedAt().toLocalDate().toString(), "", number(shown.value())));
-        row.addAll(blank(9));
-        row.add(TableCells.yes(data.isSimulated()));
-        row.add("");
-        row.addAll(List.of(word(shown.trial().state()), shown.trial().reason()));
-        row.addAll(blank(5));
-        return row;
-    }
-
-    private static List<String> cells(ControlPlot.Plotted plotted) {
-        return List.of(
-                TableCells.number(plotted.value()),
-                number(plotted.centre()),
-                number(plotted.low()),
-                number(plotted.high()),
-                String.join(";", plotted.signals()));
-    }
-
-    private static List<String> blank(int count) {
-        return Collections.nCopies(count, "");
-    }
-
-    private static String word(TrialPoint.State state) {
-        return state.name().toLowerCase(Locale.ROOT);
-    }
-
-    private static String number(OptionalDouble number) {
-        return number.isPresent() ? TableCells.number(number.getAsDouble()) : "";
+    private static void bound(
+            String name,
+            TableColumns<Row> columns,
+            Function<Point, Optional<Plotted>> part,
+            Function<Plotted, OptionalDouble> bound) {
+        columns.text(
+                name,
+                row -> row.point(point ->
+                        part.apply(point).map(bound).map(TableColumns::number).orElse("")));
     }
 }

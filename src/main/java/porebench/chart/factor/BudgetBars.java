@@ -1,6 +1,12 @@
 package porebench.chart.factor;
 
 import java.util.List;
+import java.util.Locale;
+import org.jfree.chart.JFreeChart;
+import porebench.chart.look.ChartLook;
+import porebench.chart.look.Plottable;
+import porebench.chart.look.TableColumns;
+import porebench.port.DataTable;
 import porebench.quantity.Require;
 
 /**
@@ -9,10 +15,26 @@ import porebench.quantity.Require;
  * @param bars the parts from the top down, usually the largest first
  * @param combinedPercent the combined standard uncertainty, in % air, at least 0
  */
-public record BudgetBars(List<Bar> bars, double combinedPercent) {
+public record BudgetBars(List<Bar> bars, double combinedPercent) implements Plottable {
     public BudgetBars {
         bars = List.copyOf(bars);
         Require.atLeastZero("combinedPercent", combinedPercent);
+    }
+
+    @Override
+    public JFreeChart chart(ChartLook look, Locale locale) {
+        return new BudgetChart(this, look, locale).chart();
+    }
+
+    @Override
+    public DataTable table() {
+        return new TableColumns<Bar>()
+                .text("part", Bar::name)
+                .number("contribution_pct_air", Bar::contributionPercent)
+                .number("share_of_variance", Bar::share)
+                .yes("assumed", Bar::isAssumed)
+                .number("combined_pct_air", bar -> combinedPercent)
+                .table(bars);
     }
 
     /**

@@ -20,11 +20,10 @@ import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.category.CategoryDataset;
 import org.jfree.data.category.DefaultCategoryDataset;
 import porebench.chart.look.ChartLook;
-import porebench.chart.look.PlotParts;
-import porebench.chart.look.PlotWords;
+import porebench.chart.look.Drawing;
 
 /** What the parts of an uncertainty budget contribute, as bars with their figures: filled when found, hollow when assumed. */
-public final class BudgetChart {
+final class BudgetChart extends Drawing {
     /** Would be written as nothing. */
     private static final double SMALLEST_SHOWN = 0.0005;
 
@@ -33,22 +32,13 @@ public final class BudgetChart {
     private static final float LABEL_SHARE = 0.34f;
 
     private final BudgetBars data;
-    private final ChartLook look;
-    private final PlotWords words;
-    private final PlotParts parts;
 
-    private BudgetChart(BudgetBars data, ChartLook look, Locale locale) {
+    BudgetChart(BudgetBars data, ChartLook look, Locale locale) {
+        super(look, locale);
         this.data = data;
-        this.look = look;
-        this.words = new PlotWords(locale);
-        this.parts = new PlotParts(look, words);
     }
 
-    public static JFreeChart of(BudgetBars data, ChartLook look, Locale locale) {
-        return new BudgetChart(data, look, locale).chart();
-    }
-
-    private JFreeChart chart() {
+    JFreeChart chart() {
         DefaultCategoryDataset values = new DefaultCategoryDataset();
         List<String> labels = new ArrayList<>();
         for (BudgetBars.Bar bar : data.bars()) {
@@ -64,12 +54,12 @@ public final class BudgetChart {
         plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_RIGHT);
         plot.setDomainGridlinesVisible(false);
         if (data.bars().stream().anyMatch(bar -> !bar.isAssumed())) {
-            parts.addLegendBox(words.get("legend.found"), look.counted());
+            addLegendBox(words.get("legend.found"), look.counted());
         }
         if (data.bars().stream().anyMatch(BudgetBars.Bar::isAssumed)) {
-            parts.addLegendBox(words.get("legend.assumed"), look.background());
+            addLegendBox(words.get("legend.assumed"), look.background());
         }
-        return parts.chart(plot);
+        return chart(plot);
     }
 
     private String label(BudgetBars.Bar bar) {
@@ -92,10 +82,8 @@ public final class BudgetChart {
     }
 
     private NumberAxis range() {
-        NumberAxis axis = new NumberAxis(words.get("axis.contribution"));
-        axis.setStandardTickUnits(NumberAxis.createStandardTickUnits(words.locale()));
+        NumberAxis axis = numbers(words.get("axis.contribution"));
         axis.setRange(0, ROOM * Math.max(0.001, data.combinedPercent()));
-        parts.dress(axis);
         return axis;
     }
 
@@ -106,7 +94,7 @@ public final class BudgetChart {
         renderer.setDrawBarOutline(true);
         renderer.setMaximumBarWidth(WIDEST_BAR);
         renderer.setDefaultOutlinePaint(look.counted());
-        renderer.setDefaultOutlineStroke(parts.stroke(1.6));
+        renderer.setDefaultOutlineStroke(stroke(1.6));
         renderer.setDefaultItemLabelGenerator(new Labels(labels));
         renderer.setDefaultItemLabelsVisible(true);
         renderer.setDefaultItemLabelFont(look.font());

@@ -1,9 +1,16 @@
 package porebench.chart.factor;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.jfree.chart.JFreeChart;
+import porebench.chart.look.ChartLook;
+import porebench.chart.look.Plottable;
+import porebench.chart.look.TableColumns;
 import porebench.chart.look.TrialPoint;
+import porebench.port.DataTable;
 
 /**
  * What the plot of a determination shows: the factor of each trial in the order in which they were made.
@@ -17,9 +24,37 @@ public record FactorByTrial(
         List<TrialPoint> trials,
         OptionalDouble meanPercent,
         Optional<Interval> interval,
-        OptionalDouble reportedPercent) {
+        OptionalDouble reportedPercent)
+        implements Plottable {
     public FactorByTrial {
         trials = List.copyOf(trials);
+    }
+
+    @Override
+    public JFreeChart chart(ChartLook look, Locale locale) {
+        return new TrialOrderChart(this, look, locale).chart();
+    }
+
+    @Override
+    public DataTable table() {
+        return new TableColumns<TrialPoint>()
+                .text("trial_id", TrialPoint::id)
+                .text("tested_at", trial -> trial.testedAt().toString())
+                .text("operator", TrialPoint::operator)
+                .text("meter_id", TrialPoint::meter)
+                .known("factor_pct_air", TrialPoint::factorPercent)
+                .text("state", trial -> trial.state().symbol())
+                .text("reason", TrialPoint::reason)
+                .yes("simulated", TrialPoint::isSimulated)
+                .known("mean_pct_air", trial -> meanPercent)
+                .text("interval_low_pct_air", trial -> end(Interval::lowPercent))
+                .text("interval_high_pct_air", trial -> end(Interval::highPercent))
+                .known("reported_pct_air", trial -> reportedPercent)
+                .table(trials);
+    }
+
+    private String end(Function<Interval, Double> end) {
+        return interval.map(end).map(TableColumns::number).orElse("");
     }
 
     /**

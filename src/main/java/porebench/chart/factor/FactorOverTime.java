@@ -1,9 +1,16 @@
 package porebench.chart.factor;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
+import org.jfree.chart.JFreeChart;
+import porebench.chart.look.ChartLook;
+import porebench.chart.look.Plottable;
+import porebench.chart.look.TableColumns;
 import porebench.chart.look.TrialPoint;
+import porebench.port.DataTable;
 
 /**
  * What the plot of a mix over time shows: the trials of all its determinations and the factor in force.
@@ -13,11 +20,45 @@ import porebench.chart.look.TrialPoint;
  * @param begun its determinations, the earliest first
  * @param until the last day shown, to which the factor in force is drawn
  */
-public record FactorOverTime(List<TrialPoint> trials, List<Step> steps, List<Begun> begun, LocalDate until) {
+public record FactorOverTime(List<TrialPoint> trials, List<Step> steps, List<Begun> begun, LocalDate until)
+        implements Plottable {
     public FactorOverTime {
         trials = List.copyOf(trials);
         steps = List.copyOf(steps);
         begun = List.copyOf(begun);
+    }
+
+    @Override
+    public JFreeChart chart(ChartLook look, Locale locale) {
+        return new TrialTimeChart(this, look, locale).chart();
+    }
+
+    @Override
+    public DataTable table() {
+        List<List<String>> rows = new ArrayList<>();
+        for (TrialPoint trial : trials) {
+            rows.add(List.of(
+                    "trial",
+                    trial.id(),
+                    trial.testedAt().toString(),
+                    trial.operator(),
+                    trial.meter(),
+                    TableColumns.number(trial.factorPercent()),
+                    trial.state().symbol(),
+                    trial.reason(),
+                    TableColumns.yes(trial.isSimulated())));
+        }
+        for (Step step : steps) {
+            String series = step.factorPercent().isPresent() ? "in-force" : "withdrawn";
+            String factor = TableColumns.number(step.factorPercent());
+            rows.add(List.of(
+                    series, Integer.toString(step.revision()), step.from().toString(), "", "", factor, "", "", ""));
+        }
+        begun.forEach(
+                one -> rows.add(List.of("determination", one.id(), one.on().toString(), "", "", "", "", "", "")));
+        return new DataTable(
+                List.of("series", "id", "at", "operator", "meter_id", "factor_pct_air", "state", "reason", "simulated"),
+                rows);
     }
 
     /**

@@ -2,27 +2,17 @@ package porebench.chart.factor;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.ZoneOffset;
-import java.util.Date;
-import java.util.List;
 import java.util.Locale;
-import java.util.TimeZone;
 import java.util.stream.Stream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.DateAxis;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.Layer;
-import org.jfree.chart.ui.RectangleAnchor;
-import org.jfree.chart.ui.RectangleInsets;
-import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.Range;
 import org.jfree.data.xy.XYSeries;
-import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.ChartLook;
-import porebench.chart.look.PlotParts;
-import porebench.chart.look.PlotWords;
+import porebench.chart.look.Drawing;
 import porebench.chart.look.TrialPoint;
 
 /**
@@ -30,8 +20,7 @@ import porebench.chart.look.TrialPoint;
  *
  * <p>Times are of the laboratory's clock; the axis shows them as they are, without a zone.
  */
-public final class TrialTimeChart {
-    private static final TimeZone AS_WRITTEN = TimeZone.getTimeZone("UTC");
+final class TrialTimeChart extends Drawing {
     private static final double AIR = 0.04;
     private static final int LEAST_DAYS = 10;
     private static final double HEADROOM = 0.12;
@@ -40,35 +29,25 @@ public final class TrialTimeChart {
     private static final double FAR_RIGHT = 0.7;
 
     private final FactorOverTime data;
-    private final ChartLook look;
-    private final PlotWords words;
-    private final PlotParts parts;
 
-    private TrialTimeChart(FactorOverTime data, ChartLook look, Locale locale) {
+    TrialTimeChart(FactorOverTime data, ChartLook look, Locale locale) {
+        super(look, locale);
         this.data = data;
-        this.look = look;
-        this.words = new PlotWords(locale);
-        this.parts = new PlotParts(look, words);
     }
 
-    public static JFreeChart of(FactorOverTime data, ChartLook look, Locale locale) {
-        return new TrialTimeChart(data, look, locale).chart();
-    }
-
-    private JFreeChart chart() {
+    JFreeChart chart() {
         FactorAxis range = withHeadroom(FactorAxis.of(data));
         XYPlot plot = new XYPlot();
         DateAxis dates = dateAxis();
         plot.setDomainAxis(dates);
-        plot.setRangeAxis(parts.factorAxis(range.low(), range.high()));
-        parts.addTrials(
-                plot, data.trials(), index -> millis(data.trials().get(index).testedAt()), range.foot());
+        plot.setRangeAxis(factorAxis(range.low(), range.high()));
+        addTrials(plot, data.trials(), index -> millis(data.trials().get(index).testedAt()), range.foot());
         steps(plot);
         data.begun().forEach(begun -> boundary(plot, begun, dates.getRange()));
         if (!data.begun().isEmpty()) {
-            parts.addLegendLine(words.get("legend.determination"), parts.dots(), look.text());
+            addLegendLine(words.get("legend.determination"), dots(), look.text());
         }
-        return parts.chart(plot);
+        return chart(plot);
     }
 
     /** Makes room above the points for the names of determinations. */
@@ -79,26 +58,16 @@ public final class TrialTimeChart {
     }
 
     private DateAxis dateAxis() {
-        List<LocalDateTime> all = Stream.of(
+        Stream<LocalDateTime> times = Stream.of(
                         data.trials().stream().map(TrialPoint::testedAt),
                         data.steps().stream().map(step -> step.from().atStartOfDay()),
                         data.begun().stream().map(begun -> begun.on().atStartOfDay()),
                         Stream.of(data.until().atStartOfDay()))
-                .flatMap(times -> times)
-                .sorted()
-                .toList();
-        double first = millis(all.get(0));
-        double last = millis(all.get(all.size() - 1));
-        double span = Math.max(last - first, LEAST_DAYS * 86_400_000.0);
-        DateAxis axis = new DateAxis(words.get("axis.date"), AS_WRITTEN, words.locale());
-        axis.setRange(new Date((long) (first - AIR * span)), new Date((long) (first + (1 + AIR) * span)));
-        parts.dress(axis);
-        return axis;
+                .flatMap(some -> some);
+        return dates(words.get("axis.date"), times, LEAST_DAYS, AIR);
     }
 
     private void steps(XYPlot plot) {
-        XYSeriesCollection dataset = new XYSeriesCollection();
-        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
         XYSeries inForce = new XYSeries("in force", false, true);
         for (int i = 0; i < data.steps().size(); i++) {
             FactorOverTime.Step step = data.steps().get(i);
@@ -112,13 +81,9 @@ public final class TrialTimeChart {
                 inForce.add(from, null);
             }
         }
-        dataset.addSeries(inForce);
-        renderer.setSeriesPaint(0, look.factor());
-        renderer.setSeriesStroke(0, parts.stroke(2.2));
-        plot.setDataset(PlotParts.LINES, dataset);
-        plot.setRenderer(PlotParts.LINES, renderer);
+        line(plot, LINES, inForce, stroke(2.2), look.factor());
         if (!inForce.isEmpty()) {
-            parts.addLegendLine(words.get("legend.in-force"), parts.stroke(2.2), look.factor());
+            addLegendLine(words.get("legend.in-force"), stroke(2.2), look.factor());
         }
     }
 
@@ -129,22 +94,8 @@ public final class TrialTimeChart {
     private void boundary(XYPlot plot, FactorOverTime.Begun begun, Range shown) {
         double at = millis(begun.on().atStartOfDay());
         boolean farRight = at > shown.getLowerBound() + FAR_RIGHT * shown.getLength();
-        ValueMarker line = new ValueMarker(at);
-        line.setPaint(look.text());
-        line.setStroke(parts.dots());
-        line.setAlpha(1);
-        line.setLabel(begun.id());
-        line.setLabelFont(look.font());
-        line.setLabelPaint(look.text());
-        line.setLabelBackgroundColor(look.background());
-        line.setLabelAnchor(farRight ? RectangleAnchor.TOP_LEFT : RectangleAnchor.TOP_RIGHT);
-        line.setLabelTextAnchor(farRight ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);
-        double gap = 4 * look.scale();
-        line.setLabelOffset(new RectangleInsets(gap, gap, gap, gap));
+        ValueMarker line = new ValueMarker(at, look.text(), dots());
+        label(line, begun.id(), farRight, 0);
         plot.addDomainMarker(line, Layer.BACKGROUND);
-    }
-
-    private static double millis(LocalDateTime time) {
-        return time.toInstant(ZoneOffset.UTC).toEpochMilli();
     }
 }

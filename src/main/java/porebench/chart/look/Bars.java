@@ -12,7 +12,7 @@ public final class Bars {
     private static final double SIDE = 11;
     private static final double CAP = 6;
 
-    private final ChartLook look;
+    private final Drawing drawing;
     private final XYIntervalSeries passed = new XYIntervalSeries("passed", false, true);
     private final XYIntervalSeries failed = new XYIntervalSeries("failed", false, true);
     private final List<String> passedTips = new ArrayList<>();
@@ -20,8 +20,8 @@ public final class Bars {
     private final List<String> passedIds = new ArrayList<>();
     private final List<String> failedIds = new ArrayList<>();
 
-    public Bars(ChartLook look) {
-        this.look = look;
+    public Bars(Drawing drawing) {
+        this.drawing = drawing;
     }
 
     /**
@@ -36,32 +36,32 @@ public final class Bars {
     }
 
     /** Puts the points into a plot, and what they are into its legend. */
-    public void addTo(XYPlot plot, int dataset, PlotParts parts, String passWord, String failWord) {
+    public void addTo(XYPlot plot, int dataset, String passWord, String failWord) {
         XYIntervalSeriesCollection points = new XYIntervalSeriesCollection();
         points.addSeries(passed);
         points.addSeries(failed);
         XYErrorRenderer renderer = new XYErrorRenderer();
         renderer.setDrawXError(false);
-        renderer.setCapLength(look.width(CAP));
-        renderer.setErrorStroke(parts.stroke(1.4));
-        dress(renderer, parts, 0, PointLook.COUNTED, passedTips);
-        dress(renderer, parts, 1, PointLook.VOID, failedTips);
+        renderer.setCapLength(drawing.look.width(CAP));
+        renderer.setErrorStroke(drawing.stroke(1.4));
+        dress(renderer, 0, PointLook.COUNTED, passedTips);
+        dress(renderer, 1, PointLook.VOID, failedTips);
         renderer.setURLGenerator(new PointIds(List.of(passedIds, failedIds)));
         if (!passed.isEmpty()) {
-            parts.addLegendShape(PointLook.COUNTED, passWord);
+            drawing.addLegendShape(PointLook.COUNTED, passWord);
         }
         if (!failed.isEmpty()) {
-            parts.addLegendShape(PointLook.VOID, failWord);
+            drawing.addLegendShape(PointLook.VOID, failWord);
         }
         plot.setDataset(dataset, points);
         plot.setRenderer(dataset, renderer);
     }
 
-    private void dress(XYErrorRenderer renderer, PlotParts parts, int series, PointLook point, List<String> tips) {
-        renderer.setSeriesShape(series, StateShape.of(point, SIDE * look.scale()));
+    private void dress(XYErrorRenderer renderer, int series, PointLook point, List<String> tips) {
+        renderer.setSeriesShape(series, point.shape(SIDE * drawing.look.scale()));
         renderer.setSeriesShapesFilled(series, true);
-        renderer.setSeriesPaint(series, look.of(point));
-        renderer.setSeriesStroke(series, parts.stroke(1.6));
+        renderer.setSeriesPaint(series, point.colour(drawing.look));
+        renderer.setSeriesStroke(series, drawing.stroke(1.6));
         renderer.setSeriesToolTipGenerator(series, (data, at, item) -> tips.get(item));
     }
 }

@@ -49,14 +49,6 @@ public record ChartLook(
                 1);
     }
 
-    Color of(PointLook point) {
-        return switch (point) {
-            case COUNTED, SIMULATED -> counted;
-            case STRUCK -> struck;
-            case VOID, SIGNAL, SIMULATED_SIGNAL -> voided;
-        };
-    }
-
     float width(double pixels) {
         return (float) (pixels * scale);
     }

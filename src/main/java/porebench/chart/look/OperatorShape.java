@@ -2,7 +2,6 @@ package porebench.chart.look;
 
 import java.awt.Color;
 import java.awt.Shape;
-import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
 /** How one operator's readings look among those of others: told apart by shape, colour only helps. */
@@ -41,31 +40,16 @@ public enum OperatorShape implements LegendMark {
         };
     }
 
-    /** Returns the shape around the origin, which fits a square of the given side. */
     @Override
     public Shape shape(double side) {
         double half = side / 2;
         return switch (this) {
             case SQUARE, OPEN_SQUARE -> new Rectangle2D.Double(-half * 0.8, -half * 0.8, side * 0.8, side * 0.8);
-            case PLUS -> {
-                double bar = side * BAR_SHARE / 2;
-                Path2D plus = new Path2D.Double(Path2D.WIND_NON_ZERO);
-                plus.append(new Rectangle2D.Double(-half, -bar, side, 2 * bar), false);
-                plus.append(new Rectangle2D.Double(-bar, -half, 2 * bar, side), false);
-                yield plus;
-            }
-            case POINTING_DOWN, OPEN_POINTING_DOWN -> polygon(-half, -half * 0.8, half, -half * 0.8, 0, half);
-            case HOURGLASS -> polygon(-half * 0.8, -half, half * 0.8, -half, -half * 0.8, half, half * 0.8, half);
+            case PLUS -> LegendMark.cross(side, BAR_SHARE);
+            case POINTING_DOWN, OPEN_POINTING_DOWN ->
+                LegendMark.polygon(-half, -half * 0.8, half, -half * 0.8, 0, half);
+            case HOURGLASS ->
+                LegendMark.polygon(-half * 0.8, -half, half * 0.8, -half, -half * 0.8, half, half * 0.8, half);
         };
-    }
-
-    private static Shape polygon(double... points) {
-        Path2D path = new Path2D.Double();
-        path.moveTo(points[0], points[1]);
-        for (int i = 2; i < points.length; i += 2) {
-            path.lineTo(points[i], points[i + 1]);
-        }
-        path.closePath();
-        return path;
     }
 }

@@ -11,13 +11,11 @@ import org.jfree.chart.plot.XYPlot;
 
 /** Points, one series a look, each with what is said about it and what it opens. */
 public final class PointSeries {
-    private final PlotParts parts;
-    private final ChartLook look;
+    private final Drawing drawing;
     private final Map<PointLook, List<Point>> byLook = new EnumMap<>(PointLook.class);
 
-    public PointSeries(PlotParts parts, ChartLook look) {
-        this.parts = parts;
-        this.look = look;
+    public PointSeries(Drawing drawing) {
+        this.drawing = drawing;
         for (PointLook each : PointLook.values()) {
             byLook.put(each, new ArrayList<>());
         }
@@ -49,7 +47,7 @@ public final class PointSeries {
         addTo(plot, dataset);
         byLook.forEach((point, known) -> {
             if (!known.isEmpty()) {
-                parts.addLegendShape(point, word.apply(point));
+                drawing.addLegendShape(point, word.apply(point));
             }
         });
     }
@@ -67,11 +65,11 @@ public final class PointSeries {
             known.forEach(each -> places.add(each.x(), each.y()));
             points.add(point.name(), places, keep(point));
             bySeries.add(known);
-            renderer.setSeriesShape(index, parts.shape(point));
+            renderer.setSeriesShape(index, drawing.shape(point));
             renderer.setSeriesShapesFilled(index, point.isFilled());
-            renderer.setSeriesPaint(index, look.of(point));
-            renderer.setSeriesOutlineStroke(index, parts.stroke(1.6));
-            renderer.setSeriesStroke(index, parts.stroke(1.6));
+            renderer.setSeriesPaint(index, point.colour(drawing.look));
+            renderer.setSeriesOutlineStroke(index, drawing.stroke(1.6));
+            renderer.setSeriesStroke(index, drawing.stroke(1.6));
         });
         PointNotes notes = new PointNotes(points, bySeries);
         renderer.setDefaultToolTipGenerator(notes);

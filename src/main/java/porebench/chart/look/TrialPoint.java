@@ -2,6 +2,7 @@ package porebench.chart.look;
 
 import java.time.LocalDateTime;
 import java.util.OptionalDouble;
+import porebench.quantity.Symbolic;
 
 /**
  * One trial in a plot.
@@ -37,7 +38,7 @@ public record TrialPoint(
     }
 
     /** Whether a trial enters the numbers. */
-    public enum State {
+    public enum State implements Symbolic {
         COUNTED,
         STRUCK,
         VOID

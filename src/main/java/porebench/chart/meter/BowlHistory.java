@@ -1,7 +1,14 @@
 package porebench.chart.meter;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import org.jfree.chart.JFreeChart;
+import porebench.chart.look.ChartLook;
+import porebench.chart.look.Plottable;
+import porebench.chart.look.TableColumns;
+import porebench.port.DataTable;
 
 /**
  * What the plot of a bowl over time shows: the volume as each calibration found it, and the volume in force.
@@ -11,10 +18,42 @@ import java.util.List;
  * @param until the last day shown, to which the volume in force is drawn
  * @param unit the unit of all volumes, by its symbol
  */
-public record BowlHistory(List<Found> found, List<Step> steps, LocalDate until, String unit) {
+public record BowlHistory(List<Found> found, List<Step> steps, LocalDate until, String unit) implements Plottable {
     public BowlHistory {
         found = List.copyOf(found);
         steps = List.copyOf(steps);
+    }
+
+    @Override
+    public JFreeChart chart(ChartLook look, Locale locale) {
+        return new BowlHistoryChart(this, look, locale).chart();
+    }
+
+    @Override
+    public DataTable table() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Found one : found) {
+            rows.add(List.of(
+                    "found",
+                    one.id(),
+                    one.on().toString(),
+                    TableColumns.number(one.volume()),
+                    TableColumns.number(one.expandedUncertainty()),
+                    Integer.toString(one.fills()),
+                    TableColumns.yes(one.passes())));
+        }
+        steps.forEach(step -> rows.add(
+                List.of("in-force", "", step.from().toString(), TableColumns.number(step.volume()), "", "", "")));
+        return new DataTable(
+                List.of(
+                        "series",
+                        "calibration_id",
+                        "from",
+                        "volume_" + unit,
+                        "expanded_uncertainty_" + unit,
+                        "fills",
+                        "passes"),
+                rows);
     }
 
     /**

@@ -1,11 +1,9 @@
 package porebench.chart.meter;
 
-import java.awt.Color;
 import java.util.List;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
@@ -14,17 +12,11 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.Bars;
 import porebench.chart.look.ChartLook;
-import porebench.chart.look.PlotParts;
-import porebench.chart.look.PlotWords;
+import porebench.chart.look.Drawing;
 import porebench.chart.look.Span;
 
 /** The dial's error at each check point with its uncertainty, the curve through them, the model and the tolerance. */
-public final class DialErrorChart {
-    /** The dataset of a plot that holds the check points; the lines stand in the one after it. */
-    static final int POINTS = 0;
-
-    static final int LINES = 1;
-
+final class DialErrorChart extends Drawing {
     private static final float BAND_STRENGTH = 0.18f;
     private static final double ROOM = 1.12;
 
@@ -32,41 +24,25 @@ public final class DialErrorChart {
     private static final double MARGIN = 0.02;
 
     private final DialErrors data;
-    private final ChartLook look;
-    private final PlotWords words;
-    private final PlotParts parts;
 
-    private DialErrorChart(DialErrors data, ChartLook look, Locale locale) {
+    DialErrorChart(DialErrors data, ChartLook look, Locale locale) {
+        super(look, locale);
         this.data = data;
-        this.look = look;
-        this.words = new PlotWords(locale);
-        this.parts = new PlotParts(look, words);
     }
 
-    public static JFreeChart of(DialErrors data, ChartLook look, Locale locale) {
-        return new DialErrorChart(data, look, locale).chart();
-    }
-
-    private JFreeChart chart() {
+    JFreeChart chart() {
         XYPlot plot = new XYPlot();
-        NumberAxis air = axis("axis.true-air");
+        NumberAxis air = numbers(words.get("axis.true-air"));
         double end = ROOM * Math.max(1, most());
         air.setRange(-MARGIN * end, end);
         plot.setDomainAxis(air);
-        NumberAxis error = axis("axis.dial-error");
+        NumberAxis error = numbers(words.get("axis.dial-error"));
         span().show(error, 2 * data.tolerancePercent());
         plot.setRangeAxis(error);
         points(plot);
         lines(plot, end);
         tolerance(plot);
-        return parts.chart(plot);
-    }
-
-    private NumberAxis axis(String key) {
-        NumberAxis axis = new NumberAxis(words.get(key));
-        axis.setStandardTickUnits(NumberAxis.createStandardTickUnits(words.locale()));
-        parts.dress(axis);
-        return axis;
+        return chart(plot);
     }
 
     private double most() {
@@ -89,7 +65,7 @@ public final class DialErrorChart {
     }
 
     private void points(XYPlot plot) {
-        Bars bars = new Bars(look);
+        Bars bars = new Bars(this);
         for (DialErrors.Point point : data.points()) {
             String tip = words.lines(
                     words.get(
@@ -109,7 +85,7 @@ public final class DialErrorChart {
                     tip,
                     data.calibration());
         }
-        bars.addTo(plot, POINTS, parts, words.get("legend.point-passes"), words.get("legend.point-fails"));
+        bars.addTo(plot, POINTS, words.get("legend.point-passes"), words.get("legend.point-fails"));
     }
 
     private void lines(XYPlot plot, double end) {
@@ -134,30 +110,25 @@ public final class DialErrorChart {
             lines.addSeries(each);
             renderer.setSeriesPaint(lines.getSeriesCount() - 1, each == model ? look.factor() : look.counted());
         }
-        renderer.setSeriesStroke(0, parts.stroke(1.8));
-        renderer.setSeriesStroke(1, parts.dots());
-        renderer.setSeriesStroke(2, parts.dots());
-        renderer.setSeriesStroke(3, parts.dashes());
+        renderer.setSeriesStroke(0, stroke(1.8));
+        renderer.setSeriesStroke(1, dots());
+        renderer.setSeriesStroke(2, dots());
+        renderer.setSeriesStroke(3, dashes());
         plot.setDataset(LINES, lines);
         plot.setRenderer(LINES, renderer);
-        parts.addLegendLine(words.get("legend.curve"), parts.stroke(1.8), look.counted());
-        parts.addLegendLine(words.get("legend.held"), parts.dots(), look.counted());
+        addLegendLine(words.get("legend.curve"), stroke(1.8), look.counted());
+        addLegendLine(words.get("legend.held"), dots(), look.counted());
         if (!data.model().isEmpty()) {
-            parts.addLegendLine(words.get("legend.model"), parts.dashes(), look.factor());
+            addLegendLine(words.get("legend.model"), dashes(), look.factor());
         }
     }
 
     private void tolerance(XYPlot plot) {
-        IntervalMarker band = new IntervalMarker(-data.tolerancePercent(), data.tolerancePercent());
-        band.setPaint(look.struck());
-        band.setAlpha(BAND_STRENGTH);
-        plot.addRangeMarker(band, Layer.BACKGROUND);
-        ValueMarker zero = new ValueMarker(0, look.text(), parts.stroke(1));
+        double tolerance = data.tolerancePercent();
+        String word = words.get("legend.tolerance", words.percent(tolerance));
+        plot.addRangeMarker(band(word, -tolerance, tolerance, look.struck(), BAND_STRENGTH), Layer.BACKGROUND);
+        ValueMarker zero = new ValueMarker(0, look.text(), stroke(1));
         zero.setAlpha(0.5f);
         plot.addRangeMarker(zero, Layer.BACKGROUND);
-        Color shade = look.struck();
-        parts.addLegendBand(
-                words.get("legend.tolerance", words.percent(data.tolerancePercent())),
-                new Color(shade.getRed(), shade.getGreen(), shade.getBlue(), Math.round(255 * BAND_STRENGTH)));
     }
 }

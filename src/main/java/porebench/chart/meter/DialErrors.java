@@ -1,6 +1,13 @@
 package porebench.chart.meter;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import org.jfree.chart.JFreeChart;
+import porebench.chart.look.ChartLook;
+import porebench.chart.look.Plottable;
+import porebench.chart.look.TableColumns;
+import porebench.port.DataTable;
 
 /**
  * What the plot of a dial check shows: the error of the dial, reading less true air, against the true air.
@@ -10,10 +17,47 @@ import java.util.List;
  * @param model the error that the meter's model predicts, in rising order of the air; empty when there is no model
  * @param tolerancePercent how far a reading may lie from the true air, in % air, greater than 0
  */
-public record DialErrors(String calibration, List<Point> points, List<Predicted> model, double tolerancePercent) {
+public record DialErrors(String calibration, List<Point> points, List<Predicted> model, double tolerancePercent)
+        implements Plottable {
     public DialErrors {
         points = List.copyOf(points);
         model = List.copyOf(model);
+    }
+
+    @Override
+    public JFreeChart chart(ChartLook look, Locale locale) {
+        return new DialErrorChart(this, look, locale).chart();
+    }
+
+    @Override
+    public DataTable table() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Point point : points) {
+            rows.add(List.of(
+                    "check-point",
+                    calibration,
+                    TableColumns.number(point.truePercent()),
+                    TableColumns.number(point.errorPercent()),
+                    TableColumns.number(point.expandedUncertaintyPercent()),
+                    Integer.toString(point.count()),
+                    TableColumns.yes(point.passes()),
+                    TableColumns.number(tolerancePercent)));
+        }
+        for (Predicted predicted : model) {
+            String at = TableColumns.number(predicted.truePercent());
+            rows.add(List.of("model", calibration, at, TableColumns.number(predicted.errorPercent()), "", "", "", ""));
+        }
+        return new DataTable(
+                List.of(
+                        "series",
+                        "calibration_id",
+                        "true_air_pct",
+                        "error_pct_air",
+                        "expanded_uncertainty_pct_air",
+                        "readings",
+                        "passes",
+                        "tolerance_pct_air"),
+                rows);
     }
 
     /**

@@ -1,42 +1,28 @@
 package porebench.chart.meter;
 
-import java.awt.Color;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYSeries;
-import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.ChartLook;
-import porebench.chart.look.PlotParts;
-import porebench.chart.look.PlotWords;
+import porebench.chart.look.Drawing;
 import porebench.chart.look.Span;
 
 /** What a Type A meter reads of one amount of air by the elevation at which it is used. */
-public final class ElevationChart {
+final class ElevationChart extends Drawing {
     private static final float BAND_STRENGTH = 0.18f;
 
     private final ElevationReadings data;
-    private final ChartLook look;
-    private final PlotWords words;
-    private final PlotParts parts;
 
-    private ElevationChart(ElevationReadings data, ChartLook look, Locale locale) {
+    ElevationChart(ElevationReadings data, ChartLook look, Locale locale) {
+        super(look, locale);
         this.data = data;
-        this.look = look;
-        this.words = new PlotWords(locale);
-        this.parts = new PlotParts(look, words);
     }
 
-    public static JFreeChart of(ElevationReadings data, ChartLook look, Locale locale) {
-        return new ElevationChart(data, look, locale).chart();
-    }
-
-    private JFreeChart chart() {
+    JFreeChart chart() {
         XYPlot plot = new XYPlot();
         XYSeries line = new XYSeries("reading");
         Span metres = new Span();
@@ -47,46 +33,29 @@ public final class ElevationChart {
             metres.hold(reading.elevationMetres());
             percent.hold(reading.readingPercent());
         }
-        NumberAxis elevation = axis("axis.elevation");
+        NumberAxis elevation = numbers(words.get("axis.elevation"));
         if (metres.low() < metres.high()) {
             elevation.setRange(metres.low(), metres.high());
         }
         // Metres above the sea run into thousands, where a separator would read as a decimal sign elsewhere.
         elevation.setNumberFormatOverride(words.wholeNumbers());
         plot.setDomainAxis(elevation);
-        NumberAxis reads = axis("axis.reads");
+        NumberAxis reads = numbers(words.get("axis.reads"));
         percent.show(reads, 0.2);
         plot.setRangeAxis(reads);
-        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
-        renderer.setSeriesPaint(0, look.factor());
-        renderer.setSeriesStroke(0, parts.dashes());
-        plot.setDataset(new XYSeriesCollection(line));
-        plot.setRenderer(renderer);
-        parts.addLegendLine(
-                words.get("legend.reads", words.percent(data.truePercent())), parts.dashes(), look.factor());
+        line(plot, POINTS, line, dashes(), look.factor());
+        addLegendLine(words.get("legend.reads", words.percent(data.truePercent())), dashes(), look.factor());
         limits(plot);
-        return parts.chart(plot);
-    }
-
-    private NumberAxis axis(String key) {
-        NumberAxis axis = new NumberAxis(words.get(key));
-        axis.setStandardTickUnits(NumberAxis.createStandardTickUnits(words.locale()));
-        parts.dress(axis);
-        return axis;
+        return chart(plot);
     }
 
     private void limits(XYPlot plot) {
-        IntervalMarker band = new IntervalMarker(
-                data.calibratedMetres() - data.limitMetres(), data.calibratedMetres() + data.limitMetres());
-        band.setPaint(look.struck());
-        band.setAlpha(BAND_STRENGTH);
-        plot.addDomainMarker(band, Layer.BACKGROUND);
+        double home = data.calibratedMetres();
+        addLegendLine(words.get("legend.calibrated-here"), stroke(1.8), look.counted());
+        String word = words.get("legend.may-be-moved");
         plot.addDomainMarker(
-                new ValueMarker(data.calibratedMetres(), look.counted(), parts.stroke(1.8)), Layer.BACKGROUND);
-        parts.addLegendLine(words.get("legend.calibrated-here"), parts.stroke(1.8), look.counted());
-        Color shade = look.struck();
-        parts.addLegendBand(
-                words.get("legend.may-be-moved"),
-                new Color(shade.getRed(), shade.getGreen(), shade.getBlue(), Math.round(255 * BAND_STRENGTH)));
+                band(word, home - data.limitMetres(), home + data.limitMetres(), look.struck(), BAND_STRENGTH),
+                Layer.BACKGROUND);
+        plot.addDomainMarker(new ValueMarker(home, look.counted(), stroke(1.8)), Layer.BACKGROUND);
     }
 }

@@ -1,6 +1,12 @@
 package porebench.chart.meter;
 
 import java.util.List;
+import java.util.Locale;
+import org.jfree.chart.JFreeChart;
+import porebench.chart.look.ChartLook;
+import porebench.chart.look.Plottable;
+import porebench.chart.look.TableColumns;
+import porebench.port.DataTable;
 
 /**
  * What the plot of a Type A meter away from home shows: what it reads of one amount of air, by elevation.
@@ -10,10 +16,26 @@ import java.util.List;
  * @param calibratedMetres where the meter was calibrated, in m above sea level
  * @param limitMetres how far up or down it may be moved, in m, greater than 0
  */
-public record ElevationReadings(
-        List<Reading> readings, double truePercent, double calibratedMetres, double limitMetres) {
+public record ElevationReadings(List<Reading> readings, double truePercent, double calibratedMetres, double limitMetres)
+        implements Plottable {
     public ElevationReadings {
         readings = List.copyOf(readings);
+    }
+
+    @Override
+    public JFreeChart chart(ChartLook look, Locale locale) {
+        return new ElevationChart(this, look, locale).chart();
+    }
+
+    @Override
+    public DataTable table() {
+        return new TableColumns<Reading>()
+                .number("elevation_m", Reading::elevationMetres)
+                .number("reading_pct_air", Reading::readingPercent)
+                .number("true_air_pct", reading -> truePercent)
+                .number("calibrated_at_m", reading -> calibratedMetres)
+                .number("limit_m", reading -> limitMetres)
+                .table(readings);
     }
 
     /**

@@ -1,7 +1,13 @@
 package porebench.chart.study;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
+import org.jfree.chart.JFreeChart;
+import porebench.chart.look.ChartLook;
+import porebench.chart.look.Plottable;
+import porebench.chart.look.TableColumns;
+import porebench.port.DataTable;
 
 /**
  * What share of a variance each of its components has.
@@ -9,9 +15,24 @@ import java.util.OptionalDouble;
  * @param shares the components in the order of the study
  * @param isSimulated whether nothing of it was measured, as in a book for training
  */
-public record ComponentShares(List<Share> shares, boolean isSimulated) {
+public record ComponentShares(List<Share> shares, boolean isSimulated) implements Plottable {
     public ComponentShares {
         shares = List.copyOf(shares);
+    }
+
+    @Override
+    public JFreeChart chart(ChartLook look, Locale locale) {
+        return new ComponentSharesChart(this, look, locale).chart();
+    }
+
+    @Override
+    public DataTable table() {
+        return new TableColumns<Share>()
+                .text("component", Share::name)
+                .known("share_pct", Share::sharePercent)
+                .known("standard_deviation", Share::standardDeviation)
+                .text("remark", Share::words)
+                .table(shares);
     }
 
     /**

@@ -21,33 +21,35 @@ import org.jfree.data.xy.XYBarDataset;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.ChartLook;
-import porebench.chart.look.PlotParts;
-import porebench.chart.look.PlotWords;
+import porebench.chart.look.Drawing;
 import porebench.chart.study.ComponentShares.Share;
 
 /** A bar for each component of a variance, as long as its share; one that is not estimated has words in its place. */
-public final class ComponentSharesChart {
+final class ComponentSharesChart extends Drawing {
     private static final double BAR_WIDTH = 0.56;
     private static final double ROOM_FOR_LABELS = 112;
     private static final double TICK = 20;
 
-    private ComponentSharesChart() {}
+    private final ComponentShares data;
 
-    public static JFreeChart of(ComponentShares data, ChartLook look, Locale locale) {
-        PlotWords words = new PlotWords(locale);
-        PlotParts parts = new PlotParts(look, words);
+    ComponentSharesChart(ComponentShares data, ChartLook look, Locale locale) {
+        super(look, locale);
+        this.data = data;
+    }
+
+    JFreeChart chart() {
         XYPlot plot = new XYPlot();
         plot.setOrientation(PlotOrientation.HORIZONTAL);
         SymbolAxis names =
                 new SymbolAxis("", data.shares().stream().map(Share::name).toArray(String[]::new));
         names.setGridBandsVisible(false);
         names.setInverted(true);
-        parts.dress(names);
+        dress(names);
         plot.setDomainAxis(names);
         NumberAxis share = new NumberAxis(words.get("axis.share"));
-        share.setTickUnit(new NumberTickUnit(TICK, NumberFormat.getIntegerInstance(locale)));
+        share.setTickUnit(new NumberTickUnit(TICK, NumberFormat.getIntegerInstance(words.locale())));
         share.setRange(0, ROOM_FOR_LABELS);
-        parts.dress(share);
+        dress(share);
         plot.setRangeAxis(share);
         XYSeries bars = new XYSeries("shares", false, false);
         List<String> labels = new ArrayList<>();
@@ -64,7 +66,7 @@ public final class ComponentSharesChart {
                 String label = percent.isPresent()
                         ? words.get("label.share", words.oneDecimal(0))
                         : words.get("label.not-estimated");
-                XYTextAnnotation annotation = annotation(label, i, look);
+                XYTextAnnotation annotation = annotation(label, i);
                 annotation.setToolTipText(words.lines(one.name(), one.words()));
                 plot.addAnnotation(annotation);
             }
@@ -82,13 +84,11 @@ public final class ComponentSharesChart {
         renderer.setSeriesToolTipGenerator(0, (dataset, series, item) -> tips.get(item));
         plot.setDataset(new XYBarDataset(new XYSeriesCollection(bars), BAR_WIDTH));
         plot.setRenderer(renderer);
-        if (data.isSimulated()) {
-            parts.sayAbove(words.get("notice.simulated"));
-        }
-        return parts.chart(plot);
+        sayIfSimulated(data.isSimulated());
+        return chart(plot);
     }
 
-    private static XYTextAnnotation annotation(String text, int place, ChartLook look) {
+    private XYTextAnnotation annotation(String text, int place) {
         XYTextAnnotation annotation = new XYTextAnnotation(text, place, 1);
         annotation.setFont(look.font());
         annotation.setPaint(look.struck());

@@ -20,8 +20,7 @@ import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.ChartLook;
-import porebench.chart.look.PlotParts;
-import porebench.chart.look.PlotWords;
+import porebench.chart.look.Drawing;
 import porebench.chart.look.PointIds;
 import porebench.chart.study.MandelPlot.Statistic;
 import porebench.chart.study.MandelPlot.Value;
@@ -33,8 +32,7 @@ import porebench.statistics.comparison.Mandel;
  * <p>Source: ISO 5725-2:1994, 7.3.1; recalled. Differences from the source: points on stems in place of bars; what means
  * nothing is a bar at 0 with its reason above the plot.
  */
-public final class MandelChart {
-    private static final int POINTS = 0;
+final class MandelChart extends Drawing {
     private static final int STEMS = 1;
     private static final int LIMITS = 2;
     private static final double LARGEST_SIDE = 10;
@@ -57,24 +55,15 @@ public final class MandelChart {
     private static final int LETTERS_OF_LEVELS = 60;
 
     private final MandelPlot data;
-    private final ChartLook look;
-    private final PlotWords words;
-    private final PlotParts parts;
     private final boolean isH;
 
-    private MandelChart(MandelPlot data, ChartLook look, Locale locale) {
+    MandelChart(MandelPlot data, ChartLook look, Locale locale) {
+        super(look, locale);
         this.data = data;
-        this.look = look;
-        this.words = new PlotWords(locale);
-        this.parts = new PlotParts(look, words);
         this.isH = data.statistic() == Statistic.H;
     }
 
-    public static JFreeChart of(MandelPlot data, ChartLook look, Locale locale) {
-        return new MandelChart(data, look, locale).chart();
-    }
-
-    private JFreeChart chart() {
+    JFreeChart chart() {
         XYPlot plot = new XYPlot();
         plot.setDomainAxis(laboratories());
         plot.setRangeAxis(range());
@@ -82,11 +71,9 @@ public final class MandelChart {
         stems(plot);
         limits(plot);
         partings(plot);
-        if (data.isSimulated()) {
-            parts.sayAbove(words.get("notice.simulated"));
-        }
+        sayIfSimulated(data.isSimulated());
         whyNot();
-        JFreeChart chart = parts.chart(plot);
+        JFreeChart chart = chart(plot);
         plot.setDomainGridlinesVisible(false);
         return chart;
     }
@@ -100,7 +87,7 @@ public final class MandelChart {
                 .mapToInt(name -> name.length() + GAP_LETTERS)
                 .sum();
         axis.setVerticalTickLabels(letters > LETTERS_ALONG);
-        parts.dress(axis);
+        dress(axis);
         return axis;
     }
 
@@ -121,11 +108,8 @@ public final class MandelChart {
                 .mapToDouble(found -> Math.max(found.critical1(), Math.abs(found.statistic())))
                 .max()
                 .orElse(1);
-        NumberAxis axis =
-                new NumberAxis(words.get("axis.mandel", data.statistic().symbol()));
-        axis.setStandardTickUnits(NumberAxis.createStandardTickUnits(words.locale()));
+        NumberAxis axis = numbers(words.get("axis.mandel", data.statistic().symbol()));
         axis.setRange(isH ? -AIR * farthest : -(AIR - 1) * farthest / 2, AIR * farthest);
-        parts.dress(axis);
         return axis;
     }
 
@@ -166,9 +150,9 @@ public final class MandelChart {
             renderer.setSeriesShape(index, each.shape(side() * look.scale()));
             renderer.setSeriesFillPaint(index, each.isFilled() ? each.colour(look) : look.background());
             renderer.setSeriesOutlinePaint(index, each.colour(look));
-            renderer.setSeriesOutlineStroke(index, parts.stroke(1.6));
+            renderer.setSeriesOutlineStroke(index, stroke(1.6));
             renderer.setSeriesToolTipGenerator(index, (dataset, which, item) -> tip(values.get(item)));
-            parts.addLegendShape(each, words.get(each.key(), data.statistic().symbol()));
+            addLegendShape(each, words.get(each.key(), data.statistic().symbol()));
         });
         renderer.setURLGenerator(new PointIds(ids));
         plot.setDataset(POINTS, points);
@@ -203,11 +187,7 @@ public final class MandelChart {
                 stems.add(place(value), null);
             }
         }
-        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
-        renderer.setSeriesPaint(0, look.struck());
-        renderer.setSeriesStroke(0, parts.stroke(2));
-        plot.setDataset(STEMS, new XYSeriesCollection(stems));
-        plot.setRenderer(STEMS, renderer);
+        line(plot, STEMS, stems, stroke(2), look.struck());
     }
 
     private void limits(XYPlot plot) {
@@ -216,14 +196,14 @@ public final class MandelChart {
         // As one path, so that dashes do not begin anew at every laboratory.
         renderer.setDrawSeriesLineAsPath(true);
         for (int sign : isH ? new int[] {1, -1} : new int[] {1}) {
-            line(lines, renderer, found -> sign * found.critical5(), parts.dashes());
-            line(lines, renderer, found -> sign * found.critical1(), parts.stroke(1.8));
+            line(lines, renderer, found -> sign * found.critical5(), dashes());
+            line(lines, renderer, found -> sign * found.critical1(), stroke(1.8));
         }
         plot.setDataset(LIMITS, lines);
         plot.setRenderer(LIMITS, renderer);
         if (data.values().stream().anyMatch(value -> value.found().isPresent())) {
-            parts.addLegendLine(words.get("legend.critical-5"), parts.dashes(), look.factor());
-            parts.addLegendLine(words.get("legend.critical-1"), parts.stroke(1.8), look.factor());
+            addLegendLine(words.get("legend.critical-5"), dashes(), look.factor());
+            addLegendLine(words.get("legend.critical-1"), stroke(1.8), look.factor());
         }
     }
 
@@ -265,9 +245,9 @@ public final class MandelChart {
     /** Parts the laboratories from one another, and shows where 0 is. */
     private void partings(XYPlot plot) {
         for (int i = 1; i < data.laboratories().size(); i++) {
-            plot.addDomainMarker(new ValueMarker(i - 0.5, look.grid(), parts.stroke(1)), Layer.BACKGROUND);
+            plot.addDomainMarker(new ValueMarker(i - 0.5, look.grid(), stroke(1)), Layer.BACKGROUND);
         }
-        plot.addRangeMarker(new ValueMarker(0, look.text(), parts.stroke(1)), Layer.BACKGROUND);
+        plot.addRangeMarker(new ValueMarker(0, look.text(), stroke(1)), Layer.BACKGROUND);
     }
 
     /** Says above the plot what is not shown in it or says next to nothing, and why: once for each reason. */
@@ -290,15 +270,15 @@ public final class MandelChart {
             }
         }
         levels.forEach((why, which) ->
-                parts.explainAbove(words.get("note.no-mandel", data.statistic().symbol(), names(which), why)));
-        laboratories.forEach((why, which) -> parts.explainAbove(
-                words.get("note.no-mandel-of", data.statistic().symbol(), String.join(", ", which), why)));
+                explainAbove(words.get("note.no-mandel", data.statistic().symbol(), names(which), why)));
+        laboratories.forEach((why, which) ->
+                explainAbove(words.get("note.no-mandel-of", data.statistic().symbol(), String.join(", ", which), why)));
         List<Integer> twoOfTwo = IntStream.range(0, data.levels().size())
                 .filter(data::isTwoOfTwo)
                 .boxed()
                 .toList();
         if (!twoOfTwo.isEmpty()) {
-            parts.explainAbove(words.get("note.two-of-two", names(twoOfTwo)));
+            explainAbove(words.get("note.two-of-two", names(twoOfTwo)));
         }
     }
 

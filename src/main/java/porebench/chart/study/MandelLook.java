@@ -7,7 +7,6 @@ import porebench.chart.look.ChartLook;
 import porebench.chart.look.LegendMark;
 import porebench.chart.look.OperatorShape;
 import porebench.chart.look.PointLook;
-import porebench.chart.look.StateShape;
 import porebench.statistics.outlier.Suspicion;
 
 /** How a laboratory's h or k looks: told apart by shape, colour only helps. */
@@ -61,13 +60,12 @@ enum MandelLook implements LegendMark {
         };
     }
 
-    /** Returns the shape around the origin, which fits a square of the given side. */
     @Override
     public Shape shape(double side) {
         return switch (this) {
-            case CONSISTENT -> StateShape.of(PointLook.COUNTED, side);
+            case CONSISTENT -> PointLook.COUNTED.shape(side);
             case STRAGGLER -> OperatorShape.OPEN_SQUARE.shape(side);
-            case OUTLIER -> StateShape.of(PointLook.SIGNAL, side);
+            case OUTLIER -> PointLook.SIGNAL.shape(side);
             case NOT_SHOWN -> new Rectangle2D.Double(-side / 2, -side * BAR_SHARE / 2, side, side * BAR_SHARE);
         };
     }

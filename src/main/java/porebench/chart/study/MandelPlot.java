@@ -1,7 +1,14 @@
 package porebench.chart.study;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
+import org.jfree.chart.JFreeChart;
+import porebench.chart.look.ChartLook;
+import porebench.chart.look.Plottable;
+import porebench.chart.look.TableColumns;
+import porebench.port.DataTable;
 import porebench.quantity.Symbolic;
 import porebench.statistics.comparison.Mandel;
 
@@ -15,11 +22,35 @@ import porebench.statistics.comparison.Mandel;
  * @param isSimulated whether nothing of it was measured, as in a book for training
  */
 public record MandelPlot(
-        Statistic statistic, List<String> laboratories, List<String> levels, List<Value> values, boolean isSimulated) {
+        Statistic statistic, List<String> laboratories, List<String> levels, List<Value> values, boolean isSimulated)
+        implements Plottable {
     public MandelPlot {
         laboratories = List.copyOf(laboratories);
         levels = List.copyOf(levels);
         values = List.copyOf(values);
+    }
+
+    @Override
+    public JFreeChart chart(ChartLook look, Locale locale) {
+        return new MandelChart(this, look, locale).chart();
+    }
+
+    @Override
+    public DataTable table() {
+        return new TableColumns<Value>()
+                .text("statistic", value -> statistic.symbol())
+                .text("laboratory", value -> laboratories.get(value.laboratory()))
+                .text("level", value -> levels.get(value.level()))
+                .whole("results", Value::results)
+                .text("value", value -> value.figure(Mandel::statistic))
+                .text("critical_5", value -> value.figure(Mandel::critical5))
+                .text("critical_1", value -> value.figure(Mandel::critical1))
+                .text(
+                        "verdict",
+                        value ->
+                                value.found.map(one -> one.suspicion().symbol()).orElse(""))
+                .text("reason", Value::whyNot)
+                .table(values);
     }
 
     /** Which statistic is plotted. */
@@ -39,7 +70,11 @@ public record MandelPlot(
      * @param found the statistic with its critical values; empty where it would mean nothing
      * @param whyNot a sentence why there is none; blank where there is one
      */
-    public record Value(int laboratory, int level, int results, Optional<Mandel> found, String whyNot) {}
+    public record Value(int laboratory, int level, int results, Optional<Mandel> found, String whyNot) {
+        private String figure(Function<Mandel, Double> figure) {
+            return found.map(figure).map(TableColumns::number).orElse("");
+        }
+    }
 
     /** Returns whether a level has the statistic of any laboratory. */
     boolean isJudged(int level) {

@@ -1,6 +1,12 @@
 package porebench.chart.study;
 
 import java.util.List;
+import java.util.Locale;
+import org.jfree.chart.JFreeChart;
+import porebench.chart.look.ChartLook;
+import porebench.chart.look.Plottable;
+import porebench.chart.look.TableColumns;
+import porebench.port.DataTable;
 
 /**
  * Readings of the same samples by several operators.
@@ -11,11 +17,28 @@ import java.util.List;
  * @param isSimulated whether nothing of it was measured, as in a book for training
  */
 public record ReadingsBySample(
-        List<String> operators, List<String> samples, List<Reading> readings, boolean isSimulated) {
+        List<String> operators, List<String> samples, List<Reading> readings, boolean isSimulated)
+        implements Plottable {
     public ReadingsBySample {
         operators = List.copyOf(operators);
         samples = List.copyOf(samples);
         readings = List.copyOf(readings);
+    }
+
+    @Override
+    public JFreeChart chart(ChartLook look, Locale locale) {
+        return new ReadingsBySampleChart(this, look, locale).chart();
+    }
+
+    @Override
+    public DataTable table() {
+        // In the form that a study is read from.
+        return new TableColumns<Reading>()
+                .text("operator", reading -> operators.get(reading.operator()))
+                .text("sample", reading -> samples.get(reading.sample()))
+                .whole("repeat", Reading::repeat)
+                .number("value", Reading::value)
+                .table(readings);
     }
 
     /**

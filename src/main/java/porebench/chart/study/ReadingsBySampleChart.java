@@ -12,55 +12,39 @@ import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.ChartLook;
+import porebench.chart.look.Drawing;
 import porebench.chart.look.OperatorShape;
-import porebench.chart.look.PlotParts;
-import porebench.chart.look.PlotWords;
 import porebench.chart.study.ReadingsBySample.Reading;
 
 /** The readings of every sample, a shape an operator, and a line through the means of each operator. */
-public final class ReadingsBySampleChart {
-    private static final int POINTS = 0;
-    private static final int MEANS = 1;
+final class ReadingsBySampleChart extends Drawing {
     private static final double SIDE = 10;
 
     /** Operators stand side by side over a sample, this wide together. */
     private static final double SPREAD = 0.5;
 
     private final ReadingsBySample data;
-    private final ChartLook look;
-    private final PlotWords words;
-    private final PlotParts parts;
 
-    private ReadingsBySampleChart(ReadingsBySample data, ChartLook look, Locale locale) {
+    ReadingsBySampleChart(ReadingsBySample data, ChartLook look, Locale locale) {
+        super(look, locale);
         this.data = data;
-        this.look = look;
-        this.words = new PlotWords(locale);
-        this.parts = new PlotParts(look, words);
     }
 
-    public static JFreeChart of(ReadingsBySample data, ChartLook look, Locale locale) {
-        return new ReadingsBySampleChart(data, look, locale).chart();
-    }
-
-    private JFreeChart chart() {
+    JFreeChart chart() {
         XYPlot plot = new XYPlot();
         SymbolAxis samples =
                 new SymbolAxis(words.get("axis.sample"), data.samples().toArray(String[]::new));
         samples.setGridBandsVisible(false);
         samples.setRange(-0.6, data.samples().size() - 0.4);
-        parts.dress(samples);
+        dress(samples);
         plot.setDomainAxis(samples);
-        NumberAxis values = new NumberAxis(words.get("axis.reading"));
-        values.setStandardTickUnits(NumberAxis.createStandardTickUnits(words.locale()));
+        NumberAxis values = numbers(words.get("axis.reading"));
         values.setAutoRangeIncludesZero(false);
-        parts.dress(values);
         plot.setRangeAxis(values);
         points(plot);
         means(plot);
-        if (data.isSimulated()) {
-            parts.sayAbove(words.get("notice.simulated"));
-        }
-        return parts.chart(plot);
+        sayIfSimulated(data.isSimulated());
+        return chart(plot);
     }
 
     private double place(int operator, int sample) {
@@ -87,10 +71,10 @@ public final class ReadingsBySampleChart {
             renderer.setSeriesShape(operator, shape.shape(SIDE * look.scale()));
             renderer.setSeriesShapesFilled(operator, shape.isFilled());
             renderer.setSeriesPaint(operator, shape.colour(look));
-            renderer.setSeriesOutlineStroke(operator, parts.stroke(1.6));
-            renderer.setSeriesStroke(operator, parts.stroke(1.6));
+            renderer.setSeriesOutlineStroke(operator, stroke(1.6));
+            renderer.setSeriesStroke(operator, stroke(1.6));
             renderer.setSeriesToolTipGenerator(operator, (dataset, index, item) -> tips.get(item));
-            parts.addLegendShape(shape, data.operators().get(operator));
+            addLegendShape(shape, data.operators().get(operator));
         }
         plot.setDataset(POINTS, points);
         plot.setRenderer(POINTS, renderer);
@@ -124,17 +108,17 @@ public final class ReadingsBySampleChart {
             renderer.setSeriesPaint(operator, OperatorShape.of(operator).colour(look));
             renderer.setSeriesStroke(operator, stroke(operator));
         }
-        plot.setDataset(MEANS, means);
-        plot.setRenderer(MEANS, renderer);
-        parts.addLegendLine(words.get("legend.means-of-operator"), parts.stroke(1), look.text());
+        plot.setDataset(LINES, means);
+        plot.setRenderer(LINES, renderer);
+        addLegendLine(words.get("legend.means-of-operator"), stroke(1), look.text());
     }
 
     private BasicStroke stroke(int operator) {
         return switch (operator % 4) {
-            case 0 -> parts.stroke(1.2);
-            case 1 -> parts.dashes();
-            case 2 -> parts.dots();
-            default -> parts.limits();
+            case 0 -> stroke(1.2);
+            case 1 -> dashes();
+            case 2 -> dots();
+            default -> limits();
         };
     }
 }

@@ -114,7 +114,7 @@ final class InterlabReport implements Report {
             fields.number("statistic", one.statistic());
             fields.number("critical5", one.critical5());
             fields.number("critical1", one.critical1());
-            fields.text("verdict", symbol(one.suspicion()));
+            fields.text("verdict", one.suspicion().symbol());
         });
     }
 
@@ -132,7 +132,7 @@ final class InterlabReport implements Report {
                 fields.number("critical1", test.critical1());
                 fields.whole("size", test.size());
                 fields.text("laboratory", name(comparison, test.index()));
-                fields.text("verdict", symbol(test.suspicion()));
+                fields.text("verdict", test.suspicion().symbol());
             });
             reason(fields, "reason", comparison.cochran());
         });
@@ -141,7 +141,7 @@ final class InterlabReport implements Report {
                 fields.number("statistic", test.statistic());
                 fields.number("p", test.p());
                 fields.text("laboratory", name(comparison, test.index()));
-                fields.text("verdict", symbol(Suspicion.ofProbability(test.p())));
+                fields.text("verdict", Suspicion.ofProbability(test.p()).symbol());
             });
             reason(fields, "reason", comparison.grubbs());
         });
@@ -150,7 +150,7 @@ final class InterlabReport implements Report {
                 fields.number("statistic", test.statistic());
                 fields.number("p", test.p());
                 fields.flag("high", test.isHigh());
-                fields.text("verdict", symbol(Suspicion.ofProbability(test.p())));
+                fields.text("verdict", Suspicion.ofProbability(test.p()).symbol());
             });
             reason(fields, "reason", comparison.grubbsTwo());
         });
@@ -175,14 +175,6 @@ final class InterlabReport implements Report {
 
     private static String name(LaboratoryComparison comparison, int index) {
         return comparison.cells().get(index).laboratory();
-    }
-
-    private static String symbol(Suspicion suspicion) {
-        return switch (suspicion) {
-            case NONE -> "none";
-            case STRAGGLER -> "straggler";
-            case OUTLIER -> "outlier";
-        };
     }
 
     /** Returns h of every laboratory, none where it means nothing. */

@@ -1,13 +1,14 @@
 package porebench.statistics.outlier;
 
 import porebench.quantity.Require;
+import porebench.quantity.Symbolic;
 
 /**
  * How far something stands out, in the words of ISO 5725-2.
  *
  * <p>Source: ISO 5725-2:1994, 7.1 and 7.3.2; recalled.
  */
-public enum Suspicion {
+public enum Suspicion implements Symbolic {
     /** Not above the 5 % critical value. */
     NONE,
     /** Above the 5 % critical value, not above that of 1 %: to be looked into, and kept. */

@@ -24,6 +24,7 @@ import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
 import porebench.chart.PlotData;
+import porebench.chart.look.Drawing;
 import porebench.chart.look.PlotPoint;
 import porebench.chart.look.PointLook;
 import porebench.chart.look.TrialPoint;
@@ -65,11 +66,11 @@ class ControlPlotChartTest {
     }
 
     private static JFreeChart chart(ControlPlot plot) {
-        return ControlPlotChart.of(plot, PlotData.LOOK, Locale.ENGLISH);
+        return plot.chart(PlotData.LOOK, Locale.ENGLISH);
     }
 
     private static int count(XYPlot plot, PointLook look) {
-        XYDataset points = plot.getDataset(ControlPlotChart.POINTS);
+        XYDataset points = plot.getDataset(Drawing.POINTS);
         return points.getItemCount(points.indexOf(look.name()));
     }
 
@@ -89,7 +90,7 @@ class ControlPlotChartTest {
 
     @Test
     void noLineReachesFromOnePhaseToTheNextAndLimitsThatGoOnAreOneLine() {
-        XYDataset lines = PlotPoint.parts(chart(plot(false))).get(0).getDataset(ControlPlotChart.LINES);
+        XYDataset lines = PlotPoint.parts(chart(plot(false))).get(0).getDataset(Drawing.LINES);
         int joined = lines.indexOf("joined");
         List<Double> y = new ArrayList<>();
         for (int i = 0; i < lines.getItemCount(joined); i++) {
@@ -181,7 +182,7 @@ class ControlPlotChartTest {
 
     @Test
     void theFiguresSayValuesLimitsSignalsAndChanges() {
-        DataTable table = ControlTable.of(plot(false));
+        DataTable table = plot(false).table();
         assertThat(table.rows().get(3))
                 .containsExactly(
                         "4",
@@ -242,7 +243,7 @@ class ControlPlotChartTest {
     void struckAndVoidTrialsAreDrawnAsSuchAndNamedInTheLegend() {
         JFreeChart chart = chart(withOthers());
         XYPlot level = PlotPoint.parts(chart).get(0);
-        XYDataset points = level.getDataset(ControlPlotChart.POINTS);
+        XYDataset points = level.getDataset(Drawing.POINTS);
         int struck = points.indexOf(PointLook.STRUCK.name());
         assertThat(points.getXValue(struck, 0)).isEqualTo(2.25);
         assertThat(points.getYValue(struck, 0)).isEqualTo(1.4);
@@ -258,7 +259,7 @@ class ControlPlotChartTest {
 
     @Test
     void theFiguresHaveARowForEveryTrialThatIsNotCounted() {
-        DataTable table = ControlTable.of(withOthers());
+        DataTable table = withOthers().table();
         assertThat(table.rows()).hasSize(7);
         assertThat(table.rows().get(0)).endsWith("counted", "", "", "", "", "", "88");
         assertThat(table.rows().get(5))
@@ -276,15 +277,15 @@ class ControlPlotChartTest {
         ControlPlot plot = new ControlPlot(
                 List.of(sums("T-1", 0.1, 0.2), sums("T-2", 0.6, 0)), List.of(), "sum (% air)", "", 0, 2, false);
         JFreeChart chart = chart(plot);
-        XYDataset points = chart.getXYPlot().getDataset(ControlPlotChart.POINTS);
+        XYDataset points = chart.getXYPlot().getDataset(Drawing.POINTS);
         int counted = points.indexOf(PointLook.COUNTED.name());
         assertThat(List.of(points.getYValue(counted, 0), points.getYValue(counted, 1), points.getYValue(counted, 2)))
                 .containsExactly(0.1, -0.2, -0.0);
         assertThat(points.getYValue(points.indexOf(PointLook.SIGNAL.name()), 0)).isEqualTo(0.6);
-        XYDataset lines = chart.getXYPlot().getDataset(ControlPlotChart.LINES);
+        XYDataset lines = chart.getXYPlot().getDataset(Drawing.LINES);
         assertThat(lines.getYValue(lines.indexOf("lower"), 1)).isEqualTo(-0.2);
         assertThat(chart.getXYPlot().getRangeAxis().getRange().contains(-0.5)).isTrue();
-        assertThat(ControlTable.of(plot).rows().get(1)).endsWith("counted", "", "0.6", "0", "0.05", "0.5", "");
+        assertThat(plot.table().rows().get(1)).endsWith("counted", "", "0.6", "0", "0.05", "0.5", "");
     }
 
     private static ControlPlot.Point sums(String id, double high, double low) {
@@ -349,7 +350,7 @@ class ControlPlotChartTest {
         chart.createBufferedImage(1000, 480);
         assertThat(count(plot, PointLook.COUNTED)).isBetween(1000, 2000);
         assertThat(count(plot, PointLook.SIGNAL)).isEqualTo(100);
-        XYDataset lines = plot.getDataset(ControlPlotChart.LINES);
+        XYDataset lines = plot.getDataset(Drawing.LINES);
         assertThat(lines.getItemCount(lines.indexOf("joined"))).isBetween(1000, 4000);
         assertThat(PlotPoint.of(chart)).hasSize(100_000);
         plot.getDomainAxis().setRange(1000, 1100);

@@ -23,7 +23,7 @@ class BudgetChartTest {
             0.0361);
 
     private static CategoryPlot plot(BudgetBars data) {
-        return BudgetChart.of(data, PlotData.LOOK, Locale.ENGLISH).getCategoryPlot();
+        return data.chart(PlotData.LOOK, Locale.ENGLISH).getCategoryPlot();
     }
 
     private static String label(CategoryPlot plot, int column) {
@@ -77,8 +77,8 @@ class BudgetChartTest {
 
     @Test
     void isDrawnAlsoWhenEverythingIsNothing() {
-        JFreeChart chart = BudgetChart.of(
-                new BudgetBars(List.of(new BudgetBars.Bar("scatter", 0, 0, false)), 0), PlotData.LOOK, Locale.ENGLISH);
+        JFreeChart chart = new BudgetBars(List.of(new BudgetBars.Bar("scatter", 0, 0, false)), 0)
+                .chart(PlotData.LOOK, Locale.ENGLISH);
         BufferedImage picture = chart.createBufferedImage(400, 200);
         assertThat(picture.getWidth()).isEqualTo(400);
     }

@@ -19,10 +19,9 @@ import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
 import porebench.chart.PlotData;
-import porebench.chart.look.PlotParts;
+import porebench.chart.look.Drawing;
 import porebench.chart.look.PlotWords;
 import porebench.chart.look.PointLook;
-import porebench.chart.look.StateShape;
 import porebench.chart.look.TrialTip;
 
 class TrialOrderChartTest {
@@ -31,7 +30,7 @@ class TrialOrderChartTest {
     }
 
     private static JFreeChart chart(FactorByTrial data) {
-        return TrialOrderChart.of(data, PlotData.LOOK, Locale.ENGLISH);
+        return data.chart(PlotData.LOOK, Locale.ENGLISH);
     }
 
     private static FactorByTrial countedOnly(double... factors) {
@@ -46,7 +45,7 @@ class TrialOrderChartTest {
 
     @Test
     void pointsStandByStateAtTheirPlaceInTheOrder() {
-        XYDataset trials = plot(PlotData.mixed()).getDataset(PlotParts.TRIALS);
+        XYDataset trials = plot(PlotData.mixed()).getDataset(Drawing.POINTS);
         int counted = trials.indexOf("COUNTED");
         int struck = trials.indexOf("STRUCK");
         assertThat(trials.getItemCount(counted)).isEqualTo(2);
@@ -59,7 +58,7 @@ class TrialOrderChartTest {
     @Test
     void aVoidTrialWithoutAValueIsMarkedAtTheFoot() {
         XYPlot plot = plot(PlotData.mixed());
-        XYDataset trials = plot.getDataset(PlotParts.TRIALS);
+        XYDataset trials = plot.getDataset(Drawing.POINTS);
         int voided = trials.indexOf("VOID");
         double low = plot.getRangeAxis().getLowerBound();
         double high = plot.getRangeAxis().getUpperBound();
@@ -70,7 +69,7 @@ class TrialOrderChartTest {
 
     @Test
     void meanAndReportedFactorRunAcrossAllTrials() {
-        XYDataset lines = plot(PlotData.mixed()).getDataset(PlotParts.LINES);
+        XYDataset lines = plot(PlotData.mixed()).getDataset(Drawing.LINES);
         int mean = lines.indexOf("mean");
         int reported = lines.indexOf("reported");
         assertThat(lines.getYValue(mean, 0)).isEqualTo(0.45);
@@ -107,19 +106,19 @@ class TrialOrderChartTest {
     void statesDifferByShapeNotByColourAlone() {
         List<Rectangle2D> bounds = new ArrayList<>();
         for (PointLook look : PointLook.values()) {
-            bounds.add(StateShape.of(look, 10).getBounds2D());
+            bounds.add(look.shape(10).getBounds2D());
         }
         // A disc, an open diamond, a cross and a triangle: each holds other places, or is hollow where its like is
         // filled.
         assertThat(Arrays.stream(PointLook.values())
                         .map(look -> look.isFilled() + " "
-                                + StateShape.of(look, 10).contains(0, -4.5) + " "
-                                + StateShape.of(look, 10).contains(3, 0) + " "
-                                + StateShape.of(look, 10).contains(2.5, 3)))
+                                + look.shape(10).contains(0, -4.5) + " "
+                                + look.shape(10).contains(3, 0) + " "
+                                + look.shape(10).contains(2.5, 3)))
                 .doesNotHaveDuplicates();
         assertThat(PointLook.SIMULATED.isFilled()).isFalse();
-        assertThat(StateShape.of(PointLook.SIMULATED, 10).getBounds2D())
-                .isEqualTo(StateShape.of(PointLook.COUNTED, 10).getBounds2D());
+        assertThat(PointLook.SIMULATED.shape(10).getBounds2D())
+                .isEqualTo(PointLook.COUNTED.shape(10).getBounds2D());
         assertThat(bounds).allSatisfy(each -> assertThat(each.getWidth()).isBetween(6.0, 10.1));
     }
 
@@ -133,11 +132,10 @@ class TrialOrderChartTest {
     @Test
     void hoverTellsTheWholeTrial() {
         XYPlot plot = plot(PlotData.mixed());
-        XYDataset trials = plot.getDataset(PlotParts.TRIALS);
+        XYDataset trials = plot.getDataset(Drawing.POINTS);
         int struck = trials.indexOf("STRUCK");
-        String tip = plot.getRenderer(PlotParts.TRIALS)
-                .getToolTipGenerator(struck, 0)
-                .generateToolTip(trials, struck, 0);
+        String tip =
+                plot.getRenderer(Drawing.POINTS).getToolTipGenerator(struck, 0).generateToolTip(trials, struck, 0);
         assertThat(tip)
                 .isEqualTo("<html>Trial K7-3<br>2026-03-02 10:30, R. Vane, meter meter-2<br>G = 1.40 % air<br>"
                         + "struck: spilled &lt;half&gt; the water</html>");

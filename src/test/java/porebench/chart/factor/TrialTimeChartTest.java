@@ -16,11 +16,11 @@ import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
 import porebench.chart.PlotData;
-import porebench.chart.look.PlotParts;
+import porebench.chart.look.Drawing;
 
 class TrialTimeChartTest {
     private static XYPlot plot(FactorOverTime data) {
-        return TrialTimeChart.of(data, PlotData.LOOK, Locale.ENGLISH).getXYPlot();
+        return data.chart(PlotData.LOOK, Locale.ENGLISH).getXYPlot();
     }
 
     private static double at(String instant) {
@@ -29,13 +29,13 @@ class TrialTimeChartTest {
 
     @Test
     void trialsStandAtTheirTimeAsWritten() {
-        XYDataset trials = plot(PlotData.overTime()).getDataset(PlotParts.TRIALS);
+        XYDataset trials = plot(PlotData.overTime()).getDataset(Drawing.POINTS);
         assertThat(trials.getXValue(trials.indexOf("COUNTED"), 0)).isEqualTo(at("2026-03-02T10:30:00Z"));
     }
 
     @Test
     void aFactorHoldsUntilTheNextAndAWithdrawalLeavesAGap() {
-        XYDataset lines = plot(PlotData.overTime()).getDataset(PlotParts.LINES);
+        XYDataset lines = plot(PlotData.overTime()).getDataset(Drawing.LINES);
         assertThat(lines.getItemCount(0)).isEqualTo(5);
         assertThat(lines.getXValue(0, 0)).isEqualTo(at("2026-01-10T00:00:00Z"));
         assertThat(lines.getYValue(0, 0)).isEqualTo(0.3);
@@ -76,8 +76,8 @@ class TrialTimeChartTest {
                 List.of(),
                 LocalDate.of(2026, 3, 2));
         assertThat(List.of(empty, single, PlotData.overTime()))
-                .allSatisfy(data -> assertThatCode(() -> TrialTimeChart.of(data, PlotData.LOOK, Locale.ENGLISH)
-                                .createBufferedImage(640, 360))
+                .allSatisfy(data -> assertThatCode(
+                                () -> data.chart(PlotData.LOOK, Locale.ENGLISH).createBufferedImage(640, 360))
                         .doesNotThrowAnyException());
     }
 }

@@ -15,6 +15,7 @@ import org.jfree.data.xy.IntervalXYDataset;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
 import porebench.chart.PlotData;
+import porebench.chart.look.Drawing;
 
 class MeterChartsTest {
     private static final DialErrors DIAL = new DialErrors(
@@ -37,11 +38,11 @@ class MeterChartsTest {
             List.of(new ElevationReadings.Reading(0, 4.9), new ElevationReadings.Reading(1000, 5.3)), 5, 200, 183);
 
     private static XYPlot dial() {
-        return DialErrorChart.of(DIAL, PlotData.LOOK, Locale.ENGLISH).getXYPlot();
+        return DIAL.chart(PlotData.LOOK, Locale.ENGLISH).getXYPlot();
     }
 
     private static XYPlot bowl() {
-        return BowlHistoryChart.of(BOWL, PlotData.LOOK, Locale.ENGLISH).getXYPlot();
+        return BOWL.chart(PlotData.LOOK, Locale.ENGLISH).getXYPlot();
     }
 
     private static double at(String instant) {
@@ -50,7 +51,7 @@ class MeterChartsTest {
 
     @Test
     void checkPointsStandWithTheirBarsByWhetherTheyPass() {
-        IntervalXYDataset points = (IntervalXYDataset) dial().getDataset(DialErrorChart.POINTS);
+        IntervalXYDataset points = (IntervalXYDataset) dial().getDataset(Drawing.POINTS);
         int passed = points.indexOf("passed");
         int failed = points.indexOf("failed");
         assertThat(points.getXValue(passed, 0)).isEqualTo(5);
@@ -62,7 +63,7 @@ class MeterChartsTest {
 
     @Test
     void theErrorIsHeldBeyondThePointsAndTheModelStandsBeside() {
-        XYDataset lines = dial().getDataset(DialErrorChart.LINES);
+        XYDataset lines = dial().getDataset(Drawing.LINES);
         int before = lines.indexOf("before");
         int beyond = lines.indexOf("beyond");
         assertThat(lines.getYValue(before, 0)).isEqualTo(0.05);
@@ -94,9 +95,9 @@ class MeterChartsTest {
                         "check point, outside the tolerance",
                         "predicted by Boyle and Mariotte",
                         "tolerance, ±0.10 % air");
-        XYDataset points = plot.getDataset(DialErrorChart.POINTS);
+        XYDataset points = plot.getDataset(Drawing.POINTS);
         int failed = points.indexOf("failed");
-        assertThat(plot.getRenderer(DialErrorChart.POINTS)
+        assertThat(plot.getRenderer(Drawing.POINTS)
                         .getToolTipGenerator(failed, 0)
                         .generateToolTip(points, failed, 0))
                 .contains("10.00 % air reads 10.20 %", "error +0.20 % air", "does not pass");
@@ -104,20 +105,19 @@ class MeterChartsTest {
 
     @Test
     void aVolumeHoldsUntilTheNextAndTheLastUntilToday() {
-        XYDataset steps = bowl().getDataset(BowlHistoryChart.STEPS);
+        XYDataset steps = bowl().getDataset(Drawing.LINES);
         assertThat(steps.getXValue(0, 1)).isEqualTo(at("2026-03-01T00:00:00Z"));
         assertThat(steps.getYValue(0, 1)).isEqualTo(7.05);
         assertThat(steps.getXValue(0, 3)).isEqualTo(at("2026-04-01T00:00:00Z"));
         assertThat(steps.getYValue(0, 3)).isEqualTo(7.04);
-        IntervalXYDataset found = (IntervalXYDataset) bowl().getDataset(BowlHistoryChart.FOUND);
+        IntervalXYDataset found = (IntervalXYDataset) bowl().getDataset(Drawing.POINTS);
         assertThat(found.getStartYValue(found.indexOf("passed"), 0)).isEqualTo(7.05 - 0.002);
         assertThat(bowl().getRangeAxis().getLabel()).isEqualTo("bowl volume (L)");
     }
 
     @Test
     void theElevationsWithinTheLimitAreABand() {
-        XYPlot plot =
-                ElevationChart.of(ELEVATION, PlotData.LOOK, Locale.ENGLISH).getXYPlot();
+        XYPlot plot = ELEVATION.chart(PlotData.LOOK, Locale.ENGLISH).getXYPlot();
         assertThat(plot.getDomainMarkers(Layer.BACKGROUND))
                 .filteredOn(IntervalMarker.class::isInstance)
                 .singleElement()
@@ -130,15 +130,13 @@ class MeterChartsTest {
     @Test
     void drawsEverythingAlsoWhenThereIsLittle() {
         List<JFreeChart> charts = List.of(
-                DialErrorChart.of(DIAL, PlotData.LOOK, Locale.ENGLISH),
-                DialErrorChart.of(new DialErrors("C-1", List.of(), List.of(), 0.1), PlotData.LOOK, Locale.GERMANY),
-                BowlHistoryChart.of(BOWL, PlotData.LOOK, Locale.ENGLISH),
-                BowlHistoryChart.of(
-                        new BowlHistory(List.of(), List.of(), LocalDate.of(2026, 4, 1), "ft3"),
-                        PlotData.LOOK,
-                        Locale.ENGLISH),
-                ElevationChart.of(ELEVATION, PlotData.LOOK, Locale.ENGLISH),
-                ElevationChart.of(new ElevationReadings(List.of(), 5, 0, 183), PlotData.LOOK, Locale.ENGLISH));
+                DIAL.chart(PlotData.LOOK, Locale.ENGLISH),
+                new DialErrors("C-1", List.of(), List.of(), 0.1).chart(PlotData.LOOK, Locale.GERMANY),
+                BOWL.chart(PlotData.LOOK, Locale.ENGLISH),
+                new BowlHistory(List.of(), List.of(), LocalDate.of(2026, 4, 1), "ft3")
+                        .chart(PlotData.LOOK, Locale.ENGLISH),
+                ELEVATION.chart(PlotData.LOOK, Locale.ENGLISH),
+                new ElevationReadings(List.of(), 5, 0, 183).chart(PlotData.LOOK, Locale.ENGLISH));
         assertThat(charts)
                 .allSatisfy(chart -> assertThatCode(() -> chart.createBufferedImage(640, 360))
                         .doesNotThrowAnyException());

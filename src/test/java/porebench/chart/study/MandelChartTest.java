@@ -60,7 +60,7 @@ class MandelChartTest {
     }
 
     private static JFreeChart chart(MandelPlot data) {
-        return MandelChart.of(data, PlotData.LOOK, Locale.ENGLISH);
+        return data.chart(PlotData.LOOK, Locale.ENGLISH);
     }
 
     private static MandelPlot k(List<String> levels, boolean isSimulated, Value... values) {
@@ -220,7 +220,7 @@ class MandelChartTest {
                 .containsExactly(
                         "k is not shown at level porous. There is no spread to judge by.",
                         "k is not shown of Beck (level dense). One result alone has no spread.");
-        assertThat(above(MandelChart.of(data, PlotData.DARK, SPANISH)))
+        assertThat(above(data.chart(PlotData.DARK, SPANISH)))
                 .first()
                 .isEqualTo("k no se muestra en el nivel porous. There is no spread to judge by.");
     }
@@ -271,7 +271,7 @@ class MandelChartTest {
                         "no h, for the reason above",
                         "critical value, 5 %",
                         "critical value, 1 %");
-        assertThat(legend(MandelChart.of(k(LEVELS, false, found(0, 0, 3, 1)), PlotData.LOOK, SPANISH)))
+        assertThat(legend(k(LEVELS, false, found(0, 0, 3, 1)).chart(PlotData.LOOK, SPANISH)))
                 .containsExactly("no mayor que el valor del 5 %", "valor crítico, 5 %", "valor crítico, 1 %");
     }
 
@@ -283,7 +283,8 @@ class MandelChartTest {
         assertThat(axis.getLabel()).isEqualTo("laboratory; in each, the levels from left to right: dense, porous");
         assertThat(axis.isVerticalTickLabels()).isFalse();
         assertThat(plot.getRangeAxis().getLabel()).isEqualTo("Mandel's h");
-        XYPlot spanish = MandelChart.of(k(List.of("dense"), false, found(0, 0, 3, 1)), PlotData.LOOK, SPANISH)
+        XYPlot spanish = k(List.of("dense"), false, found(0, 0, 3, 1))
+                .chart(PlotData.LOOK, SPANISH)
                 .getXYPlot();
         assertThat(spanish.getDomainAxis().getLabel()).isEqualTo("laboratorio");
         assertThat(spanish.getRangeAxis().getLabel()).isEqualTo("k de Mandel");
@@ -319,7 +320,7 @@ class MandelChartTest {
 
     @Test
     void figuresAreOneRowALaboratoryAndLevel() {
-        DataTable table = StudyTables.of(plot(Statistic.H));
+        DataTable table = plot(Statistic.H).table();
         assertThat(table.heading())
                 .containsExactly(
                         "statistic",

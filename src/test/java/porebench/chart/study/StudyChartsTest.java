@@ -41,11 +41,11 @@ class StudyChartsTest {
             true);
 
     private static XYPlot shares() {
-        return ComponentSharesChart.of(SHARES, PlotData.LOOK, Locale.ENGLISH).getXYPlot();
+        return SHARES.chart(PlotData.LOOK, Locale.ENGLISH).getXYPlot();
     }
 
     private static XYPlot readings() {
-        return ReadingsBySampleChart.of(READINGS, PlotData.LOOK, Locale.ENGLISH).getXYPlot();
+        return READINGS.chart(PlotData.LOOK, Locale.ENGLISH).getXYPlot();
     }
 
     @Test
@@ -62,8 +62,8 @@ class StudyChartsTest {
 
     @Test
     void whatWasSimulatedSaysSo() {
-        saysSo(ComponentSharesChart.of(SHARES, PlotData.LOOK, Locale.ENGLISH));
-        saysSo(ReadingsBySampleChart.of(READINGS, PlotData.LOOK, Locale.ENGLISH));
+        saysSo(SHARES.chart(PlotData.LOOK, Locale.ENGLISH));
+        saysSo(READINGS.chart(PlotData.LOOK, Locale.ENGLISH));
     }
 
     private static void saysSo(JFreeChart chart) {
@@ -119,9 +119,9 @@ class StudyChartsTest {
 
     @Test
     void figuresAreTheReadingsInTheFormTheyAreReadFrom() {
-        DataTable table = StudyTables.of(READINGS);
+        DataTable table = READINGS.table();
         assertThat(table.heading()).containsExactly("operator", "sample", "repeat", "value");
         assertThat(table.rows().get(3)).containsExactly("Bo", "S-2", "1", "0.9");
-        assertThat(StudyTables.of(SHARES).rows().get(1)).containsExactly("Day", "", "", "not told apart");
+        assertThat(SHARES.table().rows().get(1)).containsExactly("Day", "", "", "not told apart");
     }
 }
