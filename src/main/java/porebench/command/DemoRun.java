@@ -204,7 +204,8 @@ public final class DemoRun {
             page.gap();
             int trials = evidence.profile().count(FigureName.LEAST_TRIALS);
             WeighOut weighOut = WeighOut.of(sample, trials, 0, evidence.profile());
-            new SampleReport(here, mix, mix.batch().wetSieved(), sample, weighOut).text(page);
+            SampleReport.of(here, mix, mix.batch().wetSieved(), sample, weighOut)
+                    .text(page);
         });
     }
 

@@ -3,6 +3,7 @@ package porebench.statistics;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import porebench.quantity.Symbolic;
 
 /**
  * A test's result where it means something, else the reason why it does not.
@@ -13,7 +14,7 @@ import java.util.function.Function;
  */
 public sealed interface Judged<T> {
     /** Why a test says nothing about some values. */
-    enum Reason {
+    enum Reason implements Symbolic {
         /** There are fewer values than the test is defined for, or than it can tell anything from. */
         TOO_FEW,
         /** There are more values than the method's source covers. */

@@ -26,6 +26,7 @@ import porebench.method.budget.Part;
 import porebench.method.meter.MeterState;
 import porebench.record.MeterCalibration;
 import porebench.record.RecordKind;
+import porebench.statistics.Judged;
 import porebench.statistics.control.RunRule;
 
 /** Every text is used, and every text used is there. */
@@ -68,6 +69,9 @@ class TextsTest {
         Stream.of(Origin.values()).forEach(origin -> used.add("origin." + origin.symbol()));
         Stream.of(Capability.Standing.values()).forEach(standing -> used.add("capability." + standing.symbol()));
         Stream.of(Role.values()).filter(Role::isAggregate).forEach(role -> used.add("role." + role.symbol()));
+        Stream.of(Judged.Reason.values())
+                .flatMap(reason -> Stream.of("stats." + reason.symbol(), "interlab." + reason.symbol()))
+                .forEach(used::add);
         String families =
                 "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|sets|chart|interlab|budget|issue|card|register|import"
                         + "|export|restore|backup|failed|verify|demo|anova|source|variance|gauge|components|crossed";

@@ -8,14 +8,12 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import porebench.command.reply.JsonFields;
+import porebench.command.reply.Layout;
 import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.ProfileOption;
-import porebench.command.reply.Report;
-import porebench.command.reply.TextPage;
 import porebench.evidence.MeterScale;
 import porebench.method.Answer;
 import porebench.method.Problem;
@@ -100,74 +98,45 @@ public final class AirCommand extends OneCommand {
         if (Problem.anyError(problems)) {
             return Outcome.refused(problems);
         }
-        return Outcome.done(new AirReport(asked, answer.value().orElseThrow(), profile), problems);
+        Layout<AirContent> layout = this.<AirContent>laidOut()
+                .cell("air.reading", air -> shown().exact(asked.reading))
+                .in(unit())
+                .cell("air.factor", air -> shown().exact(asked.factor))
+                .in(unit())
+                .exact("airPercent", "air.air", AirContent::percent)
+                .in(unit())
+                .exact("reportedAirPercent", "air.reported", AirContent::reported)
+                .in(unit())
+                .text("rule", air -> rule(air, profile))
+                .line(air -> rule(air, profile));
+        return Outcome.done(layout.report(answer.value().orElseThrow()), problems);
+    }
+
+    private String unit() {
+        return words().get("unit.air");
+    }
+
+    private String rule(AirContent air, Profile profile) {
+        String ties = air.rule().ties() == Ties.TO_EVEN ? "air.ties-even" : "air.ties-away";
+        return words().get(
+                        "air.rule",
+                        shown().exact(air.rule().step()),
+                        words().get(ties),
+                        SourceText.in(here().locale()).say(air.rule().clause()),
+                        profile.title());
     }
 
     private Outcome ofFullMixture(OfFullMixture asked) {
-        Answer<SievedAir> answer =
-                SievedAir.of(asked.air.doubleValue(), asked.passing, asked.total, asked.held, asked.mortar);
-        return answer.value().isPresent()
-                ? Outcome.done(new SievedReport(answer.value().get()), answer.problems())
-                : Outcome.refused(answer.problems());
-    }
-
-    private final class AirReport implements Report {
-        private final OfReading asked;
-        private final AirContent air;
-        private final Profile profile;
-
-        AirReport(OfReading asked, AirContent air, Profile profile) {
-            this.asked = asked;
-            this.air = air;
-            this.profile = profile;
-        }
-
-        private String rule() {
-            String ties = air.rule().ties() == Ties.TO_EVEN ? "air.ties-even" : "air.ties-away";
-            return words().get(
-                            "air.rule",
-                            shown().exact(air.rule().step()),
-                            words().get(ties),
-                            SourceText.in(here().locale()).say(air.rule().clause()),
-                            profile.title());
-        }
-
-        @Override
-        public void json(JsonFields json) {
-            json.number("airPercent", air.percent());
-            json.number("reportedAirPercent", air.reported());
-            json.text("rule", rule());
-        }
-
-        @Override
-        public void text(TextPage page) {
-            String unit = words().get("unit.air");
-            page.row(words().get("air.reading"), shown().exact(asked.reading), unit);
-            page.row(words().get("air.factor"), shown().exact(asked.factor), unit);
-            page.row(words().get("air.air"), shown().exact(air.percent()), unit);
-            page.row(words().get("air.reported"), shown().exact(air.reported()), unit);
-            page.line(rule());
-        }
-    }
-
-    private final class SievedReport implements Report {
-        private final SievedAir air;
-
-        SievedReport(SievedAir air) {
-            this.air = air;
-        }
-
-        @Override
-        public void json(JsonFields json) {
-            json.number("fullMixturePercent", air.fullMixturePercent());
-            json.number("mortarPercent", air.mortarPercent());
-        }
-
-        @Override
-        public void text(TextPage page) {
-            String unit = words().get("unit.air");
-            page.row(words().get("air.full-mixture"), shown().fixed(air.fullMixturePercent(), 2), unit);
-            page.row(words().get("air.mortar"), shown().fixed(air.mortarPercent(), 2), unit);
-        }
+        return Outcome.of(
+                SievedAir.of(asked.air.doubleValue(), asked.passing, asked.total, asked.held, asked.mortar),
+                this.<SievedAir>laidOut()
+                        .number(
+                                "fullMixturePercent",
+                                "air.full-mixture",
+                                SievedAir::fullMixturePercent,
+                                shown().fixed(2))
+                        .in(unit())
+                        .number("mortarPercent", "air.mortar", SievedAir::mortarPercent, shown().fixed(2))
+                        .in(unit()));
     }
 }

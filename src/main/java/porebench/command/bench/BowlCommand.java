@@ -1,19 +1,19 @@
 package porebench.command.bench;
 
+import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import porebench.command.reply.JsonFields;
+import porebench.command.reply.Layout;
 import porebench.command.reply.Machine;
+import porebench.command.reply.NumberText;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Report;
-import porebench.command.reply.TextPage;
-import porebench.method.Answer;
 import porebench.method.meter.BowlVolume;
 import porebench.quantity.DensityUnit;
 import porebench.quantity.Mass;
 import porebench.quantity.Temperature;
+import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
 
 /** {@code bowl}: the volume of a measuring bowl from its weighings with water. */
@@ -37,34 +37,22 @@ public final class BowlCommand extends OneCommand {
 
     @Override
     protected Outcome carryOut() {
-        Answer<BowlVolume> answer = BowlVolume.of(empty, plate, full, water);
-        return answer.value().isPresent()
-                ? Outcome.done(new BowlReport(answer.value().get()), answer.problems())
-                : Outcome.refused(answer.problems());
+        return Outcome.of(
+                BowlVolume.of(empty, plate, full, water),
+                volumes(this.<BowlVolume>laidOut(), shown(), BowlVolume::volume)
+                        .number(
+                                "waterDensity",
+                                "bowl.water-density",
+                                bowl -> bowl.waterDensity().kilogramsPerCubicMetre(),
+                                shown().fixed(2))
+                        .in(DensityUnit.KILOGRAM_PER_CUBIC_METRE.symbol()));
     }
 
-    private final class BowlReport implements Report {
-        private final BowlVolume bowl;
-
-        BowlReport(BowlVolume bowl) {
-            this.bowl = bowl;
-        }
-
-        @Override
-        public void json(JsonFields json) {
-            json.number("bowlLitres", bowl.volume().in(VolumeUnit.LITRE));
-            json.number("waterDensity", bowl.waterDensity().kilogramsPerCubicMetre());
-        }
-
-        @Override
-        public void text(TextPage page) {
-            String name = words().get("bowl.volume");
-            page.row(name, shown().fixed(bowl.volume().in(VolumeUnit.LITRE), 4), VolumeUnit.LITRE.symbol());
-            page.row(name, shown().fixed(bowl.volume().in(VolumeUnit.CUBIC_FOOT), 5), VolumeUnit.CUBIC_FOOT.symbol());
-            page.row(
-                    words().get("bowl.water-density"),
-                    shown().fixed(bowl.waterDensity().kilogramsPerCubicMetre(), 2),
-                    DensityUnit.KILOGRAM_PER_CUBIC_METRE.symbol());
-        }
+    /** Adds the volume of a bowl, in both units for people. */
+    static <T> Layout<T> volumes(Layout<T> layout, NumberText shown, Function<T, Volume> bowl) {
+        return layout.number("bowlLitres", "bowl.volume", of -> bowl.apply(of).in(VolumeUnit.LITRE), shown.fixed(4))
+                .in(VolumeUnit.LITRE.symbol())
+                .number("bowl.volume", of -> bowl.apply(of).in(VolumeUnit.CUBIC_FOOT), shown.fixed(5))
+                .in(VolumeUnit.CUBIC_FOOT.symbol());
     }
 }

@@ -1,11 +1,12 @@
 package porebench.command.bench;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Layout;
 import porebench.command.reply.Machine;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
@@ -61,48 +62,16 @@ final class MeterReport implements Report {
         json.text("meterType", story.meter().value().type().name());
         json.date("at", Optional.of(day));
         json.number("bowlLitres", litres(bowl));
-        json.group("bowl", weighed, (fields, found) -> {
-            fields.whole("fills", found.fills().size());
-            fields.number("standardDeviationLitres", found.litres().standardDeviation());
-            fields.number("standardUncertaintyLitres", found.standardUncertaintyLitres());
-            fields.flag("buoyancyCorrected", found.buoyancyCorrected());
-            fields.flag("passes", found.passes());
-        });
-        dial(json);
-        json.group("column", column, (fields, found) -> {
-            fields.number("vesselPercent", found.vesselPercent());
-            fields.number("expansionPercent", found.expansionPercent());
-            fields.number("readingPercent", found.readingPercent());
-            fields.number("workingKilopascals", found.working().in(PressureUnit.KILOPASCAL));
-            fields.number("halfRangeKilopascals", found.halfRange().in(PressureUnit.KILOPASCAL));
-            fields.number("elevationMetres", found.elevationMetres());
-            fields.flag("passes", found.passes());
-        });
-        json.date("nextDue", story.nextDueOn(day));
-        json.text("state", story.stateOn(day).words());
-        json.list("calibrations", made, (fields, one) -> {
-            MeterCalibration calibration = one.calibration().value();
-            fields.text("calibrationId", calibration.id().text());
-            fields.date("calibratedOn", Optional.of(calibration.calibratedOn()));
-            fields.text("reason", calibration.reason().symbol());
-            fields.flag("passes", one.passes());
-            fields.number("bowlLitres", litres(volume(one)));
-        });
-    }
-
-    private void dial(JsonFields json) {
-        List<DialCurve.Knot> knots = dial.map(found -> found.curve().knots()).orElse(List.of());
-        json.list("dial", knots, (fields, knot) -> {
-            fields.number("readingPercent", knot.readingPercent());
-            fields.number("truePercent", knot.truePercent());
-            fields.number("errorPercent", knot.errorPercent());
-            fields.number("standardUncertaintyPercent", knot.standardUncertaintyPercent());
-            fields.number("modelPercent", dial.orElseThrow().predictedReading(knot.truePercent()));
-        });
+        json.group("bowl", weighed, weighings()::json);
+        dial.ifPresentOrElse(
+                found -> json.list("dial", found.curve().knots(), knots(found)::json),
+                () -> json.texts("dial", List.of()));
         dial.ifPresentOrElse(found -> json.flag("dialPasses", found.curve().passes()), () -> json.absent("dialPasses"));
         json.number(
                 "impliedChamberLitres",
-                number(dial.flatMap(DialCalibration::chamber).map(ImpliedChamber::litres)));
+                dial.flatMap(DialCalibration::chamber)
+                        .map(ImpliedChamber::litres)
+                        .orElse(Double.NaN));
         json.group("initialLine", dial.map(DialCalibration::line), (fields, line) -> {
             fields.number("statedPercent", line.stated());
             fields.number("shiftPercent", line.shiftPercent());
@@ -118,12 +87,104 @@ final class MeterReport implements Report {
             fields.number("limitPercent", change.drift().limitPercent());
             fields.flag("flagged", change.drift().isFlagged());
         });
+        json.group("column", column, column()::json);
+        json.date("nextDue", story.nextDueOn(day));
+        json.text("state", story.stateOn(day).words());
+        json.list("calibrations", made, calibrations()::json);
+    }
+
+    private Layout<BowlCalibration> weighings() {
+        String litre = VolumeUnit.LITRE.symbol();
+        return new Layout<BowlCalibration>(words, shown)
+                .whole("fills", found -> found.fills().size())
+                .number(
+                        "standardDeviationLitres",
+                        "meter.spread",
+                        found -> found.litres().standardDeviation().orElse(Double.NaN),
+                        shown.fixed(4))
+                .in(litre)
+                .number(
+                        "standardUncertaintyLitres",
+                        "meter.uncertainty",
+                        BowlCalibration::standardUncertaintyLitres,
+                        shown.fixed(4))
+                .in(litre)
+                .flag("buoyancyCorrected", BowlCalibration::buoyancyCorrected)
+                .flag("passes", BowlCalibration::passes);
+    }
+
+    private Layout<DialCurve.Knot> knots(DialCalibration found) {
+        DoubleFunction<String> three = shown.fixed(3);
+        return new Layout<DialCurve.Knot>(words, shown)
+                .number("readingPercent", "meter.reading", DialCurve.Knot::readingPercent, three)
+                .number("truePercent", "meter.true", DialCurve.Knot::truePercent, three)
+                .number("errorPercent", "meter.error", DialCurve.Knot::errorPercent, three)
+                .number(
+                        "standardUncertaintyPercent",
+                        "meter.point-uncertainty",
+                        DialCurve.Knot::standardUncertaintyPercent,
+                        three)
+                .number("modelPercent", "meter.model", knot -> found.predictedReading(knot.truePercent()), three)
+                .cell("meter.verdict", knot -> words.get(found.curve().passes(knot) ? "meter.passes" : "meter.fails"));
+    }
+
+    private Layout<ColumnCalibration> column() {
+        String air = words.get("unit.air");
+        String pressure = PressureUnit.KILOPASCAL.symbol();
+        return new Layout<ColumnCalibration>(words, shown)
+                .number("vesselPercent", "meter.vessel", ColumnCalibration::vesselPercent, shown.fixed(3))
+                .in(air)
+                .number("expansionPercent", "meter.expansion", ColumnCalibration::expansionPercent, shown.fixed(3))
+                .in(air)
+                .number("readingPercent", "meter.column-reading", ColumnCalibration::readingPercent, shown.fixed(3))
+                .in(air)
+                .number(
+                        "workingKilopascals",
+                        "meter.working",
+                        found -> found.working().in(PressureUnit.KILOPASCAL),
+                        shown.fixed(2))
+                .in(pressure)
+                .number(
+                        "halfRangeKilopascals",
+                        "meter.half-range",
+                        found -> found.halfRange().in(PressureUnit.KILOPASCAL),
+                        shown.fixed(2))
+                .in(pressure)
+                .number("elevationMetres", "meter.elevation", ColumnCalibration::elevationMetres, shown.fixed(0))
+                .in(words.get("meter.metres"))
+                .flag("passes", ColumnCalibration::passes);
+    }
+
+    private Layout<JudgedCalibration> calibrations() {
+        return new Layout<JudgedCalibration>(words, shown)
+                .text(
+                        "calibrationId",
+                        "meter.calibration",
+                        one -> measured(one).id().text())
+                .text(
+                        "calibratedOn",
+                        "meter.day",
+                        one -> measured(one).calibratedOn().toString())
+                .text("reason", one -> measured(one).reason().symbol())
+                .cell(
+                        "meter.reason",
+                        one -> words.get("reason." + measured(one).reason().symbol()))
+                .flag("passes", JudgedCalibration::passes)
+                .number("bowlLitres", "meter.volume", one -> litres(volume(one)), shown.fixed(4))
+                .cell(
+                        "meter.verdict",
+                        one -> words.get(
+                                measured(one).isNote() ? "meter.note" : one.passes() ? "meter.passes" : "meter.fails"));
+    }
+
+    private static MeterCalibration measured(JudgedCalibration one) {
+        return one.calibration().value();
     }
 
     private Optional<MeterStory.ChamberChange> drift() {
         return story.chamberChanges().stream()
-                .filter(change -> made.stream()
-                        .anyMatch(one -> one.calibration().value().id().equals(change.later())))
+                .filter(change ->
+                        made.stream().anyMatch(one -> measured(one).id().equals(change.later())))
                 .reduce((earlier, later) -> later);
     }
 
@@ -131,12 +192,8 @@ final class MeterReport implements Report {
         return one.bowl().flatMap(Answer::value).map(BowlCalibration::volume);
     }
 
-    private static OptionalDouble litres(Optional<Volume> volume) {
-        return number(volume.map(found -> found.in(VolumeUnit.LITRE)));
-    }
-
-    private static OptionalDouble number(Optional<Double> number) {
-        return number.isPresent() ? OptionalDouble.of(number.get()) : OptionalDouble.empty();
+    private static double litres(Optional<Volume> volume) {
+        return volume.map(found -> found.in(VolumeUnit.LITRE)).orElse(Double.NaN);
     }
 
     @Override
@@ -151,67 +208,18 @@ final class MeterReport implements Report {
                 story.nextDueOn(day).map(LocalDate::toString).orElse(NumberText.NONE),
                 "");
         page.gap();
-        bowlText(page);
+        bowl.ifPresent(volume -> BowlCommand.volumes(new Layout<Volume>(words, shown), shown, Function.identity())
+                .rows(page, volume));
+        weighed.ifPresent(found -> weighings().rows(page, found));
         page.gap();
         dial.ifPresent(found -> dialText(page, found));
-        column.ifPresent(found -> columnText(page, found));
+        column.ifPresent(found -> column().rows(page, found));
         page.gap();
-        page.table(
-                List.of(
-                        words.get("meter.calibration"),
-                        words.get("meter.day"),
-                        words.get("meter.reason"),
-                        words.get("meter.volume"),
-                        words.get("meter.verdict")),
-                made.stream().map(this::row).toList());
-    }
-
-    private List<String> row(JudgedCalibration one) {
-        MeterCalibration calibration = one.calibration().value();
-        String verdict = calibration.isNote() ? "meter.note" : one.passes() ? "meter.passes" : "meter.fails";
-        return List.of(
-                calibration.id().text(),
-                calibration.calibratedOn().toString(),
-                words.get("reason." + calibration.reason().symbol()),
-                shown.fixed(litres(volume(one)), 4),
-                words.get(verdict));
-    }
-
-    private void bowlText(TextPage page) {
-        String litre = VolumeUnit.LITRE.symbol();
-        bowl.ifPresent(volume -> {
-            page.row(words.get("bowl.volume"), shown.fixed(volume.in(VolumeUnit.LITRE), 4), litre);
-            page.row(
-                    words.get("bowl.volume"),
-                    shown.fixed(volume.in(VolumeUnit.CUBIC_FOOT), 5),
-                    VolumeUnit.CUBIC_FOOT.symbol());
-        });
-        weighed.ifPresent(found -> {
-            page.row(words.get("meter.spread"), shown.fixed(found.litres().standardDeviation(), 4), litre);
-            page.row(words.get("meter.uncertainty"), shown.fixed(found.standardUncertaintyLitres(), 4), litre);
-        });
+        calibrations().table(page, made);
     }
 
     private void dialText(TextPage page, DialCalibration found) {
-        List<List<String>> rows = new ArrayList<>();
-        for (DialCurve.Knot knot : found.curve().knots()) {
-            rows.add(List.of(
-                    shown.fixed(knot.readingPercent(), 3),
-                    shown.fixed(knot.truePercent(), 3),
-                    shown.fixed(knot.errorPercent(), 3),
-                    shown.fixed(knot.standardUncertaintyPercent(), 3),
-                    shown.fixed(found.predictedReading(knot.truePercent()), 3),
-                    words.get(found.curve().passes(knot) ? "meter.passes" : "meter.fails")));
-        }
-        page.table(
-                List.of(
-                        words.get("meter.reading"),
-                        words.get("meter.true"),
-                        words.get("meter.error"),
-                        words.get("meter.point-uncertainty"),
-                        words.get("meter.model"),
-                        words.get("meter.verdict")),
-                rows);
+        knots(found).table(page, found.curve().knots());
         String air = words.get("unit.air");
         page.gap();
         page.row(words.get("meter.tolerance"), shown.fixed(found.curve().tolerancePercent(), 3), air);
@@ -224,17 +232,5 @@ final class MeterReport implements Report {
                         words.get("meter.chamber"), shown.fixed(chamber.litres(), 4), VolumeUnit.LITRE.symbol()));
         drift().ifPresent(change ->
                 page.row(words.get("meter.drift"), shown.fixed(change.drift().percent(), 2), "%"));
-    }
-
-    private void columnText(TextPage page, ColumnCalibration found) {
-        String air = words.get("unit.air");
-        String pressure = PressureUnit.KILOPASCAL.symbol();
-        page.row(words.get("meter.vessel"), shown.fixed(found.vesselPercent(), 3), air);
-        page.row(words.get("meter.expansion"), shown.fixed(found.expansionPercent(), 3), air);
-        page.row(words.get("meter.column-reading"), shown.fixed(found.readingPercent(), 3), air);
-        page.row(words.get("meter.working"), shown.fixed(found.working().in(PressureUnit.KILOPASCAL), 2), pressure);
-        page.row(
-                words.get("meter.half-range"), shown.fixed(found.halfRange().in(PressureUnit.KILOPASCAL), 2), pressure);
-        page.row(words.get("meter.elevation"), shown.fixed(found.elevationMetres(), 0), words.get("meter.metres"));
     }
 }

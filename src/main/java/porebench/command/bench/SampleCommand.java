@@ -75,7 +75,7 @@ public final class SampleCommand extends OneCommand {
         CorrectionSample sample = answer.orElseThrow().value().orElseThrow();
         WeighOut weighOut = WeighOut.of(sample, trials, sparePercent.doubleValue(), profile);
         return Outcome.done(
-                new SampleReport(here(), mix.orElseThrow(), batch.orElseThrow().wetSieved(), sample, weighOut), all);
+                SampleReport.of(here(), mix.orElseThrow(), batch.orElseThrow().wetSieved(), sample, weighOut), all);
     }
 
     private void checkSmall(Profile profile, List<Problem> problems) {

@@ -1,154 +1,138 @@
 package porebench.command.bench;
 
-import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.List;
-import porebench.command.reply.JsonFields;
+import java.util.function.Function;
+import porebench.command.reply.Layout;
 import porebench.command.reply.Machine;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
-import porebench.command.reply.TextPage;
 import porebench.method.Texts;
 import porebench.method.sample.Constituent;
 import porebench.method.sample.CorrectionSample;
 import porebench.method.sample.WeighOut;
 import porebench.quantity.Mass;
 import porebench.quantity.MassUnit;
-import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
 import porebench.record.MixDesign;
 
-/** The correction sample of a mix: what to weigh and which waters go with it. */
-public final class SampleReport implements Report {
+/** How the correction sample of a mix is said: what to weigh and which waters go with it. */
+public final class SampleReport {
     private final Texts words;
     private final NumberText shown;
     private final MixDesign mix;
-    private final boolean wetSieved;
-    private final CorrectionSample sample;
-    private final WeighOut weighOut;
+    private final MassUnit unit;
 
-    public SampleReport(Machine here, MixDesign mix, boolean wetSieved, CorrectionSample sample, WeighOut weighOut) {
+    private SampleReport(Machine here, MixDesign mix) {
         this.words = here.words();
         this.shown = new NumberText(here.locale());
         this.mix = mix;
-        this.wetSieved = wetSieved;
-        this.sample = sample;
-        this.weighOut = weighOut;
+        this.unit = unit(mix);
     }
 
-    @Override
-    public void json(JsonFields json) {
-        json.text("mixId", mix.id().text());
-        json.flag("wetSieved", wetSieved);
-        json.number("bowlLitres", sample.bowl().in(VolumeUnit.LITRE));
-        json.number("fineKilograms", sample.fine().kilograms());
-        json.number("coarseKilograms", sample.coarse().kilograms());
-        json.list("components", sample.components(), (fields, component) -> {
-            fields.text("source", component.source());
-            fields.text("name", component.name());
-            fields.text("role", component.role().symbol());
-            fields.number("kilograms", component.mass().kilograms());
-            fields.number("ovenDryKilograms", component.ovenDryKilograms());
-        });
-        json.number("batchVolumeCubicMetres", sample.batchVolume().cubicMetres());
-        json.number("oneThirdLitres", sample.oneThird().in(VolumeUnit.LITRE));
-        json.number("startWaterLitres", sample.firstWater().in(VolumeUnit.LITRE));
-        json.number(
-                "inundationWaterLitres",
-                sample.inundation().map(water -> BigDecimal.valueOf(water.in(VolumeUnit.LITRE))));
-        json.number("withdrawMillilitres", sample.withdrawal().in(VolumeUnit.MILLILITRE));
-        json.whole("trials", weighOut.trials());
-        json.number("sparePercent", weighOut.sparePercent());
-        json.list("weighOut", weighOut.lines(), (fields, line) -> {
-            fields.text("source", line.source());
-            fields.text("name", line.name());
-            fields.number("eachKilograms", line.each().kilograms());
-            fields.number("lowestKilograms", line.lowest().kilograms());
-            fields.number("highestKilograms", line.highest().kilograms());
-            fields.number("totalKilograms", line.total().kilograms());
-        });
+    /** Returns what is to be said of a sample and of what to weigh out for it. */
+    public static Report of(
+            Machine here, MixDesign mix, boolean wetSieved, CorrectionSample sample, WeighOut weighOut) {
+        SampleReport report = new SampleReport(here, mix);
+        return report.waters(report.weighing(wetSieved, weighOut), sample.isThirdTooMuch(), wetSieved)
+                .report(sample);
     }
 
-    @Override
-    public void text(TextPage page) {
-        page.line(words.get(
-                wetSieved ? "sample.title-wet-sieved" : "sample.title", mix.id().text(), mix.title()));
-        page.gap();
-        MassUnit unit = unit();
-        weighOut(page, unit);
-        page.gap();
-        page.row(words.get("sample.fine"), mass(sample.fine(), unit), unit.symbol());
-        page.row(words.get("sample.coarse"), mass(sample.coarse(), unit), unit.symbol());
-        volume(page, "sample.batch-volume", sample.batchVolume(), VolumeUnit.CUBIC_METRE, 4);
-        volume(page, "sample.bowl", sample.bowl(), VolumeUnit.LITRE, 3);
-        volume(
-                page,
-                sample.isThirdTooMuch() ? "sample.less-than-third" : "sample.one-third",
-                sample.firstWater(),
-                VolumeUnit.LITRE,
-                2);
-        sample.inundation()
-                .ifPresentOrElse(
-                        water -> volume(page, "sample.inundation", water, VolumeUnit.LITRE, 2),
-                        () -> page.row(words.get("sample.inundation"), NumberText.NONE, VolumeUnit.LITRE.symbol()));
-        volume(page, "sample.withdraw", sample.withdrawal(), VolumeUnit.MILLILITRE, 0);
-        if (sample.isThirdTooMuch()) {
-            page.gap();
-            page.line(words.get(
-                    "sample.third-runs-over", shown.fixed(sample.oneThird().in(VolumeUnit.LITRE), 2)));
-        }
-        if (wetSieved) {
-            page.gap();
-            page.line(words.get("sample.fetch-before-sieving"));
-        }
+    private Layout<CorrectionSample> weighing(boolean wetSieved, WeighOut weighOut) {
+        Layout<CorrectionSample.Component> component = new Layout<CorrectionSample.Component>(words, shown)
+                .text("source", CorrectionSample.Component::source)
+                .text("name", CorrectionSample.Component::name)
+                .text("role", one -> one.role().symbol())
+                .number("kilograms", one -> one.mass().kilograms())
+                .field((json, one) -> json.number("ovenDryKilograms", one.ovenDryKilograms()));
+        return new Layout<CorrectionSample>(words, shown)
+                .text("mixId", any -> mix.id().text())
+                .flag("wetSieved", any -> wetSieved)
+                .number("bowlLitres", sample -> sample.bowl().in(VolumeUnit.LITRE))
+                .number("fineKilograms", sample -> sample.fine().kilograms())
+                .number("coarseKilograms", sample -> sample.coarse().kilograms())
+                .field((json, sample) -> json.list("components", sample.components(), component::json))
+                .number("batchVolumeCubicMetres", sample -> sample.batchVolume().cubicMetres())
+                .number("oneThirdLitres", sample -> sample.oneThird().in(VolumeUnit.LITRE))
+                .number("startWaterLitres", sample -> sample.firstWater().in(VolumeUnit.LITRE))
+                .number("inundationWaterLitres", sample -> inundation(sample, VolumeUnit.LITRE))
+                .number("withdrawMillilitres", sample -> sample.withdrawal().in(VolumeUnit.MILLILITRE))
+                .whole("trials", any -> weighOut.trials())
+                .number("sparePercent", any -> weighOut.sparePercent())
+                .line(any -> words.get(
+                        wetSieved ? "sample.title-wet-sieved" : "sample.title",
+                        mix.id().text(),
+                        mix.title()))
+                .gap()
+                .list("weighOut", any -> weighOut.lines(), lines(weighOut))
+                .gap();
     }
 
-    private void weighOut(TextPage page, MassUnit unit) {
-        boolean fetches = weighOut.trials() > 1 || weighOut.sparePercent() > 0;
-        List<String> heads = new ArrayList<>(List.of(
-                words.get("sample.source"),
-                words.get("sample.material"),
-                words.get("sample.role"),
-                words.get("sample.each", unit.symbol()),
-                words.get("sample.lowest", unit.symbol()),
-                words.get("sample.highest", unit.symbol())));
-        if (fetches) {
-            heads.add(words.get(
-                    "sample.total",
-                    Integer.toString(weighOut.trials()),
-                    shown.sixDigits(weighOut.sparePercent()),
-                    unit.symbol()));
+    private Layout<CorrectionSample> waters(
+            Layout<CorrectionSample> layout, boolean isThirdTooMuch, boolean wetSieved) {
+        layout.number("sample.fine", sample -> sample.fine().in(unit), shown.fixed(3))
+                .in(unit.symbol())
+                .number("sample.coarse", sample -> sample.coarse().in(unit), shown.fixed(3))
+                .in(unit.symbol())
+                .number(
+                        "sample.batch-volume",
+                        sample -> sample.batchVolume().in(VolumeUnit.CUBIC_METRE),
+                        shown.fixed(4))
+                .in(VolumeUnit.CUBIC_METRE.symbol())
+                .number("sample.bowl", sample -> sample.bowl().in(VolumeUnit.LITRE), shown.fixed(3))
+                .in(VolumeUnit.LITRE.symbol())
+                .number(
+                        isThirdTooMuch ? "sample.less-than-third" : "sample.one-third",
+                        sample -> sample.firstWater().in(VolumeUnit.LITRE),
+                        shown.fixed(2))
+                .in(VolumeUnit.LITRE.symbol())
+                .number("sample.inundation", sample -> inundation(sample, VolumeUnit.LITRE), shown.fixed(2))
+                .in(VolumeUnit.LITRE.symbol())
+                .number("sample.withdraw", sample -> sample.withdrawal().in(VolumeUnit.MILLILITRE), shown.fixed(0))
+                .in(VolumeUnit.MILLILITRE.symbol());
+        if (isThirdTooMuch) {
+            layout.gap()
+                    .line(sample -> words.get(
+                            "sample.third-runs-over",
+                            shown.fixed(sample.oneThird().in(VolumeUnit.LITRE), 2)));
         }
-        List<List<String>> rows = new ArrayList<>();
-        for (WeighOut.Line line : weighOut.lines()) {
-            List<String> row = new ArrayList<>(List.of(
-                    line.source(),
-                    line.name(),
-                    words.get("role." + line.role().symbol()),
-                    mass(line.each(), unit),
-                    mass(line.lowest(), unit),
-                    mass(line.highest(), unit)));
-            if (fetches) {
-                row.add(mass(line.total(), unit));
-            }
-            rows.add(row);
-        }
-        page.table(heads, rows);
+        return wetSieved ? layout.gap().line(any -> words.get("sample.fetch-before-sieving")) : layout;
+    }
+
+    /** Returns the water to inundate with; not a number where it is not known. */
+    private static double inundation(CorrectionSample sample, VolumeUnit in) {
+        return sample.inundation().map(water -> water.in(in)).orElse(Double.NaN);
+    }
+
+    /** Returns how the lines of a list are said; only people read the role again. */
+    private Layout<WeighOut.Line> lines(WeighOut weighOut) {
+        Layout<WeighOut.Line> layout = new Layout<WeighOut.Line>(words, shown)
+                .text("source", "sample.source", WeighOut.Line::source)
+                .text("name", "sample.material", WeighOut.Line::name)
+                .cell("sample.role", line -> words.get("role." + line.role().symbol()));
+        mass(layout, "eachKilograms", "sample.each", WeighOut.Line::each);
+        mass(layout, "lowestKilograms", "sample.lowest", WeighOut.Line::lowest);
+        mass(layout, "highestKilograms", "sample.highest", WeighOut.Line::highest);
+        layout.number("totalKilograms", line -> line.total().kilograms());
+        return weighOut.trials() > 1 || weighOut.sparePercent() > 0
+                ? layout.number(
+                        "sample.total",
+                        line -> line.total().in(unit),
+                        shown.fixed(3),
+                        Integer.toString(weighOut.trials()),
+                        shown.sixDigits(weighOut.sparePercent()),
+                        unit.symbol())
+                : layout;
+    }
+
+    private void mass(Layout<WeighOut.Line> layout, String name, String head, Function<WeighOut.Line, Mass> mass) {
+        layout.number(name, line -> mass.apply(line).kilograms())
+                .number(head, line -> mass.apply(line).in(unit), shown.fixed(3), unit.symbol());
     }
 
     /** Returns kilograms for a mix in kilograms or grams, pounds for one in pounds or ounces. */
-    private MassUnit unit() {
+    private static MassUnit unit(MixDesign mix) {
         boolean pounds = mix.aggregates().stream()
                 .map(Constituent::mass)
                 .anyMatch(mass -> mass.unit() == MassUnit.POUND || mass.unit() == MassUnit.OUNCE);
         return pounds ? MassUnit.POUND : MassUnit.KILOGRAM;
-    }
-
-    private String mass(Mass mass, MassUnit unit) {
-        return shown.fixed(mass.in(unit), 3);
-    }
-
-    private void volume(TextPage page, String key, Volume volume, VolumeUnit unit, int decimals) {
-        page.row(words.get(key), shown.fixed(volume.in(unit), decimals), unit.symbol());
     }
 }

@@ -9,13 +9,11 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import porebench.command.reply.JsonFields;
+import porebench.command.reply.Layout;
 import porebench.command.reply.Machine;
 import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Report;
 import porebench.command.reply.StopReport;
-import porebench.command.reply.TextPage;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.LaboratoryScatter;
@@ -142,7 +140,7 @@ public final class IssueCommand extends BookCommand {
             return Outcome.refused(problems);
         }
         acted();
-        return Outcome.done(new IssueReport(issue, stop), problems);
+        return Outcome.done(said(stop).report(issue), problems);
     }
 
     private static Optional<StopRule> stop(Evidence evidence, LaboratoryScatter scatter, DeterminationId basis) {
@@ -160,53 +158,41 @@ public final class IssueCommand extends BookCommand {
                         problemText()::say));
     }
 
-    private final class IssueReport implements Report {
-        private final FactorIssue issue;
-        private final Optional<StopRule> stop;
-        private final StopReport stopReport = new StopReport(here().locale());
+    private Layout<FactorIssue> said(Optional<StopRule> stop) {
+        StopReport stopReport = new StopReport(here().locale());
+        Layout<TakenDoubt> doubts = this.<TakenDoubt>laidOut()
+                .field((json, doubt) -> json.text("trialId", doubt.trial().map(TrialId::text)))
+                .text("code", TakenDoubt::code)
+                .text("words", TakenDoubt::words)
+                .text("takenOnBy", TakenDoubt::by)
+                .text("reason", TakenDoubt::reason)
+                .line(doubt -> words().get("issue.taken-on", doubt.by(), doubt.words(), doubt.reason()));
+        return this.<FactorIssue>laidOut()
+                .text("mixId", issue -> issue.mixId().text())
+                .whole("revision", FactorIssue::revision)
+                .field((json, issue) -> json.number("factorPercent", issue.factorPercent()))
+                .text("determinationId", issue -> issue.determinationId().text())
+                .text("meterType", issue -> issue.meterType().name())
+                .text("inForceFrom", issue -> issue.inForceFrom().toString())
+                .text("recheckBy", issue -> issue.recheckBy().toString())
+                .text("issuedBy", FactorIssue::issuedBy)
+                .field((json, issue) -> json.text("overrideBy", first(issue).map(TakenDoubt::by)))
+                .field((json, issue) -> json.text("overrideReason", first(issue).map(TakenDoubt::reason)))
+                .text("origin", issue -> issue.origin().symbol())
+                .line(issue -> words().get(
+                                "issue.issued",
+                                Integer.toString(issue.revision()),
+                                shown().exact(issue.factorPercent()),
+                                issue.inForceFrom().toString(),
+                                issue.recheckBy().toString(),
+                                issue.issuedBy()))
+                .field((json, issue) -> json.list("doubts", issue.takenOn(), doubts::json))
+                .alone((page, issue) -> issue.takenOn().forEach(doubt -> doubts.rows(page, doubt)))
+                .field((json, issue) -> stopReport.json(json, stop))
+                .alone((page, issue) -> stop.ifPresent(rule -> page.line(stopReport.sentence(rule))));
+    }
 
-        IssueReport(FactorIssue issue, Optional<StopRule> stop) {
-            this.issue = issue;
-            this.stop = stop;
-        }
-
-        @Override
-        public void json(JsonFields json) {
-            json.text("mixId", issue.mixId().text());
-            json.whole("revision", issue.revision());
-            json.number("factorPercent", issue.factorPercent());
-            json.text("determinationId", issue.determinationId().text());
-            json.text("meterType", issue.meterType().name());
-            json.text("inForceFrom", issue.inForceFrom().toString());
-            json.text("recheckBy", issue.recheckBy().toString());
-            json.text("issuedBy", issue.issuedBy());
-            Optional<TakenDoubt> first = issue.takenOn().stream().findFirst();
-            json.text("overrideBy", first.map(TakenDoubt::by));
-            json.text("overrideReason", first.map(TakenDoubt::reason));
-            json.text("origin", issue.origin().symbol());
-            json.list("doubts", issue.takenOn(), (fields, doubt) -> {
-                fields.text("trialId", doubt.trial().map(TrialId::text));
-                fields.text("code", doubt.code());
-                fields.text("words", doubt.words());
-                fields.text("takenOnBy", doubt.by());
-                fields.text("reason", doubt.reason());
-            });
-            stopReport.json(json, stop);
-        }
-
-        @Override
-        public void text(TextPage page) {
-            page.line(words().get(
-                            "issue.issued",
-                            Integer.toString(issue.revision()),
-                            shown().exact(issue.factorPercent()),
-                            issue.inForceFrom().toString(),
-                            issue.recheckBy().toString(),
-                            issue.issuedBy()));
-            issue.takenOn()
-                    .forEach(doubt ->
-                            page.line(words().get("issue.taken-on", doubt.by(), doubt.words(), doubt.reason())));
-            stop.ifPresent(rule -> page.line(stopReport.sentence(rule)));
-        }
+    private static Optional<TakenDoubt> first(FactorIssue issue) {
+        return issue.takenOn().stream().findFirst();
     }
 }

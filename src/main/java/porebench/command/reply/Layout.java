@@ -1,19 +1,23 @@
 package porebench.command.reply;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
 import porebench.method.Texts;
 
 /**
- * What is said of each thing of a kind, stated once: the fields of a JSON object for programs, and cells for people.
+ * What is said of a thing, stated once: the fields of a JSON object for programs, and for people cells of a table, or of one
+ * thing alone rows and lines.
  *
- * <p>A heading is the key of its text, empty for a column without one. A number that is not finite is {@code null} for
- * programs and {@link NumberText#NONE} for people.
+ * <p>A heading is the key of its text with what is filled into it, empty for a column without one. A number that is not finite
+ * is {@code null} for programs and {@link NumberText#NONE} for people. What has no heading only programs read.
  *
  * @param <T> the kind of thing
  */
@@ -21,8 +25,14 @@ public final class Layout<T> {
     private final Texts words;
     private final NumberText numbers;
     private final List<BiConsumer<JsonFields, T>> fields = new ArrayList<>();
-    private final List<String> heads = new ArrayList<>();
-    private final List<Function<T, String>> cells = new ArrayList<>();
+    private final List<Cell<T>> cells = new ArrayList<>();
+    private final List<BiConsumer<TextPage, T>> alone = new ArrayList<>();
+
+    private record Cell<T>(String head, Function<T, String> text, String unit) {
+        void row(TextPage page, T one) {
+            page.row(head, text.apply(one), unit);
+        }
+    }
 
     public Layout(Texts words, NumberText numbers) {
         this.words = words;
@@ -35,22 +45,45 @@ public final class Layout<T> {
         return this;
     }
 
+    public Layout<T> text(String name, Function<T, String> text) {
+        return field((json, one) -> json.text(name, text.apply(one)));
+    }
+
+    public Layout<T> flag(String name, Predicate<T> is) {
+        return field((json, one) -> json.flag(name, is.test(one)));
+    }
+
+    public Layout<T> whole(String name, ToLongFunction<T> number) {
+        return field((json, one) -> json.whole(name, number.applyAsLong(one)));
+    }
+
+    public Layout<T> number(String name, ToDoubleFunction<T> number) {
+        return field((json, one) -> json.number(name, number.applyAsDouble(one)));
+    }
+
     /** Adds what only people read. */
-    public Layout<T> cell(String head, Function<T, String> text) {
-        heads.add(head.isEmpty() ? "" : words.get(head));
-        cells.add(text);
+    public Layout<T> cell(String head, Function<T, String> text, Object... filled) {
+        int place = cells.size();
+        cells.add(new Cell<>(head.isEmpty() ? "" : words.get(head, filled), text, ""));
+        alone.add((page, one) -> cells.get(place).row(page, one));
+        return this;
+    }
+
+    /** Says the unit of the last cell, which stands behind it in a row; a table has it in the heading. */
+    public Layout<T> in(String unit) {
+        Cell<T> last = cells.get(cells.size() - 1);
+        cells.set(cells.size() - 1, new Cell<>(last.head, last.text, unit));
         return this;
     }
 
     /** Adds a text that both read alike. */
     public Layout<T> text(String name, String head, Function<T, String> text) {
-        return field((json, one) -> json.text(name, text.apply(one))).cell(head, text);
+        return text(name, text).cell(head, text);
     }
 
     /** Adds a whole number. */
     public Layout<T> whole(String name, String head, ToLongFunction<T> number) {
-        return field((json, one) -> json.whole(name, number.applyAsLong(one)))
-                .cell(head, one -> Long.toString(number.applyAsLong(one)));
+        return whole(name, number).cell(head, one -> Long.toString(number.applyAsLong(one)));
     }
 
     /** Adds a computed number, six digits of it for people. */
@@ -59,20 +92,62 @@ public final class Layout<T> {
     }
 
     /** Adds a computed number, shown to people in a way of its own. */
-    public Layout<T> number(String name, String head, ToDoubleFunction<T> number, DoubleFunction<String> shown) {
-        return field((json, one) -> json.number(name, number.applyAsDouble(one)))
-                .cell(head, one -> {
+    public Layout<T> number(
+            String name, String head, ToDoubleFunction<T> number, DoubleFunction<String> shown, Object... filled) {
+        return number(name, number).number(head, number, shown, filled);
+    }
+
+    /** Adds a computed number that only people read. */
+    public Layout<T> number(String head, ToDoubleFunction<T> number, DoubleFunction<String> shown, Object... filled) {
+        return cell(
+                head,
+                one -> {
                     double value = number.applyAsDouble(one);
                     return Double.isFinite(value) ? shown.apply(value) : NumberText.NONE;
-                });
+                },
+                filled);
+    }
+
+    /** Adds a number with all its digits for both. */
+    public Layout<T> exact(String name, String head, Function<T, BigDecimal> number) {
+        return field((json, one) -> json.number(name, number.apply(one)))
+                .cell(head, one -> numbers.exact(number.apply(one)));
+    }
+
+    /** Adds a line about a thing that stands alone. */
+    public Layout<T> line(Function<T, String> text) {
+        return alone((page, one) -> page.line(text.apply(one)));
+    }
+
+    /** Adds an empty line between what is said of a thing that stands alone. */
+    public Layout<T> gap() {
+        return alone((page, one) -> page.gap());
+    }
+
+    /** Adds what people read of a thing that stands alone. */
+    public Layout<T> alone(BiConsumer<TextPage, T> text) {
+        alone.add(text);
+        return this;
+    }
+
+    /** Adds a part that may be absent: an object for programs, and its rows for people. */
+    public <S> Layout<T> group(String name, Function<T, Optional<S>> part, Layout<S> layout) {
+        return field((json, one) -> json.group(name, part.apply(one), layout::json))
+                .alone((page, one) -> part.apply(one).ifPresent(there -> layout.rows(page, there)));
+    }
+
+    /** Adds several parts: objects for programs, and a table for people. */
+    public <S> Layout<T> list(String name, Function<T, List<S>> parts, Layout<S> layout) {
+        return field((json, one) -> json.list(name, parts.apply(one), layout::json))
+                .alone((page, one) -> layout.table(page, parts.apply(one)));
     }
 
     /** Returns the same for things that have one of these. */
     public <S> Layout<S> of(Function<S, T> part) {
         Layout<S> whole = new Layout<>(words, numbers);
         fields.forEach(field -> whole.fields.add((json, one) -> field.accept(json, part.apply(one))));
-        cells.forEach(cell -> whole.cells.add(part.andThen(cell)));
-        whole.heads.addAll(heads);
+        cells.forEach(cell -> whole.cells.add(new Cell<>(cell.head, part.andThen(cell.text), cell.unit)));
+        alone.forEach(text -> whole.alone.add((page, one) -> text.accept(page, part.apply(one))));
         return whole;
     }
 
@@ -84,16 +159,30 @@ public final class Layout<T> {
     /** Writes things as a table, a line each. */
     public void table(TextPage page, List<T> all) {
         page.table(
-                heads,
+                cells.stream().map(Cell::head).toList(),
                 all.stream()
-                        .map(one -> cells.stream().map(cell -> cell.apply(one)).toList())
+                        .map(one ->
+                                cells.stream().map(cell -> cell.text.apply(one)).toList())
                         .toList());
     }
 
-    /** Writes one thing as rows of heading and value, without a unit. */
+    /** Writes one thing alone: rows of heading, value and unit, and the lines between them. */
     public void rows(TextPage page, T one) {
-        for (int i = 0; i < heads.size(); i++) {
-            page.row(heads.get(i), cells.get(i).apply(one), "");
-        }
+        alone.forEach(text -> text.accept(page, one));
+    }
+
+    /** Returns what a command has to say that is about one thing. */
+    public Report report(T one) {
+        return new Report() {
+            @Override
+            public void json(JsonFields json) {
+                Layout.this.json(json, one);
+            }
+
+            @Override
+            public void text(TextPage page) {
+                rows(page, one);
+            }
+        };
     }
 }

@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.text.NumberFormat;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import porebench.method.RoundingRule;
 
 /** Numbers as people read them: in their locale, with the decimals that mean something. */
@@ -35,6 +36,11 @@ public final class NumberText {
     /** Returns a computed number with fixed decimals, ties to even. */
     public String fixed(double number, int decimals) {
         return exact(RoundingRule.withoutNoise(number).setScale(decimals, RoundingMode.HALF_EVEN));
+    }
+
+    /** Returns how numbers are written with fixed decimals. */
+    public DoubleFunction<String> fixed(int decimals) {
+        return number -> fixed(number, decimals);
     }
 
     public String fixed(OptionalDouble number, int decimals) {

@@ -123,6 +123,11 @@ public abstract class OneCommand implements Callable<Integer> {
         return new NumberText(here.locale());
     }
 
+    /** Returns an empty layout in the person's language. */
+    public final <T> Layout<T> laidOut() {
+        return new Layout<>(words(), shown());
+    }
+
     public final ProblemText problemText() {
         return ProblemText.in(here.locale(), here.zone());
     }

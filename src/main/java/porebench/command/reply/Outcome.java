@@ -63,8 +63,10 @@ public record Outcome(boolean isRefused, Optional<Report> report, List<Problem> 
                 log);
     }
 
-    /** Returns the outcome of a computation: its result, or the refusal it gave. */
-    public static Outcome of(Answer<? extends Report> answer) {
-        return answer.value().isPresent() ? done(answer.value().get(), answer.problems()) : refused(answer.problems());
+    /** Returns the outcome of a computation: what is said of its result, or the refusal it gave. */
+    public static <T> Outcome of(Answer<T> answer, Layout<T> layout) {
+        return answer.value().isPresent()
+                ? done(layout.report(answer.value().get()), answer.problems())
+                : refused(answer.problems());
     }
 }

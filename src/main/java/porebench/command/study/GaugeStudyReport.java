@@ -2,8 +2,11 @@ package porebench.command.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import porebench.command.reply.JsonFields;
+import porebench.command.reply.Layout;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
 import porebench.command.reply.TextPage;
@@ -20,9 +23,24 @@ final class GaugeStudyReport implements Report {
     private final Texts words;
     private final NumberText shown;
     private final List<AnovaLine> lines = new ArrayList<>();
-    private final List<Part> parts = new ArrayList<>();
+    private final List<Share> shares = new ArrayList<>();
+    private final Share gauge;
 
-    private record Part(String name, String title, VarianceEstimate estimate) {}
+    /**
+     * A part of the spread with its interval.
+     *
+     * @param estimate how it came out, below 0 too; empty for all of reading together
+     */
+    private record Share(
+            String name,
+            String title,
+            double variance,
+            VarianceInterval interval,
+            Optional<VarianceEstimate> estimate) {
+        static Share of(String name, String title, VarianceEstimate estimate) {
+            return new Share(name, title, estimate.variance(), estimate.interval(), Optional.of(estimate));
+        }
+    }
 
     GaugeStudyReport(GaugeStudy study, Texts words, NumberText shown) {
         this.study = study;
@@ -38,11 +56,12 @@ final class GaugeStudyReport implements Report {
         lines.add(
                 new AnovaLine("repeatability", words.get("source.repeatability"), study.repeatabilitySquares(), none));
         lines.add(new AnovaLine("total", words.get("source.total"), study.totalSquares(), none));
-        parts.add(new Part("repeatability", words.get("source.repeatability"), study.repeatability()));
-        parts.add(new Part("operator", words.get("source.operator"), study.operator()));
+        shares.add(Share.of("repeatability", words.get("source.repeatability"), study.repeatability()));
+        shares.add(Share.of("operator", words.get("source.operator"), study.operator()));
         study.interaction()
-                .ifPresent(estimate -> parts.add(new Part("interaction", words.get("source.interaction"), estimate)));
-        parts.add(new Part("sample", words.get("source.sample"), study.sample()));
+                .ifPresent(estimate -> shares.add(Share.of("interaction", words.get("source.interaction"), estimate)));
+        shares.add(Share.of("sample", words.get("source.sample"), study.sample()));
+        gauge = new Share("gauge", words.get("gauge.whole"), study.gauge(), study.gaugeInterval(), Optional.empty());
     }
 
     @Override
@@ -53,20 +72,13 @@ final class GaugeStudyReport implements Report {
         json.flag("withInteraction", study.isWithInteraction());
         json.list("anova", lines, AnovaLine.layout(words, shown)::json);
         json.group("components", fields -> {
-            parts.forEach(part -> fields.group(part.name(), inner -> {
-                inner.number("variance", part.estimate().variance());
-                inner.number("rawVariance", part.estimate().raw());
-                interval(inner, part.estimate().interval());
-                inner.number("share", study.share(part.estimate().variance()));
-            }));
+            shares.forEach(share -> fields.group(share.name(), inner -> layout().json(inner, share)));
             if (!study.isWithInteraction()) {
                 fields.absent("interaction");
             }
         });
         json.group("gauge", fields -> {
-            fields.number("variance", study.gauge());
-            interval(fields, study.gaugeInterval());
-            fields.number("share", study.share(study.gauge()));
+            layout().json(fields, gauge);
             fields.group("shareInterval", study.gaugeShareInterval(), GaugeStudyReport::interval);
             fields.number("studyVariationPercent", percent(study.gaugeShareOfVariation()));
             fields.group(
@@ -133,24 +145,11 @@ final class GaugeStudyReport implements Report {
         page.gap();
         AnovaLine.layout(words, shown).table(page, lines);
         page.gap();
-        List<List<String>> cells = new ArrayList<>();
-        parts.forEach(part -> cells.add(
-                row(part.title(), part.estimate().variance(), part.estimate().interval())));
-        cells.add(row(words.get("gauge.whole"), study.gauge(), study.gaugeInterval()));
-        page.table(
-                List.of(
-                        words.get("anova.source"),
-                        words.get("variance.variance"),
-                        words.get("variance.low"),
-                        words.get("variance.high"),
-                        words.get("variance.share")),
-                cells);
-        parts.stream()
-                .filter(part -> part.estimate().isAtZero())
-                .forEach(part -> page.line(words.get(
-                        "variance.below-zero",
-                        part.title(),
-                        shown.sixDigits(part.estimate().raw()))));
+        layout().table(page, Stream.concat(shares.stream(), Stream.of(gauge)).toList());
+        shares.forEach(share -> share.estimate()
+                .filter(VarianceEstimate::isAtZero)
+                .ifPresent(estimate ->
+                        page.line(words.get("variance.below-zero", share.title(), shown.sixDigits(estimate.raw())))));
         page.gap();
         page.row(words.get("gauge.variation"), shown.fixed(percent(study.gaugeShareOfVariation()), 1), "%");
         study.gaugeShareInterval().map(VarianceInterval::ofRoots).ifPresent(roots -> {
@@ -171,12 +170,15 @@ final class GaugeStudyReport implements Report {
         return study.isWithInteraction() ? "gauge.hint-may-pool" : "gauge.hint-pooled";
     }
 
-    private List<String> row(String name, double variance, VarianceInterval interval) {
-        return List.of(
-                name,
-                shown.sixDigits(variance),
-                shown.sixDigits(interval.low()),
-                Double.isFinite(interval.high()) ? shown.sixDigits(interval.high()) : NumberText.NONE,
-                shown.fixed(percent(study.share(variance)), 1));
+    private Layout<Share> layout() {
+        return new Layout<Share>(words, shown)
+                .cell("anova.source", Share::title)
+                .number("variance", "variance.variance", Share::variance)
+                .field((json, share) ->
+                        share.estimate().ifPresent(estimate -> json.number("rawVariance", estimate.raw())))
+                .number("low", "variance.low", share -> share.interval().low())
+                .number("high", "variance.high", share -> share.interval().high())
+                .field((json, share) -> json.number("share", study.share(share.variance())))
+                .cell("variance.share", share -> shown.fixed(percent(study.share(share.variance())), 1));
     }
 }

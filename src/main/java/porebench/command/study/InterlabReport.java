@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import porebench.command.reply.JsonFields;
@@ -18,8 +20,6 @@ import porebench.statistics.comparison.LaboratoryBias;
 import porebench.statistics.comparison.LaboratoryComparison;
 import porebench.statistics.comparison.Mandel;
 import porebench.statistics.outlier.CochranTest;
-import porebench.statistics.outlier.GrubbsPairTest;
-import porebench.statistics.outlier.GrubbsTest;
 import porebench.statistics.outlier.Suspicion;
 import porebench.statistics.variance.VarianceInterval;
 
@@ -124,35 +124,35 @@ final class InterlabReport implements Report {
                 comparison.cochran() instanceof Judged.Withheld<CochranTest> withheld
                         ? withheld.statistic()
                         : number(comparison.cochran().map(CochranTest::statistic)));
-        json.group("cochranTest", fields -> {
-            comparison.cochran().meaningful().ifPresent(test -> {
-                fields.number("statistic", test.statistic());
-                fields.number("p", test.p());
-                fields.number("critical5", test.critical5());
-                fields.number("critical1", test.critical1());
-                fields.whole("size", test.size());
-                fields.text("laboratory", name(comparison, test.index()));
-                fields.text("verdict", test.suspicion().symbol());
-            });
-            reason(fields, "reason", comparison.cochran());
+        test(json, "cochranTest", comparison.cochran(), (fields, test) -> {
+            found(fields, test.statistic(), test.p());
+            fields.number("critical5", test.critical5());
+            fields.number("critical1", test.critical1());
+            fields.whole("size", test.size());
+            fields.text("laboratory", name(comparison, test.index()));
+            fields.text("verdict", test.suspicion().symbol());
         });
-        json.group("grubbs", fields -> {
-            comparison.grubbs().meaningful().ifPresent(test -> {
-                fields.number("statistic", test.statistic());
-                fields.number("p", test.p());
-                fields.text("laboratory", name(comparison, test.index()));
-                fields.text("verdict", Suspicion.ofProbability(test.p()).symbol());
-            });
-            reason(fields, "reason", comparison.grubbs());
+        test(json, "grubbs", comparison.grubbs(), (fields, test) -> {
+            found(fields, test.statistic(), test.p());
+            fields.text("laboratory", name(comparison, test.index()));
+            fields.text("verdict", Suspicion.ofProbability(test.p()).symbol());
         });
-        json.group("grubbsTwo", fields -> {
-            comparison.grubbsTwo().meaningful().ifPresent(test -> {
-                fields.number("statistic", test.statistic());
-                fields.number("p", test.p());
-                fields.flag("high", test.isHigh());
-                fields.text("verdict", Suspicion.ofProbability(test.p()).symbol());
-            });
-            reason(fields, "reason", comparison.grubbsTwo());
+        test(json, "grubbsTwo", comparison.grubbsTwo(), (fields, test) -> {
+            found(fields, test.statistic(), test.p());
+            fields.flag("high", test.isHigh());
+            fields.text("verdict", Suspicion.ofProbability(test.p()).symbol());
+        });
+    }
+
+    private static void found(JsonFields json, double statistic, double p) {
+        json.number("statistic", statistic);
+        json.number("p", p);
+    }
+
+    private <T> void test(JsonFields json, String name, Judged<T> judged, BiConsumer<JsonFields, T> said) {
+        json.group(name, fields -> {
+            judged.meaningful().ifPresent(test -> said.accept(fields, test));
+            reason(fields, "reason", judged);
         });
     }
 
@@ -261,43 +261,42 @@ final class InterlabReport implements Report {
     }
 
     private void verdicts(TextPage page, LaboratoryComparison comparison) {
-        Judged<CochranTest> cochran = comparison.cochran();
-        cochran.meaningful()
-                .ifPresentOrElse(
-                        test -> page.line(words.get(
-                                test.isSizeShared() ? "interlab.cochran" : "interlab.cochran-common",
-                                shown.fixed(test.statistic(), 3),
-                                shown.fixed(test.critical5(), 3),
-                                shown.fixed(test.critical1(), 3),
-                                Integer.toString(test.size()),
-                                name(comparison, test.index()),
-                                verdict(test.suspicion()))),
-                        () -> page.line(words.get(
-                                "interlab.no-cochran",
-                                cochran.whyWithheld().map(this::why).orElse(""))));
-        Judged<GrubbsTest> grubbs = comparison.grubbs();
-        grubbs.meaningful()
-                .ifPresentOrElse(
-                        test -> page.line(words.get(
-                                "interlab.grubbs",
-                                name(comparison, test.index()),
-                                shown.fixed(test.statistic(), 3),
-                                shown.equalsProbability(test.p()),
-                                verdict(Suspicion.ofProbability(test.p())))),
-                        () -> page.line(words.get(
-                                "interlab.no-grubbs",
-                                grubbs.whyWithheld().map(this::why).orElse(""))));
-        Judged<GrubbsPairTest> two = comparison.grubbsTwo();
-        two.meaningful()
-                .ifPresentOrElse(
-                        test -> page.line(words.get(
-                                test.isHigh() ? "interlab.grubbs-two-high" : "interlab.grubbs-two-low",
-                                shown.fixed(test.statistic(), 3),
-                                shown.equalsProbability(test.p()),
-                                verdict(Suspicion.ofProbability(test.p())))),
-                        () -> page.line(words.get(
-                                "interlab.no-grubbs-two",
-                                two.whyWithheld().map(this::why).orElse(""))));
+        page.line(said(
+                comparison.cochran(),
+                "interlab.no-cochran",
+                test -> words.get(
+                        test.isSizeShared() ? "interlab.cochran" : "interlab.cochran-common",
+                        shown.fixed(test.statistic(), 3),
+                        shown.fixed(test.critical5(), 3),
+                        shown.fixed(test.critical1(), 3),
+                        Integer.toString(test.size()),
+                        name(comparison, test.index()),
+                        verdict(test.suspicion()))));
+        page.line(said(
+                comparison.grubbs(),
+                "interlab.no-grubbs",
+                test -> words.get(
+                        "interlab.grubbs",
+                        name(comparison, test.index()),
+                        shown.fixed(test.statistic(), 3),
+                        shown.equalsProbability(test.p()),
+                        verdict(Suspicion.ofProbability(test.p())))));
+        page.line(said(
+                comparison.grubbsTwo(),
+                "interlab.no-grubbs-two",
+                test -> words.get(
+                        test.isHigh() ? "interlab.grubbs-two-high" : "interlab.grubbs-two-low",
+                        shown.fixed(test.statistic(), 3),
+                        shown.equalsProbability(test.p()),
+                        verdict(Suspicion.ofProbability(test.p())))));
+    }
+
+    /** Returns what a test found, or why there is none. */
+    private <T> String said(Judged<T> judged, String none, Function<T, String> found) {
+        return judged.meaningful()
+                .map(found)
+                .orElseGet(() ->
+                        words.get(none, judged.whyWithheld().map(this::why).orElse("")));
     }
 
     private String verdict(Suspicion suspicion) {
@@ -317,13 +316,6 @@ final class InterlabReport implements Report {
     }
 
     private String why(Judged.Reason reason) {
-        return words.get(
-                switch (reason) {
-                    case TOO_FEW -> "interlab.too-few";
-                    case TOO_MANY -> "interlab.too-many";
-                    case NO_SPREAD -> "interlab.no-spread";
-                    case WITHIN_ONE_DIVISION -> "interlab.within-one-division";
-                    case SCALE_TOO_COARSE -> "interlab.scale-too-coarse";
-                });
+        return words.get("interlab." + reason.symbol());
     }
 }

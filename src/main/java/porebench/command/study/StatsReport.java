@@ -1,6 +1,5 @@
 package porebench.command.study;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -32,24 +31,20 @@ final class StatsReport implements Report {
     private final Optional<MeanInterval> interval;
     private final Optional<CriticalRange.RangeCheck> rangeCheck;
     private final Optional<GrubbsTest> grubbs;
-    private final Line single;
-    private final Line pair;
-    private final Line dixon;
-    private final Line anderson;
-    private final Line shapiro;
+    private final List<Line> tests;
+    private final Layout<Line> line;
 
-    /** One test as it is said: its figures, and why one is missing. */
-    private record Line(OptionalDouble statistic, OptionalDouble p, Optional<Judged.Reason> reason) {
-        static <T> Line of(Judged<T> judged, ToDoubleFunction<T> statistic, ToDoubleFunction<T> p) {
+    /** One test as it is said: its figures, not a number where one is missing, and why. */
+    private record Line(String name, String title, double statistic, double p, Optional<Judged.Reason> reason) {
+        static <T> Line of(
+                String name, String title, Judged<T> judged, ToDoubleFunction<T> statistic, ToDoubleFunction<T> p) {
             if (judged instanceof Judged.Meaningful<T> meaningful) {
-                return new Line(
-                        OptionalDouble.of(statistic.applyAsDouble(meaningful.test())),
-                        OptionalDouble.of(p.applyAsDouble(meaningful.test())),
-                        Optional.empty());
+                T test = meaningful.test();
+                return new Line(name, title, statistic.applyAsDouble(test), p.applyAsDouble(test), Optional.empty());
             }
             OptionalDouble known =
                     judged instanceof Judged.Withheld<T> withheld ? withheld.statistic() : OptionalDouble.empty();
-            return new Line(known, OptionalDouble.empty(), judged.whyWithheld());
+            return new Line(name, title, known.orElse(Double.NaN), Double.NaN, judged.whyWithheld());
         }
     }
 
@@ -73,12 +68,38 @@ final class StatsReport implements Report {
                 ? Optional.empty()
                 : Optional.of(CriticalRange.check(summary.range(), numbers.length, repeatability));
         grubbs = GrubbsTest.of(numbers);
-        single = Line.of(GrubbsTest.judge(division, numbers), GrubbsTest::statistic, GrubbsTest::p);
-        pair = Line.of(GrubbsPairTest.judge(division, numbers), GrubbsPairTest::statistic, GrubbsPairTest::p);
-        dixon = Line.of(DixonTest.judge(division, numbers), DixonTest::statistic, DixonTest::p);
-        anderson = Line.of(
-                AndersonDarlingTest.judge(division, numbers), AndersonDarlingTest::statistic, AndersonDarlingTest::p);
-        shapiro = Line.of(ShapiroWilkTest.judge(division, numbers), ShapiroWilkTest::statistic, ShapiroWilkTest::p);
+        tests = List.of(
+                Line.of(
+                        "grubbs",
+                        "stats.grubbs",
+                        GrubbsTest.judge(division, numbers),
+                        GrubbsTest::statistic,
+                        GrubbsTest::p),
+                Line.of(
+                        "grubbsTwo",
+                        "stats.grubbs-two",
+                        GrubbsPairTest.judge(division, numbers),
+                        GrubbsPairTest::statistic,
+                        GrubbsPairTest::p),
+                Line.of("dixon", "stats.dixon", DixonTest.judge(division, numbers), DixonTest::statistic, DixonTest::p),
+                Line.of(
+                        "andersonDarling",
+                        "stats.anderson-darling",
+                        AndersonDarlingTest.judge(division, numbers),
+                        AndersonDarlingTest::statistic,
+                        AndersonDarlingTest::p),
+                Line.of(
+                        "shapiroWilk",
+                        "stats.shapiro-wilk",
+                        ShapiroWilkTest.judge(division, numbers),
+                        ShapiroWilkTest::statistic,
+                        ShapiroWilkTest::p));
+        line = new Layout<Line>(words, shown)
+                .cell("stats.test", test -> words.get(test.title()))
+                .number("statistic", "stats.statistic", Line::statistic)
+                .number("p", "stats.p", Line::p, shown::probability)
+                .field((json, test) -> test.reason().ifPresent(reason -> json.text("reason", why(reason))))
+                .cell("", test -> test.reason().map(this::why).orElse(""));
     }
 
     @Override
@@ -93,19 +114,10 @@ final class StatsReport implements Report {
             fields.flag("passes", check.passes());
         });
         json.group("grubbs", grubbs, (fields, test) -> {
-            test(fields, single);
+            line.json(fields, tests.get(0));
             fields.whole("index", test.index());
         });
-        json.group("grubbsTwo", fields -> test(fields, pair));
-        json.group("dixon", fields -> test(fields, dixon));
-        json.group("andersonDarling", fields -> test(fields, anderson));
-        json.group("shapiroWilk", fields -> test(fields, shapiro));
-    }
-
-    private void test(JsonFields json, Line line) {
-        json.number("statistic", line.statistic());
-        json.number("p", line.p());
-        line.reason().ifPresent(reason -> json.text("reason", why(reason)));
+        tests.subList(1, tests.size()).forEach(test -> json.group(test.name(), fields -> line.json(fields, test)));
     }
 
     @Override
@@ -120,33 +132,12 @@ final class StatsReport implements Report {
             page.row(words.get("stats.range-limit"), shown.sixDigits(check.limit()), "");
         });
         page.gap();
-        List<List<String>> cells = new ArrayList<>();
-        cells.add(row(words.get("stats.grubbs"), single));
-        cells.add(row(words.get("stats.grubbs-two"), pair));
-        cells.add(row(words.get("stats.dixon"), dixon));
-        cells.add(row(words.get("stats.anderson-darling"), anderson));
-        cells.add(row(words.get("stats.shapiro-wilk"), shapiro));
-        page.table(List.of(words.get("stats.test"), words.get("stats.statistic"), words.get("stats.p"), ""), cells);
-        grubbs.filter(test -> single.p().isPresent())
+        line.table(page, tests);
+        grubbs.filter(test -> tests.get(0).reason().isEmpty())
                 .ifPresent(test -> page.row(words.get("stats.grubbs-index"), Integer.toString(test.index()), ""));
     }
 
-    private List<String> row(String name, Line line) {
-        return List.of(
-                name,
-                shown.sixDigits(line.statistic()),
-                shown.probability(line.p()),
-                line.reason().map(this::why).orElse(""));
-    }
-
     private String why(Judged.Reason reason) {
-        return words.get(
-                switch (reason) {
-                    case TOO_FEW -> "stats.too-few";
-                    case TOO_MANY -> "stats.too-many";
-                    case NO_SPREAD -> "stats.no-spread";
-                    case WITHIN_ONE_DIVISION -> "stats.within-one-division";
-                    case SCALE_TOO_COARSE -> "stats.scale-too-coarse";
-                });
+        return words.get("stats." + reason.symbol());
     }
 }
