@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import porebench.print.page.Words;
+import porebench.record.column.CalibrationColumns;
 import porebench.record.column.TrialColumns;
 
 class WordsTest {
@@ -36,6 +37,7 @@ class WordsTest {
             "card.target.",
             "card.table.reading.",
             "sheet.steps-source.",
+            "form.row.",
             "trial.");
 
     private final Words words = Words.in(Locale.ENGLISH);
@@ -70,6 +72,17 @@ class WordsTest {
                 .collect(Collectors.toCollection(TreeSet::new));
         assertThat(ResourceBundle.getBundle("porebench.print.print", Locale.ROOT).keySet().stream()
                         .filter(key -> key.startsWith("trial.")))
+                .containsExactlyInAnyOrderElementsOf(columns);
+    }
+
+    @Test
+    void everyColumnOfACalibrationsRowsHasAHeadingAndNoOtherHas() {
+        Set<String> columns = Stream.of(CalibrationColumns.OF_FILL, CalibrationColumns.OF_POINT)
+                .flatMap(part -> part.columns().all().stream())
+                .map(column -> "form.row." + column.name())
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertThat(ResourceBundle.getBundle("porebench.print.print", Locale.ROOT).keySet().stream()
+                        .filter(key -> key.startsWith("form.row.")))
                 .containsExactlyInAnyOrderElementsOf(columns);
     }
 

@@ -13,37 +13,27 @@ import porebench.print.page.Align;
 import porebench.print.page.Flow;
 import porebench.print.page.PageTable;
 import porebench.print.page.PrintedFigures;
-import porebench.print.page.SheetParts;
-import porebench.print.page.Weight;
+import porebench.print.page.PrintedSheet;
 import porebench.print.page.Words;
 import porebench.quantity.VolumeUnit;
 
 /** Draws the weighings of a bowl and what they tell of its volume. */
-final class CalibrationBowl {
-    private final Flow flow;
-    private final Words words;
-    private final SheetParts parts;
-    private final PrintedFigures figures;
+final class CalibrationBowl extends PrintedSheet {
 
-    CalibrationBowl(Flow flow, Words words, SheetParts parts) {
-        this.flow = flow;
-        this.words = words;
-        this.parts = parts;
-        this.figures = new PrintedFigures(words);
+    CalibrationBowl(Flow flow, Words words) {
+        super(flow, words);
     }
 
     void draw(BowlFills measured, Optional<BowlCalibration> found) throws IOException {
-        parts.section("calibration.bowl", 70);
-        PageTable table = new PageTable(
-                flow,
-                List.of(
-                        column("calibration.fill", 0.7, Align.LEFT),
-                        column("calibration.empty", 1.5, Align.RIGHT),
-                        column("calibration.plate", 1.5, Align.RIGHT),
-                        column("calibration.full", 1.5, Align.RIGHT),
-                        column("calibration.water", 1.2, Align.RIGHT),
-                        column("calibration.volume", 1.5, Align.RIGHT)));
-        table.heading(16);
+        section("calibration.bowl", 70);
+        PageTable table = table(
+                16,
+                column("calibration.fill", 0.7, Align.LEFT),
+                column("calibration.empty", 1.5, Align.RIGHT),
+                column("calibration.plate", 1.5, Align.RIGHT),
+                column("calibration.full", 1.5, Align.RIGHT),
+                column("calibration.water", 1.2, Align.RIGHT),
+                column("calibration.volume", 1.5, Align.RIGHT));
         List<BowlFill> fills = measured.fills();
         for (int index = 0; index < fills.size(); index++) {
             table.row(cells(index, fills.get(index), found));
@@ -67,7 +57,7 @@ final class CalibrationBowl {
 
     private void drawMean(Optional<BowlCalibration> found) throws IOException {
         if (found.isEmpty()) {
-            parts.small(words.say("calibration.unusable"));
+            small(words.say("calibration.unusable"));
             return;
         }
         BowlCalibration bowl = found.get();
@@ -78,35 +68,31 @@ final class CalibrationBowl {
                 ? words.say(
                         "calibration.spread.value", figures.fixed(spread, 4), figures.fixed(bowl.spreadPercent(), 3))
                 : PrintedFigures.NONE;
-        parts.facts(List.of(
-                parts.fact("calibration.mean", words.say("calibration.litres", figures.fixed(mean, 4), cubicFeet), 1.5),
-                parts.fact("calibration.spread", scatter, 1.5),
-                parts.fact(
+        facts(
+                fact("calibration.mean", words.say("calibration.litres", figures.fixed(mean, 4), cubicFeet), 1.5),
+                fact("calibration.spread", scatter, 1.5),
+                fact(
                         "calibration.uncertainty",
                         words.say("calibration.litre", figures.fixed(bowl.standardUncertaintyLitres(), 4)),
-                        1)));
+                        1));
     }
 
     private void drawAbout(BowlFills measured) throws IOException {
-        parts.facts(List.of(
-                parts.fact(
+        facts(
+                fact(
                         "calibration.buoyancy",
                         words.say(
                                 measured.buoyancyCorrected()
                                         ? "calibration.buoyancy.taken-out"
                                         : "calibration.buoyancy.left-in"),
                         2),
-                parts.fact("calibration.air", with("calibration.celsius", measured.airCelsius()), 1),
-                parts.fact("calibration.pressure", with("calibration.kilopascals", measured.airKilopascals()), 1),
-                parts.fact("calibration.diameter", with("calibration.millimetres", measured.diameterMillimetres()), 1),
-                parts.fact("calibration.height", with("calibration.millimetres", measured.heightMillimetres()), 1)));
+                fact("calibration.air", with("calibration.celsius", measured.airCelsius()), 1),
+                fact("calibration.pressure", with("calibration.kilopascals", measured.airKilopascals()), 1),
+                fact("calibration.diameter", with("calibration.millimetres", measured.diameterMillimetres()), 1),
+                fact("calibration.height", with("calibration.millimetres", measured.heightMillimetres()), 1));
     }
 
     private String with(String key, Optional<BigDecimal> number) {
         return number.map(value -> words.say(key, words.number(value))).orElse(PrintedFigures.NONE);
-    }
-
-    private PageTable.Column column(String key, double share, Align align) {
-        return new PageTable.Column(words.say(key), share, align, Weight.REGULAR);
     }
 }

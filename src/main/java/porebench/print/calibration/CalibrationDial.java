@@ -16,53 +16,45 @@ import porebench.print.page.Align;
 import porebench.print.page.Flow;
 import porebench.print.page.PageTable;
 import porebench.print.page.PrintedFigures;
-import porebench.print.page.SheetParts;
+import porebench.print.page.PrintedSheet;
 import porebench.print.page.Weight;
 import porebench.print.page.Words;
 import porebench.quantity.PressureUnit;
 
 /** Draws the dial check of a Type B meter: its points, the curve, and what the model makes of them. */
-final class CalibrationDial {
+final class CalibrationDial extends PrintedSheet {
     private static final double PLOT = 165;
 
-    private final Flow flow;
-    private final Words words;
-    private final SheetParts parts;
-    private final PrintedFigures figures;
-
-    CalibrationDial(Flow flow, Words words, SheetParts parts) {
-        this.flow = flow;
-        this.words = words;
-        this.parts = parts;
-        this.figures = new PrintedFigures(words);
+    CalibrationDial(Flow flow, Words words) {
+        super(flow, words);
     }
 
     void draw(DialCheck measured, CalibrationRecord record) throws IOException {
         Optional<DialCalibration> found = record.judged().dial().flatMap(Answer::value);
-        parts.section("calibration.dial", 80);
+        section("calibration.dial", 80);
         drawMeasured(measured);
         if (found.isEmpty()) {
-            parts.small(words.say("calibration.unusable"));
+            small(words.say("calibration.unusable"));
             return;
         }
         drawPoints(found.get());
         drawPlot(found.get());
-        parts.section("calibration.model-section", 75);
+        section("calibration.model-section", 75);
         drawLine(found.get());
         drawModel(found.get(), record.drift());
     }
 
     private void drawMeasured(DialCheck measured) throws IOException {
-        parts.facts(List.of(
-                parts.fact("calibration.vessel", figures.typed(measured.vesselWater()), 1.2),
-                parts.fact(
+        facts(
+                fact("calibration.vessel", figures.typed(measured.vesselWater()), 1.2),
+                fact(
                         "calibration.water",
                         measured.waterCelsius().map(words::number).orElse(PrintedFigures.NONE),
                         0.8),
-                parts.fact("calibration.maker-chamber", figures.typed(measured.chamber()), 1.2),
-                parts.fact("calibration.maker-pressure", figures.typed(measured.initialPressure()), 1.2)));
+                fact("calibration.maker-chamber", figures.typed(measured.chamber()), 1.2),
+                fact("calibration.maker-pressure", figures.typed(measured.initialPressure()), 1.2));
         String points = measured.points().stream().map(this::asRead).collect(Collectors.joining("; "));
-        parts.small(words.say("calibration.as-read", points));
+        small(words.say("calibration.as-read", points));
         flow.down(3);
     }
 
@@ -75,17 +67,15 @@ final class CalibrationDial {
     }
 
     private void drawPoints(DialCalibration found) throws IOException {
-        PageTable table = new PageTable(
-                flow,
-                List.of(
-                        column("calibration.true"),
-                        column("calibration.reading"),
-                        column("calibration.readings"),
-                        column("calibration.error"),
-                        column("calibration.point-uncertainty"),
-                        column("calibration.model"),
-                        new PageTable.Column(words.say("calibration.verdict"), 0.9, Align.LEFT, Weight.BOLD)));
-        table.heading(16);
+        PageTable table = table(
+                16,
+                column("calibration.true"),
+                column("calibration.reading"),
+                column("calibration.readings"),
+                column("calibration.error"),
+                column("calibration.point-uncertainty"),
+                column("calibration.model"),
+                new PageTable.Column(words.say("calibration.verdict"), 0.9, Align.LEFT, Weight.BOLD));
         for (DialCurve.Knot knot : found.curve().knots()) {
             table.row(List.of(
                     figures.fixed(knot.truePercent(), 3),
@@ -100,52 +90,49 @@ final class CalibrationDial {
     }
 
     private PageTable.Column column(String key) {
-        return new PageTable.Column(words.say(key), 1, Align.RIGHT, Weight.REGULAR);
+        return column(key, 1, Align.RIGHT);
     }
 
     private void drawPlot(DialCalibration found) throws IOException {
         flow.keepTogether(PLOT + 30);
         new DialPlot(flow.pen(), words, found).draw(flow.left(), flow.top(), flow.width(), PLOT);
         flow.down(PLOT + 2);
-        parts.small(words.say("calibration.plot", figures.fixed(found.curve().tolerancePercent(), 2)));
+        small(words.say("calibration.plot", figures.fixed(found.curve().tolerancePercent(), 2)));
         flow.down(3);
     }
 
     private void drawLine(DialCalibration found) throws IOException {
         InitialLine line = found.line();
-        parts.facts(List.of(
-                parts.fact(
+        facts(
+                fact(
                         "calibration.line",
                         line.stated()
                                 .map(stated -> words.say("sheet.percent", words.number(stated)))
                                 .orElse(PrintedFigures.NONE),
                         1),
-                parts.fact(
-                        "calibration.line-shift",
-                        words.say("sheet.percent", figures.signed(line.shiftPercent(), 3)),
-                        1.3),
-                parts.fact(
+                fact("calibration.line-shift", words.say("sheet.percent", figures.signed(line.shiftPercent(), 3)), 1.3),
+                fact(
                         "calibration.line-errors",
                         words.say(
                                 "calibration.line-errors.value",
                                 figures.fixed(line.largestErrorBefore(), 3),
                                 figures.fixed(line.largestErrorAfter(), 3)),
                         1.5),
-                parts.fact(
+                fact(
                         "calibration.leak",
                         found.leak()
                                 .map(leak -> words.say("calibration.marks", figures.fixed(leak.value(), 2)))
                                 .orElseGet(() -> words.say("calibration.not-watched")),
-                        1)));
+                        1));
     }
 
     private void drawModel(DialCalibration found, Optional<ImpliedChamber.Drift> drift) throws IOException {
-        parts.facts(List.of(
-                parts.fact(
+        facts(
+                fact(
                         "calibration.chamber",
                         found.chamber().map(this::chamber).orElseGet(() -> words.say("calibration.chamber.none")),
                         1.5),
-                parts.fact(
+                fact(
                         "calibration.initial-gauge",
                         found.chamber()
                                 .map(implied -> words.say(
@@ -153,9 +140,9 @@ final class CalibrationDial {
                                         figures.fixed(implied.initialGauge().in(PressureUnit.KILOPASCAL), 1)))
                                 .orElse(PrintedFigures.NONE),
                         1),
-                parts.fact("calibration.drift", drift.map(this::drift).orElse(PrintedFigures.NONE), 2)));
+                fact("calibration.drift", drift.map(this::drift).orElse(PrintedFigures.NONE), 2));
         if (found.isScaleUsual()) {
-            parts.small(words.say("calibration.scale-usual"));
+            small(words.say("calibration.scale-usual"));
         }
     }
 

@@ -12,78 +12,73 @@ import porebench.print.page.Imprint;
 import porebench.print.page.OpenPages;
 import porebench.print.page.PageTable;
 import porebench.print.page.PrintedFigures;
-import porebench.print.page.SheetParts;
+import porebench.print.page.PrintedSheet;
 import porebench.print.page.TextFit;
 import porebench.print.page.Weight;
 import porebench.print.page.Words;
 import porebench.record.MeterCalibration;
 
 /** Draws the record of one calibration: the verdict first, then bowl, dial or column with everything measured. */
-public final class CalibrationPages {
+public final class CalibrationPages extends PrintedSheet {
     private final CalibrationRecord record;
     private final MeterCalibration measured;
-    private final Flow flow;
-    private final Words words;
-    private final PrintedFigures figures;
-    private final SheetParts parts;
     private final Imprint imprint;
 
     public CalibrationPages(CalibrationRecord record, OpenPages leaves, Words words, Imprint imprint)
             throws IOException {
+        super(flow(record, leaves, words), words);
         this.record = record;
         this.measured = record.judged().calibration().value();
-        this.words = words;
-        this.figures = new PrintedFigures(words);
         this.imprint = imprint;
-        this.flow = new Flow(
-                leaves,
-                words,
-                words.say("calibration.running-head", record.meter().id().text(), words.date(measured.calibratedOn())),
-                record.isTraining());
-        this.parts = new SheetParts(flow, words);
+    }
+
+    private static Flow flow(CalibrationRecord record, OpenPages leaves, Words words) throws IOException {
+        String day = words.date(record.judged().calibration().value().calibratedOn());
+        String head = words.say("calibration.running-head", record.meter().id().text(), day);
+        return new Flow(leaves, words, head, record.isTraining());
     }
 
     public void draw() throws IOException {
-        parts.head(
+        head(
                 record.laboratory(),
                 words.say("calibration.kind"),
                 words.say("calibration.subject", record.meter().id().text(), words.date(measured.calibratedOn())));
         drawFacts();
         drawChecks();
         drawDue();
-        CalibrationBowl bowl = new CalibrationBowl(flow, words, parts);
+        CalibrationBowl bowl = new CalibrationBowl(flow, words);
         if (measured.bowl().isPresent()) {
             bowl.draw(measured.bowl().get(), record.judged().bowl().flatMap(Answer::value));
         }
         if (measured.dial().isPresent()) {
-            new CalibrationDial(flow, words, parts).draw(measured.dial().get(), record);
+            new CalibrationDial(flow, words).draw(measured.dial().get(), record);
         }
         if (measured.column().isPresent()) {
-            new CalibrationColumn(words, parts).draw(measured.column().get(), record);
+            new CalibrationColumn(flow, words).draw(measured.column().get(), record);
         }
         drawEnd();
         flow.finish(imprint);
     }
 
     private void drawFacts() throws IOException {
-        parts.facts(List.of(
-                parts.fact("sheet.meter-type", words.say("meter." + measured.meterType()), 1),
-                parts.fact("sheet.serial", orNone(record.meter().serial()), 1.2),
-                parts.fact("calibration.by", orNone(measured.by()), 1.6),
-                parts.fact(
+        facts(
+                fact("sheet.meter-type", words.say("meter." + measured.meterType()), 1),
+                fact("sheet.serial", orNone(record.meter().serial()), 1.2),
+                fact("calibration.by", orNone(measured.by()), 1.6),
+                fact(
                         "calibration.reason",
                         words.say("reason." + measured.reason().symbol()),
-                        1.4)));
-        parts.facts(List.of(
-                parts.fact("calibration.id", measured.id().text(), 1),
-                parts.fact("calibration.division", divided(), 1.2),
-                parts.fact(
+                        1.4));
+        facts(
+                fact("calibration.id", measured.id().text(), 1),
+                fact("calibration.division", divided(), 1.2),
+                fact(
                         "calibration.elevation",
                         measured.elevationMetres()
                                 .map(metres -> words.say("calibration.metres", words.number(metres)))
                                 .orElse(PrintedFigures.NONE),
                         1.6),
-                parts.fact("sheet.profile", record.profile().title(), 1.4)));
+                fact("sheet.profile", record.profile().title(), 1.4));
         if (!measured.remarks().isBlank()) {
             flow.text(new TextFit(Weight.REGULAR, 9, 7, flow.width(), 3), measured.remarks());
         }
@@ -99,7 +94,7 @@ public final class CalibrationPages {
 
     private void drawChecks() throws IOException {
         List<MeterCheck> checks = record.judged().checks();
-        parts.section("calibration.checks", 40 + 16 * checks.size());
+        section("calibration.checks", 40 + 16 * checks.size());
         String verdict = measured.isNote()
                 ? "calibration.verdict.note"
                 : record.judged().passes() ? "calibration.verdict.passed" : "calibration.verdict.failed";
@@ -108,15 +103,13 @@ public final class CalibrationPages {
         if (checks.isEmpty()) {
             return;
         }
-        PageTable table = new PageTable(
-                flow,
-                List.of(
-                        column("calibration.check", 2.3, Align.LEFT),
-                        column("calibration.found", 1.3, Align.RIGHT),
-                        column("calibration.limit", 1.6, Align.RIGHT),
-                        column("calibration.verdict", 0.9, Align.LEFT),
-                        column("calibration.clause", 4, Align.LEFT)));
-        table.heading(16);
+        PageTable table = table(
+                16,
+                column("calibration.check", 2.3, Align.LEFT),
+                column("calibration.found", 1.3, Align.RIGHT),
+                column("calibration.limit", 1.6, Align.RIGHT),
+                column("calibration.verdict", 0.9, Align.LEFT),
+                column("calibration.clause", 4, Align.LEFT));
         for (MeterCheck check : checks) {
             table.row(List.of(
                     words.say("check." + check.subject().symbol()),
@@ -125,10 +118,6 @@ public final class CalibrationPages {
                     words.say(check.passes() ? "calibration.passes" : "calibration.fails"),
                     words.source(check.clause())));
         }
-    }
-
-    private PageTable.Column column(String key, double share, Align align) {
-        return new PageTable.Column(words.say(key), share, align, Weight.REGULAR);
     }
 
     private String figure(MeterCheck check, double value) {
@@ -166,12 +155,10 @@ public final class CalibrationPages {
 
     private void drawEnd() throws IOException {
         flow.down(4);
-        for (String key : CautionBox.ofCalibration(measured.meterType())) {
-            CautionBox.draw(flow, words.say(key), 4);
-        }
-        parts.signatures(List.of("calibration.signed-by", "sheet.checked-by"), 60);
-        parts.authority(record.profile());
-        parts.small(words.say(
+        cautions(CautionBox.ofCalibration(measured.meterType()));
+        signatures(List.of("calibration.signed-by", "sheet.checked-by"), 60);
+        authority(record.profile());
+        small(words.say(
                 "print.head",
                 Long.toString(record.head().entries()),
                 record.head().printed()));

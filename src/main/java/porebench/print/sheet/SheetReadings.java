@@ -7,6 +7,7 @@ import porebench.evidence.paper.TrialSheet;
 import porebench.print.page.Align;
 import porebench.print.page.Flow;
 import porebench.print.page.PageTable;
+import porebench.print.page.PrintedSheet;
 import porebench.print.page.TextFit;
 import porebench.print.page.Weight;
 import porebench.print.page.Words;
@@ -15,7 +16,7 @@ import porebench.record.column.Column;
 import porebench.record.column.TrialColumns;
 
 /** Draws the rows to be written in by hand, one a trial, with the columns of a trial file. */
-final class SheetReadings {
+final class SheetReadings extends PrintedSheet {
     private static final double ROW = 27;
     private static final double HEADINGS = 55;
 
@@ -33,13 +34,10 @@ final class SheetReadings {
             TrialColumns.REMARKS, 2.15);
 
     private final TrialSheet sheet;
-    private final Flow flow;
-    private final Words words;
 
     SheetReadings(TrialSheet sheet, Flow flow, Words words) {
+        super(flow, words);
         this.sheet = sheet;
-        this.flow = flow;
-        this.words = words;
     }
 
     /** Returns the height of all rows with their headings, in points. */
@@ -76,7 +74,8 @@ final class SheetReadings {
     }
 
     private PageTable.Column headed(Column<Trial, ?> column) {
-        String heading = words.say("trial." + column.name(), sheet.massUnit().symbol());
-        return new PageTable.Column(heading, WIDTHS.getOrDefault(column, NARROW), Align.LEFT, Weight.REGULAR);
+        double share = WIDTHS.getOrDefault(column, NARROW);
+        return column(
+                "trial." + column.name(), share, Align.LEFT, sheet.massUnit().symbol());
     }
 }

@@ -1,7 +1,6 @@
 package porebench.print.sheet;
 
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import porebench.evidence.paper.TrialSheet;
@@ -13,6 +12,7 @@ import porebench.print.page.Block;
 import porebench.print.page.CautionBox;
 import porebench.print.page.FittedText;
 import porebench.print.page.Flow;
+import porebench.print.page.PrintedSheet;
 import porebench.print.page.TextFit;
 import porebench.print.page.Weight;
 import porebench.print.page.Words;
@@ -25,7 +25,7 @@ import porebench.print.page.Words;
  * concrete); that the bleeder valve is closed before pumping and trims to the line, and that the water is withdrawn after
  * filling and before pumping: recalled. Type A, all steps and that the readings agree within 0.2 % air: recalled.
  */
-public final class SheetSteps {
+public final class SheetSteps extends PrintedSheet {
     /** More boxes than these would leave no room for words; further trials tick a copy. */
     static final int MOST_BOXES = 6;
 
@@ -36,15 +36,12 @@ public final class SheetSteps {
     private static final double NUMBER = 20;
 
     private final TrialSheet sheet;
-    private final Flow flow;
-    private final Words words;
     private final SheetVolumes volumes;
     private final int boxes;
 
     SheetSteps(TrialSheet sheet, Flow flow, Words words) {
+        super(flow, words);
         this.sheet = sheet;
-        this.flow = flow;
-        this.words = words;
         this.volumes = new SheetVolumes(words, sheet.massUnit());
         this.boxes = Math.min(MOST_BOXES, sheet.weighOut().trials());
     }
@@ -111,8 +108,7 @@ public final class SheetSteps {
     }
 
     private Step soak() {
-        String tolerance = words.number(
-                new BigDecimal(sheet.profile().figure(FigureName.SOAK_TOLERANCE).value()));
+        String tolerance = figures.of(sheet.profile(), FigureName.SOAK_TOLERANCE);
         return sheet.mix()
                 .soakMinutes()
                 .map(minutes -> step("step.soak", words.number(minutes), tolerance))

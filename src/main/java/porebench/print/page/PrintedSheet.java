@@ -6,21 +6,26 @@ import java.util.Optional;
 import porebench.method.Profile;
 import porebench.record.Laboratory;
 
-/** What all sheets have in common: their head, sections, rows of facts, the place to sign, and whose rules they follow. */
-public final class SheetParts {
+/**
+ * A sheet, or a part of one, and what all have in common: the head, sections, rows of facts, tables, the place to sign, and whose
+ * rules are followed.
+ */
+public abstract class PrintedSheet {
     private static final double GAP = 7;
     private static final double SIGNATURE = 20;
 
-    private final Flow flow;
-    private final Words words;
+    protected final Flow flow;
+    protected final Words words;
+    protected final PrintedFigures figures;
 
-    public SheetParts(Flow flow, Words words) {
+    protected PrintedSheet(Flow flow, Words words) {
         this.flow = flow;
         this.words = words;
+        this.figures = new PrintedFigures(words);
     }
 
     /** Draws the laboratory and the kind of sheet over a rule, and below it what the sheet is about. */
-    public void head(Optional<Laboratory> laboratory, String kind, String subject) throws IOException {
+    protected void head(Optional<Laboratory> laboratory, String kind, String subject) throws IOException {
         double half = flow.width() / 2 - 4;
         FittedText name = TextFit.first(
                 flow.faces(),
@@ -37,7 +42,7 @@ public final class SheetParts {
     }
 
     /** Begins a section whose heading stays with a height below it. */
-    public void section(String key, double below) throws IOException {
+    protected void section(String key, double below) throws IOException {
         flow.down(GAP);
         flow.keepTogether(18 + below);
         flow.text(TextFit.line(Weight.BOLD, 12, flow.width()), words.say(key));
@@ -45,13 +50,18 @@ public final class SheetParts {
     }
 
     /** Draws facts side by side. */
-    public void facts(List<Facts.Fact> list) throws IOException {
+    protected void facts(List<Facts.Fact> list) throws IOException {
         facts(11, list, 3);
     }
 
     /** Draws labels, each over a line to write on. */
-    public void toWrite(double size, List<String> labels) throws IOException {
+    protected void toWrite(double size, List<String> labels) throws IOException {
         facts(size, labels.stream().map(label -> fact(label, "", 1)).toList(), 6);
+    }
+
+    /** Draws facts side by side. */
+    protected void facts(Facts.Fact... list) throws IOException {
+        facts(List.of(list));
     }
 
     private void facts(double size, List<Facts.Fact> list, double below) throws IOException {
@@ -62,12 +72,31 @@ public final class SheetParts {
         flow.down(facts.height() + below);
     }
 
-    public Facts.Fact fact(String label, String value, double share) {
+    protected Facts.Fact fact(String label, String value, double share) {
         return new Facts.Fact(words.say(label), value, share);
     }
 
+    /** Makes a column of a table, its heading filled with some values. */
+    protected PageTable.Column column(String key, double share, Align align, Object... filled) {
+        return new PageTable.Column(words.say(key, filled), share, align, Weight.REGULAR);
+    }
+
+    /** Begins a table whose heading stays with a row below it. */
+    protected PageTable table(double row, PageTable.Column... columns) throws IOException {
+        PageTable table = new PageTable(flow, List.of(columns));
+        table.heading(row);
+        return table;
+    }
+
+    /** Draws cautions one below the other. */
+    protected void cautions(List<String> keys) throws IOException {
+        for (String key : keys) {
+            CautionBox.draw(flow, words.say(key), 4);
+        }
+    }
+
     /** Draws lines to sign on, a date beside each, and makes sure of a height below them. */
-    public void signatures(List<String> keys, double below) throws IOException {
+    protected void signatures(List<String> keys, double below) throws IOException {
         flow.down(GAP);
         flow.need(SIGNATURE + below);
         List<Facts.Fact> lines = keys.stream()
@@ -79,12 +108,12 @@ public final class SheetParts {
     }
 
     /** Draws a small text. */
-    public void small(String text) throws IOException {
+    protected void small(String text) throws IOException {
         flow.text(new TextFit(Weight.REGULAR, 8, 6.5, flow.width(), 3), text);
     }
 
     /** Draws whose rules the sheet follows, and who decides. */
-    public void authority(Profile profile) throws IOException {
+    protected void authority(Profile profile) throws IOException {
         small(words.say("sheet.authority", profile.title(), words.source(profile.edition())));
     }
 }
