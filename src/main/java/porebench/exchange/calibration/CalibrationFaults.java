@@ -2,7 +2,6 @@ package porebench.exchange.calibration;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -26,27 +25,6 @@ import porebench.quantity.VolumeUnit;
 /** Tries out the measurements of one calibration, and notes what is wrong with them in the cells where it stands. */
 final class CalibrationFaults {
     private static final Pattern OF_A_ROW = Pattern.compile("(fills|points)\\.(\\d+)\\.(\\w+)");
-
-    private static final Map<String, String> COLUMNS = Map.ofEntries(
-            Map.entry("empty", "empty_mass"),
-            Map.entry("plate", "plate_mass"),
-            Map.entry("full", "full_mass"),
-            Map.entry("waterTemperature", "water_temp_c"),
-            Map.entry("airTemperature", "air_temp_c"),
-            Map.entry("airPressure", "air_pressure_kpa"),
-            Map.entry("diameter", "diameter_mm"),
-            Map.entry("height", "height_mm"),
-            Map.entry("amount", "withdrawn"),
-            Map.entry("gauge", "gauge_pct"),
-            Map.entry("vesselWater", "vessel_mass"),
-            Map.entry("bowlWater", "bowl_mass"),
-            Map.entry("leakMarks", "leak_marks"),
-            Map.entry("initialLine", "initial_line_pct"),
-            Map.entry("chamber", "chamber"),
-            Map.entry("initialPressure", "pressure"),
-            Map.entry("workingPressure", "pressure"),
-            Map.entry("expansion", "expansion_pct"),
-            Map.entry("elevation", "elevation_m"));
 
     /** Larger than any bowl: where the file does not weigh the bowl, the lab book knows it, and checks against it. */
     private static final Volume LARGER_THAN_ANY = Volume.of(1000, VolumeUnit.LITRE);
@@ -107,6 +85,6 @@ final class CalibrationFaults {
     }
 
     private static String column(String field) {
-        return COLUMNS.getOrDefault(field, "row");
+        return FileColumns.HEADINGS.getOrDefault(field, "row");
     }
 }

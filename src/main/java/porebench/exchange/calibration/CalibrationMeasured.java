@@ -4,32 +4,25 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import porebench.exchange.sheet.SheetReader;
 import porebench.exchange.text.Findings;
 import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.RowGroup;
 import porebench.method.MeterType;
 import porebench.method.meter.BowlFill;
 import porebench.method.meter.BowlFills;
-import porebench.method.meter.CheckAmount;
 import porebench.method.meter.CheckPoint;
 import porebench.method.meter.ColumnCheck;
 import porebench.method.meter.DialCheck;
 import porebench.quantity.Mass;
-import porebench.quantity.MassUnit;
 import porebench.quantity.Pressure;
-import porebench.quantity.PressureUnit;
 import porebench.quantity.Typed;
-import porebench.quantity.VolumeUnit;
 import porebench.record.MeterCalibration;
 import porebench.record.column.CalibrationColumns;
-import porebench.record.column.NumberRange;
+import porebench.record.column.Column;
 
 /** Reads what was measured in one calibration out of its rows. */
 final class CalibrationMeasured {
-    private static final NumberRange WATER = CalibrationColumns.WATER_RANGE;
-    private static final NumberRange GAUGE = NumberRange.READING;
-    private static final NumberRange LINE = CalibrationColumns.LINE_RANGE;
-
     private final RowGroup group;
     private final List<HeadedRow> fillRows = new ArrayList<>();
     private final List<HeadedRow> pointRows = new ArrayList<>();
@@ -73,7 +66,7 @@ final class CalibrationMeasured {
     }
 
     private void sort(HeadedRow row) {
-        Optional<CalibrationRow> kind = row.choice("row", List.of(CalibrationRow.values()), CalibrationRow::word);
+        Optional<CalibrationRow> kind = row.choice("row", List.of(CalibrationRow.values()), CalibrationRow::symbol);
         kind.ifPresent(known -> {
             known.checkEmptyElsewhere(row);
             switch (known) {
@@ -91,17 +84,17 @@ final class CalibrationMeasured {
         if (before.isEmpty()) {
             return Optional.of(row);
         }
-        row.error("row", "csv.row-twice", kind.word(), before.get().line(), Findings.quoted(group.name()));
+        row.error("row", "csv.row-twice", kind.symbol(), before.get().line(), Findings.quoted(group.name()));
         return before;
     }
 
     /** Notes a dial of a Type A or a column of a Type B meter. */
     void checkType(MeterType type) {
         if (type == MeterType.A) {
-            dialRow.ifPresent(row -> row.error("row", "csv.row-of-other-type", CalibrationRow.DIAL.word(), "B"));
-            pointRows.forEach(row -> row.error("row", "csv.row-of-other-type", CalibrationRow.POINT.word(), "B"));
+            dialRow.ifPresent(row -> row.error("row", "csv.row-of-other-type", CalibrationRow.DIAL.symbol(), "B"));
+            pointRows.forEach(row -> row.error("row", "csv.row-of-other-type", CalibrationRow.POINT.symbol(), "B"));
         } else {
-            columnRow.ifPresent(row -> row.error("row", "csv.row-of-other-type", CalibrationRow.COLUMN.word(), "A"));
+            columnRow.ifPresent(row -> row.error("row", "csv.row-of-other-type", CalibrationRow.COLUMN.symbol(), "A"));
         }
     }
 
@@ -119,60 +112,46 @@ final class CalibrationMeasured {
     private Optional<BowlFills> readBowl() {
         List<BowlFill> fills = new ArrayList<>();
         for (HeadedRow row : fillRows) {
-            Optional<MassUnit> unit = unit(row, "mass_unit");
-            Optional<Typed<Mass>> empty = mass(row, "empty_mass", unit);
-            Optional<Typed<Mass>> full = mass(row, "full_mass", otherUnit(row, "full_mass_unit", unit));
-            Optional<Typed<Mass>> plate = row.optionalWord("plate_mass").isPresent()
-                    ? mass(row, "plate_mass", otherUnit(row, "plate_mass_unit", unit))
+            SheetReader cells = SheetReader.of(row);
+            Optional<Typed<Mass>> empty = FileColumns.EMPTY.read(cells);
+            Optional<Typed<Mass>> full = FileColumns.FULL.read(cells);
+            Optional<Typed<Mass>> plate = cells.states(FileColumns.PLATE)
+                    ? FileColumns.PLATE.read(cells)
                     : empty.map(mass -> new Typed<>(BigDecimal.ZERO, mass.unit()));
-            Optional<BigDecimal> water = row.number("water_temp_c", WATER);
+            Optional<BigDecimal> water = CalibrationColumns.FILL_WATER.read(cells);
             if (empty.isPresent() && plate.isPresent() && full.isPresent() && water.isPresent()) {
                 fills.add(new BowlFill(empty.get(), plate.get(), full.get(), water.get()));
             }
         }
-        boolean buoyancy = bowlRow.filter(row -> row.optionalWord("buoyancy").isPresent())
-                .flatMap(row -> row.yesNo("buoyancy"))
-                .orElse(false);
         return Optional.of(new BowlFills(
                 fills,
-                buoyancy,
-                number(bowlRow, "air_temp_c", WATER),
-                number(bowlRow, "air_pressure_kpa", NumberRange.NOT_NEGATIVE),
-                number(bowlRow, "diameter_mm", NumberRange.NOT_NEGATIVE),
-                number(bowlRow, "height_mm", NumberRange.NOT_NEGATIVE)));
+                any(bowlRow, FileColumns.BUOYANCY).orElse(false),
+                any(bowlRow, CalibrationColumns.AIR_TEMPERATURE),
+                any(bowlRow, CalibrationColumns.AIR_PRESSURE),
+                any(bowlRow, CalibrationColumns.DIAMETER),
+                any(bowlRow, CalibrationColumns.HEIGHT)));
     }
 
     private Optional<DialCheck> readDial() {
-        List<CheckPoint> points = new ArrayList<>();
-        for (HeadedRow row : pointRows) {
-            Optional<BigDecimal> amount = row.number("withdrawn", NumberRange.NOT_NEGATIVE);
-            Optional<CheckAmount.Unit> unit =
-                    row.choice("withdrawn_unit", List.of(CheckAmount.Unit.values()), CheckAmount.Unit::symbol);
-            Optional<BigDecimal> gauge = row.number("gauge_pct", GAUGE);
-            if (amount.isPresent() && unit.isPresent() && gauge.isPresent()) {
-                points.add(new CheckPoint(new CheckAmount(amount.get(), unit.get()), gauge.get()));
-            }
-        }
+        List<CheckPoint> points = pointRows.stream()
+                .flatMap(row -> CalibrationColumns.OF_POINT.columns().read(SheetReader.of(row)).stream())
+                .toList();
         return Optional.of(new DialCheck(
-                dialRow.filter(row -> row.optionalWord("vessel_mass").isPresent())
-                        .flatMap(row -> mass(row, "vessel_mass", unit(row, "mass_unit"))),
-                number(dialRow, "water_temp_c", WATER),
+                any(dialRow, FileColumns.VESSEL),
+                any(dialRow, FileColumns.DIAL_WATER),
                 points,
-                number(dialRow, "initial_line_pct", LINE),
-                number(dialRow, "leak_marks", NumberRange.NOT_NEGATIVE),
-                dialRow.flatMap(row -> row.optionalQuantity(
-                        "chamber", NumberRange.NOT_NEGATIVE, "chamber_unit", List.of(VolumeUnit.values()))),
-                dialRow.flatMap(row -> row.optionalQuantity(
-                        "pressure", NumberRange.NOT_NEGATIVE, "pressure_unit", List.of(PressureUnit.values())))));
+                any(dialRow, CalibrationColumns.INITIAL_LINE),
+                any(dialRow, CalibrationColumns.LEAK_MARKS),
+                any(dialRow, CalibrationColumns.CHAMBER),
+                any(dialRow, FileColumns.PRESSURE)));
     }
 
     private Optional<ColumnCheck> readColumn(HeadedRow row, Optional<BigDecimal> elevation) {
-        Optional<MassUnit> unit = unit(row, "mass_unit");
-        Optional<Typed<Mass>> vessel = mass(row, "vessel_mass", unit);
-        Optional<Typed<Mass>> water = mass(row, "bowl_mass", otherUnit(row, "bowl_mass_unit", unit));
-        Optional<BigDecimal> expansion = row.number("expansion_pct", NumberRange.NOT_NEGATIVE);
-        Optional<Typed<Pressure>> working =
-                row.quantity("pressure", NumberRange.NOT_NEGATIVE, "pressure_unit", List.of(PressureUnit.values()));
+        SheetReader cells = SheetReader.of(row);
+        Optional<Typed<Mass>> vessel = FileColumns.COLUMN_VESSEL.read(cells);
+        Optional<Typed<Mass>> water = FileColumns.COLUMN_BOWL.read(cells);
+        Optional<BigDecimal> expansion = FileColumns.EXPANSION.read(cells);
+        Optional<Typed<Pressure>> working = FileColumns.WORKING_PRESSURE.read(cells);
         HeadedRow stating = group.stating("elevation_m");
         if (elevation.isEmpty() && stating.optionalWord("elevation_m").isEmpty()) {
             stating.error("elevation_m", "csv.required", "elevation_m");
@@ -187,23 +166,7 @@ final class CalibrationMeasured {
                 : Optional.empty();
     }
 
-    private static Optional<BigDecimal> number(Optional<HeadedRow> row, String column, NumberRange bounds) {
-        return row.flatMap(entry -> entry.optionalNumber(column, bounds));
-    }
-
-    private static Optional<MassUnit> unit(HeadedRow row, String column) {
-        return row.choice(column, List.of(MassUnit.values()), MassUnit::symbol);
-    }
-
-    /** Reads the unit of one mass of a row; empty means that of the row. */
-    private static Optional<MassUnit> otherUnit(HeadedRow row, String column, Optional<MassUnit> ofRow) {
-        return row.optionalWord(column).isPresent() ? unit(row, column) : ofRow;
-    }
-
-    private static Optional<Typed<Mass>> mass(HeadedRow row, String column, Optional<MassUnit> unit) {
-        Optional<BigDecimal> number = row.number(column, NumberRange.NOT_NEGATIVE);
-        return number.isPresent() && unit.isPresent()
-                ? Optional.of(new Typed<Mass>(number.get(), unit.get()))
-                : Optional.empty();
+    private static <V> Optional<V> any(Optional<HeadedRow> row, Column<MeterCalibration, V> column) {
+        return row.flatMap(entry -> column.read(SheetReader.of(entry)));
     }
 }

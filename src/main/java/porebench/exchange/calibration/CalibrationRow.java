@@ -3,35 +3,27 @@ package porebench.exchange.calibration;
 import java.util.Arrays;
 import java.util.List;
 import porebench.exchange.text.HeadedRow;
+import porebench.quantity.Symbolic;
 
 /** What one row of {@code meter-calibration.csv} states, and the columns in which it does. */
-enum CalibrationRow {
+enum CalibrationRow implements Symbolic {
     /** One weighing of the bowl. */
-    FILL("fill", "empty_mass,plate_mass,full_mass,mass_unit,plate_mass_unit,full_mass_unit,water_temp_c"),
+    FILL("empty_mass,plate_mass,full_mass,mass_unit,plate_mass_unit,full_mass_unit,water_temp_c"),
     /** What is about all fills of the bowl. */
-    BOWL("bowl", "buoyancy,air_temp_c,air_pressure_kpa,diameter_mm,height_mm"),
+    BOWL("buoyancy,air_temp_c,air_pressure_kpa,diameter_mm,height_mm"),
     /** What is about all points of a Type B dial. */
-    DIAL(
-            "dial",
-            "vessel_mass,mass_unit,water_temp_c,initial_line_pct,leak_marks,chamber,chamber_unit,pressure,pressure_unit"),
+    DIAL("vessel_mass,mass_unit,water_temp_c,initial_line_pct,leak_marks,chamber,chamber_unit,pressure,pressure_unit"),
     /** One check point of a Type B dial. */
-    POINT("point", "withdrawn,withdrawn_unit,gauge_pct"),
+    POINT("withdrawn,withdrawn_unit,gauge_pct"),
     /** The column of a Type A meter. */
-    COLUMN("column", "vessel_mass,mass_unit,bowl_mass,bowl_mass_unit,expansion_pct,pressure,pressure_unit"),
+    COLUMN("vessel_mass,mass_unit,bowl_mass,bowl_mass_unit,expansion_pct,pressure,pressure_unit"),
     /** Nothing was measured. */
-    NOTE("note", "");
+    NOTE("");
 
-    private final String word;
     private final List<String> columns;
 
-    CalibrationRow(String word, String columns) {
-        this.word = word;
+    CalibrationRow(String columns) {
         this.columns = List.of(columns.split(","));
-    }
-
-    /** Returns the word in the column {@code row}. */
-    String word() {
-        return word;
     }
 
     /** Returns all columns of measurements, in the order in which they are written. */
@@ -48,6 +40,6 @@ enum CalibrationRow {
         allColumns().stream()
                 .filter(column -> !columns.contains(column))
                 .filter(column -> entry.optionalWord(column).isPresent())
-                .forEach(column -> entry.error(column, "csv.not-in-this-row", column, word));
+                .forEach(column -> entry.error(column, "csv.not-in-this-row", column, symbol()));
     }
 }

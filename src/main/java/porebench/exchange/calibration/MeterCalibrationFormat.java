@@ -15,13 +15,14 @@ import porebench.exchange.text.Table;
 import porebench.method.MeterType;
 import porebench.record.MeterCalibration;
 import porebench.record.column.CalibrationColumns;
+import porebench.record.column.Column;
 import porebench.record.id.CalibrationId;
 import porebench.record.id.MeterId;
 
 /** {@code meter-calibration.csv}: one row a measurement, the rows of a calibration together stating it. */
 public final class MeterCalibrationFormat implements Format<MeterCalibration> {
     private static final List<String> SHARED =
-            List.of("meter_id", "meter_type", "calibrated_on", "by", "reason", "elevation_m", "remarks");
+            FileColumns.SHARED.stream().map(Column::heading).skip(1).toList();
 
     private static final Headings COLUMNS = new Headings(
             List.of("calibration_id", "meter_id", "meter_type", "calibrated_on", "by", "reason", "row"),
@@ -58,13 +59,12 @@ public final class MeterCalibrationFormat implements Format<MeterCalibration> {
     }
 
     private static Optional<MeterCalibration> read(RowGroup group) {
-        Optional<MeterId> meter = group.stating("meter_id").id("meter_id", MeterId::new);
-        Optional<MeterType> type =
-                group.stating("meter_type").choice("meter_type", List.of(MeterType.values()), MeterType::name);
-        Optional<LocalDate> day = group.stating("calibrated_on").date("calibrated_on");
-        Optional<MeterCalibration.Reason> reason = group.stating("reason")
-                .choice("reason", List.of(MeterCalibration.Reason.values()), MeterCalibration.Reason::symbol);
-        Optional<BigDecimal> elevation = CalibrationColumns.ELEVATION.read(SheetReader.of(group, List.of()));
+        SheetReader about = SheetReader.of(group, List.of());
+        Optional<MeterId> meter = CalibrationColumns.METER.read(about);
+        Optional<MeterType> type = CalibrationColumns.METER_TYPE.read(about);
+        Optional<LocalDate> day = CalibrationColumns.CALIBRATED_ON.read(about);
+        Optional<MeterCalibration.Reason> reason = CalibrationColumns.REASON.read(about);
+        Optional<BigDecimal> elevation = CalibrationColumns.ELEVATION.read(about);
         CalibrationMeasured measured = new CalibrationMeasured(group);
         measured.read(elevation);
         if (type.isPresent()) {
@@ -79,13 +79,13 @@ public final class MeterCalibrationFormat implements Format<MeterCalibration> {
                 meter.get(),
                 type.get(),
                 day.get(),
-                group.stating("by").text("by"),
+                about.text(CalibrationColumns.BY),
                 reason.get(),
                 elevation,
                 measured.bowl(),
                 measured.dial(),
                 measured.column(),
-                group.stating("remarks").text("remarks")));
+                about.text(CalibrationColumns.REMARKS)));
     }
 
     @Override

@@ -13,7 +13,7 @@ import porebench.record.column.Columns;
 import porebench.record.column.Part;
 
 /** The cells of a row of a file while they are written, each under its heading. */
-final class SheetCells implements CellWriter {
+public final class SheetCells implements CellWriter {
     private final Map<String, String> cells = new HashMap<>();
 
     /** Puts what a record states about its whole; what it has several of stands in rows of its own. */
@@ -26,12 +26,12 @@ final class SheetCells implements CellWriter {
     }
 
     /** Returns the cells in the order of some headings, empty where nothing was written. */
-    List<String> under(List<String> headings) {
+    public List<String> under(List<String> headings) {
         return headings.stream().map(heading -> cells.getOrDefault(heading, "")).toList();
     }
 
     /** Puts a text under a heading. */
-    void put(String heading, String text) {
+    public void put(String heading, String text) {
         cells.put(heading, text);
     }
 
