@@ -9,8 +9,13 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -79,28 +84,31 @@ public final class PorebenchCommands {
     private static final Paper[] CARD_PAPERS = {Paper.A6, Paper.CARD_4X6};
 
     /** All commands, in the order in which the help lists them. */
-    private static final List<String> COMMANDS = List.of(
-            "sample",
-            "factor",
-            "air",
-            "bowl",
-            "meter",
-            "simulate",
-            "stats",
-            "chart",
-            "interlab",
-            "budget",
-            "gauge-study",
-            "components",
-            "issue",
-            "card",
-            "register",
-            "import",
-            "export",
-            "restore",
-            "verify",
-            "backup",
-            "demo");
+    private static final Map<String, BiFunction<Machine, Ports, OneCommand>> COMMANDS = new LinkedHashMap<>();
+
+    static {
+        COMMANDS.put("sample", SampleCommand::new);
+        COMMANDS.put("factor", FactorCommand::new);
+        COMMANDS.put("air", AirCommand::new);
+        COMMANDS.put("bowl", BowlCommand::new);
+        COMMANDS.put("meter", MeterCommand::new);
+        COMMANDS.put("simulate", SimulateCommand::new);
+        COMMANDS.put("stats", StatsCommand::new);
+        COMMANDS.put("chart", ChartCommand::new);
+        COMMANDS.put("interlab", InterlabCommand::new);
+        COMMANDS.put("budget", BudgetCommand::new);
+        COMMANDS.put("gauge-study", GaugeStudyCommand::new);
+        COMMANDS.put("components", ComponentsCommand::new);
+        COMMANDS.put("issue", IssueCommand::new);
+        COMMANDS.put("card", CardCommand::new);
+        COMMANDS.put("register", RegisterCommand::new);
+        COMMANDS.put("import", ImportCommand::new);
+        COMMANDS.put("export", ExportCommand::new);
+        COMMANDS.put("restore", RestoreCommand::new);
+        COMMANDS.put("verify", VerifyCommand::new);
+        COMMANDS.put("backup", BackupCommand::new);
+        COMMANDS.put("demo", DemoCommand::new);
+    }
 
     private final Machine here;
     private final Ports ports;
@@ -122,9 +130,9 @@ public final class PorebenchCommands {
 
     /** Runs the command that some arguments name and returns the exit status. */
     public int run(String... arguments) {
-        boolean isKnown = arguments.length > 0 && COMMANDS.contains(arguments[0]);
+        boolean isKnown = arguments.length > 0 && COMMANDS.containsKey(arguments[0]);
         // The others would be made in vain, which is most of what a small command takes.
-        List<String> needed = isKnown ? List.of(arguments[0]) : COMMANDS;
+        Set<String> needed = isKnown ? Set.of(arguments[0]) : COMMANDS.keySet();
         return Reply.delivered(here, commandLine(needed).execute(arguments));
     }
 
@@ -141,12 +149,13 @@ public final class PorebenchCommands {
     }
 
     CommandLine commandLine() {
-        return commandLine(COMMANDS);
+        return commandLine(COMMANDS.keySet());
     }
 
-    private CommandLine commandLine(List<String> commands) {
+    private CommandLine commandLine(Set<String> commands) {
         CommandLine line = new CommandLine(new Root());
-        commands.forEach(name -> line.addSubcommand(name, command(name)));
+        commands.forEach(name -> line.addSubcommand(
+                name, Objects.requireNonNull(COMMANDS.get(name)).apply(here, ports)));
         line.registerConverter(Volume.class, quantity(VolumeUnit.values()));
         line.registerConverter(Mass.class, quantity(MassUnit.values()));
         line.registerConverter(Temperature.class, quantity(TemperatureUnit.values()));
@@ -168,33 +177,6 @@ public final class PorebenchCommands {
         line.setErr(writer(here.err()));
         line.setParameterExceptionHandler(this::wrongUsage);
         return line;
-    }
-
-    private OneCommand command(String name) {
-        return switch (name) {
-            case "sample" -> new SampleCommand(here, ports);
-            case "factor" -> new FactorCommand(here, ports);
-            case "air" -> new AirCommand(here, ports);
-            case "bowl" -> new BowlCommand(here, ports);
-            case "meter" -> new MeterCommand(here, ports);
-            case "simulate" -> new SimulateCommand(here, ports);
-            case "stats" -> new StatsCommand(here, ports);
-            case "chart" -> new ChartCommand(here, ports);
-            case "interlab" -> new InterlabCommand(here, ports);
-            case "budget" -> new BudgetCommand(here, ports);
-            case "gauge-study" -> new GaugeStudyCommand(here, ports);
-            case "components" -> new ComponentsCommand(here, ports);
-            case "issue" -> new IssueCommand(here, ports);
-            case "card" -> new CardCommand(here, ports);
-            case "register" -> new RegisterCommand(here, ports);
-            case "import" -> new ImportCommand(here, ports);
-            case "export" -> new ExportCommand(here, ports);
-            case "restore" -> new RestoreCommand(here, ports);
-            case "verify" -> new VerifyCommand(here, ports);
-            case "backup" -> new BackupCommand(here, ports);
-            case "demo" -> new DemoCommand(here, ports);
-            default -> throw new IllegalArgumentException("name must be one of " + COMMANDS + ", but is " + name);
-        };
     }
 
     private int wrongUsage(ParameterException failure, String[] arguments) {
@@ -263,11 +245,11 @@ public final class PorebenchCommands {
         }
     }
 
-    /** Reads one of some words, letter case not mattering. */
     private <T> ITypeConverter<T> id(Function<String, T> maker) {
         return text -> Optional.of(text).filter(id -> !id.isBlank()).map(maker).orElseThrow(wrong("usage.blank", text));
     }
 
+    /** Reads one of some words, letter case not mattering. */
     private <T> ITypeConverter<T> choice(T[] allowed, Function<T, String> word) {
         return text -> Arrays.stream(allowed)
                 .filter(one -> word.apply(one).equalsIgnoreCase(text.strip()))

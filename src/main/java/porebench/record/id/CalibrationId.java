@@ -7,14 +7,9 @@ import porebench.quantity.Require;
  *
  * @param text the name, not blank and without white space around it
  */
-public record CalibrationId(String text) implements Comparable<CalibrationId> {
+public record CalibrationId(String text) implements Name<CalibrationId> {
     public CalibrationId {
         text = Require.notBlank("CalibrationId", text).strip();
-    }
-
-    @Override
-    public int compareTo(CalibrationId other) {
-        return text.compareTo(other.text);
     }
 
     @Override

@@ -7,14 +7,9 @@ import porebench.quantity.Require;
  *
  * @param text the name, not blank and without white space around it
  */
-public record DeterminationId(String text) implements Comparable<DeterminationId> {
+public record DeterminationId(String text) implements Name<DeterminationId> {
     public DeterminationId {
         text = Require.notBlank("DeterminationId", text).strip();
-    }
-
-    @Override
-    public int compareTo(DeterminationId other) {
-        return text.compareTo(other.text);
     }
 
     @Override

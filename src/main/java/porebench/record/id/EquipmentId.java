@@ -7,14 +7,9 @@ import porebench.quantity.Require;
  *
  * @param text the name, not blank and without white space around it
  */
-public record EquipmentId(String text) implements Comparable<EquipmentId> {
+public record EquipmentId(String text) implements Name<EquipmentId> {
     public EquipmentId {
         text = Require.notBlank("EquipmentId", text).strip();
-    }
-
-    @Override
-    public int compareTo(EquipmentId other) {
-        return text.compareTo(other.text);
     }
 
     @Override

@@ -7,14 +7,9 @@ import porebench.quantity.Require;
  *
  * @param text the name, not blank and without white space around it
  */
-public record MeterId(String text) implements Comparable<MeterId> {
+public record MeterId(String text) implements Name<MeterId> {
     public MeterId {
         text = Require.notBlank("MeterId", text).strip();
-    }
-
-    @Override
-    public int compareTo(MeterId other) {
-        return text.compareTo(other.text);
     }
 
     @Override

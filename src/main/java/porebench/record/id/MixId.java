@@ -7,14 +7,9 @@ import porebench.quantity.Require;
  *
  * @param text the name, not blank and without white space around it
  */
-public record MixId(String text) implements Comparable<MixId> {
+public record MixId(String text) implements Name<MixId> {
     public MixId {
         text = Require.notBlank("MixId", text).strip();
-    }
-
-    @Override
-    public int compareTo(MixId other) {
-        return text.compareTo(other.text);
     }
 
     @Override

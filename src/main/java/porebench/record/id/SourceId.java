@@ -7,14 +7,9 @@ import porebench.quantity.Require;
  *
  * @param text the name, not blank and without white space around it
  */
-public record SourceId(String text) implements Comparable<SourceId> {
+public record SourceId(String text) implements Name<SourceId> {
     public SourceId {
         text = Require.notBlank("SourceId", text).strip();
-    }
-
-    @Override
-    public int compareTo(SourceId other) {
-        return text.compareTo(other.text);
     }
 
     @Override

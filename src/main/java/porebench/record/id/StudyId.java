@@ -7,14 +7,9 @@ import porebench.quantity.Require;
  *
  * @param text the name, not blank and without white space around it
  */
-public record StudyId(String text) implements Comparable<StudyId> {
+public record StudyId(String text) implements Name<StudyId> {
     public StudyId {
         text = Require.notBlank("StudyId", text).strip();
-    }
-
-    @Override
-    public int compareTo(StudyId other) {
-        return text.compareTo(other.text);
     }
 
     @Override

@@ -7,14 +7,9 @@ import porebench.quantity.Require;
  *
  * @param text the name, not blank and without white space around it
  */
-public record TrialId(String text) implements Comparable<TrialId> {
+public record TrialId(String text) implements Name<TrialId> {
     public TrialId {
         text = Require.notBlank("TrialId", text).strip();
-    }
-
-    @Override
-    public int compareTo(TrialId other) {
-        return text.compareTo(other.text);
     }
 
     @Override
