@@ -15,7 +15,6 @@ import porebench.method.Profile;
 import porebench.method.profile.Profiles;
 import porebench.method.trial.ScatterElsewhere;
 import porebench.method.trial.StopRule;
-import porebench.method.trial.Variability;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.LaboratoryProfile;
@@ -256,15 +255,6 @@ public record Evidence(
     /** Returns the scale that some trials of one determination vouch for. */
     public MeterScale scale(List<JudgedTrial> trials) {
         return MeterScale.of(trials, meters);
-    }
-
-    /**
-     * Judges how the trials of a determination of this mix vary, beside the laboratory's other determinations.
-     *
-     * @return what is to be said, or empty when no trial counts
-     */
-    public Optional<Variability> variability(JudgedDetermination judged, LaboratoryScatter laboratory) {
-        return laboratory.judge(counted(), judged, divisionPercent(judged), profile);
     }
 
     /**

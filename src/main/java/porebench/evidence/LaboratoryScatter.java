@@ -17,7 +17,6 @@ import porebench.method.trial.KnownFactor;
 import porebench.method.trial.NextDetermination;
 import porebench.method.trial.ScatterElsewhere;
 import porebench.method.trial.StopRule;
-import porebench.method.trial.Variability;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
 import porebench.statistics.Judged;
@@ -105,13 +104,6 @@ public final class LaboratoryScatter {
         }
     }
 
-    /** Returns the scatter in a laboratory, of which everything known about its mixes is given. */
-    public static LaboratoryScatter of(Collection<Evidence> mixes) {
-        return ofDeterminations(mixes.stream()
-                .flatMap(evidence -> evidence.determinations().stream())
-                .toList());
-    }
-
     /** Returns the scatter within some determinations. */
     public static LaboratoryScatter ofDeterminations(Collection<JudgedDetermination> determinations) {
         return ofCounted(determinations.stream().map(CountedTrials::of).toList());
@@ -157,25 +149,6 @@ public final class LaboratoryScatter {
                 .filter(entry -> entry.type() == type && !entry.id().equals(except))
                 .flatMap(entry -> PooledDeviation.of(List.of(entry.summary())).stream())
                 .toList();
-    }
-
-    /**
-     * Judges how the trials of a determination vary, beside the laboratory's other determinations.
-     *
-     * @param ofMix the trials that count of its mix, by determination
-     * @param judged the determination
-     * @param divisionPercent a division of its meter's scale, in % air, greater than 0
-     * @param profile whose rounding and limits hold
-     * @return what is to be said, or empty when no trial counts
-     */
-    public Optional<Variability> judge(
-            List<CountedTrials> ofMix, JudgedDetermination judged, double divisionPercent, Profile profile) {
-        return Variability.of(
-                factors(judged),
-                judged.meterType(),
-                divisionPercent,
-                profile,
-                without(ofMix, judged, judged.meterType()));
     }
 
     /**

@@ -46,7 +46,8 @@ public final class PlotData {
     }
 
     static TrialPoint trial(String id, OptionalDouble factor, TrialPoint.State state, String reason) {
-        return new TrialPoint(id, LocalDateTime.of(2026, 3, 2, 10, 30), "R. Vane", "meter-2", factor, state, reason);
+        return new TrialPoint(
+                id, LocalDateTime.of(2026, 3, 2, 10, 30), "R. Vane", "meter-2", factor, state, reason, false);
     }
 
     public static FactorByTrial mixed() {
@@ -105,9 +106,10 @@ public final class PlotData {
                     OptionalDouble.of(0.7),
                     i % 1000 == 500 ? List.of("run") : List.of());
             points.add(new ControlPlot.Point(
-                    "T-" + i, "day " + i / 500, List.of("Trial " + i), 1, level, Optional.empty()));
+                    "T-" + i, "day " + i / 500, List.of("Trial " + i), 1, level, Optional.empty(), Optional.empty()));
         }
-        return new ControlPlot(points, List.of(), "factor G (% air)", "", 0, 20, false);
+        return new ControlPlot(
+                points, List.of(), "factor G (% air)", "", 0, 20, false, List.of(), OptionalDouble.empty());
     }
 
     /** Returns the words of a plot's legend, from left to right. */

@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import porebench.command.reply.Machine;
@@ -117,7 +118,8 @@ public final class Terminal {
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 folder,
-                "Ada Test");
+                "Ada Test",
+                Optional::empty);
     }
 
     private Ports ports() {

@@ -64,7 +64,9 @@ public final class Bench implements AutoCloseable {
 
     /** Returns how trials scatter in this laboratory. */
     public LaboratoryScatter scatter() {
-        return LaboratoryScatter.of(Evidence.ofAll(book));
+        return LaboratoryScatter.ofCounted(Evidence.ofAll(book).stream()
+                .flatMap(each -> each.counted().stream())
+                .toList());
     }
 
     /** Returns a decision in which M. Ash takes on every doubt. */

@@ -41,7 +41,9 @@ class LaboratoryScatterTest {
     }
 
     private LaboratoryScatter scatter() {
-        return LaboratoryScatter.of(Evidence.ofAll(bench.book));
+        return LaboratoryScatter.ofCounted(Evidence.ofAll(bench.book).stream()
+                .flatMap(each -> each.counted().stream())
+                .toList());
     }
 
     private void mix(String number, String... gauges) {
@@ -173,7 +175,16 @@ class LaboratoryScatterTest {
     private Scatter.Basis basis() {
         Evidence evidence = bench.evidence();
         JudgedDetermination judged = evidence.determination(Bench.FIRST).orElseThrow();
-        Variability variability = evidence.variability(judged, scatter()).orElseThrow();
+        Variability variability = Variability.of(
+                        judged.trials().stream()
+                                .filter(JudgedTrial::counts)
+                                .mapToDouble(trial -> trial.factorPercent().orElseThrow())
+                                .toArray(),
+                        judged.meterType(),
+                        evidence.divisionPercent(judged),
+                        evidence.profile(),
+                        evidence.elsewhere(judged, judged.meterType(), scatter()))
+                .orElseThrow();
         assertThat(variability.summary()).isEqualTo(judged.summary().orElseThrow());
         return variability.stop().scatter().orElseThrow().basis();
     }

@@ -14,6 +14,7 @@ import porebench.method.trial.ScatterElsewhere;
 import porebench.method.trial.StopRule;
 import porebench.statistics.summary.PooledDeviation;
 import porebench.statistics.summary.Summary;
+import porebench.statistics.variance.OtherSets;
 
 /**
  * The stop rule: trials are made one at a time from the third on until it says that they are enough; the mean should then lie
@@ -112,7 +113,7 @@ final class StopPromise implements Promise {
             for (int i = 0; i < mixes.earlier; i++) {
                 before.add(Summary.of(dial.read(dial.anyFactor(random), sigma, 4, random)));
             }
-            ScatterElsewhere elsewhere = new ScatterElsewhere(PooledDeviation.of(before), others);
+            ScatterElsewhere elsewhere = new ScatterElsewhere(PooledDeviation.of(before), OtherSets.of(others));
             double factor = dial.anyFactor(random);
             Optional<Summary> enough = untilEnough(dial, dial.read(factor, sigma, LAST, random), elsewhere);
             if (enough.isPresent()) {

@@ -79,7 +79,8 @@ class SummariesTest {
             assertThat(standing.rows(day)).isEqualTo(workedOut(book, day));
         }
         List<Evidence> all = Evidence.ofAll(book);
-        LaboratoryScatter scatter = LaboratoryScatter.of(all);
+        LaboratoryScatter scatter = LaboratoryScatter.ofCounted(
+                all.stream().flatMap(each -> each.counted().stream()).toList());
         assertThat(standing.scatter().sets()).isEqualTo(scatter.sets());
         for (MeterType type : MeterType.values()) {
             for (Evidence evidence : all) {

@@ -40,27 +40,6 @@ public record ControlPlot(
         notCounted = List.copyOf(notCounted);
     }
 
-    /** Makes a plot of points that all count. */
-    public ControlPlot(
-            List<Point> points,
-            List<ChangeMark> changes,
-            String levelAxis,
-            String spreadAxis,
-            int baseFirst,
-            int baseCount,
-            boolean isSimulated) {
-        this(
-                points,
-                changes,
-                levelAxis,
-                spreadAxis,
-                baseFirst,
-                baseCount,
-                isSimulated,
-                List.of(),
-                OptionalDouble.empty());
-    }
-
     @Override
     public JFreeChart chart(ChartLook look, Locale locale) {
         return new ControlPlotChart(this, look, locale).chart();
@@ -97,11 +76,6 @@ public record ControlPlot(
             Optional<BothSums> sums) {
         public Point {
             said = List.copyOf(said);
-        }
-
-        /** Makes a point that is no sum. */
-        public Point(String id, String label, List<String> said, int phase, Plotted level, Optional<Plotted> spread) {
-            this(id, label, said, phase, level, spread, Optional.empty());
         }
     }
 

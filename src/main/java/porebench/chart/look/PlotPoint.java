@@ -30,11 +30,6 @@ public record PlotPoint(String id, int part, double x, double y, String tip) {
         return chart.getPlot() instanceof XYPlot only ? List.of(only) : List.of();
     }
 
-    /** Returns the points of a chart that can be opened, from left to right. */
-    public static List<PlotPoint> of(JFreeChart chart) {
-        return PlotPoints.of(chart);
-    }
-
     /** Returns where the point is drawn in a chart, its part having a place on the screen. */
     public Point2D place(JFreeChart chart, Rectangle2D area) {
         XYPlot plot = parts(chart).get(part);

@@ -25,18 +25,6 @@ public record TrialPoint(
         State state,
         String reason,
         boolean isSimulated) {
-    /** Makes a trial of a real bench. */
-    public TrialPoint(
-            String id,
-            LocalDateTime testedAt,
-            String operator,
-            String meter,
-            OptionalDouble factorPercent,
-            State state,
-            String reason) {
-        this(id, testedAt, operator, meter, factorPercent, state, reason, false);
-    }
-
     /** Whether a trial enters the numbers. */
     public enum State implements Symbolic {
         COUNTED,

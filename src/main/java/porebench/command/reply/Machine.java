@@ -32,12 +32,6 @@ public record Machine(
         String user,
         Supplier<Optional<Path>> log) {
 
-    /** Makes a machine without a log. */
-    public Machine(
-            Clock clock, ZoneId zone, Locale locale, PrintStream out, PrintStream err, Path folder, String user) {
-        this(clock, zone, locale, out, err, folder, user, Optional::empty);
-    }
-
     /** Returns the words of the command line's answers. */
     public Texts words() {
         return Texts.of("porebench.command.command", locale);

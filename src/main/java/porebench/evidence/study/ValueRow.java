@@ -16,11 +16,6 @@ public record ValueRow(Map<String, String> factors, BigDecimal number) {
         factors = Collections.unmodifiableMap(new LinkedHashMap<>(factors));
     }
 
-    /** Makes a row of a number that was not typed. */
-    public ValueRow(Map<String, String> factors, double value) {
-        this(factors, BigDecimal.valueOf(value));
-    }
-
     /** Returns the number to compute with. */
     public double value() {
         return number.doubleValue();

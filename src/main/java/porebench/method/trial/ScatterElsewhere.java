@@ -1,6 +1,5 @@
 package porebench.method.trial;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import porebench.statistics.summary.PooledDeviation;
@@ -15,11 +14,6 @@ import porebench.statistics.variance.OtherSets;
 public record ScatterElsewhere(Optional<PooledDeviation> sameMix, OtherSets otherMixes) {
     /** Nothing is known. */
     public static final ScatterElsewhere NONE = new ScatterElsewhere(Optional.empty(), OtherSets.NONE);
-
-    /** Takes other mixes as they are given. */
-    public ScatterElsewhere(Optional<PooledDeviation> sameMix, List<PooledDeviation> otherMixes) {
-        this(sameMix, OtherSets.of(otherMixes));
-    }
 
     /** Returns the scatter of all of them together, whatever the mix; empty when nothing is known. */
     public Optional<PooledDeviation> pooled() {

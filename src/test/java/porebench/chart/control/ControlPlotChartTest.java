@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Test;
 import porebench.chart.PlotData;
 import porebench.chart.look.Drawing;
 import porebench.chart.look.PlotPoint;
+import porebench.chart.look.PlotPoints;
 import porebench.chart.look.PointLook;
 import porebench.chart.look.TrialPoint;
 import porebench.port.DataTable;
@@ -43,7 +44,8 @@ class ControlPlotChartTest {
                 List.of(id, "said"),
                 phase,
                 level,
-                hasSpread ? Optional.of(plotted(0.3)) : Optional.empty());
+                hasSpread ? Optional.of(plotted(0.3)) : Optional.empty(),
+                Optional.empty());
     }
 
     /** Three points, a change of source that begins a phase, a signal and a point; another change begins none. */
@@ -62,7 +64,9 @@ class ControlPlotChartTest {
                 "moving range (% air)",
                 0,
                 3,
-                isSimulated);
+                isSimulated,
+                List.of(),
+                OptionalDouble.empty());
     }
 
     private static JFreeChart chart(ControlPlot plot) {
@@ -83,7 +87,7 @@ class ControlPlotChartTest {
         assertThat(count(parts.get(0), PointLook.COUNTED)).isEqualTo(4);
         assertThat(count(parts.get(0), PointLook.SIGNAL)).isEqualTo(1);
         assertThat(count(parts.get(1), PointLook.COUNTED)).isEqualTo(3);
-        assertThat(PlotPoint.of(chart))
+        assertThat(PlotPoints.of(chart))
                 .extracting(PlotPoint::id)
                 .containsExactly("T-1", "T-2", "T-3", "T-4", "T-5", "T-2", "T-3", "T-5");
     }
@@ -254,7 +258,7 @@ class ControlPlotChartTest {
         assertThat(level.getRangeAxis().getUpperBound()).isGreaterThan(1.4);
         assertThat(count(PlotPoint.parts(chart).get(1), PointLook.STRUCK)).isZero();
         assertThat(PlotData.legend(chart.getXYPlot())).contains("struck by a person", "void by its readings");
-        assertThat(PlotPoint.of(chart)).extracting(PlotPoint::id).contains("T-8", "T-9");
+        assertThat(PlotPoints.of(chart)).extracting(PlotPoint::id).contains("T-8", "T-9");
     }
 
     @Test
@@ -275,7 +279,15 @@ class ControlPlotChartTest {
     @Test
     void bothSumsAreDrawnAndWrittenDown() {
         ControlPlot plot = new ControlPlot(
-                List.of(sums("T-1", 0.1, 0.2), sums("T-2", 0.6, 0)), List.of(), "sum (% air)", "", 0, 2, false);
+                List.of(sums("T-1", 0.1, 0.2), sums("T-2", 0.6, 0)),
+                List.of(),
+                "sum (% air)",
+                "",
+                0,
+                2,
+                false,
+                List.of(),
+                OptionalDouble.empty());
         JFreeChart chart = chart(plot);
         XYDataset points = chart.getXYPlot().getDataset(Drawing.POINTS);
         int counted = points.indexOf(PointLook.COUNTED.name());
@@ -315,14 +327,20 @@ class ControlPlotChartTest {
                         1,
                         new ControlPlot.Plotted(
                                 0.4, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), List.of()),
+                        Optional.empty(),
                         Optional.empty())),
                 List.of(),
                 "factor G (% air)",
                 "moving range (% air)",
                 0,
                 20,
-                false);
-        for (ControlPlot plot : List.of(one, plot(true), new ControlPlot(List.of(), List.of(), "a", "", 0, 0, false))) {
+                false,
+                List.of(),
+                OptionalDouble.empty());
+        for (ControlPlot plot : List.of(
+                one,
+                plot(true),
+                new ControlPlot(List.of(), List.of(), "a", "", 0, 0, false, List.of(), OptionalDouble.empty()))) {
             assertThatCode(() -> chart(plot).createBufferedImage(640, 360)).doesNotThrowAnyException();
         }
     }
@@ -352,7 +370,7 @@ class ControlPlotChartTest {
         assertThat(count(plot, PointLook.SIGNAL)).isEqualTo(100);
         XYDataset lines = plot.getDataset(Drawing.LINES);
         assertThat(lines.getItemCount(lines.indexOf("joined"))).isBetween(1000, 4000);
-        assertThat(PlotPoint.of(chart)).hasSize(100_000);
+        assertThat(PlotPoints.of(chart)).hasSize(100_000);
         plot.getDomainAxis().setRange(1000, 1100);
         chart.createBufferedImage(1000, 480);
         assertThat(count(plot, PointLook.COUNTED))

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import porebench.chart.PlotData;
 import porebench.chart.PlotView;
 import porebench.chart.look.PlotPoint;
+import porebench.chart.look.PlotPoints;
 import porebench.chart.study.MandelPlot.Statistic;
 import porebench.chart.study.MandelPlot.Value;
 import porebench.port.DataTable;
@@ -304,17 +305,17 @@ class MandelChartTest {
 
     @Test
     void tipsTellWhoWhereAndHowFarOut() {
-        PlotPoint straggler = PlotPoint.of(chart(plot(Statistic.H))).stream()
+        PlotPoint straggler = PlotPoints.of(chart(plot(Statistic.H))).stream()
                 .filter(point -> point.id().equals("1/0"))
                 .findFirst()
                 .orElseThrow();
         assertThat(straggler.words())
                 .isEqualTo("Fell, level dense, results: 3 · h = -1.800; critical values 1.500 (5 %) and 2.000 (1 %) ·"
                         + " straggler (5 %)");
-        assertThat(PlotPoint.of(chart(plot(Statistic.H))))
+        assertThat(PlotPoints.of(chart(plot(Statistic.H))))
                 .extracting(PlotPoint::id)
                 .containsExactly("0/0", "0/1", "1/0", "1/1", "2/0");
-        assertThat(PlotPoint.of(chart(plot(Statistic.H))).get(1).words())
+        assertThat(PlotPoints.of(chart(plot(Statistic.H))).get(1).words())
                 .isEqualTo("Gill, level porous, results: 3 · There is no spread to judge by.");
     }
 

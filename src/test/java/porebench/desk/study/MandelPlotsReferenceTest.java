@@ -3,6 +3,7 @@ package porebench.desk.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -34,7 +35,8 @@ class MandelPlotsReferenceTest {
                 rows.add(new Sheet.Row<>(
                         rows.size() + 2,
                         new ValueRow(
-                                Map.of("laboratory", cell.text("laboratory"), "level", cell.text("level")), value)));
+                                Map.of("laboratory", cell.text("laboratory"), "level", cell.text("level")),
+                                BigDecimal.valueOf(value))));
             }
         }
         Texts texts = Texts.of("porebench.desk.study.study", Locale.ENGLISH);

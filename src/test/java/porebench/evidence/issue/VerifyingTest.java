@@ -52,7 +52,9 @@ class VerifyingTest {
 
     private Answer<FactorIssue> confirm(String who, String reason) {
         Evidence evidence = evidence();
-        LaboratoryScatter scatter = LaboratoryScatter.of(Evidence.ofAll(time.book));
+        LaboratoryScatter scatter = LaboratoryScatter.ofCounted(Evidence.ofAll(time.book).stream()
+                .flatMap(each -> each.counted().stream())
+                .toList());
         List<IssueDoubt> doubts = evidence.determination(new DeterminationId("M-1/1"))
                 .map(judged -> new IssueDoubts(evidence, judged).all(Issuing.stop(evidence, scatter, judged)))
                 .orElseThrow();

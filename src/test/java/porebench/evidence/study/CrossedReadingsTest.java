@@ -2,6 +2,7 @@ package porebench.evidence.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -14,7 +15,7 @@ import porebench.method.Problem;
 
 /** How the rows of a sheet become a study in which everybody reads everything as often. */
 class CrossedReadingsTest {
-    private static final Place FILE = new Place("gauge.csv", 0, 0);
+    private static final Place FILE = Place.of("gauge.csv");
 
     /** Reads rows that stand on lines 2, 3, 4..., each as operator, sample, repeat and value with blanks between. */
     private static Answer<CrossedReadings> read(String... rows) {
@@ -25,7 +26,7 @@ class CrossedReadingsTest {
                     all.size() + 2,
                     new ValueRow(
                             Map.of("operator", cells[0], "sample", cells[1], "repeat", cells[2]),
-                            Double.parseDouble(cells[3]))));
+                            BigDecimal.valueOf(Double.parseDouble(cells[3])))));
         }
         return CrossedReadings.of(new Sheet<>("gauge.csv", all, List.of()));
     }
@@ -103,7 +104,7 @@ class CrossedReadingsTest {
         isRefused(
                 answer,
                 Problem.error("repeat", "study.repeat-twice", "1", "x", "Ada", 2)
-                        .at(new Place("gauge.csv", 4, 0)));
+                        .at(Place.of("gauge.csv", 4)));
     }
 
     @Test
@@ -152,7 +153,9 @@ class CrossedReadingsTest {
             String[] cells = reading.split(" ");
             rows.add(new Sheet.Row<>(
                     rows.size() + 2,
-                    new ValueRow(Map.of("operator", cells[0], "sample", cells[1], "repeat", cells[2]), 5)));
+                    new ValueRow(
+                            Map.of("operator", cells[0], "sample", cells[1], "repeat", cells[2]),
+                            BigDecimal.valueOf(5))));
         }
         isRefused(CrossedReadings.of(new Sheet<>("gauge.csv", rows.subList(0, 3), List.of(unread))), unread);
         Answer<CrossedReadings> doubted = CrossedReadings.of(new Sheet<>("gauge.csv", rows, List.of(doubt)));

@@ -59,9 +59,9 @@ class KeptReadingsTest {
                 .containsExactly("study.too-few-rows");
         Sheet<ValueRow> empty = new Sheet<>("f.csv", List.of(), List.of());
         assertThat(KeptReadings.check(KeptStudy.Layout.LABORATORIES, empty))
-                .containsExactly(Problem.error("value", "study.no-row").at(new Place("f.csv", 0, 0)));
+                .containsExactly(Problem.error("value", "study.no-row").at(Place.of("f.csv")));
         Problem unread =
-                Problem.error("value", "csv.not-a-number", "value", "x").at(new Place("f.csv", 2, 3));
+                Problem.error("value", "csv.not-a-number", "value", "x").at(Place.of("f.csv", 2, 3));
         for (KeptStudy.Layout layout : KeptStudy.Layout.values()) {
             assertThat(KeptReadings.check(layout, new Sheet<>("f.csv", List.of(), List.of(unread))))
                     .containsExactly(unread);
@@ -73,7 +73,8 @@ class KeptReadingsTest {
         ValueRow row = new ValueRow(Map.of(), new BigDecimal("0.40"));
         assertThat(row.number().toString()).isEqualTo("0.40");
         assertThat(row.value()).isEqualTo(0.4);
-        assertThat(new ValueRow(Map.of(), 0.4).number().toString()).isEqualTo("0.4");
+        assertThat(new ValueRow(Map.of(), BigDecimal.valueOf(0.4)).number().toString())
+                .isEqualTo("0.4");
     }
 
     @Test

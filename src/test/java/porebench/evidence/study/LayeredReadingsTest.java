@@ -2,6 +2,7 @@ package porebench.evidence.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,7 +19,7 @@ import porebench.record.Trial;
 
 /** How trials and the rows of a sheet become readings in layers. */
 class LayeredReadingsTest {
-    private static final Place FILE = new Place("layers.csv", 0, 0);
+    private static final Place FILE = Place.of("layers.csv");
 
     /** Reads rows given as the names of their layers and a value; the layers are called a, b, c... */
     private static Answer<LayeredReadings> read(int layers, String... rows) {
@@ -29,7 +30,8 @@ class LayeredReadingsTest {
             for (int i = 0; i < layers; i++) {
                 names.put(Character.toString('a' + i), cells[i]);
             }
-            all.add(new Sheet.Row<>(all.size() + 2, new ValueRow(names, Double.parseDouble(cells[layers]))));
+            all.add(new Sheet.Row<>(
+                    all.size() + 2, new ValueRow(names, BigDecimal.valueOf(Double.parseDouble(cells[layers])))));
         }
         return LayeredReadings.of(new Sheet<>("layers.csv", all, List.of()));
     }

@@ -22,6 +22,7 @@ import porebench.statistics.summary.CriticalRange;
 import porebench.statistics.summary.PooledDeviation;
 import porebench.statistics.summary.ShapiroWilkTest;
 import porebench.statistics.summary.Summary;
+import porebench.statistics.variance.OtherSets;
 
 /**
  * Counts how often the Variability page is alarmed by faultless simulated trials.
@@ -45,9 +46,9 @@ record FalseAlarms(int runs, Map<Variability.Alarm, Integer> byAlarm, int any, i
         for (int i = 0; i < LABORATORIES; i++) {
             laboratories.add(new ScatterElsewhere(
                     Optional.empty(),
-                    stock.determinations(8, 4).stream()
+                    OtherSets.of(stock.determinations(8, 4).stream()
                             .flatMap(factors -> PooledDeviation.of(List.of(Summary.of(factors))).stream())
-                            .toList()));
+                            .toList())));
         }
         Profile profile = profile(Math.hypot(scatter, Scatter.ofTheDial(type, HonestTrials.DIVISION)));
         Map<Variability.Alarm, Integer> byAlarm = new EnumMap<>(Variability.Alarm.class);

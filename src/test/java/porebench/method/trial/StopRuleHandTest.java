@@ -21,6 +21,7 @@ import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.method.profile.Profiles;
 import porebench.statistics.summary.PooledDeviation;
+import porebench.statistics.variance.OtherSets;
 
 /**
  * Enough or not, by pencil, with t points of a printed table (recalled): t(0.975) of 2, 3, 12, 20 degrees 4.3027, 3.1824,
@@ -41,7 +42,8 @@ class StopRuleHandTest {
 
     /** Ten other mixes, two degrees of freedom each, that scatter alike. */
     private static ScatterElsewhere laboratory(double s) {
-        return new ScatterElsewhere(Optional.empty(), Collections.nCopies(10, new PooledDeviation(1, 2, s)));
+        return new ScatterElsewhere(
+                Optional.empty(), OtherSets.of(Collections.nCopies(10, new PooledDeviation(1, 2, s))));
     }
 
     /**
@@ -152,8 +154,8 @@ class StopRuleHandTest {
     /** The mix's other determinations count as its own trials do: (1 x 0 + 3 x 0.0075) / 4 = 0.005625, s = 0.075. */
     @Test
     void countsTheMixsOtherDeterminations() {
-        ScatterElsewhere earlier =
-                new ScatterElsewhere(Optional.of(new PooledDeviation(1, 3, Math.sqrt(0.0075))), List.of());
+        ScatterElsewhere earlier = new ScatterElsewhere(
+                Optional.of(new PooledDeviation(1, 3, Math.sqrt(0.0075))), OtherSets.of(List.of()));
         Scatter scatter = of(OURS, earlier, 0.4, 0.4).scatter().orElseThrow();
         assertThat(scatter.basis()).isEqualTo(Scatter.Basis.OWN);
         assertThat(scatter.standardDeviationPercent()).isCloseTo(0.075, offset(1e-9));
@@ -176,10 +178,10 @@ class StopRuleHandTest {
     void hardlyTrustsMixesThatScatterEachInItsOwnWay() {
         ScatterElsewhere unlike = new ScatterElsewhere(
                 Optional.empty(),
-                List.of(
+                OtherSets.of(List.of(
                         new PooledDeviation(1, 9, 0.05),
                         new PooledDeviation(1, 9, 1.5),
-                        new PooledDeviation(1, 9, 40)));
+                        new PooledDeviation(1, 9, 40))));
         assertThat(of(OURS, unlike, 0.4, 0.4).scatter().orElseThrow().degreesOfFreedom())
                 .isEqualTo(2);
     }
@@ -263,8 +265,8 @@ class StopRuleHandTest {
     @ParameterizedTest
     @CsvSource({"2, OWN", "3, LABORATORY"})
     void asksForThreeOtherMixes(int mixes, Scatter.Basis basis) {
-        ScatterElsewhere others =
-                new ScatterElsewhere(Optional.empty(), Collections.nCopies(mixes, new PooledDeviation(2, 6, 0.06)));
+        ScatterElsewhere others = new ScatterElsewhere(
+                Optional.empty(), OtherSets.of(Collections.nCopies(mixes, new PooledDeviation(2, 6, 0.06))));
         StopRule stop = of(OURS, others, 0.4, 0.4);
         assertThat(stop.scatter().orElseThrow().basis()).isEqualTo(basis);
     }

@@ -21,6 +21,7 @@ import porebench.method.MeterType;
 import porebench.method.Profile;
 import porebench.method.profile.Profiles;
 import porebench.statistics.summary.PooledDeviation;
+import porebench.statistics.variance.OtherSets;
 
 /** Every branch of what the stop rule says, word for word; the figures are those of {@link StopRuleHandTest}. */
 class StopTextTest {
@@ -33,7 +34,8 @@ class StopTextTest {
 
     /** Ten other mixes, two degrees of freedom each, that scatter alike. */
     private static ScatterElsewhere laboratory(double s) {
-        return new ScatterElsewhere(Optional.empty(), Collections.nCopies(10, new PooledDeviation(1, 2, s)));
+        return new ScatterElsewhere(
+                Optional.empty(), OtherSets.of(Collections.nCopies(10, new PooledDeviation(1, 2, s))));
     }
 
     private static Profile least(String trials) {

@@ -11,6 +11,7 @@ import porebench.method.Profile;
 import porebench.method.profile.Profiles;
 import porebench.statistics.Judged;
 import porebench.statistics.summary.PooledDeviation;
+import porebench.statistics.variance.OtherSets;
 
 /** What is made of the trials of one determination, ties of a 0.1 % dial among them. */
 class VariabilityTest {
@@ -25,7 +26,7 @@ class VariabilityTest {
     }
 
     private static ScatterElsewhere other(PooledDeviation mix) {
-        return new ScatterElsewhere(Optional.empty(), List.of(mix));
+        return new ScatterElsewhere(Optional.empty(), OtherSets.of(List.of(mix)));
     }
 
     @Test
