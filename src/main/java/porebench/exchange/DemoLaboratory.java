@@ -69,7 +69,7 @@ public final class DemoLaboratory implements DemoBook {
         for (String file : step.files()) {
             Sheet<Kept> sheet = read(file);
             problems.addAll(sheet.problems());
-            sheet.rows().forEach(row -> incoming.add(new Incoming(new Place(file, row.line(), 0), row.value())));
+            sheet.rows().forEach(row -> incoming.add(new Incoming(Place.of(file, row.line()), row.value())));
         }
         Intake.Result checked = Intake.check(book, incoming, DAY);
         problems.addAll(checked.problems());

@@ -58,11 +58,15 @@ public final class ProblemText {
     }
 
     private String placeText(Place place) {
-        if (place.line() == 0) {
+        if (place.line().isEmpty()) {
             return place.file();
         }
-        String key = place.column() == 0 ? "place.line" : "place.field";
-        return words().get(key, place.file(), Integer.toString(place.line()), Integer.toString(place.column()));
+        String key = place.column().isEmpty() ? "place.line" : "place.field";
+        return words().get(
+                        key,
+                        place.file(),
+                        Integer.toString(place.line().get()),
+                        place.column().map(String::valueOf).orElse(""));
     }
 
     private String shown(Object value) {

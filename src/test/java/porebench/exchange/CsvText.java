@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import porebench.evidence.intake.Sheet;
+import porebench.method.Place;
 import porebench.method.ProblemText;
 import porebench.record.Kept;
 
@@ -27,8 +28,9 @@ final class CsvText {
     /** Returns the problems as {@code line:column field code}. */
     static List<String> found(Sheet<?> sheet) {
         return sheet.problems().stream()
-                .map(problem -> problem.place().orElseThrow().line() + ":"
-                        + problem.place().orElseThrow().column() + " " + problem.field() + " " + problem.code())
+                .map(problem -> problem.place().flatMap(Place::line).orElse(0) + ":"
+                        + problem.place().flatMap(Place::column).orElse(0) + " " + problem.field() + " "
+                        + problem.code())
                 .toList();
     }
 

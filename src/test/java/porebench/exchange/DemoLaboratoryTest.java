@@ -244,7 +244,9 @@ class DemoLaboratoryTest {
         Evidence evidence = Evidence.of(book, new MixId("HG-108")).orElseThrow();
         var answer = Issuing.issue(
                 evidence,
-                LaboratoryScatter.of(Evidence.ofAll(book)),
+                LaboratoryScatter.ofCounted(Evidence.ofAll(book).stream()
+                        .flatMap(each -> each.counted().stream())
+                        .toList()),
                 new Issuing.Decision(
                         new DeterminationId("HG-108/1"), DAY, java.util.Optional.empty(), "A", "B", "First factor"));
         assertThat(answer.problems()).isEmpty();
@@ -291,7 +293,7 @@ class DemoLaboratoryTest {
             assertThat(sheet.problems()).isEmpty();
             sheet.rows()
                     .forEach(row -> incoming.add(new porebench.evidence.intake.Incoming(
-                            new porebench.method.Place(format.fileName(), row.line(), 0), row.value())));
+                            porebench.method.Place.of(format.fileName(), row.line()), row.value())));
         }
         try (LabBook other = new SqliteShelf(CLOCK).create(folder.resolve("second.porebench"))) {
             var checked =

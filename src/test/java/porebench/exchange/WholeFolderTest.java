@@ -74,9 +74,9 @@ class WholeFolderTest {
         try {
             entries();
         } catch (OpeningRefused refused) {
-            Place place = refused.problem().place().orElse(new Place("", 0, 0));
-            return place.file() + ":" + place.line() + ":" + place.column() + " "
-                    + refused.problem().code();
+            Place place = refused.problem().place().orElse(Place.of(""));
+            return place.file() + ":" + place.line().orElse(0) + ":"
+                    + place.column().orElse(0) + " " + refused.problem().code();
         }
         return "not refused";
     }
@@ -91,13 +91,13 @@ class WholeFolderTest {
         assertThat(outline.step()).isEqualTo(7);
         assertThat(outline.entries()).isEqualTo(2);
         assertThat(outline.hash()).isEqualTo(HEAD);
-        assertThat(outline.place()).isEqualTo(new Place("book.csv", 4, 0));
+        assertThat(outline.place()).isEqualTo(Place.of("book.csv", 4));
         assertThat(outline.tables())
                 .extracting(ChainOutline.Table::name, ChainOutline.Table::columns, ChainOutline.Table::heading)
                 .containsExactly(
-                        tuple("entry", List.of("entry_no", "kept_by"), new Place("book-entry.csv", 1, 0)),
-                        tuple("stone", List.of("name", "entry_no"), new Place("book-stone.csv", 1, 0)),
-                        tuple("part", List.of("entry_no", "text"), new Place("book-part.csv", 1, 0)));
+                        tuple("entry", List.of("entry_no", "kept_by"), Place.of("book-entry.csv", 1)),
+                        tuple("stone", List.of("name", "entry_no"), Place.of("book-stone.csv", 1)),
+                        tuple("part", List.of("entry_no", "text"), Place.of("book-part.csv", 1)));
     }
 
     /** Nothing is left out, an empty text is one, and a sign at the beginning has its mark taken off. */
@@ -112,7 +112,7 @@ class WholeFolderTest {
         assertThat(entries.get(1).rows())
                 .extracting(WholeFolderTest::said)
                 .containsExactly("stone{name==S-2}", "stone{}", "part{text=two\nlines}");
-        assertThat(entries.get(1).rows().get(2).place()).isEqualTo(new Place("book-part.csv", 2, 0));
+        assertThat(entries.get(1).rows().get(2).place()).isEqualTo(Place.of("book-part.csv", 2));
     }
 
     @ParameterizedTest

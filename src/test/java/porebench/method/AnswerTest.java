@@ -44,7 +44,7 @@ class AnswerTest {
 
     @Test
     void givesAProblemAPlaceOrAnotherFieldAndKeepsTheRest() {
-        Place place = new Place("mix-design.csv", 3, 9);
+        Place place = Place.of("mix-design.csv", 3, 9);
         assertThat(ERROR.at(place).place()).contains(place);
         assertThat(ERROR.at(place).values()).isEqualTo(ERROR.values());
         Problem moved = ERROR.at(place).under("constituents.0.mass");
@@ -61,9 +61,9 @@ class AnswerTest {
                 .withMessage("code must not be blank, but is \" \"");
         assertThatIllegalArgumentException().isThrownBy(() -> new Problem.Word(""));
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Place("mix-design.csv", -1, 0))
-                .withMessage("line must be at least 0, but is -1");
-        assertThatIllegalArgumentException().isThrownBy(() -> new Place("mix-design.csv", 0, -1));
+                .isThrownBy(() -> Place.of("mix-design.csv", -1))
+                .withMessage("line must be at least 1, but is -1");
+        assertThatIllegalArgumentException().isThrownBy(() -> Place.of("mix-design.csv", 1, -1));
     }
 
     @Test

@@ -82,11 +82,10 @@ class ProblemTextTest {
         Problem problem = Problem.warning("mass", "mix.mass-zero", "sand");
         String words = "sand: its mass is 0. Is that meant?";
         assertThat(ENGLISH.sayWithPlace(problem)).isEqualTo(words);
-        assertThat(ENGLISH.sayWithPlace(problem.at(new Place("mix.csv", 1200, 9))))
+        assertThat(ENGLISH.sayWithPlace(problem.at(Place.of("mix.csv", 1200, 9))))
                 .isEqualTo("mix.csv, line 1200, column 9: " + words);
-        assertThat(ENGLISH.sayWithPlace(problem.at(new Place("mix.csv", 12, 0))))
-                .isEqualTo("mix.csv, line 12: " + words);
-        assertThat(ENGLISH.sayWithPlace(problem.at(new Place("mix.csv", 0, 0)))).isEqualTo("mix.csv: " + words);
+        assertThat(ENGLISH.sayWithPlace(problem.at(Place.of("mix.csv", 12)))).isEqualTo("mix.csv, line 12: " + words);
+        assertThat(ENGLISH.sayWithPlace(problem.at(Place.of("mix.csv")))).isEqualTo("mix.csv: " + words);
     }
 
     @Test

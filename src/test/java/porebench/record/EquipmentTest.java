@@ -68,7 +68,7 @@ class EquipmentTest {
         assertThat(said(Locale.ENGLISH, early))
                 .containsExactly("A calibration of 2026-03-04 cannot be kept on 2026-03-03: the day is still to come.");
         try (Bench bench = new Bench(folder)) {
-            Incoming row = new Incoming(new Place("equipment.csv", 2, 0), piece);
+            Incoming row = new Incoming(Place.of("equipment.csv", 2), piece);
             Intake.Result refused = Intake.check(bench.book, List.of(row), DAY.minusDays(1));
             assertThat(refused.drafts()).isEmpty();
             assertThat(Books.codes(refused.problems())).containsExactly("meter.date-to-come");
@@ -107,7 +107,7 @@ class EquipmentTest {
 
     @Test
     void aFileIsHeldAgainstTheSameRulesAndACalibrationBecomesANewVersion() {
-        Place place = new Place("equipment.csv", 2, 0);
+        Place place = Place.of("equipment.csv", 2);
         try (Bench bench = new Bench(folder)) {
             Equipment wrong = piece("1", "1", DAY, DAY, DAY);
             Intake.Result refused =

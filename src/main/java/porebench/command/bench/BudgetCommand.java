@@ -29,7 +29,6 @@ import porebench.evidence.budget.BudgetInputs;
 import porebench.evidence.budget.FieldBudgetInputs;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.intake.TrialSet;
-import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.budget.Budget;
@@ -186,7 +185,7 @@ public final class BudgetCommand extends OneCommand {
         problems.addAll(sheet.problems());
         sheet.rows()
                 .forEach(row -> row.value().check(here().today()).stream()
-                        .map(problem -> problem.at(new Place(sheet.file(), row.line(), 0)))
+                        .map(problem -> problem.at(sheet.place(row)))
                         .forEach(problems::add));
         return LaboratoryEquipment.ofFile(sheet.values());
     }

@@ -10,7 +10,6 @@ import java.util.Objects;
 import java.util.Optional;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.intake.TrialSet;
-import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.port.LabSheets;
 import porebench.record.Determination;
@@ -44,7 +43,7 @@ final class TrialsOfFile {
                                 trial.id().text(),
                                 sheet.file(),
                                 twin)
-                        .at(new Place(sheet.file(), row.line(), 0)));
+                        .at(sheet.place(row)));
             }
             MixId owner = trial.namesDetermination()
                     ? Objects.requireNonNullElse(
@@ -57,7 +56,7 @@ final class TrialsOfFile {
                                 trial.id().text(),
                                 trial.determinationId().text(),
                                 owner.text())
-                        .at(new Place(sheet.file(), row.line(), 0)));
+                        .at(sheet.place(row)));
             }
             if (mixId.isEmpty() || mixId.get().equals(trial.mixId())) {
                 byMix.computeIfAbsent(trial.mixId(), id -> new ArrayList<>()).add(trial);

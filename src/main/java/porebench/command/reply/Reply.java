@@ -87,8 +87,8 @@ public final class Reply {
             fields.text("code", problem.code());
             fields.text("message", texts.say(problem));
             fields.text("file", problem.place().map(Place::file));
-            fields.whole("line", problem.place().map(Place::line).filter(line -> line > 0));
-            fields.whole("column", problem.place().map(Place::column).filter(column -> column > 0));
+            fields.whole("line", problem.place().flatMap(Place::line));
+            fields.whole("column", problem.place().flatMap(Place::column));
         });
     }
 }

@@ -46,7 +46,7 @@ public final class ComponentsCommand extends StudyCommand {
 
     private Outcome crossed(LayeredReadings readings, String source, List<Problem> problems) {
         problems.addAll(readings.checkCrossing().stream()
-                .map(problem -> problem.at(new Place(source, 0, 0)))
+                .map(problem -> problem.at(Place.of(source)))
                 .toList());
         if (Problem.anyError(problems)) {
             return Outcome.refused(problems);

@@ -33,7 +33,7 @@ public final class InterlabCommand extends StudyCommand {
         BigDecimal step =
                 step(sheet.values().stream().mapToDouble(ValueRow::value).toArray());
         LaboratoryLevels levels = LaboratoryLevels.of(sheet, step.doubleValue());
-        problems.addAll(levels.doubts(sheet.file()));
+        problems.addAll(levels.doubts());
         return Outcome.done(new InterlabReport(levels, step, words(), shown()), problems);
     }
 }

@@ -45,7 +45,7 @@ record Subgroups(List<String> names, List<double[]> values, List<Integer> lines)
         for (int i = 0; i < names.size(); i++) {
             int size = values.get(i).length;
             String name = names.get(i);
-            Place place = new Place(file, lines.get(i), 0);
+            Place place = Place.of(file, lines.get(i));
             if (kind == ChartKind.INDIVIDUALS && size > 1) {
                 problems.add(Problem.error(COLUMN, "command.subgroup-not-single", name, size)
                         .at(place));

@@ -84,8 +84,7 @@ final class StudyComputing {
         if (isCrossed) {
             answer.value()
                     .map(LayeredReadings::checkCrossing)
-                    .ifPresent(found ->
-                            found.forEach(problem -> problems.add(problem.at(new Place(sheet.file(), 0, 0)))));
+                    .ifPresent(found -> found.forEach(problem -> problems.add(problem.at(Place.of(sheet.file())))));
         }
         return of(
                 Problem.anyError(problems) ? Answer.refused(problems) : answer,
@@ -152,7 +151,7 @@ final class StudyComputing {
                 Optional.of(new LaboratoriesStudy(
                                 levels,
                                 levels.biases(division),
-                                levels.doubts(sheet.file()),
+                                levels.doubts(),
                                 texts,
                                 figures,
                                 problemText,

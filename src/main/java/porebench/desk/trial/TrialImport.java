@@ -45,7 +45,7 @@ record TrialImport(String file, List<Draft> drafts, int trials, int alreadyThere
         List<Problem> problems = new ArrayList<>(sheet.problems());
         List<Incoming> incoming = new ArrayList<>();
         for (Sheet.Row<Trial> row : sheet.rows()) {
-            Place place = new Place(sheet.file(), row.line(), 0);
+            Place place = sheet.place(row);
             Trial trial = row.value();
             if (trial.mixId().equals(mixId)) {
                 incoming.add(new Incoming(place, joining(trial, begun.map(Determination::id))));

@@ -104,7 +104,7 @@ public final class Intake {
                     one.value().kind().word(),
                     one.value().recordId(),
                     twin.place().file(),
-                    twin.place().line());
+                    twin.place().line().orElseThrow());
             return;
         }
         if (one.simulated() && !isTraining()) {

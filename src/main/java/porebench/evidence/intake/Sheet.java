@@ -22,7 +22,7 @@ public record Sheet<T>(String file, List<Row<T>> rows, List<Problem> problems) {
     /**
      * One usable row, or the rows that together state one thing.
      *
-     * @param line the first line it stands on, counted from 1
+     * @param line the first line it stands on, counted from 1; 0 where it was not read from a file
      * @param value what it says
      * @param simulated whether the file says that it comes from a training book
      * @param <T> what a row holds
@@ -37,8 +37,13 @@ public record Sheet<T>(String file, List<Row<T>> rows, List<Problem> problems) {
     /** Returns the records of a sheet on their way into a lab book, each with its place. */
     public static List<Incoming> incoming(Sheet<? extends Kept> sheet) {
         return sheet.rows().stream()
-                .map(row -> new Incoming(new Place(sheet.file(), row.line(), 0), row.value(), row.simulated()))
+                .map(row -> new Incoming(sheet.place(row), row.value(), row.simulated()))
                 .toList();
+    }
+
+    /** Returns where a row stands; the whole, where it is of no file. */
+    public Place place(Row<?> row) {
+        return row.line() == 0 ? Place.of(file) : Place.of(file, row.line());
     }
 
     /** Returns what the rows hold, without their lines. */

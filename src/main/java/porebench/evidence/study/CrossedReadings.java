@@ -56,12 +56,12 @@ public record CrossedReadings(List<String> operators, List<String> samples, doub
             if (before != null) {
                 problems.add(Problem.error(
                                 REPEAT, "study.repeat-twice", repeat, cell.sample(), cell.operator(), before.line())
-                        .at(new Place(sheet.file(), row.line(), 0)));
+                        .at(sheet.place(row)));
             }
         }
         // A cell that could not be read is not missing.
         if (!Problem.anyError(problems)) {
-            problems.addAll(gaps(cells, new Place(sheet.file(), 0, 0)));
+            problems.addAll(gaps(cells, Place.of(sheet.file())));
         }
         return Problem.anyError(problems) ? Answer.refused(problems) : Answer.of(of(cells), problems);
     }

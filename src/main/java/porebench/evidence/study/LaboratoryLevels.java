@@ -31,16 +31,16 @@ public record LaboratoryLevels(List<Level> levels, List<String> laboratories) {
      * One level.
      *
      * @param name as in the file
-     * @param line on which it begins
+     * @param begins where it begins
      * @param comparison of its laboratories
      */
-    public record Level(String name, int line, LaboratoryComparison comparison) {}
+    public record Level(String name, Place begins, LaboratoryComparison comparison) {}
 
     /** Returns what keeps the rows of a sheet from being compared: the sheet's own problems, or that there is none. */
     public static List<Problem> check(Sheet<ValueRow> sheet) {
         List<Problem> problems = new ArrayList<>(sheet.problems());
         if (sheet.rows().isEmpty() && !Problem.anyError(problems)) {
-            problems.add(Problem.error("value", "study.no-row").at(new Place(sheet.file(), 0, 0)));
+            problems.add(Problem.error("value", "study.no-row").at(Place.of(sheet.file())));
         }
         return problems;
     }
@@ -52,7 +52,7 @@ public record LaboratoryLevels(List<Level> levels, List<String> laboratories) {
      */
     public static LaboratoryLevels of(Sheet<ValueRow> sheet, double division) {
         Map<String, Map<String, List<Double>>> values = new LinkedHashMap<>();
-        Map<String, Integer> lines = new LinkedHashMap<>();
+        Map<String, Place> begins = new LinkedHashMap<>();
         List<String> laboratories = sheet.rows().stream()
                 .map(row -> laboratory(row.value()))
                 .distinct()
@@ -62,11 +62,11 @@ public record LaboratoryLevels(List<Level> levels, List<String> laboratories) {
             values.computeIfAbsent(level, any -> new LinkedHashMap<>())
                     .computeIfAbsent(laboratory(row.value()), any -> new ArrayList<>())
                     .add(row.value().value());
-            lines.putIfAbsent(level, row.line());
+            begins.putIfAbsent(level, sheet.place(row));
         }
         List<Level> levels = new ArrayList<>();
-        values.forEach((level, results) ->
-                levels.add(new Level(level, lines.getOrDefault(level, 0), compare(laboratories, results, division))));
+        begins.forEach((level, place) -> levels.add(
+                new Level(level, place, compare(laboratories, values.getOrDefault(level, Map.of()), division))));
         return new LaboratoryLevels(List.copyOf(levels), laboratories);
     }
 
@@ -98,32 +98,31 @@ public record LaboratoryLevels(List<Level> levels, List<String> laboratories) {
     }
 
     /** Returns what is doubtful about these levels. */
-    public List<Problem> doubts(String file) {
+    public List<Problem> doubts() {
         List<Problem> doubts = new ArrayList<>();
         for (Level level : levels) {
-            Place place = new Place(file, level.line(), 0);
             LaboratoryComparison comparison = level.comparison();
             List<String> there = comparison.cells().stream()
                     .map(LaboratoryComparison.Cell::laboratory)
                     .toList();
             if (there.size() == 1) {
                 doubts.add(Problem.warning(LABORATORY, "study.one-laboratory", level.name())
-                        .at(place));
+                        .at(level.begins()));
             }
             if (there.size() == 2) {
                 doubts.add(Problem.warning(LABORATORY, "study.two-laboratories", level.name())
-                        .at(place));
+                        .at(level.begins()));
             }
             if (there.size() < laboratories.size()) {
                 String absent = laboratories.stream()
                         .filter(name -> !there.contains(name))
                         .collect(Collectors.joining(", "));
                 doubts.add(Problem.warning(LABORATORY, "study.laboratories-absent", level.name(), absent)
-                        .at(place));
+                        .at(level.begins()));
             }
             if (comparison.isBetweenNegative()) {
                 doubts.add(Problem.warning(LEVEL, "study.between-negative", level.name())
-                        .at(place));
+                        .at(level.begins()));
             }
         }
         return doubts;

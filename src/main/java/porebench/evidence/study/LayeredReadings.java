@@ -73,7 +73,7 @@ public record LayeredReadings(List<String> layers, List<List<String>> paths, dou
         if (Problem.anyError(problems)) {
             return Answer.refused(problems);
         }
-        Place place = new Place(sheet.file(), 0, 0);
+        Place place = Place.of(sheet.file());
         if (sheet.rows().size() < 2) {
             problems.add(
                     Problem.error("value", "study.too-few-rows", sheet.rows().size())

@@ -77,7 +77,7 @@ final class StudyRows {
         for (Problem problem : KeptReadings.check(layout, sheet())) {
             if (problem.isError()) {
                 int layer = layers.indexOf(problem.field());
-                int line = problem.place().map(Place::line).orElse(0);
+                int line = problem.place().flatMap(Place::line).orElse(0);
                 byLine.getOrDefault(line, group.first())
                         .error(layer < 0 ? StudyFormat.VALUE : StudyFormat.nameColumn(layer), problem);
             }

@@ -27,7 +27,7 @@ public final class Findings {
     /** Notes an error; line and column are counted from 1, and 0 where it is about the whole. */
     public void error(int line, int column, String field, String code, Object... values) {
         if (problems.size() < MOST_LISTED) {
-            problems.add(Problem.error(field, code, values).at(new Place(file, line, column)));
+            problems.add(Problem.error(field, code, values).at(place(file, line, column)));
         } else {
             unlisted++;
         }
@@ -36,8 +36,16 @@ public final class Findings {
     /** Notes a doubt; line and column are counted from 1, and 0 where it is about the whole. */
     public void warning(int line, int column, String field, String code, Object... values) {
         if (problems.size() < MOST_LISTED) {
-            problems.add(Problem.warning(field, code, values).at(new Place(file, line, column)));
+            problems.add(Problem.warning(field, code, values).at(place(file, line, column)));
         }
+    }
+
+    /** Returns a place of which line or column may be 0 where it is about the whole. */
+    public static Place place(String file, int line, int column) {
+        if (line == 0) {
+            return Place.of(file);
+        }
+        return column == 0 ? Place.of(file, line) : Place.of(file, line, column);
     }
 
     public boolean isEmpty() {
@@ -52,17 +60,17 @@ public final class Findings {
             return byLine != 0 ? byLine : Integer.compare(columnOf(one), columnOf(other));
         });
         if (unlisted > 0) {
-            all.add(Problem.error("", "csv.more-problems", unlisted).at(new Place(file, 0, 0)));
+            all.add(Problem.error("", "csv.more-problems", unlisted).at(Place.of(file)));
         }
         return all;
     }
 
     private static int lineOf(Problem problem) {
-        return problem.place().map(Place::line).orElse(0);
+        return problem.place().flatMap(Place::line).orElse(0);
     }
 
     private static int columnOf(Problem problem) {
-        return problem.place().map(Place::column).orElse(0);
+        return problem.place().flatMap(Place::column).orElse(0);
     }
 
     /** Returns a text as a message quotes it: on one line and not longer than a glance takes. */

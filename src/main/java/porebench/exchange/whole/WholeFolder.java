@@ -85,7 +85,7 @@ public final class WholeFolder implements ChainSource {
                 Long.parseLong(stated.value("entries", "\\d{1,18}")),
                 stated.value("head", "[0-9a-f]{64}"),
                 outlines,
-                new Place(WholeExport.OUTLINE, stated.lines.getOrDefault("entries", 0), 0));
+                Findings.place(WholeExport.OUTLINE, stated.lines.getOrDefault("entries", 0), 0));
     }
 
     /** Opens a folder; one without the files of a whole export is refused. */
@@ -108,7 +108,7 @@ public final class WholeFolder implements ChainSource {
         for (WholeTable table : tables) {
             table.peek().filter(left -> left.number() < number).ifPresent(left -> {
                 Place place = left.row().place();
-                throw table.refused(place.line(), 0, "whole.without-entry", left.number());
+                throw table.refused(place.line().orElse(0), 0, "whole.without-entry", left.number());
             });
         }
         if (row.isEmpty()) {

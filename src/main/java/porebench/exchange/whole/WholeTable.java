@@ -57,11 +57,11 @@ final class WholeTable {
             return new WholeTable(name, table, stream.readNBytes(RawFile.LARGEST + 1));
         } catch (NoSuchFileException absent) {
             throw new OpeningRefused(
-                    Problem.error("file", "csv.file-missing", path.toString()).at(new Place(name, 0, 0)));
+                    Problem.error("file", "csv.file-missing", path.toString()).at(Place.of(name)));
         } catch (IOException failure) {
             throw new OpeningRefused(
                     Problem.error("file", "csv.file-unreadable", path.toString(), String.valueOf(failure.getMessage()))
-                            .at(new Place(name, 0, 0)));
+                            .at(Place.of(name)));
         }
     }
 
@@ -95,7 +95,7 @@ final class WholeTable {
     }
 
     ChainOutline.Table outline() {
-        return new ChainOutline.Table(table, heading.names(), new Place(file, heading.line(), 0));
+        return new ChainOutline.Table(table, heading.names(), Place.of(file, heading.line()));
     }
 
     List<String> names() {
@@ -138,10 +138,16 @@ final class WholeTable {
         next = raw().map(this::row);
         next.ifPresent(row -> {
             if (table.equals(ChainEntry.TABLE) && row.number() != before + 1) {
-                throw refused(row.row().place().line(), numberColumn(), "whole.entry-order", row.number(), before + 1);
+                throw refused(
+                        row.row().place().line().orElse(0),
+                        numberColumn(),
+                        "whole.entry-order",
+                        row.number(),
+                        before + 1);
             }
             if (row.number() < before) {
-                throw refused(row.row().place().line(), numberColumn(), "whole.line-order", row.number(), before);
+                throw refused(
+                        row.row().place().line().orElse(0), numberColumn(), "whole.line-order", row.number(), before);
             }
             before = row.number();
         });
@@ -170,7 +176,7 @@ final class WholeTable {
         if (!number.matches("[1-9]\\d{0,17}")) {
             throw refused(raw.line(), numberColumn(), "whole.entry-number", Findings.quoted(number));
         }
-        return new Row(Long.parseLong(number), new ChainRow(table, cells, new Place(file, raw.line(), 0)));
+        return new Row(Long.parseLong(number), new ChainRow(table, cells, Place.of(file, raw.line())));
     }
 
     private OpeningRefused firstFinding() {
@@ -178,6 +184,6 @@ final class WholeTable {
     }
 
     OpeningRefused refused(int line, int column, String code, Object... values) {
-        return new OpeningRefused(Problem.error("file", code, values).at(new Place(file, line, column)));
+        return new OpeningRefused(Problem.error("file", code, values).at(Findings.place(file, line, column)));
     }
 }

@@ -171,7 +171,7 @@ public final class Rebuilding {
     }
 
     private static OpeningRefused refused(Place place, int column, String code, Object... values) {
-        return new OpeningRefused(
-                Problem.error("file", code, values).at(new Place(place.file(), place.line(), column)));
+        return new OpeningRefused(Problem.error("file", code, values)
+                .at(column == 0 ? place : new Place(place.file(), place.line(), Optional.of(column))));
     }
 }

@@ -26,8 +26,8 @@ public final class Unrolling {
 
     public void into(ChainTaker taker) {
         EntryTable history = new EntryTable(handle);
-        taker.begins(new ChainOutline(
-                step(), history.count(), history.last().hash(), tables(), new Place(ChainEntry.TABLE, 0, 0)));
+        taker.begins(
+                new ChainOutline(step(), history.count(), history.last().hash(), tables(), Place.of(ChainEntry.TABLE)));
         try (EntryRows rows = new EntryRows(handle, this::keys, Unrolling::fail)) {
             history.each(entry -> taker.takes(new ChainEntry(
                     entry.number(),
@@ -51,7 +51,7 @@ public final class Unrolling {
         Stream<String> ofRecords = RecordTable.all().stream()
                 .flatMap(table -> Stream.concat(Stream.of(table.name()), table.partTables().stream()));
         return Stream.concat(Stream.of(ChainEntry.TABLE), ofRecords)
-                .map(name -> new ChainOutline.Table(name, columns(name, "cid", 0), new Place(name, 0, 0)))
+                .map(name -> new ChainOutline.Table(name, columns(name, "cid", 0), Place.of(name)))
                 .toList();
     }
 

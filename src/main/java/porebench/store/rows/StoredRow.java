@@ -34,7 +34,7 @@ public final class StoredRow {
     public ChainRow chained() {
         TreeMap<String, String> texts = new TreeMap<>();
         cells.forEach((column, content) -> texts.put(column, content.toString()));
-        return new ChainRow(table, texts, new Place(table, 0, 0));
+        return new ChainRow(table, texts, Place.of(table));
     }
 
     boolean has(String column) {

@@ -48,7 +48,7 @@ class CalibrationIntakeTest {
     private Intake.Result check(Kept... values) {
         List<Incoming> incoming = new ArrayList<>();
         for (Kept value : values) {
-            incoming.add(new Incoming(new Place("c.csv", incoming.size() + 2, 0), value));
+            incoming.add(new Incoming(Place.of("c.csv", incoming.size() + 2), value));
         }
         return Intake.check(book, incoming, SampleCalibrations.TODAY);
     }
@@ -94,7 +94,7 @@ class CalibrationIntakeTest {
         assertThat(result.drafts()).isEmpty();
         assertThat(result.problems())
                 .containsExactly(Problem.error("meter_id", "import.calibration-without-meter", "N-1", "X-1")
-                        .at(new Place("c.csv", 2, 0)));
+                        .at(Place.of("c.csv", 2)));
     }
 
     @Test
@@ -104,7 +104,7 @@ class CalibrationIntakeTest {
         assertThat(result.drafts()).isEmpty();
         assertThat(result.problems())
                 .containsExactly(Problem.error("calibratedOn", "meter.date-to-come", tomorrow, SampleCalibrations.TODAY)
-                        .at(new Place("c.csv", 2, 0)));
+                        .at(Place.of("c.csv", 2)));
         assertThat(check(SampleCalibrations.note(
                                 "N-1", "B-1", SampleCalibrations.TODAY, MeterCalibration.Reason.REPAIR))
                         .problems())
@@ -126,7 +126,8 @@ class CalibrationIntakeTest {
         Intake.Result result = check(millilitres("C-1", DAY), tiny);
         assertThat(result.problems())
                 .extracting(
-                        Problem::code, problem -> problem.place().orElseThrow().line())
+                        Problem::code,
+                        problem -> problem.place().flatMap(Place::line).orElseThrow())
                 .containsExactly(org.assertj.core.groups.Tuple.tuple("meter.amount-exceeds-bowl", 2));
         assertThat(check(millilitres("C-1", DAY.minusDays(2)), tiny).problems()).isEmpty();
         Books.keep(book, tiny);

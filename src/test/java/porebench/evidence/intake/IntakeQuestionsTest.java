@@ -54,7 +54,7 @@ class IntakeQuestionsTest {
         Intake.Result result = Intake.check(
                 listened,
                 IntStream.range(0, rows)
-                        .mapToObj(i -> new Incoming(new Place("file.csv", i + 2, 0), row.apply(i)))
+                        .mapToObj(i -> new Incoming(Place.of("file.csv", i + 2), row.apply(i)))
                         .toList(),
                 SampleCalibrations.TODAY);
         assertThat(result.drafts()).hasSizeGreaterThanOrEqualTo(rows);

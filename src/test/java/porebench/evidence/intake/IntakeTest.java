@@ -53,7 +53,7 @@ class IntakeTest {
     }
 
     private static Place line(int number) {
-        return new Place("file.csv", number, 0);
+        return Place.of("file.csv", number);
     }
 
     /** Checks records that stand on lines 2, 3, 4... of a file. */

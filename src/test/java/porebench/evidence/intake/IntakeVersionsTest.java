@@ -43,7 +43,7 @@ class IntakeVersionsTest {
     }
 
     private static Place line(int number) {
-        return new Place("file.csv", number, 0);
+        return Place.of("file.csv", number);
     }
 
     private Intake.Result check(Kept... values) {

@@ -20,8 +20,8 @@ class SheetTest {
                 new Sheet<>("meters.csv", List.of(new Sheet.Row<>(2, ONE), new Sheet.Row<>(5, OTHER, true)), List.of());
         assertThat(Sheet.incoming(sheet))
                 .containsExactly(
-                        new Incoming(new Place("meters.csv", 2, 0), ONE, false),
-                        new Incoming(new Place("meters.csv", 5, 0), OTHER, true));
+                        new Incoming(Place.of("meters.csv", 2), ONE, false),
+                        new Incoming(Place.of("meters.csv", 5), OTHER, true));
         assertThat(sheet.values()).containsExactly(ONE, OTHER);
     }
 }

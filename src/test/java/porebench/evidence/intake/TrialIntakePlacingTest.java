@@ -82,7 +82,7 @@ class TrialIntakePlacingTest {
         return Intake.check(
                 time.book,
                 IntStream.range(0, values.length)
-                        .mapToObj(index -> new Incoming(new Place("file.csv", index + 2, 0), values[index]))
+                        .mapToObj(index -> new Incoming(Place.of("file.csv", index + 2), values[index]))
                         .toList(),
                 SampleCalibrations.TODAY);
     }
@@ -215,12 +215,12 @@ class TrialIntakePlacingTest {
     @Test
     void whatATrainingBookExportedStaysOutOfARealBook() {
         Source source = Samples.source("S-9", Role.FINE, "Ledge 1");
-        List<Incoming> marked = List.of(new Incoming(new Place("file.csv", 2, 0), source, true));
+        List<Incoming> marked = List.of(new Incoming(Place.of("file.csv", 2), source, true));
         Intake.Result real = Intake.check(time.book, marked, SampleCalibrations.TODAY);
         assertThat(real.drafts()).isEmpty();
         assertThat(real.problems())
                 .containsExactly(Problem.error("id", "import.simulated", RecordKind.SOURCE.word(), "S-9")
-                        .at(new Place("file.csv", 2, 0)));
+                        .at(Place.of("file.csv", 2)));
         Intake.Result training = Intake.check(new TimeBook(true).book, marked, SampleCalibrations.TODAY);
         assertThat(training.problems()).isEmpty();
         assertThat(training.drafts()).hasSize(1);
@@ -233,7 +233,7 @@ class TrialIntakePlacingTest {
         assertThat(result.drafts()).isEmpty();
         assertThat(result.problems())
                 .isEqualTo(heavy.check().stream()
-                        .map(problem -> problem.at(new Place("file.csv", 2, 0)))
+                        .map(problem -> problem.at(Place.of("file.csv", 2)))
                         .toList())
                 .anyMatch(Problem::isError);
     }

@@ -42,7 +42,7 @@ class TrialIntakeTest {
     }
 
     private static Place line(int number) {
-        return new Place("file.csv", number, 0);
+        return Place.of("file.csv", number);
     }
 
     private Intake.Result check(Kept... values) {

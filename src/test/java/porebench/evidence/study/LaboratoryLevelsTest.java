@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,13 +23,15 @@ class LaboratoryLevelsTest {
             String[] cells = row.split(" ");
             all.add(new Sheet.Row<>(
                     all.size() + 2,
-                    new ValueRow(Map.of("laboratory", cells[0], "level", cells[1]), Double.parseDouble(cells[2]))));
+                    new ValueRow(
+                            Map.of("laboratory", cells[0], "level", cells[1]),
+                            BigDecimal.valueOf(Double.parseDouble(cells[2])))));
         }
         return LaboratoryLevels.of(new Sheet<>("labs.csv", all, List.of()), 0.1);
     }
 
     private static Problem said(String field, String code, int line, Object... values) {
-        return Problem.warning(field, code, values).at(new Place("labs.csv", line, 0));
+        return Problem.warning(field, code, values).at(Place.of("labs.csv", line));
     }
 
     /** Fell alone stands at the level high; Gill gave 5.1 and 5.3 at the level low, mean 5.2. */
@@ -38,8 +41,8 @@ class LaboratoryLevelsTest {
                 read("Gill low 5.1", "Fell high 7.0", "Gill low 5.3", "Beck low 5.4", "Fell low 5.5", "Fell high 7.2");
         assertThat(levels.laboratories()).containsExactly("Gill", "Fell", "Beck");
         assertThat(levels.levels())
-                .extracting(LaboratoryLevels.Level::name, LaboratoryLevels.Level::line)
-                .containsExactly(tuple("low", 2), tuple("high", 3));
+                .extracting(LaboratoryLevels.Level::name, LaboratoryLevels.Level::begins)
+                .containsExactly(tuple("low", Place.of("labs.csv", 2)), tuple("high", Place.of("labs.csv", 3)));
         LaboratoryComparison low = levels.levels().get(0).comparison();
         assertThat(low.cells())
                 .extracting(LaboratoryComparison.Cell::laboratory)
@@ -55,14 +58,14 @@ class LaboratoryLevelsTest {
     @Test
     void aLevelAtWhichThreeLaboratoriesDifferHasNoDoubt() {
         assertThat(read("Gill low 5.1", "Gill low 5.3", "Fell low 5.4", "Fell low 5.6", "Beck low 5.7", "Beck low 5.9")
-                        .doubts("labs.csv"))
+                        .doubts())
                 .isEmpty();
     }
 
     @Test
     void aSingleLaboratoryIsSaidAtTheLineWhereItsLevelBegins() {
         assertThat(read("Gill low 5.1", "Gill low 5.3", "Gill high 7.0", "Gill high 7.1")
-                        .doubts("labs.csv"))
+                        .doubts())
                 .containsExactly(
                         said("laboratory", "study.one-laboratory", 2, "low"),
                         said("laboratory", "study.one-laboratory", 4, "high"));
@@ -71,7 +74,7 @@ class LaboratoryLevelsTest {
     @Test
     void twoLaboratoriesAreSaidToBeTwo() {
         assertThat(read("Gill low 5.1", "Gill low 5.3", "Fell low 5.8", "Fell low 6.0")
-                        .doubts("labs.csv"))
+                        .doubts())
                 .containsExactly(said("laboratory", "study.two-laboratories", 2, "low"));
     }
 
@@ -86,7 +89,7 @@ class LaboratoryLevelsTest {
                                 "Howe high 7.0",
                                 "Fell high 7.5",
                                 "Carr high 8.0")
-                        .doubts("labs.csv"))
+                        .doubts())
                 .containsExactly(said("laboratory", "study.laboratories-absent", 7, "high", "Gill, Beck"));
     }
 
@@ -94,7 +97,7 @@ class LaboratoryLevelsTest {
     @Test
     void laboratoriesCloserTogetherThanTheirOwnResultsAreDoubtful() {
         assertThat(read("Gill low 5.0", "Gill low 6.0", "Fell low 5.0", "Fell low 6.0", "Beck low 5.0", "Beck low 6.0")
-                        .doubts("labs.csv"))
+                        .doubts())
                 .containsExactly(said("level", "study.between-negative", 2, "low"));
     }
 }

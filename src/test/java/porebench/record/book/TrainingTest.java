@@ -96,7 +96,7 @@ class TrainingTest {
 
     @Test
     void theImportSaysItByRow() {
-        Place place = new Place("trials.csv", 7, 0);
+        Place place = Place.of("trials.csv", 7);
         Intake.Result result = Intake.check(book, List.of(new Incoming(place, SIMULATED)), SampleCalibrations.TODAY);
         assertThat(result.drafts()).isEmpty();
         assertThat(result.problems())

@@ -68,7 +68,7 @@ class WordingTest {
     private List<Problem> imported(Kept... records) {
         List<Incoming> incoming = new ArrayList<>();
         for (Kept record : records) {
-            incoming.add(new Incoming(new Place("file.csv", incoming.size() + 2, 0), record));
+            incoming.add(new Incoming(Place.of("file.csv", incoming.size() + 2), record));
         }
         return Intake.check(bench.book, incoming, SampleCalibrations.TODAY).problems();
     }
@@ -112,7 +112,7 @@ class WordingTest {
         assertThat(said.get(0).values().get(4)).isEqualTo("U+" + code);
         assertThat(said.get(0).values().get(5)).isEqualTo(2);
         assertThat(kept(bad)).isEqualTo(said);
-        assertThat(imported(bad)).containsExactly(said.get(0).at(new Place("file.csv", 2, 0)));
+        assertThat(imported(bad)).containsExactly(said.get(0).at(Place.of("file.csv", 2)));
         assertThat(bench.book.latest(Source.class, bad.recordId())).isEmpty();
     }
 
@@ -220,7 +220,7 @@ class WordingTest {
     void twoNamesOfOneFileAreHeldAgainstEachOther() {
         assertThat(imported(source("S-9"), source("s-9")))
                 .containsExactly(Problem.warning("id", "id.differs-in-case", RecordKind.SOURCE.word(), "s-9", "S-9")
-                        .at(new Place("file.csv", 3, 0)));
+                        .at(Place.of("file.csv", 3)));
     }
 
     @Test

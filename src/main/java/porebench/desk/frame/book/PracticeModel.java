@@ -139,7 +139,7 @@ record PracticeModel(LabBook book, LocalDateTime now) {
                 wish.remark().apply(seed));
         List<Incoming> incoming = run.madeAt(bench).stream()
                 .map(sheet::trial)
-                .map(trial -> new Incoming(new Place(trial.id().text(), 0, 0), trial))
+                .map(trial -> new Incoming(Place.of(trial.id().text()), trial))
                 .toList();
         Intake.Result checked = Intake.check(book, incoming, now.toLocalDate());
         return Problem.anyError(checked.problems())

@@ -112,8 +112,8 @@ final class ProblemTable {
             return switch (key(column)) {
                 case "grave" -> texts.get(problem.isError() ? "problems.error" : "problems.warning");
                 case "file" -> problem.place().map(Place::file).orElse("");
-                case "line" -> number(problem.place().map(Place::line).orElse(0));
-                case "column" -> number(problem.place().map(Place::column).orElse(0));
+                case "line" -> number(problem.place().flatMap(Place::line).orElse(0));
+                case "column" -> number(problem.place().flatMap(Place::column).orElse(0));
                 default -> problemText.say(problem);
             };
         }
