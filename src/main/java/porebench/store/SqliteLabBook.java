@@ -152,11 +152,11 @@ final class SqliteLabBook implements LabBook {
         if (file.notWritable().isPresent()) {
             return List.of(file.notWritable().get());
         }
-        List<Entry> ends = new ArrayList<>();
+        List<Optional<Entry>> ends = new ArrayList<>();
         try {
             List<Problem> problems = write(drafts, stamp, ends);
             if (!ends.isEmpty()) {
-                kept(ends.get(0), ends.get(1));
+                kept(ends.get(0), ends.get(1).orElseThrow());
             }
             return problems;
         } catch (StoreException failure) {
@@ -177,7 +177,7 @@ final class SqliteLabBook implements LabBook {
     }
 
     /** All that takes long, looking and hashing, is done before anybody else must wait. */
-    private List<Problem> write(List<Draft> drafts, Stamp stamp, List<Entry> ends) {
+    private List<Problem> write(List<Draft> drafts, Stamp stamp, List<Optional<Entry>> ends) {
         Keeping.Checked looked = doing(
                 Task.READ, () -> session.read(handle -> check(new Keeping(handle), drafts, stamp, Optional.empty())));
         if (!looked.problems().isEmpty()) {
@@ -224,17 +224,16 @@ final class SqliteLabBook implements LabBook {
         }
     }
 
-    private void kept(Entry before, Entry last) {
+    private void kept(Optional<Entry> before, Entry last) {
         requireSameFile(FileIdentity::isThere);
         remember(Head.of(last.hash(), last.number()));
-        if (before.number() > 0 && ChainCheck.wentBack(Instant.parse(before.atUtc()), Instant.parse(last.atUtc()))) {
-            clockIsBack = Optional.of(Problem.warning(
-                    "clock",
-                    "book.clock-is-back",
-                    Instant.parse(last.atUtc()),
-                    before.number(),
-                    Instant.parse(before.atUtc())));
-        }
+        before.filter(one -> ChainCheck.wentBack(Instant.parse(one.atUtc()), Instant.parse(last.atUtc())))
+                .ifPresent(one -> clockIsBack = Optional.of(Problem.warning(
+                        "clock",
+                        "book.clock-is-back",
+                        Instant.parse(last.atUtc()),
+                        one.number(),
+                        Instant.parse(one.atUtc()))));
     }
 
     private void remember(Head head) {

@@ -30,6 +30,7 @@ import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
 import porebench.record.book.Stamp;
 import porebench.record.chain.Head;
+import porebench.store.chain.ChainEnd;
 import porebench.store.chain.Entry;
 import porebench.store.chain.EntryTable;
 import porebench.store.file.Session;
@@ -182,15 +183,16 @@ class SchemaTest {
             entries = session.read(handle -> new EntryTable(handle).newest(Integer.MAX_VALUE));
         }
         List<String> rewriting = new ArrayList<>();
-        Entry last = Entry.BEFORE_THE_FIRST;
+        ChainEnd end = ChainEnd.OF_NONE;
         for (Entry entry : entries) {
             String who = entry.number() == 4 ? "Somebody else" : entry.who();
-            last = last.next(
+            Entry last = end.next(
                     entry.kind(),
                     entry.recordId(),
                     entry.version(),
                     new Stamp(who, Instant.parse(entry.atUtc()), entry.why()),
                     entry.contentHash());
+            end = last.end();
             rewriting.add("UPDATE entry SET who = '" + who + "', previous_hash = '" + last.previousHash()
                     + "', hash = '" + last.hash() + "' WHERE entry_no = " + last.number());
         }

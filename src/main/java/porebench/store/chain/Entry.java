@@ -5,10 +5,8 @@ import java.sql.SQLException;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import porebench.record.book.Stamp;
 import porebench.record.chain.ChainEntry;
 import porebench.record.chain.ChainRow;
-import porebench.store.rows.RowCursor;
 import porebench.store.rows.StoredRow;
 
 /**
@@ -36,29 +34,12 @@ public record Entry(
         String contentHash,
         String previousHash,
         String hash) {
-    /** Stands before the first entry. */
-    public static final Entry BEFORE_THE_FIRST = new Entry(0, "", "", 0, "", "", "", "", "", "0".repeat(64));
-
-    /** Stands behind the last entry. */
-    public static final Entry BEHIND_THE_LAST = new Entry(RowCursor.END - 1, "", "", 0, "", "", "", "", "", "");
-
-    /** Returns the entry that follows this one. */
-    public Entry next(String nextKind, String nextRecordId, int nextVersion, Stamp stamp, String nextContentHash) {
-        Entry open = new Entry(
-                number + 1,
-                nextKind,
-                nextRecordId,
-                nextVersion,
-                stamp.who(),
-                stamp.at().toString(),
-                stamp.why(),
-                nextContentHash,
-                hash,
-                "");
-        return open.sealed();
+    /** Returns where the chain ends with this entry. */
+    public ChainEnd end() {
+        return new ChainEnd(number, hash);
     }
 
-    private Entry sealed() {
+    Entry sealed() {
         return new Entry(number, kind, recordId, version, who, atUtc, why, contentHash, previousHash, computedHash());
     }
 
@@ -76,9 +57,9 @@ public record Entry(
                 contentHash));
     }
 
-    /** Returns whether this entry stands right after another one. */
-    public boolean follows(Entry before) {
-        return number == before.number + 1 && previousHash.equals(before.hash);
+    /** Returns whether this entry stands right after the end of a chain. */
+    public boolean follows(ChainEnd before) {
+        return number == before.number() + 1 && previousHash.equals(before.hash());
     }
 
     /** Returns the row of this entry, the number apart. */

@@ -61,6 +61,15 @@ public final class EntryRows implements AutoCloseable {
      * @param stray gets the number of each row before that entry which no entry took
      */
     public Optional<StoredRecord> of(Entry entry, LongConsumer stray) {
+        return upTo(entry.number(), entry.kind(), stray);
+    }
+
+    /** Hands out the number of each row behind the last entry, which no entry took. */
+    public void rest(LongConsumer stray) {
+        upTo(RowCursor.END - 1, "", stray);
+    }
+
+    private Optional<StoredRecord> upTo(long number, String kind, LongConsumer stray) {
         Optional<StoredRecord> found = Optional.empty();
         for (RecordTable<?> table : RecordTable.all()) {
             List<RowCursor> cursors = byKind.get(table.kind().symbol());
@@ -68,8 +77,8 @@ public final class EntryRows implements AutoCloseable {
                 continue;
             }
             try {
-                List<StoredRow> own = take(cursors, entry.number(), stray);
-                if (table.kind().symbol().equals(entry.kind())) {
+                List<StoredRow> own = take(cursors, number, stray);
+                if (table.kind().symbol().equals(kind)) {
                     found = record(table, own);
                 }
             } catch (JdbiException failure) {

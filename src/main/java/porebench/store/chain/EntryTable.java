@@ -20,11 +20,16 @@ public final class EntryTable {
         this.handle = handle;
     }
 
-    /** Returns the last entry, or the one before the first. */
-    public Entry last() {
+    /** Returns the last entry; empty when there is none. */
+    public Optional<Entry> last() {
         try (Query query = handle.createQuery("SELECT * FROM entry ORDER BY entry_no DESC LIMIT 1")) {
-            return query.map((row, context) -> Entry.of(row)).findFirst().orElse(Entry.BEFORE_THE_FIRST);
+            return query.map((row, context) -> Entry.of(row)).findFirst();
         }
+    }
+
+    /** Returns where the history ends. */
+    public ChainEnd end() {
+        return ChainEnd.of(last());
     }
 
     /** Hands out all entries, the oldest first, one after the other. */
@@ -69,11 +74,7 @@ public final class EntryTable {
 
     /** Returns how far the history reaches, by the hash the newest entry must have: the stored one may be no hash at all. */
     public Head head() {
-        Entry last = last();
-        if (last.equals(Entry.BEFORE_THE_FIRST)) {
-            return Head.EMPTY;
-        }
-        return Head.of(last.computedHash(), count());
+        return last().map(last -> Head.of(last.computedHash(), count())).orElse(Head.EMPTY);
     }
 
     /** Returns the newest version that a record had before an entry, 0 when there was none. */

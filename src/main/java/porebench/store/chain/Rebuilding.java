@@ -63,10 +63,10 @@ public final class Rebuilding {
     public void take(ChainSource source) {
         ChainOutline outline = source.outline();
         List<String> entryColumns = outline.tables().get(0).columns();
-        Entry before = Entry.BEFORE_THE_FIRST;
+        ChainEnd before = ChainEnd.OF_NONE;
         try (Insertions insertions = new Insertions(handle)) {
             for (Optional<ChainEntry> next = source.next(); next.isPresent(); next = source.next()) {
-                before = take(next.get(), before, entryColumns, insertions);
+                before = take(next.get(), before, entryColumns, insertions).end();
             }
         }
         if (before.number() != outline.entries() || !before.hash().equals(outline.hash())) {
@@ -81,7 +81,7 @@ public final class Rebuilding {
         }
     }
 
-    private Entry take(ChainEntry chained, Entry before, List<String> columns, Insertions insertions) {
+    private Entry take(ChainEntry chained, ChainEnd before, List<String> columns, Insertions insertions) {
         Place place = chained.entry().place();
         if (chained.number() != before.number() + 1) {
             throw refused(

@@ -27,7 +27,7 @@ public final class Unrolling {
     public void into(ChainTaker taker) {
         EntryTable history = new EntryTable(handle);
         taker.begins(
-                new ChainOutline(step(), history.count(), history.last().hash(), tables(), Place.of(ChainEntry.TABLE)));
+                new ChainOutline(step(), history.count(), history.end().hash(), tables(), Place.of(ChainEntry.TABLE)));
         try (EntryRows rows = new EntryRows(handle, this::keys, Unrolling::fail)) {
             history.each(entry -> taker.takes(new ChainEntry(
                     entry.number(),

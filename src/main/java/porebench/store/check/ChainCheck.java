@@ -22,6 +22,7 @@ import porebench.record.RecordKind;
 import porebench.record.book.Stamp;
 import porebench.record.chain.ChainEntry;
 import porebench.store.chain.Canonical;
+import porebench.store.chain.ChainEnd;
 import porebench.store.chain.Entry;
 import porebench.store.chain.EntryRows;
 import porebench.store.chain.EntryTable;
@@ -47,6 +48,9 @@ public final class ChainCheck {
     private final SortedSet<Long> withoutEntry = new TreeSet<>();
     private final Map<String, Integer> counts = new HashMap<>();
     private final List<Problem> doubts = new ArrayList<>();
+
+    /** The entry that was looked at last. */
+    private Optional<Entry> before = Optional.empty();
 
     private ChainCheck(Handle handle, Faults faults) {
         this.handle = handle;
@@ -81,13 +85,12 @@ public final class ChainCheck {
             // A kind that cannot be read on is read row by row: what can still be read is then compared.
             return rows.has(entry.kind()) ? found : alone(entry);
         };
-        Entry[] before = {Entry.BEFORE_THE_FIRST};
         try {
-            history.each(entry -> before[0] = follow(before[0], entry, stored));
+            history.each(entry -> follow(entry, stored));
         } catch (JdbiException damaged) {
-            oneByOne(before[0], stored);
+            oneByOne(stored);
         }
-        rows.of(Entry.BEHIND_THE_LAST, withoutEntry::add);
+        rows.rest(withoutEntry::add);
     }
 
     /** Adds the contradictions among the newest entries, row by row. */
@@ -97,30 +100,28 @@ public final class ChainCheck {
         if (newest.isEmpty()) {
             return;
         }
-        Entry before = check.history.at(newest.get(0).number() - 1).orElse(Entry.BEFORE_THE_FIRST);
+        check.before = check.history.at(newest.get(0).number() - 1);
         for (Entry entry : newest) {
-            before = check.follow(before, entry, check::alone);
+            check.follow(entry, check::alone);
         }
     }
 
     /** Adds the entries that do not follow on the one before; what they hold is not looked at. */
     public static void links(Handle handle, Faults faults) {
-        Entry[] before = {Entry.BEFORE_THE_FIRST};
+        ChainEnd[] before = {ChainEnd.OF_NONE};
         new EntryTable(handle).each(entry -> {
             if (!entry.follows(before[0])) {
                 faults.ofEntry(entry.number(), "book.chain-gap", entry.number());
             }
-            before[0] = entry;
+            before[0] = entry.end();
         });
     }
 
-    private void oneByOne(Entry reached, Function<Entry, Optional<StoredRecord>> stored) {
-        Entry before = reached;
+    private void oneByOne(Function<Entry, Optional<StoredRecord>> stored) {
         long last = lastNumber();
-        for (long number = reached.number() + 1; number <= last; number++) {
+        for (long number = ChainEnd.of(before).number() + 1; number <= last; number++) {
             try {
-                Optional<Entry> entry = history.at(number);
-                before = entry.isPresent() ? follow(before, entry.get(), stored) : before;
+                history.at(number).ifPresent(entry -> follow(entry, stored));
             } catch (JdbiException damaged) {
                 faults.ofEntry(number, "book.unreadable-entry", number);
             }
@@ -144,16 +145,16 @@ public final class ChainCheck {
         }
     }
 
-    private Entry follow(Entry before, Entry entry, Function<Entry, Optional<StoredRecord>> records) {
-        look(before, entry, records);
-        return entry;
+    private void follow(Entry entry, Function<Entry, Optional<StoredRecord>> records) {
+        look(entry, records);
+        before = Optional.of(entry);
     }
 
-    private void look(Entry before, Entry entry, Function<Entry, Optional<StoredRecord>> records) {
+    private void look(Entry entry, Function<Entry, Optional<StoredRecord>> records) {
         if (entry.version() == 1) {
             counts.merge(entry.kind(), 1, Integer::sum);
         }
-        if (!entry.follows(before)) {
+        if (!entry.follows(ChainEnd.of(before))) {
             faults.ofEntry(entry.number(), "book.chain-gap", entry.number());
         }
         Optional<StoredRecord> stored;
@@ -172,7 +173,7 @@ public final class ChainCheck {
         } else if (!isNextVersion(entry)) {
             faults.ofEntry(entry.number(), "book.version-gap", entry.number(), wordOf(entry.kind()), entry.recordId());
         }
-        clock(before, entry);
+        before.ifPresent(last -> clock(last, entry));
     }
 
     /** Reads the record of one entry by itself. */
@@ -206,7 +207,7 @@ public final class ChainCheck {
 
     private void clock(Entry before, Entry entry) {
         try {
-            if (before.number() > 0 && wentBack(Instant.parse(before.atUtc()), Instant.parse(entry.atUtc()))) {
+            if (wentBack(Instant.parse(before.atUtc()), Instant.parse(entry.atUtc()))) {
                 doubts.add(Problem.warning(
                         "clock",
                         "book.clock-was-back",

@@ -104,7 +104,7 @@ public final class Inspection {
     /** Returns the newest entry, if there is one that can be read. */
     public static Optional<Entry> newest(Handle handle) {
         try {
-            return Optional.of(new EntryTable(handle).last()).filter(last -> last.number() > 0);
+            return new EntryTable(handle).last();
         } catch (JdbiException unreadable) {
             return Optional.empty();
         }

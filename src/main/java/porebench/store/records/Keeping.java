@@ -20,6 +20,7 @@ import porebench.record.book.Stamp;
 import porebench.record.book.Training;
 import porebench.record.book.Wording;
 import porebench.store.chain.Canonical;
+import porebench.store.chain.ChainEnd;
 import porebench.store.chain.Entry;
 import porebench.store.chain.EntryTable;
 import porebench.store.chain.Insertions;
@@ -41,10 +42,10 @@ public final class Keeping {
     /**
      * Why some drafts cannot be kept.
      *
-     * @param on the last entry of the lab book that was looked at
+     * @param on the last entry of the lab book that was looked at; empty when it had none
      * @param problems why not; empty when they can
      */
-    public record Checked(Entry on, List<Problem> problems) {}
+    public record Checked(Optional<Entry> on, List<Problem> problems) {}
 
     /**
      * Looks whether some drafts can be kept on top of what is there.
@@ -52,7 +53,7 @@ public final class Keeping {
      * @param before what a look before found; it holds as long as nothing was kept in between
      */
     public Checked check(List<Draft> drafts, Stamp stamp, String name, int knownVersion, Optional<Checked> before) {
-        Entry last = history.last();
+        Optional<Entry> last = history.last();
         int version = versionOf(handle);
         if (version > knownVersion) {
             return new Checked(last, List.of(Problem.error("file", "book.newer", name, version, knownVersion)));
@@ -125,20 +126,26 @@ public final class Keeping {
                 .toList();
     }
 
-    /** Writes the drafts behind an entry, the last one, and returns the new last one. */
-    public Entry append(List<Draft> drafts, List<String> hashes, Stamp stamp, Entry before) {
-        Entry last = before;
+    /** Writes the drafts behind the last entry, and returns the new last one. */
+    public Optional<Entry> append(List<Draft> drafts, List<String> hashes, Stamp stamp, Optional<Entry> before) {
+        Optional<Entry> last = before;
         NameLooks looks = new NameLooks(handle);
-        looks.catchUp(before.number());
+        looks.catchUp(ChainEnd.of(before).number());
         try (Insertions insertions = new Insertions(handle)) {
             for (int i = 0; i < hashes.size(); i++) {
                 Draft draft = drafts.get(i);
-                last = last.next(
-                        draft.value().kind().symbol(), draft.value().recordId(), draft.number(), stamp, hashes.get(i));
-                insertions.append(last, rows(draft.value()));
+                Entry next = ChainEnd.of(last)
+                        .next(
+                                draft.value().kind().symbol(),
+                                draft.value().recordId(),
+                                draft.number(),
+                                stamp,
+                                hashes.get(i));
+                insertions.append(next, rows(draft.value()));
+                last = Optional.of(next);
             }
         }
-        looks.catchUp(last.number());
+        looks.catchUp(ChainEnd.of(last).number());
         return last;
     }
 
