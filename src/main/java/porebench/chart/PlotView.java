@@ -14,7 +14,7 @@ import java.util.function.Consumer;
 import javax.swing.JComponent;
 import org.jfree.chart.JFreeChart;
 import porebench.chart.look.ChartLook;
-import porebench.chart.look.Drawing;
+import porebench.chart.look.PlotDrawing;
 import porebench.chart.look.PlotPoint;
 import porebench.chart.look.Plottable;
 import porebench.port.DataTable;
@@ -109,7 +109,7 @@ public final class PlotView {
      */
     public Picture picture(String title, ChartLook paper) {
         JFreeChart chart = shown.orElseThrow().data().chart(paper, locale);
-        Drawing.entitle(chart, title, paper);
+        PlotDrawing.entitle(chart, title, paper);
         return new Picture(
                 title,
                 PICTURE_WIDTH,

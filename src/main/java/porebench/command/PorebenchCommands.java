@@ -43,10 +43,10 @@ import porebench.command.book.IssueCommand;
 import porebench.command.book.RegisterCommand;
 import porebench.command.book.RestoreCommand;
 import porebench.command.book.VerifyCommand;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Failures;
 import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Reply;
 import porebench.command.study.ChartCommand;
@@ -139,13 +139,15 @@ public final class PorebenchCommands {
     /** Says why the program could not start, and where the details stand; returns the exit status. */
     public int couldNotStart(RuntimeException failure) {
         return new Reply(here)
-                .say(Outcome.failed(OneCommand.failed(failure, here.locale()), Failures.log(failure, here)), false);
+                .say(
+                        CommandOutcome.failed(OneCommand.failed(failure, here.locale()), Failures.log(failure, here)),
+                        false);
     }
 
     /** Says that without a display the window cannot open a lab book; returns the exit status. */
     public int noDisplay(Path book) {
         return new Reply(here)
-                .say(Outcome.refused(Problem.error("display", "command.no-display", book.toString())), false);
+                .say(CommandOutcome.refused(Problem.error("display", "command.no-display", book.toString())), false);
     }
 
     CommandLine commandLine() {

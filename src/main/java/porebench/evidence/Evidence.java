@@ -83,7 +83,7 @@ public record Evidence(
      *
      * @param source the source that changed; empty when the mix's own aggregates did
      */
-    public record Change(Optional<SourceId> source) {
+    public record AggregateChange(Optional<SourceId> source) {
         /** Returns the change as a doubt about the factor of a mix, to be said in words. */
         public Problem asProblem(MixId mixId) {
             return source.map(id -> Problem.warning("sources", "register.source-changed", id.text()))
@@ -157,7 +157,7 @@ public record Evidence(
     }
 
     /** Returns what changed since a revision issued its factor: the mix's aggregates, or named sources. */
-    public List<Change> changesSince(FactorIssue issue) {
+    public List<AggregateChange> changesSince(FactorIssue issue) {
         return changesSince(Optional.ofNullable(bases.get(issue.revision())));
     }
 
@@ -188,28 +188,28 @@ public record Evidence(
     }
 
     /** Returns what changed since the trials of a determination: the mix's aggregates, or named sources. */
-    public List<Change> changesSince(JudgedDetermination judged) {
+    public List<AggregateChange> changesSince(JudgedDetermination judged) {
         return changesSince(
                 Optional.ofNullable(made.get(judged.determination().value().id())));
     }
 
-    private List<Change> changesSince(Optional<Basis> basis) {
+    private List<AggregateChange> changesSince(Optional<Basis> basis) {
         if (basis.isEmpty()) {
             // A version of the mix that is not there cannot be vouched for.
-            return List.of(new Change(Optional.empty()));
+            return List.of(new AggregateChange(Optional.empty()));
         }
         Basis then = basis.get();
-        List<Change> changes = new ArrayList<>();
+        List<AggregateChange> changes = new ArrayList<>();
         if (!then.mix().hasSameAggregatesAs(mix.value())) {
-            changes.add(new Change(Optional.empty()));
+            changes.add(new AggregateChange(Optional.empty()));
         }
         Map<SourceId, Source> now =
                 sources.stream().map(Version::value).collect(Collectors.toMap(Source::id, Function.identity()));
-        then.lost().forEach(source -> changes.add(new Change(Optional.of(source))));
+        then.lost().forEach(source -> changes.add(new AggregateChange(Optional.of(source))));
         for (Source source : then.sources()) {
             Source today = now.get(source.id());
             if (today != null && !source.isSameStoneAs(today)) {
-                changes.add(new Change(Optional.of(source.id())));
+                changes.add(new AggregateChange(Optional.of(source.id())));
             }
         }
         return changes;

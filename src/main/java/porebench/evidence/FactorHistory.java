@@ -51,24 +51,25 @@ public record FactorHistory(List<Made> made, List<MeterWork> worked) {
         }
 
         /** Returns what changed between an earlier trial of the same mix and this one. */
-        public List<Change> changesSince(Made earlier) {
+        public List<HistoryChange> changesSince(Made earlier) {
             if (earlier.determination.equals(determination) || basis.isEmpty() || earlier.basis.isEmpty()) {
                 return List.of();
             }
             Evidence.Basis now = basis.get();
             Evidence.Basis then = earlier.basis.get();
-            List<Change> changes = new ArrayList<>();
+            List<HistoryChange> changes = new ArrayList<>();
             if (!now.mix().hasSameAggregatesAs(then.mix())) {
-                changes.add(new Change(Change.Of.MIX, now.mix().id().text()));
+                changes.add(
+                        new HistoryChange(HistoryChange.Of.MIX, now.mix().id().text()));
             }
             for (Source source : now.sources()) {
                 then.sources().stream()
                         .filter(before -> before.id().equals(source.id()) && !before.isSameStoneAs(source))
-                        .forEach(before -> changes.add(
-                                new Change(Change.Of.SOURCE, source.id().text())));
+                        .forEach(before -> changes.add(new HistoryChange(
+                                HistoryChange.Of.SOURCE, source.id().text())));
             }
             if (!now.mix().profileId().equals(then.mix().profileId())) {
-                changes.add(new Change(Change.Of.METHOD, now.mix().profileId()));
+                changes.add(new HistoryChange(HistoryChange.Of.METHOD, now.mix().profileId()));
             }
             return changes;
         }
@@ -80,7 +81,7 @@ public record FactorHistory(List<Made> made, List<MeterWork> worked) {
      * @param of what
      * @param id which: the source, the mix, the meter or the new profile
      */
-    public record Change(Of of, String id) {
+    public record HistoryChange(Of of, String id) {
         /** What can change. */
         public enum Of {
             /** Another stone from a source. */
@@ -148,22 +149,22 @@ public record FactorHistory(List<Made> made, List<MeterWork> worked) {
      *
      * @return as many lists as there are trials; the first is empty
      */
-    public List<List<Change>> changes() {
+    public List<List<HistoryChange>> changes() {
         Set<MeterId> used = new HashSet<>();
         made.forEach(one -> used.add(one.trial().meterId()));
         Map<MixId, Made> last = new HashMap<>();
-        List<List<Change>> changes = new ArrayList<>();
+        List<List<HistoryChange>> changes = new ArrayList<>();
         LocalDateTime before = LocalDateTime.MAX;
         for (Made one : made) {
-            List<Change> here = new ArrayList<>();
+            List<HistoryChange> here = new ArrayList<>();
             Optional.ofNullable(last.put(one.trial().mixId(), one))
                     .ifPresent(earlier -> here.addAll(one.changesSince(earlier)));
             LocalDateTime from = before;
             worked.stream()
                     .filter(work -> used.contains(work.meter()))
                     .filter(work -> isBetween(from, work.on(), one.trial().testedAt()))
-                    .map(work -> new Change(
-                            work.isRepair() ? Change.Of.REPAIR : Change.Of.CALIBRATION,
+                    .map(work -> new HistoryChange(
+                            work.isRepair() ? HistoryChange.Of.REPAIR : HistoryChange.Of.CALIBRATION,
                             work.meter().text()))
                     .distinct()
                     .forEach(here::add);

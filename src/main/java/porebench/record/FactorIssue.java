@@ -66,42 +66,6 @@ public record FactorIssue(
         sourceVersions = Map.copyOf(sourceVersions);
     }
 
-    /** Makes a revision that names neither trials nor doubts. */
-    public FactorIssue(
-            MixId mixId,
-            int revision,
-            Action action,
-            BigDecimal factorPercent,
-            DeterminationId determinationId,
-            MeterType meterType,
-            LocalDate inForceFrom,
-            LocalDate recheckBy,
-            String issuedBy,
-            String approvedBy,
-            String reason,
-            int mixVersion,
-            Map<SourceId, Integer> sourceVersions,
-            String profileId) {
-        this(
-                mixId,
-                revision,
-                action,
-                factorPercent,
-                determinationId,
-                meterType,
-                inForceFrom,
-                recheckBy,
-                issuedBy,
-                approvedBy,
-                reason,
-                mixVersion,
-                sourceVersions,
-                profileId,
-                "",
-                "",
-                Grounds.NONE);
-    }
-
     /** Returns whether somebody took on a meter not to be trusted, in a revision issued before each doubt was named. */
     public boolean isOverridden() {
         return !overrideBy.isBlank();

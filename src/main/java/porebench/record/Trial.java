@@ -39,33 +39,6 @@ public record Trial(
         Optional<BigDecimal> elevationMetres,
         boolean simulated)
         implements Kept {
-    /** Makes a trial of a real bench. */
-    public Trial(
-            TrialId id,
-            MixId mixId,
-            DeterminationId determinationId,
-            LocalDateTime testedAt,
-            String operator,
-            MeterId meterId,
-            Readings readings,
-            String remarks,
-            Optional<String> keptBecause,
-            Optional<String> struckBecause) {
-        this(
-                id,
-                mixId,
-                determinationId,
-                testedAt,
-                operator,
-                meterId,
-                readings,
-                remarks,
-                keptBecause,
-                struckBecause,
-                Optional.empty(),
-                false);
-    }
-
     /** Returns this trial struck out of the numbers; it stays visible with the reason. */
     public Trial struck(String reason) {
         return with(determinationId, keptBecause, Optional.of(reason), simulated);
@@ -74,11 +47,6 @@ public record Trial(
     /** Returns this trial standing again. */
     public Trial standing() {
         return with(determinationId, keptBecause, Optional.empty(), simulated);
-    }
-
-    /** Returns this trial kept in spite of its doubts. */
-    public Trial kept(String reason) {
-        return keptFor(Optional.of(reason));
     }
 
     /** Returns this trial with the reason why it is kept in spite of its doubts, or without one. */

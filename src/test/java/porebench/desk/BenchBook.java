@@ -41,6 +41,7 @@ import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Determination;
 import porebench.record.FactorIssue;
+import porebench.record.Grounds;
 import porebench.record.Kept;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
@@ -154,7 +155,9 @@ public final class BenchBook {
                 readings(gauge, false),
                 "",
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                false);
     }
 
     /** A trial whose meter leaked before the dial was read. */
@@ -170,7 +173,9 @@ public final class BenchBook {
                 readings("", true),
                 "the gasket was worn",
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                false);
     }
 
     private static Readings readings(String gauge, boolean leak) {
@@ -203,7 +208,10 @@ public final class BenchBook {
                 "yearly test",
                 1,
                 Map.of(),
-                "astm-c231");
+                "astm-c231",
+                "",
+                "",
+                Grounds.NONE);
     }
 
     private static LabBookShelf noShelf() {

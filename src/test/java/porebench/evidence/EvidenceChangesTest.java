@@ -180,7 +180,10 @@ class EvidenceChangesTest {
                         "elsewhere",
                         1,
                         Map.of(),
-                        "astm-c231")
+                        "astm-c231",
+                        "",
+                        "",
+                        Grounds.NONE)
                 .on(Grounds.NONE.from(FactorOrigin.IMPORTED));
         Books.keep(bench.book, imported);
         Evidence evidence = bench.evidence();

@@ -144,7 +144,8 @@ class EvidenceTest {
         Books.correct(bench.book, corrected);
         Evidence evidence = bench.evidence();
         assertThat(evidence.changesSince(issue))
-                .isEqualTo(isChange ? List.of(new Evidence.Change(Optional.of(new SourceId("S-2")))) : List.of());
+                .isEqualTo(
+                        isChange ? List.of(new Evidence.AggregateChange(Optional.of(new SourceId("S-2")))) : List.of());
         assertThat(evidence.stateOn(Bench.START))
                 .isEqualTo(isChange ? FactorState.SOURCE_CHANGED : FactorState.IN_FORCE);
     }
@@ -261,7 +262,7 @@ class EvidenceTest {
         Books.correct(bench.book, with(bench.mix(), change));
         Evidence evidence = bench.evidence();
         assertThat(evidence.changesSince(issue))
-                .isEqualTo(isChange ? List.of(new Evidence.Change(Optional.empty())) : List.of());
+                .isEqualTo(isChange ? List.of(new Evidence.AggregateChange(Optional.empty())) : List.of());
         assertThat(evidence.stateOn(Bench.START))
                 .isEqualTo(isChange ? FactorState.SOURCE_CHANGED : FactorState.IN_FORCE);
     }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import porebench.evidence.FactorHistory.Change;
+import porebench.evidence.FactorHistory.HistoryChange;
 import porebench.method.Role;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
@@ -17,7 +17,7 @@ import porebench.record.id.SourceId;
 class FactorHistoryTest {
     private final TimeBook lab = new TimeBook();
 
-    private List<List<Change>> changes() {
+    private List<List<HistoryChange>> changes() {
         return lab.history().changes();
     }
 
@@ -47,7 +47,11 @@ class FactorHistoryTest {
         lab.trials("M-1/2", "M-1", next, 0.6, 0.6);
         assertThat(changes())
                 .containsExactly(
-                        List.of(), List.of(), List.of(), List.of(new Change(Change.Of.SOURCE, "S-2")), List.of());
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(new HistoryChange(HistoryChange.Of.SOURCE, "S-2")),
+                        List.of());
     }
 
     @Test
@@ -72,7 +76,9 @@ class FactorHistoryTest {
         lab.begin("M-1/2", "M-1");
         lab.trials("M-1/2", "M-1", next, 0.4);
         assertThat(changes().get(1))
-                .containsExactly(new Change(Change.Of.MIX, "M-1"), new Change(Change.Of.METHOD, "en-12350-7"));
+                .containsExactly(
+                        new HistoryChange(HistoryChange.Of.MIX, "M-1"),
+                        new HistoryChange(HistoryChange.Of.METHOD, "en-12350-7"));
     }
 
     /** Trials of the day of a calibration come after it. */
@@ -89,8 +95,8 @@ class FactorHistoryTest {
         assertThat(changes())
                 .containsExactly(
                         List.of(),
-                        List.of(new Change(Change.Of.CALIBRATION, "B-1")),
-                        List.of(new Change(Change.Of.REPAIR, "B-1")),
+                        List.of(new HistoryChange(HistoryChange.Of.CALIBRATION, "B-1")),
+                        List.of(new HistoryChange(HistoryChange.Of.REPAIR, "B-1")),
                         List.of());
     }
 
@@ -103,7 +109,7 @@ class FactorHistoryTest {
                 lab.trial("M-1/1", "M-1", TimeBook.START, "R. Vale", "B-1", 0.4),
                 lab.trial("M-2/1", "M-2", TimeBook.START.plusDays(1), "R. Vale", "B-2", 0.4),
                 lab.trial("M-1/1", "M-1", TimeBook.START.plusDays(2), "R. Vale", "B-1", 0.4));
-        assertThat(changes().get(1)).containsExactly(new Change(Change.Of.CALIBRATION, "B-2"));
+        assertThat(changes().get(1)).containsExactly(new HistoryChange(HistoryChange.Of.CALIBRATION, "B-2"));
         assertThat(lab.history()
                         .where(made -> made.trial().meterId().text().equals("B-1"))
                         .changes())

@@ -54,7 +54,9 @@ class JudgedTrialTest {
                         true),
                 trial.remarks(),
                 trial.keptBecause(),
-                trial.struckBecause());
+                trial.struckBecause(),
+                Optional.empty(),
+                false);
     }
 
     @Test

@@ -143,7 +143,9 @@ class LaboratoryScatterTest {
                         typeA,
                         "",
                         Optional.empty(),
-                        Optional.empty()));
+                        Optional.empty(),
+                        Optional.empty(),
+                        false));
         assertThat(scatter().sets()).isEmpty();
     }
 

@@ -38,7 +38,9 @@ class OccasionScatterHandTest {
                 plain.readings(),
                 "",
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                false);
         return JudgedTrial.of(new Version<>(moved, 1, STAMP), Optional.empty(), Optional.empty(), PROFILE);
     }
 

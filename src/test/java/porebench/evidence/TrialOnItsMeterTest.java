@@ -156,7 +156,9 @@ class TrialOnItsMeterTest {
                         millilitres,
                         "",
                         Optional.empty(),
-                        Optional.empty()),
+                        Optional.empty(),
+                        Optional.empty(),
+                        false),
                 SampleCalibrations.bowlCalibration("C-1", "B-1", DAY, "11.307"),
                 SampleCalibrations.dialCalibration("C-2", "B-1", DAY, "0.00", "5.00", "10.00"));
         JudgedTrial trial = judged("T-8");
@@ -249,7 +251,9 @@ class TrialOnItsMeterTest {
                         elsewhere.readings(),
                         "",
                         Optional.empty(),
-                        Optional.empty()));
+                        Optional.empty(),
+                        Optional.empty(),
+                        false));
         assertThat(openAboutMeters()).contains("T-1 trial.meter-unknown");
     }
 
@@ -314,7 +318,7 @@ class TrialOnItsMeterTest {
                 SampleCalibrations.dialCalibration("C-2", "B-1", DAY, "0.00", "5.20", "10.00"));
         assertThat(doubts(judged("T-1"))).contains("trial.meter-failed");
         for (String id : List.of("T-1", "T-2", "T-3")) {
-            Books.correct(bench.book, bench.newest(Trial.class, id).kept("all was as usual"));
+            Books.correct(bench.book, bench.newest(Trial.class, id).keptFor(Optional.of("all was as usual")));
         }
         assertThat(openAboutMeters())
                 .contains("T-1 trial.meter-failed", "T-2 trial.meter-failed", "T-3 trial.meter-failed");

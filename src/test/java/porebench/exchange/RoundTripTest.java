@@ -370,7 +370,9 @@ class RoundTripTest {
                         true),
                 text,
                 Optional.of(text).filter(t -> !t.isBlank()),
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                false);
     }
 
     private static FactorIssue issue(String text, BigDecimal factor) {
@@ -388,7 +390,10 @@ class RoundTripTest {
                 text,
                 1,
                 Map.of(new SourceId(text), 1, new SourceId(text + ";x:9"), 2),
-                "own-profile");
+                "own-profile",
+                "",
+                "",
+                Grounds.NONE);
     }
 
     @Test

@@ -93,7 +93,10 @@ class WholeFolderTest {
         assertThat(outline.hash()).isEqualTo(HEAD);
         assertThat(outline.place()).isEqualTo(Place.of("book.csv", 4));
         assertThat(outline.tables())
-                .extracting(ChainOutline.Table::name, ChainOutline.Table::columns, ChainOutline.Table::heading)
+                .extracting(
+                        ChainOutline.TableOutline::name,
+                        ChainOutline.TableOutline::columns,
+                        ChainOutline.TableOutline::heading)
                 .containsExactly(
                         tuple("entry", List.of("entry_no", "kept_by"), Place.of("book-entry.csv", 1)),
                         tuple("stone", List.of("name", "entry_no"), Place.of("book-stone.csv", 1)),

@@ -162,7 +162,10 @@ public final class Cards {
                 old.reason(),
                 old.mixVersion(),
                 old.sourceVersions(),
-                old.profileId());
+                old.profileId(),
+                "",
+                "",
+                Grounds.NONE);
     }
 
     private static FactorCard with(FactorCard card, FactorIssue issue, boolean wetSieved) {
@@ -226,6 +229,9 @@ public final class Cards {
                 "new ledge",
                 4,
                 Map.of(new SourceId("orrin"), 1),
-                Profiles.DEFAULT_ID);
+                Profiles.DEFAULT_ID,
+                "",
+                "",
+                Grounds.NONE);
     }
 }

@@ -150,7 +150,9 @@ final class OccasionsPromise implements Promise {
                 plain.readings(),
                 "",
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                false);
         return JudgedTrial.of(new Version<>(moved, 1, STAMP), Optional.empty(), Optional.empty(), PROFILE);
     }
 }

@@ -146,7 +146,9 @@ public final class Samples {
                 typeB(gauge),
                 "",
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                false);
     }
 
     public static FactorIssue issue(String mix, int revision, String determination, LocalDate from) {
@@ -164,7 +166,10 @@ public final class Samples {
                 "",
                 1,
                 Map.of(),
-                Profiles.DEFAULT_ID);
+                Profiles.DEFAULT_ID,
+                "",
+                "",
+                Grounds.NONE);
     }
 
     private static Equipment fullEquipment(String line, String note) {
@@ -343,6 +348,8 @@ public final class Samples {
                 readings,
                 note,
                 Optional.of("kept " + note),
-                Optional.of(""));
+                Optional.of(""),
+                Optional.empty(),
+                false);
     }
 }

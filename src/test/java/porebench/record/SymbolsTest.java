@@ -12,9 +12,9 @@ import porebench.method.FigureName;
 import porebench.method.Mark;
 import porebench.method.MoistureState;
 import porebench.method.Role;
+import porebench.method.budget.BudgetPart;
 import porebench.method.budget.Capability;
 import porebench.method.budget.Origin;
-import porebench.method.budget.Part;
 import porebench.method.meter.MeterCheck;
 import porebench.method.simulate.Fault;
 import porebench.method.trial.Scatter;
@@ -45,7 +45,7 @@ class SymbolsTest {
                         "scatter laboratory-scatter other-trials profile laboratory division digits "
                                 + "calibration equipment assumed budget"),
                 arguments(
-                        Part.values(),
+                        BudgetPart.values(),
                         "repeatability occasions field-scatter reading released dial dial-measure bowl "
                                 + "water water-measure share share-measure sample factor rounding"),
                 arguments(MeterCheck.Subject.values(), "bowl-volume bowl-shape dial-error leak expansion elevation"),

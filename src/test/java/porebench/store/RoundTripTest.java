@@ -170,6 +170,8 @@ class RoundTripTest {
                         readings.leak()),
                 trial.remarks(),
                 trial.keptBecause(),
-                trial.struckBecause());
+                trial.struckBecause(),
+                Optional.empty(),
+                false);
     }
 }

@@ -18,8 +18,8 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
 import org.jfree.data.Range;
 import porebench.chart.look.ChartLook;
-import porebench.chart.look.Drawing;
 import porebench.chart.look.Places;
+import porebench.chart.look.PlotDrawing;
 import porebench.chart.look.PointLook;
 import porebench.chart.look.PointSeries;
 import porebench.chart.look.Span;
@@ -29,7 +29,7 @@ import porebench.chart.look.TrialPoint;
 import porebench.chart.look.TrialTip;
 
 /** A control chart: points, centre and limits of every phase, below it their spread, and what changed as upright lines. */
-final class ControlPlotChart extends Drawing {
+final class ControlPlotChart extends PlotDrawing {
     /** How much of the scale a row of words about changes takes. */
     private static final double ROW = 0.09;
 

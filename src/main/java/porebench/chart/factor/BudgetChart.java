@@ -20,10 +20,10 @@ import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.category.CategoryDataset;
 import org.jfree.data.category.DefaultCategoryDataset;
 import porebench.chart.look.ChartLook;
-import porebench.chart.look.Drawing;
+import porebench.chart.look.PlotDrawing;
 
 /** What the parts of an uncertainty budget contribute, as bars with their figures: filled when found, hollow when assumed. */
-final class BudgetChart extends Drawing {
+final class BudgetChart extends PlotDrawing {
     /** Would be written as nothing. */
     private static final double SMALLEST_SHOWN = 0.0005;
 

@@ -12,11 +12,11 @@ import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.ChartLook;
-import porebench.chart.look.Drawing;
+import porebench.chart.look.PlotDrawing;
 import porebench.chart.look.TrialPoint;
 
 /** The factor of each trial of a determination in the order made, with mean, interval and reported factor. */
-final class TrialOrderChart extends Drawing {
+final class TrialOrderChart extends PlotDrawing {
     private static final int MOST_NAMES = 24;
     private static final int LONGEST_NAME = 16;
     private static final int MOST_CHARACTERS_IN_A_ROW = 90;

@@ -12,7 +12,7 @@ import org.jfree.chart.ui.Layer;
 import org.jfree.data.Range;
 import org.jfree.data.xy.XYSeries;
 import porebench.chart.look.ChartLook;
-import porebench.chart.look.Drawing;
+import porebench.chart.look.PlotDrawing;
 import porebench.chart.look.TrialPoint;
 
 /**
@@ -20,7 +20,7 @@ import porebench.chart.look.TrialPoint;
  *
  * <p>Times are of the laboratory's clock; the axis shows them as they are, without a zone.
  */
-final class TrialTimeChart extends Drawing {
+final class TrialTimeChart extends PlotDrawing {
     private static final double AIR = 0.04;
     private static final int LEAST_DAYS = 10;
     private static final double HEADROOM = 0.12;

@@ -12,7 +12,7 @@ public final class Bars {
     private static final double SIDE = 11;
     private static final double CAP = 6;
 
-    private final Drawing drawing;
+    private final PlotDrawing drawing;
     private final XYIntervalSeries passed = new XYIntervalSeries("passed", false, true);
     private final XYIntervalSeries failed = new XYIntervalSeries("failed", false, true);
     private final List<String> passedTips = new ArrayList<>();
@@ -20,7 +20,7 @@ public final class Bars {
     private final List<String> passedIds = new ArrayList<>();
     private final List<String> failedIds = new ArrayList<>();
 
-    public Bars(Drawing drawing) {
+    public Bars(PlotDrawing drawing) {
         this.drawing = drawing;
     }
 

@@ -11,10 +11,10 @@ import org.jfree.chart.plot.XYPlot;
 
 /** Points, one series a look, each with what is said about it and what it opens. */
 public final class PointSeries {
-    private final Drawing drawing;
+    private final PlotDrawing drawing;
     private final Map<PointLook, List<Point>> byLook = new EnumMap<>(PointLook.class);
 
-    public PointSeries(Drawing drawing) {
+    public PointSeries(PlotDrawing drawing) {
         this.drawing = drawing;
         for (PointLook each : PointLook.values()) {
             byLook.put(each, new ArrayList<>());

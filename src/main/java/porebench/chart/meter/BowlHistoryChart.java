@@ -11,11 +11,11 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.data.xy.XYSeries;
 import porebench.chart.look.Bars;
 import porebench.chart.look.ChartLook;
-import porebench.chart.look.Drawing;
+import porebench.chart.look.PlotDrawing;
 import porebench.chart.look.Span;
 
 /** The volume of a bowl by the day it was found, with its uncertainty, and the volume in force as steps. */
-final class BowlHistoryChart extends Drawing {
+final class BowlHistoryChart extends PlotDrawing {
     private static final double AIR = 0.06;
     private static final int LEAST_DAYS = 30;
     private static final double LEAST_SHARE = 0.002;

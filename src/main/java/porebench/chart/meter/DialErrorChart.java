@@ -12,11 +12,11 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.Bars;
 import porebench.chart.look.ChartLook;
-import porebench.chart.look.Drawing;
+import porebench.chart.look.PlotDrawing;
 import porebench.chart.look.Span;
 
 /** The dial's error at each check point with its uncertainty, the curve through them, the model and the tolerance. */
-final class DialErrorChart extends Drawing {
+final class DialErrorChart extends PlotDrawing {
     private static final float BAND_STRENGTH = 0.18f;
     private static final double ROOM = 1.12;
 

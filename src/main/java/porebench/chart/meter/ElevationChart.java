@@ -8,11 +8,11 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYSeries;
 import porebench.chart.look.ChartLook;
-import porebench.chart.look.Drawing;
+import porebench.chart.look.PlotDrawing;
 import porebench.chart.look.Span;
 
 /** What a Type A meter reads of one amount of air by the elevation at which it is used. */
-final class ElevationChart extends Drawing {
+final class ElevationChart extends PlotDrawing {
     private static final float BAND_STRENGTH = 0.18f;
 
     private final ElevationReadings data;

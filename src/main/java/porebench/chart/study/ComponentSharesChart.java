@@ -21,11 +21,11 @@ import org.jfree.data.xy.XYBarDataset;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.ChartLook;
-import porebench.chart.look.Drawing;
+import porebench.chart.look.PlotDrawing;
 import porebench.chart.study.ComponentShares.Share;
 
 /** A bar for each component of a variance, as long as its share; one that is not estimated has words in its place. */
-final class ComponentSharesChart extends Drawing {
+final class ComponentSharesChart extends PlotDrawing {
     private static final double BAR_WIDTH = 0.56;
     private static final double ROOM_FOR_LABELS = 112;
     private static final double TICK = 20;

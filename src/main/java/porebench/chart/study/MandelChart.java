@@ -20,7 +20,7 @@ import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.ChartLook;
-import porebench.chart.look.Drawing;
+import porebench.chart.look.PlotDrawing;
 import porebench.chart.look.PointIds;
 import porebench.chart.study.MandelPlot.Statistic;
 import porebench.chart.study.MandelPlot.Value;
@@ -32,7 +32,7 @@ import porebench.statistics.comparison.Mandel;
  * <p>Source: ISO 5725-2:1994, 7.3.1; recalled. Differences from the source: points on stems in place of bars; what means
  * nothing is a bar at 0 with its reason above the plot.
  */
-final class MandelChart extends Drawing {
+final class MandelChart extends PlotDrawing {
     private static final int STEMS = 1;
     private static final int LIMITS = 2;
     private static final double LARGEST_SIDE = 10;

@@ -12,12 +12,12 @@ import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import porebench.chart.look.ChartLook;
-import porebench.chart.look.Drawing;
 import porebench.chart.look.OperatorShape;
+import porebench.chart.look.PlotDrawing;
 import porebench.chart.study.ReadingsBySample.Reading;
 
 /** The readings of every sample, a shape an operator, and a line through the means of each operator. */
-final class ReadingsBySampleChart extends Drawing {
+final class ReadingsBySampleChart extends PlotDrawing {
     private static final double SIDE = 10;
 
     /** Operators stand side by side over a sample, this wide together. */

@@ -8,12 +8,12 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import porebench.command.reply.Layout;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.ProfileOption;
+import porebench.command.reply.ReportLayout;
 import porebench.evidence.MeterScale;
 import porebench.method.Answer;
 import porebench.method.Problem;
@@ -78,7 +78,7 @@ public final class AirCommand extends OneCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
+    protected CommandOutcome carryOut() {
         if (question.reading != null) {
             return ofReading(question.reading);
         }
@@ -88,7 +88,7 @@ public final class AirCommand extends OneCommand {
         throw new IllegalStateException("picocli fills one of the two groups");
     }
 
-    private Outcome ofReading(OfReading asked) {
+    private CommandOutcome ofReading(OfReading asked) {
         List<Problem> problems = new ArrayList<>();
         Profile profile = ProfileOption.find(Optional.ofNullable(asked.profile), problems);
         BigDecimal division =
@@ -96,9 +96,9 @@ public final class AirCommand extends OneCommand {
         Answer<AirContent> answer = AirContent.of(asked.reading, asked.factor, division, profile);
         problems.addAll(answer.problems());
         if (Problem.anyError(problems)) {
-            return Outcome.refused(problems);
+            return CommandOutcome.refused(problems);
         }
-        Layout<AirContent> layout = this.<AirContent>laidOut()
+        ReportLayout<AirContent> layout = this.<AirContent>laidOut()
                 .cell("air.reading", air -> shown().exact(asked.reading))
                 .in(unit())
                 .cell("air.factor", air -> shown().exact(asked.factor))
@@ -109,7 +109,7 @@ public final class AirCommand extends OneCommand {
                 .in(unit())
                 .text("rule", air -> rule(air, profile))
                 .line(air -> rule(air, profile));
-        return Outcome.done(layout.report(answer.value().orElseThrow()), problems);
+        return CommandOutcome.done(layout.report(answer.value().orElseThrow()), problems);
     }
 
     private String unit() {
@@ -126,8 +126,8 @@ public final class AirCommand extends OneCommand {
                         profile.title());
     }
 
-    private Outcome ofFullMixture(OfFullMixture asked) {
-        return Outcome.of(
+    private CommandOutcome ofFullMixture(OfFullMixture asked) {
+        return CommandOutcome.of(
                 SievedAir.of(asked.air.doubleValue(), asked.passing, asked.total, asked.held, asked.mortar),
                 this.<SievedAir>laidOut()
                         .number(

@@ -3,12 +3,12 @@ package porebench.command.bench;
 import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import porebench.command.reply.Layout;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.OneCommand;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
+import porebench.command.reply.ReportLayout;
 import porebench.method.meter.BowlVolume;
 import porebench.quantity.DensityUnit;
 import porebench.quantity.Mass;
@@ -36,8 +36,8 @@ public final class BowlCommand extends OneCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
-        return Outcome.of(
+    protected CommandOutcome carryOut() {
+        return CommandOutcome.of(
                 BowlVolume.of(empty, plate, full, water),
                 volumes(this.<BowlVolume>laidOut(), shown(), BowlVolume::volume)
                         .number(
@@ -49,7 +49,7 @@ public final class BowlCommand extends OneCommand {
     }
 
     /** Adds the volume of a bowl, in both units for people. */
-    static <T> Layout<T> volumes(Layout<T> layout, NumberText shown, Function<T, Volume> bowl) {
+    static <T> ReportLayout<T> volumes(ReportLayout<T> layout, NumberText shown, Function<T, Volume> bowl) {
         return layout.number("bowlLitres", "bowl.volume", of -> bowl.apply(of).in(VolumeUnit.LITRE), shown.fixed(4))
                 .in(VolumeUnit.LITRE.symbol())
                 .number("bowl.volume", of -> bowl.apply(of).in(VolumeUnit.CUBIC_FOOT), shown.fixed(5))

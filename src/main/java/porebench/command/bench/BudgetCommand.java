@@ -15,9 +15,9 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.ProfileOption;
 import porebench.evidence.JudgedDetermination;
@@ -95,7 +95,7 @@ public final class BudgetCommand extends OneCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
+    protected CommandOutcome carryOut() {
         List<Problem> problems = new ArrayList<>();
         Profile profile = rules.profile(problems);
         checkOptions(problems);
@@ -109,10 +109,10 @@ public final class BudgetCommand extends OneCommand {
         LaboratoryEquipment equipment = equipment(problems);
         List<TrialSet> sets = trials.isEmpty() ? List.of() : chosen(TrialSet.of(trials, problems), problems);
         if (Problem.anyError(problems)) {
-            return Outcome.refused(problems);
+            return CommandOutcome.refused(problems);
         }
         LaboratoryScatter laboratory = laboratory(profile, stamp);
-        Deque<BudgetReport.Part> parts = new ArrayDeque<>();
+        Deque<BudgetReport.OfDetermination> parts = new ArrayDeque<>();
         List<Problem> found = new ArrayList<>();
         for (int index = sets.size() - 1; index >= 0; index--) {
             // The field reading goes with the newest determination that has a factor.
@@ -125,8 +125,8 @@ public final class BudgetCommand extends OneCommand {
             problems.add(Problem.error("trials", "command.no-trial-counts", trialFile.toString(), mixId.text()));
         }
         return Problem.anyError(problems)
-                ? Outcome.refused(problems)
-                : Outcome.done(new BudgetReport(mixId, List.copyOf(parts), words(), shown()), problems);
+                ? CommandOutcome.refused(problems)
+                : CommandOutcome.done(new BudgetReport(mixId, List.copyOf(parts), words(), shown()), problems);
     }
 
     /** Returns the determinations to reckon with: the one asked for, or all, the newest last. */
@@ -149,7 +149,7 @@ public final class BudgetCommand extends OneCommand {
         return chosen;
     }
 
-    private Optional<BudgetReport.Part> part(
+    private Optional<BudgetReport.OfDetermination> part(
             TrialSet set,
             boolean withField,
             StoriesOfFile stories,
@@ -172,7 +172,7 @@ public final class BudgetCommand extends OneCommand {
         budget.omissions().stream().map(Omission::asProblem).forEach(problems::add);
         field.ifPresent(one -> one.omissions().stream().map(Omission::asProblem).forEach(problems::add));
         BudgetResult result = result(budget);
-        return Optional.of(new BudgetReport.Part(
+        return Optional.of(new BudgetReport.OfDetermination(
                 set.id(), result, Capability.of(result, profile, OptionalDouble.empty()), field.map(this::result)));
     }
 

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import porebench.command.reply.JsonFields;
-import porebench.command.reply.Layout;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
+import porebench.command.reply.ReportLayout;
 import porebench.command.reply.TextPage;
 import porebench.method.Texts;
 import porebench.method.budget.Budget;
@@ -23,7 +23,7 @@ final class BudgetReport implements Report {
     private static final double LEAST_SAID = 0.00005;
 
     private final MixId mixId;
-    private final List<Part> parts;
+    private final List<OfDetermination> parts;
     private final Texts words;
     private final NumberText shown;
 
@@ -35,10 +35,11 @@ final class BudgetReport implements Report {
      * @param capability what the uncertainty of the factor is worth
      * @param field a field reading corrected by it; empty when none was asked for
      */
-    record Part(DeterminationId id, BudgetResult factor, Capability capability, Optional<BudgetResult> field) {}
+    record OfDetermination(
+            DeterminationId id, BudgetResult factor, Capability capability, Optional<BudgetResult> field) {}
 
     /** Reports the budgets of the determinations of a mix, at least one, the newest last. */
-    BudgetReport(MixId mixId, List<Part> parts, Texts words, NumberText shown) {
+    BudgetReport(MixId mixId, List<OfDetermination> parts, Texts words, NumberText shown) {
         this.mixId = mixId;
         this.parts = List.copyOf(parts);
         this.words = words;
@@ -48,7 +49,7 @@ final class BudgetReport implements Report {
     @Override
     public void json(JsonFields json) {
         json.text("mixId", mixId.text());
-        Part newest = parts.get(parts.size() - 1);
+        OfDetermination newest = parts.get(parts.size() - 1);
         part(json, newest);
         json.group("field", newest.field(), (fields, one) -> {
             fields.number("airPercent", one.budget().valuePercent());
@@ -57,7 +58,7 @@ final class BudgetReport implements Report {
         json.list("determinations", parts, this::part);
     }
 
-    private void part(JsonFields json, Part one) {
+    private void part(JsonFields json, OfDetermination one) {
         json.text("determinationId", one.id().text());
         json.number("factorPercent", one.factor().budget().valuePercent());
         budget(json, one.factor());
@@ -104,7 +105,7 @@ final class BudgetReport implements Report {
 
     @Override
     public void text(TextPage page) {
-        for (Part part : parts) {
+        for (OfDetermination part : parts) {
             page.line(words.get("budget.determination", part.id().text()));
             text(page, "budget.title", "budget.verdict", part.factor());
             Capability capability = part.capability();
@@ -170,9 +171,9 @@ final class BudgetReport implements Report {
         }
     }
 
-    private Layout<BudgetLine> contributions(Budget budget) {
+    private ReportLayout<BudgetLine> contributions(Budget budget) {
         DoubleFunction<String> fine = number -> shown.fixed(number, DECIMALS);
-        return new Layout<BudgetLine>(words, shown)
+        return new ReportLayout<BudgetLine>(words, shown)
                 .field((json, line) -> json.text("name", line.part().symbol()))
                 .cell("budget.part", line -> words.get("part." + line.part().symbol()))
                 .number("value", "budget.value", BudgetLine::value, number -> shown.fixed(number, 3))
@@ -190,7 +191,7 @@ final class BudgetReport implements Report {
                         line -> words.get("origin." + line.origin().symbol()));
     }
 
-    private String unit(porebench.method.budget.Part part) {
+    private String unit(porebench.method.budget.BudgetPart part) {
         return switch (part.unit()) {
             case "% air" -> words.get("unit.air");
             case "% bowl" -> words.get("unit.bowl");

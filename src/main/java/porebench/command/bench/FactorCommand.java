@@ -13,9 +13,9 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.ProfileOption;
 import porebench.evidence.CountedTrials;
@@ -57,7 +57,7 @@ public final class FactorCommand extends OneCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
+    protected CommandOutcome carryOut() {
         List<Problem> own = new ArrayList<>();
         division.check(own);
         rules.profile(own);
@@ -80,7 +80,7 @@ public final class FactorCommand extends OneCommand {
             sets.put(id, TrialSet.of(ofMix, own));
         });
         if (Problem.anyError(own)) {
-            return Outcome.refused(mixes.map(file -> file.with(own)).orElse(own));
+            return CommandOutcome.refused(mixes.map(file -> file.with(own)).orElse(own));
         }
         List<JudgedDetermination> judged = new ArrayList<>();
         Map<DeterminationId, Profile> profiles = new HashMap<>();
@@ -92,7 +92,7 @@ public final class FactorCommand extends OneCommand {
             });
         });
         Map<DeterminationId, StopRule> stops = stops(judged, profiles);
-        return Outcome.done(
+        return CommandOutcome.done(
                 new FactorReport(here(), judged, stops),
                 mixes.map(file -> file.with(own)).orElse(own));
     }

@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import porebench.command.reply.JsonFields;
-import porebench.command.reply.Layout;
 import porebench.command.reply.Machine;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Reply;
 import porebench.command.reply.Report;
+import porebench.command.reply.ReportLayout;
 import porebench.command.reply.StopReport;
 import porebench.command.reply.TextPage;
 import porebench.evidence.JudgedDetermination;
@@ -116,8 +116,8 @@ public final class FactorReport implements Report {
         });
     }
 
-    private Layout<JudgedTrial> trialLayout() {
-        return new Layout<JudgedTrial>(words, shown)
+    private ReportLayout<JudgedTrial> trialLayout() {
+        return new ReportLayout<JudgedTrial>(words, shown)
                 .text(
                         "trialId",
                         "factor.trial",

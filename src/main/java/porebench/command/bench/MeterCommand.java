@@ -11,9 +11,9 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.ProfileOption;
 import porebench.evidence.JudgedCalibration;
@@ -62,7 +62,7 @@ public final class MeterCommand extends OneCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
+    protected CommandOutcome carryOut() {
         List<Problem> problems = new ArrayList<>();
         Profile profile = rules.profile(problems);
         checkOptions(problems);
@@ -77,7 +77,7 @@ public final class MeterCommand extends OneCommand {
         }
         dialWithoutBowl(own).ifPresent(problems::add);
         if (Problem.anyError(problems)) {
-            return Outcome.refused(problems);
+            return CommandOutcome.refused(problems);
         }
         LocalDate day = at == null ? here().today() : at;
         MeterStory story = story(own, profile);
@@ -87,10 +87,10 @@ public final class MeterCommand extends OneCommand {
             }
         }
         if (Problem.anyError(problems)) {
-            return Outcome.refused(problems);
+            return CommandOutcome.refused(problems);
         }
         problems.addAll(doubts(story, day));
-        return Outcome.done(new MeterReport(here(), story, day, bowlOn(story, day)), problems);
+        return CommandOutcome.done(new MeterReport(here(), story, day, bowlOn(story, day)), problems);
     }
 
     private void checkOptions(List<Problem> problems) {

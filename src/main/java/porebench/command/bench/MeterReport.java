@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import porebench.command.reply.JsonFields;
-import porebench.command.reply.Layout;
 import porebench.command.reply.Machine;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
+import porebench.command.reply.ReportLayout;
 import porebench.command.reply.TextPage;
 import porebench.evidence.JudgedCalibration;
 import porebench.evidence.MeterStory;
@@ -93,9 +93,9 @@ final class MeterReport implements Report {
         json.list("calibrations", made, calibrations()::json);
     }
 
-    private Layout<BowlCalibration> weighings() {
+    private ReportLayout<BowlCalibration> weighings() {
         String litre = VolumeUnit.LITRE.symbol();
-        return new Layout<BowlCalibration>(words, shown)
+        return new ReportLayout<BowlCalibration>(words, shown)
                 .whole("fills", found -> found.fills().size())
                 .number(
                         "standardDeviationLitres",
@@ -113,9 +113,9 @@ final class MeterReport implements Report {
                 .flag("passes", BowlCalibration::passes);
     }
 
-    private Layout<DialCurve.Knot> knots(DialCalibration found) {
+    private ReportLayout<DialCurve.Knot> knots(DialCalibration found) {
         DoubleFunction<String> three = shown.fixed(3);
-        return new Layout<DialCurve.Knot>(words, shown)
+        return new ReportLayout<DialCurve.Knot>(words, shown)
                 .number("readingPercent", "meter.reading", DialCurve.Knot::readingPercent, three)
                 .number("truePercent", "meter.true", DialCurve.Knot::truePercent, three)
                 .number("errorPercent", "meter.error", DialCurve.Knot::errorPercent, three)
@@ -128,10 +128,10 @@ final class MeterReport implements Report {
                 .cell("meter.verdict", knot -> words.get(found.curve().passes(knot) ? "meter.passes" : "meter.fails"));
     }
 
-    private Layout<ColumnCalibration> column() {
+    private ReportLayout<ColumnCalibration> column() {
         String air = words.get("unit.air");
         String pressure = PressureUnit.KILOPASCAL.symbol();
-        return new Layout<ColumnCalibration>(words, shown)
+        return new ReportLayout<ColumnCalibration>(words, shown)
                 .number("vesselPercent", "meter.vessel", ColumnCalibration::vesselPercent, shown.fixed(3))
                 .in(air)
                 .number("expansionPercent", "meter.expansion", ColumnCalibration::expansionPercent, shown.fixed(3))
@@ -155,8 +155,8 @@ final class MeterReport implements Report {
                 .flag("passes", ColumnCalibration::passes);
     }
 
-    private Layout<JudgedCalibration> calibrations() {
-        return new Layout<JudgedCalibration>(words, shown)
+    private ReportLayout<JudgedCalibration> calibrations() {
+        return new ReportLayout<JudgedCalibration>(words, shown)
                 .text(
                         "calibrationId",
                         "meter.calibration",
@@ -208,7 +208,7 @@ final class MeterReport implements Report {
                 story.nextDueOn(day).map(LocalDate::toString).orElse(NumberText.NONE),
                 "");
         page.gap();
-        bowl.ifPresent(volume -> BowlCommand.volumes(new Layout<Volume>(words, shown), shown, Function.identity())
+        bowl.ifPresent(volume -> BowlCommand.volumes(new ReportLayout<Volume>(words, shown), shown, Function.identity())
                 .rows(page, volume));
         weighed.ifPresent(found -> weighings().rows(page, found));
         page.gap();

@@ -8,9 +8,9 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.ProfileOption;
 import porebench.method.Answer;
@@ -58,7 +58,7 @@ public final class SampleCommand extends OneCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
+    protected CommandOutcome carryOut() {
         List<Problem> own = new ArrayList<>();
         checkNumbers(own);
         MixesOfFile mixes = MixesOfFile.read(ports().sheets().get(), mixFile);
@@ -70,11 +70,11 @@ public final class SampleCommand extends OneCommand {
         checkSmall(profile, own);
         List<Problem> all = mixes.with(own);
         if (Problem.anyError(own)) {
-            return Outcome.refused(all);
+            return CommandOutcome.refused(all);
         }
         CorrectionSample sample = answer.orElseThrow().value().orElseThrow();
         WeighOut weighOut = WeighOut.of(sample, trials, sparePercent.doubleValue(), profile);
-        return Outcome.done(
+        return CommandOutcome.done(
                 SampleReport.of(here(), mix.orElseThrow(), batch.orElseThrow().wetSieved(), sample, weighOut), all);
     }
 

@@ -1,10 +1,10 @@
 package porebench.command.bench;
 
 import java.util.function.Function;
-import porebench.command.reply.Layout;
 import porebench.command.reply.Machine;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
+import porebench.command.reply.ReportLayout;
 import porebench.method.Texts;
 import porebench.method.sample.Constituent;
 import porebench.method.sample.CorrectionSample;
@@ -36,14 +36,14 @@ public final class SampleReport {
                 .report(sample);
     }
 
-    private Layout<CorrectionSample> weighing(boolean wetSieved, WeighOut weighOut) {
-        Layout<CorrectionSample.Component> component = new Layout<CorrectionSample.Component>(words, shown)
+    private ReportLayout<CorrectionSample> weighing(boolean wetSieved, WeighOut weighOut) {
+        ReportLayout<CorrectionSample.Component> component = new ReportLayout<CorrectionSample.Component>(words, shown)
                 .text("source", CorrectionSample.Component::source)
                 .text("name", CorrectionSample.Component::name)
                 .text("role", one -> one.role().symbol())
                 .number("kilograms", one -> one.mass().kilograms())
                 .field((json, one) -> json.number("ovenDryKilograms", one.ovenDryKilograms()));
-        return new Layout<CorrectionSample>(words, shown)
+        return new ReportLayout<CorrectionSample>(words, shown)
                 .text("mixId", any -> mix.id().text())
                 .flag("wetSieved", any -> wetSieved)
                 .number("bowlLitres", sample -> sample.bowl().in(VolumeUnit.LITRE))
@@ -66,8 +66,8 @@ public final class SampleReport {
                 .gap();
     }
 
-    private Layout<CorrectionSample> waters(
-            Layout<CorrectionSample> layout, boolean isThirdTooMuch, boolean wetSieved) {
+    private ReportLayout<CorrectionSample> waters(
+            ReportLayout<CorrectionSample> layout, boolean isThirdTooMuch, boolean wetSieved) {
         layout.number("sample.fine", sample -> sample.fine().in(unit), shown.fixed(3))
                 .in(unit.symbol())
                 .number("sample.coarse", sample -> sample.coarse().in(unit), shown.fixed(3))
@@ -103,8 +103,8 @@ public final class SampleReport {
     }
 
     /** Returns how the lines of a list are said; only people read the role again. */
-    private Layout<WeighOut.Line> lines(WeighOut weighOut) {
-        Layout<WeighOut.Line> layout = new Layout<WeighOut.Line>(words, shown)
+    private ReportLayout<WeighOut.Line> lines(WeighOut weighOut) {
+        ReportLayout<WeighOut.Line> layout = new ReportLayout<WeighOut.Line>(words, shown)
                 .text("source", "sample.source", WeighOut.Line::source)
                 .text("name", "sample.material", WeighOut.Line::name)
                 .cell("sample.role", line -> words.get("role." + line.role().symbol()));
@@ -123,7 +123,8 @@ public final class SampleReport {
                 : layout;
     }
 
-    private void mass(Layout<WeighOut.Line> layout, String name, String head, Function<WeighOut.Line, Mass> mass) {
+    private void mass(
+            ReportLayout<WeighOut.Line> layout, String name, String head, Function<WeighOut.Line, Mass> mass) {
         layout.number(name, line -> mass.apply(line).kilograms())
                 .number(head, line -> mass.apply(line).in(unit), shown.fixed(3), unit.symbol());
     }

@@ -18,11 +18,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.JsonFields;
 import porebench.command.reply.Machine;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.OneCommand;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
 import porebench.command.reply.TextPage;
@@ -102,7 +102,7 @@ public final class SimulateCommand extends OneCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
+    protected CommandOutcome carryOut() {
         checkUsage();
         List<Problem> problems = new ArrayList<>();
         if (trueFactor.signum() < 0 || trueFactor.compareTo(HIGHEST_FACTOR) > 0) {
@@ -115,13 +115,13 @@ public final class SimulateCommand extends OneCommand {
         }
         problems.addAll(whereTo.file(out).problems());
         if (Problem.anyError(problems)) {
-            return Outcome.refused(problems);
+            return CommandOutcome.refused(problems);
         }
         Answer<Bench> answer = bench(problems);
         problems.addAll(answer.problems());
         return answer.value()
-                .map(bench -> Outcome.done(simulate(bench), problems))
-                .orElseGet(() -> Outcome.refused(problems));
+                .map(bench -> CommandOutcome.done(simulate(bench), problems))
+                .orElseGet(() -> CommandOutcome.refused(problems));
     }
 
     /** A bench that knows no meter of a register needs the type; a book and a sheet of mixes are not both the mix. */

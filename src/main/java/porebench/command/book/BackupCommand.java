@@ -3,8 +3,8 @@ package porebench.command.book;
 import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.method.Answer;
 import porebench.port.BookCopy;
@@ -20,11 +20,11 @@ public final class BackupCommand extends BookCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
+    protected CommandOutcome carryOut() {
         Answer<BookCopy> backup = ports().shelf().get().backUp(bookFile(), folder);
         backup.value().ifPresent(done -> acted());
         return backup.value()
-                .map(copy -> Outcome.done(new BookCopyReport(copy, "backup.done", words()), backup.problems()))
-                .orElseGet(() -> Outcome.refused(backup.problems()));
+                .map(copy -> CommandOutcome.done(new BookCopyReport(copy, "backup.done", words()), backup.problems()))
+                .orElseGet(() -> CommandOutcome.refused(backup.problems()));
     }
 }

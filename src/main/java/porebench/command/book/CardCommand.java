@@ -5,9 +5,9 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.JsonFields;
 import porebench.command.reply.Machine;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
 import porebench.command.reply.TextPage;
@@ -45,7 +45,7 @@ public final class CardCommand extends BookCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
+    protected CommandOutcome carryOut() {
         try (LabBook book = open()) {
             String name = who.name(here());
             CardHandout handout = new CardHandout(book, ports().press().get(), here().locale());
@@ -53,9 +53,9 @@ public final class CardCommand extends BookCommand {
                     new CardHandout.Wish(
                             mixId, Optional.empty(), paper, marked, here().today(), name, words().get("card.why")),
                     whereTo.file(out));
-            Outcome outcome = answer.value()
-                    .map(handed -> Outcome.done(new CardReport(handed), answer.problems()))
-                    .orElseGet(() -> Outcome.refused(answer.problems()));
+            CommandOutcome outcome = answer.value()
+                    .map(handed -> CommandOutcome.done(new CardReport(handed), answer.problems()))
+                    .orElseGet(() -> CommandOutcome.refused(answer.problems()));
             return marked(book, outcome);
         }
     }

@@ -3,9 +3,9 @@ package porebench.command.book;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Command;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.JsonFields;
 import porebench.command.reply.Machine;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
 import porebench.command.reply.TextPage;
@@ -20,11 +20,11 @@ public final class DemoCommand extends BookCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
+    protected CommandOutcome carryOut() {
         try (LabBook book =
                 NewBook.begin(ports().shelf().get(), bookFile(), ports().demo().get()::fill)) {
             acted();
-            return Outcome.done(new DemoReport(counts(book)), List.of());
+            return CommandOutcome.done(new DemoReport(counts(book)), List.of());
         }
     }
 

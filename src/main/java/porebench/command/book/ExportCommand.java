@@ -7,9 +7,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.JsonFields;
 import porebench.command.reply.Machine;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
 import porebench.command.reply.TextPage;
@@ -36,13 +36,13 @@ public final class ExportCommand extends BookCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
+    protected CommandOutcome carryOut() {
         try (LabBook book = open()) {
             LabSheets sheets = ports().sheets().get();
             OutputFolder to = whereTo.folder(folder);
             List<Path> files = whole ? sheets.exportWhole(book, to) : sheets.export(book, to);
             acted();
-            return marked(book, Outcome.done(new ExportReport(files, counts(book)), List.of()));
+            return marked(book, CommandOutcome.done(new ExportReport(files, counts(book)), List.of()));
         }
     }
 

@@ -14,9 +14,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.JsonFields;
 import porebench.command.reply.Machine;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
 import porebench.command.reply.StopReport;
@@ -57,7 +57,7 @@ public final class ImportCommand extends BookCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
+    protected CommandOutcome carryOut() {
         List<Problem> problems = new ArrayList<>();
         List<Incoming> incoming = read(problems);
         if (!begin) {
@@ -65,7 +65,7 @@ public final class ImportCommand extends BookCommand {
                 return take(book, incoming, problems);
             }
         }
-        List<Outcome> outcome = new ArrayList<>();
+        List<CommandOutcome> outcome = new ArrayList<>();
         Optional<LabBook> begun = ports().shelf().get().create(bookFile(), fresh -> {
             outcome.add(take(fresh, incoming, problems));
             return !outcome.get(0).isRefused();
@@ -88,25 +88,25 @@ public final class ImportCommand extends BookCommand {
         return incoming;
     }
 
-    private Outcome take(LabBook book, List<Incoming> incoming, List<Problem> problems) {
+    private CommandOutcome take(LabBook book, List<Incoming> incoming, List<Problem> problems) {
         Intake.Result checked = Intake.check(book, incoming, here().today());
         problems.addAll(checked.problems());
         boolean nothingGood = checked.drafts().isEmpty() && checked.alreadyThere() == 0;
         if (Problem.anyError(problems) && (!goodRows || nothingGood)) {
-            return Outcome.refused(problems);
+            return CommandOutcome.refused(problems);
         }
         if (!checked.drafts().isEmpty()) {
             String name = who.name(here());
             List<Problem> refused = book.keep(checked.drafts(), name, words().get("import.why", fileNames()));
             if (!refused.isEmpty()) {
                 problems.addAll(refused);
-                return Outcome.refused(problems);
+                return CommandOutcome.refused(problems);
             }
             if (!begin) {
                 acted();
             }
         }
-        return marked(book, Outcome.done(new ImportReport(book, checked), problems));
+        return marked(book, CommandOutcome.done(new ImportReport(book, checked), problems));
     }
 
     private String fileNames() {

@@ -9,10 +9,10 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import porebench.command.reply.Layout;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
+import porebench.command.reply.ReportLayout;
 import porebench.command.reply.StopReport;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
@@ -73,11 +73,12 @@ public final class IssueCommand extends BookCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
+    protected CommandOutcome carryOut() {
         try (LabBook book = open()) {
             Optional<Evidence> evidence = Evidence.of(book, mixId);
             if (evidence.isEmpty()) {
-                return Outcome.refused(Problem.error("mixId", "book.not-there", RecordKind.MIX.word(), mixId.text()));
+                return CommandOutcome.refused(
+                        Problem.error("mixId", "book.not-there", RecordKind.MIX.word(), mixId.text()));
             }
             LaboratoryScatter scatter = LaboratoryStanding.of(book).scatter();
             return marked(
@@ -95,10 +96,10 @@ public final class IssueCommand extends BookCommand {
                         .map(open -> open.value().id()));
     }
 
-    private Outcome issue(LabBook book, Evidence evidence, LaboratoryScatter scatter) {
+    private CommandOutcome issue(LabBook book, Evidence evidence, LaboratoryScatter scatter) {
         Optional<DeterminationId> basis = basis(evidence);
         if (basis.isEmpty()) {
-            return Outcome.refused(Problem.error("determination", "issue.no-trial-counts", mixId.text()));
+            return CommandOutcome.refused(Problem.error("determination", "issue.no-trial-counts", mixId.text()));
         }
         Issuing.Decision decision = new Issuing.Decision(
                 basis.get(),
@@ -112,10 +113,10 @@ public final class IssueCommand extends BookCommand {
         return kept(book, answer, Draft::of, stop(evidence, scatter, basis.get()));
     }
 
-    private Outcome confirm(LabBook book, Evidence evidence, LaboratoryScatter scatter) {
+    private CommandOutcome confirm(LabBook book, Evidence evidence, LaboratoryScatter scatter) {
         Optional<Version<FactorIssue>> newest = evidence.issues().stream().reduce((earlier, later) -> later);
         if (newest.isEmpty()) {
-            return Outcome.refused(Problem.error("factor", "issue.nothing-to-confirm", 0));
+            return CommandOutcome.refused(Problem.error("factor", "issue.nothing-to-confirm", 0));
         }
         DeterminationId basis = newest.get().value().determinationId();
         Answer<FactorIssue> answer = Verifying.confirm(
@@ -128,19 +129,19 @@ public final class IssueCommand extends BookCommand {
         return kept(book, answer, issue -> Draft.correcting(newest.get(), issue), stop(evidence, scatter, basis));
     }
 
-    private Outcome kept(
+    private CommandOutcome kept(
             LabBook book, Answer<FactorIssue> answer, Function<FactorIssue, Draft> draft, Optional<StopRule> stop) {
         if (answer.value().isEmpty()) {
-            return Outcome.refused(answer.problems());
+            return CommandOutcome.refused(answer.problems());
         }
         FactorIssue issue = answer.value().get();
         List<Problem> problems = new ArrayList<>(answer.problems());
         problems.addAll(book.keep(List.of(draft.apply(issue)), who.name(here()), reason.strip()));
         if (Problem.anyError(problems)) {
-            return Outcome.refused(problems);
+            return CommandOutcome.refused(problems);
         }
         acted();
-        return Outcome.done(said(stop).report(issue), problems);
+        return CommandOutcome.done(said(stop).report(issue), problems);
     }
 
     private static Optional<StopRule> stop(Evidence evidence, LaboratoryScatter scatter, DeterminationId basis) {
@@ -158,9 +159,9 @@ public final class IssueCommand extends BookCommand {
                         problemText()::say));
     }
 
-    private Layout<FactorIssue> said(Optional<StopRule> stop) {
+    private ReportLayout<FactorIssue> said(Optional<StopRule> stop) {
         StopReport stopReport = new StopReport(here().locale());
-        Layout<TakenDoubt> doubts = this.<TakenDoubt>laidOut()
+        ReportLayout<TakenDoubt> doubts = this.<TakenDoubt>laidOut()
                 .field((json, doubt) -> json.text("trialId", doubt.trial().map(TrialId::text)))
                 .text("code", TakenDoubt::code)
                 .text("words", TakenDoubt::words)

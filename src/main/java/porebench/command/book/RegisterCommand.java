@@ -6,14 +6,14 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.JsonFields;
-import porebench.command.reply.Layout;
 import porebench.command.reply.Machine;
 import porebench.command.reply.NumberText;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Reply;
 import porebench.command.reply.Report;
+import porebench.command.reply.ReportLayout;
 import porebench.command.reply.TextPage;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
@@ -35,11 +35,11 @@ public final class RegisterCommand extends BookCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
+    protected CommandOutcome carryOut() {
         LocalDate day = on == null ? here().today() : on;
         try (LabBook book = open()) {
             LaboratoryStanding standing = anew ? LaboratoryStanding.anew(book) : LaboratoryStanding.of(book);
-            return marked(book, Outcome.done(new RegisterReport(day, standing.rows(day)), List.of()));
+            return marked(book, CommandOutcome.done(new RegisterReport(day, standing.rows(day)), List.of()));
         }
     }
 
@@ -68,8 +68,8 @@ public final class RegisterCommand extends BookCommand {
         }
 
         /** The title stands second for programs and last for people. */
-        private Layout<RegisterRow> layout() {
-            return new Layout<RegisterRow>(words(), shown())
+        private ReportLayout<RegisterRow> layout() {
+            return new ReportLayout<RegisterRow>(words(), shown())
                     .text("mixId", "register.mix", row -> row.mixId().text())
                     .field((json, row) -> json.text("title", row.title()))
                     .field((json, row) -> json.text("state", row.state().symbol()))

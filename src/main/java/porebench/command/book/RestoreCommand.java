@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.JsonFields;
 import porebench.command.reply.Machine;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
 import porebench.command.reply.TextPage;
@@ -33,23 +33,24 @@ public final class RestoreCommand extends BookCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
+    protected CommandOutcome carryOut() {
         return Files.isDirectory(from) ? rebuilt() : restored();
     }
 
-    private Outcome restored() {
+    private CommandOutcome restored() {
         Answer<BookCopy> restored = ports().shelf().get().restore(from, bookFile());
         restored.value().ifPresent(done -> acted());
         return restored.value()
-                .map(copy -> Outcome.done(new BookCopyReport(copy, "restore.restored", words()), restored.problems()))
-                .orElseGet(() -> Outcome.refused(restored.problems()));
+                .map(copy ->
+                        CommandOutcome.done(new BookCopyReport(copy, "restore.restored", words()), restored.problems()))
+                .orElseGet(() -> CommandOutcome.refused(restored.problems()));
     }
 
-    private Outcome rebuilt() {
+    private CommandOutcome rebuilt() {
         ChainSource source = ports().sheets().get().readWhole(from);
         try (LabBook book = ports().shelf().get().rebuild(bookFile(), source)) {
             acted();
-            return marked(book, Outcome.done(new RestoreReport(book.head(), counts(book)), List.of()));
+            return marked(book, CommandOutcome.done(new RestoreReport(book.head(), counts(book)), List.of()));
         }
     }
 

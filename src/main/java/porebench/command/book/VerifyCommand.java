@@ -5,9 +5,9 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.JsonFields;
 import porebench.command.reply.Machine;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
 import porebench.command.reply.TextPage;
@@ -37,19 +37,19 @@ public final class VerifyCommand extends BookCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
+    protected CommandOutcome carryOut() {
         Optional<Head> head = Optional.empty();
         if (noted != null) {
             Optional<String> hash = Head.parseHash(noted.hash);
             if (hash.isEmpty() || noted.entries < 0) {
-                return Outcome.refused(Problem.error("head", "command.no-head", noted.hash, noted.entries));
+                return CommandOutcome.refused(Problem.error("head", "command.no-head", noted.hash, noted.entries));
             }
             head = Optional.of(new Head(hash.get(), noted.entries));
         }
         try (LabBook book = open()) {
             BookCheck check = book.check(head);
-            Outcome outcome =
-                    new Outcome(!check.isIntact(), Optional.of(new VerifyReport(check, head)), check.problems());
+            CommandOutcome outcome =
+                    new CommandOutcome(!check.isIntact(), Optional.of(new VerifyReport(check, head)), check.problems());
             return isTraining(book) ? outcome.with(report -> new TrainingReport(report, words())) : outcome;
         }
     }

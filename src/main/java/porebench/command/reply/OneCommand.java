@@ -40,7 +40,7 @@ public abstract class OneCommand implements Callable<Integer> {
     }
 
     /** Does what the command is for. */
-    protected abstract Outcome carryOut();
+    protected abstract CommandOutcome carryOut();
 
     /** Notes that what the command is for has come about: whatever fails from now on, the answer is "done". */
     public final void acted() {
@@ -59,22 +59,22 @@ public abstract class OneCommand implements Callable<Integer> {
         }
     }
 
-    private Outcome outcome() {
+    private CommandOutcome outcome() {
         try {
             return carryOut();
         } catch (OpeningRefused refused) {
-            return Outcome.refused(refused.problem());
+            return CommandOutcome.refused(refused.problem());
         } catch (OutputRefused refused) {
-            return Outcome.refused(refused.problems());
+            return CommandOutcome.refused(refused.problems());
         }
     }
 
     /** Returns what became of the command when something failed: it stays done when it had acted, and only its report is missing. */
-    private Outcome failed(Throwable failure) {
+    private CommandOutcome failed(Throwable failure) {
         RuntimeException world = failure instanceof RuntimeException runtime
                 ? runtime
                 : new IllegalStateException(words().get("failed.memory"), failure);
-        Outcome failed = Outcome.failed(failed(world, here.locale()), Failures.log(world, here));
+        CommandOutcome failed = CommandOutcome.failed(failed(world, here.locale()), Failures.log(world, here));
         return acted ? failed.butDone(textOf(world, here.locale())) : failed;
     }
 
@@ -124,8 +124,8 @@ public abstract class OneCommand implements Callable<Integer> {
     }
 
     /** Returns an empty layout in the person's language. */
-    public final <T> Layout<T> laidOut() {
-        return new Layout<>(words(), shown());
+    public final <T> ReportLayout<T> laidOut() {
+        return new ReportLayout<>(words(), shown());
     }
 
     public final ProblemText problemText() {
@@ -140,8 +140,8 @@ public abstract class OneCommand implements Callable<Integer> {
     }
 
     /** Returns an outcome about a lab book, with what is to be told about it, and marked as simulated when it is a training book. */
-    public final Outcome marked(LabBook book, Outcome outcome) {
-        Outcome told = outcome.with(book.warnings());
+    public final CommandOutcome marked(LabBook book, CommandOutcome outcome) {
+        CommandOutcome told = outcome.with(book.warnings());
         return book.isTraining() ? told.with(report -> new TrainingReport(report, words())) : told;
     }
 }

@@ -24,7 +24,7 @@ public final class Reply {
     }
 
     /** Says an outcome and returns the exit status. */
-    public int say(Outcome outcome, boolean asJson) {
+    public int say(CommandOutcome outcome, boolean asJson) {
         if (asJson) {
             json(outcome);
         } else {
@@ -49,7 +49,7 @@ public final class Reply {
         return isErrLost && status == DONE ? REFUSED : status;
     }
 
-    private void json(Outcome outcome) {
+    private void json(CommandOutcome outcome) {
         byte[] bytes = JsonFields.object(fields -> {
             outcome.report().ifPresent(report -> report.json(fields));
             problems(fields, "problems", outcome.problems(), problemText);
@@ -59,7 +59,7 @@ public final class Reply {
         here.out().flush();
     }
 
-    private void text(Outcome outcome) {
+    private void text(CommandOutcome outcome) {
         TextPage page = new TextPage();
         outcome.report().ifPresent(report -> report.text(page));
         // In one piece: a stream that goes to a file or a pipe takes every line as a writing of its own.

@@ -1,7 +1,7 @@
 package porebench.command.study;
 
-import porebench.command.reply.Layout;
 import porebench.command.reply.NumberText;
+import porebench.command.reply.ReportLayout;
 import porebench.method.Texts;
 import porebench.statistics.Judged;
 import porebench.statistics.variance.FTest;
@@ -15,8 +15,8 @@ import porebench.statistics.variance.MeanSquare;
  */
 record AnovaLine(String source, String name, MeanSquare squares, Judged<FTest> test) {
     /** Returns how lines are said. */
-    static Layout<AnovaLine> layout(Texts words, NumberText numbers) {
-        return new Layout<AnovaLine>(words, numbers)
+    static ReportLayout<AnovaLine> layout(Texts words, NumberText numbers) {
+        return new ReportLayout<AnovaLine>(words, numbers)
                 .field((json, line) -> json.text("source", line.source))
                 .cell("anova.source", AnovaLine::name)
                 .whole("df", "anova.df", line -> line.squares.degreesOfFreedom())

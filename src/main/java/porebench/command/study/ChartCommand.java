@@ -11,9 +11,9 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.ValueRow;
@@ -67,7 +67,7 @@ public final class ChartCommand extends OneCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
+    protected CommandOutcome carryOut() {
         List<Problem> problems = checkOptions();
         Sheet<ValueRow> sheet = ports().sheets().get().table(values, List.of(Subgroups.COLUMN));
         problems.addAll(sheet.problems());
@@ -77,13 +77,13 @@ public final class ChartCommand extends OneCommand {
         }
         problems.addAll(groups.check(kind, sheet.file()));
         if (Problem.anyError(problems)) {
-            return Outcome.refused(problems);
+            return CommandOutcome.refused(problems);
         }
         ChartTerms terms = terms(groups);
         Judged<ChartReport.Chart> chart = chart(groups.values(), terms);
         if (chart.meaningful().isEmpty()) {
             problems.add(Problem.error("base-count", "command.base-too-short"));
-            return Outcome.refused(problems);
+            return CommandOutcome.refused(problems);
         }
         ChartReport.Chart done = chart.meaningful().get();
         int base = Math.min(groups.names().size(), terms.baseCount());
@@ -97,7 +97,7 @@ public final class ChartCommand extends OneCommand {
                                 .map(ChartReport.Chart::signalling)
                                 .orElseGet(() -> new boolean[drawn.size()]))
                 .found();
-        return Outcome.done(
+        return CommandOutcome.done(
                 new ChartReport(new ChartReport.Asked(kind, terms, base), done, groups, alarms, words(), shown()),
                 problems);
     }

@@ -5,9 +5,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import porebench.command.reply.JsonFields;
-import porebench.command.reply.Layout;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
+import porebench.command.reply.ReportLayout;
 import porebench.command.reply.TextPage;
 import porebench.method.Texts;
 import porebench.statistics.control.ChartConstants;
@@ -31,7 +31,7 @@ final class ChartReport implements Report {
     private final Optional<FalseAlarms> alarms;
     private final Texts words;
     private final NumberText shown;
-    private final Layout<ChartPoint> points;
+    private final ReportLayout<ChartPoint> points;
 
     /**
      * A chart of any kind.
@@ -125,7 +125,7 @@ final class ChartReport implements Report {
         this.alarms = alarms;
         this.words = words;
         this.shown = shown;
-        this.points = new Layout<ChartPoint>(words, shown)
+        this.points = new ReportLayout<ChartPoint>(words, shown)
                 .text("subgroup", "chart.subgroup", point -> groups.names().get(point.index()))
                 .number("value", "chart.value", ChartPoint::value)
                 .number("low", "chart.low", ChartPoint::low)

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.LayeredReadings;
@@ -34,38 +34,38 @@ public final class ComponentsCommand extends StudyCommand {
     }
 
     @Override
-    Outcome study(Sheet<ValueRow> sheet, String source, List<Problem> problems) {
+    CommandOutcome study(Sheet<ValueRow> sheet, String source, List<Problem> problems) {
         Answer<LayeredReadings> read = LayeredReadings.of(sheet);
         problems.addAll(read.problems());
         Optional<LayeredReadings> readings = read.value();
         if (Problem.anyError(problems) || readings.isEmpty()) {
-            return Outcome.refused(problems);
+            return CommandOutcome.refused(problems);
         }
         return isCrossed ? crossed(readings.get(), source, problems) : nested(readings.get(), problems);
     }
 
-    private Outcome crossed(LayeredReadings readings, String source, List<Problem> problems) {
+    private CommandOutcome crossed(LayeredReadings readings, String source, List<Problem> problems) {
         problems.addAll(readings.checkCrossing().stream()
                 .map(problem -> problem.at(Place.of(source)))
                 .toList());
         if (Problem.anyError(problems)) {
-            return Outcome.refused(problems);
+            return CommandOutcome.refused(problems);
         }
         Judged<CrossedVariances> found =
                 CrossedVariances.of(readings.paths(), GaugeStudyCommand.CONFIDENCE, readings.values());
         found.meaningful()
                 .ifPresent(done -> problems.addAll(
                         GaugeStudyCommand.withinDivision(done.values().variance(), step(readings.values()))));
-        return Outcome.done(new CrossedReport(readings.layers(), found, words(), shown()), problems);
+        return CommandOutcome.done(new CrossedReport(readings.layers(), found, words(), shown()), problems);
     }
 
-    private Outcome nested(LayeredReadings readings, List<Problem> problems) {
+    private CommandOutcome nested(LayeredReadings readings, List<Problem> problems) {
         double[] numbers = readings.values();
         Judged<VarianceLayers> layers = VarianceLayers.of(readings.paths(), GaugeStudyCommand.CONFIDENCE, numbers);
         layers.meaningful()
                 .filter(found -> found.values().standing() != VarianceLayers.Standing.NOT_TOLD_APART)
                 .ifPresent(found -> problems.addAll(GaugeStudyCommand.withinDivision(
                         found.values().variance().orElse(0), step(numbers))));
-        return Outcome.done(new ComponentsReport(readings.layers(), layers, words(), shown()), problems);
+        return CommandOutcome.done(new ComponentsReport(readings.layers(), layers, words(), shown()), problems);
     }
 }

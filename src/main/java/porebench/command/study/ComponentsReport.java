@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import porebench.command.reply.JsonFields;
-import porebench.command.reply.Layout;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
+import porebench.command.reply.ReportLayout;
 import porebench.command.reply.TextPage;
 import porebench.method.Texts;
 import porebench.statistics.Judged;
@@ -21,8 +21,8 @@ final class ComponentsReport implements Report {
     private final Texts words;
     private final NumberText shown;
 
-    private final Layout<Line> layout;
-    private final Layout<double[]> mean;
+    private final ReportLayout<Line> layout;
+    private final ReportLayout<double[]> mean;
 
     /** A layer under the name people gave it; the last one is that of the values. */
     private record Line(String name, String title, VarianceLayers.Layer layer) {

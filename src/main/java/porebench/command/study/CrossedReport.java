@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import porebench.command.reply.JsonFields;
-import porebench.command.reply.Layout;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
+import porebench.command.reply.ReportLayout;
 import porebench.command.reply.TextPage;
 import porebench.method.Texts;
 import porebench.statistics.Judged;
@@ -17,8 +17,8 @@ import porebench.statistics.variance.CrossedVariances;
 final class CrossedReport implements Report {
     private final Judged<CrossedVariances> judged;
     private final List<VarianceLine> lines = new ArrayList<>();
-    private final Layout<VarianceLine> layout;
-    private final Layout<double[]> mean;
+    private final ReportLayout<VarianceLine> layout;
+    private final ReportLayout<double[]> mean;
     private final Texts words;
     private final NumberText shown;
 

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.CrossedReadings;
@@ -37,17 +37,17 @@ public final class GaugeStudyCommand extends StudyCommand {
     }
 
     @Override
-    Outcome study(Sheet<ValueRow> sheet, String source, List<Problem> problems) {
+    CommandOutcome study(Sheet<ValueRow> sheet, String source, List<Problem> problems) {
         Answer<CrossedReadings> read = CrossedReadings.of(sheet);
         problems.addAll(read.problems());
         Optional<CrossedReadings> readings = read.value();
         if (Problem.anyError(problems) || readings.isEmpty()) {
-            return Outcome.refused(problems);
+            return CommandOutcome.refused(problems);
         }
         GaugeStudy study = GaugeStudy.of(readings.get().readings(), !isPooled, CONFIDENCE, SEED);
         problems.addAll(
                 withinDivision(study.repeatability().raw(), step(readings.get().all())));
-        return Outcome.done(new GaugeStudyReport(study, words(), shown()), problems);
+        return CommandOutcome.done(new GaugeStudyReport(study, words(), shown()), problems);
     }
 
     /** Returns the doubt that repeats differ by less than a division of the scale gives by itself. */

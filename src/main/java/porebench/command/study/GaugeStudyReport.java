@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import porebench.command.reply.JsonFields;
-import porebench.command.reply.Layout;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
+import porebench.command.reply.ReportLayout;
 import porebench.command.reply.TextPage;
 import porebench.method.Texts;
 import porebench.statistics.Judged;
@@ -170,8 +170,8 @@ final class GaugeStudyReport implements Report {
         return study.isWithInteraction() ? "gauge.hint-may-pool" : "gauge.hint-pooled";
     }
 
-    private Layout<Share> layout() {
-        return new Layout<Share>(words, shown)
+    private ReportLayout<Share> layout() {
+        return new ReportLayout<Share>(words, shown)
                 .cell("anova.source", Share::title)
                 .number("variance", "variance.variance", Share::variance)
                 .field((json, share) ->

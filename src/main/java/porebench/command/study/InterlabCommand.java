@@ -3,8 +3,8 @@ package porebench.command.study;
 import java.math.BigDecimal;
 import java.util.List;
 import picocli.CommandLine.Command;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.LaboratoryLevels;
@@ -25,15 +25,15 @@ public final class InterlabCommand extends StudyCommand {
     }
 
     @Override
-    Outcome study(Sheet<ValueRow> sheet, String source, List<Problem> problems) {
+    CommandOutcome study(Sheet<ValueRow> sheet, String source, List<Problem> problems) {
         problems.addAll(LaboratoryLevels.check(sheet));
         if (Problem.anyError(problems)) {
-            return Outcome.refused(problems);
+            return CommandOutcome.refused(problems);
         }
         BigDecimal step =
                 step(sheet.values().stream().mapToDouble(ValueRow::value).toArray());
         LaboratoryLevels levels = LaboratoryLevels.of(sheet, step.doubleValue());
         problems.addAll(levels.doubts());
-        return Outcome.done(new InterlabReport(levels, step, words(), shown()), problems);
+        return CommandOutcome.done(new InterlabReport(levels, step, words(), shown()), problems);
     }
 }

@@ -9,9 +9,9 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import porebench.command.reply.JsonFields;
-import porebench.command.reply.Layout;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
+import porebench.command.reply.ReportLayout;
 import porebench.command.reply.TextPage;
 import porebench.evidence.study.LaboratoryLevels;
 import porebench.method.Texts;
@@ -31,14 +31,14 @@ final class InterlabReport implements Report {
     private final BigDecimal division;
     private final Texts words;
     private final NumberText shown;
-    private final Layout<LaboratoryBias> bias;
+    private final ReportLayout<LaboratoryBias> bias;
 
     InterlabReport(LaboratoryLevels levels, BigDecimal division, Texts words, NumberText shown) {
         this.levels = levels;
         this.division = division;
         this.words = words;
         this.shown = shown;
-        this.bias = new Layout<LaboratoryBias>(words, shown)
+        this.bias = new ReportLayout<LaboratoryBias>(words, shown)
                 .text("laboratory", "interlab.laboratory", LaboratoryBias::laboratory)
                 .field((json, one) -> json.whole("levels", one.levels()))
                 .number("bias", "interlab.bias", LaboratoryBias::bias)
@@ -85,11 +85,11 @@ final class InterlabReport implements Report {
     }
 
     /** Returns how the laboratories of a level are said, by their places. */
-    private Layout<Integer> laboratories(LaboratoryComparison comparison) {
+    private ReportLayout<Integer> laboratories(LaboratoryComparison comparison) {
         List<Optional<Mandel>> h = h(comparison);
         List<Optional<Mandel>> k = k(comparison);
         List<LaboratoryComparison.Cell> cells = comparison.cells();
-        return new Layout<Integer>(words, shown)
+        return new ReportLayout<Integer>(words, shown)
                 .text("laboratory", "interlab.laboratory", i -> cells.get(i).laboratory())
                 .whole("count", "interlab.n", i -> cells.get(i).results().count())
                 .number("mean", "interlab.mean", i -> cells.get(i).results().mean())

@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import porebench.command.reply.JsonFields;
-import porebench.command.reply.Layout;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
+import porebench.command.reply.ReportLayout;
 import porebench.command.reply.TextPage;
 import porebench.method.Texts;
 import porebench.statistics.outlier.RepeatSets;
@@ -23,7 +23,7 @@ final class SetsReport implements Report {
     private final RepeatSets sets;
     private final Texts words;
     private final NumberText shown;
-    private final Layout<Integer> layout;
+    private final ReportLayout<Integer> layout;
 
     SetsReport(Subgroups groups, double division, double repeatability, Texts words, NumberText shown) {
         this.names = groups.names();
@@ -36,7 +36,7 @@ final class SetsReport implements Report {
             ends[set] = end;
         }
         sets = RepeatSets.of(groups.all(), ends, new RepeatSets.Judging(repeatability, division, SIGNIFICANCE));
-        layout = new Layout<Integer>(words, shown)
+        layout = new ReportLayout<Integer>(words, shown)
                 .text(COLUMN, "sets.set", names::get)
                 .whole("count", "stats.count", sets::count)
                 .number("mean", "stats.mean", sets::mean)

@@ -9,9 +9,9 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.ValueRow;
@@ -39,36 +39,36 @@ public final class StatsCommand extends OneCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
+    protected CommandOutcome carryOut() {
         List<Problem> problems = new ArrayList<>();
         division.check(problems);
         checkPositive("repeatability", repeatability, problems);
         return sets ? manySets(problems) : oneSet(problems);
     }
 
-    private Outcome oneSet(List<Problem> problems) {
+    private CommandOutcome oneSet(List<Problem> problems) {
         Sheet<Double> sheet = ports().sheets().get().values(values);
         double[] numbers =
                 sheet.values().stream().mapToDouble(Double::doubleValue).toArray();
         return refusal(sheet, problems)
-                .orElseGet(() ->
-                        Outcome.done(new StatsReport(numbers, step(numbers), sigma(), words(), shown()), problems));
+                .orElseGet(() -> CommandOutcome.done(
+                        new StatsReport(numbers, step(numbers), sigma(), words(), shown()), problems));
     }
 
-    private Outcome manySets(List<Problem> problems) {
+    private CommandOutcome manySets(List<Problem> problems) {
         Sheet<ValueRow> sheet = ports().sheets().get().table(values, List.of(SetsReport.COLUMN));
         Subgroups groups = Subgroups.of(sheet, SetsReport.COLUMN);
         return refusal(sheet, problems)
-                .orElseGet(() ->
-                        Outcome.done(new SetsReport(groups, step(groups.all()), sigma(), words(), shown()), problems));
+                .orElseGet(() -> CommandOutcome.done(
+                        new SetsReport(groups, step(groups.all()), sigma(), words(), shown()), problems));
     }
 
-    private Optional<Outcome> refusal(Sheet<?> sheet, List<Problem> problems) {
+    private Optional<CommandOutcome> refusal(Sheet<?> sheet, List<Problem> problems) {
         problems.addAll(sheet.problems());
         if (sheet.rows().isEmpty() && !Problem.anyError(problems)) {
             problems.add(Problem.error("values", "command.no-number", values.toString()));
         }
-        return Problem.anyError(problems) ? Optional.of(Outcome.refused(problems)) : Optional.empty();
+        return Problem.anyError(problems) ? Optional.of(CommandOutcome.refused(problems)) : Optional.empty();
     }
 
     private double step(double[] numbers) {

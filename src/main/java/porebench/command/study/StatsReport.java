@@ -5,9 +5,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import porebench.command.reply.JsonFields;
-import porebench.command.reply.Layout;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
+import porebench.command.reply.ReportLayout;
 import porebench.command.reply.TextPage;
 import porebench.method.Texts;
 import porebench.statistics.Judged;
@@ -26,13 +26,13 @@ final class StatsReport implements Report {
 
     private final Texts words;
     private final NumberText shown;
-    private final Layout<Summary> figures;
+    private final ReportLayout<Summary> figures;
     private final Summary summary;
     private final Optional<MeanInterval> interval;
     private final Optional<CriticalRange.RangeCheck> rangeCheck;
     private final Optional<GrubbsTest> grubbs;
     private final List<Line> tests;
-    private final Layout<Line> line;
+    private final ReportLayout<Line> line;
 
     /** One test as it is said: its figures, not a number where one is missing, and why. */
     private record Line(String name, String title, double statistic, double p, Optional<Judged.Reason> reason) {
@@ -51,7 +51,7 @@ final class StatsReport implements Report {
     StatsReport(double[] numbers, double division, double repeatability, Texts words, NumberText shown) {
         this.words = words;
         this.shown = shown;
-        figures = new Layout<Summary>(words, shown)
+        figures = new ReportLayout<Summary>(words, shown)
                 .whole("count", "stats.count", Summary::count)
                 .number("mean", "stats.mean", Summary::mean)
                 .number(
@@ -94,7 +94,7 @@ final class StatsReport implements Report {
                         ShapiroWilkTest.judge(division, numbers),
                         ShapiroWilkTest::statistic,
                         ShapiroWilkTest::p));
-        line = new Layout<Line>(words, shown)
+        line = new ReportLayout<Line>(words, shown)
                 .cell("stats.test", test -> words.get(test.title()))
                 .number("statistic", "stats.statistic", Line::statistic)
                 .number("p", "stats.p", Line::p, shown::probability)

@@ -9,9 +9,9 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
-import porebench.command.reply.Outcome;
 import porebench.command.reply.Ports;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.KeptReadings;
@@ -62,7 +62,7 @@ abstract class StudyCommand extends OneCommand {
      * @param source how the person named where they are
      * @param problems what was found so far
      */
-    abstract Outcome study(Sheet<ValueRow> sheet, String source, List<Problem> problems);
+    abstract CommandOutcome study(Sheet<ValueRow> sheet, String source, List<Problem> problems);
 
     /** Returns the division of the scale that was stated, or what the readings tell of it. */
     final BigDecimal step(double... values) {
@@ -70,7 +70,7 @@ abstract class StudyCommand extends OneCommand {
     }
 
     @Override
-    protected Outcome carryOut() {
+    protected CommandOutcome carryOut() {
         List<Problem> problems = new ArrayList<>();
         division.check(problems);
         if (from.values != null) {
@@ -83,14 +83,14 @@ abstract class StudyCommand extends OneCommand {
         return ofBook(from.kept, problems);
     }
 
-    private Outcome ofBook(OfBook kept, List<Problem> problems) {
+    private CommandOutcome ofBook(OfBook kept, List<Problem> problems) {
         try (LabBook book = ports().shelf().get().open(kept.book)) {
             Optional<KeptStudy> found =
                     book.latest(KeptStudy.class, kept.study.text()).map(Version::value);
-            Outcome outcome;
+            CommandOutcome outcome;
             if (found.isEmpty()) {
                 problems.add(missing(kept, book.ids(RecordKind.STUDY)));
-                outcome = Outcome.refused(problems);
+                outcome = CommandOutcome.refused(problems);
             } else if (found.get().layout() != layout()) {
                 problems.add(Problem.error(
                         "study",
@@ -98,7 +98,7 @@ abstract class StudyCommand extends OneCommand {
                         kept.study.text(),
                         found.get().layout().word(),
                         layout().word()));
-                outcome = Outcome.refused(problems);
+                outcome = CommandOutcome.refused(problems);
             } else {
                 outcome = study(KeptReadings.sheet(found.get()), kept.study.text(), problems);
             }

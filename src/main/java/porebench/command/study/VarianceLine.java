@@ -1,7 +1,7 @@
 package porebench.command.study;
 
-import porebench.command.reply.Layout;
 import porebench.command.reply.NumberText;
+import porebench.command.reply.ReportLayout;
 import porebench.method.Texts;
 
 /**
@@ -17,8 +17,8 @@ import porebench.method.Texts;
  */
 record VarianceLine(String name, String title, int groups, double variance, double low, double high, double share) {
     /** Returns how lines are said. */
-    static Layout<VarianceLine> layout(Texts words, NumberText numbers) {
-        return new Layout<VarianceLine>(words, numbers)
+    static ReportLayout<VarianceLine> layout(Texts words, NumberText numbers) {
+        return new ReportLayout<VarianceLine>(words, numbers)
                 .field((json, line) -> json.text("level", line.name))
                 .cell("components.layer", VarianceLine::title)
                 .whole("groups", "components.groups", VarianceLine::groups)
@@ -29,8 +29,8 @@ record VarianceLine(String name, String title, int groups, double variance, doub
     }
 
     /** Writes the mean of all values and its standard error as rows. */
-    static Layout<double[]> mean(Texts words, NumberText numbers) {
-        return new Layout<double[]>(words, numbers)
+    static ReportLayout<double[]> mean(Texts words, NumberText numbers) {
+        return new ReportLayout<double[]>(words, numbers)
                 .number("mean", "components.mean", of -> of[0])
                 .number("standardError", "components.standard-error", of -> of[1]);
     }

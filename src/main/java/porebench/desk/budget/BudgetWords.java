@@ -7,10 +7,10 @@ import porebench.desk.form.Numbers;
 import porebench.method.Texts;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetLine;
+import porebench.method.budget.BudgetPart;
 import porebench.method.budget.BudgetResult;
 import porebench.method.budget.Capability;
 import porebench.method.budget.Origin;
-import porebench.method.budget.Part;
 import porebench.statistics.uncertainty.IntervalCheck;
 
 /** A budget in words and figures. */
@@ -79,17 +79,17 @@ final class BudgetWords {
 
     /** What has no value of its own, as scatter about the mean, stands at nothing. */
     private String value(BudgetLine line) {
-        boolean isDeviation = line.part() == Part.REPEATABILITY
-                || line.part() == Part.FIELD_SCATTER
-                || line.part() == Part.OCCASIONS
-                || line.part() == Part.WATER_MEASURE
-                || line.part() == Part.DIAL_MEASURE
-                || line.part() == Part.SHARE_MEASURE;
+        boolean isDeviation = line.part() == BudgetPart.REPEATABILITY
+                || line.part() == BudgetPart.FIELD_SCATTER
+                || line.part() == BudgetPart.OCCASIONS
+                || line.part() == BudgetPart.WATER_MEASURE
+                || line.part() == BudgetPart.DIAL_MEASURE
+                || line.part() == BudgetPart.SHARE_MEASURE;
         return isDeviation
                 ? ""
                 : texts.get(
                         "cell.with-unit",
-                        numbers.show(line.value(), line.part() == Part.WATER ? 1 : DECIMALS),
+                        numbers.show(line.value(), line.part() == BudgetPart.WATER ? 1 : DECIMALS),
                         unit(line));
     }
 

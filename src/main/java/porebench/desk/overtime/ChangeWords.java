@@ -4,7 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import porebench.evidence.FactorHistory.Change;
+import porebench.evidence.FactorHistory.HistoryChange;
 import porebench.method.Texts;
 
 /** Says what changed between two points. */
@@ -16,9 +16,9 @@ final class ChangeWords {
     }
 
     /** Says some changes in a few words, such as {@code B-1, B-2 calibrated}. */
-    String of(List<Change> changes) {
-        Map<Change.Of, String> ids = new EnumMap<>(Change.Of.class);
-        for (Change change : changes) {
+    String of(List<HistoryChange> changes) {
+        Map<HistoryChange.Of, String> ids = new EnumMap<>(HistoryChange.Of.class);
+        for (HistoryChange change : changes) {
             ids.merge(
                     change.of(),
                     change.id(),
@@ -29,7 +29,7 @@ final class ChangeWords {
                 .collect(Collectors.joining("; "));
     }
 
-    private static String key(Change.Of of) {
+    private static String key(HistoryChange.Of of) {
         return switch (of) {
             case SOURCE -> "change.source";
             case MIX -> "change.mix";

@@ -192,7 +192,7 @@ final class PlotOfCharted {
     }
 
     private Optional<ControlPlot.ChangeMark> change(int index, boolean isBreak) {
-        List<porebench.evidence.FactorHistory.Change> all =
+        List<porebench.evidence.FactorHistory.HistoryChange> all =
                 outcome.series().points().get(index).changes();
         return all.isEmpty()
                 ? Optional.empty()

@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import porebench.evidence.FactorHistory;
-import porebench.evidence.FactorHistory.Change;
+import porebench.evidence.FactorHistory.HistoryChange;
 import porebench.evidence.FactorHistory.Made;
 import porebench.evidence.MeterScale;
 import porebench.record.id.DeterminationId;
@@ -45,7 +45,7 @@ record Series(
      * @param values their factors, or differences, in % air
      * @param changes what changed since the point before
      */
-    record Point(List<Made> made, List<Double> values, List<Change> changes) {
+    record Point(List<Made> made, List<Double> values, List<HistoryChange> changes) {
         Point {
             made = List.copyOf(made);
             values = List.copyOf(values);
@@ -126,7 +126,7 @@ record Series(
     }
 
     private static List<Point> singles(FactorHistory charted, References references) {
-        List<List<Change>> changes = charted.changes();
+        List<List<HistoryChange>> changes = charted.changes();
         List<Point> points = new ArrayList<>();
         for (int i = 0; i < charted.made().size(); i++) {
             Made made = charted.made().get(i);
@@ -139,7 +139,7 @@ record Series(
         List<List<Made>> groups =
                 groupsOf(charted).stream().filter(group -> group.size() > 1).toList();
         List<Made> firsts = groups.stream().map(group -> group.get(0)).toList();
-        List<List<Change>> changes = new FactorHistory(firsts, charted.worked()).changes();
+        List<List<HistoryChange>> changes = new FactorHistory(firsts, charted.worked()).changes();
         List<Point> points = new ArrayList<>();
         for (int i = 0; i < groups.size(); i++) {
             List<Made> group = groups.get(i);

@@ -6,7 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import porebench.desk.form.Numbers;
-import porebench.evidence.FactorHistory.Change;
+import porebench.evidence.FactorHistory.HistoryChange;
 import porebench.evidence.FactorHistory.Made;
 import porebench.method.Texts;
 import porebench.statistics.control.ChartPoint;
@@ -91,7 +91,7 @@ final class SignalWords {
     /** Says what to check: what changed shortly before, who and what is new, and what the pattern usually means. */
     String check(Charted.Signal signal) {
         StringBuilder said = new StringBuilder();
-        List<Change> before = before(signal);
+        List<HistoryChange> before = before(signal);
         if (!before.isEmpty()) {
             said.append(texts.get("check.after", changes.of(before))).append(' ');
         }
@@ -100,7 +100,7 @@ final class SignalWords {
     }
 
     /** Returns what changed at the point or a few points before it. */
-    private List<Change> before(Charted.Signal signal) {
+    private List<HistoryChange> before(Charted.Signal signal) {
         return outcome
                 .series()
                 .points()

@@ -11,7 +11,7 @@ enum Split {
     /** Another profile. */
     METHOD;
 
-    static Split of(FactorHistory.Change change) {
+    static Split of(FactorHistory.HistoryChange change) {
         return switch (change.of()) {
             case SOURCE, MIX -> SOURCE;
             case CALIBRATION, REPAIR -> CALIBRATION;

@@ -131,7 +131,10 @@ public final class Issuing {
                         decision.reason().strip(),
                         determination.mixVersion(),
                         determination.sourceVersions(),
-                        evidence.profile().id())
+                        evidence.profile().id(),
+                        "",
+                        "",
+                        Grounds.NONE)
                 .on(grounds(evidence, basis, taken, FactorOrigin.HERE));
     }
 
@@ -205,7 +208,10 @@ public final class Issuing {
                                 reason.strip(),
                                 evidence.mix().number(),
                                 old.sourceVersions(),
-                                old.profileId())
+                                old.profileId(),
+                                "",
+                                "",
+                                Grounds.NONE)
                         .on(Grounds.NONE.simulated(old.isSimulated() || evidence.isSimulated())),
                 problems);
     }

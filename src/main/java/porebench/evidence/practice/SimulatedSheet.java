@@ -53,7 +53,9 @@ public record SimulatedSheet(
                         readings(made),
                         remark,
                         Optional.empty(),
-                        Optional.empty())
+                        Optional.empty(),
+                        Optional.empty(),
+                        false)
                 .asSimulated();
     }
 

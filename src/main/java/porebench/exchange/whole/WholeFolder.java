@@ -71,7 +71,7 @@ public final class WholeFolder implements ChainSource {
             throw stated.file.refused(0, 0, "whole.not-whole", folder.toString());
         }
         entries = WholeTable.of(folder, ChainEntry.TABLE);
-        List<ChainOutline.Table> outlines = new ArrayList<>();
+        List<ChainOutline.TableOutline> outlines = new ArrayList<>();
         outlines.add(entries.outline());
         for (String table : stated.tables) {
             if (!table.equals(ChainEntry.TABLE)) {

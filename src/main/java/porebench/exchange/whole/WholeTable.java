@@ -94,8 +94,8 @@ final class WholeTable {
         return opened;
     }
 
-    ChainOutline.Table outline() {
-        return new ChainOutline.Table(table, heading.names(), Place.of(file, heading.line()));
+    ChainOutline.TableOutline outline() {
+        return new ChainOutline.TableOutline(table, heading.names(), Place.of(file, heading.line()));
     }
 
     List<String> names() {

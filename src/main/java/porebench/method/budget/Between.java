@@ -16,6 +16,6 @@ public record Between(double standardUncertaintyPercent, double degreesOfFreedom
 
     BudgetLine line() {
         return BudgetLine.known(
-                Part.OCCASIONS, 0, standardUncertaintyPercent, 1, degreesOfFreedom, Origin.OTHER_TRIALS);
+                BudgetPart.OCCASIONS, 0, standardUncertaintyPercent, 1, degreesOfFreedom, Origin.OTHER_TRIALS);
     }
 }

@@ -16,7 +16,7 @@ import porebench.statistics.uncertainty.UncertaintySum;
  * @param distribution the values the quantity may have, for drawing
  */
 public record BudgetLine(
-        Part part,
+        BudgetPart part,
         double value,
         double standardUncertainty,
         double sensitivity,
@@ -30,12 +30,13 @@ public record BudgetLine(
     }
 
     /** Returns a line known by a standard uncertainty and its degrees of freedom. */
-    static BudgetLine known(Part part, double value, double u, double sensitivity, double degrees, Origin origin) {
+    static BudgetLine known(
+            BudgetPart part, double value, double u, double sensitivity, double degrees, Origin origin) {
         return new BudgetLine(part, value, u, sensitivity, degrees, origin, Uncertain.student(value, u, degrees));
     }
 
     /** Returns a line known by how far the value may lie from what it was taken to be: half width / sqrt(3). */
-    static BudgetLine limited(Part part, double value, double halfWidth, double sensitivity, Origin origin) {
+    static BudgetLine limited(BudgetPart part, double value, double halfWidth, double sensitivity, Origin origin) {
         return new BudgetLine(
                 part,
                 value,
@@ -47,7 +48,7 @@ public record BudgetLine(
     }
 
     /** Returns a line known by the step of a scale or of the last digit: step / sqrt(12). */
-    static BudgetLine stepped(Part part, double value, double step, double sensitivity, Origin origin) {
+    static BudgetLine stepped(BudgetPart part, double value, double step, double sensitivity, Origin origin) {
         return limited(part, value, step / 2, sensitivity, origin);
     }
 

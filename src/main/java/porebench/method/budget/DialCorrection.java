@@ -44,7 +44,7 @@ public record DialCorrection(
         }
 
         BudgetLine line() {
-            return BudgetLine.limited(Part.DIAL_MEASURE, 0, limitPercent, 1, origin);
+            return BudgetLine.limited(BudgetPart.DIAL_MEASURE, 0, limitPercent, 1, origin);
         }
     }
 
@@ -55,6 +55,11 @@ public record DialCorrection(
 
     BudgetLine line() {
         return BudgetLine.known(
-                Part.DIAL, correctionPercent, standardUncertaintyPercent, 1, degreesOfFreedom, Origin.CALIBRATION);
+                BudgetPart.DIAL,
+                correctionPercent,
+                standardUncertaintyPercent,
+                1,
+                degreesOfFreedom,
+                Origin.CALIBRATION);
     }
 }

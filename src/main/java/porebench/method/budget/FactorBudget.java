@@ -65,7 +65,7 @@ public final class FactorBudget {
 
     /** Returns where each part stands among the lines, below 0 where it has none. */
     private int[] places() {
-        int[] places = new int[Part.values().length];
+        int[] places = new int[BudgetPart.values().length];
         Arrays.fill(places, -1);
         for (int i = 0; i < lines.size(); i++) {
             places[lines.get(i).part().ordinal()] = i;
@@ -75,12 +75,12 @@ public final class FactorBudget {
 
     /** A cylinder, balance or vessel that measured the known air of the dial as well has one error in both. */
     private List<Correlation> correlations(int[] places) {
-        int ofDial = places[Part.DIAL_MEASURE.ordinal()];
+        int ofDial = places[BudgetPart.DIAL_MEASURE.ordinal()];
         boolean isOne = inputs.dial()
                 .flatMap(DialCorrection::measure)
                 .filter(DialCorrection.Measure::isOfTheTrials)
                 .isPresent();
-        int ofWater = Math.max(places[Part.WATER_MEASURE.ordinal()], places[Part.SHARE_MEASURE.ordinal()]);
+        int ofWater = Math.max(places[BudgetPart.WATER_MEASURE.ordinal()], places[BudgetPart.SHARE_MEASURE.ordinal()]);
         return isOne && ofDial >= 0 && ofWater >= 0 ? List.of(new Correlation(ofDial, ofWater, 1)) : List.of();
     }
 
@@ -94,25 +94,25 @@ public final class FactorBudget {
             this.values = values;
         }
 
-        double of(Part part, double otherwise) {
+        double of(BudgetPart part, double otherwise) {
             int place = places[part.ordinal()];
             return place < 0 ? otherwise : values[place];
         }
     }
 
     private double factor(Given given) {
-        double scatter = given.of(Part.REPEATABILITY, 0) + given.of(Part.OCCASIONS, 0);
+        double scatter = given.of(BudgetPart.REPEATABILITY, 0) + given.of(BudgetPart.OCCASIONS, 0);
         double mass = inputs.sample().map(Sample::kilograms).orElse(1.0);
-        double sample = mass / given.of(Part.SAMPLE, mass);
-        double reading = given.of(Part.READING, inputs.readingPercent());
+        double sample = mass / given.of(BudgetPart.SAMPLE, mass);
+        double reading = given.of(BudgetPart.READING, inputs.readingPercent());
         if (inputs.meterType() == MeterType.A) {
-            return (reading - given.of(Part.RELEASED, inputs.releasedPercent())) * sample + scatter;
+            return (reading - given.of(BudgetPart.RELEASED, inputs.releasedPercent())) * sample + scatter;
         }
-        double litres = given.of(Part.BOWL, inputs.bowl().litres());
-        double truth = (reading + given.of(Part.DIAL, 0) + given.of(Part.DIAL_MEASURE, 0))
+        double litres = given.of(BudgetPart.BOWL, inputs.bowl().litres());
+        double truth = (reading + given.of(BudgetPart.DIAL, 0) + given.of(BudgetPart.DIAL_MEASURE, 0))
                 * (restsOnBowl() ? inputs.bowl().litres() / litres : 1);
-        double volume = given.of(Part.WATER, 0) + given.of(Part.WATER_MEASURE, 0);
-        double share = given.of(Part.SHARE, 0) + given.of(Part.SHARE_MEASURE, 0);
+        double volume = given.of(BudgetPart.WATER, 0) + given.of(BudgetPart.WATER_MEASURE, 0);
+        double share = given.of(BudgetPart.SHARE, 0) + given.of(BudgetPart.SHARE_MEASURE, 0);
         return (truth - LITRES_PERCENT_PER_MILLILITRE * volume / litres - share) * sample + scatter;
     }
 
@@ -133,7 +133,7 @@ public final class FactorBudget {
             omissions.add(Omission.NO_SCATTER);
         }
         lines.add(BudgetLine.known(
-                Part.REPEATABILITY,
+                BudgetPart.REPEATABILITY,
                 0,
                 scatter.standardDeviationPercent() / Math.sqrt(count),
                 1,
@@ -143,10 +143,10 @@ public final class FactorBudget {
 
     private void reading() {
         lines.add(BudgetLine.stepped(
-                Part.READING, inputs.readingPercent(), inputs.divisionPercent(), 1, Origin.DIVISION));
+                BudgetPart.READING, inputs.readingPercent(), inputs.divisionPercent(), 1, Origin.DIVISION));
         if (inputs.meterType() == MeterType.A) {
             lines.add(BudgetLine.stepped(
-                    Part.RELEASED, inputs.releasedPercent(), inputs.divisionPercent(), -1, Origin.DIVISION));
+                    BudgetPart.RELEASED, inputs.releasedPercent(), inputs.divisionPercent(), -1, Origin.DIVISION));
         }
     }
 
@@ -174,7 +174,7 @@ public final class FactorBudget {
             omissions.add(Omission.BOWL_NEVER_WEIGHED);
         }
         lines.add(BudgetLine.known(
-                Part.BOWL,
+                BudgetPart.BOWL,
                 litres,
                 bowl.standardUncertaintyLitres(),
                 ofWater - ofDial,
@@ -186,13 +186,14 @@ public final class FactorBudget {
         double perMillilitre = -LITRES_PERCENT_PER_MILLILITRE / inputs.bowl().litres();
         if (water.hasVolume()) {
             lines.add(BudgetLine.stepped(
-                    Part.WATER, water.millilitres(), water.stepMillilitres(), perMillilitre, Origin.DIGITS));
+                    BudgetPart.WATER, water.millilitres(), water.stepMillilitres(), perMillilitre, Origin.DIGITS));
             lines.add(BudgetLine.limited(
-                    Part.WATER_MEASURE, 0, water.limitMillilitres(), perMillilitre, water.limitOrigin()));
+                    BudgetPart.WATER_MEASURE, 0, water.limitMillilitres(), perMillilitre, water.limitOrigin()));
         }
         if (water.hasShare()) {
-            lines.add(BudgetLine.stepped(Part.SHARE, water.sharePercent(), water.stepPercent(), -1, Origin.DIGITS));
-            lines.add(BudgetLine.limited(Part.SHARE_MEASURE, 0, water.limitPercent(), -1, water.limitOrigin()));
+            lines.add(
+                    BudgetLine.stepped(BudgetPart.SHARE, water.sharePercent(), water.stepPercent(), -1, Origin.DIGITS));
+            lines.add(BudgetLine.limited(BudgetPart.SHARE_MEASURE, 0, water.limitPercent(), -1, water.limitOrigin()));
         }
     }
 
@@ -202,7 +203,7 @@ public final class FactorBudget {
         }
         inputs.sample()
                 .ifPresent(sample -> lines.add(BudgetLine.known(
-                        Part.SAMPLE,
+                        BudgetPart.SAMPLE,
                         sample.kilograms(),
                         sample.standardUncertaintyKilograms(),
                         -inputs.factors().mean() / sample.kilograms(),

@@ -39,9 +39,9 @@ public final class FieldBudget {
 
     private Budget made() {
         lines.add(BudgetLine.known(
-                Part.FIELD_SCATTER, 0, inputs.scatterPercent(), 1, Double.POSITIVE_INFINITY, Origin.PROFILE));
+                BudgetPart.FIELD_SCATTER, 0, inputs.scatterPercent(), 1, Double.POSITIVE_INFINITY, Origin.PROFILE));
         lines.add(BudgetLine.stepped(
-                Part.READING, inputs.readingPercent(), inputs.divisionPercent(), 1, Origin.DIVISION));
+                BudgetPart.READING, inputs.readingPercent(), inputs.divisionPercent(), 1, Origin.DIVISION));
         inputs.dial().ifPresentOrElse(dial -> lines.add(dial.line()), () -> omissions.add(Omission.FIELD_DIAL));
         inputs.dial().flatMap(DialCorrection::measure).ifPresent(measure -> {
             lines.add(measure.line());
@@ -50,14 +50,14 @@ public final class FieldBudget {
         Budget factor = inputs.factor();
         int placeOfFactor = lines.size();
         lines.add(BudgetLine.known(
-                Part.FACTOR,
+                BudgetPart.FACTOR,
                 inputs.factorPercent(),
                 factor.combinedPercent(),
                 -1,
                 factor.effectiveDegreesOfFreedom(),
                 Origin.BUDGET));
         inputs.factorStepPercent()
-                .ifPresent(step -> lines.add(BudgetLine.stepped(Part.ROUNDING, 0, step, -1, Origin.DIGITS)));
+                .ifPresent(step -> lines.add(BudgetLine.stepped(BudgetPart.ROUNDING, 0, step, -1, Origin.DIGITS)));
         double[] sensitivities =
                 lines.stream().mapToDouble(BudgetLine::sensitivity).toArray();
         ToDoubleFunction<double[]> model = values -> linear(sensitivities, values);
@@ -73,15 +73,15 @@ public final class FieldBudget {
     /** Returns what errs together: a line here, by its place, and a part of the factor, by its place there. */
     private List<Correlation> together() {
         List<Correlation> together = new ArrayList<>();
-        add(together, Part.DIAL, Part.DIAL, inputs.dialCoefficient());
+        add(together, BudgetPart.DIAL, BudgetPart.DIAL, inputs.dialCoefficient());
         if (inputs.isMeasureShared()) {
-            add(together, Part.DIAL_MEASURE, Part.DIAL_MEASURE, 1);
-            int there = place(inputs.factor().lines(), Part.DIAL_MEASURE);
+            add(together, BudgetPart.DIAL_MEASURE, BudgetPart.DIAL_MEASURE, 1);
+            int there = place(inputs.factor().lines(), BudgetPart.DIAL_MEASURE);
             for (Correlation inside : inputs.factor().drawing().correlations()) {
                 if (inside.first() == there) {
                     add(
                             together,
-                            Part.DIAL_MEASURE,
+                            BudgetPart.DIAL_MEASURE,
                             inputs.factor().lines().get(inside.second()).part(),
                             1);
                 }
@@ -91,7 +91,7 @@ public final class FieldBudget {
     }
 
     /** Corrections known by other degrees of freedom do not rest on the same check points. */
-    private void add(List<Correlation> together, Part part, Part ofFactor, double coefficient) {
+    private void add(List<Correlation> together, BudgetPart part, BudgetPart ofFactor, double coefficient) {
         int here = place(lines, part);
         int there = place(inputs.factor().lines(), ofFactor);
         if (coefficient != 0
@@ -105,10 +105,10 @@ public final class FieldBudget {
 
     /** Where the parts of the factor begin among what is drawn: beyond any line of the budget. */
     private static int offset() {
-        return Part.values().length;
+        return BudgetPart.values().length;
     }
 
-    private static int place(List<BudgetLine> lines, Part part) {
+    private static int place(List<BudgetLine> lines, BudgetPart part) {
         return IntStream.range(0, lines.size())
                 .filter(i -> lines.get(i).part() == part)
                 .findFirst()

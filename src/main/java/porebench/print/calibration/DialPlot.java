@@ -78,7 +78,7 @@ final class DialPlot {
     }
 
     void draw(double left, double top, double width, double height) throws IOException {
-        Place place = new Place(left + LEFT, top + TOP, width - LEFT - RIGHT, height - TOP - BOTTOM);
+        Area place = new Area(left + LEFT, top + TOP, width - LEFT - RIGHT, height - TOP - BOTTOM);
         band(place);
         marks(place);
         pen.frame(place.left(), place.top(), place.width(), place.height(), 0.75);
@@ -98,23 +98,23 @@ final class DialPlot {
     }
 
     /** Where the axes stand. */
-    private record Place(double left, double top, double width, double height) {}
+    private record Area(double left, double top, double width, double height) {}
 
-    private double x(Place place, double truePercent) {
+    private double x(Area place, double truePercent) {
         return place.left() + air.share(truePercent) * place.width();
     }
 
-    private double y(Place place, double errorPercent) {
+    private double y(Area place, double errorPercent) {
         return place.top() + (1 - error.share(errorPercent)) * place.height();
     }
 
-    private void band(Place place) throws IOException {
+    private void band(Area place) throws IOException {
         double tolerance = found.curve().tolerancePercent();
         double from = y(place, tolerance);
         pen.shade(place.left(), from, place.width(), y(place, -tolerance) - from, 0.9);
     }
 
-    private void marks(Place place) throws IOException {
+    private void marks(Area place) throws IOException {
         for (int mark = 0; mark <= error.marks(); mark++) {
             double value = error.low() + mark * error.step();
             double at = y(place, value);
@@ -135,7 +135,7 @@ final class DialPlot {
         }
     }
 
-    private void line(Place place, DialCurve.Knot from, DialCurve.Knot to) throws IOException {
+    private void line(Area place, DialCurve.Knot from, DialCurve.Knot to) throws IOException {
         pen.line(
                 x(place, from.truePercent()),
                 y(place, from.errorPercent()),
@@ -144,7 +144,7 @@ final class DialPlot {
                 1.2);
     }
 
-    private void model(Place place) throws IOException {
+    private void model(Area place) throws IOException {
         double first = knots.get(0).truePercent();
         double span = knots.get(knots.size() - 1).truePercent() - first;
         for (int step = 0; step < MODEL_STEPS; step += 2) {
@@ -159,7 +159,7 @@ final class DialPlot {
         }
     }
 
-    private void point(Place place, DialCurve.Knot knot) throws IOException {
+    private void point(Area place, DialCurve.Knot knot) throws IOException {
         double x = x(place, knot.truePercent());
         double y = y(place, knot.errorPercent());
         double up = y(place, knot.errorPercent() + 2 * knot.standardUncertaintyPercent());

@@ -33,8 +33,8 @@ final class CardTable {
     }
 
     /** Returns the place that a width and a height, headings included, leave for readings. */
-    ReadingGrid.Place place(double width, double height) {
-        return new ReadingGrid.Place(width, height - HEADING_HEIGHT, this::cellWidth);
+    ReadingGrid.Room place(double width, double height) {
+        return new ReadingGrid.Room(width, height - HEADING_HEIGHT, this::cellWidth);
     }
 
     private double cellWidth(List<PassWindow.Row> rows) throws IOException {

@@ -46,7 +46,7 @@ record ReadingGrid(List<PassWindow.Row> rows, int every, int columns, int lines,
      * @param height its height below the headings, in points
      * @param cellWidth how wide a cell is
      */
-    record Place(double width, double height, CellWidth cellWidth) {}
+    record Room(double width, double height, CellWidth cellWidth) {}
 
     /**
      * Chooses the readings.
@@ -55,7 +55,7 @@ record ReadingGrid(List<PassWindow.Row> rows, int every, int columns, int lines,
      * @param target the target air, in % air, about which the table stands when no reading passes
      * @param place the place the table has
      */
-    static ReadingGrid choose(PassWindow window, BigDecimal target, Place place) throws IOException {
+    static ReadingGrid choose(PassWindow window, BigDecimal target, Room place) throws IOException {
         ReadingGrid best = grid(window.rows(), 1, target, place);
         for (int every : STEPS) {
             if (best.size >= COMFORTABLE) {
@@ -67,7 +67,7 @@ record ReadingGrid(List<PassWindow.Row> rows, int every, int columns, int lines,
         return best;
     }
 
-    private static ReadingGrid grid(List<PassWindow.Row> all, int every, BigDecimal target, Place place)
+    private static ReadingGrid grid(List<PassWindow.Row> all, int every, BigDecimal target, Room place)
             throws IOException {
         List<PassWindow.Row> stepped = new ArrayList<>();
         for (int index = 0; index < all.size(); index += every) {
@@ -91,11 +91,11 @@ record ReadingGrid(List<PassWindow.Row> rows, int every, int columns, int lines,
     }
 
     /** Returns the largest type at which readings are no wider than their column, in points. */
-    private static double widest(Place place, int columns, List<PassWindow.Row> rows) throws IOException {
+    private static double widest(Room place, int columns, List<PassWindow.Row> rows) throws IOException {
         return place.width() / columns / place.cellWidth().of(rows);
     }
 
-    private static int bestColumns(Place place, double cell, int needed) {
+    private static int bestColumns(Room place, double cell, int needed) {
         int best = 2;
         for (int columns = 3; columns <= MOST_COLUMNS; columns++) {
             best = size(place, cell, needed, columns) > size(place, cell, needed, best) ? columns : best;
@@ -103,7 +103,7 @@ record ReadingGrid(List<PassWindow.Row> rows, int every, int columns, int lines,
         return best;
     }
 
-    private static double size(Place place, double cell, int needed, int columns) {
+    private static double size(Room place, double cell, int needed, int columns) {
         int lines = (needed + columns - 1) / columns;
         return Math.min(LARGEST, Math.min(place.width() / columns / cell, place.height() / lines / LINE));
     }

@@ -12,7 +12,7 @@ public final class Facts {
     private static final double SMALL = 7;
 
     private final Pen pen;
-    private final List<Place> places = new ArrayList<>();
+    private final List<Fitted> places = new ArrayList<>();
     private double valueHeight;
 
     /**
@@ -24,7 +24,7 @@ public final class Facts {
      */
     public record Fact(String label, String value, double share) {}
 
-    private record Place(FittedText label, FittedText value, double width) {}
+    private record Fitted(FittedText label, FittedText value, double width) {}
 
     /**
      * Measures facts.
@@ -41,8 +41,8 @@ public final class Facts {
         for (Fact fact : facts) {
             double place = fact.share() * unit;
             FittedText value = value(fact.value(), size, place);
-            places.add(
-                    new Place(TextFit.line(Weight.REGULAR, LABEL, place).fit(pen.faces(), fact.label()), value, place));
+            places.add(new Fitted(
+                    TextFit.line(Weight.REGULAR, LABEL, place).fit(pen.faces(), fact.label()), value, place));
             valueHeight = Math.max(valueHeight, value.height());
         }
     }
@@ -63,7 +63,7 @@ public final class Facts {
     public void draw(double left, double top) throws IOException {
         double x = left;
         double valueTop = top + LABEL * FittedText.LEADING;
-        for (Place place : places) {
+        for (Fitted place : places) {
             pen.text(place.label(), x, top, place.width(), Align.LEFT);
             if (place.value().lines().get(0).isEmpty()) {
                 pen.line(x, valueTop + valueHeight, x + place.width(), valueTop + valueHeight, 0.5);

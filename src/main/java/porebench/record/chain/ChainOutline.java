@@ -12,7 +12,7 @@ import porebench.method.Place;
  * @param tables its tables, that of the entries first
  * @param place where this stands when it was read from a file
  */
-public record ChainOutline(int step, long entries, String hash, List<Table> tables, Place place) {
+public record ChainOutline(int step, long entries, String hash, List<TableOutline> tables, Place place) {
     public ChainOutline {
         tables = List.copyOf(tables);
     }
@@ -24,8 +24,8 @@ public record ChainOutline(int step, long entries, String hash, List<Table> tabl
      * @param columns its columns in their order, the number of the entry among them
      * @param heading where they are named when they were read from a file; else the table
      */
-    public record Table(String name, List<String> columns, Place heading) {
-        public Table {
+    public record TableOutline(String name, List<String> columns, Place heading) {
+        public TableOutline {
             columns = List.copyOf(columns);
         }
     }

@@ -231,7 +231,7 @@ public record LaboratoryComparison(
         return repeatability
                 .meaningful()
                 .map(known -> new MeanSquareIntervals(confidence)
-                        .sum(new MeanSquareIntervals.Part(1, within()))
+                        .sum(new MeanSquareIntervals.Weighted(1, within()))
                         .ofRoots());
     }
 
@@ -249,10 +249,10 @@ public record LaboratoryComparison(
         MeanSquareIntervals intervals = new MeanSquareIntervals(confidence);
         double count = sums.effectiveCount();
         MeanSquare between = new MeanSquare(sums.laboratories() - 1, sums.between());
-        MeanSquareIntervals.Part ofBetween = new MeanSquareIntervals.Part(1 / count, between);
+        MeanSquareIntervals.Weighted ofBetween = new MeanSquareIntervals.Weighted(1 / count, between);
         VarianceInterval variance = sums.degreesWithin() == 0
                 ? intervals.sum(ofBetween)
-                : intervals.sum(ofBetween, new MeanSquareIntervals.Part(1 - 1 / count, within()));
+                : intervals.sum(ofBetween, new MeanSquareIntervals.Weighted(1 - 1 / count, within()));
         return Optional.of(variance.ofRoots());
     }
 

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.apache.commons.math3.distribution.GammaDistribution;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
-import porebench.statistics.variance.MeanSquareIntervals.Part;
+import porebench.statistics.variance.MeanSquareIntervals.Weighted;
 
 /**
  * The generalised confidence interval of the gauge's share of the total variance.
@@ -22,7 +22,8 @@ final class GaugeShares {
 
     private GaugeShares() {}
 
-    static Optional<VarianceInterval> interval(Part[] gauge, Part sample, int lessAt, double confidence, long seed) {
+    static Optional<VarianceInterval> interval(
+            Weighted[] gauge, Weighted sample, int lessAt, double confidence, long seed) {
         return interval(gauge, sample, lessAt, confidence, seed, DRAWS);
     }
 
@@ -35,7 +36,7 @@ final class GaugeShares {
      * @return empty where no mean square is above 0
      */
     static Optional<VarianceInterval> interval(
-            Part[] gauge, Part sample, int lessAt, double confidence, long seed, int draws) {
+            Weighted[] gauge, Weighted sample, int lessAt, double confidence, long seed, int draws) {
         if (sample.value() == 0 && Arrays.stream(gauge).allMatch(part -> part.value() == 0)) {
             return Optional.empty();
         }
@@ -53,7 +54,7 @@ final class GaugeShares {
                 double drawn = gauge[i].degrees() / chances[i].sample();
                 reading += gauge[i].value() * drawn;
                 if (i == lessAt) {
-                    taken = new Part(sample.weight(), gauge[i].of()).value() * drawn;
+                    taken = new Weighted(sample.weight(), gauge[i].of()).value() * drawn;
                 }
             }
             double samples = sample.value() * sample.degrees() / ofSample.sample() - taken;
@@ -64,7 +65,7 @@ final class GaugeShares {
         return Optional.of(new VarianceInterval(quantile(shares, tail), quantile(shares, 1 - tail), confidence));
     }
 
-    private static GammaDistribution chance(RandomGenerator random, Part part) {
+    private static GammaDistribution chance(RandomGenerator random, Weighted part) {
         return new GammaDistribution(
                 random, part.degrees() / 2.0, 2, GammaDistribution.DEFAULT_INVERSE_ABSOLUTE_ACCURACY);
     }

@@ -3,7 +3,7 @@ package porebench.statistics.variance;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import porebench.statistics.Judged;
-import porebench.statistics.variance.MeanSquareIntervals.Part;
+import porebench.statistics.variance.MeanSquareIntervals.Weighted;
 
 /**
  * A crossed gauge study: how much of the spread of readings comes from the samples, and how much from reading them.
@@ -57,21 +57,21 @@ public final class GaugeStudy {
         double ofSample = 1 / (anova.operators() * repeats);
         error = isWithInteraction ? anova.interaction() : anova.interaction().with(anova.repeatability());
         MeanSquare single = isWithInteraction ? anova.repeatability() : error;
-        repeatability = new VarianceEstimate(single.meanSquare().orElseThrow(), intervals.sum(new Part(1, single)));
+        repeatability = new VarianceEstimate(single.meanSquare().orElseThrow(), intervals.sum(new Weighted(1, single)));
         operator = difference(intervals, ofOperator, anova.operator(), error);
         sample = difference(intervals, ofSample, anova.sample(), error);
         interaction =
                 isWithInteraction ? Optional.of(difference(intervals, 1 / repeats, error, single)) : Optional.empty();
-        Part[] gauge = isWithInteraction
-                ? new Part[] {
-                    new Part(ofOperator, anova.operator()),
-                    new Part((anova.samples() - 1) * ofOperator, error),
-                    new Part(1 - 1 / repeats, single)
+        Weighted[] gauge = isWithInteraction
+                ? new Weighted[] {
+                    new Weighted(ofOperator, anova.operator()),
+                    new Weighted((anova.samples() - 1) * ofOperator, error),
+                    new Weighted(1 - 1 / repeats, single)
                 }
-                : new Part[] {new Part(ofOperator, anova.operator()), new Part(1 - ofOperator, error)};
+                : new Weighted[] {new Weighted(ofOperator, anova.operator()), new Weighted(1 - ofOperator, error)};
         gaugeInterval = intervals.sum(gauge);
         gaugeShareInterval =
-                GaugeShares.interval(gauge, new Part(ofSample, anova.sample()), ERROR_IN_GAUGE, confidence, seed);
+                GaugeShares.interval(gauge, new Weighted(ofSample, anova.sample()), ERROR_IN_GAUGE, confidence, seed);
     }
 
     /**
@@ -89,8 +89,8 @@ public final class GaugeStudy {
 
     private static VarianceEstimate difference(
             MeanSquareIntervals intervals, double weight, MeanSquare more, MeanSquare less) {
-        Part one = new Part(weight, more);
-        Part other = new Part(weight, less);
+        Weighted one = new Weighted(weight, more);
+        Weighted other = new Weighted(weight, less);
         return new VarianceEstimate(one.value() - other.value(), intervals.difference(one, other));
     }
 

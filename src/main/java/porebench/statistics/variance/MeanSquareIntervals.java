@@ -27,7 +27,7 @@ public final class MeanSquareIntervals {
     }
 
     /** A mean square with the weight it has in a sum. */
-    public record Part(double weight, MeanSquare of) {
+    public record Weighted(double weight, MeanSquare of) {
         double value() {
             return weight * of.meanSquare().orElseThrow();
         }
@@ -38,11 +38,11 @@ public final class MeanSquareIntervals {
     }
 
     /** Returns the interval of a sum of parts, each with a weight greater than 0. */
-    public VarianceInterval sum(Part... parts) {
+    public VarianceInterval sum(Weighted... parts) {
         double value = 0;
         double below = 0;
         double above = 0;
-        for (Part part : parts) {
+        for (Weighted part : parts) {
             value += part.value();
             below += square(down(part.degrees()) * part.value());
             above += square(up(part.degrees()) * part.value());
@@ -51,7 +51,7 @@ public final class MeanSquareIntervals {
     }
 
     /** Returns the interval of one part less another, both with weights greater than 0. */
-    VarianceInterval difference(Part more, Part less) {
+    VarianceInterval difference(Weighted more, Weighted less) {
         double f = new FRatio(more.degrees(), less.degrees()).upperPoint(tail);
         double inverse = new FRatio(more.degrees(), less.degrees()).upperPoint(1 - tail);
         double downMore = down(more.degrees());

@@ -42,7 +42,7 @@ public final class Rebuilding {
     public void checkTables(ChainOutline outline) {
         Map<String, List<String>> known = new HashMap<>();
         stored.tables().forEach(table -> known.put(table.name(), table.columns()));
-        for (ChainOutline.Table table : outline.tables()) {
+        for (ChainOutline.TableOutline table : outline.tables()) {
             List<String> columns = known.get(table.name());
             if (columns == null) {
                 throw refused(table.heading(), 0, "whole.table-unknown", table.name());

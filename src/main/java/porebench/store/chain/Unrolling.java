@@ -47,11 +47,11 @@ public final class Unrolling {
     }
 
     /** Returns all tables that hold what a lab book keeps. */
-    List<ChainOutline.Table> tables() {
+    List<ChainOutline.TableOutline> tables() {
         Stream<String> ofRecords = RecordTable.all().stream()
                 .flatMap(table -> Stream.concat(Stream.of(table.name()), table.partTables().stream()));
         return Stream.concat(Stream.of(ChainEntry.TABLE), ofRecords)
-                .map(name -> new ChainOutline.Table(name, columns(name, "cid", 0), Place.of(name)))
+                .map(name -> new ChainOutline.TableOutline(name, columns(name, "cid", 0), Place.of(name)))
                 .toList();
     }
 

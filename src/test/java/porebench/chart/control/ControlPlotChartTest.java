@@ -24,7 +24,7 @@ import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
 import porebench.chart.PlotData;
-import porebench.chart.look.Drawing;
+import porebench.chart.look.PlotDrawing;
 import porebench.chart.look.PlotPoint;
 import porebench.chart.look.PlotPoints;
 import porebench.chart.look.PointLook;
@@ -74,7 +74,7 @@ class ControlPlotChartTest {
     }
 
     private static int count(XYPlot plot, PointLook look) {
-        XYDataset points = plot.getDataset(Drawing.POINTS);
+        XYDataset points = plot.getDataset(PlotDrawing.POINTS);
         return points.getItemCount(points.indexOf(look.name()));
     }
 
@@ -94,7 +94,7 @@ class ControlPlotChartTest {
 
     @Test
     void noLineReachesFromOnePhaseToTheNextAndLimitsThatGoOnAreOneLine() {
-        XYDataset lines = PlotPoint.parts(chart(plot(false))).get(0).getDataset(Drawing.LINES);
+        XYDataset lines = PlotPoint.parts(chart(plot(false))).get(0).getDataset(PlotDrawing.LINES);
         int joined = lines.indexOf("joined");
         List<Double> y = new ArrayList<>();
         for (int i = 0; i < lines.getItemCount(joined); i++) {
@@ -247,7 +247,7 @@ class ControlPlotChartTest {
     void struckAndVoidTrialsAreDrawnAsSuchAndNamedInTheLegend() {
         JFreeChart chart = chart(withOthers());
         XYPlot level = PlotPoint.parts(chart).get(0);
-        XYDataset points = level.getDataset(Drawing.POINTS);
+        XYDataset points = level.getDataset(PlotDrawing.POINTS);
         int struck = points.indexOf(PointLook.STRUCK.name());
         assertThat(points.getXValue(struck, 0)).isEqualTo(2.25);
         assertThat(points.getYValue(struck, 0)).isEqualTo(1.4);
@@ -289,12 +289,12 @@ class ControlPlotChartTest {
                 List.of(),
                 OptionalDouble.empty());
         JFreeChart chart = chart(plot);
-        XYDataset points = chart.getXYPlot().getDataset(Drawing.POINTS);
+        XYDataset points = chart.getXYPlot().getDataset(PlotDrawing.POINTS);
         int counted = points.indexOf(PointLook.COUNTED.name());
         assertThat(List.of(points.getYValue(counted, 0), points.getYValue(counted, 1), points.getYValue(counted, 2)))
                 .containsExactly(0.1, -0.2, -0.0);
         assertThat(points.getYValue(points.indexOf(PointLook.SIGNAL.name()), 0)).isEqualTo(0.6);
-        XYDataset lines = chart.getXYPlot().getDataset(Drawing.LINES);
+        XYDataset lines = chart.getXYPlot().getDataset(PlotDrawing.LINES);
         assertThat(lines.getYValue(lines.indexOf("lower"), 1)).isEqualTo(-0.2);
         assertThat(chart.getXYPlot().getRangeAxis().getRange().contains(-0.5)).isTrue();
         assertThat(plot.table().rows().get(1)).endsWith("counted", "", "0.6", "0", "0.05", "0.5", "");
@@ -368,7 +368,7 @@ class ControlPlotChartTest {
         chart.createBufferedImage(1000, 480);
         assertThat(count(plot, PointLook.COUNTED)).isBetween(1000, 2000);
         assertThat(count(plot, PointLook.SIGNAL)).isEqualTo(100);
-        XYDataset lines = plot.getDataset(Drawing.LINES);
+        XYDataset lines = plot.getDataset(PlotDrawing.LINES);
         assertThat(lines.getItemCount(lines.indexOf("joined"))).isBetween(1000, 4000);
         assertThat(PlotPoints.of(chart)).hasSize(100_000);
         plot.getDomainAxis().setRange(1000, 1100);

@@ -19,7 +19,7 @@ import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
 import porebench.chart.PlotData;
-import porebench.chart.look.Drawing;
+import porebench.chart.look.PlotDrawing;
 import porebench.chart.look.PlotWords;
 import porebench.chart.look.PointLook;
 import porebench.chart.look.TrialTip;
@@ -45,7 +45,7 @@ class TrialOrderChartTest {
 
     @Test
     void pointsStandByStateAtTheirPlaceInTheOrder() {
-        XYDataset trials = plot(PlotData.mixed()).getDataset(Drawing.POINTS);
+        XYDataset trials = plot(PlotData.mixed()).getDataset(PlotDrawing.POINTS);
         int counted = trials.indexOf("COUNTED");
         int struck = trials.indexOf("STRUCK");
         assertThat(trials.getItemCount(counted)).isEqualTo(2);
@@ -58,7 +58,7 @@ class TrialOrderChartTest {
     @Test
     void aVoidTrialWithoutAValueIsMarkedAtTheFoot() {
         XYPlot plot = plot(PlotData.mixed());
-        XYDataset trials = plot.getDataset(Drawing.POINTS);
+        XYDataset trials = plot.getDataset(PlotDrawing.POINTS);
         int voided = trials.indexOf("VOID");
         double low = plot.getRangeAxis().getLowerBound();
         double high = plot.getRangeAxis().getUpperBound();
@@ -69,7 +69,7 @@ class TrialOrderChartTest {
 
     @Test
     void meanAndReportedFactorRunAcrossAllTrials() {
-        XYDataset lines = plot(PlotData.mixed()).getDataset(Drawing.LINES);
+        XYDataset lines = plot(PlotData.mixed()).getDataset(PlotDrawing.LINES);
         int mean = lines.indexOf("mean");
         int reported = lines.indexOf("reported");
         assertThat(lines.getYValue(mean, 0)).isEqualTo(0.45);
@@ -132,10 +132,11 @@ class TrialOrderChartTest {
     @Test
     void hoverTellsTheWholeTrial() {
         XYPlot plot = plot(PlotData.mixed());
-        XYDataset trials = plot.getDataset(Drawing.POINTS);
+        XYDataset trials = plot.getDataset(PlotDrawing.POINTS);
         int struck = trials.indexOf("STRUCK");
-        String tip =
-                plot.getRenderer(Drawing.POINTS).getToolTipGenerator(struck, 0).generateToolTip(trials, struck, 0);
+        String tip = plot.getRenderer(PlotDrawing.POINTS)
+                .getToolTipGenerator(struck, 0)
+                .generateToolTip(trials, struck, 0);
         assertThat(tip)
                 .isEqualTo("<html>Trial K7-3<br>2026-03-02 10:30, R. Vane, meter meter-2<br>G = 1.40 % air<br>"
                         + "struck: spilled &lt;half&gt; the water</html>");

@@ -16,7 +16,7 @@ import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
 import porebench.chart.PlotData;
-import porebench.chart.look.Drawing;
+import porebench.chart.look.PlotDrawing;
 
 class TrialTimeChartTest {
     private static XYPlot plot(FactorOverTime data) {
@@ -29,13 +29,13 @@ class TrialTimeChartTest {
 
     @Test
     void trialsStandAtTheirTimeAsWritten() {
-        XYDataset trials = plot(PlotData.overTime()).getDataset(Drawing.POINTS);
+        XYDataset trials = plot(PlotData.overTime()).getDataset(PlotDrawing.POINTS);
         assertThat(trials.getXValue(trials.indexOf("COUNTED"), 0)).isEqualTo(at("2026-03-02T10:30:00Z"));
     }
 
     @Test
     void aFactorHoldsUntilTheNextAndAWithdrawalLeavesAGap() {
-        XYDataset lines = plot(PlotData.overTime()).getDataset(Drawing.LINES);
+        XYDataset lines = plot(PlotData.overTime()).getDataset(PlotDrawing.LINES);
         assertThat(lines.getItemCount(0)).isEqualTo(5);
         assertThat(lines.getXValue(0, 0)).isEqualTo(at("2026-01-10T00:00:00Z"));
         assertThat(lines.getYValue(0, 0)).isEqualTo(0.3);

@@ -15,7 +15,7 @@ import org.jfree.data.xy.IntervalXYDataset;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
 import porebench.chart.PlotData;
-import porebench.chart.look.Drawing;
+import porebench.chart.look.PlotDrawing;
 
 class MeterChartsTest {
     private static final DialErrors DIAL = new DialErrors(
@@ -51,7 +51,7 @@ class MeterChartsTest {
 
     @Test
     void checkPointsStandWithTheirBarsByWhetherTheyPass() {
-        IntervalXYDataset points = (IntervalXYDataset) dial().getDataset(Drawing.POINTS);
+        IntervalXYDataset points = (IntervalXYDataset) dial().getDataset(PlotDrawing.POINTS);
         int passed = points.indexOf("passed");
         int failed = points.indexOf("failed");
         assertThat(points.getXValue(passed, 0)).isEqualTo(5);
@@ -63,7 +63,7 @@ class MeterChartsTest {
 
     @Test
     void theErrorIsHeldBeyondThePointsAndTheModelStandsBeside() {
-        XYDataset lines = dial().getDataset(Drawing.LINES);
+        XYDataset lines = dial().getDataset(PlotDrawing.LINES);
         int before = lines.indexOf("before");
         int beyond = lines.indexOf("beyond");
         assertThat(lines.getYValue(before, 0)).isEqualTo(0.05);
@@ -95,9 +95,9 @@ class MeterChartsTest {
                         "check point, outside the tolerance",
                         "predicted by Boyle and Mariotte",
                         "tolerance, ±0.10 % air");
-        XYDataset points = plot.getDataset(Drawing.POINTS);
+        XYDataset points = plot.getDataset(PlotDrawing.POINTS);
         int failed = points.indexOf("failed");
-        assertThat(plot.getRenderer(Drawing.POINTS)
+        assertThat(plot.getRenderer(PlotDrawing.POINTS)
                         .getToolTipGenerator(failed, 0)
                         .generateToolTip(points, failed, 0))
                 .contains("10.00 % air reads 10.20 %", "error +0.20 % air", "does not pass");
@@ -105,12 +105,12 @@ class MeterChartsTest {
 
     @Test
     void aVolumeHoldsUntilTheNextAndTheLastUntilToday() {
-        XYDataset steps = bowl().getDataset(Drawing.LINES);
+        XYDataset steps = bowl().getDataset(PlotDrawing.LINES);
         assertThat(steps.getXValue(0, 1)).isEqualTo(at("2026-03-01T00:00:00Z"));
         assertThat(steps.getYValue(0, 1)).isEqualTo(7.05);
         assertThat(steps.getXValue(0, 3)).isEqualTo(at("2026-04-01T00:00:00Z"));
         assertThat(steps.getYValue(0, 3)).isEqualTo(7.04);
-        IntervalXYDataset found = (IntervalXYDataset) bowl().getDataset(Drawing.POINTS);
+        IntervalXYDataset found = (IntervalXYDataset) bowl().getDataset(PlotDrawing.POINTS);
         assertThat(found.getStartYValue(found.indexOf("passed"), 0)).isEqualTo(7.05 - 0.002);
         assertThat(bowl().getRangeAxis().getLabel()).isEqualTo("bowl volume (L)");
     }

@@ -16,9 +16,9 @@ import porebench.desk.HeldTasks;
 import porebench.method.Problem;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetLine;
+import porebench.method.budget.BudgetPart;
 import porebench.method.budget.BudgetResult;
 import porebench.method.budget.Origin;
-import porebench.method.budget.Part;
 import porebench.record.SampleCalibrations;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MeterId;
@@ -309,7 +309,7 @@ class BudgetModelTest {
     @Test
     void hasWordsForEverything() {
         BudgetModel model = model();
-        for (Part part : Part.values()) {
+        for (BudgetPart part : BudgetPart.values()) {
             assertThat(model.texts().get("part." + part.symbol())).isNotBlank();
             assertThat(model.texts().get("largest." + part.symbol())).isNotBlank();
         }

@@ -270,7 +270,9 @@ class SavingWindowTest {
                     any.readings(),
                     "somebody else's",
                     any.keptBecause(),
-                    any.struckBecause());
+                    any.struckBecause(),
+                    Optional.empty(),
+                    false);
             assertThat(other.keep(List.of(Draft.of(taken)), "N. Orrin", "meanwhile"))
                     .isEmpty();
         }

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import porebench.evidence.FactorHistory.Change;
+import porebench.evidence.FactorHistory.HistoryChange;
 import porebench.exchange.DemoLaboratory;
 import porebench.record.book.LabBook;
 import porebench.statistics.control.PhasedChart;
@@ -59,8 +59,8 @@ class OverTimeDemoTest {
                         assertThat(point.first().trial().struckBecause()).isEmpty());
         assertThat(model.outcome().series().points().stream()
                         .flatMap(point -> point.changes().stream())
-                        .map(Change::of))
-                .contains(Change.Of.CALIBRATION);
+                        .map(HistoryChange::of))
+                .contains(HistoryChange.Of.CALIBRATION);
     }
 
     @Test

@@ -30,7 +30,7 @@ class KeptReasonTest {
     @BeforeEach
     void keepADoubtfulTrial() {
         bench.keep(BenchBook.determination(1, DAY));
-        bench.keep(BenchBook.trial("K7-T1", 1, DAY, "5.9").kept(REASON));
+        bench.keep(BenchBook.trial("K7-T1", 1, DAY, "5.9").keptFor(Optional.of(REASON)));
         model = new TrialsModel(bench.select().desk);
         model.select(Optional.of(new TrialId("K7-T1")));
     }
@@ -87,7 +87,7 @@ class KeptReasonTest {
         Trial stands =
                 bench.book.latest(Trial.class, "K7-T1").map(Version::value).orElseThrow();
         assertThat(stands.struckBecause()).isEmpty();
-        assertThat(stands).isEqualTo(BenchBook.trial("K7-T1", 1, DAY, "5.9").kept(REASON));
+        assertThat(stands).isEqualTo(BenchBook.trial("K7-T1", 1, DAY, "5.9").keptFor(Optional.of(REASON)));
     }
 
     @Test

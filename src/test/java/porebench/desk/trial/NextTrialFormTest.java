@@ -38,7 +38,9 @@ class NextTrialFormTest {
                 trial.readings(),
                 trial.remarks(),
                 trial.keptBecause(),
-                trial.struckBecause());
+                trial.struckBecause(),
+                Optional.empty(),
+                false);
     }
 
     private void outOfService(String id) {

@@ -19,13 +19,13 @@ import porebench.evidence.LaboratoryScatter;
 import porebench.evidence.MeterScale;
 import porebench.method.MeterType;
 import porebench.method.budget.Budget;
+import porebench.method.budget.BudgetPart;
 import porebench.method.budget.DialCorrection;
 import porebench.method.budget.FactorBudget;
 import porebench.method.budget.FactorInputs;
 import porebench.method.budget.FieldInputs;
 import porebench.method.budget.Omission;
 import porebench.method.budget.Origin;
-import porebench.method.budget.Part;
 import porebench.method.budget.Sample;
 import porebench.method.budget.Water;
 import porebench.method.meter.CheckAmount;
@@ -91,7 +91,9 @@ class BudgetInputsTest {
                         false),
                 "",
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                false);
     }
 
     /** Readings 5.4, 5.4, 5.5 less 5.0 % each, in a bowl stated as 7.050 L and never weighed. */
@@ -214,7 +216,7 @@ class BudgetInputsTest {
         assertThat(sample.standardUncertaintyKilograms()).isEqualTo(Math.sqrt(2 * 1e-4 / 12 + 4e-6 / 3), within(1e-9));
         Budget budget = FactorBudget.of(inputs);
         assertThat(budget.valuePercent()).isEqualTo(inputs.factors().mean(), within(1e-9));
-        assertThat(budget.lines()).extracting(line -> line.part()).contains(Part.BOWL, Part.SAMPLE);
+        assertThat(budget.lines()).extracting(line -> line.part()).contains(BudgetPart.BOWL, BudgetPart.SAMPLE);
         assertThat(budget.omissions())
                 .containsExactly(Omission.DIAL_NEVER_CHECKED, Omission.BOWL_NEVER_WEIGHED, Omission.OCCASIONS);
     }
@@ -252,7 +254,9 @@ class BudgetInputsTest {
                         false),
                 "",
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                false);
         Books.keep(bench.book, Samples.meter("A-1", MeterType.A), typeA);
         assertThat(read.meterType()).isEqualTo(MeterType.B);
         FactorInputs inputs = inputs();

@@ -20,12 +20,12 @@ import porebench.evidence.LaboratoryScatter;
 import porebench.method.MeterType;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetLine;
+import porebench.method.budget.BudgetPart;
 import porebench.method.budget.FactorBudget;
 import porebench.method.budget.FactorInputs;
 import porebench.method.budget.FieldBudget;
 import porebench.method.budget.Omission;
 import porebench.method.budget.Origin;
-import porebench.method.budget.Part;
 import porebench.method.budget.Sample;
 import porebench.method.meter.CheckAmount;
 import porebench.method.meter.DialCheck;
@@ -68,7 +68,7 @@ class BudgetOfEquipmentTest {
                 .orElseThrow();
     }
 
-    private static BudgetLine line(Budget budget, Part part) {
+    private static BudgetLine line(Budget budget, BudgetPart part) {
         return budget.lines().stream()
                 .filter(line -> line.part() == part)
                 .findFirst()
@@ -80,11 +80,13 @@ class BudgetOfEquipmentTest {
         Books.keep(bench.book, SampleEquipment.equipment("VES-1", EquipmentKind.VESSEL, "0.05", "0.03"));
         assertThat(inputs().water().orElseThrow().limitPercent()).isEqualTo(0.03);
         assertThat(inputs().water().orElseThrow().limitOrigin()).isEqualTo(Origin.EQUIPMENT);
-        assertThat(line(FactorBudget.of(inputs()), Part.SHARE_MEASURE).origin()).isEqualTo(Origin.EQUIPMENT);
+        assertThat(line(FactorBudget.of(inputs()), BudgetPart.SHARE_MEASURE).origin())
+                .isEqualTo(Origin.EQUIPMENT);
         Books.keep(bench.book, SampleEquipment.uncalibrated("VES-2", EquipmentKind.VESSEL, "0.05"));
         assertThat(inputs().water().orElseThrow().limitPercent()).isEqualTo(0.05);
         assertThat(FactorBudget.of(inputs()).omissions()).contains(Omission.VESSEL_NOT_CALIBRATED);
-        assertThat(line(FactorBudget.of(inputs()), Part.SHARE_MEASURE).origin()).isEqualTo(Origin.ASSUMED);
+        assertThat(line(FactorBudget.of(inputs()), BudgetPart.SHARE_MEASURE).origin())
+                .isEqualTo(Origin.ASSUMED);
     }
 
     /** Masses of 4.900 and 7.350 kg: digits of 1 g each, and the balance's 0.3 g twice, or the usual gram. */
@@ -163,7 +165,9 @@ class BudgetOfEquipmentTest {
                 plain.readings(),
                 "",
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                false);
     }
 
     private static Trial weighed(String id) {
@@ -190,7 +194,9 @@ class BudgetOfEquipmentTest {
                         false),
                 "",
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                false);
     }
 
     /** The dial was checked in % of the bowl, by a vessel that was not calibrated that day; the trials had a sound one. */
@@ -204,8 +210,8 @@ class BudgetOfEquipmentTest {
         Books.keep(
                 bench.book, old, sound, SampleCalibrations.dialCalibration("C-1", "B-1", before, "0.0", "5.0", "10.0"));
         Budget factor = FactorBudget.of(inputs());
-        assertThat(line(factor, Part.SHARE_MEASURE).origin()).isEqualTo(Origin.EQUIPMENT);
-        assertThat(line(factor, Part.DIAL_MEASURE).origin()).isEqualTo(Origin.ASSUMED);
+        assertThat(line(factor, BudgetPart.SHARE_MEASURE).origin()).isEqualTo(Origin.EQUIPMENT);
+        assertThat(line(factor, BudgetPart.DIAL_MEASURE).origin()).isEqualTo(Origin.ASSUMED);
         assertThat(factor.omissions()).contains(Omission.VESSEL_NOT_CALIBRATED);
         Evidence evidence = bench.evidence();
         Budget field = FieldBudget.of(new FieldBudgetInputs(
@@ -215,7 +221,7 @@ class BudgetOfEquipmentTest {
                         evidence.equipment(),
                         factor)
                 .of(6.0, Optional.of(new MeterId("B-1")), DAY, 0.4, OptionalDouble.empty()));
-        assertThat(line(field, Part.DIAL_MEASURE).origin()).isEqualTo(Origin.ASSUMED);
+        assertThat(line(field, BudgetPart.DIAL_MEASURE).origin()).isEqualTo(Origin.ASSUMED);
         assertThat(field.omissions()).containsExactly(Omission.VESSEL_NOT_CALIBRATED);
     }
 

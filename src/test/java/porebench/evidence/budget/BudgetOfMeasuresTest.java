@@ -110,7 +110,9 @@ class BudgetOfMeasuresTest {
                         false),
                 "",
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                false);
     }
 
     /** A dial that was found right with water measured in one way. */

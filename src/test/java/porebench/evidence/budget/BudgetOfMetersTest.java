@@ -79,7 +79,9 @@ class BudgetOfMetersTest {
                         false),
                 "",
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                false);
     }
 
     /** Of two statements of one volume the one with fewer digits is the worse, and stands for both. */
@@ -122,7 +124,9 @@ class BudgetOfMetersTest {
                 readings,
                 "",
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                false);
     }
 
     /**

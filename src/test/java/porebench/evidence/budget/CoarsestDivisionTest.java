@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -65,7 +66,9 @@ class CoarsestDivisionTest {
                         made.readings(),
                         made.remarks(),
                         made.keptBecause(),
-                        made.struckBecause()));
+                        made.struckBecause(),
+                        Optional.empty(),
+                        false));
     }
 
     private void assertDivision(double percent) {

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -196,7 +197,9 @@ class IntakeTest {
                 trial.readings(),
                 "",
                 trial.keptBecause(),
-                trial.struckBecause());
+                trial.struckBecause(),
+                Optional.empty(),
+                false);
         Intake.Result result = check(Samples.mix("M-8", "S-1", "S-8"), elsewhere);
         assertThat(result.problems())
                 .containsExactly(

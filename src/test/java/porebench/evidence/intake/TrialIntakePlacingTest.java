@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -61,7 +62,9 @@ class TrialIntakePlacingTest {
                 plain.readings(),
                 plain.remarks(),
                 plain.keptBecause(),
-                plain.struckBecause());
+                plain.struckBecause(),
+                Optional.empty(),
+                false);
     }
 
     private static Trial loose(String id, int daysLater) {

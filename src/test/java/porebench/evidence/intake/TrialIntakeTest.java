@@ -131,6 +131,8 @@ class TrialIntakeTest {
                 readings,
                 trial.remarks(),
                 trial.keptBecause(),
-                trial.struckBecause());
+                trial.struckBecause(),
+                Optional.empty(),
+                false);
     }
 }

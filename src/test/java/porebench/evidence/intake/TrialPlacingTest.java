@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import porebench.method.Problem;
@@ -35,7 +36,9 @@ class TrialPlacingTest {
                 plain.readings(),
                 plain.remarks(),
                 plain.keptBecause(),
-                plain.struckBecause());
+                plain.struckBecause(),
+                Optional.empty(),
+                false);
     }
 
     private static TrialPlacing placing(int known, String... taken) {

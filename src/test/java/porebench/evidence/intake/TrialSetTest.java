@@ -60,7 +60,9 @@ class TrialSetTest {
                         false),
                 trial.remarks(),
                 trial.keptBecause(),
-                trial.struckBecause());
+                trial.struckBecause(),
+                Optional.empty(),
+                false);
     }
 
     /** Returns each set as its determination and its trials. */

@@ -78,7 +78,10 @@ class IssuingTest {
                         "first factor",
                         1,
                         Map.of(new SourceId("S-1"), 1, new SourceId("S-2"), 1),
-                        "astm-c231"));
+                        "astm-c231",
+                        "",
+                        "",
+                        Grounds.NONE));
     }
 
     @Test
@@ -136,7 +139,7 @@ class IssuingTest {
 
     @Test
     void aTrialKeptWithAReasonIsSettled() {
-        Books.correct(bench.book, bench.newest(Trial.class, "T-1").kept("weighed by eye"));
+        Books.correct(bench.book, bench.newest(Trial.class, "T-1").keptFor(Optional.of("weighed by eye")));
         assertThat(Issuing.doubts(bench.evidence(), bench.scatter(), Bench.FIRST))
                 .extracting(doubt -> doubt.trial().map(TrialId::text).orElse("") + " "
                         + doubt.problem().code())
@@ -315,7 +318,9 @@ class IssuingTest {
                 readings,
                 "",
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                false);
     }
 
     @Test
@@ -351,7 +356,10 @@ class IssuingTest {
                         "pit closed",
                         1,
                         issued.sourceVersions(),
-                        "astm-c231"));
+                        "astm-c231",
+                        "",
+                        "",
+                        Grounds.NONE));
         assertThat(codes(Issuing.withdraw(bench.evidence(), Bench.START.plusDays(6), "R. Vale", "again")))
                 .containsExactly("issue.nothing-to-withdraw");
     }

@@ -190,6 +190,9 @@ class VerifyingTest {
                 issue.reason(),
                 issue.mixVersion(),
                 issue.sourceVersions(),
-                issue.profileId());
+                issue.profileId(),
+                "",
+                "",
+                Grounds.NONE);
     }
 }

@@ -65,7 +65,7 @@ class FactorBudgetHandTest {
                 Set.of());
     }
 
-    private static BudgetLine line(Budget budget, Part part) {
+    private static BudgetLine line(Budget budget, BudgetPart part) {
         return budget.lines().stream()
                 .filter(one -> one.part() == part)
                 .findFirst()
@@ -86,29 +86,29 @@ class FactorBudgetHandTest {
         assertThat(budget.lines())
                 .extracting(BudgetLine::part)
                 .containsExactly(
-                        Part.REPEATABILITY,
-                        Part.READING,
-                        Part.DIAL,
-                        Part.BOWL,
-                        Part.WATER,
-                        Part.WATER_MEASURE,
-                        Part.SAMPLE);
-        assertThat(line(budget, Part.REPEATABILITY).sizePercent()).isCloseTo(0.0166667, offset(5e-7));
-        assertThat(line(budget, Part.REPEATABILITY).degreesOfFreedom()).isEqualTo(2);
-        assertThat(line(budget, Part.READING).sizePercent()).isCloseTo(0.028868, offset(5e-7));
-        assertThat(line(budget, Part.DIAL).sizePercent()).isCloseTo(0.03, offset(1e-12));
-        assertThat(line(budget, Part.BOWL).sizePercent()).isCloseTo(0.0014184, offset(5e-8));
-        assertThat(line(budget, Part.WATER).sizePercent()).isCloseTo(0.0040947, offset(5e-8));
-        assertThat(line(budget, Part.WATER_MEASURE).sizePercent()).isCloseTo(0.020473, offset(5e-7));
-        assertThat(line(budget, Part.WATER_MEASURE).origin()).isEqualTo(Origin.ASSUMED);
-        assertThat(line(budget, Part.SAMPLE).sizePercent()).isCloseTo(0.000037, offset(5e-7));
+                        BudgetPart.REPEATABILITY,
+                        BudgetPart.READING,
+                        BudgetPart.DIAL,
+                        BudgetPart.BOWL,
+                        BudgetPart.WATER,
+                        BudgetPart.WATER_MEASURE,
+                        BudgetPart.SAMPLE);
+        assertThat(line(budget, BudgetPart.REPEATABILITY).sizePercent()).isCloseTo(0.0166667, offset(5e-7));
+        assertThat(line(budget, BudgetPart.REPEATABILITY).degreesOfFreedom()).isEqualTo(2);
+        assertThat(line(budget, BudgetPart.READING).sizePercent()).isCloseTo(0.028868, offset(5e-7));
+        assertThat(line(budget, BudgetPart.DIAL).sizePercent()).isCloseTo(0.03, offset(1e-12));
+        assertThat(line(budget, BudgetPart.BOWL).sizePercent()).isCloseTo(0.0014184, offset(5e-8));
+        assertThat(line(budget, BudgetPart.WATER).sizePercent()).isCloseTo(0.0040947, offset(5e-8));
+        assertThat(line(budget, BudgetPart.WATER_MEASURE).sizePercent()).isCloseTo(0.020473, offset(5e-7));
+        assertThat(line(budget, BudgetPart.WATER_MEASURE).origin()).isEqualTo(Origin.ASSUMED);
+        assertThat(line(budget, BudgetPart.SAMPLE).sizePercent()).isCloseTo(0.000037, offset(5e-7));
         assertThat(budget.combinedPercent()).isCloseTo(0.0494879, offset(5e-7));
         assertThat(budget.effectiveDegreesOfFreedom()).isCloseTo(155.46, offset(0.05));
         // t of 155.46 degrees of freedom is 1.9754.
         assertThat(budget.expandedPercent()).isCloseTo(0.0494879 * 1.9754, offset(1e-5));
         assertThat(budget.omissions()).isEmpty();
         BudgetLine largest = budget.largestFirst().get(0);
-        assertThat(largest.part()).isEqualTo(Part.DIAL);
+        assertThat(largest.part()).isEqualTo(BudgetPart.DIAL);
         assertThat(budget.shareOf(largest)).isCloseTo(9 / 24.49051, offset(1e-5));
         assertThat(budget.lines().stream().mapToDouble(budget::shareOf).sum()).isCloseTo(1, offset(1e-12));
     }
@@ -117,7 +117,7 @@ class FactorBudgetHandTest {
     @Test
     void hardlyFeelsABowlThatTheDialWasCheckedIn() {
         Budget budget = FactorBudget.of(typeB(TRIALS, dial(true), BOWL, WATER));
-        assertThat(line(budget, Part.BOWL).sensitivity()).isCloseTo(-0.38 / 7.05, offset(1e-12));
+        assertThat(line(budget, BudgetPart.BOWL).sensitivity()).isCloseTo(-0.38 / 7.05, offset(1e-12));
         assertThat(budget.valuePercent()).isCloseTo(0.38, offset(1e-12));
     }
 
@@ -157,7 +157,7 @@ class FactorBudgetHandTest {
         assertThat(budget.valuePercent()).isCloseTo(0.45, offset(1e-12));
         assertThat(budget.lines())
                 .extracting(BudgetLine::part)
-                .containsExactly(Part.REPEATABILITY, Part.READING, Part.RELEASED);
+                .containsExactly(BudgetPart.REPEATABILITY, BudgetPart.READING, BudgetPart.RELEASED);
         assertThat(budget.combinedPercent())
                 .isCloseTo(Math.sqrt(0.028868 * 0.028868 + 2 * 0.014434 * 0.014434), offset(1e-6));
         assertThat(budget.omissions()).containsExactly(Omission.COLUMN, Omission.SAMPLE_NOT_STATED);
@@ -185,9 +185,9 @@ class FactorBudgetHandTest {
                         Omission.SAMPLE_NOT_STATED,
                         Omission.ONE_TRIAL,
                         Omission.SEVERAL_METERS);
-        assertThat(line(stated, Part.REPEATABILITY).origin()).isEqualTo(Origin.PROFILE);
-        assertThat(line(stated, Part.REPEATABILITY).sizePercent()).isEqualTo(0.1);
-        assertThat(line(stated, Part.BOWL).origin()).isEqualTo(Origin.DIGITS);
+        assertThat(line(stated, BudgetPart.REPEATABILITY).origin()).isEqualTo(Origin.PROFILE);
+        assertThat(line(stated, BudgetPart.REPEATABILITY).sizePercent()).isEqualTo(0.1);
+        assertThat(line(stated, BudgetPart.BOWL).origin()).isEqualTo(Origin.DIGITS);
         Budget still = FactorBudget.of(typeB(Summary.of(0.4, 0.4), dial(false), BOWL, WATER));
         assertThat(still.omissions()).containsExactly(Omission.NO_SCATTER);
         assertThat(still.combinedPercent()).isGreaterThan(0.0288);
@@ -199,9 +199,9 @@ class FactorBudgetHandTest {
         Water share = new Water(0, 0, 0, 5.0, 0.1, 0.05, Origin.ASSUMED);
         assertThat(FactorBudget.of(typeB(TRIALS, dial(false), BOWL, share)).lines())
                 .extracting(BudgetLine::part)
-                .contains(Part.SHARE, Part.SHARE_MEASURE)
-                .doesNotContain(Part.BOWL, Part.WATER);
-        assertThat(line(FactorBudget.of(typeB(TRIALS, dial(true), BOWL, share)), Part.BOWL)
+                .contains(BudgetPart.SHARE, BudgetPart.SHARE_MEASURE)
+                .doesNotContain(BudgetPart.BOWL, BudgetPart.WATER);
+        assertThat(line(FactorBudget.of(typeB(TRIALS, dial(true), BOWL, share)), BudgetPart.BOWL)
                         .sensitivity())
                 .isCloseTo(-5.38 / 7.05, offset(1e-12));
     }
@@ -212,11 +212,11 @@ class FactorBudgetHandTest {
         FactorInputs plain = typeB(TRIALS, dial(false), BOWL, WATER);
         Budget budget = FactorBudget.of(with(plain, new Between(0.03, 6)));
         assertThat(budget.combinedPercent()).isCloseTo(0.0578705, offset(1e-6));
-        assertThat(line(budget, Part.OCCASIONS).degreesOfFreedom()).isEqualTo(6);
-        assertThat(line(budget, Part.OCCASIONS).origin()).isEqualTo(Origin.OTHER_TRIALS);
+        assertThat(line(budget, BudgetPart.OCCASIONS).degreesOfFreedom()).isEqualTo(6);
+        assertThat(line(budget, BudgetPart.OCCASIONS).origin()).isEqualTo(Origin.OTHER_TRIALS);
         assertThat(budget.valuePercent()).isCloseTo(0.38, offset(1e-12));
         Budget none = FactorBudget.of(with(plain, new Between(0, 6)));
-        assertThat(none.lines()).extracting(BudgetLine::part).doesNotContain(Part.OCCASIONS);
+        assertThat(none.lines()).extracting(BudgetLine::part).doesNotContain(BudgetPart.OCCASIONS);
     }
 
     private static FactorInputs with(FactorInputs plain, Between between) {
@@ -282,8 +282,13 @@ class FactorBudgetHandTest {
         assertThat(budget.omissions()).isEmpty();
         assertThat(budget.lines())
                 .extracting(BudgetLine::part)
-                .containsExactly(Part.FIELD_SCATTER, Part.READING, Part.DIAL, Part.FACTOR, Part.ROUNDING);
-        assertThat(line(budget, Part.FIELD_SCATTER).origin()).isEqualTo(Origin.PROFILE);
+                .containsExactly(
+                        BudgetPart.FIELD_SCATTER,
+                        BudgetPart.READING,
+                        BudgetPart.DIAL,
+                        BudgetPart.FACTOR,
+                        BudgetPart.ROUNDING);
+        assertThat(line(budget, BudgetPart.FIELD_SCATTER).origin()).isEqualTo(Origin.PROFILE);
         assertThat(budget.at(0.1, 6.2, 0.05, 0.4, 0)).isCloseTo(5.95, offset(1e-12));
         MonteCarlo drawn = budget.simulate(200_000, SEED);
         assertThat(drawn.median()).isCloseTo(5.85, offset(0.003));
@@ -320,7 +325,7 @@ class FactorBudgetHandTest {
     @Test
     void letsTheCylinderCancelThatMeasuredBoth() {
         Budget apart = FactorBudget.of(typeB(TRIALS, measured(false), BOWL, WATER));
-        assertThat(apart.lines()).extracting(BudgetLine::part).contains(Part.DIAL_MEASURE);
+        assertThat(apart.lines()).extracting(BudgetLine::part).contains(BudgetPart.DIAL_MEASURE);
         assertThat(apart.combinedPercent()).isCloseTo(0.0535557, offset(1e-6));
         Budget one = FactorBudget.of(typeB(TRIALS, measured(true), BOWL, WATER));
         assertThat(one.combinedPercent()).isCloseTo(0.0450543, offset(1e-6));

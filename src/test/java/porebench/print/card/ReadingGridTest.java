@@ -12,7 +12,7 @@ import porebench.method.air.PassWindow;
 import porebench.method.profile.Profiles;
 
 class ReadingGridTest {
-    private static final ReadingGrid.Place PLACE = new ReadingGrid.Place(260, 100, rows -> 5);
+    private static final ReadingGrid.Room PLACE = new ReadingGrid.Room(260, 100, rows -> 5);
 
     private static ReadingGrid grid(String target, String tolerance, String division, String top) throws IOException {
         BigDecimal wanted = new BigDecimal(target);

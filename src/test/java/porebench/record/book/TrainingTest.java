@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -116,7 +117,7 @@ class TrainingTest {
         assertThat(List.of(
                         SIMULATED.struck("x"),
                         SIMULATED.standing(),
-                        SIMULATED.kept("x"),
+                        SIMULATED.keptFor(Optional.of("x")),
                         SIMULATED.in(new DeterminationId("other"))))
                 .allMatch(Trial::simulated);
         assertThat(REAL.struck("x").simulated()).isFalse();

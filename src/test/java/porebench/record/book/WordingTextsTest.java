@@ -277,7 +277,9 @@ class WordingTextsTest {
                 plain.readings(),
                 remarks,
                 Optional.of(kept),
-                Optional.of(struck));
+                Optional.of(struck),
+                Optional.empty(),
+                false);
     }
 
     private static Kept issue(

@@ -9,15 +9,16 @@ import org.junit.jupiter.api.Test;
 import porebench.method.Texts;
 
 /** What is stated once is said twice: as fields for programs and as cells for people. */
-class LayoutTest {
+class ReportLayoutTest {
     private record Set(String name, int count, double mean) {}
 
     private static final Set FULL = new Set("a", 3, 0.43333333333);
     private static final Set EMPTY = new Set("b", 0, Double.NaN);
     private static final Set ENDLESS = new Set("c", 1, Double.POSITIVE_INFINITY);
 
-    private static Layout<Set> layout() {
-        return new Layout<Set>(Texts.of("porebench.command.command", Locale.ENGLISH), new NumberText(Locale.ENGLISH))
+    private static ReportLayout<Set> layout() {
+        return new ReportLayout<Set>(
+                        Texts.of("porebench.command.command", Locale.ENGLISH), new NumberText(Locale.ENGLISH))
                 .text("set", "sets.set", Set::name)
                 .whole("count", "stats.count", Set::count)
                 .number("mean", "stats.mean", Set::mean)
@@ -25,7 +26,7 @@ class LayoutTest {
                 .cell("", set -> set.count() == 0 ? "empty" : "");
     }
 
-    private static String json(Layout<Set> layout, Set set) {
+    private static String json(ReportLayout<Set> layout, Set set) {
         return new String(JsonFields.object(fields -> layout.json(fields, set)), StandardCharsets.UTF_8).strip();
     }
 
@@ -58,7 +59,7 @@ class LayoutTest {
     @Test
     void aPartIsSaidWithinTheWhole() {
         record Pair(Set first, Set second) {}
-        Layout<Pair> second = layout().<Pair>of(Pair::second)
+        ReportLayout<Pair> second = layout().<Pair>of(Pair::second)
                 .whole("firstCount", "stats.count", pair -> pair.first().count());
         assertThat(new String(
                         JsonFields.object(fields -> second.json(fields, new Pair(FULL, EMPTY))),

@@ -3,7 +3,7 @@ package porebench.method.budget;
 import porebench.quantity.Symbolic;
 
 /** What an uncertainty comes from. */
-public enum Part implements Symbolic {
+public enum BudgetPart implements Symbolic {
     /** The scatter of the trials. */
     REPEATABILITY("% air"),
     /** How the mean of a determination differs between days, operators and meters. */
@@ -37,7 +37,7 @@ public enum Part implements Symbolic {
 
     private final String unit;
 
-    Part(String unit) {
+    BudgetPart(String unit) {
         this.unit = unit;
     }
 

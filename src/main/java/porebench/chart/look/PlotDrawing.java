@@ -45,7 +45,7 @@ import org.jfree.data.xy.XYSeriesCollection;
 /**
  * A plot being drawn, and what plots are made of: points by state, axes, lines and bands, the legend in words, the theme's look.
  */
-public abstract class Drawing {
+public abstract class PlotDrawing {
     /** The dataset of a plot that holds its points; lines stand in the one after it. */
     public static final int POINTS = 0;
 
@@ -61,7 +61,7 @@ public abstract class Drawing {
     private final List<String> notices = new ArrayList<>();
     private final List<String> explanations = new ArrayList<>();
 
-    protected Drawing(ChartLook look, Locale locale) {
+    protected PlotDrawing(ChartLook look, Locale locale) {
         this.look = look;
         this.words = new PlotWords(locale);
     }
@@ -220,7 +220,7 @@ public abstract class Drawing {
      * @param air the air on either side, as a share of the span
      */
     protected DateAxis dates(String title, Stream<LocalDateTime> times, int leastDays, double air) {
-        LongSummaryStatistics all = times.mapToLong(Drawing::millis).summaryStatistics();
+        LongSummaryStatistics all = times.mapToLong(PlotDrawing::millis).summaryStatistics();
         double first = all.getMin();
         double span = Math.max(all.getMax() - first, leastDays * DAY);
         DateAxis axis = new DateAxis(title, AS_WRITTEN, words.locale());

@@ -21,7 +21,7 @@ import porebench.method.Texts;
  *
  * @param <T> the kind of thing
  */
-public final class Layout<T> {
+public final class ReportLayout<T> {
     private final Texts words;
     private final NumberText numbers;
     private final List<BiConsumer<JsonFields, T>> fields = new ArrayList<>();
@@ -34,35 +34,35 @@ public final class Layout<T> {
         }
     }
 
-    public Layout(Texts words, NumberText numbers) {
+    public ReportLayout(Texts words, NumberText numbers) {
         this.words = words;
         this.numbers = numbers;
     }
 
     /** Adds what only programs read. */
-    public Layout<T> field(BiConsumer<JsonFields, T> field) {
+    public ReportLayout<T> field(BiConsumer<JsonFields, T> field) {
         fields.add(field);
         return this;
     }
 
-    public Layout<T> text(String name, Function<T, String> text) {
+    public ReportLayout<T> text(String name, Function<T, String> text) {
         return field((json, one) -> json.text(name, text.apply(one)));
     }
 
-    public Layout<T> flag(String name, Predicate<T> is) {
+    public ReportLayout<T> flag(String name, Predicate<T> is) {
         return field((json, one) -> json.flag(name, is.test(one)));
     }
 
-    public Layout<T> whole(String name, ToLongFunction<T> number) {
+    public ReportLayout<T> whole(String name, ToLongFunction<T> number) {
         return field((json, one) -> json.whole(name, number.applyAsLong(one)));
     }
 
-    public Layout<T> number(String name, ToDoubleFunction<T> number) {
+    public ReportLayout<T> number(String name, ToDoubleFunction<T> number) {
         return field((json, one) -> json.number(name, number.applyAsDouble(one)));
     }
 
     /** Adds what only people read. */
-    public Layout<T> cell(String head, Function<T, String> text, Object... filled) {
+    public ReportLayout<T> cell(String head, Function<T, String> text, Object... filled) {
         int place = cells.size();
         cells.add(new Cell<>(head.isEmpty() ? "" : words.get(head, filled), text, ""));
         alone.add((page, one) -> cells.get(place).row(page, one));
@@ -70,35 +70,36 @@ public final class Layout<T> {
     }
 
     /** Says the unit of the last cell, which stands behind it in a row; a table has it in the heading. */
-    public Layout<T> in(String unit) {
+    public ReportLayout<T> in(String unit) {
         Cell<T> last = cells.get(cells.size() - 1);
         cells.set(cells.size() - 1, new Cell<>(last.head, last.text, unit));
         return this;
     }
 
     /** Adds a text that both read alike. */
-    public Layout<T> text(String name, String head, Function<T, String> text) {
+    public ReportLayout<T> text(String name, String head, Function<T, String> text) {
         return text(name, text).cell(head, text);
     }
 
     /** Adds a whole number. */
-    public Layout<T> whole(String name, String head, ToLongFunction<T> number) {
+    public ReportLayout<T> whole(String name, String head, ToLongFunction<T> number) {
         return whole(name, number).cell(head, one -> Long.toString(number.applyAsLong(one)));
     }
 
     /** Adds a computed number, six digits of it for people. */
-    public Layout<T> number(String name, String head, ToDoubleFunction<T> number) {
+    public ReportLayout<T> number(String name, String head, ToDoubleFunction<T> number) {
         return number(name, head, number, numbers::sixDigits);
     }
 
     /** Adds a computed number, shown to people in a way of its own. */
-    public Layout<T> number(
+    public ReportLayout<T> number(
             String name, String head, ToDoubleFunction<T> number, DoubleFunction<String> shown, Object... filled) {
         return number(name, number).number(head, number, shown, filled);
     }
 
     /** Adds a computed number that only people read. */
-    public Layout<T> number(String head, ToDoubleFunction<T> number, DoubleFunction<String> shown, Object... filled) {
+    public ReportLayout<T> number(
+            String head, ToDoubleFunction<T> number, DoubleFunction<String> shown, Object... filled) {
         return cell(
                 head,
                 one -> {
@@ -109,42 +110,42 @@ public final class Layout<T> {
     }
 
     /** Adds a number with all its digits for both. */
-    public Layout<T> exact(String name, String head, Function<T, BigDecimal> number) {
+    public ReportLayout<T> exact(String name, String head, Function<T, BigDecimal> number) {
         return field((json, one) -> json.number(name, number.apply(one)))
                 .cell(head, one -> numbers.exact(number.apply(one)));
     }
 
     /** Adds a line about a thing that stands alone. */
-    public Layout<T> line(Function<T, String> text) {
+    public ReportLayout<T> line(Function<T, String> text) {
         return alone((page, one) -> page.line(text.apply(one)));
     }
 
     /** Adds an empty line between what is said of a thing that stands alone. */
-    public Layout<T> gap() {
+    public ReportLayout<T> gap() {
         return alone((page, one) -> page.gap());
     }
 
     /** Adds what people read of a thing that stands alone. */
-    public Layout<T> alone(BiConsumer<TextPage, T> text) {
+    public ReportLayout<T> alone(BiConsumer<TextPage, T> text) {
         alone.add(text);
         return this;
     }
 
     /** Adds a part that may be absent: an object for programs, and its rows for people. */
-    public <S> Layout<T> group(String name, Function<T, Optional<S>> part, Layout<S> layout) {
+    public <S> ReportLayout<T> group(String name, Function<T, Optional<S>> part, ReportLayout<S> layout) {
         return field((json, one) -> json.group(name, part.apply(one), layout::json))
                 .alone((page, one) -> part.apply(one).ifPresent(there -> layout.rows(page, there)));
     }
 
     /** Adds several parts: objects for programs, and a table for people. */
-    public <S> Layout<T> list(String name, Function<T, List<S>> parts, Layout<S> layout) {
+    public <S> ReportLayout<T> list(String name, Function<T, List<S>> parts, ReportLayout<S> layout) {
         return field((json, one) -> json.list(name, parts.apply(one), layout::json))
                 .alone((page, one) -> layout.table(page, parts.apply(one)));
     }
 
     /** Returns the same for things that have one of these. */
-    public <S> Layout<S> of(Function<S, T> part) {
-        Layout<S> whole = new Layout<>(words, numbers);
+    public <S> ReportLayout<S> of(Function<S, T> part) {
+        ReportLayout<S> whole = new ReportLayout<>(words, numbers);
         fields.forEach(field -> whole.fields.add((json, one) -> field.accept(json, part.apply(one))));
         cells.forEach(cell -> whole.cells.add(new Cell<>(cell.head, part.andThen(cell.text), cell.unit)));
         alone.forEach(text -> whole.alone.add((page, one) -> text.accept(page, part.apply(one))));
@@ -176,7 +177,7 @@ public final class Layout<T> {
         return new Report() {
             @Override
             public void json(JsonFields json) {
-                Layout.this.json(json, one);
+                ReportLayout.this.json(json, one);
             }
 
             @Override
