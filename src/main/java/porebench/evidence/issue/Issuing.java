@@ -118,24 +118,23 @@ public final class Issuing {
             Evidence evidence, Decision decision, JudgedDetermination basis, List<TakenDoubt> taken) {
         Determination determination = basis.determination().value();
         return new FactorIssue(
-                        evidence.mix().value().id(),
-                        nextRevision(evidence),
-                        FactorIssue.Action.ISSUED,
-                        basis.summary().orElseThrow().reportedPercent(),
-                        decision.determinationId(),
-                        basis.meterType(),
-                        decision.inForceFrom(),
-                        recheckBy(evidence, decision),
-                        decision.issuedBy().strip(),
-                        decision.approvedBy().strip(),
-                        decision.reason().strip(),
-                        determination.mixVersion(),
-                        determination.sourceVersions(),
-                        evidence.profile().id(),
-                        "",
-                        "",
-                        Grounds.NONE)
-                .on(grounds(evidence, basis, taken, FactorOrigin.HERE));
+                evidence.mix().value().id(),
+                nextRevision(evidence),
+                FactorIssue.Action.ISSUED,
+                basis.summary().orElseThrow().reportedPercent(),
+                decision.determinationId(),
+                basis.meterType(),
+                decision.inForceFrom(),
+                recheckBy(evidence, decision),
+                decision.issuedBy().strip(),
+                decision.approvedBy().strip(),
+                decision.reason().strip(),
+                determination.mixVersion(),
+                determination.sourceVersions(),
+                evidence.profile().id(),
+                "",
+                "",
+                grounds(evidence, basis, taken, FactorOrigin.HERE));
     }
 
     static Grounds grounds(Evidence evidence, JudgedDetermination basis, List<TakenDoubt> taken, FactorOrigin origin) {
@@ -195,24 +194,23 @@ public final class Issuing {
         BigDecimal factor = old.factorPercent();
         return Answer.of(
                 new FactorIssue(
-                                old.mixId(),
-                                nextRevision(evidence),
-                                FactorIssue.Action.WITHDRAWN,
-                                factor,
-                                old.determinationId(),
-                                old.meterType(),
-                                from,
-                                old.recheckBy(),
-                                who.strip(),
-                                "",
-                                reason.strip(),
-                                evidence.mix().number(),
-                                old.sourceVersions(),
-                                old.profileId(),
-                                "",
-                                "",
-                                Grounds.NONE)
-                        .on(Grounds.NONE.simulated(old.isSimulated() || evidence.isSimulated())),
+                        old.mixId(),
+                        nextRevision(evidence),
+                        FactorIssue.Action.WITHDRAWN,
+                        factor,
+                        old.determinationId(),
+                        old.meterType(),
+                        from,
+                        old.recheckBy(),
+                        who.strip(),
+                        "",
+                        reason.strip(),
+                        evidence.mix().number(),
+                        old.sourceVersions(),
+                        old.profileId(),
+                        "",
+                        "",
+                        Grounds.NONE.simulated(old.isSimulated() || evidence.isSimulated())),
                 problems);
     }
 

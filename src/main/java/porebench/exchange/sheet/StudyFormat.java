@@ -1,6 +1,5 @@
 package porebench.exchange.sheet;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -18,6 +17,8 @@ import porebench.exchange.text.Headings;
 import porebench.exchange.text.RowGroup;
 import porebench.exchange.text.Table;
 import porebench.record.KeptStudy;
+import porebench.record.column.Column;
+import porebench.record.column.StudyColumns;
 import porebench.record.id.StudyId;
 
 /**
@@ -27,19 +28,36 @@ import porebench.record.id.StudyId;
  * {@code %3B} or {@code %7C}; what a reading belongs to stands in as many of the columns {@code name_1} to {@code name_6}.
  */
 public final class StudyFormat implements Format<KeptStudy> {
-    static final String ID = "study_id";
+    private static final String ID = StudyColumns.ID.heading();
     static final String LAYERS = "layers";
-    static final String VALUE = "value";
+    static final String VALUE = StudyColumns.READINGS.heading();
 
-    private static final List<String> SHARED =
-            List.of("kind", "made_on", "by", LAYERS, "title", "file_name", "remarks");
+    private static final List<String> SHARED = Stream.concat(
+                    Stream.of(
+                                    StudyColumns.LAYOUT,
+                                    StudyColumns.MADE_ON,
+                                    StudyColumns.BY,
+                                    StudyColumns.TITLE,
+                                    StudyColumns.FILE_NAME,
+                                    StudyColumns.REMARKS)
+                            .map(Column::heading),
+                    Stream.of(LAYERS))
+            .toList();
 
-    private static final Headings COLUMNS = Headings.of(
-            "study_id,kind,made_on,by,layers,value,name_1",
-            IntStream.rangeClosed(2, KeptStudy.MOST_LAYERS)
-                            .mapToObj(number -> "name_" + number + ",")
-                            .collect(Collectors.joining())
-                    + "title,file_name,remarks");
+    private static final Headings COLUMNS = new Headings(
+            List.of(
+                    ID,
+                    StudyColumns.LAYOUT.heading(),
+                    StudyColumns.MADE_ON.heading(),
+                    StudyColumns.BY.heading(),
+                    LAYERS,
+                    VALUE,
+                    nameColumn(0)),
+            Stream.concat(
+                            IntStream.range(1, KeptStudy.MOST_LAYERS).mapToObj(StudyFormat::nameColumn),
+                            Stream.of(StudyColumns.TITLE, StudyColumns.FILE_NAME, StudyColumns.REMARKS)
+                                    .map(Column::heading))
+                    .toList());
 
     @Override
     public Class<KeptStudy> type() {
@@ -56,9 +74,9 @@ public final class StudyFormat implements Format<KeptStudy> {
         return COLUMNS;
     }
 
-    /** Returns the column of a layer, counted from 0. */
+    /** Returns the column of a layer, counted from 0; that of the value stands before them. */
     static String nameColumn(int layer) {
-        return "name_" + (layer + 1);
+        return StudyColumns.OF_READING.all().get(layer + 1).heading();
     }
 
     @Override
@@ -74,10 +92,10 @@ public final class StudyFormat implements Format<KeptStudy> {
     }
 
     private static Optional<KeptStudy> read(RowGroup group) {
-        Optional<KeptStudy.Layout> layout =
-                group.stating("kind").choice("kind", List.of(KeptStudy.Layout.values()), KeptStudy.Layout::symbol);
-        Optional<LocalDate> day = group.stating("made_on").date("made_on");
-        Optional<String> by = group.stating("by").word("by");
+        SheetReader about = SheetReader.of(group, List.of());
+        Optional<KeptStudy.Layout> layout = StudyColumns.LAYOUT.read(about);
+        Optional<LocalDate> day = StudyColumns.MADE_ON.read(about);
+        Optional<String> by = about.word(StudyColumns.BY);
         List<String> layers = layers(group.stating(LAYERS), layout);
         StudyRows rows = new StudyRows(group, layers);
         List<KeptStudy.Reading> readings = rows.readings();
@@ -88,13 +106,13 @@ public final class StudyFormat implements Format<KeptStudy> {
         return Optional.of(new KeptStudy(
                         new StudyId(group.name()),
                         layout.get(),
-                        group.stating("title").text("title"),
+                        about.text(StudyColumns.TITLE),
                         day.get(),
                         by.get(),
-                        group.stating("file_name").text("file_name"),
+                        about.text(StudyColumns.FILE_NAME),
                         layers,
                         readings,
-                        group.stating("remarks").text("remarks")))
+                        about.text(StudyColumns.REMARKS)))
                 .filter(any -> group.isGood());
     }
 
@@ -128,26 +146,12 @@ public final class StudyFormat implements Format<KeptStudy> {
     public List<List<String>> write(KeptStudy study) {
         String layers = study.layers().stream().map(Escapes::written).collect(Collectors.joining(";"));
         return study.readings().stream()
-                .map(reading -> row(study, layers, reading))
-                .toList();
-    }
-
-    private static List<String> row(KeptStudy study, String layers, KeptStudy.Reading reading) {
-        Stream<String> names = IntStream.range(0, KeptStudy.MOST_LAYERS)
-                .mapToObj(layer ->
-                        layer < reading.names().size() ? reading.names().get(layer) : "");
-        BigDecimal value = reading.value();
-        return Stream.of(
-                        Stream.of(
-                                study.id().text(),
-                                study.layout().symbol(),
-                                study.madeOn().toString(),
-                                study.by(),
-                                layers,
-                                value.toString()),
-                        names,
-                        Stream.of(study.title(), study.fileName(), study.remarks()))
-                .flatMap(cells -> cells)
+                .map(reading -> {
+                    SheetCells cells = SheetCells.ofWhole(StudyColumns.ALL, study);
+                    cells.put(LAYERS, layers);
+                    StudyColumns.OF_READING.write(reading, cells);
+                    return cells.under(COLUMNS.all());
+                })
                 .toList();
     }
 }

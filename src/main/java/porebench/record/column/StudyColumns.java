@@ -31,7 +31,7 @@ public final class StudyColumns {
     private static final Column<KeptStudy.Reading, BigDecimal> VALUE =
             Column.needed("value", CellType.number(NumberRange.ANY), KeptStudy.Reading::value);
     private static final List<Column<KeptStudy.Reading, String>> NAMES = numbered("name_", KeptStudy.Reading::names);
-    private static final Columns<KeptStudy.Reading> OF_READING = new Columns<>(
+    public static final Columns<KeptStudy.Reading> OF_READING = new Columns<>(
             "study_reading",
             joined(List.of(VALUE), NAMES),
             cells -> new KeptStudy.Reading(texts(cells, NAMES), cells.get(VALUE)),
