@@ -62,6 +62,7 @@ import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.SampleCalibrations;
+import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.TakenDoubt;
 import porebench.record.Trial;
@@ -178,7 +179,7 @@ class RoundTripTest {
     @ValueSource(strings = {"0", "0.0", "1.50", "007.10", "1E+3", "1.20e-5", "12.3456789123456789", "-0.5"})
     void digitsSurvive(String digits) throws IOException {
         BigDecimal number = new BigDecimal(digits);
-        FactorIssue issue = issue("a", number.signum() < 0 ? number : number.min(BigDecimal.TEN));
+        FactorIssue issue = Samples.withdrawal("a", number.signum() < 0 ? number : number.min(BigDecimal.TEN));
         assertThat(written(issue)).isEqualTo(issue);
         if (number.signum() >= 0) {
             Trial trial = trial("a", MassUnit.OUNCE, number);
@@ -263,7 +264,7 @@ class RoundTripTest {
                 mix(id, MassUnit.KILOGRAM, MoistureState.STOCK),
                 new Determination(new DeterminationId(id), new MixId(id), 3, Map.of(new SourceId(id), 2), day, text),
                 trial(id, MassUnit.GRAM),
-                issue(id, new BigDecimal("0.30")),
+                Samples.withdrawal(id, new BigDecimal("0.30")),
                 new CardPrint(new MixId(id), 2, 3, text, text));
     }
 
@@ -271,7 +272,7 @@ class RoundTripTest {
     void aNoteAndASimulatedTrialAndAnOverrideReadBack() throws IOException {
         Kept note = SampleCalibrations.note("N-1", "B-1", LocalDate.of(2026, 3, 4), MeterCalibration.Reason.DOUBT);
         Kept simulated = trial("T-1", MassUnit.GRAM).asSimulated();
-        Kept overridden = issue("M-1", new BigDecimal("0.30"))
+        Kept overridden = Samples.withdrawal("M-1", new BigDecimal("0.30"))
                 .on(new Grounds(
                         Map.of(new TrialId("T;1"), 2, new TrialId("T|2%"), 1),
                         Map.of(new CalibrationId("C-1"), 4),
@@ -373,27 +374,6 @@ class RoundTripTest {
                 Optional.empty(),
                 Optional.empty(),
                 false);
-    }
-
-    private static FactorIssue issue(String text, BigDecimal factor) {
-        return new FactorIssue(
-                new MixId(text),
-                2,
-                FactorIssue.Action.WITHDRAWN,
-                factor,
-                new DeterminationId(text),
-                MeterType.A,
-                LocalDate.of(2026, 3, 4),
-                LocalDate.of(2027, 3, 4),
-                text,
-                text,
-                text,
-                1,
-                Map.of(new SourceId(text), 1, new SourceId(text + ";x:9"), 2),
-                "own-profile",
-                "",
-                "",
-                Grounds.NONE);
     }
 
     @Test

@@ -352,4 +352,26 @@ public final class Samples {
                 Optional.empty(),
                 false);
     }
+
+    /** Returns a withdrawal whose texts are all the same. */
+    public static FactorIssue withdrawal(String text, BigDecimal factor) {
+        return new FactorIssue(
+                new MixId(text),
+                2,
+                FactorIssue.Action.WITHDRAWN,
+                factor,
+                new DeterminationId(text),
+                MeterType.A,
+                LocalDate.of(2026, 3, 4),
+                LocalDate.of(2027, 3, 4),
+                text,
+                text,
+                text,
+                1,
+                Map.of(new SourceId(text), 1, new SourceId(text + ";x:9"), 2),
+                "own-profile",
+                "",
+                "",
+                Grounds.NONE);
+    }
 }

@@ -64,10 +64,6 @@ public final class NumberText {
         return p < LEAST_PROBABILITY ? "< " + fixed(LEAST_PROBABILITY, P_DECIMALS) : fixed(p, P_DECIMALS);
     }
 
-    public String probability(OptionalDouble p) {
-        return p.isPresent() ? probability(p.getAsDouble()) : NONE;
-    }
-
     /** Returns a probability with its sign, to follow the letter p: {@code = 0.0224} or {@code < 0.0001}. */
     public String equalsProbability(double p) {
         return p < LEAST_PROBABILITY ? probability(p) : "= " + probability(p);

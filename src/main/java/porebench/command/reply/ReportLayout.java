@@ -3,7 +3,6 @@ package porebench.command.reply;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
@@ -129,12 +128,6 @@ public final class ReportLayout<T> {
     public ReportLayout<T> alone(BiConsumer<TextPage, T> text) {
         alone.add(text);
         return this;
-    }
-
-    /** Adds a part that may be absent: an object for programs, and its rows for people. */
-    public <S> ReportLayout<T> group(String name, Function<T, Optional<S>> part, ReportLayout<S> layout) {
-        return field((json, one) -> json.group(name, part.apply(one), layout::json))
-                .alone((page, one) -> part.apply(one).ifPresent(there -> layout.rows(page, there)));
     }
 
     /** Adds several parts: objects for programs, and a table for people. */

@@ -73,9 +73,4 @@ public interface Format<T extends Kept> {
             return good;
         }
     }
-
-    /** Returns an optional value as a cell. */
-    static String cell(Optional<?> value) {
-        return value.map(Object::toString).orElse("");
-    }
 }

@@ -17,7 +17,6 @@ import java.util.regex.Pattern;
 import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.quantity.Typed;
-import porebench.quantity.Unit;
 import porebench.record.column.NumberRange;
 
 /**
@@ -130,11 +129,6 @@ public final class HeadedRow {
         return optionalText(column).map(String::strip);
     }
 
-    /** Returns a name made of a cell that must not be blank. */
-    public <T> Optional<T> id(String column, Function<String, T> maker) {
-        return word(column).map(maker);
-    }
-
     private void missing(String column) {
         if (isRefused(column)) {
             return;
@@ -153,11 +147,6 @@ public final class HeadedRow {
     /** Returns a number within bounds, its digits as typed, which must be there. */
     public Optional<BigDecimal> number(String column, NumberRange bounds) {
         return word(column).flatMap(text -> parseNumber(column, text, bounds));
-    }
-
-    /** Returns a number within bounds, its digits as typed; empty when the cell is. */
-    public Optional<BigDecimal> optionalNumber(String column, NumberRange bounds) {
-        return optionalWord(column).flatMap(text -> parseNumber(column, text, bounds));
     }
 
     private Optional<BigDecimal> parseNumber(String column, String text, NumberRange bounds) {
@@ -204,22 +193,6 @@ public final class HeadedRow {
             error(column, "csv.not-whole", named(column), Findings.quoted(text), lowInclusive);
         }
         return fitting;
-    }
-
-    /** Returns a quantity from a number and the column beside it that states the unit. */
-    public <Q, U extends Unit<Q>> Optional<Typed<Q>> quantity(
-            String column, NumberRange bounds, String unitColumn, List<U> units) {
-        Optional<BigDecimal> number = number(column, bounds);
-        Optional<U> unit = choice(unitColumn, units, Unit::symbol);
-        return number.isPresent() && unit.isPresent()
-                ? Optional.of(new Typed<Q>(number.get(), unit.get()))
-                : Optional.empty();
-    }
-
-    /** Returns a quantity whose number may be empty; its unit is then not looked at. */
-    public <Q, U extends Unit<Q>> Optional<Typed<Q>> optionalQuantity(
-            String column, NumberRange bounds, String unitColumn, List<U> units) {
-        return optionalWord(column).isEmpty() ? Optional.empty() : quantity(column, bounds, unitColumn, units);
     }
 
     /** Returns the one of some choices whose word stands in a cell, letter case not mattering; it must be there. */

@@ -36,16 +36,6 @@ public record Headings(List<String> needed, List<String> extra) {
         return new Headings(needed, columns.extraHeadings());
     }
 
-    /** Returns columns that must all be there, from their names with commas between. */
-    public static Headings of(String needed) {
-        return new Headings(List.of(needed.split(",")), List.of());
-    }
-
-    /** Returns columns of which some may be absent. */
-    public static Headings of(String needed, String extra) {
-        return new Headings(List.of(needed.split(",")), List.of(extra.split(",")));
-    }
-
     /** Returns these columns and the one by which a file says that its rows come from a training book; as they are with one. */
     public Headings marked() {
         return knows(SIMULATED)
