@@ -4,8 +4,10 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Locale;
+import java.util.Optional;
 import porebench.command.reply.Machine;
 import porebench.command.reply.Ports;
+import porebench.command.reply.ProgressLine;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
 import porebench.print.PdfPress;
@@ -40,7 +42,8 @@ public final class Porebench {
                 System.err,
                 Path.of("").toAbsolutePath(),
                 user(),
-                log::file);
+                log::file,
+                terminal());
         // Not method references: those would load the classes of the window for a command that needs none.
         return new Start(
                 here,
@@ -48,6 +51,12 @@ public final class Porebench {
                 data,
                 () -> Display.isThere(),
                 (where, ports, demo, book) -> WorkbenchWindow.open(where, ports, demo, book));
+    }
+
+    /** Returns the line that says how far a command is; none where what is written does not go to a terminal. */
+    private static Optional<ProgressLine> terminal() {
+        return Optional.ofNullable(System.console())
+                .map(console -> new ProgressLine(System.err, Locale.getDefault(), System::nanoTime));
     }
 
     static Ports ports(Clock clock, ZoneId zone) {

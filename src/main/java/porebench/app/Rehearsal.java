@@ -90,8 +90,7 @@ final class Rehearsal {
     static int run(Path demoData, Path folder) {
         Clock clock = Clock.fixed(DAY, ZoneOffset.UTC);
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
-        Machine here = new Machine(
-                clock, ZoneOffset.UTC, Locale.ENGLISH, nowhere, nowhere, folder, "Porebench", Optional::empty);
+        Machine here = new Machine(clock, ZoneOffset.UTC, Locale.ENGLISH, nowhere, nowhere, folder, "Porebench");
         Ports ports = Porebench.ports(clock, ZoneOffset.UTC);
         PorebenchCommands commands = new PorebenchCommands(here, ports);
         String book = folder.resolve(BOOK).toString();

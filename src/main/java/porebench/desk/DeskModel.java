@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import porebench.desk.form.Tasks;
 import porebench.desk.form.UnitSystem;
 import porebench.evidence.Evidence;
 import porebench.evidence.LaboratoryEquipment;
@@ -23,6 +23,7 @@ import porebench.record.Laboratory;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
 import porebench.record.book.Namesakes;
+import porebench.record.book.Progress;
 import porebench.record.id.MixId;
 
 /**
@@ -170,11 +171,10 @@ public final class DeskModel {
     }
 
     private void select(Optional<MixId> mix, int selection, Runnable then) {
-        Callable<Look> looking = looking(mix);
         tools.tasks()
                 .await(
                         texts.get("selecting", mix.map(MixId::text).orElse("")),
-                        looking,
+                        looking(mix),
                         look -> {
                             if (selection == selections && look.isOf(book())) {
                                 selected = mix;
@@ -218,10 +218,10 @@ public final class DeskModel {
         }
         refreshing = true;
         Reading before = seen;
-        Callable<Look> looking = looking(selected);
+        Tasks.Told<Look> looking = looking(selected);
         tools.tasks()
                 .workOut(
-                        looking,
+                        () -> looking.call(Progress.UNHEARD),
                         look -> {
                             refreshing = false;
                             if (look.reading() != before) {
@@ -244,12 +244,13 @@ public final class DeskModel {
     public void keep(List<Draft> drafts, String why, Outcome outcome) {
         LabBook book = book();
         String who = person;
-        Callable<Look> looking = looking(selected);
+        Tasks.Told<Look> looking = looking(selected);
         say(texts.get("keeping"));
         tools.tasks()
                 .await(
                         texts.get("keeping"),
-                        () -> new Keeping(book.keep(drafts, who, why), lookAfterKeeping(looking)),
+                        progress ->
+                                new Keeping(book.keep(drafts, who, why, progress), lookAfterKeeping(looking, progress)),
                         kept -> {
                             say("");
                             kept.look().filter(look -> look.isOf(book())).ifPresent(this::take);
@@ -262,9 +263,9 @@ public final class DeskModel {
     }
 
     /** What was kept stays kept when it cannot be read anew at once: the next look at the lab book tells of that. */
-    private static Optional<Look> lookAfterKeeping(Callable<Look> looking) {
+    private static Optional<Look> lookAfterKeeping(Tasks.Told<Look> looking, Progress progress) {
         try {
-            return Optional.of(looking.call());
+            return Optional.of(looking.call(progress));
         } catch (Exception unread) {
             return Optional.empty();
         }
@@ -296,7 +297,7 @@ public final class DeskModel {
     /** Asks the lab book once, as it is now; what is typed meanwhile waits for what follows. */
     public <A> void ask(Question<A> question, Consumer<A> then) {
         Reading of = seen;
-        tools.tasks().await(texts.get("asking"), () -> answers.lookUp(question, of), then, failure -> {
+        tools.tasks().await(texts.get("asking"), progress -> answers.lookUp(question, of), then, failure -> {
             if (!(failure instanceof CancellationException)) {
                 throw new IllegalStateException("asking the lab book", failure);
             }
@@ -318,13 +319,13 @@ public final class DeskModel {
     private record Keeping(List<Problem> refused, Optional<Look> look) {}
 
     /** Returns the work of looking at the lab book and a mix. */
-    private Callable<Look> looking(Optional<MixId> mix) {
+    private Tasks.Told<Look> looking(Optional<MixId> mix) {
         Reading before = seen;
         LocalDate today = tools.today();
         List<Question<?>> asked = answers.asked();
-        return () -> {
+        return progress -> {
             synchronized (oneAtATime) {
-                return Look.at(before, today, mix, asked);
+                return Look.at(before, today, mix, asked, progress);
             }
         };
     }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import porebench.evidence.Evidence;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 import porebench.record.id.MixId;
 
 /**
@@ -22,10 +23,11 @@ record Look(Reading reading, Optional<MixId> mix, Optional<Evidence> evidence, M
      *
      * @param before what was read last
      * @param asked what is asked by those who show it
+     * @param progress hears how far it is
      */
-    static Look at(Reading before, LocalDate today, Optional<MixId> mix, List<Question<?>> asked) {
+    static Look at(Reading before, LocalDate today, Optional<MixId> mix, List<Question<?>> asked, Progress progress) {
         boolean isNew = before.book().changeNumber() != before.standing().upTo() || !today.equals(before.day());
-        Reading now = isNew ? before.renewed(today) : before;
+        Reading now = isNew ? before.renewed(today, progress) : before;
         return new Look(now, mix, mix.flatMap(now.standing()::evidence), isNew ? Answers.lookUp(asked, now) : Map.of());
     }
 

@@ -9,6 +9,7 @@ import porebench.record.Kept;
 import porebench.record.book.BookCheck;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 import porebench.record.book.Version;
 import porebench.record.chain.ChainTaker;
 import porebench.record.chain.Head;
@@ -36,7 +37,7 @@ class NoBook implements LabBook {
     }
 
     @Override
-    public List<Problem> keep(List<Draft> drafts, String who, String why) {
+    public List<Problem> keep(List<Draft> drafts, String who, String why, Progress progress) {
         throw new IllegalStateException("a lab book must be open before something is kept");
     }
 
@@ -56,7 +57,7 @@ class NoBook implements LabBook {
     }
 
     @Override
-    public BookCheck check(Optional<Head> noted) {
+    public BookCheck check(Optional<Head> noted, Progress progress) {
         return new BookCheck(true, true, Head.EMPTY, Map.of(), List.of(), List.of());
     }
 

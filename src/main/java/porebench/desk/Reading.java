@@ -10,6 +10,7 @@ import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Profile;
 import porebench.record.Laboratory;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 import porebench.record.book.Version;
 
 /**
@@ -41,12 +42,17 @@ public record Reading(
 
     /** Reads a lab book as it stands on a day. */
     public static Reading of(LabBook book, LocalDate day) {
-        return of(book, day, LaboratoryStanding.of(book));
+        return of(book, day, Progress.UNHEARD);
+    }
+
+    /** Reads a lab book as it stands on a day, and says how far it is. */
+    public static Reading of(LabBook book, LocalDate day, Progress progress) {
+        return of(book, day, LaboratoryStanding.of(book, progress));
     }
 
     /** Reads the same lab book as it stands now, on a day: only what something touched since is worked out. */
-    Reading renewed(LocalDate today) {
-        return of(book, today, standing.renewed());
+    Reading renewed(LocalDate today, Progress progress) {
+        return of(book, today, standing.renewed(progress));
     }
 
     private static Reading of(LabBook book, LocalDate day, LaboratoryStanding standing) {

@@ -23,6 +23,7 @@ import porebench.record.Source;
 import porebench.record.Trial;
 import porebench.record.book.Belonging;
 import porebench.record.book.KeptSince;
+import porebench.record.book.Progress;
 import porebench.record.book.Records;
 import porebench.record.book.Version;
 import porebench.record.id.DeterminationId;
@@ -149,9 +150,19 @@ public final class EvidenceReader {
      * together. A mix that is not there is left out.
      */
     public void readEach(Collection<MixId> mixes, Consumer<Evidence> taker) {
+        readEach(mixes, Progress.UNHEARD, taker);
+    }
+
+    /** Reads the evidence of some mixes, as {@link #readEach(Collection, Consumer)}, and says how far it is. */
+    public void readEach(Collection<MixId> mixes, Progress progress, Consumer<Evidence> taker) {
         List<String> names = mixes.stream().map(MixId::text).toList();
+        long[] done = {0};
+        Consumer<Evidence> told = evidence -> {
+            progress.at(Progress.Stage.WORKING_OUT, done[0]++, names.size());
+            taker.accept(evidence);
+        };
         for (int from = 0; from < names.size(); from += GROUP) {
-            readGroup(names.subList(from, Math.min(names.size(), from + GROUP)), taker);
+            readGroup(names.subList(from, Math.min(names.size(), from + GROUP)), told);
         }
     }
 

@@ -45,6 +45,7 @@ import porebench.record.MixDesign;
 import porebench.record.Source;
 import porebench.record.Trial;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 import porebench.record.column.CardPrintColumns;
 import porebench.record.column.DeterminationColumns;
 import porebench.record.column.EquipmentColumns;
@@ -118,18 +119,18 @@ public final class CsvSheets implements LabSheets {
     }
 
     @Override
-    public Sheet<Kept> records(Path file) {
-        return read(file, CsvSheets::records);
+    public Sheet<Kept> records(Path file, Progress progress) {
+        return read(file, (name, bytes) -> records(name, bytes, progress));
     }
 
     @Override
-    public List<Path> export(LabBook book, OutputFolder folder) {
-        return Export.write(book, folder);
+    public List<Path> export(LabBook book, OutputFolder folder, Progress progress) {
+        return Export.write(book, folder, progress);
     }
 
     @Override
-    public List<Path> exportWhole(LabBook book, OutputFolder folder) {
-        return WholeExport.write(book, folder);
+    public List<Path> exportWhole(LabBook book, OutputFolder folder, Progress progress) {
+        return WholeExport.write(book, folder, progress);
     }
 
     @Override
@@ -197,12 +198,16 @@ public final class CsvSheets implements LabSheets {
     }
 
     static <T extends Kept> Sheet<T> one(String name, byte[] bytes, Format<T> format) {
+        return one(name, bytes, format, Progress.UNHEARD);
+    }
+
+    private static <T extends Kept> Sheet<T> one(String name, byte[] bytes, Format<T> format, Progress progress) {
         Optional<String> refusal = RawFile.refusal(bytes);
         if (refusal.isPresent()) {
             return refused(name, refusal.get(), RawFile.LARGEST / 1_000_000);
         }
         Findings findings = new Findings(name);
-        CsvRows rows = new CsvRows(bytes, findings);
+        CsvRows rows = new CsvRows(bytes, findings, progress);
         List<Sheet.Row<T>> good = Heading.read(rows, findings)
                 .filter(heading -> isOfKind(heading, format, findings))
                 .map(heading -> read(rows, heading, format, findings))
@@ -228,6 +233,10 @@ public final class CsvSheets implements LabSheets {
     }
 
     static Sheet<Kept> records(String name, byte[] bytes) {
+        return records(name, bytes, Progress.UNHEARD);
+    }
+
+    private static Sheet<Kept> records(String name, byte[] bytes, Progress progress) {
         Optional<String> refusal = RawFile.refusal(bytes);
         if (refusal.isPresent()) {
             return refused(name, refusal.get(), RawFile.LARGEST / 1_000_000);
@@ -245,7 +254,7 @@ public final class CsvSheets implements LabSheets {
             }
             return new Sheet<>(name, List.of(), findings.all());
         }
-        Sheet<? extends Kept> sheet = one(name, bytes, format);
+        Sheet<? extends Kept> sheet = one(name, bytes, format, progress);
         List<Sheet.Row<Kept>> rows = sheet.rows().stream()
                 .map(row -> new Sheet.Row<Kept>(row.line(), row.value(), row.simulated()))
                 .toList();

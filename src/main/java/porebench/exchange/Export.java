@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 import porebench.evidence.EvidenceReader;
 import porebench.exchange.sheet.FactorIssueFormat;
@@ -27,6 +28,7 @@ import porebench.record.FactorIssue;
 import porebench.record.Kept;
 import porebench.record.Laboratory;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 import porebench.record.book.Version;
 import porebench.record.id.MixId;
 
@@ -34,9 +36,13 @@ import porebench.record.id.MixId;
 final class Export {
     private Export() {}
 
-    static List<Path> write(LabBook book, OutputFolder folder) {
+    static List<Path> write(LabBook book, OutputFolder folder, Progress progress) {
         Map<String, OutputFile.Content> files = new LinkedHashMap<>();
-        CsvSheets.FORMATS.forEach(format -> files.put(format.fileName(), newest(book, ofBook(format, book))));
+        // There are no more newest records than entries.
+        long most = book.changeNumber();
+        AtomicLong written = new AtomicLong();
+        Runnable told = () -> progress.at(Progress.Stage.WRITING, written.incrementAndGet(), most);
+        CsvSheets.FORMATS.forEach(format -> files.put(format.fileName(), newest(book, ofBook(format, book), told)));
         try {
             return folder.write(files);
         } catch (IOException failure) {
@@ -63,18 +69,19 @@ final class Export {
         return new FactorIssueFormat(issue -> untrue.contains(issue.recordId()));
     }
 
-    private static <T extends Kept> OutputFile.Content newest(LabBook book, Format<T> format) {
+    private static <T extends Kept> OutputFile.Content newest(LabBook book, Format<T> format, Runnable told) {
         boolean isMarked = book.isTraining()
                 && format.type() != Laboratory.class
                 && !format.columns().equals(format.columns().marked());
         Headings columns = isMarked ? format.columns().marked() : format.columns();
         return content(taker -> {
             taker.accept(columns.all());
-            book.each(
-                    format.type(),
-                    version -> format.write(version.value()).stream()
-                            .map(row -> isMarked ? marked(row) : row)
-                            .forEach(taker));
+            book.each(format.type(), version -> {
+                told.run();
+                format.write(version.value()).stream()
+                        .map(row -> isMarked ? marked(row) : row)
+                        .forEach(taker);
+            });
         });
     }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import porebench.method.Answer;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 
 /**
  * Where lab books are opened and begun, backed up and restored.
@@ -55,11 +56,17 @@ public interface LabBookShelf {
      *
      * @param book the lab book's file
      * @param folder the folder, made when it is not there
+     * @param progress hears how far the check is; where it ends the work, there is no backup
      * @return the backup and how far it reaches; refused with every fault and its place when the backup does not stand the
      *     check: then there is none
      * @throws OpeningRefused as {@link #open}
      */
-    Answer<BookCopy> backUp(Path book, Path folder);
+    Answer<BookCopy> backUp(Path book, Path folder, Progress progress);
+
+    /** Backs up a lab book while nobody listens. */
+    default Answer<BookCopy> backUp(Path book, Path folder) {
+        return backUp(book, folder, Progress.UNHEARD);
+    }
 
     /**
      * Puts a backup in the place of a lab book. The backup is checked in full first and is not changed. A lab book that is in
@@ -67,12 +74,18 @@ public interface LabBookShelf {
      *
      * @param backup the backup's file
      * @param book the lab book's file; need not be there
+     * @param progress hears how far the check is; where it ends the work, nothing was changed
      * @return the restored lab book, how far it reaches and where the one before is now; refused when the backup is damaged
      *     (with every fault and its place), when somebody has the lab book open, or when both are the same file: then nothing
      *     was changed
      * @throws OpeningRefused if the backup cannot be opened as a lab book, as {@link #open}
      */
-    Answer<BookCopy> restore(Path backup, Path book);
+    Answer<BookCopy> restore(Path backup, Path book, Progress progress);
+
+    /** Puts a backup in the place of a lab book while nobody listens. */
+    default Answer<BookCopy> restore(Path backup, Path book) {
+        return restore(backup, book, Progress.UNHEARD);
+    }
 
     /**
      * Moves what stands in the place of a lab book, whole or damaged, and its log aside under a dated name, so that another can

@@ -10,6 +10,7 @@ import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.Trial;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 
 /**
  * CSV in and out. Reading never fails on bad content: it gives the good rows and all problems, with line and column.
@@ -37,23 +38,40 @@ public interface LabSheets {
      */
     Sheet<ValueRow> table(Path file, List<String> factors);
 
-    /** Reads a file of any kind of record, known by its heading. */
-    Sheet<Kept> records(Path file);
+    /** Reads a file of any kind of record, known by its heading, and says how far it is. */
+    Sheet<Kept> records(Path file, Progress progress);
+
+    /** Reads a file of any kind of record while nobody listens. */
+    default Sheet<Kept> records(Path file) {
+        return records(file, Progress.UNHEARD);
+    }
 
     /**
      * Writes every kind of record of a lab book into a folder, one file a kind, and returns the files.
      *
+     * @param progress hears how far it is; where it ends the work, no file is written
      * @throws OutputRefused if one of the files may not be written; none is then
      */
-    List<Path> export(LabBook book, OutputFolder folder);
+    List<Path> export(LabBook book, OutputFolder folder, Progress progress);
+
+    /** Writes every kind of record of a lab book into a folder while nobody listens. */
+    default List<Path> export(LabBook book, OutputFolder folder) {
+        return export(book, folder, Progress.UNHEARD);
+    }
 
     /**
      * Writes a whole lab book into a folder, all versions of all records with who, when and why and every hash, one file a
      * table, and returns the files. What {@link #readWhole} gives of them is the same lab book.
      *
+     * @param progress hears how far it is; where it ends the work, no file is written
      * @throws OutputRefused if one of the files may not be written; none is then
      */
-    List<Path> exportWhole(LabBook book, OutputFolder folder);
+    List<Path> exportWhole(LabBook book, OutputFolder folder, Progress progress);
+
+    /** Writes a whole lab book into a folder while nobody listens. */
+    default List<Path> exportWhole(LabBook book, OutputFolder folder) {
+        return exportWhole(book, folder, Progress.UNHEARD);
+    }
 
     /**
      * Reads what {@link #exportWhole} wrote.

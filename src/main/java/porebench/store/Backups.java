@@ -22,6 +22,7 @@ import porebench.port.BookCopy;
 import porebench.port.OpenBooks;
 import porebench.port.OutputFile;
 import porebench.record.book.BookCheck;
+import porebench.record.book.Progress;
 import porebench.store.check.Faults;
 import porebench.store.check.Inspection;
 import porebench.store.check.PagesCheck;
@@ -47,7 +48,7 @@ final class Backups {
         this.steps = steps;
     }
 
-    Answer<BookCopy> backUp(Path book, Path folder) {
+    Answer<BookCopy> backUp(Path book, Path folder, Progress progress) {
         String name = OpenFile.nameOf(book);
         try {
             Files.createDirectories(folder);
@@ -55,7 +56,7 @@ final class Backups {
             Path part = SqliteFile.partOf(backup);
             try {
                 copy(book, part);
-                BookCheck check = check(SqliteFile.fresh(part));
+                BookCheck check = check(SqliteFile.fresh(part), progress);
                 if (!check.isIntact()) {
                     return refused("book.not-backed-up", name, check.faults());
                 }
@@ -96,10 +97,10 @@ final class Backups {
         return isAlone && !Opening.mayWrite(file) ? SqliteFile.alone(file) : SqliteFile.readOnly(file);
     }
 
-    private BookCheck check(SQLiteDataSource source) throws SQLException {
+    private BookCheck check(SQLiteDataSource source, Progress progress) throws SQLException {
         try (Connection connection = source.getConnection();
                 Session session = new Session(connection)) {
-            return session.read(handle -> Inspection.full(handle, steps, Optional.empty()));
+            return session.read(handle -> Inspection.full(handle, steps, Optional.empty(), progress));
         }
     }
 
@@ -116,7 +117,7 @@ final class Backups {
         }
     }
 
-    Answer<BookCopy> restore(Path backup, Path book) {
+    Answer<BookCopy> restore(Path backup, Path book, Progress progress) {
         String name = OpenFile.nameOf(book);
         try {
             if (Files.exists(book) && Files.isSameFile(backup, book)) {
@@ -131,7 +132,7 @@ final class Backups {
             try {
                 copy(backup, part);
                 steps.take(SqliteFile.fresh(part));
-                BookCheck check = check(SqliteFile.fresh(part));
+                BookCheck check = check(SqliteFile.fresh(part), progress);
                 return check.isIntact()
                         ? put(part, book, check)
                         : refused("book.backup-damaged", OpenFile.nameOf(backup), check.faults());

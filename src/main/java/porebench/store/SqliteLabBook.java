@@ -29,6 +29,7 @@ import porebench.record.book.Draft;
 import porebench.record.book.KeptSince;
 import porebench.record.book.LabBook;
 import porebench.record.book.MixSummary;
+import porebench.record.book.Progress;
 import porebench.record.book.Records;
 import porebench.record.book.Stamp;
 import porebench.record.book.Summaries;
@@ -144,7 +145,7 @@ final class SqliteLabBook implements LabBook {
     }
 
     @Override
-    public List<Problem> keep(List<Draft> drafts, String who, String why) {
+    public List<Problem> keep(List<Draft> drafts, String who, String why, Progress progress) {
         Stamp stamp = new Stamp(who, clock.instant().truncatedTo(ChronoUnit.MILLIS), why);
         if (drafts.isEmpty()) {
             return List.of();
@@ -154,7 +155,7 @@ final class SqliteLabBook implements LabBook {
         }
         List<Optional<Entry>> ends = new ArrayList<>();
         try {
-            List<Problem> problems = write(drafts, stamp, ends);
+            List<Problem> problems = write(drafts, stamp, ends, progress);
             if (!ends.isEmpty()) {
                 kept(ends.get(0), ends.get(1).orElseThrow());
             }
@@ -177,7 +178,8 @@ final class SqliteLabBook implements LabBook {
     }
 
     /** All that takes long, looking and hashing, is done before anybody else must wait. */
-    private List<Problem> write(List<Draft> drafts, Stamp stamp, List<Optional<Entry>> ends) {
+    private List<Problem> write(
+            List<Draft> drafts, Stamp stamp, List<Optional<Entry>> ends, Progress progress) {
         Keeping.Checked looked = doing(
                 Task.READ, () -> session.read(handle -> check(new Keeping(handle), drafts, stamp, Optional.empty())));
         if (!looked.problems().isEmpty()) {
@@ -191,7 +193,8 @@ final class SqliteLabBook implements LabBook {
                     Keeping keeping = new Keeping(handle);
                     Keeping.Checked checked = check(keeping, drafts, stamp, Optional.of(looked));
                     if (checked.problems().isEmpty()) {
-                        ends.addAll(List.of(checked.on(), keeping.append(drafts, hashes, stamp, checked.on())));
+                        ends.addAll(
+                                List.of(checked.on(), keeping.append(drafts, hashes, stamp, checked.on(), progress)));
                         requireSameFile(FileIdentity::isThere);
                     }
                     return checked.problems();
@@ -324,8 +327,8 @@ final class SqliteLabBook implements LabBook {
     }
 
     @Override
-    public BookCheck check(Optional<Head> noted) {
-        return doing(Task.READ, () -> session.read(handle -> Inspection.full(handle, file.steps(), noted)));
+    public BookCheck check(Optional<Head> noted, Progress progress) {
+        return doing(Task.READ, () -> session.read(handle -> Inspection.full(handle, file.steps(), noted, progress)));
     }
 
     @Override

@@ -23,6 +23,7 @@ import porebench.port.OpenBooks;
 import porebench.port.OpeningRefused;
 import porebench.port.OutputFile;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 import porebench.store.chain.Rebuilding;
 import porebench.store.file.Header;
 import porebench.store.file.OpenHere;
@@ -263,17 +264,17 @@ public final class SqliteShelf implements LabBookShelf {
     }
 
     @Override
-    public Answer<BookCopy> backUp(Path book, Path folder) {
+    public Answer<BookCopy> backUp(Path book, Path folder, Progress progress) {
         versionOf(book);
         refuseForeignLog(book);
-        return new Backups(clock, steps).backUp(book, folder);
+        return new Backups(clock, steps).backUp(book, folder, progress);
     }
 
     @Override
-    public Answer<BookCopy> restore(Path backup, Path book) {
+    public Answer<BookCopy> restore(Path backup, Path book, Progress progress) {
         versionOf(backup);
         refuseForeignLog(backup);
-        return new Backups(clock, steps).restore(backup, book);
+        return new Backups(clock, steps).restore(backup, book, progress);
     }
 
     @Override

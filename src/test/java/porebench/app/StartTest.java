@@ -63,7 +63,8 @@ class StartTest {
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 folder,
                 "Ada Test",
-                log::file);
+                log::file,
+                Optional.empty());
         Ports ports = new Ports(
                 CsvSheets::new,
                 () -> new SqliteShelf(CLOCK),

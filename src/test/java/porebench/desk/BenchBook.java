@@ -49,6 +49,7 @@ import porebench.record.Trial;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
 import porebench.record.book.MemoryLabBook;
+import porebench.record.book.Progress;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
@@ -237,12 +238,12 @@ public final class BenchBook {
             }
 
             @Override
-            public Answer<BookCopy> backUp(Path book, Path folder) {
+            public Answer<BookCopy> backUp(Path book, Path folder, Progress progress) {
                 throw new UnsupportedOperationException("these pages back nothing up");
             }
 
             @Override
-            public Answer<BookCopy> restore(Path backup, Path book) {
+            public Answer<BookCopy> restore(Path backup, Path book, Progress progress) {
                 throw new UnsupportedOperationException("these pages restore nothing");
             }
 

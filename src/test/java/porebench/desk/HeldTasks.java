@@ -25,7 +25,7 @@ public final class HeldTasks implements Tasks {
 
     /** What is awaited is there at once, unless the test says otherwise. */
     @Override
-    public <T> void await(String title, Callable<T> work, Consumer<T> done, Consumer<Exception> failed) {
+    public <T> void await(String title, Told<T> work, Consumer<T> done, Consumer<Exception> failed) {
         (holdsAnswers ? this : Tasks.direct()).run(title, work, done, failed);
     }
 

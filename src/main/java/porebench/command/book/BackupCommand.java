@@ -21,7 +21,7 @@ public final class BackupCommand extends BookCommand {
 
     @Override
     protected CommandOutcome carryOut() {
-        Answer<BookCopy> backup = ports().shelf().get().backUp(bookFile(), folder);
+        Answer<BookCopy> backup = ports().shelf().get().backUp(bookFile(), folder, here().progress());
         backup.value().ifPresent(done -> acted());
         return backup.value()
                 .map(copy -> CommandOutcome.done(new BookCopyReport(copy, "backup.done", words()), backup.problems()))

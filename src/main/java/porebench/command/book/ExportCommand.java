@@ -18,6 +18,7 @@ import porebench.port.LabSheets;
 import porebench.port.OutputFolder;
 import porebench.record.RecordKind;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 
 /** {@code export}: every kind of record of a lab book as CSV files in a folder. */
 @Command(name = "export")
@@ -40,7 +41,8 @@ public final class ExportCommand extends BookCommand {
         try (LabBook book = open()) {
             LabSheets sheets = ports().sheets().get();
             OutputFolder to = whereTo.folder(folder);
-            List<Path> files = whole ? sheets.exportWhole(book, to) : sheets.export(book, to);
+            Progress progress = here().progress();
+            List<Path> files = whole ? sheets.exportWhole(book, to, progress) : sheets.export(book, to, progress);
             acted();
             return marked(book, CommandOutcome.done(new ExportReport(files, counts(book)), List.of()));
         }

@@ -34,6 +34,7 @@ import porebench.record.RecordKind;
 import porebench.record.Trial;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
 
@@ -81,7 +82,7 @@ public final class ImportCommand extends BookCommand {
         LabSheets sheets = ports().sheets().get();
         List<Incoming> incoming = new ArrayList<>();
         for (Path file : files) {
-            Sheet<Kept> sheet = sheets.records(file);
+            Sheet<Kept> sheet = sheets.records(file, here().progress());
             problems.addAll(sheet.problems());
             incoming.addAll(Sheet.incoming(sheet));
         }
@@ -89,7 +90,7 @@ public final class ImportCommand extends BookCommand {
     }
 
     private CommandOutcome take(LabBook book, List<Incoming> incoming, List<Problem> problems) {
-        Intake.Result checked = Intake.check(book, incoming, here().today());
+        Intake.Result checked = Intake.check(book, incoming, here().today(), here().progress());
         problems.addAll(checked.problems());
         boolean nothingGood = checked.drafts().isEmpty() && checked.alreadyThere() == 0;
         if (Problem.anyError(problems) && (!goodRows || nothingGood)) {
@@ -97,7 +98,8 @@ public final class ImportCommand extends BookCommand {
         }
         if (!checked.drafts().isEmpty()) {
             String name = who.name(here());
-            List<Problem> refused = book.keep(checked.drafts(), name, words().get("import.why", fileNames()));
+            List<Problem> refused =
+                    book.keep(checked.drafts(), name, words().get("import.why", fileNames()), here().progress());
             if (!refused.isEmpty()) {
                 problems.addAll(refused);
                 return CommandOutcome.refused(problems);
@@ -123,7 +125,7 @@ public final class ImportCommand extends BookCommand {
         private final StopReport stopReport = new StopReport(here().locale());
 
         ImportReport(LabBook book, Intake.Result checked) {
-            determinations = judged(book, checked);
+            determinations = judged(book, checked, here().progress());
             for (RecordKind kind : RecordKind.values()) {
                 kept.put(kind, 0);
             }
@@ -170,7 +172,7 @@ public final class ImportCommand extends BookCommand {
     private record Judged(DeterminationId id, MixId mixId, int counted, Optional<StopRule> stop) {}
 
     /** Returns the determinations that trials were kept for, as they stand now. */
-    private static List<Judged> judged(LabBook book, Intake.Result checked) {
+    private static List<Judged> judged(LabBook book, Intake.Result checked, Progress progress) {
         SortedMap<MixId, Set<DeterminationId>> mixes = new TreeMap<>();
         checked.drafts().stream()
                 .map(Draft::value)
@@ -181,7 +183,7 @@ public final class ImportCommand extends BookCommand {
         if (mixes.isEmpty()) {
             return List.of();
         }
-        LaboratoryStanding standing = LaboratoryStanding.of(book);
+        LaboratoryStanding standing = LaboratoryStanding.of(book, progress);
         LaboratoryScatter laboratory = standing.scatter();
         List<Judged> judged = new ArrayList<>();
         standing.each(

@@ -38,7 +38,8 @@ public final class RegisterCommand extends BookCommand {
     protected CommandOutcome carryOut() {
         LocalDate day = on == null ? here().today() : on;
         try (LabBook book = open()) {
-            LaboratoryStanding standing = anew ? LaboratoryStanding.anew(book) : LaboratoryStanding.of(book);
+            LaboratoryStanding standing =
+                    anew ? LaboratoryStanding.anew(book) : LaboratoryStanding.of(book, here().progress());
             return marked(book, CommandOutcome.done(new RegisterReport(day, standing.rows(day)), List.of()));
         }
     }

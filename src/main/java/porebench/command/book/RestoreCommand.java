@@ -38,7 +38,7 @@ public final class RestoreCommand extends BookCommand {
     }
 
     private CommandOutcome restored() {
-        Answer<BookCopy> restored = ports().shelf().get().restore(from, bookFile());
+        Answer<BookCopy> restored = ports().shelf().get().restore(from, bookFile(), here().progress());
         restored.value().ifPresent(done -> acted());
         return restored.value()
                 .map(copy ->

@@ -47,7 +47,7 @@ public final class VerifyCommand extends BookCommand {
             head = Optional.of(new Head(hash.get(), noted.entries));
         }
         try (LabBook book = open()) {
-            BookCheck check = book.check(head);
+            BookCheck check = book.check(head, here().progress());
             CommandOutcome outcome =
                     new CommandOutcome(!check.isIntact(), Optional.of(new VerifyReport(check, head)), check.problems());
             return isTraining(book) ? outcome.with(report -> new TrainingReport(report, words())) : outcome;

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import porebench.method.Texts;
+import porebench.record.book.Progress;
 
 /**
  * Where and when a command runs, asked of the machine once and handed on.
@@ -21,6 +22,7 @@ import porebench.method.Texts;
  * @param folder the folder that relative paths start from
  * @param user who keeps records when no other name is given
  * @param log returns the file in which the details of a failure stand; empty when there is none
+ * @param line where it is shown how far a command is; empty where nobody looks
  */
 public record Machine(
         Clock clock,
@@ -30,11 +32,17 @@ public record Machine(
         PrintStream err,
         Path folder,
         String user,
-        Supplier<Optional<Path>> log) {
+        Supplier<Optional<Path>> log,
+        Optional<ProgressLine> line) {
 
     /** Returns the words of the command line's answers. */
     public Texts words() {
         return Texts.of("porebench.command.command", locale);
+    }
+
+    /** Returns what hears how far a command is. */
+    public Progress progress() {
+        return line.<Progress>map(shown -> shown).orElse(Progress.UNHEARD);
     }
 
     /** Returns today's date. */

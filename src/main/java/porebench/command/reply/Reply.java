@@ -25,6 +25,7 @@ public final class Reply {
 
     /** Says an outcome and returns the exit status. */
     public int say(CommandOutcome outcome, boolean asJson) {
+        here.line().ifPresent(ProgressLine::clear);
         if (asJson) {
             json(outcome);
         } else {

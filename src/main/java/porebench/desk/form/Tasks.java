@@ -1,39 +1,40 @@
 package porebench.desk.form;
 
 import java.awt.Component;
-import java.awt.Dialog;
 import java.awt.Window;
-import java.awt.event.ActionEvent;
-import java.awt.event.KeyEvent;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
-import javax.swing.JButton;
-import javax.swing.JComponent;
-import javax.swing.JDialog;
-import javax.swing.JLabel;
-import javax.swing.JProgressBar;
-import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.SwingWorker;
 import javax.swing.Timer;
-import javax.swing.WindowConstants;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import porebench.method.Texts;
+import porebench.port.Pace;
+import porebench.record.book.Progress;
 
 /** The one way off the event thread and back. */
 public interface Tasks {
     /**
-     * Does some work off the event thread, then goes on on it.
+     * Work that says how far it is, by which a person can end it.
      *
-     * <p>When the person stopped it, {@code failed} takes a {@link CancellationException}, which nobody need be told.
+     * @param <T> what comes of it
+     */
+    @FunctionalInterface
+    interface Told<T> {
+        /** Does the work; touches no Swing component. */
+        T call(Progress progress) throws Exception;
+    }
+
+    /**
+     * Does some work off the event thread, then goes on on it. It goes on to its end: nobody can stop it.
      *
      * @param title what is being done, shown when it takes long
      * @param work the work; touches no Swing component
@@ -43,7 +44,22 @@ public interface Tasks {
     <T> void run(String title, Callable<T> work, Consumer<T> done, Consumer<Exception> failed);
 
     /**
-     * Works out something to look at while the person goes on: as {@link #run}, but no dialog ever comes between, nobody need
+     * Does some work as {@link #run(String, Callable, Consumer, Consumer)}; where it takes long, the person sees how far it is and
+     * how long it will take, and can stop it.
+     *
+     * <p>When the person stopped it, {@code failed} takes a {@link CancellationException}, which nobody need be told.
+     *
+     * @param title what is being done, shown when it takes long
+     * @param work the work, which leaves nothing half done where it is ended
+     * @param done takes the result, on the event thread
+     * @param failed takes what went wrong, on the event thread
+     */
+    default <T> void run(String title, Told<T> work, Consumer<T> done, Consumer<Exception> failed) {
+        run(title, () -> work.call(Progress.UNHEARD), done, failed);
+    }
+
+    /**
+     * Works out something to look at while the person goes on: as {@link #run(String, Callable, Consumer, Consumer)}, but no dialog ever comes between, nobody need
      * wait for it, and it can be given up at any time because nothing is kept by it.
      *
      * @param work the work; touches no Swing component
@@ -55,8 +71,8 @@ public interface Tasks {
     }
 
     /**
-     * Does some work whose answer decides what the next keys and clicks are meant for: as {@link #run}, and what the person does
-     * meanwhile waits and happens after the answer. Where the answer is a question or a message, it is not what the person
+     * Does some work whose answer decides what the next keys and clicks are meant for: as
+     * {@link #run(String, Told, Consumer, Consumer)}, and what the person does meanwhile waits and happens after the answer. Where the answer is a question or a message, it is not what the person
      * reckoned with, and what waited is dropped.
      *
      * @param title what is being done, shown when it takes long
@@ -64,7 +80,7 @@ public interface Tasks {
      * @param done takes the result, on the event thread
      * @param failed takes what went wrong, on the event thread
      */
-    default <T> void await(String title, Callable<T> work, Consumer<T> done, Consumer<Exception> failed) {
+    default <T> void await(String title, Told<T> work, Consumer<T> done, Consumer<Exception> failed) {
         run(title, work, done, failed);
     }
 
@@ -101,7 +117,7 @@ public interface Tasks {
     }
 
     /**
-     * Works in the background; after a second a dialog shows that it goes on and lets the person stop it.
+     * Works in the background; after a second a dialog shows how far it is, and lets the person stop what can be stopped.
      *
      * @param over the window the dialog stands over
      * @param locale the person's language
@@ -134,20 +150,20 @@ public interface Tasks {
         }
 
         @Override
-        public <T> void await(String title, Callable<T> work, Consumer<T> done, Consumer<Exception> failed) {
+        public <T> void await(String title, Told<T> work, Consumer<T> done, Consumer<Exception> failed) {
             awaited++;
             input.hold();
             run(
                     title,
-                    () -> orFailure(work),
+                    (Progress progress) -> orFailure(work, progress),
                     result -> answer(() -> done.accept(result)),
                     failure -> answer(() -> failed.accept(failure)));
         }
 
         /** Does the work; also an error must be answered, so that nothing waits for ever. */
-        private static <T> T orFailure(Callable<T> work) throws Exception {
+        private static <T> T orFailure(Told<T> work, Progress progress) throws Exception {
             try {
-                return work.call();
+                return work.call(progress);
             } catch (LinkageError | StackOverflowError | OutOfMemoryError fault) {
                 throw new IllegalStateException(fault);
             }
@@ -185,9 +201,27 @@ public interface Tasks {
 
         @Override
         public <T> void run(String title, Callable<T> work, Consumer<T> done, Consumer<Exception> failed) {
+            run(title, work, Optional.empty(), done, failed);
+        }
+
+        @Override
+        public <T> void run(String title, Told<T> work, Consumer<T> done, Consumer<Exception> failed) {
+            Pace pace = new Pace(System::nanoTime);
+            run(title, () -> work.call(pace), Optional.of(pace), done, failed);
+        }
+
+        private <T> void run(
+                String title, Callable<T> work, Optional<Pace> pace, Consumer<T> done, Consumer<Exception> failed) {
             underWay++;
             Worker<T> worker = new Worker<>(work, done, failed, () -> underWay--);
-            Timer dialogTimer = new Timer(DIALOG_AFTER_MILLISECONDS, event -> showDialog(title, worker));
+            Timer dialogTimer = new Timer(DIALOG_AFTER_MILLISECONDS, event -> {
+                if (!worker.isFinished()) {
+                    Window owner = SwingUtilities.getWindowAncestor(over.get());
+                    PaceDialog dialog = new PaceDialog(owner, marking.apply(title), title, pace, texts);
+                    worker.whenFinished(dialog::close);
+                    dialog.show();
+                }
+            });
             dialogTimer.setRepeats(false);
             dialogTimer.start();
             worker.execute();
@@ -197,37 +231,6 @@ public interface Tasks {
         public <T> void workOut(Callable<T> work, Consumer<T> done, Consumer<Exception> failed) {
             new Worker<>(work, done, failed, () -> {}).execute();
         }
-
-        private void showDialog(String title, Worker<?> worker) {
-            if (worker.isFinished()) {
-                return;
-            }
-            Window owner = SwingUtilities.getWindowAncestor(over.get());
-            JDialog dialog = new JDialog(owner, marking.apply(title), Dialog.ModalityType.APPLICATION_MODAL);
-            dialog.setName(HeldInput.OPEN);
-            dialog.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
-            JProgressBar bar = new JProgressBar();
-            bar.setIndeterminate(true);
-            JButton stop = new JButton(texts.get("task.stop"));
-            stop.addActionListener((ActionEvent event) -> {
-                stop.setEnabled(false);
-                stop.setText(texts.get("task.stopping"));
-                worker.stop();
-            });
-            dialog.getRootPane()
-                    .registerKeyboardAction(
-                            event -> stop.doClick(),
-                            KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
-                            JComponent.WHEN_IN_FOCUSED_WINDOW);
-            dialog.setLayout(new MigLayout("insets 20, wrap 1", "[360::,grow,fill]", "[]12[]16[]"));
-            dialog.add(new JLabel(title));
-            dialog.add(bar);
-            dialog.add(stop, "alignx trailing, growx 0");
-            dialog.pack();
-            dialog.setLocationRelativeTo(owner);
-            worker.whenFinished(dialog::dispose);
-            dialog.setVisible(true);
-        }
     }
 
     /** One piece of work; it is over only when it really ended, also after it was asked to stop. */
@@ -236,8 +239,6 @@ public interface Tasks {
         private final Consumer<T> done;
         private final Consumer<Exception> failed;
         private final Runnable ended;
-        private volatile @Nullable Thread thread;
-        private volatile boolean stopped;
         private boolean finished;
         private Runnable whenFinished = () -> {};
 
@@ -250,20 +251,7 @@ public interface Tasks {
 
         @Override
         protected T doInBackground() throws Exception {
-            thread = Thread.currentThread();
-            try {
-                return work.call();
-            } finally {
-                thread = null;
-            }
-        }
-
-        private void stop() {
-            stopped = true;
-            Thread working = thread;
-            if (working != null) {
-                working.interrupt();
-            }
+            return work.call();
         }
 
         private boolean isFinished() {
@@ -296,14 +284,7 @@ public interface Tasks {
             if (cause instanceof Error error) {
                 throw error;
             }
-            Exception failure = cause instanceof Exception exception ? exception : new IllegalStateException(cause);
-            failed.accept(stopped ? stoppedBecauseOf(failure) : failure);
-        }
-
-        private static CancellationException stoppedBecauseOf(Exception failure) {
-            CancellationException stop = new CancellationException("stopped by the person");
-            stop.initCause(failure);
-            return stop;
+            failed.accept(cause instanceof Exception exception ? exception : new IllegalStateException(cause));
         }
     }
 }

@@ -214,8 +214,8 @@ final class KeepModel {
                 .tasks()
                 .await(
                         texts.get("keep.doing"),
-                        () -> {
-                            List<Problem> refused = book.keep(List.of(draft), who, why);
+                        progress -> {
+                            List<Problem> refused = book.keep(List.of(draft), who, why, progress);
                             return new Done(
                                     refused,
                                     refused.isEmpty()

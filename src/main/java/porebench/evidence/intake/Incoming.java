@@ -1,5 +1,6 @@
 package porebench.evidence.intake;
 
+import java.util.Comparator;
 import porebench.method.Place;
 import porebench.record.Kept;
 
@@ -14,6 +15,10 @@ import porebench.record.Kept;
  * @param simulated whether its file says that it comes from a training book, of a record that does not say so itself
  */
 public record Incoming(Place place, Kept value, boolean simulated) {
+    /** Orders records so that each comes behind those it may refer to. */
+    static final Comparator<Incoming> IN_ORDER =
+            Comparator.comparing((Incoming one) -> one.value().kind()).thenComparing(CalibrationIntake::day);
+
     /** Makes a record of which the file says no such thing. */
     public Incoming(Place place, Kept value) {
         this(place, value, false);

@@ -2,7 +2,6 @@ package porebench.evidence.intake;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -16,7 +15,6 @@ import porebench.record.Determination;
 import porebench.record.Equipment;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
-import porebench.record.Grounds;
 import porebench.record.Kept;
 import porebench.record.KeptStudy;
 import porebench.record.Laboratory;
@@ -27,6 +25,7 @@ import porebench.record.Trial;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
 import porebench.record.book.Namesakes;
+import porebench.record.book.Progress;
 import porebench.record.book.Training;
 import porebench.record.book.Version;
 import porebench.record.book.Wording;
@@ -82,11 +81,18 @@ public final class Intake {
      * @param today no calibration can be of a later day
      */
     public static Result check(LabBook book, List<Incoming> incoming, LocalDate today) {
+        return check(book, incoming, today, Progress.UNHEARD);
+    }
+
+    /** Checks some records, as {@link #check(LabBook, List, LocalDate)}, and says how far it is. */
+    public static Result check(LabBook book, List<Incoming> incoming, LocalDate today, Progress progress) {
+        progress.at(Progress.Stage.CHECKING, 0, incoming.size());
         Intake intake = new Intake(book, incoming, today);
-        incoming.stream()
-                .sorted(Comparator.comparing((Incoming one) -> one.value().kind())
-                        .thenComparing(CalibrationIntake::day))
-                .forEach(intake::take);
+        List<Incoming> inOrder = incoming.stream().sorted(Incoming.IN_ORDER).toList();
+        for (int i = 0; i < inOrder.size(); i++) {
+            progress.at(Progress.Stage.CHECKING, i, inOrder.size());
+            intake.take(inOrder.get(i));
+        }
         intake.lookAtIssues();
         return new Result(intake.drafts, intake.alreadyThere, intake.problems);
     }
@@ -319,7 +325,7 @@ public final class Intake {
         }
         Optional<FactorIssue> there = touched.value(FactorIssue.class, RecordKind.FACTOR_ISSUE, issue.recordId());
         if (there.isPresent()) {
-            return Optional.of(new Incoming(one.place(), filled(issue, there.get())));
+            return Optional.of(new Incoming(one.place(), IssueIntake.filled(issue, there.get())));
         }
         if (issue.mixVersion() > 0) {
             return Optional.of(one);
@@ -329,14 +335,6 @@ public final class Intake {
         FactorIssue resting = issue.restingOn(made.mixVersion(), made.sourceVersions())
                 .on(issue.isIssue() ? issue.grounds().from(FactorOrigin.IMPORTED) : issue.grounds());
         return Optional.of(new Incoming(one.place(), resting));
-    }
-
-    /** Returns a revision with what its row leaves open filled from the one that is there. */
-    private static FactorIssue filled(FactorIssue issue, FactorIssue there) {
-        FactorIssue resting =
-                issue.mixVersion() > 0 ? issue : issue.restingOn(there.mixVersion(), there.sourceVersions());
-        Grounds own = resting.grounds();
-        return resting.on(own.namesTrials() ? own.from(there.origin()) : there.grounds());
     }
 
     /** Returns the versions the sources of a mix will have once these are kept; one not in the register is left out. */

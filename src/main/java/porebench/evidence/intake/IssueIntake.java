@@ -12,6 +12,7 @@ import porebench.evidence.issue.Verifying;
 import porebench.method.Problem;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
+import porebench.record.Grounds;
 import porebench.record.MixDesign;
 import porebench.record.book.Draft;
 import porebench.record.book.DraftedRecords;
@@ -67,5 +68,13 @@ final class IssueIntake {
         EvidenceReader once = reader.orElseGet(() -> EvidenceReader.asking(after));
         reader = Optional.of(once);
         return after.latest(MixDesign.class, mixId.text()).map(once::read);
+    }
+
+    /** Returns a revision with what its row leaves open filled from the one that is there. */
+    static FactorIssue filled(FactorIssue issue, FactorIssue there) {
+        FactorIssue resting =
+                issue.mixVersion() > 0 ? issue : issue.restingOn(there.mixVersion(), there.sourceVersions());
+        Grounds own = resting.grounds();
+        return resting.on(own.namesTrials() ? own.from(there.origin()) : there.grounds());
     }
 }

@@ -23,6 +23,7 @@ import porebench.record.RecordKind;
 import porebench.record.book.Belonging;
 import porebench.record.book.KeptSince;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 import porebench.record.book.Summaries;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
@@ -94,16 +95,21 @@ public final class LaboratoryStanding {
 
     /** Reads how the mixes of a lab book stand; what had to be worked out is kept. */
     public static LaboratoryStanding of(LabBook book) {
-        return read(book, book.summaries().upTo(EDITION));
+        return of(book, Progress.UNHEARD);
+    }
+
+    /** Reads how the mixes of a lab book stand, and says how far it is. */
+    public static LaboratoryStanding of(LabBook book, Progress progress) {
+        return read(book, book.summaries().upTo(EDITION), progress);
     }
 
     /** Works out of the entries how all mixes stand, whatever is kept of them, and keeps that where the lab book can be written. */
     public static LaboratoryStanding anew(LabBook book) {
         book.summaries().forget();
-        return read(book, 0);
+        return read(book, 0, Progress.UNHEARD);
     }
 
-    private static LaboratoryStanding read(LabBook book, long keptUpTo) {
+    private static LaboratoryStanding read(LabBook book, long keptUpTo, Progress progress) {
         Summaries kept = book.summaries();
         long upTo = book.changeNumber();
         EvidenceReader reader = EvidenceReader.asking(book);
@@ -120,7 +126,8 @@ public final class LaboratoryStanding {
             line.ifPresentOrElse(read -> lines.put(mix, read), () -> unknown.add(mix));
         }
         Map<MixId, MixStanding> worked = new HashMap<>();
-        reader.readEach(unknown, evidence -> worked.put(evidence.mix().value().id(), MixStanding.of(evidence)));
+        reader.readEach(
+                unknown, progress, evidence -> worked.put(evidence.mix().value().id(), MixStanding.of(evidence)));
         worked.forEach((mix, one) -> lines.put(mix, one.inShort()));
         LaboratoryStanding read = new LaboratoryStanding(book, upTo, reader, lines, keptUpTo, worked);
         return worked.isEmpty() && upTo - keptUpTo < TOO_FAR_BEHIND ? read : read.kept();
@@ -158,6 +165,11 @@ public final class LaboratoryStanding {
 
     /** Returns how the mixes stand now: only those that something touched since are worked out. */
     public LaboratoryStanding renewed() {
+        return renewed(Progress.UNHEARD);
+    }
+
+    /** Returns how the mixes stand now, and says how far it is with those that are worked out. */
+    public LaboratoryStanding renewed(Progress progress) {
         long now = book.changeNumber();
         if (now == upTo) {
             return this;
@@ -167,12 +179,16 @@ public final class LaboratoryStanding {
         TreeMap<MixId, ShortStanding> nextLines = new TreeMap<>(lines);
         Map<MixId, MixStanding> nextWorked = new HashMap<>(worked);
         LaboratoryStanding renewed = new LaboratoryStanding(book, now, next, nextLines, keptUpTo, nextWorked);
-        for (MixId mix : touched.mixes()) {
-            renewed.evidence(mix).map(MixStanding::of).ifPresent(one -> {
-                nextLines.put(mix, one.inShort());
-                nextWorked.put(mix, one);
-            });
-        }
+        boolean areFew = touched.mixes().size() <= LastAsked.MOST;
+        next.readEach(touched.mixes(), progress, evidence -> {
+            MixId mix = evidence.mix().value().id();
+            MixStanding one = MixStanding.of(evidence);
+            nextLines.put(mix, one.inShort());
+            nextWorked.put(mix, one);
+            if (areFew) {
+                renewed.known.put(mix, evidence);
+            }
+        });
         if (next.hasBenchOf(reader)) {
             known.forEach((mix, one) -> {
                 if (!touched.mixes().contains(mix)) {

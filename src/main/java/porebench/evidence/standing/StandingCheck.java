@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import porebench.evidence.EvidenceReader;
 import porebench.record.RecordKind;
 import porebench.record.book.MixSummary;
+import porebench.record.book.Progress;
 import porebench.record.book.Records;
 import porebench.record.id.MixId;
 
@@ -21,15 +22,16 @@ public final class StandingCheck {
      * @param lines what is kept of each mix's line in the register
      * @param trials what is kept of each mix's trials
      * @param touched the mixes that something touched since, of which what is kept no longer counts
+     * @param progress hears how far it is
      */
     public static SortedSet<MixId> differences(
-            Records book, Map<MixId, String> lines, Map<MixId, String> trials, Set<MixId> touched) {
+            Records book, Map<MixId, String> lines, Map<MixId, String> trials, Set<MixId> touched, Progress progress) {
         SortedSet<MixId> mixes = new TreeSet<>(lines.keySet());
         mixes.addAll(trials.keySet());
         book.ids(RecordKind.MIX).forEach(id -> mixes.add(new MixId(id)));
         mixes.removeAll(touched);
         SortedSet<MixId> different = new TreeSet<>(mixes);
-        EvidenceReader.asking(book).readEach(mixes, evidence -> {
+        EvidenceReader.asking(book).readEach(mixes, progress, evidence -> {
             MixSummary wanted = MixStanding.of(evidence).summary();
             if (wanted.registerLine().equals(lines.get(wanted.mixId()))
                     && wanted.trials().equals(trials.get(wanted.mixId()))) {

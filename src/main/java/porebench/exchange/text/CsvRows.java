@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import porebench.record.book.Progress;
 
 /**
  * The rows of a CSV file, one after the other, with the line each begins on; rows that are damaged are noted and marked.
@@ -39,6 +40,7 @@ public final class CsvRows {
     private ICSVParser parser = new RFC4180ParserBuilder().build();
     private final byte[] bytes;
     private final Findings findings;
+    private final Progress progress;
     private List<String> names = List.of();
     private int at;
     private int line;
@@ -47,8 +49,14 @@ public final class CsvRows {
     private int lost;
 
     public CsvRows(byte[] bytes, Findings findings) {
+        this(bytes, findings, Progress.UNHEARD);
+    }
+
+    /** Begins with the first row, and says with each how far it is. */
+    public CsvRows(byte[] bytes, Findings findings, Progress progress) {
         this.bytes = bytes;
         this.findings = findings;
+        this.progress = progress;
         boolean marked =
                 bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF;
         this.at = marked ? 3 : 0;
@@ -88,6 +96,7 @@ public final class CsvRows {
     /** Returns the next row that is not blank, or empty at the end of the file. */
     public Optional<Raw> next() {
         while (at < bytes.length) {
+            progress.at(Progress.Stage.READING, at, bytes.length);
             Optional<Raw> row = read();
             if (row.isPresent() && (!row.get().isBlank() || row.get().damaged())) {
                 return row;

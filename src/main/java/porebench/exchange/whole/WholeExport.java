@@ -19,6 +19,7 @@ import porebench.exchange.text.WrittenRows;
 import porebench.port.OutputFile;
 import porebench.port.OutputFolder;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 import porebench.record.chain.ChainEntry;
 import porebench.record.chain.ChainOutline;
 import porebench.record.chain.ChainRow;
@@ -42,9 +43,12 @@ public final class WholeExport implements ChainTaker {
     private final ByteArrayOutputStream outline = new ByteArrayOutputStream();
 
     private final boolean isTraining;
+    private final Progress progress;
+    private long entries;
 
-    private WholeExport(boolean isTraining) {
+    private WholeExport(boolean isTraining, Progress progress) {
         this.isTraining = isTraining;
+        this.progress = progress;
     }
 
     /** Returns the file of a table. */
@@ -52,8 +56,8 @@ public final class WholeExport implements ChainTaker {
         return "book-" + table + ".csv";
     }
 
-    public static List<Path> write(LabBook book, OutputFolder folder) {
-        WholeExport export = new WholeExport(book.isTraining());
+    public static List<Path> write(LabBook book, OutputFolder folder, Progress progress) {
+        WholeExport export = new WholeExport(book.isTraining(), progress);
         try {
             book.unroll(export);
             return folder.write(export.files());
@@ -74,6 +78,7 @@ public final class WholeExport implements ChainTaker {
 
     @Override
     public void begins(ChainOutline whole) {
+        entries = whole.entries();
         List<List<String>> rows = new ArrayList<>();
         rows.add(HEADING);
         rows.add(List.of("form", FORM));
@@ -91,6 +96,7 @@ public final class WholeExport implements ChainTaker {
 
     @Override
     public void takes(ChainEntry entry) {
+        progress.at(Progress.Stage.WRITING, entry.number(), entries);
         write(entry.number(), entry.entry());
         entry.rows().forEach(row -> write(entry.number(), row));
     }

@@ -29,11 +29,17 @@ public interface LabBook extends Records, AutoCloseable {
      * @param drafts new records and corrections
      * @param who the person who keeps them
      * @param why the reason, one for all
+     * @param progress hears how far it is; where it ends the work, nothing is kept
      * @return why nothing was kept: a record was changed meanwhile, is already there, or names one that is not there,
      *     simulated trials would stand beside real ones, or a factor was decided on evidence that is another one now
      *     ({@link DecidedOn}); empty when all was kept
      */
-    List<Problem> keep(List<Draft> drafts, String who, String why);
+    List<Problem> keep(List<Draft> drafts, String who, String why, Progress progress);
+
+    /** Keeps some records while nobody listens, as {@link #keep(List, String, String, Progress)}. */
+    default List<Problem> keep(List<Draft> drafts, String who, String why) {
+        return keep(drafts, who, why, Progress.UNHEARD);
+    }
 
     /** Returns whether this is a training book: it holds simulated trials and no others, and is to be marked so everywhere. */
     default boolean isTraining() {
@@ -67,8 +73,14 @@ public interface LabBook extends Records, AutoCloseable {
      * Checks the whole lab book; nothing that is wrong in one place stops the report about the others.
      *
      * @param noted how far the lab book reached once, as a card or evidence says; empty when no such note is at hand
+     * @param progress hears how far it is; where it ends the work, there is no report
      */
-    BookCheck check(Optional<Head> noted);
+    BookCheck check(Optional<Head> noted, Progress progress);
+
+    /** Checks the whole lab book while nobody listens, as {@link #check(Optional, Progress)}. */
+    default BookCheck check(Optional<Head> noted) {
+        return check(noted, Progress.UNHEARD);
+    }
 
     /** Returns everything that a full check finds wrong or doubtful; none for a lab book nobody tampered with. */
     default List<Problem> verify() {

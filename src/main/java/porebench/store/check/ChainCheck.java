@@ -19,6 +19,7 @@ import org.jdbi.v3.core.statement.Query;
 import porebench.method.Problem;
 import porebench.record.Kept;
 import porebench.record.RecordKind;
+import porebench.record.book.Progress;
 import porebench.record.book.Stamp;
 import porebench.record.chain.ChainEntry;
 import porebench.store.chain.Canonical;
@@ -48,13 +49,16 @@ public final class ChainCheck {
     private final SortedSet<Long> withoutEntry = new TreeSet<>();
     private final Map<String, Integer> counts = new HashMap<>();
     private final List<Problem> doubts = new ArrayList<>();
+    private final Progress progress;
+    private long entries;
 
     /** The entry that was looked at last. */
     private Optional<Entry> before = Optional.empty();
 
-    private ChainCheck(Handle handle, Faults faults) {
+    private ChainCheck(Handle handle, Faults faults, Progress progress) {
         this.handle = handle;
         this.faults = faults;
+        this.progress = progress;
         this.history = new EntryTable(handle);
         RecordTable.all().forEach(table -> tables.put(table.kind().symbol(), table));
     }
@@ -68,8 +72,9 @@ public final class ChainCheck {
     record Seen(Map<RecordKind, Integer> counts, List<Problem> doubts) {}
 
     /** Adds every contradiction, the oldest first. */
-    static Seen run(Handle handle, Faults faults) {
-        ChainCheck check = new ChainCheck(handle, faults);
+    static Seen run(Handle handle, Faults faults, Progress progress) {
+        ChainCheck check = new ChainCheck(handle, faults, progress);
+        check.entries = check.lastNumber(ChainEntry.TABLE);
         try (EntryRows rows = new EntryRows(handle, any -> ChainEntry.NUMBER, (table, damaged) -> {})) {
             check.followAll(rows);
         }
@@ -95,7 +100,7 @@ public final class ChainCheck {
 
     /** Adds the contradictions among the newest entries, row by row. */
     static void tail(Handle handle, int count, Faults faults) {
-        ChainCheck check = new ChainCheck(handle, faults);
+        ChainCheck check = new ChainCheck(handle, faults, Progress.UNHEARD);
         List<Entry> newest = check.history.newest(count);
         if (newest.isEmpty()) {
             return;
@@ -148,6 +153,7 @@ public final class ChainCheck {
     private void follow(Entry entry, Function<Entry, Optional<StoredRecord>> records) {
         look(entry, records);
         before = Optional.of(entry);
+        progress.at(Progress.Stage.CHECKING, entry.number(), entries);
     }
 
     private void look(Entry entry, Function<Entry, Optional<StoredRecord>> records) {

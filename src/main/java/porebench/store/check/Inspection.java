@@ -10,6 +10,7 @@ import porebench.evidence.standing.LaboratoryStanding;
 import porebench.evidence.standing.StandingCheck;
 import porebench.method.Problem;
 import porebench.record.book.BookCheck;
+import porebench.record.book.Progress;
 import porebench.record.chain.Head;
 import porebench.store.chain.Entry;
 import porebench.store.chain.EntryTable;
@@ -30,13 +31,13 @@ public final class Inspection {
     private Inspection() {}
 
     /** Looks at everything. */
-    public static BookCheck full(Handle handle, Steps steps, Optional<Head> noted) {
+    public static BookCheck full(Handle handle, Steps steps, Optional<Head> noted, Progress progress) {
         Faults pages = new Faults();
         PagesCheck.full(handle, pages);
         Faults schema = new Faults();
         SchemaCheck.run(handle.getConnection(), steps, schema);
         Faults chain = new Faults();
-        ChainCheck.Seen seen = seen(handle, chain);
+        ChainCheck.Seen seen = seen(handle, chain, progress);
         Faults references = chain;
         int before = chain.count();
         PagesCheck.references(handle, references);
@@ -46,7 +47,7 @@ public final class Inspection {
         }
         boolean integrity = pages.isEmpty() && chain.count() == before;
         if (isWhole) {
-            summaries(handle, chain);
+            summaries(handle, chain, progress);
         }
         Head head = headOf(handle);
         noted.filter(note -> !holds(handle, note)).ifPresent(note -> tellCut(note, head, chain));
@@ -55,7 +56,7 @@ public final class Inspection {
     }
 
     /** Adds what is kept beside the entries and does not follow from them. */
-    private static void summaries(Handle handle, Faults faults) {
+    private static void summaries(Handle handle, Faults faults, Progress progress) {
         try {
             SummaryTables tables = new SummaryTables(handle, LaboratoryStanding.EDITION);
             if (tables.upTo() > 0) {
@@ -63,7 +64,8 @@ public final class Inspection {
                                 new StoredRecords(handle, "lab book"),
                                 tables.said(SummaryTables.REGISTER),
                                 tables.said(SummaryTables.TRIALS),
-                                new TouchedSince(handle, tables.upTo()).read().mixes())
+                                new TouchedSince(handle, tables.upTo()).read().mixes(),
+                                progress)
                         .forEach(mix ->
                                 faults.at("table " + SummaryTables.REGISTER, "book.summary-differs", mix.text()));
             }
@@ -83,9 +85,9 @@ public final class Inspection {
         }
     }
 
-    private static ChainCheck.Seen seen(Handle handle, Faults chain) {
+    private static ChainCheck.Seen seen(Handle handle, Faults chain, Progress progress) {
         try {
-            return ChainCheck.run(handle, chain);
+            return ChainCheck.run(handle, chain, progress);
         } catch (JdbiException unreadable) {
             chain.at("table entry", "book.damaged-table", "entry");
             return new ChainCheck.Seen(Map.of(), List.of());

@@ -15,6 +15,7 @@ import porebench.record.Kept;
 import porebench.record.Laboratory;
 import porebench.record.RecordKind;
 import porebench.record.book.Draft;
+import porebench.record.book.Progress;
 import porebench.record.book.Records;
 import porebench.record.book.Stamp;
 import porebench.record.book.Training;
@@ -127,7 +128,8 @@ public final class Keeping {
     }
 
     /** Writes the drafts behind the last entry, and returns the new last one. */
-    public Optional<Entry> append(List<Draft> drafts, List<String> hashes, Stamp stamp, Optional<Entry> before) {
+    public Optional<Entry> append(
+            List<Draft> drafts, List<String> hashes, Stamp stamp, Optional<Entry> before, Progress progress) {
         Optional<Entry> last = before;
         NameLooks looks = new NameLooks(handle);
         looks.catchUp(ChainEnd.of(before).number());
@@ -143,6 +145,7 @@ public final class Keeping {
                                 hashes.get(i));
                 insertions.append(next, rows(draft.value()));
                 last = Optional.of(next);
+                progress.at(Progress.Stage.KEEPING, i + 1L, hashes.size());
             }
         }
         looks.catchUp(ChainEnd.of(last).number());

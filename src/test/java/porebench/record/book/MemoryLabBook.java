@@ -60,7 +60,7 @@ public final class MemoryLabBook implements LabBook {
     }
 
     @Override
-    public List<Problem> keep(List<Draft> drafts, String who, String why) {
+    public List<Problem> keep(List<Draft> drafts, String who, String why, Progress progress) {
         List<Problem> problems = new ArrayList<>();
         Map<RecordKind, Set<String>> seen = new HashMap<>();
         for (Draft draft : drafts) {
@@ -124,7 +124,7 @@ public final class MemoryLabBook implements LabBook {
     }
 
     @Override
-    public BookCheck check(Optional<Head> noted) {
+    public BookCheck check(Optional<Head> noted, Progress progress) {
         return new BookCheck(true, true, head(), Map.of(), List.of(), List.of());
     }
 

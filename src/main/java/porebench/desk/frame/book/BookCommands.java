@@ -5,11 +5,11 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Tools;
+import porebench.desk.form.Tasks;
 import porebench.desk.frame.dialog.ImportModel;
 import porebench.desk.frame.dialog.ImportQuestion;
 import porebench.method.Answer;
@@ -18,6 +18,7 @@ import porebench.port.BookCopy;
 import porebench.port.OutputFolder;
 import porebench.port.OutputRefused;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 
 /** What can be done with the open lab book as a whole: copy it, bring records in and out, check the chain. */
 public final class BookCommands {
@@ -65,7 +66,7 @@ public final class BookCommands {
         }
         tools.asker().folder(over, texts.get("backup.title")).ifPresent(folder -> {
             String doing = texts.get("backup.doing", folder.toString());
-            work(doing, () -> tools.shelf().backUp(file.get(), folder), this::tellBackedUp);
+            work(doing, progress -> tools.shelf().backUp(file.get(), folder, progress), this::tellBackedUp);
         });
     }
 
@@ -93,7 +94,7 @@ public final class BookCommands {
         Optional<Path> file = tools.asker().fileToOpen(over, texts.get("import.title"), ".csv");
         file.ifPresent(chosen -> work(
                 texts.get("import.doing", name(chosen)),
-                () -> ImportModel.of(book, tools.sheets().records(chosen), today),
+                progress -> ImportModel.of(book, tools.sheets().records(chosen, progress), today, progress),
                 this::keepGood));
     }
 
@@ -123,17 +124,23 @@ public final class BookCommands {
         export("export.whole.title", tools.sheets()::exportWhole);
     }
 
-    private void export(String titleKey, BiFunction<LabBook, OutputFolder, List<Path>> writing) {
+    /** One of the ways of writing a lab book into a folder. */
+    @FunctionalInterface
+    private interface Writing {
+        List<Path> write(LabBook book, OutputFolder folder, Progress progress);
+    }
+
+    private void export(String titleKey, Writing writing) {
         String title = texts.get(titleKey);
         tools.asker().folder(over, title).ifPresent(folder -> exportTo(OutputFolder.fresh(folder), title, writing));
     }
 
-    private void exportTo(OutputFolder folder, String title, BiFunction<LabBook, OutputFolder, List<Path>> writing) {
+    private void exportTo(OutputFolder folder, String title, Writing writing) {
         String doing = texts.get("export.doing", folder.path().toString());
         tools.tasks()
                 .run(
                         doing,
-                        () -> writing.apply(desk.book(), folder),
+                        progress -> writing.write(desk.book(), folder, progress),
                         files -> tellExported(folder.path(), title, files),
                         failure -> {
                             if (mayReplace(folder, title, doing, failure)) {
@@ -162,7 +169,7 @@ public final class BookCommands {
 
     /** Checks the whole lab book: file, tables, indexes and the chain of entries. */
     public void verify() {
-        work(texts.get("verify.doing"), () -> desk.book().check(Optional.empty()), check -> {
+        work(texts.get("verify.doing"), progress -> desk.book().check(Optional.empty(), progress), check -> {
             if (check.problems().isEmpty()) {
                 tools.asker()
                         .tell(
@@ -180,6 +187,10 @@ public final class BookCommands {
     }
 
     private <T> void work(String doing, Callable<T> work, Consumer<T> done) {
+        tools.tasks().run(doing, work, done, failure -> tools.asker().failure(over, doing, failure));
+    }
+
+    private <T> void work(String doing, Tasks.Told<T> work, Consumer<T> done) {
         tools.tasks().run(doing, work, done, failure -> tools.asker().failure(over, doing, failure));
     }
 

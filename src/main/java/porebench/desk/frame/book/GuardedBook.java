@@ -21,6 +21,7 @@ import porebench.record.book.Draft;
 import porebench.record.book.KeptSince;
 import porebench.record.book.LabBook;
 import porebench.record.book.MixSummary;
+import porebench.record.book.Progress;
 import porebench.record.book.Summaries;
 import porebench.record.book.Version;
 import porebench.record.chain.ChainTaker;
@@ -85,13 +86,13 @@ public final class GuardedBook implements LabBook {
             }
 
             @Override
-            public Answer<BookCopy> backUp(Path file, Path folder) {
-                return beside("backUp").backUp(file, folder);
+            public Answer<BookCopy> backUp(Path file, Path folder, Progress progress) {
+                return beside("backUp").backUp(file, folder, progress);
             }
 
             @Override
-            public Answer<BookCopy> restore(Path backup, Path file) {
-                return beside("restore").restore(backup, file);
+            public Answer<BookCopy> restore(Path backup, Path file, Progress progress) {
+                return beside("restore").restore(backup, file, progress);
             }
 
             @Override
@@ -171,8 +172,8 @@ public final class GuardedBook implements LabBook {
     }
 
     @Override
-    public synchronized List<Problem> keep(List<Draft> drafts, String who, String why) {
-        return beside("keep").keep(drafts, who, why);
+    public synchronized List<Problem> keep(List<Draft> drafts, String who, String why, Progress progress) {
+        return beside("keep").keep(drafts, who, why, progress);
     }
 
     @Override
@@ -232,8 +233,8 @@ public final class GuardedBook implements LabBook {
     }
 
     @Override
-    public synchronized BookCheck check(Optional<Head> noted) {
-        return beside("check").check(noted);
+    public synchronized BookCheck check(Optional<Head> noted, Progress progress) {
+        return beside("check").check(noted, progress);
     }
 
     @Override

@@ -4,19 +4,20 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Question;
 import porebench.desk.Reading;
 import porebench.desk.Tools;
+import porebench.desk.form.Tasks;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.port.BookCopy;
 import porebench.port.ChainSource;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 import porebench.record.chain.Head;
 
 /**
@@ -60,7 +61,7 @@ public final class Replacing {
                 .ifPresent(place -> replace(
                         place,
                         texts.get("restore.doing", Turning.name(place)),
-                        () -> tools.shelf().restore(backup, place)));
+                        progress -> tools.shelf().restore(backup, place, progress)));
     }
 
     /** Asks for the folder of a full export and for a new file, builds the lab book anew in it and turns to it. */
@@ -83,7 +84,7 @@ public final class Replacing {
     void demoAnew() {
         InventedBooks invented = turning.invented();
         Path place = invented.demo();
-        turning.leave(() -> replace(place, texts.get("book.new.doing", Turning.name(place)), () -> {
+        turning.leave(() -> replace(place, texts.get("book.new.doing", Turning.name(place)), progress -> {
             Answer<Path> aside = tools.shelf().setAside(place);
             if (aside.value().isEmpty()) {
                 return Answer.refused(aside.problems());
@@ -101,7 +102,7 @@ public final class Replacing {
      */
     private record Outcome(Answer<BookCopy> answer, Optional<Reading> reading) {}
 
-    private void replace(Path place, String doing, Callable<Answer<BookCopy>> work) {
+    private void replace(Path place, String doing, Tasks.Told<Answer<BookCopy>> work) {
         Optional<Path> before = turning.file();
         LabBook closing = desk.turnAway();
         turning.window().opening(place);
@@ -109,15 +110,16 @@ public final class Replacing {
         tools.tasks()
                 .run(
                         doing,
-                        () -> {
+                        progress -> {
                             closing.close();
-                            Answer<BookCopy> answer = work.call();
+                            Answer<BookCopy> answer = work.call(progress);
                             return answer.value().isEmpty()
                                     ? new Outcome(answer, Optional.empty())
+                                    // What stands in the place by now is read in any case.
                                     : new Outcome(
                                             answer,
                                             Optional.of(
-                                                    Turning.read(tools.shelf().open(place), day)));
+                                                    Turning.read(tools.shelf().open(place), day, Progress.UNHEARD)));
                         },
                         outcome -> outcome.reading()
                                 .ifPresentOrElse(

@@ -16,6 +16,7 @@ import porebench.method.Texts;
 import porebench.port.OpeningRefused;
 import porebench.port.Spoken;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 
 /**
  * Turns the window to a lab book: one that is there, a new one, the demo's.
@@ -180,7 +181,7 @@ public final class Turning {
         tools.tasks()
                 .run(
                         doing,
-                        () -> read(opening.call(), day),
+                        progress -> read(opening.call(), day, progress),
                         reading -> {
                             LabBook before = desk.turnTo(reading);
                             window.opened(chosen);
@@ -191,10 +192,10 @@ public final class Turning {
     }
 
     /** Reads a lab book that was opened; one that cannot be read is closed. */
-    static Reading read(LabBook book, LocalDate day) {
+    static Reading read(LabBook book, LocalDate day, Progress progress) {
         boolean isRead = false;
         try {
-            Reading reading = Reading.of(book, day);
+            Reading reading = Reading.of(book, day, progress);
             isRead = true;
             return reading;
         } finally {

@@ -11,6 +11,7 @@ import porebench.method.Problem;
 import porebench.record.Kept;
 import porebench.record.RecordKind;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 
 /**
  * What one CSV file would bring into the lab book; nothing is kept before the person says so.
@@ -28,9 +29,10 @@ public record ImportModel(String file, Intake.Result result, List<Problem> probl
      * Checks what was read from a file against the lab book.
      *
      * @param today the day on which it is to be kept
+     * @param progress hears how far it is
      */
-    public static ImportModel of(LabBook book, Sheet<Kept> sheet, LocalDate today) {
-        Intake.Result result = Intake.check(book, Sheet.incoming(sheet), today);
+    public static ImportModel of(LabBook book, Sheet<Kept> sheet, LocalDate today, Progress progress) {
+        Intake.Result result = Intake.check(book, Sheet.incoming(sheet), today, progress);
         List<Problem> problems = new ArrayList<>(sheet.problems());
         problems.addAll(result.problems());
         return new ImportModel(sheet.file(), result, problems);

@@ -28,6 +28,7 @@ import porebench.method.ProblemText;
 import porebench.method.Profile;
 import porebench.record.LaboratoryProfile;
 import porebench.record.RecordKind;
+import porebench.record.book.Progress;
 import porebench.record.id.MixId;
 
 /** What the window knows, on the demo laboratory in a real file, without a display. */
@@ -86,7 +87,8 @@ class FrameModelsTest {
         ImportModel incoming = ImportModel.of(
                 demo.desk.book(),
                 demo.desk.tools().sheets().records(sheet),
-                demo.desk.tools().today());
+                demo.desk.tools().today(),
+                Progress.UNHEARD);
         assertThat(incoming.counts()).isEqualTo(Map.of(RecordKind.SOURCE, 1));
         assertThat(incoming.hasSomethingToKeep()).isTrue();
         assertThat(incoming.errors()).isPositive();
@@ -108,7 +110,8 @@ class FrameModelsTest {
         ImportModel incoming = ImportModel.of(
                 demo.desk.book(),
                 demo.desk.tools().sheets().records(sheet),
-                demo.desk.tools().today());
+                demo.desk.tools().today(),
+                Progress.UNHEARD);
         assertThat(incoming.errors()).isZero();
         assertThat(incoming.warnings()).isEqualTo(1);
         assertThat(incoming.hasSomethingToKeep()).isTrue();
@@ -119,7 +122,8 @@ class FrameModelsTest {
         ImportModel incoming = ImportModel.of(
                 demo.desk.book(),
                 demo.desk.tools().sheets().records(Path.of("demo-data/meters.csv")),
-                demo.desk.tools().today());
+                demo.desk.tools().today(),
+                Progress.UNHEARD);
         assertThat(incoming.hasSomethingToKeep()).isFalse();
         assertThat(incoming.result().alreadyThere()).isEqualTo(3);
         assertThat(incoming.problems()).isEmpty();
