@@ -67,6 +67,11 @@ public record CountedTrials(
         return factors.clone();
     }
 
+    /** Returns the type of meter of all of them: Type A as soon as one was made on it. */
+    public MeterType meterType() {
+        return types.contains(MeterType.A) ? MeterType.A : MeterType.B;
+    }
+
     /** Returns whether there are any, and all on one type of meter. */
     boolean isOfOneType() {
         return types.stream().distinct().count() == 1;

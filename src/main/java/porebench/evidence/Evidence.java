@@ -263,12 +263,17 @@ public record Evidence(
      * @return what to do, or empty when no trial counts
      */
     public Optional<StopRule> stop(JudgedDetermination judged, LaboratoryScatter laboratory) {
-        return laboratory.stop(counted(), judged, divisionPercent(judged), profile);
+        return enough(judged).stop(laboratory);
+    }
+
+    /** Returns what is asked of a determination of this mix about its scatter. */
+    public EnoughTrials enough(JudgedDetermination judged) {
+        return new EnoughTrials(counted(), CountedTrials.of(judged), divisionPercent(judged), profile);
     }
 
     /** Returns the scatter of all determinations of the laboratory but one of this mix, on a type of meter, by their mix. */
     public ScatterElsewhere elsewhere(JudgedDetermination judged, MeterType type, LaboratoryScatter laboratory) {
-        return laboratory.without(counted(), judged, type);
+        return laboratory.without(counted(), CountedTrials.of(judged), type);
     }
 
     /** Returns the trials that count, by determination. */

@@ -45,6 +45,7 @@ public final class EvidenceReader {
     private final Function<MixId, List<Version<FactorIssue>>> issues;
     private final Map<SourceId, Optional<Version<Source>>> sources = new HashMap<>();
     private final Map<List<?>, Optional<?>> before = new HashMap<>();
+    private final Map<String, Profile> profiles = new HashMap<>();
     private final Bench bench;
 
     /** The meters with their calibrations, and the equipment, as they were read. */
@@ -180,12 +181,14 @@ public final class EvidenceReader {
                 all(grouped(book.latestOf(Belonging.ISSUES_OF_MIX, names), FactorIssue::mixId)));
         ofGroup.sources.putAll(sources);
         ofGroup.before.putAll(before);
+        ofGroup.profiles.putAll(profiles);
         names.stream()
                 .flatMap(name -> Optional.ofNullable(mixes.get(name)).stream())
                 .map(ofGroup::read)
                 .forEach(taker);
         sources.putAll(ofGroup.sources);
         before.putAll(ofGroup.before);
+        profiles.putAll(ofGroup.profiles);
     }
 
     private Optional<Version<Source>> source(SourceId id) {
@@ -196,7 +199,7 @@ public final class EvidenceReader {
         // The versions of one mix are asked for again and again, those of another never.
         before.keySet().removeIf(key -> key.get(0).equals(MixDesign.class));
         before.put(List.of(MixDesign.class, mix.value().recordId(), mix.number()), Optional.of(mix.value()));
-        Profile profile = Evidence.profileOf(book, mix.value().profileId());
+        Profile profile = profiles.computeIfAbsent(mix.value().profileId(), id -> Evidence.profileOf(book, id));
         List<JudgedDetermination> judged = determinations.apply(mix.value().id()).stream()
                 .sorted(Comparator.comparing((Version<Determination> version) ->
                                 version.value().openedOn())

@@ -16,7 +16,6 @@ import porebench.method.Profile;
 import porebench.method.trial.KnownFactor;
 import porebench.method.trial.NextDetermination;
 import porebench.method.trial.ScatterElsewhere;
-import porebench.method.trial.StopRule;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
 import porebench.statistics.Judged;
@@ -133,14 +132,13 @@ public final class LaboratoryScatter {
      * Returns the scatter of all determinations but one, on a type of meter, by their mix.
      *
      * @param ofMix the trials that count of its mix, by determination
-     * @param judged the determination that is to be compared with the others
+     * @param determination the determination that is to be compared with the others
      * @param type the type of meter
      */
-    public ScatterElsewhere without(List<CountedTrials> ofMix, JudgedDetermination judged, MeterType type) {
-        MixId mix = judged.determination().value().mixId();
+    public ScatterElsewhere without(List<CountedTrials> ofMix, CountedTrials determination, MeterType type) {
         return new ScatterElsewhere(
-                MixScatter.pooled(ofMix, type, idOf(judged)),
-                Objects.requireNonNull(mixes.get(type)).without(mix));
+                MixScatter.pooled(ofMix, type, determination.id()),
+                Objects.requireNonNull(mixes.get(type)).without(determination.mixId()));
     }
 
     /** Returns how each determination but one scatters by itself, on a type of meter. */
@@ -149,25 +147,6 @@ public final class LaboratoryScatter {
                 .filter(entry -> entry.type() == type && !entry.id().equals(except))
                 .flatMap(entry -> PooledDeviation.of(List.of(entry.summary())).stream())
                 .toList();
-    }
-
-    /**
-     * Says whether the trials of a determination are enough.
-     *
-     * @param ofMix the trials that count of its mix, by determination
-     * @param judged the determination
-     * @param divisionPercent a division of its meter's scale, in % air, greater than 0
-     * @param profile whose half-width, least number of trials and rounding hold
-     * @return what to do, or empty when no trial counts
-     */
-    public Optional<StopRule> stop(
-            List<CountedTrials> ofMix, JudgedDetermination judged, double divisionPercent, Profile profile) {
-        return StopRule.of(
-                factors(judged),
-                judged.meterType(),
-                divisionPercent,
-                profile,
-                without(ofMix, judged, judged.meterType()));
     }
 
     /**
@@ -200,16 +179,5 @@ public final class LaboratoryScatter {
      */
     public Judged<EqualScatterTest> equalScatter(MeterType type, double divisionPercent) {
         return means().equalScatter(type, divisionPercent);
-    }
-
-    private static DeterminationId idOf(JudgedDetermination judged) {
-        return judged.determination().value().id();
-    }
-
-    private static double[] factors(JudgedDetermination judged) {
-        return judged.trials().stream()
-                .filter(JudgedTrial::counts)
-                .mapToDouble(trial -> trial.factorPercent().orElseThrow())
-                .toArray();
     }
 }

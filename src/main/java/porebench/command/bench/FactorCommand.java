@@ -19,6 +19,7 @@ import porebench.command.reply.OneCommand;
 import porebench.command.reply.Ports;
 import porebench.command.reply.ProfileOption;
 import porebench.evidence.CountedTrials;
+import porebench.evidence.EnoughTrials;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.JudgedTrial;
 import porebench.evidence.LaboratoryScatter;
@@ -119,12 +120,12 @@ public final class FactorCommand extends OneCommand {
                         FactorCommand::mixOf, Collectors.mapping(CountedTrials::of, Collectors.toList())));
         for (JudgedDetermination one : judged) {
             DeterminationId id = one.determination().value().id();
-            Objects.requireNonNull(laboratories.get(isSimulated(one)))
-                    .stop(
+            new EnoughTrials(
                             Objects.requireNonNull(ofMixes.get(mixOf(one))),
-                            one,
+                            CountedTrials.of(one),
                             division.percent().doubleValue(),
                             Objects.requireNonNull(profiles.get(id)))
+                    .stop(Objects.requireNonNull(laboratories.get(isSimulated(one))))
                     .ifPresent(stop -> stops.put(id, stop));
         }
         return stops;

@@ -2,14 +2,10 @@ package porebench.command.book;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -21,22 +17,17 @@ import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
 import porebench.command.reply.StopReport;
 import porebench.command.reply.TextPage;
-import porebench.evidence.LaboratoryScatter;
 import porebench.evidence.intake.Incoming;
 import porebench.evidence.intake.Intake;
 import porebench.evidence.intake.Sheet;
-import porebench.evidence.standing.LaboratoryStanding;
+import porebench.evidence.standing.TrialsTaken;
 import porebench.method.Problem;
-import porebench.method.trial.StopRule;
 import porebench.port.LabSheets;
 import porebench.record.Kept;
 import porebench.record.RecordKind;
 import porebench.record.Trial;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
-import porebench.record.book.Progress;
-import porebench.record.id.DeterminationId;
-import porebench.record.id.MixId;
 
 /** {@code import}: records from CSV files into a lab book, all of them or none unless only good rows are asked for. */
 @Command(name = "import")
@@ -121,11 +112,16 @@ public final class ImportCommand extends BookCommand {
         private final Map<RecordKind, Integer> kept = new LinkedHashMap<>();
         private final long newVersions;
         private final int alreadyThere;
-        private final List<Judged> determinations;
+        private final List<TrialsTaken> determinations;
         private final StopReport stopReport = new StopReport(here().locale());
 
         ImportReport(LabBook book, Intake.Result checked) {
-            determinations = judged(book, checked, here().progress());
+            List<Trial> trials = checked.drafts().stream()
+                    .map(Draft::value)
+                    .filter(Trial.class::isInstance)
+                    .map(Trial.class::cast)
+                    .toList();
+            determinations = TrialsTaken.of(book, trials, here().progress());
             for (RecordKind kind : RecordKind.values()) {
                 kept.put(kind, 0);
             }
@@ -157,7 +153,7 @@ public final class ImportCommand extends BookCommand {
             ImportCommand.this.text(page, kept);
             page.line(words().get("import.new-versions", Long.toString(newVersions)));
             page.line(words().get("import.already-there", Integer.toString(alreadyThere)));
-            for (Judged one : determinations) {
+            for (TrialsTaken one : determinations) {
                 one.stop()
                         .ifPresent(stop -> page.line(words().get(
                                         "import.determination",
@@ -166,37 +162,5 @@ public final class ImportCommand extends BookCommand {
                                         stopReport.sentence(stop))));
             }
         }
-    }
-
-    /** A determination that got trials, and whether they are enough; empty when none counts. */
-    private record Judged(DeterminationId id, MixId mixId, int counted, Optional<StopRule> stop) {}
-
-    /** Returns the determinations that trials were kept for, as they stand now. */
-    private static List<Judged> judged(LabBook book, Intake.Result checked, Progress progress) {
-        SortedMap<MixId, Set<DeterminationId>> mixes = new TreeMap<>();
-        checked.drafts().stream()
-                .map(Draft::value)
-                .filter(Trial.class::isInstance)
-                .map(Trial.class::cast)
-                .forEach(trial -> mixes.computeIfAbsent(trial.mixId(), mix -> new HashSet<>())
-                        .add(trial.determinationId()));
-        if (mixes.isEmpty()) {
-            return List.of();
-        }
-        LaboratoryStanding standing = LaboratoryStanding.of(book, progress);
-        LaboratoryScatter laboratory = standing.scatter();
-        List<Judged> judged = new ArrayList<>();
-        standing.each(
-                mixes.keySet(),
-                evidence -> evidence.determinations().stream()
-                        .filter(one -> mixes.getOrDefault(evidence.mix().value().id(), Set.of())
-                                .contains(one.determination().value().id()))
-                        .map(one -> new Judged(
-                                one.determination().value().id(),
-                                evidence.mix().value().id(),
-                                one.counted(),
-                                evidence.stop(one, laboratory)))
-                        .forEach(judged::add));
-        return judged;
     }
 }

@@ -100,16 +100,25 @@ public final class LaboratoryStanding {
 
     /** Reads how the mixes of a lab book stand, and says how far it is. */
     public static LaboratoryStanding of(LabBook book, Progress progress) {
-        return read(book, book.summaries().upTo(EDITION), progress);
+        return of(book, progress, evidence -> {});
+    }
+
+    /**
+     * Reads how the mixes of a lab book stand, and says how far it is.
+     *
+     * @param seen gets everything known about each mix that has to be worked out, one after the other
+     */
+    static LaboratoryStanding of(LabBook book, Progress progress, Consumer<Evidence> seen) {
+        return read(book, book.summaries().upTo(EDITION), progress, seen);
     }
 
     /** Works out of the entries how all mixes stand, whatever is kept of them, and keeps that where the lab book can be written. */
     public static LaboratoryStanding anew(LabBook book) {
         book.summaries().forget();
-        return read(book, 0, Progress.UNHEARD);
+        return read(book, 0, Progress.UNHEARD, evidence -> {});
     }
 
-    private static LaboratoryStanding read(LabBook book, long keptUpTo, Progress progress) {
+    private static LaboratoryStanding read(LabBook book, long keptUpTo, Progress progress, Consumer<Evidence> seen) {
         Summaries kept = book.summaries();
         long upTo = book.changeNumber();
         EvidenceReader reader = EvidenceReader.asking(book);
@@ -126,8 +135,10 @@ public final class LaboratoryStanding {
             line.ifPresentOrElse(read -> lines.put(mix, read), () -> unknown.add(mix));
         }
         Map<MixId, MixStanding> worked = new HashMap<>();
-        reader.readEach(
-                unknown, progress, evidence -> worked.put(evidence.mix().value().id(), MixStanding.of(evidence)));
+        reader.readEach(unknown, progress, evidence -> {
+            worked.put(evidence.mix().value().id(), MixStanding.of(evidence));
+            seen.accept(evidence);
+        });
         worked.forEach((mix, one) -> lines.put(mix, one.inShort()));
         LaboratoryStanding read = new LaboratoryStanding(book, upTo, reader, lines, keptUpTo, worked);
         return worked.isEmpty() && upTo - keptUpTo < TOO_FAR_BEHIND ? read : read.kept();
