@@ -1,5 +1,7 @@
 package porebench.store.records;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.Comparator;
@@ -112,27 +114,36 @@ public final class StoredRecords implements Records {
     }
 
     private <T extends Kept> List<Version<T>> read(RecordTable<T> table, Selection selection) {
-        StoredRows rows = StoredRows.read(handle, table, selection);
+        List<Found> found;
         try (Query entries = selection.entries(handle)) {
-            return entries.map((row, context) -> version(
-                            table,
-                            rows,
-                            row.getLong("entry_no"),
-                            row.getInt("version"),
-                            row.getString("who"),
-                            row.getString("at_utc"),
-                            row.getString("why")))
-                    .list();
+            found = entries.map((row, context) -> Found.of(row)).list();
+        }
+        if (found.isEmpty()) {
+            return List.of();
+        }
+        StoredRows rows = StoredRows.read(handle, table, selection);
+        return found.stream().map(entry -> version(table, rows, entry)).toList();
+    }
+
+    /** What the entry of a version says of it. */
+    private record Found(long entryNo, int number, String who, String atUtc, String why) {
+        static Found of(ResultSet row) throws SQLException {
+            return new Found(
+                    row.getLong("entry_no"),
+                    row.getInt("version"),
+                    row.getString("who"),
+                    row.getString("at_utc"),
+                    row.getString("why"));
         }
     }
 
-    private <T extends Kept> Version<T> version(
-            RecordTable<T> table, StoredRows rows, long entryNo, int number, String who, String atUtc, String why) {
+    private <T extends Kept> Version<T> version(RecordTable<T> table, StoredRows rows, Found entry) {
         try {
-            T value = table.value(rows.of(entryNo).orElseThrow());
-            return new Version<>(value, number, new Stamp(who, Instant.parse(atUtc), why));
+            T value = table.value(rows.of(entry.entryNo()).orElseThrow());
+            return new Version<>(
+                    value, entry.number(), new Stamp(entry.who(), Instant.parse(entry.atUtc()), entry.why()));
         } catch (RuntimeException tampered) {
-            throw new StoreException(Task.READ_ENTRY, name, Long.toString(entryNo), tampered);
+            throw new StoreException(Task.READ_ENTRY, name, Long.toString(entry.entryNo()), tampered);
         }
     }
 }
