@@ -4,7 +4,6 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import java.util.Map;
 import porebench.store.rows.StoredRecord;
 import porebench.store.rows.StoredRow;
 
@@ -30,11 +29,11 @@ public final class Canonical {
     private static String text(StoredRow row) {
         StringBuilder text = new StringBuilder();
         field(text, row.table());
-        field(text, Integer.toString(row.cells().size()));
-        for (Map.Entry<String, Object> cell : row.cells().entrySet()) {
-            field(text, cell.getKey());
-            field(text, cell.getValue().toString());
-        }
+        field(text, Integer.toString(row.size()));
+        row.each((column, content) -> {
+            field(text, column);
+            field(text, content.toString());
+        });
         return text.toString();
     }
 

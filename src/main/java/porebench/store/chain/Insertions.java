@@ -4,8 +4,8 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import porebench.record.chain.ChainEntry;
 import porebench.store.rows.StatementFailed;
@@ -15,7 +15,7 @@ import porebench.store.rows.StoredRow;
 /** Puts entries and their rows into a lab book; rows that have the same columns share one prepared statement. */
 public final class Insertions implements AutoCloseable {
     private final Connection connection;
-    private final Map<String, Map<Set<String>, PreparedStatement>> prepared = new HashMap<>();
+    private final Map<String, Map<List<String>, PreparedStatement>> prepared = new HashMap<>();
 
     public Insertions(Handle handle) {
         this.connection = handle.getConnection();
@@ -32,10 +32,8 @@ public final class Insertions implements AutoCloseable {
         try {
             PreparedStatement insertion = prepared(row);
             insertion.setLong(1, entryNo);
-            int place = 1;
-            for (Object content : row.cells().values()) {
-                place++;
-                insertion.setObject(place, content);
+            for (int i = 0; i < row.size(); i++) {
+                insertion.setObject(i + 2, row.content(i));
             }
             insertion.executeUpdate();
         } catch (SQLException failure) {
@@ -44,25 +42,25 @@ public final class Insertions implements AutoCloseable {
     }
 
     private PreparedStatement prepared(StoredRow row) throws SQLException {
-        Map<Set<String>, PreparedStatement> ofTable = prepared.computeIfAbsent(row.table(), any -> new HashMap<>());
-        PreparedStatement known = ofTable.get(row.cells().keySet());
+        Map<List<String>, PreparedStatement> ofTable = prepared.computeIfAbsent(row.table(), any -> new HashMap<>());
+        PreparedStatement known = ofTable.get(row.columns());
         if (known != null) {
             return known;
         }
         PreparedStatement fresh = connection.prepareStatement(insertion(row));
-        ofTable.put(Set.copyOf(row.cells().keySet()), fresh);
+        ofTable.put(row.columns(), fresh);
         return fresh;
     }
 
     private static String insertion(StoredRow row) {
         return "INSERT INTO " + row.table() + " (" + ChainEntry.NUMBER + ", "
-                + String.join(", ", row.cells().keySet()) + ") VALUES (?"
-                + ", ?".repeat(row.cells().size()) + ")";
+                + String.join(", ", row.columns()) + ") VALUES (?"
+                + ", ?".repeat(row.size()) + ")";
     }
 
     @Override
     public void close() {
-        for (Map<Set<String>, PreparedStatement> ofTable : prepared.values()) {
+        for (Map<List<String>, PreparedStatement> ofTable : prepared.values()) {
             for (PreparedStatement each : ofTable.values()) {
                 try {
                     each.close();

@@ -2,10 +2,7 @@ package porebench.store.rows;
 
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
-import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
-import java.util.ArrayList;
-import java.util.List;
 import org.jdbi.v3.core.Handle;
 import porebench.record.chain.ChainEntry;
 
@@ -17,7 +14,7 @@ public final class RowCursor implements AutoCloseable {
     private final String table;
     private final PreparedStatement query;
     private final ResultSet rows;
-    private final List<String> columns = new ArrayList<>();
+    private final RowReader reader;
     private long entryNo;
 
     /**
@@ -31,10 +28,7 @@ public final class RowCursor implements AutoCloseable {
             query = handle.getConnection()
                     .prepareStatement("SELECT * FROM " + table + " NOT INDEXED ORDER BY " + order);
             rows = query.executeQuery();
-            ResultSetMetaData heading = rows.getMetaData();
-            for (int place = 1; place <= heading.getColumnCount(); place++) {
-                columns.add(heading.getColumnName(place));
-            }
+            reader = new RowReader(table, rows);
         } catch (SQLException failure) {
             throw new StatementFailed(table, failure);
         }
@@ -53,13 +47,7 @@ public final class RowCursor implements AutoCloseable {
     /** Returns the row it stands on and goes to the next. */
     public StoredRow take() {
         try {
-            StoredRow row = new StoredRow(table);
-            for (int place = 0; place < columns.size(); place++) {
-                Object content = rows.getObject(place + 1);
-                if (content != null && !columns.get(place).equals(ChainEntry.NUMBER)) {
-                    row.cell(columns.get(place), content);
-                }
-            }
+            StoredRow row = reader.row();
             advance();
             return row;
         } catch (SQLException failure) {

@@ -1,7 +1,6 @@
 package porebench.store.rows;
 
 import java.sql.ResultSet;
-import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -13,11 +12,10 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
+import porebench.record.chain.ChainEntry;
 
 /** The rows of one kind of record by their entry, read in bulk: one query a table, however many records there are. */
 public final class StoredRows {
-    private static final String ENTRY_NO = "entry_no";
-
     private final Map<Long, List<StoredRow>> rows;
     private final Map<Long, List<StoredRow>> parts;
 
@@ -61,23 +59,11 @@ public final class StoredRows {
     }
 
     private static Map<Long, List<StoredRow>> byEntry(String table, ResultSet rows) throws SQLException {
-        ResultSetMetaData heading = rows.getMetaData();
-        List<String> columns = new ArrayList<>();
-        for (int place = 1; place <= heading.getColumnCount(); place++) {
-            columns.add(heading.getColumnName(place));
-        }
-        int number = columns.indexOf(ENTRY_NO);
+        RowReader reader = new RowReader(table, rows);
         Map<Long, List<StoredRow>> byEntry = new HashMap<>();
         while (rows.next()) {
-            StoredRow row = new StoredRow(table);
-            for (int place = 0; place < columns.size(); place++) {
-                Object content = place == number ? null : rows.getObject(place + 1);
-                if (content != null) {
-                    row.cell(columns.get(place), content);
-                }
-            }
-            byEntry.computeIfAbsent(rows.getLong(number + 1), entry -> new ArrayList<>(1))
-                    .add(row);
+            byEntry.computeIfAbsent(rows.getLong(ChainEntry.NUMBER), entry -> new ArrayList<>(1))
+                    .add(reader.row());
         }
         return byEntry;
     }
