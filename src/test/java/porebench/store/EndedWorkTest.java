@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,8 +19,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import porebench.evidence.intake.Incoming;
+import porebench.evidence.intake.Intake;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.exchange.CsvSheets;
+import porebench.method.Place;
 import porebench.method.Role;
 import porebench.port.OutputFolder;
 import porebench.record.Samples;
@@ -141,6 +145,26 @@ class EndedWorkTest {
         assertThat(files()).containsExactly(backups);
         book = Books.SHELF.open(file);
         assertThat(book.verify()).isEmpty();
+    }
+
+    @Test
+    void whatComesInIsToldAsItIsLookedUpComparedAndChecked() {
+        List<Incoming> incoming = IntStream.range(0, 5000)
+                .mapToObj(number -> new Incoming(
+                        new Place("f.csv", number + 2, 0), FIFTY.get(0).value()))
+                .toList();
+        List<String> told = new ArrayList<>();
+        Intake.check(
+                book, incoming, LocalDate.of(2026, 3, 2), (stage, done, of) -> told.add(stage + " " + done + " " + of));
+        assertThat(told)
+                .containsExactly(
+                        "LOOKING_UP 0 1",
+                        "COMPARING 0 5000",
+                        "COMPARING 2000 5000",
+                        "COMPARING 4000 5000",
+                        "CHECKING 0 5000",
+                        "CHECKING 2000 5000",
+                        "CHECKING 4000 5000");
     }
 
     @Test

@@ -52,13 +52,17 @@ public final class Intake {
     private final List<Problem> problems = new ArrayList<>();
     private int alreadyThere;
 
-    private Intake(LabBook book, List<Incoming> incoming, LocalDate today) {
+    private Intake(LabBook book, List<Incoming> incoming, LocalDate today, Progress progress) {
         this.book = book;
         this.today = today;
-        this.touched = new Touched(book, incoming);
+        this.touched = new Touched(book, incoming, progress);
         this.trialIntake = new TrialIntake(book, touched, incoming);
-        this.namesakes = new Namesakes(book)
-                .knowing(incoming.stream().map(Incoming::value).toList());
+        this.namesakes = new Namesakes(book);
+        Touched.inParts(
+                incoming,
+                progress,
+                Progress.Stage.COMPARING,
+                part -> namesakes.knowing(part.stream().map(Incoming::value).toList()));
     }
 
     /**
@@ -86,13 +90,9 @@ public final class Intake {
 
     /** Checks some records, as {@link #check(LabBook, List, LocalDate)}, and says how far it is. */
     public static Result check(LabBook book, List<Incoming> incoming, LocalDate today, Progress progress) {
-        progress.at(Progress.Stage.CHECKING, 0, incoming.size());
-        Intake intake = new Intake(book, incoming, today);
+        Intake intake = new Intake(book, incoming, today, progress);
         List<Incoming> inOrder = incoming.stream().sorted(Incoming.IN_ORDER).toList();
-        for (int i = 0; i < inOrder.size(); i++) {
-            progress.at(Progress.Stage.CHECKING, i, inOrder.size());
-            intake.take(inOrder.get(i));
-        }
+        Touched.inParts(inOrder, progress, Progress.Stage.CHECKING, part -> part.forEach(intake::take));
         intake.lookAtIssues();
         return new Result(intake.drafts, intake.alreadyThere, intake.problems);
     }

@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -18,6 +21,7 @@ import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.Trial;
 import porebench.record.book.Belonging;
+import porebench.record.book.Progress;
 import porebench.record.book.Records;
 import porebench.record.book.Version;
 import porebench.record.id.DeterminationId;
@@ -28,22 +32,25 @@ import porebench.record.id.SourceId;
  * looked at. A record that nobody foresaw is asked for when it is needed, once, too.
  */
 final class Touched {
+    private static final int PART = 2000;
+
     private final Records book;
     private final Map<RecordKind, Map<String, Optional<Version<? extends Kept>>>> known =
             new EnumMap<>(RecordKind.class);
     private final Map<DeterminationId, List<Trial>> trials = new HashMap<>();
 
-    Touched(Records book, List<Incoming> incoming) {
+    Touched(Records book, List<Incoming> incoming, Progress progress) {
         this.book = book;
-        Map<RecordKind, List<String>> named = new EnumMap<>(RecordKind.class);
+        Map<RecordKind, Set<String>> named = new EnumMap<>(RecordKind.class);
         for (Incoming one : incoming) {
-            named.computeIfAbsent(one.value().kind(), any -> new ArrayList<>())
+            named.computeIfAbsent(one.value().kind(), any -> new LinkedHashSet<>())
                     .add(one.value().recordId());
             namedBy(one.value())
-                    .forEach((kind, ids) -> named.computeIfAbsent(kind, any -> new ArrayList<>())
+                    .forEach((kind, ids) -> named.computeIfAbsent(kind, any -> new LinkedHashSet<>())
                             .addAll(ids));
         }
-        named.forEach((kind, ids) -> ask(kind.type(), kind, ids));
+        named.forEach((kind, ids) ->
+                inParts(List.copyOf(ids), progress, Progress.Stage.LOOKING_UP, part -> ask(kind.type(), kind, part)));
         askTrials(incoming);
     }
 
@@ -68,6 +75,14 @@ final class Touched {
                         RecordKind.DETERMINATION,
                                 List.of(issue.determinationId().text()))
                 : Map.of();
+    }
+
+    /** Hands out some things in parts, and says before each how far it is. */
+    static <T> void inParts(List<T> all, Progress progress, Progress.Stage stage, Consumer<List<T>> taker) {
+        for (int from = 0; from < all.size(); from += PART) {
+            progress.at(stage, from, all.size());
+            taker.accept(all.subList(from, Math.min(all.size(), from + PART)));
+        }
     }
 
     private <T extends Kept> void ask(Class<T> type, RecordKind kind, Collection<String> ids) {

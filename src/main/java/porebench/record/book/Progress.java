@@ -9,6 +9,10 @@ public interface Progress {
     enum Stage {
         /** Reading a file, in bytes. */
         READING,
+        /** Asking the lab book for what some records name. */
+        LOOKING_UP,
+        /** Holding names against those that are there. */
+        COMPARING,
         /** Checking records. */
         CHECKING,
         /** Keeping records. */
