@@ -59,8 +59,8 @@ public interface Tasks {
     }
 
     /**
-     * Works out something to look at while the person goes on: as {@link #run(String, Callable, Consumer, Consumer)}, but no dialog ever comes between, nobody need
-     * wait for it, and it can be given up at any time because nothing is kept by it.
+     * Works out something to look at while the person goes on: no dialog ever comes between, nobody need wait for it, and it can
+     * be given up at any time because nothing is kept by it.
      *
      * @param work the work; touches no Swing component
      * @param done takes the result, on the event thread
@@ -71,8 +71,8 @@ public interface Tasks {
     }
 
     /**
-     * Does some work whose answer decides what the next keys and clicks are meant for: as
-     * {@link #run(String, Told, Consumer, Consumer)}, and what the person does meanwhile waits and happens after the answer. Where the answer is a question or a message, it is not what the person
+     * Does some work whose answer decides what the next keys and clicks are meant for, and which can be stopped. What the person
+     * does meanwhile waits and happens after the answer. Where the answer is a question or a message, it is not what the person
      * reckoned with, and what waited is dropped.
      *
      * @param title what is being done, shown when it takes long
