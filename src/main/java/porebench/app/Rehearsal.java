@@ -90,7 +90,16 @@ final class Rehearsal {
     static int run(Path demoData, Path folder) {
         Clock clock = Clock.fixed(DAY, ZoneOffset.UTC);
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
-        Machine here = new Machine(clock, ZoneOffset.UTC, Locale.ENGLISH, nowhere, nowhere, folder, "Porebench");
+        Machine here = new Machine(
+                clock,
+                ZoneOffset.UTC,
+                Locale.ENGLISH,
+                nowhere,
+                nowhere,
+                folder,
+                "Porebench",
+                Optional::empty,
+                Optional.empty());
         Ports ports = Porebench.ports(clock, ZoneOffset.UTC);
         PorebenchCommands commands = new PorebenchCommands(here, ports);
         String book = folder.resolve(BOOK).toString();

@@ -178,8 +178,7 @@ final class SqliteLabBook implements LabBook {
     }
 
     /** All that takes long, looking and hashing, is done before anybody else must wait. */
-    private List<Problem> write(
-            List<Draft> drafts, Stamp stamp, List<Optional<Entry>> ends, Progress progress) {
+    private List<Problem> write(List<Draft> drafts, Stamp stamp, List<Optional<Entry>> ends, Progress progress) {
         Keeping.Checked looked = doing(
                 Task.READ, () -> session.read(handle -> check(new Keeping(handle), drafts, stamp, Optional.empty())));
         if (!looked.problems().isEmpty()) {

@@ -119,7 +119,8 @@ public final class Terminal {
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 folder,
                 "Ada Test",
-                Optional::empty);
+                Optional::empty,
+                Optional.empty());
     }
 
     private Ports ports() {

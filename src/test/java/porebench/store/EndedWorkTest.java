@@ -150,8 +150,8 @@ class EndedWorkTest {
     @Test
     void whatComesInIsToldAsItIsLookedUpComparedAndChecked() {
         List<Incoming> incoming = IntStream.range(0, 5000)
-                .mapToObj(number -> new Incoming(
-                        new Place("f.csv", number + 2, 0), FIFTY.get(0).value()))
+                .mapToObj(number ->
+                        new Incoming(Place.of("f.csv", number + 2), FIFTY.get(0).value()))
                 .toList();
         List<String> told = new ArrayList<>();
         Intake.check(

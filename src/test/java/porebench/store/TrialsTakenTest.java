@@ -70,7 +70,11 @@ class TrialsTakenTest {
                 judged.determination().value().id(),
                 new MixId(mix),
                 judged.counted(),
-                evidence.stop(judged, LaboratoryScatter.of(all)));
+                evidence.stop(
+                        judged,
+                        LaboratoryScatter.ofCounted(all.stream()
+                                .flatMap(one -> one.counted().stream())
+                                .toList())));
     }
 
     private void isRight() {
