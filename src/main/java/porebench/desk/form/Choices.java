@@ -2,15 +2,18 @@ package porebench.desk.form;
 
 import java.awt.Component;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JList;
-import porebench.quantity.Unit;
 
-/** Boxes to choose one of some values from, each shown by its words. */
+/** Boxes to choose one of some values from, each shown by its words; they tell of what a person chose only. */
 public final class Choices {
+    private static final String IS_FILLED = "porebench.isFilled";
+
     private Choices() {}
 
     /**
@@ -19,7 +22,7 @@ public final class Choices {
      * @param name the component's name
      * @param values what there is to choose from
      * @param words how a value is said
-     * @param chosen takes what was chosen, by the person or by the program
+     * @param chosen takes what a person chose
      */
     public static <T> JComboBox<T> of(
             String name, List<? extends T> values, Function<T, String> words, Consumer<T> chosen) {
@@ -29,16 +32,28 @@ public final class Choices {
         box.setRenderer(renderer(box, words));
         box.addActionListener(event -> {
             int index = box.getSelectedIndex();
-            if (index >= 0) {
+            if (index >= 0 && box.getClientProperty(IS_FILLED) == null) {
                 chosen.accept(box.getItemAt(index));
             }
         });
         return box;
     }
 
-    /** Makes a box of units, shown by their symbols. */
-    public static <U extends Unit<?>> JComboBox<U> ofUnits(String name, List<U> units, Consumer<U> chosen) {
-        return of(name, units, Unit::symbol, chosen);
+    /**
+     * Offers some values in a box and shows which is chosen; a list that is the same stays open.
+     *
+     * @param chosen what is chosen; none where it is not among the values
+     */
+    public static <T> void show(JComboBox<T> box, List<? extends T> values, Optional<T> chosen) {
+        box.putClientProperty(IS_FILLED, true);
+        List<T> before =
+                IntStream.range(0, box.getItemCount()).mapToObj(box::getItemAt).toList();
+        if (!before.equals(values)) {
+            box.removeAllItems();
+            values.forEach(box::addItem);
+        }
+        box.setSelectedIndex(chosen.map(values::indexOf).orElse(-1));
+        box.putClientProperty(IS_FILLED, null);
     }
 
     private static <T> DefaultListCellRenderer renderer(JComboBox<T> box, Function<T, String> words) {

@@ -63,9 +63,18 @@ public final class ColumnForm {
             }
             unit = all;
         }
-        Row row = form.add(column.field(), model.texts().get(model.key(column)), field, unit);
+        Row row = form.add(column.field(), model.label(column), field, unit);
         rows.put(column.field(), row);
         return row;
+    }
+
+    /** Makes the field of a column that stands outside the rows, and so without its problems. */
+    @SuppressWarnings("unchecked") // Who asks knows what the field of its column is.
+    public <F extends JComponent> F alone(Column<?, ?> column) {
+        JComponent field = field(column);
+        field.setName(column.field());
+        fields.put(column.field(), field);
+        return (F) field;
     }
 
     private JComponent field(Column<?, ?> column) {
@@ -79,10 +88,11 @@ public final class ColumnForm {
         JTextField input = new JTextField(WIDTH);
         Typing.listen(input, () -> byPerson(() -> model.type(column, input.getText())));
         pulls.add(() -> {
-            if (!input.getText().equals(model.draft().text(column))) {
-                input.setText(model.draft().text(column));
+            if (!input.getText().equals(model.shown(column))) {
+                input.setText(model.shown(column));
             }
             input.setEditable(!model.isFixed(column));
+            input.putClientProperty("JTextField.placeholderText", model.hint(column));
         });
         return input;
     }
@@ -92,40 +102,15 @@ public final class ColumnForm {
                 column.field(),
                 model.choices(column),
                 symbol -> model.choiceWords(column, symbol),
-                symbol -> byPerson(() -> model.type(column, symbol)));
-        pulls.add(() -> {
-            offer(box, model.choices(column));
-            choose(box, model.draft().text(column));
-        });
+                symbol -> model.type(column, symbol));
+        pulls.add(() -> Choices.show(box, model.choices(column), Optional.of(model.shown(column))));
         return box;
-    }
-
-    private static void offer(JComboBox<String> box, List<String> symbols) {
-        boolean same = symbols.size() == box.getItemCount();
-        for (int i = 0; same && i < symbols.size(); i++) {
-            same = symbols.get(i).equals(box.getItemAt(i));
-        }
-        if (!same) {
-            box.removeAllItems();
-            symbols.forEach(box::addItem);
-        }
-    }
-
-    private static void choose(JComboBox<String> box, String symbol) {
-        for (int i = 0; i < box.getItemCount(); i++) {
-            if (symbol.equals(box.getItemAt(i))) {
-                box.setSelectedIndex(i);
-                return;
-            }
-        }
-        box.setSelectedIndex(-1);
     }
 
     private JCheckBox tick(Column<?, ?> column) {
         JCheckBox box = new JCheckBox();
-        Commands.say(box, model.texts().get(model.key(column) + ".tick"));
-        box.addActionListener(event ->
-                byPerson(() -> model.update(model.words(column), model.draft().with(column, box.isSelected()))));
+        Commands.say(box, model.tickWords(column));
+        box.addActionListener(event -> model.tick(column, box.isSelected()));
         pulls.add(() -> box.setSelected(model.draft().isYes(column)));
         return box;
     }
@@ -133,13 +118,13 @@ public final class ColumnForm {
     private JComponent unit(Column<?, ?> column) {
         List<String> units = model.units(column);
         if (!units.isEmpty() && unitsShown.add(column.unitField())) {
-            JComboBox<String> box = Choices.of(
-                    column.unitField(),
-                    units,
-                    model::unitWords,
-                    symbol -> byPerson(() -> model.chooseUnit(column, symbol)));
+            JComboBox<String> box =
+                    Choices.of(column.unitField(), units, model::unitWords, symbol -> model.chooseUnit(column, symbol));
             box.getAccessibleContext().setAccessibleName(model.unitName(column));
-            pulls.add(() -> choose(box, model.draft().unit(column)));
+            pulls.add(() -> {
+                Choices.show(box, units, Optional.of(model.shownUnit(column)));
+                box.setEnabled(!model.isFixed(column));
+            });
             unitBoxes.put(column.field(), box);
             return box;
         }

@@ -30,9 +30,14 @@ public interface ColumnModel {
     /** Returns the key of a column's texts. */
     String key(Column<?, ?> column);
 
+    /** Takes whether a box was ticked. */
+    default void tick(Column<?, ?> column, boolean yes) {
+        update(step(column), draft().with(column, yes));
+    }
+
     /** Takes what was typed into a field. */
     default void type(Column<?, ?> column, String text) {
-        update(words(column), draft().with(column, text));
+        update(step(column), draft().with(column, text));
     }
 
     /** Takes the unit that was chosen beside a field. */
@@ -40,7 +45,22 @@ public interface ColumnModel {
         update(unitName(column), draft().withUnit(column, symbol));
     }
 
-    /** Returns how a column is called. */
+    /** Returns what stands before a field, its mnemonic after an ampersand. */
+    default String label(Column<?, ?> column) {
+        return texts().get(key(column));
+    }
+
+    /** Returns what stands beside the box of a column that says yes or no, the mnemonic after an ampersand. */
+    default String tickWords(Column<?, ?> column) {
+        return texts().get(key(column) + ".tick");
+    }
+
+    /** Returns what changing a column is called, for undoing it. */
+    default String step(Column<?, ?> column) {
+        return words(column);
+    }
+
+    /** Returns how a column is called in a sentence. */
     default String words(Column<?, ?> column) {
         return texts().get(key(column) + ".plain");
     }
@@ -84,6 +104,21 @@ public interface ColumnModel {
     /** Returns the unit that is said with a number where it is not chosen; may be empty. */
     default String spokenUnit(Column<?, ?> column, TypedDraft draft) {
         return "";
+    }
+
+    /** Returns what an empty field says in pale letters; may be empty. */
+    default String hint(Column<?, ?> column) {
+        return "";
+    }
+
+    /** Returns what a field shows of the draft. */
+    default String shown(Column<?, ?> column) {
+        return draft().text(column);
+    }
+
+    /** Returns the symbol of the unit that is shown beside a number. */
+    default String shownUnit(Column<?, ?> column) {
+        return draft().unit(column);
     }
 
     /** Returns whether a field shows its text and takes no other. */

@@ -52,6 +52,17 @@ public final class Form {
         return add(fieldName, label, field, new JLabel(unit));
     }
 
+    /**
+     * Makes words that stand above or beside something.
+     *
+     * @param styleClass how they look, such as {@code h2}
+     */
+    public static JLabel heading(String words, String styleClass) {
+        JLabel heading = new JLabel(words);
+        heading.putClientProperty("FlatLaf.styleClass", styleClass);
+        return heading;
+    }
+
     /** Makes a label for a component, with the mnemonic after an ampersand. */
     public static JLabel label(String text, JComponent field) {
         int ampersand = text.indexOf('&');

@@ -66,6 +66,13 @@ public record TypedDraft(Map<String, String> texts, Map<String, List<TypedDraft>
         return with(column, yes ? YES : "");
     }
 
+    /** Returns this draft with nothing in the fields that a word leads. */
+    public TypedDraft without(String lead) {
+        Map<String, String> left = new HashMap<>(texts);
+        left.keySet().removeIf(field -> field.startsWith(lead));
+        return new TypedDraft(left, parts);
+    }
+
     /** Returns this draft, with what another says where this one says nothing. */
     public TypedDraft orFrom(TypedDraft other) {
         Map<String, String> all = new HashMap<>(other.texts);

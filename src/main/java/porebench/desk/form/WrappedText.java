@@ -26,6 +26,18 @@ public final class WrappedText extends JTextArea {
         putClientProperty("FlatLaf.styleClass", styleClass);
     }
 
+    /** Makes a text that says something from the beginning. */
+    public WrappedText(String name, String styleClass, String words) {
+        this(name, styleClass);
+        setText(words);
+    }
+
+    /** Says something; a text with nothing to say takes no room. */
+    public void say(String words) {
+        setText(words);
+        setVisible(!words.isEmpty());
+    }
+
     /** How high the text is follows from how wide it is, so another width lays the page out once more. */
     @Override
     public void setBounds(int x, int y, int width, int height) {

@@ -1,9 +1,8 @@
 package porebench.desk.sample;
 
-import java.util.Locale;
-import java.util.Optional;
-import java.util.concurrent.CancellationException;
+import java.util.concurrent.Callable;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
@@ -48,43 +47,38 @@ final class SampleActions {
 
     private void print(TrialSheet sheet) {
         Paper paper = model.paper();
-        Locale locale = desk.tools().locale();
-        String doing = texts.get("sheet.doing.print", sheet.mix().id().text());
-        desk.tools()
-                .tasks()
-                .run(
-                        doing,
-                        () -> desk.tools().press().print(sheet, paper, locale),
-                        printed -> told.accept(texts.get(printed ? "sheet.printed" : "sheet.not-printed")),
-                        failure -> failed(doing, failure));
+        run(
+                texts.get("sheet.doing.print", sheet.mix().id().text()),
+                () -> desk.tools().press().print(sheet, paper, texts.locale()),
+                printed -> texts.get(printed ? "sheet.printed" : "sheet.not-printed"));
     }
 
     private void save(TrialSheet sheet) {
-        Optional<OutputFile> file =
-                desk.tools().asker().fileToWrite(page, texts.get("sheet.save.title"), model.sheetFileName());
-        file.ifPresent(chosen -> write(sheet, chosen));
+        desk.tools()
+                .asker()
+                .fileToWrite(page, texts.get("sheet.save.title"), model.sheetFileName())
+                .ifPresent(file -> write(sheet, file));
     }
 
     private void write(TrialSheet sheet, OutputFile file) {
         Paper paper = model.paper();
-        Locale locale = desk.tools().locale();
-        String doing = texts.get(
-                "sheet.doing.save", sheet.mix().id().text(), file.path().toString());
+        run(
+                texts.get(
+                        "sheet.doing.save", sheet.mix().id().text(), file.path().toString()),
+                () -> {
+                    desk.tools().press().write(sheet, paper, texts.locale(), file);
+                    return file.path().toString();
+                },
+                written -> texts.get("sheet.saved", written));
+    }
+
+    private <T> void run(String doing, Callable<T> work, Function<T, String> done) {
         desk.tools()
                 .tasks()
                 .run(
                         doing,
-                        () -> {
-                            desk.tools().press().write(sheet, paper, locale, file);
-                            return file.path();
-                        },
-                        written -> told.accept(texts.get("sheet.saved", written.toString())),
-                        failure -> failed(doing, failure));
-    }
-
-    private void failed(String doing, Exception failure) {
-        if (!(failure instanceof CancellationException)) {
-            desk.tools().asker().failure(page, doing, failure);
-        }
+                        work,
+                        result -> told.accept(done.apply(result)),
+                        failure -> desk.tools().asker().failure(page, doing, failure));
     }
 }

@@ -2,10 +2,15 @@ package porebench.desk.sample;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import porebench.desk.DeskModel;
+import porebench.desk.form.ColumnModel;
 import porebench.desk.form.History;
+import porebench.desk.form.TypedDraft;
 import porebench.desk.form.UnitSystem;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedTrial;
@@ -18,20 +23,22 @@ import porebench.method.sample.Batch;
 import porebench.method.sample.Constituent;
 import porebench.port.Paper;
 import porebench.quantity.MassUnit;
-import porebench.quantity.VolumeUnit;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
 import porebench.record.book.Version;
+import porebench.record.book.Version;
+import porebench.record.column.Column;
 import porebench.record.id.MeterId;
 
 /** What is chosen for the correction sample of the selected mix, and what follows from it; nothing of it is kept. */
-final class SampleModel {
+final class SampleModel implements ColumnModel {
     private static final String USUAL_SPARE_PERCENT = "10";
 
     private final DeskModel desk;
     private final Texts texts;
-    private final History<SampleDraft> history;
+    private final History<TypedDraft> history;
     private Optional<Version<MixDesign>> mix = Optional.empty();
+    private List<Column<SampleReading, BigDecimal>> moistures = List.of();
     private UnitSystem units;
     private Optional<Paper> chosenPaper = Optional.empty();
     private Optional<SampleReading> reading = Optional.empty();
@@ -40,7 +47,11 @@ final class SampleModel {
         this.desk = desk;
         this.texts = Texts.of("porebench.desk.sample.sample", desk.tools().locale());
         this.units = desk.units();
-        this.history = new History<>(SampleDraft.begin(units, "", USUAL_SPARE_PERCENT));
+        this.history = new History<>(in(
+                units,
+                TypedDraft.BLANK
+                        .with(SampleFields.METER_TYPE, MeterType.B.name())
+                        .with(SampleFields.SPARE, USUAL_SPARE_PERCENT)));
         history.onChange(this::read);
         followDesk();
     }
@@ -52,26 +63,40 @@ final class SampleModel {
             boolean isSameMix = selected.map(version -> version.value().id())
                     .equals(mix.map(version -> version.value().id()));
             mix = selected;
+            moistures = IntStream.range(0, aggregates().size())
+                    .mapToObj(SampleFields::moisture)
+                    .toList();
             desk.evidence().ifPresent(evidence -> history.restart(begin(evidence, isSameMix)));
         }
         if (units != desk.units()) {
             units = desk.units();
-            history.update(texts.get("step.units"), draft().in(units));
+            history.update(texts.get("step.units"), in(units, draft()));
         }
         read();
     }
 
-    private SampleDraft begin(Evidence evidence, boolean isSameMix) {
-        SampleDraft before = draft();
-        if (before.trials().isEmpty()) {
+    /** Returns a draft shown in other units; a bowl volume that is typed keeps its own. */
+    private static TypedDraft in(UnitSystem units, TypedDraft draft) {
+        TypedDraft shown = draft.with(SampleFields.MASS_UNIT, units.benchMass().symbol());
+        return draft.text(SampleFields.BOWL).isBlank()
+                ? shown.withUnit(SampleFields.BOWL, units.bowlVolume().symbol())
+                : shown;
+    }
+
+    /** Returns the draft for another mix, each aggregate in the moisture of its design. */
+    private TypedDraft begin(Evidence evidence, boolean isSameMix) {
+        TypedDraft before = draft().without(SampleFields.MOISTURE);
+        if (before.text(SampleFields.TRIALS).isEmpty()) {
             String least = Integer.toString(evidence.profile().count(FigureName.LEAST_TRIALS));
-            before = before.withTrials(least);
+            before = before.with(SampleFields.TRIALS, least);
         }
-        if (!isSameMix && before.meter().isEmpty() && before.bowl().isBlank()) {
-            before = before.withMeter(likelyMeter(evidence));
-        }
-        int count = evidence.mix().value().aggregates().size();
-        return before.forAggregates(count);
+        boolean hasBowl = !before.text(SampleFields.METER).isEmpty()
+                || !before.text(SampleFields.BOWL).isBlank();
+        return isSameMix || hasBowl
+                ? before
+                : before.with(
+                        SampleFields.METER,
+                        likelyMeter(evidence).map(MeterId::text).orElse(""));
     }
 
     /** Returns the meter of the newest trial of the mix, or the laboratory's only one. */
@@ -83,27 +108,158 @@ final class SampleModel {
             MeterId last = trials.get(trials.size() - 1).trial().value().meterId();
             return Optional.of(last).filter(evidence.meters()::containsKey);
         }
-        List<Meter> inService = meters(evidence, Optional.empty());
+        List<Meter> inService = meters(evidence, "");
         return inService.size() == 1 ? Optional.of(inService.get(0).id()) : Optional.empty();
     }
 
     private void read() {
         reading = desk.evidence()
                 .filter(evidence -> Optional.of(evidence.mix()).equals(mix))
-                .map(evidence -> SampleReader.read(
-                        evidence, meters(), draft(), desk.tools().numbers(), texts));
+                .map(evidence -> new SampleReading(
+                        evidence, meters(), this, moistures, desk.tools().numbers()));
     }
 
-    Texts texts() {
+    // The form.
+
+    @Override
+    public Texts texts() {
         return texts;
     }
 
-    History<SampleDraft> history() {
+    History<TypedDraft> history() {
         return history;
     }
 
-    SampleDraft draft() {
+    @Override
+    public TypedDraft draft() {
         return history.draft();
+    }
+
+    @Override
+    public void update(String label, TypedDraft changed) {
+        history.update(label, changed);
+    }
+
+    @Override
+    public String key(Column<?, ?> column) {
+        return "form." + (aggregate(column).isPresent() ? "moisture" : column.field());
+    }
+
+    /** Returns the aggregate whose moisture stands in a column. */
+    private Optional<Constituent> aggregate(Column<?, ?> column) {
+        int index = moistures.indexOf(column);
+        return index < 0 ? Optional.empty() : Optional.of(aggregates().get(index));
+    }
+
+    /** Returns the columns of today's moisture, one an aggregate of the mix; others once the mix or its design is another. */
+    List<Column<SampleReading, BigDecimal>> moistures() {
+        return moistures;
+    }
+
+    private List<Constituent> aggregates() {
+        return mix.map(version -> version.value().aggregates()).orElse(List.of());
+    }
+
+    @Override
+    public String label(Column<?, ?> column) {
+        return aggregate(column)
+                .map(known -> known.sourceId()
+                        .map(source -> texts.get(key(column), known.name(), source))
+                        .orElse(known.name()))
+                .orElseGet(() -> ColumnModel.super.label(column));
+    }
+
+    @Override
+    public String words(Column<?, ?> column) {
+        return texts.get(
+                key(column) + ".plain", aggregate(column).map(Constituent::name).orElse(""));
+    }
+
+    @Override
+    public String step(Column<?, ?> column) {
+        return texts.get(
+                key(column) + ".step", aggregate(column).map(Constituent::name).orElse(""));
+    }
+
+    /** Returns the moisture by the design, which an empty field means. */
+    @Override
+    public String hint(Column<?, ?> column) {
+        return aggregate(column)
+                .map(known -> known.moisturePercent()
+                        .map(percent -> texts.get(
+                                "moisture.designed", desk.tools().numbers().show(percent) + " %"))
+                        .orElseGet(() -> texts.get("moisture.designed.ssd")))
+                .orElse("");
+    }
+
+    @Override
+    public boolean isChosen(Column<?, ?> column) {
+        return column == SampleFields.METER || ColumnModel.super.isChosen(column);
+    }
+
+    /** Returns what there is to choose from; of meters first none, for a bowl volume that is typed. */
+    @Override
+    public List<String> choices(Column<?, ?> column) {
+        return column == SampleFields.METER
+                ? Stream.concat(Stream.of(""), meters().stream().map(Meter::recordId))
+                        .toList()
+                : ColumnModel.super.choices(column);
+    }
+
+    @Override
+    public String choiceWords(Column<?, ?> column, String symbol) {
+        if (column == SampleFields.MASS_UNIT) {
+            return symbol;
+        }
+        return column == SampleFields.METER ? meterWords(symbol) : ColumnModel.super.choiceWords(column, symbol);
+    }
+
+    private String meterWords(String id) {
+        return meters().stream()
+                .filter(meter -> meter.recordId().equals(id))
+                .findFirst()
+                .map(known -> texts.get(
+                        "meter.line",
+                        id,
+                        known.type().name(),
+                        desk.tools().numbers().show(known.bowl().number()) + " "
+                                + known.bowl().unit().symbol()))
+                .orElseGet(() -> texts.get("meter.none"));
+    }
+
+    /** Returns what a field shows: the bowl of a chosen meter as the register has it. */
+    @Override
+    public String shown(Column<?, ?> column) {
+        Optional<Meter> meter = meter();
+        if (column == SampleFields.METER) {
+            return meter.map(Meter::recordId).orElse("");
+        }
+        return meter.filter(any -> column == SampleFields.BOWL)
+                .map(known -> desk.tools().numbers().show(known.bowl().number()))
+                .orElseGet(() -> ColumnModel.super.shown(column));
+    }
+
+    @Override
+    public String shownUnit(Column<?, ?> column) {
+        return meter().map(known -> known.bowl().unit().symbol()).orElseGet(() -> ColumnModel.super.shownUnit(column));
+    }
+
+    @Override
+    public boolean isFixed(Column<?, ?> column) {
+        return column == SampleFields.BOWL && meter().isPresent();
+    }
+
+    private Optional<Meter> meter() {
+        return reading.flatMap(SampleReading::meter);
+    }
+
+    /** Returns the unit in which masses are shown. */
+    MassUnit massUnit() {
+        String symbol = draft().text(SampleFields.MASS_UNIT);
+        return Arrays.stream(MassUnit.values())
+                .filter(unit -> unit.symbol().equals(symbol))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Returns the mix the sample is for; empty when none is selected. */
@@ -124,54 +280,19 @@ final class SampleModel {
     /** Returns the meters to choose from: those in service, and the one chosen. */
     List<Meter> meters() {
         return desk.evidence()
-                .map(evidence -> meters(evidence, draft().meter()))
+                .map(evidence -> meters(evidence, draft().text(SampleFields.METER)))
                 .orElse(List.of());
     }
 
-    private List<Meter> meters(Evidence evidence, Optional<MeterId> chosen) {
+    private List<Meter> meters(Evidence evidence, String chosen) {
         return evidence.metersOn(desk.tools().today()).stream()
-                .filter(meter -> meter.inService() || chosen.equals(Optional.of(meter.id())))
+                .filter(meter -> meter.inService() || meter.recordId().equals(chosen))
                 .toList();
-    }
-
-    // What is chosen and typed.
-
-    void chooseMeter(Optional<MeterId> meter) {
-        history.update(texts.get("step.meter"), draft().withMeter(meter));
-    }
-
-    void typeBowl(String text) {
-        history.update(texts.get("step.bowl"), draft().withBowl(text));
-    }
-
-    void chooseBowlUnit(VolumeUnit unit) {
-        history.update(texts.get("step.bowl-unit"), draft().withBowlUnit(unit));
-    }
-
-    void chooseMeterType(MeterType type) {
-        history.update(texts.get("step.meter-type"), draft().withMeterType(type));
-    }
-
-    void typeTrials(String text) {
-        history.update(texts.get("step.trials"), draft().withTrials(text));
-    }
-
-    void typeSpare(String text) {
-        history.update(texts.get("step.spare"), draft().withSpare(text));
-    }
-
-    void chooseMassUnit(MassUnit unit) {
-        history.update(texts.get("step.mass-unit"), draft().withMassUnit(unit));
-    }
-
-    void typeMoisture(int aggregate, String text) {
-        String name = mix.orElseThrow().value().aggregates().get(aggregate).name();
-        history.update(texts.get("step.moisture", name), draft().withMoisture(aggregate, text));
     }
 
     /** Returns whether any aggregate is weighed by another moisture than the mix design's. */
     boolean hasMoistureOfToday() {
-        return draft().moistures().stream().anyMatch(typed -> !typed.isBlank());
+        return moistures.stream().anyMatch(column -> !draft().text(column).isBlank());
     }
 
     // The sheet.
@@ -200,7 +321,7 @@ final class SampleModel {
                                 weighOut,
                                 now.meterType(),
                                 now.meter(),
-                                draft().massUnit(),
+                                massUnit(),
                                 desk.evidence().orElseThrow().profile())));
     }
 
@@ -210,7 +331,7 @@ final class SampleModel {
         int aggregate = 0;
         for (Constituent constituent : designed.batch().constituents()) {
             Optional<BigDecimal> today = constituent.role().isAggregate()
-                    ? desk.tools().numbers().parse(draft().moistures().get(aggregate++))
+                    ? desk.tools().numbers().parse(draft().text(moistures.get(aggregate++)))
                     : Optional.empty();
             constituents.add(today.isPresent() ? withMoisture(constituent, today) : constituent);
         }

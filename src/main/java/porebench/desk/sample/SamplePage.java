@@ -1,43 +1,242 @@
 package porebench.desk.sample;
 
+import java.awt.CardLayout;
+import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.form.Choices;
+import porebench.desk.form.ColumnForm;
+import porebench.desk.form.Commands;
+import porebench.desk.form.Form;
 import porebench.desk.form.History;
+import porebench.desk.form.ProblemLines;
+import porebench.desk.form.TallPanel;
+import porebench.desk.form.WrappedText;
+import porebench.method.FigureName;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+import porebench.method.Texts;
+import porebench.method.sample.CorrectionSample;
+import porebench.port.Paper;
+import porebench.quantity.VolumeUnit;
+import porebench.record.MixDesign;
+import porebench.record.column.Column;
 
 /** The page that says what to weigh and to pour for the selected mix and a bowl, and prints the trial sheet. */
 public final class SamplePage implements Page {
+    private static final String SAMPLE = "sample";
+    private static final String EMPTY = "empty";
+
+    private final DeskModel desk;
     private final SampleModel model;
-    private final SamplePanel panel;
+    private final Texts texts;
+    private final ProblemText problemText;
+    private final JPanel cards = new JPanel(new CardLayout());
+    private final WrappedText standing = new WrappedText("sample.standing", "quiet");
+    private final WrappedText todays = new WrappedText("sample.todays", "fieldWarning");
+    private final JPanel wetSieved = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill]"));
+    private final WrappedText runsOver = new WrappedText("sample.runsOver", "fieldWarning");
+    private final WrappedText note = new WrappedText("sample.note", "quiet");
+    private final WrappedText elsewhere = new WrappedText("sample.elsewhere", "quiet");
+    private final WrappedText told = new WrappedText("sample.told", "good");
+    private final ColumnForm bowl;
+    private final JPanel moisturePlace = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill]"));
+    private List<Column<SampleReading, BigDecimal>> moistures = List.of();
+    private ColumnForm moisture;
+    private final WaterPanel water;
+    private final WeighOutTable weighOut;
+    private final ProblemLines lines;
+    private final JComboBox<Paper> paper;
+    private final SampleActions actions;
 
     public SamplePage(DeskModel desk) {
-        this.model = new SampleModel(desk);
-        this.panel = new SamplePanel(desk, model);
-        model.history().onChange(panel::refresh);
+        this.desk = desk;
+        model = new SampleModel(desk);
+        texts = model.texts();
+        problemText = desk.tools().problemText();
+        bowl = new ColumnForm(model, problemText).addAll(SampleFields.ALL);
+        moisture = new ColumnForm(model, problemText);
+        water = new WaterPanel(texts, desk.tools().numbers());
+        weighOut = new WeighOutTable(texts, desk.tools().numbers());
+        lines = new ProblemLines("sample.problems", problemText);
+        actions = new SampleActions(desk, model, cards, told::say);
+        paper = Choices.of(
+                "paper",
+                List.of(Paper.A4, Paper.LETTER),
+                size -> texts.get(size == Paper.A4 ? "paper.a4" : "paper.letter"),
+                model::choosePaper);
+        cards.setName(SAMPLE);
+        cards.add(empty(), EMPTY);
+        cards.add(sample(), SAMPLE);
+        refresh();
+        model.history().onChange(this::refresh);
         desk.onChange(() -> {
             model.followDesk();
-            panel.refresh();
+            refresh();
         });
     }
 
     @Override
     public String name() {
-        return "sample";
+        return SAMPLE;
     }
 
     @Override
     public String title() {
-        return model.texts().get("page.title");
+        return texts.get("page.title");
     }
 
     @Override
     public JComponent component() {
-        return panel.component();
+        return cards;
     }
 
     @Override
     public Optional<History<?>> history() {
         return Optional.of(model.history());
+    }
+
+    private JPanel empty() {
+        JPanel panel = new JPanel(new MigLayout("insets 24, fillx", "[grow,fill]"));
+        panel.add(new WrappedText("sample.empty", "quiet", texts.get("empty")), "wmin 0");
+        return panel;
+    }
+
+    private JScrollPane sample() {
+        TallPanel page =
+                new TallPanel(new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill]"));
+        page.add(heading("page.title", "h1"));
+        page.add(standing, "wmin 0");
+        JPanel top = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill,400::760]24[pref!]push", "[top]"));
+        JPanel left = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow,fill]"));
+        left.add(heading("section.bowl", "h2"), "gapbottom 4");
+        left.add(bowl.panel());
+        left.add(heading("section.moisture", "h2"), "gaptop 16");
+        left.add(new WrappedText("moisture.note", "quiet", texts.get("moisture.note")), "wmin 0, gapbottom 4");
+        left.add(moisturePlace);
+        top.add(left);
+        JPanel right = new JPanel(new MigLayout("insets 0, wrap 1, gapy 16", "[fill]"));
+        right.add(water.panel());
+        right.add(caution());
+        top.add(right);
+        page.add(top, "gaptop 8");
+        page.add(heading("section.weigh-out", "h2"), "gaptop 16");
+        wetSieved.putClientProperty("FlatLaf.styleClass", "caution");
+        wetSieved.add(new WrappedText("sample.wetSieved", "cautionText", texts.get("wet-sieved")), "wmin 0");
+        page.add(wetSieved);
+        page.add(todays, "wmin 0");
+        page.add(weighOut.component());
+        page.add(note, "wmin 0");
+        page.add(runsOver, "wmin 0");
+        page.add(lines.panel(), "wmin 0");
+        page.add(elsewhere, "wmin 0");
+        page.add(heading("section.sheet", "h2"), "gaptop 16");
+        page.add(sheet());
+        page.add(told, "wmin 0");
+        return page.scrolled();
+    }
+
+    private JPanel sheet() {
+        JPanel line = new JPanel(new MigLayout("insets 0", "[]8[]16[]8[]"));
+        line.add(Form.label(texts.get("label.paper"), paper));
+        line.add(paper);
+        line.add(Commands.button("sheet.print", actions.print));
+        line.add(Commands.button("sheet.save", actions.save));
+        return line;
+    }
+
+    private JPanel caution() {
+        JPanel box = new JPanel(new MigLayout("insets 0, wrap 1, gapy 6", "[grow,fill,280::360]"));
+        box.setName("sample.caution");
+        box.putClientProperty("FlatLaf.styleClass", "caution");
+        box.add(heading("caution.title", "h2"));
+        for (String key : List.of("caution.dust", "caution.bowl", "caution.floor")) {
+            box.add(new WrappedText(key, "cautionText", texts.get(key)), "wmin 0");
+        }
+        return box;
+    }
+
+    private JLabel heading(String key, String styleClass) {
+        return Form.heading(texts.get(key), styleClass);
+    }
+
+    /** Shows what is chosen and everything that follows from it. */
+    private void refresh() {
+        CardLayout layout = (CardLayout) cards.getLayout();
+        layout.show(cards, model.reading().isPresent() ? SAMPLE : EMPTY);
+        model.reading().ifPresent(this::show);
+        actions.refresh();
+    }
+
+    private void show(SampleReading reading) {
+        MixDesign mix = model.mix().orElseThrow().value();
+        standing.setText(texts.get(
+                "standing",
+                mix.id().text(),
+                mix.title(),
+                Integer.toString(model.mix().orElseThrow().number())));
+        bowl.pull();
+        bowl.setVisible(SampleFields.METER_TYPE, reading.meter().isEmpty());
+        showMoistures();
+        Choices.show(paper, List.of(Paper.A4, Paper.LETTER), Optional.of(model.paper()));
+        List<Problem> due = reading.problems().stream()
+                .filter(problem -> problem.kind() != Problem.Kind.NOT_YET)
+                .toList();
+        List<Problem> others = moisture.show(bowl.show(due));
+        lines.show(others);
+        water.show(
+                reading.sample(),
+                reading.meterType(),
+                mix.batch().targetAirPercent(),
+                mix.batch().wetSieved(),
+                desk.units());
+        weighOut.show(reading.sample(), reading.weighOut(), model.massUnit());
+        todays.say(model.hasMoistureOfToday() ? texts.get("standing.moisture") : "");
+        wetSieved.setVisible(mix.batch().wetSieved());
+        runsOver.say(thirdRunsOver(reading.sample()));
+        elsewhere.say(others.isEmpty() ? "" : texts.get("mix-problems"));
+        note.setText(note(reading));
+        told.say("");
+    }
+
+    /** Shows a field an aggregate, made anew for each mix. */
+    private void showMoistures() {
+        if (moistures != model.moistures()) {
+            moistures = model.moistures();
+            moisture = new ColumnForm(model, problemText).addAll(moistures);
+            moisturePlace.removeAll();
+            moisturePlace.add(moisture.panel());
+            moisturePlace.revalidate();
+        }
+        moisture.pull();
+    }
+
+    private String note(SampleReading reading) {
+        if (reading.sample().isEmpty()) {
+            boolean noBowl = reading.problems().stream().anyMatch(problem -> problem.kind() == Problem.Kind.NOT_YET);
+            return texts.get(noBowl ? "weigh-out.no-bowl" : "weigh-out.none");
+        }
+        String tolerance = desk.evidence()
+                .orElseThrow()
+                .profile()
+                .figure(FigureName.MASS_TOLERANCE)
+                .value();
+        return texts.get("weigh-out.note", tolerance);
+    }
+
+    private String thirdRunsOver(Optional<CorrectionSample> sample) {
+        return sample.filter(CorrectionSample::isThirdTooMuch)
+                .map(computed -> texts.get(
+                        "first-runs-over",
+                        desk.tools().numbers().show(computed.oneThird().in(VolumeUnit.MILLILITRE), 0)))
+                .orElse("");
     }
 }

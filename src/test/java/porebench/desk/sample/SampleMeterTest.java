@@ -3,7 +3,6 @@ package porebench.desk.sample;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Locale;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.desk.MixDesk;
 import porebench.method.MeterType;
@@ -44,30 +43,30 @@ class SampleMeterTest {
     void theOnlyMeterInServiceIsProposedAndOneOutOfServiceIsNotOffered() {
         mixDesk.keepElsewhere(Draft.of(meter("B-9", false)));
         SampleModel model = opened();
-        assertThat(model.draft().meter()).contains(new MeterId("B-1"));
+        assertThat(model.draft().text(SampleFields.METER)).isEqualTo("B-1");
         assertThat(model.meters()).extracting(Meter::id).containsExactly(new MeterId("B-1"));
-        model.chooseMeter(Optional.of(new MeterId("B-9")));
+        model.type(SampleFields.METER, "B-9");
         assertThat(model.meters()).extracting(Meter::id).containsExactly(new MeterId("B-1"), new MeterId("B-9"));
     }
 
     @Test
     void ofSeveralMetersThatOfTheNewestTrialIsProposed() {
         mixDesk.keepElsewhere(Draft.of(meter("B-2", true)));
-        assertThat(opened().draft().meter()).isEmpty();
+        assertThat(opened().draft().text(SampleFields.METER)).isEmpty();
         mixDesk.keepElsewhere(
                 Draft.of(Samples.determination("M-1/1", "M-1")), Draft.of(Samples.trial("T-1", "M-1", "M-1/1", "5.4")));
         mixDesk.desk.refresh();
-        assertThat(opened().draft().meter()).contains(new MeterId("B-1"));
+        assertThat(opened().draft().text(SampleFields.METER)).isEqualTo("B-1");
     }
 
     @Test
     void whatIsChosenStandsInTheDraft() {
         SampleModel model = opened();
         assertThat(model.mix()).map(mix -> mix.value().recordId()).contains("M-1");
-        model.chooseMassUnit(MassUnit.POUND);
-        assertThat(model.draft().massUnit()).isEqualTo(MassUnit.POUND);
-        model.chooseBowlUnit(VolumeUnit.CUBIC_FOOT);
-        assertThat(model.draft().bowlUnit()).isEqualTo(VolumeUnit.CUBIC_FOOT);
+        model.type(SampleFields.MASS_UNIT, MassUnit.POUND.symbol());
+        assertThat(model.massUnit()).isEqualTo(MassUnit.POUND);
+        model.chooseUnit(SampleFields.BOWL, VolumeUnit.CUBIC_FOOT.symbol());
+        assertThat(model.draft().unit(SampleFields.BOWL)).isEqualTo(VolumeUnit.CUBIC_FOOT.symbol());
     }
 
     @Test
@@ -94,7 +93,7 @@ class SampleMeterTest {
         mixDesk.keepElsewhere(Draft.of(Samples.mix("M-2", Samples.constituent("Stone", Role.COARSE, "S-2", "1050"))));
         SampleModel model = opened();
         mixDesk.select("M-2");
-        model.typeTrials("4");
+        model.type(SampleFields.TRIALS, "4");
         assertThat(model.reading()).isEmpty();
         model.followDesk();
         assertThat(model.reading()).isPresent();

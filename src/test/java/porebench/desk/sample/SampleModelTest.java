@@ -94,14 +94,14 @@ class SampleModelTest {
                         ""));
         mixDesk.desk.show(UnitSystem.US);
         open("US-1");
-        model.chooseMeter(Optional.empty());
-        model.chooseBowlUnit(VolumeUnit.CUBIC_FOOT);
-        model.typeBowl("0.250");
+        model.type(SampleFields.METER, "");
+        model.chooseUnit(SampleFields.BOWL, VolumeUnit.CUBIC_FOOT.symbol());
+        model.type(SampleFields.BOWL, "0.250");
         assertThat(sample().fine().in(MassUnit.POUND)).isCloseTo(10.667, within(5e-4));
         assertThat(sample().coarse().in(MassUnit.POUND)).isCloseTo(16.065, within(5e-4));
         // 0.250 ft3 x 5 % = 0.0125 ft3 = 354 mL; as Iowa DOT I.M. 318 (seen) prints for the same volume.
         assertThat(sample().withdrawal().in(VolumeUnit.MILLILITRE)).isCloseTo(354, within(0.5));
-        MassText text = new MassText(new Numbers(Locale.ENGLISH), model.draft().massUnit());
+        MassText text = new MassText(new Numbers(Locale.ENGLISH), model.massUnit());
         assertThat(text.show(sample().fine())).isEqualTo("10.67");
         assertThat(text.show(sample().coarse())).isEqualTo("16.06");
     }
@@ -117,13 +117,13 @@ class SampleModelTest {
         // Three trials and 10 % spare: 4.935 x 3.3 = 16.2855 kg.
         assertThat(reading().weighOut().orElseThrow().lines().get(0).total().kilograms())
                 .isCloseTo(16.2855, within(1e-9));
-        assertThat(model.draft().massUnit()).isEqualTo(MassUnit.GRAM);
+        assertThat(model.massUnit()).isEqualTo(MassUnit.GRAM);
     }
 
     @Test
     void todaysMoistureChangesTheMassesAndNotTheMix() {
         open("M-1");
-        model.typeMoisture(0, "5.0");
+        model.type(model.moistures().get(0), "5.0");
         // Sand oven-dry 4.935 / 1.012 = 4.876482 kg; at 5.0 % 5.120306 kg.
         assertThat(sample().fine().kilograms()).isCloseTo(5.120306, within(5e-7));
         assertThat(model.hasMoistureOfToday()).isTrue();
@@ -139,23 +139,23 @@ class SampleModelTest {
     @Test
     void whatIsNoNumberIsSaidUnderItsField() {
         open("M-1");
-        model.typeTrials("2.5");
-        model.typeSpare("-1");
-        model.typeMoisture(1, "wet");
+        model.type(SampleFields.TRIALS, "2.5");
+        model.type(SampleFields.SPARE, "-1");
+        model.type(model.moistures().get(1), "wet");
         assertThat(model.problems())
                 .filteredOn(Problem::isError)
                 .extracting(Problem::field)
                 .containsExactlyInAnyOrder("trials", "spare", "moisture.1");
         assertThat(reading().sample()).isEmpty();
         assertThat(model.sheet()).isEmpty();
-        model.typeMoisture(1, "61");
+        model.type(model.moistures().get(1), "61");
         assertThat(model.problems()).extracting(Problem::code).contains("mix.moisture-out-of-range");
     }
 
     @Test
     void massesAreShownEvenWhileTheNumberOfTrialsIsWrong() {
         open("M-1");
-        model.typeTrials("");
+        model.type(SampleFields.TRIALS, "");
         assertThat(reading().sample()).isPresent();
         assertThat(reading().weighOut()).isEmpty();
     }
@@ -163,14 +163,14 @@ class SampleModelTest {
     @Test
     void aTypedBowlKeepsItsDigitsAndUnitWhenUnitsAreSwitched() {
         open("M-1");
-        model.chooseMeter(Optional.empty());
-        model.typeBowl("7.05");
+        model.type(SampleFields.METER, "");
+        model.type(SampleFields.BOWL, "7.05");
         Mass before = sample().fine();
         mixDesk.desk.show(UnitSystem.US);
         model.followDesk();
-        assertThat(model.draft().bowl()).isEqualTo("7.05");
-        assertThat(model.draft().bowlUnit()).isEqualTo(VolumeUnit.LITRE);
-        assertThat(model.draft().massUnit()).isEqualTo(MassUnit.POUND);
+        assertThat(model.draft().text(SampleFields.BOWL)).isEqualTo("7.05");
+        assertThat(model.draft().unit(SampleFields.BOWL)).isEqualTo(VolumeUnit.LITRE.symbol());
+        assertThat(model.massUnit()).isEqualTo(MassUnit.POUND);
         assertThat(sample().fine()).isEqualTo(before);
         assertThat(model.paper()).isEqualTo(Paper.LETTER);
     }
@@ -178,14 +178,14 @@ class SampleModelTest {
     @Test
     void aSmallBowlAndAnEmptyFieldAreSaid() {
         open("M-1");
-        model.chooseMeter(Optional.empty());
+        model.type(SampleFields.METER, "");
         assertThat(model.problems()).extracting(Problem::kind).contains(Problem.Kind.NOT_YET);
-        model.typeBowl("5");
+        model.type(SampleFields.BOWL, "5");
         assertThat(model.problems()).extracting(Problem::code).contains("trial.bowl-small");
         assertThat(reading().sample()).isPresent();
-        model.typeBowl("0");
+        model.type(SampleFields.BOWL, "0");
         assertThat(model.problems()).extracting(Problem::code).contains("sample.bowl-not-positive");
-        model.chooseMeterType(MeterType.A);
+        model.type(SampleFields.METER_TYPE, "A");
         assertThat(reading().meterType()).isEqualTo(MeterType.A);
     }
 
