@@ -3,6 +3,7 @@ package porebench.desk;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
 import java.awt.Font;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import porebench.chart.look.ChartLook;
 import porebench.chart.look.TrialPoint;
@@ -39,6 +40,15 @@ public final class Looks {
             case STRUCK -> colour("Porebench.quiet", "Label.foreground");
             case VOID -> colour("Porebench.error", "Label.foreground");
         };
+    }
+
+    /** Calls back once another theme is shown: plots take their colours and fonts when they are made, so that they are made anew. */
+    public static void onChange(Runnable made) {
+        UIManager.addPropertyChangeListener(change -> {
+            if ("lookAndFeel".equals(change.getPropertyName())) {
+                SwingUtilities.invokeLater(made);
+            }
+        });
     }
 
     private static Font font() {

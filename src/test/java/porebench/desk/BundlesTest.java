@@ -48,6 +48,31 @@ class BundlesTest {
             "mix",
             Map.of("mix", MixColumns.ALL, "constituent", MixColumns.OF_CONSTITUENT));
 
+    /** The forms of rooms with fields of their own: the label of each has the key of the field. */
+    private static final Map<String, List<String>> FIELDS = Map.of(
+            "sample",
+            List.of(
+                    "form.meter",
+                    "form.bowl",
+                    "form.bowlUnit",
+                    "form.meterType",
+                    "form.trials",
+                    "form.spare",
+                    "form.massUnit",
+                    "form.moisture"),
+            "factor",
+            List.of(
+                    "form.determination",
+                    "form.inForceFrom",
+                    "form.recheckBy",
+                    "form.approvedBy",
+                    "form.reason",
+                    "form.overrideBy",
+                    "form.overrideReason"));
+
+    /** What a field may have besides its label. */
+    private static final Set<String> BESIDES = Set.of(".plain", ".step", ".unit");
+
     /** What a form does not ask for because the page knows it. */
     private static final Set<Column<?, ?>> NOT_TYPED = Set.of(
             CalibrationColumns.METER,
@@ -130,12 +155,16 @@ class BundlesTest {
 
     /** The keys of the forms, which follow from the columns of their records. */
     private static List<String> ofColumns(Path bundle) {
-        List<String> keys = new ArrayList<>();
+        List<String> keys = new ArrayList<>(fields(bundle));
         forms(bundle)
                 .forEach((what, columns) -> columns.all().stream()
                         .filter(column -> !NOT_TYPED.contains(column))
                         .forEach(column -> addKeys(what, column, keys)));
         return keys;
+    }
+
+    private static List<String> fields(Path bundle) {
+        return FIELDS.getOrDefault(bundle.getParent().getFileName().toString(), List.of());
     }
 
     private static Map<String, Columns<?>> forms(Path bundle) {
@@ -144,11 +173,14 @@ class BundlesTest {
 
     /** What a form may have besides: a unit that is not chosen, and what differs between versions. */
     private static boolean isOfAForm(Path bundle, String key) {
-        return forms(bundle).entrySet().stream()
-                .anyMatch(form -> form.getValue().all().stream()
-                        .anyMatch(column -> key.equals(form.getKey() + "." + column.field() + ".unit")
-                                || key.equals("change")
-                                || key.equals("change.nothing")));
+        boolean isBesideAField =
+                fields(bundle).stream().anyMatch(field -> BESIDES.stream().anyMatch(end -> key.equals(field + end)));
+        return isBesideAField
+                || forms(bundle).entrySet().stream()
+                        .anyMatch(form -> form.getValue().all().stream()
+                                .anyMatch(column -> key.equals(form.getKey() + "." + column.field() + ".unit")
+                                        || key.equals("change")
+                                        || key.equals("change.nothing")));
     }
 
     private static void addKeys(String what, Column<?, ?> column, List<String> keys) {

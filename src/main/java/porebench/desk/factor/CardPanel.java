@@ -6,14 +6,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.Action;
-import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
+import porebench.desk.form.Choices;
+import porebench.desk.form.Commands;
 import porebench.desk.form.Days;
+import porebench.desk.form.Form;
 import porebench.evidence.paper.FactorCard;
 import porebench.method.Texts;
 import porebench.port.Paper;
@@ -32,42 +33,31 @@ final class CardPanel extends JPanel {
     private final transient FactorActions actions;
     private final transient Texts texts;
     private final CardPreview preview = new CardPreview();
-    private final JLabel which = new JLabel();
-    private final JLabel printed = new JLabel();
+    private final JLabel which = Form.heading("", "h2");
+    private final JLabel printed = Form.heading("", "quiet");
     private transient Optional<Shown> drawn = Optional.empty();
 
     private record Shown(FactorCard card, Paper paper) {}
 
-    CardPanel(DeskModel desk, FactorModel model, FactorActions actions, Texts texts) {
+    CardPanel(DeskModel desk, FactorModel model, FactorActions actions) {
         super(new MigLayout("insets 0, hidemode 3, wrap 1", "[grow,fill]"));
         this.desk = desk;
         this.model = model;
         this.actions = actions;
-        this.texts = texts;
-        JComboBox<String> paper = new JComboBox<>(
-                PAPERS.stream().map(size -> texts.get("paper." + size.name())).toArray(String[]::new));
-        paper.setName("factor.paper");
-        paper.addActionListener(event -> {
-            actions.choose(PAPERS.get(paper.getSelectedIndex()));
+        this.texts = model.texts();
+        JComboBox<Paper> paper = Choices.of("factor.paper", PAPERS, size -> texts.get("paper." + size.name()), size -> {
+            actions.choose(size);
             refresh();
         });
         preview.setName("factor.preview");
-        which.putClientProperty("FlatLaf.styleClass", "h2");
-        printed.putClientProperty("FlatLaf.styleClass", "quiet");
         JPanel buttons = new JPanel(new MigLayout("insets 0", "[][grow][]8[]"));
         buttons.add(paper);
-        buttons.add(button(actions.savePdfAction(), "factor.savePdf"), "skip 1");
-        buttons.add(button(actions.printAction(), "factor.print"));
+        buttons.add(Commands.button("factor.savePdf", actions.savePdf), "skip 1");
+        buttons.add(Commands.button("factor.print", actions.print));
         add(which);
         add(buttons, "gapbottom 4");
         add(preview, "growx 0");
         add(printed, "gaptop 4");
-    }
-
-    private static JButton button(Action action, String name) {
-        JButton button = new JButton(action);
-        button.setName(name);
-        return button;
     }
 
     void refresh() {

@@ -1,15 +1,12 @@
 package porebench.desk.factor;
 
-import java.awt.event.ActionEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JComponent;
-import javax.swing.JPanel;
 import porebench.desk.DeskModel;
+import porebench.desk.form.Commands;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.Texts;
@@ -18,62 +15,33 @@ import porebench.port.Paper;
 
 /** What can be done on the factor page, each once, for its button and its key. */
 final class FactorActions {
+    final Action issue;
+    final Action confirm;
+    final Action withdraw;
+    final Action savePdf;
+    final Action print;
+
     private final DeskModel desk;
     private final FactorModel model;
     private final Texts texts;
-    private final Action issue;
-    private final Action confirm;
-    private final Action withdraw;
-    private final Action savePdf;
-    private final Action print;
-    private JComponent over = new JPanel();
+    private final JComponent over;
     private Paper paper = Paper.A6;
 
-    FactorActions(DeskModel desk, FactorModel model, Texts texts) {
+    /**
+     * Makes the actions.
+     *
+     * @param over the page, for dialogs to stand over
+     */
+    FactorActions(DeskModel desk, FactorModel model, JComponent over) {
         this.desk = desk;
         this.model = model;
-        this.texts = texts;
-        issue = action("issue.action", event -> issue());
-        confirm = action("confirm.action", event -> confirm());
-        withdraw = action("withdraw.action", event -> withdraw());
-        savePdf = action("card.save-pdf", event -> savePdf());
-        print = action("card.print", event -> print());
-    }
-
-    private Action action(String key, Consumer<ActionEvent> work) {
-        return new AbstractAction(texts.get(key)) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                work.accept(event);
-            }
-        };
-    }
-
-    /** Tells which component the dialogs stand over. */
-    void over(JComponent component) {
-        over = component;
-    }
-
-    Action issueAction() {
-        return issue;
-    }
-
-    Action confirmAction() {
-        return confirm;
-    }
-
-    Action withdrawAction() {
-        return withdraw;
-    }
-
-    Action savePdfAction() {
-        return savePdf;
-    }
-
-    Action printAction() {
-        return print;
+        this.texts = model.texts();
+        this.over = over;
+        issue = Commands.of(texts.get("issue.action"), this::issue);
+        confirm = Commands.of(texts.get("confirm.action"), this::confirm);
+        withdraw = Commands.of(texts.get("withdraw.action"), this::withdraw);
+        savePdf = Commands.of(texts.get("card.save-pdf"), this::savePdf);
+        print = Commands.of(texts.get("card.print"), this::print);
     }
 
     Paper paper() {

@@ -1,7 +1,6 @@
 package porebench.desk.factor;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +10,8 @@ import porebench.desk.Outcome;
 import porebench.desk.Question;
 import porebench.desk.Reading;
 import porebench.desk.form.Days;
-import porebench.desk.form.History;
+import porebench.desk.form.DraftModel;
+import porebench.desk.form.TypedDraft;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorState;
 import porebench.evidence.JudgedDetermination;
@@ -23,24 +23,29 @@ import porebench.evidence.paper.FactorCard;
 import porebench.method.Answer;
 import porebench.method.FigureName;
 import porebench.method.Problem;
+import porebench.method.Texts;
 import porebench.port.CardHandout;
 import porebench.port.Paper;
 import porebench.record.CardPrint;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.RecordKind;
+import porebench.record.book.Version;
 import porebench.record.book.Belonging;
 import porebench.record.book.Draft;
 import porebench.record.book.Version;
+import porebench.record.column.Column;
+import porebench.record.column.FactorIssueColumns;
+import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
 
 /** The factor of the selected mix: the issue being prepared, its history, and the card of one revision. */
-final class FactorModel {
-
-    private static final IssueDraft NOTHING = new IssueDraft("", "", "", "", "");
+final class FactorModel extends DraftModel {
+    static final Column<FactorIssue, DeterminationId> DETERMINATION =
+            FactorIssueColumns.DETERMINATION.called("determination");
+    private static final String DOUBT = "doubt.";
 
     private final DeskModel desk;
-    private final History<IssueDraft> history = new History<>(NOTHING);
     private Optional<MixId> shown = Optional.empty();
     private int shownRevision;
     private int knownRevisions;
@@ -49,28 +54,78 @@ final class FactorModel {
     private List<Version<CardPrint>> prints = List.of();
 
     FactorModel(DeskModel desk) {
+        super(Texts.of("porebench.desk.factor.factor", desk.tools().locale()), "form.", TypedDraft.BLANK);
         this.desk = desk;
         follow();
     }
 
-    History<IssueDraft> history() {
-        return history;
+    @Override
+    public String step(Column<?, ?> column) {
+        return column.field().startsWith(DOUBT) ? texts().get("step.doubt") : super.step(column);
     }
 
-    Optional<Evidence> evidence() {
-        return desk.evidence();
+    /** Takes a draft that a person changed; the doubts of another determination are others, so that none is ticked. */
+    @Override
+    public void update(String label, TypedDraft changed) {
+        boolean isOther = !changed.text(DETERMINATION).equals(draft().text(DETERMINATION));
+        super.update(label, isOther ? changed.without(DOUBT) : changed);
+    }
+
+    @Override
+    public boolean isChosen(Column<?, ?> column) {
+        return column == DETERMINATION;
+    }
+
+    @Override
+    public List<String> choices(Column<?, ?> column) {
+        return determinations().stream().map(FactorModel::id).toList();
+    }
+
+    @Override
+    public String choiceWords(Column<?, ?> column, String id) {
+        return known(id)
+                .map(judged -> texts().get(
+                                "form.determination.item",
+                                id,
+                                judged.determination().value().openedOn().toString(),
+                                Integer.toString(judged.counted())))
+                .orElse(id);
+    }
+
+    @Override
+    public boolean isFixed(Column<?, ?> column) {
+        return column == DETERMINATION && determinations().isEmpty();
+    }
+
+    /** Returns the column in which a doubt is ticked. */
+    static Column<FactorIssue, Boolean> taken(IssueDoubt doubt) {
+        return Column.<FactorIssue>mark("taken", any -> false).called(DOUBT + doubt.key());
+    }
+
+    /** Returns nothing beside the box of a doubt: what is doubtful breaks its lines, and stands in a place of its own. */
+    @Override
+    public String tickWords(Column<?, ?> column) {
+        return "";
+    }
+
+    private Optional<JudgedDetermination> known(String id) {
+        return determinations().stream().filter(judged -> id(judged).equals(id)).findFirst();
+    }
+
+    private static String id(JudgedDetermination judged) {
+        return judged.determination().value().id().text();
     }
 
     /** Turns to what the desk looks at; a changed draft of the same mix is kept. */
     void follow() {
-        int revisions = evidence().map(e -> e.issues().size()).orElse(0);
+        int revisions = desk.evidence().map(e -> e.issues().size()).orElse(0);
         boolean otherMix = !desk.selected().equals(shown);
         boolean newRevision = !otherMix && revisions != knownRevisions;
-        boolean begins = otherMix || newRevision || !history.isChanged();
+        boolean begins = otherMix || newRevision || !history().isChanged();
         shown = desk.selected();
         knownRevisions = revisions;
         if (otherMix || newRevision) {
-            shownRevision = evidence()
+            shownRevision = desk.evidence()
                     .flatMap(Evidence::newestIssue)
                     .map(FactorIssue::revision)
                     .orElse(0);
@@ -84,25 +139,21 @@ final class FactorModel {
     /** Begins the draft of the next revision anew. */
     void begin() {
         tried = false;
-        IssueDraft fresh = evidence().map(this::fresh).orElse(NOTHING);
-        if (!fresh.equals(history.draft()) || history.isChanged()) {
-            history.restart(fresh);
+        TypedDraft fresh = desk.evidence().map(this::fresh).orElse(TypedDraft.BLANK);
+        if (!fresh.equals(draft()) || history().isChanged()) {
+            history().restart(fresh);
         }
     }
 
-    private IssueDraft fresh(Evidence evidence) {
+    private TypedDraft fresh(Evidence evidence) {
         LocalDate today = desk.tools().today();
         LocalDate newest = evidence.newestIssue().map(FactorIssue::inForceFrom).orElse(today);
         LocalDate from = newest.isAfter(today) ? newest : today;
-        return new IssueDraft(
-                proposed(evidence)
-                        .map(judged -> judged.determination().value().id().text())
-                        .orElse(""),
-                from.toString(),
-                from.plusMonths(evidence.profile().count(FigureName.RECHECK_MONTHS))
-                        .toString(),
-                "",
-                "");
+        LocalDate recheck = from.plusMonths(evidence.profile().count(FigureName.RECHECK_MONTHS));
+        return TypedDraft.BLANK
+                .with(DETERMINATION, proposed(evidence).map(FactorModel::id).orElse(""))
+                .with(FactorIssueColumns.IN_FORCE_FROM, Days.show(from))
+                .with(FactorIssueColumns.RECHECK_BY, Days.show(recheck));
     }
 
     /** Returns the determination proposed for the next revision: the newest in which trials count. */
@@ -121,18 +172,12 @@ final class FactorModel {
     }
 
     List<JudgedDetermination> determinations() {
-        return evidence().map(Evidence::determinations).orElse(List.of());
+        return desk.evidence().map(Evidence::determinations).orElse(List.of());
     }
 
     /** Returns the determination chosen for the next revision. */
     Optional<JudgedDetermination> chosen() {
-        return determinations().stream()
-                .filter(judged -> judged.determination()
-                        .value()
-                        .id()
-                        .text()
-                        .equals(history.draft().determination()))
-                .findFirst();
+        return known(draft().text(DETERMINATION));
     }
 
     /** Returns what is wrong or doubtful about the issue being prepared; what is only missing once it was tried. */
@@ -147,7 +192,7 @@ final class FactorModel {
 
     /** Returns the doubts about the chosen determination, each to be ticked by whoever takes it on. */
     List<IssueDoubt> doubts() {
-        return evidence()
+        return desk.evidence()
                 .flatMap(known -> chosen().map(judged -> Issuing.doubts(
                         known, desk.scatter(), judged.determination().value().id())))
                 .orElse(List.of());
@@ -155,53 +200,48 @@ final class FactorModel {
 
     /** Returns whether the issue could be kept, whoever issues it. */
     boolean canIssue() {
-        return evidence().isPresent()
+        return desk.evidence().isPresent()
                 && attempt().problems().stream()
                         .filter(Problem::isError)
                         .allMatch(problem -> problem.kind() == Problem.Kind.NOT_YET);
     }
 
     private Answer<FactorIssue> attempt() {
-        IssueDraft draft = history.draft();
         List<Problem> problems = new ArrayList<>();
-        Optional<LocalDate> from = date("inForceFrom", draft.inForceFrom(), problems);
-        Optional<LocalDate> recheck = date("recheckBy", draft.recheckBy(), problems);
-        if (evidence().isEmpty()) {
+        Optional<LocalDate> from = date(FactorIssueColumns.IN_FORCE_FROM, problems);
+        Optional<LocalDate> recheck = date(FactorIssueColumns.RECHECK_BY, problems);
+        if (desk.evidence().isEmpty()) {
             return Answer.refused(List.of(Problem.missing("mix", RecordKind.MIX.word())));
         }
         if (chosen().isEmpty()) {
-            problems.add(Problem.error("determination", "issue.determination-unknown", draft.determination()));
+            problems.add(Problem.error("determination", "issue.determination-unknown", draft().text(DETERMINATION)));
         }
         if (!problems.isEmpty()) {
             return Answer.refused(problems);
         }
         return Issuing.issue(
-                evidence().get(),
+                desk.evidence().get(),
                 desk.scatter(),
                 new Issuing.Decision(
                         chosen().orElseThrow().determination().value().id(),
                         from.orElseThrow(),
                         recheck,
                         desk.person(),
-                        draft.approvedBy(),
-                        draft.reason(),
-                        takingOn(draft)));
+                        draft().text(FactorIssueColumns.APPROVED_BY),
+                        draft().text(FactorIssueColumns.REASON),
+                        takingOn()));
     }
 
-    private Optional<TakingOn> takingOn(IssueDraft draft) {
+    private Optional<TakingOn> takingOn() {
+        String who = draft().text(FactorIssueColumns.OVERRIDE_BY);
+        String why = draft().text(FactorIssueColumns.OVERRIDE_REASON);
         List<IssueDoubt> doubts = doubts();
-        List<IssueDoubt> taken = doubts.stream()
-                .filter(doubt -> draft.taken().contains(doubt.key()))
-                .toList();
-        boolean isBegun =
-                !draft.overrideBy().isBlank() || !draft.overrideReason().isBlank() || !taken.isEmpty();
+        List<IssueDoubt> taken =
+                doubts.stream().filter(doubt -> draft().isYes(taken(doubt))).toList();
+        boolean isBegun = !who.isBlank() || !why.isBlank() || !taken.isEmpty();
         return doubts.isEmpty() || !isBegun
                 ? Optional.empty()
-                : Optional.of(TakingOn.all(
-                        draft.overrideBy(),
-                        draft.overrideReason(),
-                        taken,
-                        desk.tools().problemText()::say));
+                : Optional.of(TakingOn.all(who, why, taken, desk.tools().problemText()::say));
     }
 
     /** Returns whether somebody must take doubts on by name before a factor can be issued. */
@@ -211,13 +251,10 @@ final class FactorModel {
 
     /** Returns the revision that came in from a file and may be confirmed on the chosen determination. */
     Optional<Version<FactorIssue>> confirmable() {
-        return evidence()
+        return desk.evidence()
                 .flatMap(known -> known.issues().stream().reduce((earlier, later) -> later))
                 .filter(newest -> newest.value().isIssue() && newest.value().origin() == FactorOrigin.IMPORTED)
-                .filter(newest -> newest.value()
-                        .determinationId()
-                        .text()
-                        .equals(history.draft().determination()));
+                .filter(newest -> newest.value().determinationId().text().equals(draft().text(DETERMINATION)));
     }
 
     /**
@@ -228,10 +265,10 @@ final class FactorModel {
     void confirm(Outcome outcome) {
         tried = true;
         Version<FactorIssue> version = confirmable().orElseThrow();
-        IssueDraft draft = history.draft();
+        String reason = draft().text(FactorIssueColumns.REASON);
         Answer<FactorIssue> answer = Verifying.confirm(
-                evidence().orElseThrow(), desk.scatter(), version, desk.person(), draft.reason(), takingOn(draft));
-        keep(answer, made -> Draft.correcting(version, made), draft.reason().strip(), outcome);
+                desk.evidence().orElseThrow(), desk.scatter(), version, desk.person(), reason, takingOn());
+        keep(answer, made -> Draft.correcting(version, made), reason.strip(), outcome);
     }
 
     private void keep(Answer<FactorIssue> answer, Function<FactorIssue, Draft> draft, String why, Outcome outcome) {
@@ -242,16 +279,13 @@ final class FactorModel {
         }
     }
 
-    private static Optional<LocalDate> date(String field, String text, List<Problem> problems) {
-        try {
-            LocalDate day = LocalDate.parse(text.strip());
-            Optional<Problem> impossible = Days.checkYear(field, day);
-            impossible.ifPresent(problems::add);
-            return impossible.isPresent() ? Optional.empty() : Optional.of(day);
-        } catch (DateTimeParseException notADate) {
-            problems.add(Problem.error(field, "form.not-a-date", text));
-            return Optional.empty();
-        }
+    private Optional<LocalDate> date(Column<?, LocalDate> column, List<Problem> problems) {
+        Optional<LocalDate> day = Days.parse(draft().text(column));
+        Optional<Problem> wrong = day.isEmpty()
+                ? Optional.of(Problem.error(column.field(), "form.not-a-date", draft().text(column)))
+                : day.flatMap(typed -> Days.checkYear(column.field(), typed));
+        wrong.ifPresent(problems::add);
+        return day.filter(any -> wrong.isEmpty());
     }
 
     /**
@@ -268,13 +302,13 @@ final class FactorModel {
     /** Withdraws the factor from today on; the outcome hears why it was not withdrawn. */
     void withdraw(String reason, Outcome outcome) {
         Answer<FactorIssue> answer =
-                Issuing.withdraw(evidence().orElseThrow(), desk.tools().today(), desk.person(), reason);
+                Issuing.withdraw(desk.evidence().orElseThrow(), desk.tools().today(), desk.person(), reason);
         keep(answer, Draft::of, reason, outcome);
     }
 
     /** Returns whether there is a factor that could be withdrawn. */
     boolean canWithdraw() {
-        return evidence()
+        return desk.evidence()
                 .flatMap(Evidence::newestIssue)
                 .filter(FactorIssue::isIssue)
                 .isPresent();
@@ -282,16 +316,16 @@ final class FactorModel {
 
     /** Returns how it stands with the factor today. */
     Optional<FactorState> state() {
-        return evidence().map(known -> known.stateOn(desk.tools().today()));
+        return desk.evidence().map(known -> known.stateOn(desk.tools().today()));
     }
 
     /** Returns the revision in force today. */
     Optional<FactorIssue> inForce() {
-        return evidence().flatMap(known -> known.inForceOn(desk.tools().today()));
+        return desk.evidence().flatMap(known -> known.inForceOn(desk.tools().today()));
     }
 
     List<FactorIssue> revisions() {
-        return evidence()
+        return desk.evidence()
                 .map(known -> known.issues().stream().map(Version::value).toList())
                 .orElse(List.of());
     }
@@ -308,7 +342,7 @@ final class FactorModel {
         card = issue.filter(FactorIssue::isIssue)
                 .flatMap(known -> desk.answer(new Question.HeadOfBook())
                         .map(head -> FactorCard.of(
-                                evidence().orElseThrow(),
+                                desk.evidence().orElseThrow(),
                                 known,
                                 desk.laboratory(),
                                 head,

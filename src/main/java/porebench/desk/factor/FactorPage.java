@@ -1,33 +1,107 @@
 package porebench.desk.factor;
 
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.form.Commands;
+import porebench.desk.form.Form;
 import porebench.desk.form.History;
+import porebench.desk.form.ProblemLines;
+import porebench.desk.form.TallPanel;
+import porebench.desk.form.WrappedText;
+import porebench.evidence.Evidence;
+import porebench.evidence.FactorState;
+import porebench.method.Problem;
 import porebench.method.Texts;
+import porebench.record.FactorIssue;
 
-/** Page 5 of a mix: its factor issued, replaced or withdrawn; its history; its card seen and printed. */
+/**
+ * Page 5 of a mix, its factor issued, replaced or withdrawn: what holds now, the next revision and the history on the left, the
+ * card on the right.
+ */
 public final class FactorPage implements Page {
+    /** In pixels at 100 %: in less the form would be squeezed beside the card, which then stands below it. */
+    private static final int LEAST_BESIDE = 860;
+
+    private final MigLayout layout = new MigLayout("insets 20 24 24 24, fillx, hidemode 3", "", "[top]");
+    private final TallPanel panel = new TallPanel(layout);
+    private final JScrollPane scroll = panel.scrolled();
+    private boolean isBeside;
+    private final DeskModel desk;
     private final FactorModel model;
     private final FactorActions actions;
     private final Texts texts;
-    private final JScrollPane scroll;
+    private final JLabel factor = Form.heading("", "number");
+    private final WrappedText state = new WrappedText("factor.state", "h2");
+    private final WrappedText dates = new WrappedText("factor.dates", "quiet");
+    private final ProblemLines changes;
+    private final IssueForm form;
+    private final HistoryTable history;
+    private final CardPanel card;
 
     public FactorPage(DeskModel desk) {
-        texts = Texts.of("porebench.desk.factor.factor", desk.tools().locale());
+        this.desk = desk;
         model = new FactorModel(desk);
-        actions = new FactorActions(desk, model, texts);
-        FactorPanel panel = new FactorPanel(desk, model, actions, texts);
-        actions.over(panel.component());
-        scroll = panel.component().scrolled();
+        texts = model.texts();
+        actions = new FactorActions(desk, model, panel);
+        changes = new ProblemLines("factor.changes", desk.tools().problemText());
+        form = new IssueForm(desk, model, actions);
+        history = new HistoryTable(model, texts, this::refresh);
+        card = new CardPanel(desk, model, actions);
+        JPanel left = new JPanel(new MigLayout("insets 0, fillx, hidemode 3, wrap 1", "[grow,fill]"));
+        left.setOpaque(false);
+        left.add(Form.heading(texts.get("page.title"), "h1"), "gapbottom 8");
+        factor.setName("factor.inForce");
+        left.add(factor, "wmin 0");
+        left.add(state, "wmin 0");
+        left.add(dates, "wmin 0");
+        left.add(changes.panel(), "wmin 0");
+        left.add(form.component(), "wmin 0, gaptop 20");
+        left.add(historyHead(), "wmin 0, gaptop 20");
+        left.add(history.component(), "wmin 0");
+        panel.add(left, "growx, pushx, wmin 0");
+        panel.add(card, "top");
+        arrange(true);
+        panel.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                boolean hasRoom = panel.getWidth() >= UIScale.scale(LEAST_BESIDE);
+                if (hasRoom != isBeside) {
+                    arrange(hasRoom);
+                }
+            }
+        });
         desk.onChange(() -> {
             model.follow();
-            panel.refresh();
+            refresh();
         });
-        model.history().onChange(panel::refresh);
-        panel.refresh();
+        model.history().onChange(this::refresh);
+        refresh();
+    }
+
+    private void arrange(boolean beside) {
+        isBeside = beside;
+        layout.setColumnConstraints(beside ? "[grow,fill,0::]24[]" : "[grow,fill,0::]");
+        layout.setComponentConstraints(card, beside ? "top" : "newline, gaptop 24, growx 0");
+        panel.revalidate();
+    }
+
+    private JPanel historyHead() {
+        JPanel head = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill][]"));
+        head.setOpaque(false);
+        head.add(Form.heading(texts.get("history.title"), "h2"));
+        head.add(Commands.button("factor.withdraw", actions.withdraw));
+        return head;
     }
 
     @Override
@@ -63,5 +137,37 @@ public final class FactorPage implements Page {
     @Override
     public Optional<History<?>> history() {
         return Optional.of(model.history());
+    }
+
+    /** Shows everything anew. */
+    private void refresh() {
+        Optional<FactorIssue> inForce = model.inForce();
+        FactorState now = model.state().orElse(FactorState.NO_FACTOR);
+        factor.setText(inForce.map(issue -> texts.get(
+                        now.isUsable() ? "head.subtract" : "head.do-not-subtract",
+                        desk.tools().numbers().show(issue.factorPercent())))
+                .orElse(texts.get("head.none")));
+        state.setText(texts.get("state." + now.name()));
+        dates.say(inForce.map(issue -> texts.get(
+                        "head.dates",
+                        Integer.toString(issue.revision()),
+                        issue.inForceFrom().toString(),
+                        issue.recheckBy().toString(),
+                        issue.meterType().name()))
+                .orElse(""));
+        changes.show(inForce.map(this::changes).orElse(List.of()));
+        form.refresh();
+        history.refresh();
+        card.refresh();
+        actions.refresh();
+    }
+
+    private List<Problem> changes(FactorIssue issue) {
+        Evidence evidence = desk.evidence().orElseThrow();
+        List<Problem> said = new ArrayList<>(evidence.whyUntrue(issue));
+        issue.takenOn()
+                .forEach(doubt -> said.add(Problem.warning(
+                        "override", "register.doubt-taken-on", doubt.by(), doubt.words(), doubt.reason())));
+        return said;
     }
 }

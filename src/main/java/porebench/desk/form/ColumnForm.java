@@ -103,7 +103,10 @@ public final class ColumnForm {
                 model.choices(column),
                 symbol -> model.choiceWords(column, symbol),
                 symbol -> model.type(column, symbol));
-        pulls.add(() -> Choices.show(box, model.choices(column), Optional.of(model.shown(column))));
+        pulls.add(() -> {
+            Choices.show(box, model.choices(column), Optional.of(model.shown(column)));
+            box.setEnabled(!model.isFixed(column));
+        });
         return box;
     }
 

@@ -8,7 +8,8 @@ import porebench.record.column.Column;
 /**
  * The draft of one record in a form, and the words of its columns.
  *
- * <p>The bundle has of each column its label under the key of the column, and its name in a sentence under {@code .plain};
+ * <p>The bundle has of each column its label under the key of the column, and its name in a sentence under {@code .plain},
+ * which also names the step of changing it where there is no {@code .step};
  * of one with units the name of the unit under the key and {@code Unit}; of one that says yes or no {@code .tick},
  * {@code .yes} and {@code .no}; of one with choices each by its symbol; and of one whose unit cannot be chosen {@code .unit}.
  * What differs between two drafts is said by {@code change}, and by {@code change.nothing} where one is empty.
@@ -57,7 +58,7 @@ public interface ColumnModel {
 
     /** Returns what changing a column is called, for undoing it. */
     default String step(Column<?, ?> column) {
-        return words(column);
+        return texts().find(key(column) + ".step").orElseGet(() -> words(column));
     }
 
     /** Returns how a column is called in a sentence. */

@@ -8,8 +8,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import porebench.desk.DeskModel;
-import porebench.desk.form.ColumnModel;
-import porebench.desk.form.History;
+import porebench.desk.form.DraftModel;
 import porebench.desk.form.TypedDraft;
 import porebench.desk.form.UnitSystem;
 import porebench.evidence.Evidence;
@@ -31,12 +30,10 @@ import porebench.record.column.Column;
 import porebench.record.id.MeterId;
 
 /** What is chosen for the correction sample of the selected mix, and what follows from it; nothing of it is kept. */
-final class SampleModel implements ColumnModel {
+final class SampleModel extends DraftModel {
     private static final String USUAL_SPARE_PERCENT = "10";
 
     private final DeskModel desk;
-    private final Texts texts;
-    private final History<TypedDraft> history;
     private Optional<Version<MixDesign>> mix = Optional.empty();
     private List<Column<SampleReading, BigDecimal>> moistures = List.of();
     private UnitSystem units;
@@ -44,15 +41,17 @@ final class SampleModel implements ColumnModel {
     private Optional<SampleReading> reading = Optional.empty();
 
     SampleModel(DeskModel desk) {
+        super(
+                Texts.of("porebench.desk.sample.sample", desk.tools().locale()),
+                "form.",
+                in(
+                        desk.units(),
+                        TypedDraft.BLANK
+                                .with(SampleFields.METER_TYPE, MeterType.B.name())
+                                .with(SampleFields.SPARE, USUAL_SPARE_PERCENT)));
         this.desk = desk;
-        this.texts = Texts.of("porebench.desk.sample.sample", desk.tools().locale());
         this.units = desk.units();
-        this.history = new History<>(in(
-                units,
-                TypedDraft.BLANK
-                        .with(SampleFields.METER_TYPE, MeterType.B.name())
-                        .with(SampleFields.SPARE, USUAL_SPARE_PERCENT)));
-        history.onChange(this::read);
+        history().onChange(this::read);
         followDesk();
     }
 
@@ -66,11 +65,11 @@ final class SampleModel implements ColumnModel {
             moistures = IntStream.range(0, aggregates().size())
                     .mapToObj(SampleFields::moisture)
                     .toList();
-            desk.evidence().ifPresent(evidence -> history.restart(begin(evidence, isSameMix)));
+            desk.evidence().ifPresent(evidence -> history().restart(begin(evidence, isSameMix)));
         }
         if (units != desk.units()) {
             units = desk.units();
-            history.update(texts.get("step.units"), in(units, draft()));
+            history().update(texts().get("step.units"), in(units, draft()));
         }
         read();
     }
@@ -122,27 +121,8 @@ final class SampleModel implements ColumnModel {
     // The form.
 
     @Override
-    public Texts texts() {
-        return texts;
-    }
-
-    History<TypedDraft> history() {
-        return history;
-    }
-
-    @Override
-    public TypedDraft draft() {
-        return history.draft();
-    }
-
-    @Override
-    public void update(String label, TypedDraft changed) {
-        history.update(label, changed);
-    }
-
-    @Override
     public String key(Column<?, ?> column) {
-        return "form." + (aggregate(column).isPresent() ? "moisture" : column.field());
+        return aggregate(column).isPresent() ? "form.moisture" : super.key(column);
     }
 
     /** Returns the aggregate whose moisture stands in a column. */
@@ -164,21 +144,23 @@ final class SampleModel implements ColumnModel {
     public String label(Column<?, ?> column) {
         return aggregate(column)
                 .map(known -> known.sourceId()
-                        .map(source -> texts.get(key(column), known.name(), source))
+                        .map(source -> texts().get(key(column), known.name(), source))
                         .orElse(known.name()))
-                .orElseGet(() -> ColumnModel.super.label(column));
+                .orElseGet(() -> super.label(column));
     }
 
     @Override
     public String words(Column<?, ?> column) {
-        return texts.get(
-                key(column) + ".plain", aggregate(column).map(Constituent::name).orElse(""));
+        return texts().get(
+                        key(column) + ".plain",
+                        aggregate(column).map(Constituent::name).orElse(""));
     }
 
     @Override
     public String step(Column<?, ?> column) {
-        return texts.get(
-                key(column) + ".step", aggregate(column).map(Constituent::name).orElse(""));
+        return texts().get(
+                        key(column) + ".step",
+                        aggregate(column).map(Constituent::name).orElse(""));
     }
 
     /** Returns the moisture by the design, which an empty field means. */
@@ -186,15 +168,16 @@ final class SampleModel implements ColumnModel {
     public String hint(Column<?, ?> column) {
         return aggregate(column)
                 .map(known -> known.moisturePercent()
-                        .map(percent -> texts.get(
-                                "moisture.designed", desk.tools().numbers().show(percent) + " %"))
-                        .orElseGet(() -> texts.get("moisture.designed.ssd")))
+                        .map(percent -> texts().get(
+                                        "moisture.designed",
+                                        desk.tools().numbers().show(percent) + " %"))
+                        .orElseGet(() -> texts().get("moisture.designed.ssd")))
                 .orElse("");
     }
 
     @Override
     public boolean isChosen(Column<?, ?> column) {
-        return column == SampleFields.METER || ColumnModel.super.isChosen(column);
+        return column == SampleFields.METER || super.isChosen(column);
     }
 
     /** Returns what there is to choose from; of meters first none, for a bowl volume that is typed. */
@@ -203,28 +186,28 @@ final class SampleModel implements ColumnModel {
         return column == SampleFields.METER
                 ? Stream.concat(Stream.of(""), meters().stream().map(Meter::recordId))
                         .toList()
-                : ColumnModel.super.choices(column);
+                : super.choices(column);
     }
 
     @Override
     public String choiceWords(Column<?, ?> column, String symbol) {
-        if (column == SampleFields.MASS_UNIT) {
-            return symbol;
+        if (column == SampleFields.METER_TYPE) {
+            return texts().get("type." + symbol);
         }
-        return column == SampleFields.METER ? meterWords(symbol) : ColumnModel.super.choiceWords(column, symbol);
+        return column == SampleFields.METER ? meterWords(symbol) : symbol;
     }
 
     private String meterWords(String id) {
         return meters().stream()
                 .filter(meter -> meter.recordId().equals(id))
                 .findFirst()
-                .map(known -> texts.get(
-                        "meter.line",
-                        id,
-                        known.type().name(),
-                        desk.tools().numbers().show(known.bowl().number()) + " "
-                                + known.bowl().unit().symbol()))
-                .orElseGet(() -> texts.get("meter.none"));
+                .map(known -> texts().get(
+                                "meter.line",
+                                id,
+                                known.type().name(),
+                                desk.tools().numbers().show(known.bowl().number()) + " "
+                                        + known.bowl().unit().symbol()))
+                .orElseGet(() -> texts().get("meter.none"));
     }
 
     /** Returns what a field shows: the bowl of a chosen meter as the register has it. */
@@ -236,12 +219,12 @@ final class SampleModel implements ColumnModel {
         }
         return meter.filter(any -> column == SampleFields.BOWL)
                 .map(known -> desk.tools().numbers().show(known.bowl().number()))
-                .orElseGet(() -> ColumnModel.super.shown(column));
+                .orElseGet(() -> super.shown(column));
     }
 
     @Override
     public String shownUnit(Column<?, ?> column) {
-        return meter().map(known -> known.bowl().unit().symbol()).orElseGet(() -> ColumnModel.super.shownUnit(column));
+        return meter().map(known -> known.bowl().unit().symbol()).orElseGet(() -> super.shownUnit(column));
     }
 
     @Override
@@ -362,6 +345,6 @@ final class SampleModel implements ColumnModel {
     /** Returns a name for the sheet's file that every file system takes. */
     String sheetFileName() {
         String id = mix.map(version -> version.value().id().text()).orElse("");
-        return texts.get("sheet.file", id.replaceAll("[^\\p{L}\\p{N}._-]+", "-"));
+        return texts().get("sheet.file", id.replaceAll("[^\\p{L}\\p{N}._-]+", "-"));
     }
 }

@@ -17,6 +17,7 @@ import porebench.desk.Refused;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
+import porebench.desk.form.TypedDraft;
 import porebench.evidence.issue.IssueDoubt;
 import porebench.exchange.CsvSheets;
 import porebench.method.MeterType;
@@ -28,8 +29,10 @@ import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.Grounds;
 import porebench.record.Samples;
+import porebench.record.book.Stamp;
 import porebench.record.book.LabBook;
 import porebench.record.book.Stamp;
+import porebench.record.column.FactorIssueColumns;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
 import porebench.store.Books;
@@ -98,13 +101,13 @@ class FactorFromFileTest {
     }
 
     private static void fill(FactorModel model, String reason) {
-        IssueDraft draft = model.history()
+        TypedDraft draft = model.history()
                 .draft()
-                .withReason(reason)
-                .withOverrideBy("M. Ash")
-                .withOverrideReason("looked at");
+                .with(FactorIssueColumns.REASON, reason)
+                .with(FactorIssueColumns.OVERRIDE_BY, "M. Ash")
+                .with(FactorIssueColumns.OVERRIDE_REASON, "looked at");
         for (IssueDoubt doubt : model.doubts()) {
-            draft = draft.withTaken(doubt.key(), true);
+            draft = draft.with(FactorModel.taken(doubt), true);
         }
         model.history().update("reason", draft);
     }
@@ -112,11 +115,11 @@ class FactorFromFileTest {
     @Test
     void theNewestDeterminationInWhichTrialsCountIsProposed() {
         Books.keep(book, Samples.determination("M-1/2", "M-1"));
-        assertThat(model().history().draft().determination()).isEqualTo("M-1/2");
+        assertThat(model().history().draft().text(FactorModel.DETERMINATION)).isEqualTo("M-1/2");
         trials("M-1/1", "5.4");
-        assertThat(model().history().draft().determination()).isEqualTo("M-1/1");
+        assertThat(model().history().draft().text(FactorModel.DETERMINATION)).isEqualTo("M-1/1");
         trials("M-1/2", "5.4");
-        assertThat(model().history().draft().determination()).isEqualTo("M-1/2");
+        assertThat(model().history().draft().text(FactorModel.DETERMINATION)).isEqualTo("M-1/2");
     }
 
     @Test
@@ -127,11 +130,11 @@ class FactorFromFileTest {
         assertThat(model().confirmable()).isEmpty();
         imported("M-1/1");
         FactorModel model = model();
-        assertThat(model.history().draft().determination()).isEqualTo("M-1/1");
+        assertThat(model.history().draft().text(FactorModel.DETERMINATION)).isEqualTo("M-1/1");
         assertThat(model.confirmable())
                 .map(version -> version.value().revision())
                 .contains(1);
-        model.history().update("other", model.history().draft().withDetermination("M-1/2"));
+        model.type(FactorModel.DETERMINATION, "M-1/2");
         assertThat(model.chosen())
                 .map(judged -> judged.determination().value().id().text())
                 .contains("M-1/2");
@@ -168,15 +171,18 @@ class FactorFromFileTest {
     @Test
     void theNextRevisionBeginsTodayOrWithTheOneBefore() {
         trials("M-1/1", "5.4", "5.4", "5.4");
-        assertThat(model().history().draft().inForceFrom()).isEqualTo("2026-03-02");
+        assertThat(model().history().draft().text(FactorIssueColumns.IN_FORCE_FROM))
+                .isEqualTo("2026-03-02");
         assertThat(model().canWithdraw()).isFalse();
         Books.keep(book, Samples.issue("M-1", 1, "M-1/1", TODAY.minusDays(1)));
-        assertThat(model().history().draft().inForceFrom()).isEqualTo("2026-03-02");
+        assertThat(model().history().draft().text(FactorIssueColumns.IN_FORCE_FROM))
+                .isEqualTo("2026-03-02");
         assertThat(model().canWithdraw()).isTrue();
         Books.keep(book, Samples.issue("M-1", 2, "M-1/1", TODAY.plusDays(9)));
         FactorModel model = model();
-        assertThat(model.history().draft().inForceFrom()).isEqualTo("2026-03-11");
-        assertThat(model.history().draft().recheckBy()).isEqualTo("2027-03-11");
+        assertThat(model.history().draft().text(FactorIssueColumns.IN_FORCE_FROM))
+                .isEqualTo("2026-03-11");
+        assertThat(model.history().draft().text(FactorIssueColumns.RECHECK_BY)).isEqualTo("2027-03-11");
     }
 
     @Test
@@ -212,23 +218,23 @@ class FactorFromFileTest {
         trials("M-1/1", "5.4", "5.4", "5.4");
         Books.keep(book, Samples.issue("M-1", 1, "M-1/1", TODAY));
         FactorModel model = model();
-        assertThat(model.history().draft().determination()).isEqualTo("M-1/1");
+        assertThat(model.history().draft().text(FactorModel.DETERMINATION)).isEqualTo("M-1/1");
         Books.keep(book, Samples.determination("M-1/2", "M-1"));
         trials("M-1/2", "5.4");
         desk.refresh();
-        assertThat(model.history().draft().determination()).isEqualTo("M-1/2");
+        assertThat(model.history().draft().text(FactorModel.DETERMINATION)).isEqualTo("M-1/2");
     }
 
     @Test
     void whatWasTakenBackCanBeDoneAgainAfterSomebodyElseKeptSomething() {
         trials("M-1/1", "5.4", "5.4", "5.4");
         FactorModel model = model();
-        model.history().update("reason", model.history().draft().withReason("first factor"));
+        model.history().update("reason", model.history().draft().with(FactorIssueColumns.REASON, "first factor"));
         model.history().undo();
         Books.keep(book, Samples.source("S-3", Role.FINE, "1"));
         desk.refresh();
         model.history().redo();
-        assertThat(model.history().draft().reason()).isEqualTo("first factor");
+        assertThat(model.history().draft().text(FactorIssueColumns.REASON)).isEqualTo("first factor");
     }
 
     /** The doubts have boxes of their own, and who issues is asked for when it is done. */

@@ -16,6 +16,7 @@ import porebench.desk.Refused;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
+import porebench.desk.form.TypedDraft;
 import porebench.evidence.CardState;
 import porebench.evidence.FactorState;
 import porebench.evidence.issue.IssueDoubt;
@@ -32,6 +33,7 @@ import porebench.record.CardPrint;
 import porebench.record.FactorIssue;
 import porebench.record.Samples;
 import porebench.record.book.LabBook;
+import porebench.record.column.FactorIssueColumns;
 import porebench.record.id.MixId;
 import porebench.store.Books;
 
@@ -87,15 +89,18 @@ class FactorModelTest {
     }
 
     private void reason(String text) {
-        model.history().update("reason", model.history().draft().withReason(text));
+        model.history().update("reason", model.history().draft().with(FactorIssueColumns.REASON, text));
         takeOn();
     }
 
     /** Ticks every doubt: the trials state no masses, and the meter was never calibrated. */
     private void takeOn() {
-        IssueDraft draft = model.history().draft().withOverrideBy("M. Ash").withOverrideReason("looked at");
+        TypedDraft draft = model.history()
+                .draft()
+                .with(FactorIssueColumns.OVERRIDE_BY, "M. Ash")
+                .with(FactorIssueColumns.OVERRIDE_REASON, "looked at");
         for (IssueDoubt doubt : model.doubts()) {
-            draft = draft.withTaken(doubt.key(), true);
+            draft = draft.with(FactorModel.taken(doubt), true);
         }
         model.history().update("doubts", draft);
     }
@@ -129,20 +134,23 @@ class FactorModelTest {
     @Test
     void eachDoubtIsTickedAndTakenOnByNameAndReason() {
         trials("5.4", "5.4", "5.4");
-        model.history().update("reason", model.history().draft().withReason("first factor"));
+        model.history().update("reason", model.history().draft().with(FactorIssueColumns.REASON, "first factor"));
         assertThat(model.needsOverride()).isTrue();
         assertThat(model.canIssue()).isTrue();
         assertThat(errors(Refused.by(out -> model.issue(out)))).containsExactly("issue.doubts-open");
-        model.history().update("who", model.history().draft().withOverrideBy("M. Ash"));
+        model.history().update("who", model.history().draft().with(FactorIssueColumns.OVERRIDE_BY, "M. Ash"));
         assertThat(errors(Refused.by(out -> model.issue(out))))
                 .contains("issue.doubts-open", "issue.override-incomplete");
-        model.history().update("why", model.history().draft().withOverrideReason("checked the day after"));
+        model.history()
+                .update(
+                        "why",
+                        model.history().draft().with(FactorIssueColumns.OVERRIDE_REASON, "checked the day after"));
         assertThat(errors(Refused.by(out -> model.issue(out)))).containsExactly("issue.doubts-open");
         List<IssueDoubt> doubts = model.doubts();
         for (IssueDoubt doubt : doubts) {
             assertThat(model.revisions()).isEmpty();
             assertThat(errors(Refused.by(out -> model.issue(out)))).containsExactly("issue.doubts-open");
-            model.history().update("doubt", model.history().draft().withTaken(doubt.key(), true));
+            model.history().update("doubt", model.history().draft().with(FactorModel.taken(doubt), true));
         }
         assertThat(Refused.by(out -> model.issue(out))).isEmpty();
         FactorIssue issued = model.revisions().get(0);
@@ -154,8 +162,9 @@ class FactorModelTest {
     @Test
     void issuesAFactorThatIsInForceTodayAndHasACard() {
         trials("5.4", "5.4", "5.4");
-        assertThat(model.history().draft().inForceFrom()).isEqualTo("2026-03-02");
-        assertThat(model.history().draft().recheckBy()).isEqualTo("2027-03-02");
+        assertThat(model.history().draft().text(FactorIssueColumns.IN_FORCE_FROM))
+                .isEqualTo("2026-03-02");
+        assertThat(model.history().draft().text(FactorIssueColumns.RECHECK_BY)).isEqualTo("2027-03-02");
         reason("first factor");
         assertThat(Refused.by(out -> model.issue(out))).isEmpty();
         assertThat(model.state()).contains(FactorState.IN_FORCE);
@@ -166,23 +175,23 @@ class FactorModelTest {
         assertThat(model.isCardCurrent()).isTrue();
         assertThat(model.card().orElseThrow().issue()).isEqualTo(issue);
         assertThat(model.history().isChanged()).isFalse();
-        assertThat(model.history().draft().reason()).isEmpty();
+        assertThat(model.history().draft().text(FactorIssueColumns.REASON)).isEmpty();
     }
 
     @Test
     void aRefusedIssueKeepsWhatWasTyped() {
         trials("5.4", "5.4", "5.4");
         reason("first factor");
-        model.history().update("date", model.history().draft().withRecheckBy("2026-01-01"));
+        model.history().update("date", model.history().draft().with(FactorIssueColumns.RECHECK_BY, "2026-01-01"));
         assertThat(codes(Refused.by(out -> model.issue(out)))).contains("issue.recheck-before-start");
-        assertThat(model.history().draft().reason()).isEqualTo("first factor");
+        assertThat(model.history().draft().text(FactorIssueColumns.REASON)).isEqualTo("first factor");
         assertThat(model.history().isChanged()).isTrue();
     }
 
     @Test
     void refusesADateThatIsNone() {
         trials("5.4", "5.4", "5.4");
-        model.history().update("date", model.history().draft().withInForceFrom("31.3.2026"));
+        model.history().update("date", model.history().draft().with(FactorIssueColumns.IN_FORCE_FROM, "31.3.2026"));
         assertThat(model.problems()).anySatisfy(problem -> {
             assertThat(problem.field()).isEqualTo("inForceFrom");
             assertThat(problem.code()).isEqualTo("form.not-a-date");
@@ -195,7 +204,7 @@ class FactorModelTest {
     @Test
     void refusesAYearThatNoFileMayHold() {
         trials("5.4", "5.4", "5.4");
-        model.history().update("date", model.history().draft().withInForceFrom("0026-03-31"));
+        model.history().update("date", model.history().draft().with(FactorIssueColumns.IN_FORCE_FROM, "0026-03-31"));
         assertThat(codes(model.problems())).contains("form.year-impossible");
         assertThat(model.canIssue()).isFalse();
     }
@@ -257,11 +266,11 @@ class FactorModelTest {
         reason("half a reason");
         Books.keep(book, Samples.trial("T-9", "M-1", "M-1/1", "5.5"));
         desk.refresh();
-        assertThat(model.history().draft().reason()).isEqualTo("half a reason");
+        assertThat(model.history().draft().text(FactorIssueColumns.REASON)).isEqualTo("half a reason");
         desk.select(new MixId("M-2"));
-        assertThat(model.history().draft().reason()).isEmpty();
+        assertThat(model.history().draft().text(FactorIssueColumns.REASON)).isEmpty();
         assertThat(model.determinations()).isEmpty();
-        assertThat(model.history().draft().recheckBy())
+        assertThat(model.history().draft().text(FactorIssueColumns.RECHECK_BY))
                 .isEqualTo(LocalDate.of(2027, 3, 2).toString());
     }
 }
