@@ -9,7 +9,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
@@ -28,6 +30,8 @@ import porebench.record.column.MeterColumns;
 import porebench.record.column.MixColumns;
 import porebench.record.column.SourceColumns;
 import porebench.record.column.TrialColumns;
+import porebench.statistics.control.PhasedChart;
+import porebench.statistics.control.RunRule;
 
 /** Every text that a screen asks for is in its bundle, and every text in a bundle is asked for. */
 class BundlesTest {
@@ -50,6 +54,19 @@ class BundlesTest {
 
     /** The forms of rooms with fields of their own: the label of each has the key of the field. */
     private static final Map<String, List<String>> FIELDS = Map.of(
+            "overtime",
+            Stream.of(
+                            Stream.of("by.mix", "by.source", "by.meter", "by.operator"),
+                            Stream.of("base.first", "base.days", "limits.kept", "limits.anew"),
+                            Stream.of("split.source", "split.calibration", "split.method"),
+                            Arrays.stream(PhasedChart.Kind.values())
+                                    .map(kind -> "kind."
+                                            + kind.name()
+                                                    .toLowerCase(Locale.ROOT)
+                                                    .replace('_', '-')),
+                            Arrays.stream(RunRule.values()).map(rule -> "rule." + rule.symbol()))
+                    .flatMap(keys -> keys)
+                    .toList(),
             "sample",
             List.of(
                     "form.meter",

@@ -8,11 +8,13 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import javax.swing.ButtonGroup;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JRadioButton;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import porebench.method.Problem;
@@ -75,6 +77,28 @@ public final class ColumnForm {
         field.setName(column.field());
         fields.put(column.field(), field);
         return (F) field;
+    }
+
+    /** Makes the buttons, one a choice, of which one of a column's choices is pressed; they stand outside the rows. */
+    public List<JRadioButton> radios(Column<?, ?> column) {
+        ButtonGroup group = new ButtonGroup();
+        return model.choices(column).stream()
+                .map(symbol -> radio(column, symbol, group))
+                .toList();
+    }
+
+    private JRadioButton radio(Column<?, ?> column, String symbol, ButtonGroup group) {
+        JRadioButton button = new JRadioButton();
+        button.setName(column.field() + "." + symbol);
+        Commands.say(button, model.choiceWords(column, symbol));
+        button.addActionListener(event -> model.type(column, symbol));
+        group.add(button);
+        pulls.add(() -> {
+            if (symbol.equals(model.shown(column))) {
+                button.setSelected(true);
+            }
+        });
+        return button;
     }
 
     private JComponent field(Column<?, ?> column) {

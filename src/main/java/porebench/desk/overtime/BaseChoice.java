@@ -7,7 +7,7 @@ import porebench.statistics.control.ChartTerms;
 /** From which points the limits come. */
 sealed interface BaseChoice {
     /** What is taken unless a person says otherwise: as many first points as lasting limits need. */
-    BaseChoice USUAL = new First(ChartTerms.FEWEST_FOR_LASTING_LIMITS);
+    First USUAL = new First(ChartTerms.FEWEST_FOR_LASTING_LIMITS);
 
     /**
      * The first points.

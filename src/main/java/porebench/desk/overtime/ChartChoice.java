@@ -1,7 +1,9 @@
 package porebench.desk.overtime;
 
-import java.util.EnumSet;
+import java.util.Arrays;
 import java.util.Set;
+import java.util.stream.Collectors;
+import porebench.desk.form.TypedDraft;
 import porebench.statistics.control.PhasedChart;
 import porebench.statistics.control.RunRule;
 
@@ -29,53 +31,50 @@ record ChartChoice(
         splits = Set.copyOf(splits);
     }
 
-    /** Returns what is charted at first: determinations by mix, with two rules that seldom signal by chance. */
-    static ChartChoice usual() {
-        return new ChartChoice(
-                GroupedBy.MIX,
-                "",
-                PhasedChart.Kind.MEANS,
-                BaseChoice.USUAL,
-                true,
-                EnumSet.of(RunRule.BEYOND_LIMITS, RunRule.NINE_ON_ONE_SIDE),
-                EnumSet.allOf(Split.class));
+    /** Returns the form of what is charted at first: determinations by mix, with two rules that seldom signal by chance. */
+    static TypedDraft usual() {
+        TypedDraft draft = TypedDraft.BLANK
+                .with(ChartFields.BY, ChartFields.symbol(GroupedBy.MIX))
+                .with(ChartFields.KIND, ChartFields.symbol(PhasedChart.Kind.MEANS))
+                .with(ChartFields.BASE, ChartFields.symbol(ChartFields.Base.FIRST))
+                .with(ChartFields.COUNT, Integer.toString(BaseChoice.USUAL.count()))
+                .with(ChartFields.LIMITS, ChartFields.symbol(ChartFields.Limits.KEPT))
+                .with(ChartFields.of(RunRule.BEYOND_LIMITS), true)
+                .with(ChartFields.of(RunRule.NINE_ON_ONE_SIDE), true);
+        for (Split split : Split.values()) {
+            draft = draft.with(ChartFields.of(split), true);
+        }
+        return draft;
     }
 
-    ChartChoice of(GroupedBy otherBy, String otherId) {
-        return new ChartChoice(otherBy, otherId, kind, base, isKept, rules, splits);
+    /**
+     * Reads the form.
+     *
+     * @param base the base that was typed, or the one before while what is typed is none
+     */
+    static ChartChoice of(TypedDraft draft, BaseChoice base) {
+        return new ChartChoice(
+                chosen(GroupedBy.values(), draft.text(ChartFields.BY)),
+                draft.text(ChartFields.WHICH),
+                chosen(PhasedChart.Kind.values(), draft.text(ChartFields.KIND)),
+                base,
+                draft.text(ChartFields.LIMITS).equals(ChartFields.symbol(ChartFields.Limits.KEPT)),
+                Arrays.stream(RunRule.values())
+                        .filter(rule -> draft.isYes(ChartFields.of(rule)))
+                        .collect(Collectors.toSet()),
+                Arrays.stream(Split.values())
+                        .filter(split -> draft.isYes(ChartFields.of(split)))
+                        .collect(Collectors.toSet()));
+    }
+
+    private static <E extends Enum<E>> E chosen(E[] choices, String symbol) {
+        return Arrays.stream(choices)
+                .filter(choice -> ChartFields.symbol(choice).equals(symbol))
+                .findFirst()
+                .orElseThrow();
     }
 
     ChartChoice withKind(PhasedChart.Kind other) {
         return new ChartChoice(by, id, other, base, isKept, rules, splits);
-    }
-
-    ChartChoice withBase(BaseChoice other) {
-        return new ChartChoice(by, id, kind, other, isKept, rules, splits);
-    }
-
-    ChartChoice withKept(boolean kept) {
-        return new ChartChoice(by, id, kind, base, kept, rules, splits);
-    }
-
-    ChartChoice with(RunRule rule, boolean wanted) {
-        Set<RunRule> others = EnumSet.noneOf(RunRule.class);
-        others.addAll(rules);
-        if (wanted) {
-            others.add(rule);
-        } else {
-            others.remove(rule);
-        }
-        return new ChartChoice(by, id, kind, base, isKept, others, splits);
-    }
-
-    ChartChoice with(Split split, boolean wanted) {
-        Set<Split> others = EnumSet.noneOf(Split.class);
-        others.addAll(splits);
-        if (wanted) {
-            others.add(split);
-        } else {
-            others.remove(split);
-        }
-        return new ChartChoice(by, id, kind, base, isKept, rules, others);
     }
 }

@@ -9,47 +9,41 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import porebench.chart.control.ControlPlot;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
+import porebench.desk.form.DraftModel;
+import porebench.desk.form.TypedDraft;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorHistory;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Problem;
 import porebench.method.Texts;
+import porebench.record.column.Column;
 import porebench.statistics.control.FalseAlarms;
-import porebench.statistics.control.PhasedChart;
-import porebench.statistics.control.RunRule;
 
 /** The Over-time page without its window: what is wanted, what became of it, and what is said about it. */
-final class OverTimeModel {
-    private static final String BUNDLE = "porebench.desk.overtime.overtime";
+final class OverTimeModel extends DraftModel {
     private final DeskModel desk;
-    private final Texts texts;
     private final List<Runnable> listeners = new ArrayList<>();
     private final Map<Alarms, Optional<FalseAlarms>> falseAlarms = new HashMap<>();
     private final Set<Alarms> underWay = new HashSet<>();
-    private ChartChoice wishes = ChartChoice.usual();
-    private String typedCount = Integer.toString(((BaseChoice.First) BaseChoice.USUAL).count());
-    private String typedFrom = "";
-    private String typedTo = "";
-    private boolean isByDays;
+    private BaseChoice base = BaseChoice.USUAL;
+    private ChartChoice wishes = ChartChoice.of(draft(), base);
     private List<Evidence> read = List.of();
     private FactorHistory history = new FactorHistory(List.of(), List.of());
     private Charted outcome;
 
     OverTimeModel(DeskModel desk) {
+        super(
+                Texts.of("porebench.desk.overtime.overtime", desk.tools().locale()),
+                ChartFields.LEAD,
+                ChartChoice.usual());
         this.desk = desk;
-        this.texts = Texts.of(BUNDLE, desk.tools().locale());
         this.outcome = Charted.of(history, wishes);
         follow();
         desk.onChange(this::follow);
-    }
-
-    Texts texts() {
-        return texts;
     }
 
     DeskModel desk() {
@@ -86,8 +80,13 @@ final class OverTimeModel {
     private void chart(ChartChoice wanted) {
         List<String> ids = wanted.by().all(history);
         String id = ids.contains(wanted.id()) ? wanted.id() : usual(wanted.by(), ids);
-        wishes = wanted.of(wanted.by(), id);
+        history().restart(draft().with(ChartFields.WHICH, id));
+        wishes = ChartChoice.of(draft(), base);
         outcome = Charted.of(history, wishes);
+        tell();
+    }
+
+    private void tell() {
         List.copyOf(listeners).forEach(Runnable::run);
     }
 
@@ -104,11 +103,72 @@ final class OverTimeModel {
         return history.made().stream().filter(made -> by.of(made).contains(id)).count();
     }
 
-    private void change(UnaryOperator<ChartChoice> changed) {
-        ChartChoice next = changed.apply(wishes);
-        if (!next.equals(wishes)) {
+    // The form; nothing of it is undone.
+
+    /** Takes what a person changed; the chart keeps the base before as long as the one that is typed cannot be read. */
+    @Override
+    public void update(String label, TypedDraft changed) {
+        if (changed.equals(draft())) {
+            return;
+        }
+        history().restart(changed);
+        base = typedBase().orElse(base);
+        ChartChoice next = ChartChoice.of(changed, base);
+        if (next.equals(wishes)) {
+            tell();
+        } else {
             chart(next);
         }
+    }
+
+    /** Takes what was chosen or typed; whoever types a base means it, and another kind of thing has other names. */
+    @Override
+    public void type(Column<?, ?> column, String text) {
+        TypedDraft typed = draft().with(column, text);
+        if (column == ChartFields.COUNT) {
+            typed = typed.with(ChartFields.BASE, ChartFields.symbol(ChartFields.Base.FIRST));
+        } else if (column == ChartFields.FROM || column == ChartFields.TO) {
+            typed = typed.with(ChartFields.BASE, ChartFields.symbol(ChartFields.Base.DAYS));
+        } else if (column == ChartFields.BY && !text.equals(draft().text(column))) {
+            typed = typed.with(ChartFields.WHICH, "");
+        }
+        update("", typed);
+    }
+
+    @Override
+    public String key(Column<?, ?> column) {
+        return column.field().substring(ChartFields.LEAD.length());
+    }
+
+    @Override
+    public String step(Column<?, ?> column) {
+        return "";
+    }
+
+    @Override
+    public String tickWords(Column<?, ?> column) {
+        return texts().get(key(column));
+    }
+
+    @Override
+    public boolean isChosen(Column<?, ?> column) {
+        return column == ChartFields.WHICH || super.isChosen(column);
+    }
+
+    /** Returns what there is to choose from, such as the mixes, sources, meters or operators. */
+    @Override
+    public List<String> choices(Column<?, ?> column) {
+        return column == ChartFields.WHICH ? ids() : super.choices(column);
+    }
+
+    @Override
+    public String choiceWords(Column<?, ?> column, String symbol) {
+        return column == ChartFields.WHICH ? symbol : super.choiceWords(column, symbol);
+    }
+
+    @Override
+    public boolean isFixed(Column<?, ?> column) {
+        return column == ChartFields.WHICH && ids().isEmpty();
     }
 
     ChartChoice wishes() {
@@ -124,68 +184,19 @@ final class OverTimeModel {
         return wishes.by().all(history);
     }
 
-    void choose(GroupedBy by) {
-        change(now -> now.of(by, by == now.by() ? now.id() : ""));
-    }
-
-    void choose(String id) {
-        change(now -> now.of(now.by(), id));
-    }
-
-    void choose(PhasedChart.Kind kind) {
-        change(now -> now.withKind(kind));
-    }
-
-    void keepLimits(boolean isKept) {
-        change(now -> now.withKept(isKept));
-    }
-
-    void ask(RunRule rule, boolean isAsked) {
-        change(now -> now.with(rule, isAsked));
-    }
-
-    void split(Split split, boolean isSplit) {
-        change(now -> now.with(split, isSplit));
-    }
-
-    /** Takes the base as typed; the chart keeps the one before as long as it cannot be read. */
-    void typeBase(boolean byDays, String count, String from, String to) {
-        isByDays = byDays;
-        typedCount = count;
-        typedFrom = from;
-        typedTo = to;
-        Optional<BaseChoice> base = typedBase();
-        if (base.isPresent() && !base.get().equals(wishes.base())) {
-            change(now -> now.withBase(base.get()));
-        } else {
-            List.copyOf(listeners).forEach(Runnable::run);
-        }
-    }
-
-    boolean isByDays() {
-        return isByDays;
-    }
-
-    String typedCount() {
-        return typedCount;
-    }
-
-    String typedFrom() {
-        return typedFrom;
-    }
-
-    String typedTo() {
-        return typedTo;
+    private boolean isByDays() {
+        return draft().text(ChartFields.BASE).equals(ChartFields.symbol(ChartFields.Base.DAYS));
     }
 
     private Optional<BaseChoice> typedBase() {
-        if (!isByDays) {
-            return typedCount.strip().matches("[0-9]{1,6}") && Integer.parseInt(typedCount.strip()) >= 2
-                    ? Optional.of(new BaseChoice.First(Integer.parseInt(typedCount.strip())))
+        if (!isByDays()) {
+            String count = draft().text(ChartFields.COUNT).strip();
+            return count.matches("[0-9]{1,6}") && Integer.parseInt(count) >= 2
+                    ? Optional.of(new BaseChoice.First(Integer.parseInt(count)))
                     : Optional.empty();
         }
-        Optional<LocalDate> from = Days.parse(typedFrom);
-        Optional<LocalDate> to = Days.parse(typedTo);
+        Optional<LocalDate> from = Days.parse(draft().text(ChartFields.FROM));
+        Optional<LocalDate> to = Days.parse(draft().text(ChartFields.TO));
         if (impossibleYear().isPresent()) {
             return Optional.empty();
         }
@@ -195,7 +206,7 @@ final class OverTimeModel {
     }
 
     private Optional<Problem> impossibleYear() {
-        return Stream.of(typedFrom, typedTo)
+        return Stream.of(draft().text(ChartFields.FROM), draft().text(ChartFields.TO))
                 .flatMap(typed -> Days.parse(typed).stream())
                 .flatMap(day -> Days.checkYear("base", day).stream())
                 .findFirst();
@@ -203,41 +214,46 @@ final class OverTimeModel {
 
     /** Says why the base cannot be read; blank when it can. */
     String baseRefusal() {
-        if (typedBase().isPresent() || isByDays && typedFrom.isBlank() && typedTo.isBlank()) {
+        boolean isBlank = (draft().text(ChartFields.FROM) + draft().text(ChartFields.TO)).isBlank();
+        if (typedBase().isPresent() || isByDays() && isBlank) {
             return "";
         }
-        Optional<Problem> year = isByDays ? impossibleYear() : Optional.empty();
+        Optional<Problem> year = isByDays() ? impossibleYear() : Optional.empty();
         if (year.isPresent()) {
             return desk.tools().problemText().say(year.get());
         }
-        return texts.get(isByDays ? "base.refused.days" : "base.refused.count");
+        return texts().get(isByDays() ? "base.refused.days" : "base.refused.count");
     }
 
     String verdict() {
-        return new StandingWords(outcome, signalWords(), texts).sentence();
+        return words().verdict();
     }
 
     List<String> remarks() {
-        return new Remarks(outcome, texts, desk.tools().numbers()).all();
+        return words().remarks();
     }
 
     Optional<String> trend() {
-        return new Trend(outcome, texts, desk.tools().numbers()).sentence();
+        return new Trend(outcome, texts(), desk.tools().numbers()).sentence();
     }
 
     List<String> phases() {
-        return new PhaseWords(outcome, texts, desk.tools().numbers()).all();
+        return words().phases();
+    }
+
+    private OutcomeWords words() {
+        return new OutcomeWords(outcome, signalWords(), texts(), desk.tools().numbers());
     }
 
     SignalWords signalWords() {
-        return new SignalWords(outcome, texts, desk.tools().numbers());
+        return new SignalWords(outcome, texts(), desk.tools().numbers());
     }
 
     Optional<ControlPlot> plot() {
         return new PlotOfCharted(
                         outcome,
                         signalWords(),
-                        texts,
+                        texts(),
                         desk.tools().numbers(),
                         desk.tools().problemText(),
                         knownFalseAlarms().map(FalseAlarms::pointsPerAlarm).orElse(OptionalDouble.empty()))
@@ -246,8 +262,9 @@ final class OverTimeModel {
 
     /** Says how close to the centre a limit may be. */
     String leastLimit() {
-        return texts.get(
-                "limits.least", desk.tools().numbers().show(outcome.series().divisionPercent(), 2));
+        return texts().get(
+                        "limits.least",
+                        desk.tools().numbers().show(outcome.series().divisionPercent(), 2));
     }
 
     /** Works out how often the chart signals by chance, off the event thread, unless that is known or under way. */
@@ -257,7 +274,7 @@ final class OverTimeModel {
                 .ifPresent(wanted -> desk.tools()
                         .tasks()
                         .run(
-                                texts.get("alarms.title"),
+                                texts().get("alarms.title"),
                                 wanted::simulated,
                                 found -> know(wanted, Optional.of(found)),
                                 failed -> know(wanted, Optional.empty())));
@@ -266,7 +283,7 @@ final class OverTimeModel {
     private void know(Alarms wanted, Optional<FalseAlarms> found) {
         underWay.remove(wanted);
         falseAlarms.put(wanted, found);
-        List.copyOf(listeners).forEach(Runnable::run);
+        tell();
     }
 
     /** Returns how often the chart signals by chance, as far as that is worked out. */
@@ -277,22 +294,22 @@ final class OverTimeModel {
     /** Says how often the chart signals by chance. */
     String falseAlarms() {
         if (outcome.alarms().isEmpty()) {
-            return texts.get("alarms.no-limits");
+            return texts().get("alarms.no-limits");
         }
         Alarms wanted = outcome.alarms().get();
         return knownFalseAlarms()
-                .map(found -> new AlarmWords(texts, desk.tools().numbers()).said(wanted, found))
-                .orElseGet(() -> texts.get(falseAlarms.containsKey(wanted) ? "alarms.stopped" : "alarms.pending"));
+                .map(found -> words().alarms(wanted, found))
+                .orElseGet(() -> texts().get(falseAlarms.containsKey(wanted) ? "alarms.stopped" : "alarms.pending"));
     }
 
     /** Returns what the plot shows, as its title. */
     String plotTitle() {
-        return texts.get("plot.title." + ChoicePanel.symbol(wishes.kind()));
+        return texts().get("plot.title." + ChartFields.symbol(wishes.kind()));
     }
 
     /** Returns what the plot is of, for the title of a picture. */
     String subject() {
-        return texts.get("subject." + ChoicePanel.symbol(wishes.by()), wishes.id());
+        return texts().get("subject." + ChartFields.symbol(wishes.by()), wishes.id());
     }
 
     /** Returns the name a picture is saved under unless the person says otherwise. */

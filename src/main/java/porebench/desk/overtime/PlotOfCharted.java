@@ -196,6 +196,6 @@ final class PlotOfCharted {
                 outcome.series().points().get(index).changes();
         return all.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new ControlPlot.ChangeMark(index, new ChangeWords(texts).of(all), isBreak));
+                : Optional.of(new ControlPlot.ChangeMark(index, signals.changes(all), isBreak));
     }
 }

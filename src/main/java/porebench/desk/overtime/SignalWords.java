@@ -1,6 +1,8 @@
 package porebench.desk.overtime;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -23,13 +25,11 @@ final class SignalWords {
     private final Charted outcome;
     private final Texts texts;
     private final Numbers numbers;
-    private final ChangeWords changes;
 
     SignalWords(Charted outcome, Texts texts, Numbers numbers) {
         this.outcome = outcome;
         this.texts = texts;
         this.numbers = numbers;
-        this.changes = new ChangeWords(texts);
     }
 
     /** Returns the name and day of a point: its trial, or its determination. */
@@ -93,7 +93,7 @@ final class SignalWords {
         StringBuilder said = new StringBuilder();
         List<HistoryChange> before = before(signal);
         if (!before.isEmpty()) {
-            said.append(texts.get("check.after", changes.of(before))).append(' ');
+            said.append(texts.get("check.after", changes(before))).append(' ');
         }
         stranger(signal).ifPresent(words -> said.append(words).append(' '));
         return said.append(texts.get(usual(signal))).toString();
@@ -109,6 +109,30 @@ final class SignalWords {
                 .flatMap(point -> point.changes().stream())
                 .distinct()
                 .toList();
+    }
+
+    /** Says some changes in a few words, such as {@code B-1, B-2 calibrated}. */
+    String changes(List<Change> changes) {
+        Map<Change.Of, String> ids = new EnumMap<>(Change.Of.class);
+        for (Change change : changes) {
+            ids.merge(
+                    change.of(),
+                    change.id(),
+                    (all, one) -> List.of(all.split(", ", -1)).contains(one) ? all : all + ", " + one);
+        }
+        return ids.entrySet().stream()
+                .map(each -> texts.get(key(each.getKey()), each.getValue()))
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String key(Change.Of of) {
+        return switch (of) {
+            case SOURCE -> "change.source";
+            case MIX -> "change.mix";
+            case CALIBRATION -> "change.calibration";
+            case REPAIR -> "change.repair";
+            case METHOD -> "change.method";
+        };
     }
 
     /** Names the operator of a point that made none of the points before it. */

@@ -63,8 +63,7 @@ final class SignalsPanel {
             JButton show =
                     Commands.button("signal." + i, Commands.of(words.point(signal.index()), () -> mark.accept(trial)));
             show.getAccessibleContext().setAccessibleDescription(texts.get("signals.show", trial));
-            WrappedText said = new WrappedText("signal.said." + i, "");
-            said.setText(words.said(newest.get(i)));
+            WrappedText said = new WrappedText("signal.said." + i, "", words.said(newest.get(i)));
             PointLook look = outcome.series().isSimulated() ? PointLook.SIMULATED_SIGNAL : PointLook.SIGNAL;
             panel.add(
                     new JLabel(new StateShape(look, Looks.of(TrialPoint.State.VOID), UIScale.scale(MARK))), "gaptop 6");
@@ -80,8 +79,6 @@ final class SignalsPanel {
     }
 
     private void tell(String sentence) {
-        WrappedText words = new WrappedText("signals.words", "quiet");
-        words.setText(sentence);
-        panel.add(words, "span 3, wmin 0, growx");
+        panel.add(new WrappedText("signals.words", "quiet", sentence), "span 3, wmin 0, growx");
     }
 }

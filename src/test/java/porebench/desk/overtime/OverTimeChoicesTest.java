@@ -24,13 +24,13 @@ class OverTimeChoicesTest {
     void theOneWithTheMostTrialsIsLookedAtFirst() {
         OverTimeModel model = model();
         assertThat(model.wishes().id()).isEqualTo("M-2");
-        model.choose(GroupedBy.METER);
+        OverTimeDesk.choose(model, GroupedBy.METER);
         assertThat(model.ids()).containsExactly("B-1", "B-2");
         assertThat(model.wishes().id()).isEqualTo("B-2");
-        model.choose(GroupedBy.OPERATOR);
+        OverTimeDesk.choose(model, GroupedBy.OPERATOR);
         assertThat(model.wishes().id()).isEqualTo("M. Ash");
         // Both sources of M-1 and of M-2 have the sand S-1, which has all seven.
-        model.choose(GroupedBy.SOURCE);
+        OverTimeDesk.choose(model, GroupedBy.SOURCE);
         assertThat(model.wishes().id()).isEqualTo("S-1");
     }
 
@@ -49,18 +49,18 @@ class OverTimeChoicesTest {
         made.desk.select(new MixId("M-1"));
         OverTimeModel model = model();
         assertThat(model.wishes().id()).isEqualTo("M-1");
-        model.choose(GroupedBy.METER);
+        OverTimeDesk.choose(model, GroupedBy.METER);
         assertThat(model.wishes().id()).isEqualTo("B-2");
     }
 
     @Test
     void choosingTheSameKindAgainKeepsWhatIsLookedAt() {
         OverTimeModel model = model();
-        model.choose(GroupedBy.METER);
-        model.choose("B-1");
-        model.choose(GroupedBy.METER);
+        OverTimeDesk.choose(model, GroupedBy.METER);
+        OverTimeDesk.choose(model, "B-1");
+        OverTimeDesk.choose(model, GroupedBy.METER);
         assertThat(model.wishes().id()).isEqualTo("B-1");
-        model.choose(GroupedBy.MIX);
+        OverTimeDesk.choose(model, GroupedBy.MIX);
         assertThat(model.wishes().id()).isEqualTo("M-2");
     }
 
@@ -69,15 +69,15 @@ class OverTimeChoicesTest {
         OverTimeModel model = model();
         int[] changes = {0};
         model.onChange(() -> changes[0]++);
-        model.choose(GroupedBy.METER);
+        OverTimeDesk.choose(model, GroupedBy.METER);
         assertThat(changes[0]).isEqualTo(1);
-        assertThat(model.isByDays()).isFalse();
-        model.typeBase(true, "twelve", "2026-01-0x", "2026-02-01");
+        assertThat(model.draft().text(ChartFields.BASE).equals("days")).isFalse();
+        OverTimeDesk.typeBase(model, true, "twelve", "2026-01-0x", "2026-02-01");
         assertThat(changes[0]).isEqualTo(2);
-        assertThat(model.isByDays()).isTrue();
-        assertThat(model.typedCount()).isEqualTo("twelve");
-        assertThat(model.typedFrom()).isEqualTo("2026-01-0x");
-        assertThat(model.typedTo()).isEqualTo("2026-02-01");
+        assertThat(model.draft().text(ChartFields.BASE).equals("days")).isTrue();
+        assertThat(model.draft().text(ChartFields.COUNT)).isEqualTo("twelve");
+        assertThat(model.draft().text(ChartFields.FROM)).isEqualTo("2026-01-0x");
+        assertThat(model.draft().text(ChartFields.TO)).isEqualTo("2026-02-01");
     }
 
     @Test
@@ -86,7 +86,7 @@ class OverTimeChoicesTest {
         assertThat(model.plotTitle()).isEqualTo("Control chart of determinations");
         assertThat(model.subject()).isEqualTo("Mix M-2");
         assertThat(model.pictureName()).isEqualTo("M-2-over-time.png");
-        model.choose(GroupedBy.OPERATOR);
+        OverTimeDesk.choose(model, GroupedBy.OPERATOR);
         assertThat(model.subject()).isEqualTo("Operator M. Ash");
         assertThat(model.pictureName()).isEqualTo("M.-Ash-over-time.png");
     }

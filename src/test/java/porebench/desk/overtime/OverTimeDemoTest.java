@@ -39,7 +39,7 @@ class OverTimeDemoTest {
     /** HG-101 has three trials of December and six of June, all of which count; B-1 was calibrated in between. */
     @Test
     void aMixIsChartedWithItsPhases() {
-        model.choose("HG-101");
+        OverTimeDesk.choose(model, "HG-101");
         assertThat(model.verdict()).startsWith("2 determinations");
         assertThat(model.phases()).hasSize(2);
         assertThat(model.phases().get(1)).contains("begun by: B-1 calibrated");
@@ -47,8 +47,8 @@ class OverTimeDemoTest {
 
     @Test
     void aMeterCrossesMixesAndStruckTrialsAreNotThere() {
-        model.choose(GroupedBy.METER);
-        model.choose("B-1");
+        OverTimeDesk.choose(model, GroupedBy.METER);
+        OverTimeDesk.choose(model, "B-1");
         Set<String> mixes = model.outcome().series().points().stream()
                 .map(point -> point.first().trial().mixId().text())
                 .collect(Collectors.toSet());
@@ -66,13 +66,13 @@ class OverTimeDemoTest {
     @Test
     void everythingCanBeChartedInEveryWay() {
         for (GroupedBy by : GroupedBy.values()) {
-            model.choose(by);
+            OverTimeDesk.choose(model, by);
             for (String id : model.ids()) {
-                model.choose(id);
+                OverTimeDesk.choose(model, id);
                 for (PhasedChart.Kind kind : PhasedChart.Kind.values()) {
-                    model.choose(kind);
+                    OverTimeDesk.choose(model, kind);
                     for (boolean isKept : new boolean[] {true, false}) {
-                        model.keepLimits(isKept);
+                        OverTimeDesk.keepLimits(model, isKept);
                         assertThatCode(() -> model.plot())
                                 .as("%s %s %s", by, id, kind)
                                 .doesNotThrowAnyException();

@@ -14,6 +14,9 @@ import porebench.evidence.TimeBook;
 import porebench.exchange.CsvSheets;
 import porebench.print.PdfPress;
 import porebench.record.book.LabBook;
+import porebench.record.book.LabBook;
+import porebench.statistics.control.PhasedChart;
+import porebench.statistics.control.RunRule;
 import porebench.store.SqliteShelf;
 
 /** A desk on a small laboratory made for control charts. */
@@ -82,5 +85,40 @@ final class OverTimeDesk {
         return IntStream.range(0, count)
                 .mapToDouble(i -> i % 2 == 0 ? 0.4 : 0.5)
                 .toArray();
+    }
+
+    static void choose(OverTimeModel model, GroupedBy by) {
+        model.type(ChartFields.BY, ChartFields.symbol(by));
+    }
+
+    static void choose(OverTimeModel model, String id) {
+        model.type(ChartFields.WHICH, id);
+    }
+
+    static void choose(OverTimeModel model, PhasedChart.Kind kind) {
+        model.type(ChartFields.KIND, ChartFields.symbol(kind));
+    }
+
+    static void keepLimits(OverTimeModel model, boolean isKept) {
+        model.type(ChartFields.LIMITS, isKept ? "kept" : "anew");
+    }
+
+    static void ask(OverTimeModel model, RunRule rule, boolean isAsked) {
+        model.tick(ChartFields.of(rule), isAsked);
+    }
+
+    static void split(OverTimeModel model, Split split, boolean isSplit) {
+        model.tick(ChartFields.of(split), isSplit);
+    }
+
+    /** Types the base. */
+    static void typeBase(OverTimeModel model, boolean byDays, String count, String from, String to) {
+        model.update(
+                "",
+                model.draft()
+                        .with(ChartFields.BASE, byDays ? "days" : "first")
+                        .with(ChartFields.COUNT, count)
+                        .with(ChartFields.FROM, from)
+                        .with(ChartFields.TO, to));
     }
 }

@@ -63,7 +63,7 @@ class OverTimeModelTest {
         assertThat(model.verdict()).isEqualTo("2 determinations, but no limits yet: see below what is missing.");
         assertThat(model.remarks())
                 .containsExactly("No limits: no two points of the base follow each other within a phase.");
-        model.split(Split.CALIBRATION, false);
+        OverTimeDesk.split(model, Split.CALIBRATION, false);
         assertThat(model.verdict()).startsWith("2 determinations and no signal");
     }
 
@@ -165,7 +165,7 @@ class OverTimeModelTest {
         assertThat(model.signalWords().check(signal))
                 .startsWith("Shortly before: S-2: other stone. See whether that explains it."
                         + " A. Dunn made none of the trials before. Read its sheet first");
-        model.split(Split.SOURCE, false);
+        OverTimeDesk.split(model, Split.SOURCE, false);
         assertThat(model.plot().orElseThrow().changes())
                 .containsExactly(new ControlPlot.ChangeMark(20, "S-2: other stone", false));
         assertThat(model.phases()).hasSize(1);
@@ -178,7 +178,7 @@ class OverTimeModelTest {
         made.determinations("M-1", next, 0.8, 0.9, 0.8);
         OverTimeModel model = made.model();
         assertThat(model.outcome().signalling()).isEqualTo(3);
-        model.keepLimits(false);
+        OverTimeDesk.keepLimits(model, false);
         assertThat(model.outcome().signalling()).isZero();
         assertThat(model.plot().orElseThrow().baseCount()).isZero();
         assertThat(model.verdict()).contains("by provisional limits, from 3 points");
@@ -197,7 +197,7 @@ class OverTimeModelTest {
         made.determinations("M-1", made.quiet(20), 0.8, 0.1);
         OverTimeModel model = made.model();
         for (PhasedChart.Kind kind : PhasedChart.Kind.values()) {
-            model.choose(kind);
+            OverTimeDesk.choose(model, kind);
             SignalWords words = model.signalWords();
             for (RunRule rule : RunRule.values()) {
                 for (double value : new double[] {0.9, -0.9}) {
@@ -236,7 +236,7 @@ class OverTimeModelTest {
         assertThat(model.signalWords().said(model.outcome().spells().get(0)))
                 .startsWith("Nine points in a row lie above the centre."
                         + " The same holds of every point up to M-1/29 (2026-02-02). If it lasts:");
-        model.ask(RunRule.NINE_ON_ONE_SIDE, false);
+        OverTimeDesk.ask(model, RunRule.NINE_ON_ONE_SIDE, false);
         assertThat(model.outcome().signals()).isEmpty();
     }
 
@@ -247,7 +247,7 @@ class OverTimeModelTest {
         OverTimeModel model = made.model();
         assertThat(model.falseAlarms()).isEqualTo("How often chance alone signals is being worked out.");
         for (PhasedChart.Kind kind : PhasedChart.Kind.values()) {
-            model.choose(kind);
+            OverTimeDesk.choose(model, kind);
             model.workOutFalseAlarms();
             assertThat(model.falseAlarms())
                     .as("%s", kind)
@@ -255,7 +255,7 @@ class OverTimeModelTest {
                     .contains(kind == PhasedChart.Kind.TRIALS ? "40 trials like these" : "20 determinations like these")
                     .contains("seed 1987, limits found from 20 points, readings rounded to 0.10 %");
         }
-        model.choose(PhasedChart.Kind.MEANS);
+        OverTimeDesk.choose(model, PhasedChart.Kind.MEANS);
         String first = model.falseAlarms();
         OverTimeModel again = made.model();
         again.workOutFalseAlarms();
@@ -268,15 +268,15 @@ class OverTimeModelTest {
         made.quiet(20);
         OverTimeModel model = made.model();
         for (RunRule rule : RunRule.values()) {
-            model.ask(rule, false);
+            OverTimeDesk.ask(model, rule, false);
         }
         double without = every(model);
-        model.ask(RunRule.BEYOND_LIMITS, true);
+        OverTimeDesk.ask(model, RunRule.BEYOND_LIMITS, true);
         double usual = every(model);
         assertThat(usual).isLessThan(without);
-        RunRule.westernElectric().forEach(rule -> model.ask(rule, true));
+        RunRule.westernElectric().forEach(rule -> OverTimeDesk.ask(model, rule, true));
         assertThat(every(model)).isLessThan(usual);
-        model.typeBase(false, "8", "", "");
+        OverTimeDesk.typeBase(model, false, "8", "", "");
         assertThat(every(model)).isLessThan(usual / 1.5);
     }
 
@@ -289,7 +289,7 @@ class OverTimeModelTest {
     void singleTrialsSayThatTheyDependOnEachOther() {
         made.quiet(20);
         OverTimeModel model = made.model();
-        model.choose(PhasedChart.Kind.TRIALS);
+        OverTimeDesk.choose(model, PhasedChart.Kind.TRIALS);
         assertThat(model.verdict()).startsWith("40 trials and no signal");
         assertThat(model.remarks())
                 .contains("The trials of one determination share its sample and day, so they are no proof one by one:"
@@ -298,7 +298,7 @@ class OverTimeModelTest {
         OverTimeDesk alone = new OverTimeDesk();
         alone.one(6);
         OverTimeModel within = alone.model();
-        within.choose(PhasedChart.Kind.TRIALS);
+        OverTimeDesk.choose(within, PhasedChart.Kind.TRIALS);
         assertThat(within.remarks())
                 .contains("All trials in the base are of one determination: the limits hold within it only,"
                         + " and say nothing of another.");
@@ -321,11 +321,11 @@ class OverTimeModelTest {
         assertThat(plot.notCounted())
                 .extracting(shown -> shown.trial().reason())
                 .containsExactly("spilled", "leak");
-        model.choose(PhasedChart.Kind.TRIALS);
+        OverTimeDesk.choose(model, PhasedChart.Kind.TRIALS);
         assertThat(model.plot().orElseThrow().notCounted())
                 .extracting(ControlPlot.NotCounted::at)
                 .containsExactly(6.5, 6.5);
-        model.choose(PhasedChart.Kind.CUSUM);
+        OverTimeDesk.choose(model, PhasedChart.Kind.CUSUM);
         assertThat(model.plot().orElseThrow().notCounted()).isEmpty();
         assertThat(model.remarks()).contains("Not counted: 2 trials struck by a person, none void by the readings.");
     }
@@ -335,7 +335,7 @@ class OverTimeModelTest {
     void sumsShowBothDirectionsAndTheirConstants() {
         made.quiet(20);
         OverTimeModel model = made.model();
-        model.choose(PhasedChart.Kind.CUSUM);
+        OverTimeDesk.choose(model, PhasedChart.Kind.CUSUM);
         ControlPlot plot = model.plot().orElseThrow();
         assertThat(plot.levelAxis()).isEqualTo("sum of deviations (% air); k = 0.100, h = 0.443");
         assertThat(plot.points().get(4).sums().orElseThrow().interval()).isCloseTo(0.4431, offset(1e-4));
@@ -356,15 +356,15 @@ class OverTimeModelTest {
     void theBaseMayBeTheFirstPointsOrThoseOfSomeDays() {
         made.determinations("M-1", made.quiet(20), 0.8, 0.9, 0.8);
         OverTimeModel model = made.model();
-        model.typeBase(true, "20", "2026-01-25", "2026-01-27");
+        OverTimeDesk.typeBase(model, true, "20", "2026-01-25", "2026-01-27");
         assertThat(model.outcome().limited().get(0).centre()).isCloseTo(2.5 / 3, offset(1e-9));
         assertThat(model.outcome().limited().get(0).base()).isEqualTo(3);
         assertThat(model.plot().orElseThrow().baseFirst()).isEqualTo(20);
-        model.typeBase(true, "20", "2025-01-25", "2025-01-27");
+        OverTimeDesk.typeBase(model, true, "20", "2025-01-25", "2025-01-27");
         assertThat(model.outcome().limited()).isEmpty();
         assertThat(model.remarks())
                 .containsExactly("No limits: fewer than two points that follow each other lie in the base period.");
-        model.typeBase(false, "2", "", "");
+        OverTimeDesk.typeBase(model, false, "2", "", "");
         assertThat(model.outcome().limited().get(0).base()).isEqualTo(2);
     }
 
@@ -374,17 +374,17 @@ class OverTimeModelTest {
         OverTimeModel model = made.model();
         Charted before = model.outcome();
         for (String count : List.of("", "1", "-3", "two", "2.5", "99999999999")) {
-            model.typeBase(false, count, "", "");
+            OverTimeDesk.typeBase(model, false, count, "", "");
             assertThat(model.baseRefusal()).as(count).startsWith("Write a whole number of points, at least 2.");
         }
-        model.typeBase(true, "20", "2026-01-09", "2026-01-05");
+        OverTimeDesk.typeBase(model, true, "20", "2026-01-09", "2026-01-05");
         assertThat(model.baseRefusal()).startsWith("Write two days as 2026-03-01");
         for (String year : List.of("0026", "1929", "2200")) {
-            model.typeBase(true, "20", "0026-01-05", year + "-01-09");
+            OverTimeDesk.typeBase(model, true, "20", "0026-01-05", year + "-01-09");
             assertThat(model.baseRefusal()).as(year).contains("0026-01-05", "1930", "2199");
         }
         assertThat(model.outcome()).isSameAs(before);
-        model.typeBase(true, "20", "", "");
+        OverTimeDesk.typeBase(model, true, "20", "", "");
         assertThat(model.baseRefusal()).isEmpty();
     }
 
@@ -393,7 +393,7 @@ class OverTimeModelTest {
         made.one(4);
         OverTimeModel model = made.model();
         assertThat(model.falseAlarms()).isEqualTo("Without limits in the newest phase nothing can signal there.");
-        model.choose(PhasedChart.Kind.MEAN_RANGE);
+        OverTimeDesk.choose(model, PhasedChart.Kind.MEAN_RANGE);
         assertThat(model.verdict())
                 .isEqualTo("Only 1 determination so far: limits need at least two, and lasting ones about twenty.");
     }

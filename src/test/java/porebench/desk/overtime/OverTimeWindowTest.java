@@ -91,9 +91,9 @@ class OverTimeWindowTest {
     @Test
     void everyChartByEverythingShowsAndIsSavedWithWhatItIs() throws Exception {
         for (GroupedBy by : GroupedBy.values()) {
-            EventThread.run(() -> find(JComboBox.class, "overtime.by").setSelectedItem(by));
+            EventThread.run(() -> find(JComboBox.class, "overtime.by").setSelectedItem(ChartFields.symbol(by)));
             for (PhasedChart.Kind kind : PhasedChart.Kind.values()) {
-                EventThread.run(() -> find(JComboBox.class, "overtime.kind").setSelectedItem(kind));
+                EventThread.run(() -> find(JComboBox.class, "overtime.kind").setSelectedItem(ChartFields.symbol(kind)));
                 EventThread.settle();
             }
         }

@@ -21,7 +21,7 @@ class SeriesTest {
     /** The page with single trials charted. */
     private OverTimeModel trials() {
         OverTimeModel model = made.model();
-        model.choose(PhasedChart.Kind.TRIALS);
+        OverTimeDesk.choose(model, PhasedChart.Kind.TRIALS);
         return model;
     }
 
@@ -49,9 +49,9 @@ class SeriesTest {
         next = made.lab.trials("M-2/1", "M-2", next, 0.9, 1.0);
         made.lab.trials("M-1/1", "M-1", next, 0.7);
         OverTimeModel model = trials();
-        model.typeBase(false, "4", "", "");
-        model.choose(GroupedBy.SOURCE);
-        model.choose("S-1");
+        OverTimeDesk.typeBase(model, false, "4", "", "");
+        OverTimeDesk.choose(model, GroupedBy.SOURCE);
+        OverTimeDesk.choose(model, "S-1");
         Series series = model.outcome().series();
         assertThat(values(series)).containsExactly(-0.1, 0.1, -0.05, 0.05, 0.2);
         assertThat(series.late()).isEmpty();
@@ -59,7 +59,7 @@ class SeriesTest {
                 .contains("Several mixes stand together (M-1, M-2):"
                         + " every point is the difference from the mean of its own mix in the base period.");
         assertThat(model.plot().orElseThrow().levelAxis()).isEqualTo("difference (% air)");
-        model.choose("S-3");
+        OverTimeDesk.choose(model, "S-3");
         assertThat(model.outcome().series().isDifference()).isFalse();
         assertThat(values(model.outcome().series())).containsExactly(0.9, 1.0);
     }
@@ -71,8 +71,8 @@ class SeriesTest {
         LocalDate next = made.lab.trials("M-1/1", "M-1", TimeBook.START, 0.4, 0.6);
         made.lab.trials("M-2/1", "M-2", next, 0.9, 1.0);
         OverTimeModel model = trials();
-        model.choose(GroupedBy.METER);
-        model.typeBase(false, "2", "", "");
+        OverTimeDesk.choose(model, GroupedBy.METER);
+        OverTimeDesk.typeBase(model, false, "2", "", "");
         assertThat(model.outcome().series().late()).containsExactly(SECOND);
         assertThat(values(model.outcome().series())).containsExactly(-0.1, 0.1, -0.05, 0.05);
         assertThat(model.remarks())
@@ -86,7 +86,7 @@ class SeriesTest {
         LocalDate next = made.one(3);
         made.lab.trials("M-2/1", "M-2", next, 0.9);
         OverTimeModel model = trials();
-        model.choose(GroupedBy.METER);
+        OverTimeDesk.choose(model, GroupedBy.METER);
         Series series = model.outcome().series();
         assertThat(series.unreferenced()).containsExactly(SECOND);
         assertThat(series.isDifference()).isFalse();
@@ -104,7 +104,7 @@ class SeriesTest {
         next = made.lab.trials("M-1/2", "M-1", next, 0.9);
         made.lab.trials("M-1/3", "M-1", next, 0.5, 0.6, 0.7);
         OverTimeModel model = trials();
-        model.choose(PhasedChart.Kind.MEAN_RANGE);
+        OverTimeDesk.choose(model, PhasedChart.Kind.MEAN_RANGE);
         Series series = model.outcome().series();
         assertThat(series.points()).extracting(point -> point.values().size()).containsExactly(2, 3);
         assertThat(model.remarks()).contains("Not in the chart: 1 determination of which only one trial counts.");
@@ -122,8 +122,8 @@ class SeriesTest {
         next = made.lab.trials("M-2/1", "M-2", next, 0.9, 1.0);
         made.lab.trials("M-1/2", "M-1", next, 0.5, 0.6);
         OverTimeModel model = trials();
-        model.choose(GroupedBy.METER);
-        model.choose(PhasedChart.Kind.MEAN_DEVIATION);
+        OverTimeDesk.choose(model, GroupedBy.METER);
+        OverTimeDesk.choose(model, PhasedChart.Kind.MEAN_DEVIATION);
         assertThat(model.outcome().series().points()).hasSize(2);
         assertThat(model.remarks())
                 .contains("Left out, as there are no two determinations of two trials to compare: M-2.");
@@ -137,12 +137,12 @@ class SeriesTest {
                 made.lab.trial("M-1/1", "M-1", TimeBook.START.plusDays(1), "R. Vale", "B-2", 0.5),
                 made.lab.trial("M-1/1", "M-1", TimeBook.START.plusDays(2), "A. Dunn", "B-1", 0.6));
         OverTimeModel model = trials();
-        model.choose(GroupedBy.OPERATOR);
+        OverTimeDesk.choose(model, GroupedBy.OPERATOR);
         assertThat(model.ids()).containsExactly("A. Dunn", "R. Vale");
         assertThat(model.wishes().id()).as("the one with the most trials").isEqualTo("A. Dunn");
         assertThat(values(model.outcome().series())).containsExactly(0.4, 0.6);
-        model.choose(GroupedBy.METER);
-        model.choose("B-2");
+        OverTimeDesk.choose(model, GroupedBy.METER);
+        OverTimeDesk.choose(model, "B-2");
         assertThat(values(model.outcome().series())).containsExactly(0.5);
     }
 

@@ -83,7 +83,7 @@ class TrendHandTest {
     @Test
     void trialsAreNoDeterminations() {
         OverTimeModel model = everyTenDays(0.3, 0.5, 0.7);
-        model.choose(PhasedChart.Kind.TRIALS);
+        OverTimeDesk.choose(model, PhasedChart.Kind.TRIALS);
         assertThat(model.trend().orElseThrow()).startsWith("Whether the factor drifts cannot be told yet");
     }
 
