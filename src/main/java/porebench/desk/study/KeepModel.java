@@ -7,27 +7,38 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
-import porebench.desk.form.History;
+import porebench.desk.form.DraftModel;
+import porebench.desk.form.DraftReader;
+import porebench.desk.form.TypedDraft;
 import porebench.evidence.study.KeptReadings;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.Texts;
-import porebench.record.KeptStudy;
 import porebench.record.book.Draft;
+import porebench.record.KeptStudy;
 import porebench.record.book.LabBook;
 import porebench.record.book.Version;
 import porebench.record.book.Wording;
+import porebench.record.column.Column;
+import porebench.record.column.Columns;
+import porebench.record.column.StudyColumns;
 import porebench.record.id.StudyId;
 
 /** Keeping the study on view in the lab book, as a new one or as a correction of the one with its name. */
-final class KeepModel {
-    /** What nobody need be told before they try. */
+final class KeepModel extends DraftModel {
+    static final String LEAD = "keep.";
+    static final Column<KeptStudy, StudyId> ID = StudyColumns.ID.called(LEAD + "id");
+    static final Column<KeptStudy, String> TITLE = StudyColumns.TITLE.called(LEAD + "title");
+    static final Column<KeptStudy, LocalDate> MADE_ON = StudyColumns.MADE_ON.called(LEAD + "madeOn");
+    static final Column<KeptStudy, String> BY = StudyColumns.BY.called(LEAD + "by");
+    static final Column<KeptStudy, String> REMARKS = StudyColumns.REMARKS.called(LEAD + "remarks");
+    /** What is typed of a study, in the order in which people meet it; the rest are its readings. */
+    static final List<Column<KeptStudy, ?>> TYPED = List.of(ID, TITLE, MADE_ON, BY, REMARKS);
+
     private final StudyModel model;
 
     private final DeskModel desk;
-    private final Texts texts;
     private final KeptStudies kept;
-    private final History<KeepDraft> history = new History<>(KeepDraft.blank(""));
     private Optional<StudyKind> begun = Optional.empty();
     private Optional<Version<KeptStudy>> from = Optional.empty();
     private boolean tried;
@@ -38,18 +49,10 @@ final class KeepModel {
     private record Done(List<Problem> refused, Optional<Version<KeptStudy>> version) {}
 
     KeepModel(StudyModel model, KeptStudies kept) {
+        super(model.texts(), "", TypedDraft.BLANK);
         this.model = model;
         this.desk = model.desk();
-        this.texts = model.texts();
         this.kept = kept;
-    }
-
-    History<KeepDraft> history() {
-        return history;
-    }
-
-    KeepDraft draft() {
-        return history.draft();
     }
 
     /** Returns whether there are readings on view that can be kept: as an import would take them, however they are divided up. */
@@ -66,7 +69,7 @@ final class KeepModel {
     }
 
     boolean hasUnsavedDraft() {
-        return begun.isPresent() && history.isChanged();
+        return begun.isPresent() && history().isChanged();
     }
 
     boolean isUnderWay() {
@@ -78,8 +81,9 @@ final class KeepModel {
         begun = Optional.of(model.kind());
         tried = false;
         from = model.opened().flatMap(Opened::kept);
-        history.restart(
-                from.map(version -> KeepDraft.of(version.value())).orElseGet(() -> KeepDraft.blank(desk.person())));
+        history()
+                .restart(from.map(version -> draftOf(version.value()))
+                        .orElseGet(() -> TypedDraft.BLANK.with(BY, desk.person())));
     }
 
     /** Shows the study again that somebody is about to keep, if another one is on view. */
@@ -104,7 +108,7 @@ final class KeepModel {
 
     /** A correction of which nothing is typed yet begins anew with what somebody else said meanwhile. */
     void follow() {
-        if (from.isPresent() && !history.isChanged() && isOpen()) {
+        if (from.isPresent() && !history().isChanged() && isOpen()) {
             Optional<Version<KeptStudy>> now = model.opened().flatMap(Opened::kept);
             if (now.filter(version -> version.number() > from.get().number()).isPresent()) {
                 begin();
@@ -116,7 +120,14 @@ final class KeepModel {
     void close() {
         begun = Optional.empty();
         from = Optional.empty();
-        history.restart(KeepDraft.blank(""));
+        history().restart(TypedDraft.BLANK);
+    }
+
+    private TypedDraft draftOf(KeptStudy study) {
+        return TypedDraft.of(
+                new Columns<>("", TYPED, any -> study, 1, any -> List.of()),
+                study,
+                desk.tools().numbers());
     }
 
     /**
@@ -124,23 +135,19 @@ final class KeepModel {
      * the draft began with, so that the lab book refuses to undo what somebody else corrected since.
      */
     Optional<Version<KeptStudy>> base() {
-        String id = draft().id().strip();
+        String id = draft().text(ID).strip();
         return from.filter(version -> version.value().recordId().equals(id)).or(() -> kept.find(id));
     }
 
     private Answer<KeptStudy> read() {
-        List<Problem> problems = new ArrayList<>();
-        require("id", draft().id(), problems);
-        require("by", draft().by(), problems);
-        require("madeOn", draft().madeOn(), problems);
-        Optional<LocalDate> day = Days.parse(draft().madeOn());
-        if (day.isEmpty() && !draft().madeOn().isBlank()) {
-            problems.add(
-                    Problem.error("madeOn", "form.not-a-date", draft().madeOn().strip()));
-        }
-        day.flatMap(typed -> Days.checkYear("madeOn", typed)).ifPresent(problems::add);
+        DraftReader reader = new DraftReader(draft(), desk.tools().numbers(), this::words);
+        reader.require(BY);
+        Optional<StudyId> id = ID.read(reader);
+        Optional<LocalDate> day = MADE_ON.read(reader);
+        List<Problem> problems = new ArrayList<>(reader.problems());
+        day.flatMap(typed -> Days.checkYear(MADE_ON.field(), typed)).ifPresent(problems::add);
         Optional<Opened> opened = model.opened();
-        if (Problem.anyError(problems) || day.isEmpty() || opened.isEmpty()) {
+        if (Problem.anyError(problems) || id.isEmpty() || day.isEmpty() || opened.isEmpty()) {
             return Answer.refused(problems);
         }
         KeptStudy.Layout layout = model.kind().layout();
@@ -149,24 +156,19 @@ final class KeepModel {
             return Answer.refused(problems);
         }
         KeptStudy study = new KeptStudy(
-                new StudyId(draft().id()),
+                id.get(),
                 layout,
-                draft().title().strip(),
+                draft().text(TITLE).strip(),
                 day.get(),
-                draft().by(),
+                draft().text(BY),
                 opened.get().fileName(),
                 KeptReadings.layers(opened.get().sheet()),
                 KeptReadings.readings(opened.get().sheet()),
-                draft().remarks().strip());
-        problems.addAll(Wording.ofForm(study, base().map(Version::value), kept.names()));
-        base().flatMap(before -> against(before, study)).ifPresent(problems::add);
+                draft().text(REMARKS).strip());
+        List<Problem> found = new ArrayList<>(Wording.ofForm(study, base().map(Version::value), kept.names()));
+        base().flatMap(before -> against(before, study)).ifPresent(found::add);
+        found.forEach(problem -> problems.add(problem.under(LEAD + problem.field())));
         return Problem.anyError(problems) ? Answer.refused(problems) : Answer.of(study, problems);
-    }
-
-    private void require(String field, String typed, List<Problem> problems) {
-        if (typed.isBlank()) {
-            problems.add(Problem.missing(field, texts.get("keep." + field + ".plain")));
-        }
     }
 
     private static Optional<Problem> against(Version<KeptStudy> before, KeptStudy study) {
@@ -213,7 +215,7 @@ final class KeepModel {
         desk.tools()
                 .tasks()
                 .await(
-                        texts.get("keep.doing"),
+                        texts().get("keep.doing"),
                         progress -> {
                             List<Problem> refused = book.keep(List.of(draft), who, why, progress);
                             return new Done(

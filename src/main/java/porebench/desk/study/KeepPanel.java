@@ -2,36 +2,26 @@ package porebench.desk.study;
 
 import java.awt.SecondaryLoop;
 import java.awt.Toolkit;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
-import java.util.function.Function;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.Asker;
+import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Commands;
-import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
-import porebench.desk.form.TextLink;
 import porebench.desk.form.WrappedText;
 import porebench.method.Texts;
 
 /** The form in which a study is kept: its name, title, day, who made it and remarks. */
 final class KeepPanel {
-    private static final String PREFIX = "keep.";
-
     private final KeepModel model;
     private final StudyModel studies;
     private final Texts texts;
-    private final Form form;
+    private final ColumnForm form;
     private final ProblemLines others;
     private final WrappedText heading = new WrappedText("keep.heading", "h2");
-    private final List<Runnable> pulls = new ArrayList<>();
-    private final JTextField first;
     private final Action save;
     private final JPanel panel =
             new JPanel(new MigLayout("insets 12, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0:600:700]"));
@@ -40,13 +30,8 @@ final class KeepPanel {
         this.studies = studies;
         this.model = studies.keeping();
         this.texts = studies.texts();
-        this.form = new Form(studies.desk().tools().problemText());
+        this.form = new ColumnForm(model, studies.desk().tools().problemText()).addAll(KeepModel.TYPED);
         this.others = new ProblemLines("keep.problems", studies.desk().tools().problemText());
-        first = text("id", "", KeepDraft::id, KeepDraft::withId);
-        text("title", "", KeepDraft::title, KeepDraft::withTitle);
-        text("madeOn", texts.get("keep.date-pattern"), KeepDraft::madeOn, KeepDraft::withMadeOn);
-        text("by", "", KeepDraft::by, KeepDraft::withBy);
-        text("remarks", "", KeepDraft::remarks, KeepDraft::withRemarks);
         save = Commands.of(texts.get("keep.save"), this::save);
         panel.putClientProperty("FlatLaf.styleClass", "box");
         panel.add(heading, "wmin 0");
@@ -62,16 +47,6 @@ final class KeepPanel {
         refresh();
     }
 
-    private JTextField text(
-            String field, String unit, Function<KeepDraft, String> get, BiFunction<KeepDraft, String, KeepDraft> with) {
-        JTextField input = new JTextField();
-        String words = texts.get(PREFIX + field + ".plain");
-        TextLink link = new TextLink(input, typed -> model.history().update(words, with.apply(model.draft(), typed)));
-        pulls.add(() -> link.pull(get.apply(model.draft())));
-        form.add(PREFIX + field, texts.get(PREFIX + field), input, unit);
-        return input;
-    }
-
     JComponent component() {
         return panel;
     }
@@ -80,7 +55,7 @@ final class KeepPanel {
     void begin() {
         model.begin();
         refresh();
-        first.requestFocusInWindow();
+        form.field(KeepModel.ID.field()).requestFocusInWindow();
     }
 
     void drop() {
@@ -90,7 +65,7 @@ final class KeepPanel {
 
     void refresh() {
         panel.setVisible(model.isOpen());
-        pulls.forEach(Runnable::run);
+        form.pull();
         if (model.isOpen()) {
             heading.setText(model.base()
                     .map(before -> texts.get(
@@ -99,9 +74,7 @@ final class KeepPanel {
                             Integer.toString(before.number() + 1),
                             studies.subject()))
                     .orElseGet(() -> texts.get("keep.heading", studies.subject())));
-            others.show(form.show(model.problems().stream()
-                    .map(problem -> problem.under(PREFIX + problem.field()))
-                    .toList()));
+            others.show(form.show(model.problems()));
         }
         save.setEnabled(!model.isUnderWay());
         panel.revalidate();

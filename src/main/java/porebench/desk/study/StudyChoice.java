@@ -29,6 +29,11 @@ final class StudyChoice {
 
     private static final String LAYER_WIDTH = "wmin 150";
 
+    private static final List<Optional<TrialLayer>> LAYERS = Stream.concat(
+                    Stream.of(Optional.<TrialLayer>empty()),
+                    Arrays.stream(TrialLayer.values()).map(Optional::of))
+            .toList();
+
     private final StudyModel model;
     private final Consumer<Optional<String>> keptChosen;
     private final Texts texts;
@@ -49,17 +54,14 @@ final class StudyChoice {
     private final JLabel keptLabel;
     private final Action keepAction;
     private final JComponent keepButton;
-    private List<KeptStudies.Choice> offered = List.of();
-    private boolean showing;
 
     StudyChoice(
             StudyModel model, Runnable open, Runnable saveForm, Runnable keep, Consumer<Optional<String>> keptChosen) {
         this.model = model;
         this.keptChosen = keptChosen;
         this.texts = model.texts();
-        kind = Choices.of("study.kind", Arrays.asList(StudyKind.values()), this::words, this::choose);
-        data = Choices.of("study.data", List.of(true, false), this::dataWords, this::take);
-        kind.setSelectedItem(model.kind());
+        kind = Choices.of("study.kind", Arrays.asList(StudyKind.values()), this::words, model::choose);
+        data = Choices.of("study.data", List.of(true, false), this::dataWords, model::takeFromBook);
         dataLabel = Form.label(texts.get("label.data"), data);
         interaction = new JCheckBox(texts.get("label.interaction"));
         interaction.setName("study.interaction");
@@ -90,7 +92,7 @@ final class StudyChoice {
                 "study.kept",
                 List.of(Optional.<KeptStudies.Choice>empty()),
                 one -> one.map(KeptStudies.Choice::words).orElse(texts.get("kept.none")),
-                this::chooseKept);
+                one -> chooseKept(one.map(KeptStudies.Choice::id)));
         keptLabel = Form.label(texts.get("label.kept"), keptBox);
         JPanel buttons = new JPanel(new MigLayout("insets 0, hidemode 3", "[]8[]8[]"));
         buttons.add(openButton);
@@ -103,15 +105,11 @@ final class StudyChoice {
     }
 
     private void addLayer(int place) {
-        List<Optional<TrialLayer>> choices = Stream.concat(
-                        Stream.of(Optional.<TrialLayer>empty()),
-                        Arrays.stream(TrialLayer.values()).map(Optional::of))
-                .toList();
         JComboBox<Optional<TrialLayer>> box = Choices.of(
                 "study.layer." + place,
-                choices,
+                LAYERS,
                 layer -> layer.map(model::words).orElse(texts.get("layer.none")),
-                layer -> chooseLayer(place, layer));
+                layer -> model.chooseLayer(place, layer));
         box.getAccessibleContext().setAccessibleName(texts.get("label.layer", Integer.toString(place + 1)));
         if (place > 0) {
             JLabel arrow = new JLabel(ARROW);
@@ -134,30 +132,8 @@ final class StudyChoice {
         return texts.get(fromBook ? "data.book" : "data.file");
     }
 
-    // The boxes answer while they are being filled, before this object is whole.
-    private void choose(StudyKind one) {
-        if (!showing && one != model.kind()) {
-            model.choose(one);
-        }
-    }
-
-    private void take(boolean fromBook) {
-        if (!showing && fromBook != model.isFromBook() && model.kind() == StudyKind.LAYERS) {
-            model.takeFromBook(fromBook);
-        }
-    }
-
-    private void chooseLayer(int place, Optional<TrialLayer> layer) {
-        if (!showing
-                && layers.size() == StudyModel.LAYERS
-                && !layer.equals(model.layers().get(place))) {
-            model.chooseLayer(place, layer);
-        }
-    }
-
-    private void chooseKept(Optional<KeptStudies.Choice> one) {
-        Optional<String> id = one.map(KeptStudies.Choice::id);
-        if (!showing && !id.equals(shownKept())) {
+    private void chooseKept(Optional<String> id) {
+        if (!id.equals(shownKept())) {
             keptChosen.accept(id);
         }
     }
@@ -169,34 +145,35 @@ final class StudyChoice {
     }
 
     private void refreshKept() {
-        List<KeptStudies.Choice> now = model.kept();
-        if (!now.equals(offered)) {
-            offered = now;
-            keptBox.removeAllItems();
-            keptBox.addItem(Optional.empty());
-            now.forEach(one -> keptBox.addItem(Optional.of(one)));
-        }
+        List<Optional<KeptStudies.Choice>> now = Stream.concat(
+                        Stream.of(Optional.<KeptStudies.Choice>empty()),
+                        model.kept().stream().map(Optional::of))
+                .toList();
         Optional<String> shown = shownKept();
-        keptBox.setSelectedItem(
-                now.stream().filter(one -> shown.equals(Optional.of(one.id()))).findFirst());
-        keptBox.setVisible(!now.isEmpty());
-        keptLabel.setVisible(!now.isEmpty());
+        Choices.show(
+                keptBox,
+                now,
+                now.stream()
+                        .filter(one -> one.map(KeptStudies.Choice::id).equals(shown))
+                        .findFirst()
+                        .or(() -> Optional.of(Optional.empty())));
+        keptBox.setVisible(now.size() > 1);
+        keptLabel.setVisible(now.size() > 1);
         keepButton.setVisible(!model.isFromBook());
         keepAction.setEnabled(model.keeping().isPossible() && !model.keeping().isOpen());
     }
 
     /** Shows what is chosen. */
     void refresh() {
-        showing = true;
         boolean isOfLayers = model.kind() == StudyKind.LAYERS;
-        kind.setSelectedItem(model.kind());
-        data.setSelectedItem(model.isFromBook());
+        Choices.show(kind, List.of(StudyKind.values()), Optional.of(model.kind()));
+        Choices.show(data, List.of(true, false), Optional.of(model.isFromBook()));
         data.setVisible(isOfLayers);
         dataLabel.setVisible(isOfLayers);
         layerRow.setVisible(model.isFromBook());
         layerLabel.setVisible(model.isFromBook());
         for (int place = 0; place < layers.size(); place++) {
-            layers.get(place).setSelectedItem(model.layers().get(place));
+            Choices.show(layers.get(place), LAYERS, Optional.of(model.layers().get(place)));
         }
         crossed.setVisible(isOfLayers);
         crossed.setSelected(model.isCrossed());
@@ -207,6 +184,5 @@ final class StudyChoice {
         file.setText(
                 model.opened().map(one -> one.words(texts)).orElse(model.isFromBook() ? "" : texts.get("file.none")));
         refreshKept();
-        showing = false;
     }
 }

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.BenchBook;
 import porebench.desk.DeskModel;
 import porebench.desk.HeldTasks;
+import porebench.desk.form.TypedDraft;
 import porebench.method.Problem;
 import porebench.record.KeptStudy;
 import porebench.record.SampleStudies;
@@ -71,7 +72,7 @@ class KeepMeanwhileTest {
         model.update();
     }
 
-    private void type(KeepDraft draft) {
+    private void type(TypedDraft draft) {
         keeping.history().update("typed", draft);
     }
 
@@ -92,7 +93,7 @@ class KeepMeanwhileTest {
         assertThat(model.subject()).endsWith("version 2");
         assertThat(model.shown().orElseThrow()).isNotEqualTo(before);
         keeping.begin();
-        type(keeping.draft().withRemarks("dry"));
+        type(keeping.draft().with(KeepModel.REMARKS, "dry"));
         assertThat(keep()).isEmpty();
         assertThat(newest().number()).isEqualTo(3);
         assertThat(newest().value().readings().get(0)).isEqualTo(SampleStudies.reading("Ada x 1 5.50"));
@@ -103,14 +104,16 @@ class KeepMeanwhileTest {
     void aCorrectionDoesNotUndoWhatSomebodyElseCorrectedSinceItBegan() {
         model.showKept("O-1");
         keeping.begin();
-        type(keeping.draft().withRemarks("dry"));
+        type(keeping.draft().with(KeepModel.REMARKS, "dry"));
         correctElsewhere();
         assertThat(keep()).containsExactly("book.changed-meanwhile");
-        assertThat(keeping.draft().remarks()).as("nothing typed is lost").isEqualTo("dry");
+        assertThat(keeping.draft().text(KeepModel.REMARKS))
+                .as("nothing typed is lost")
+                .isEqualTo("dry");
         assertThat(newest().number()).isEqualTo(2);
         keeping.close();
         keeping.begin();
-        type(keeping.draft().withRemarks("dry"));
+        type(keeping.draft().with(KeepModel.REMARKS, "dry"));
         assertThat(keep()).isEmpty();
         assertThat(newest().value().title() + newest().value().remarks()).isEqualTo("misreaddry");
     }
@@ -120,8 +123,8 @@ class KeepMeanwhileTest {
         model.showKept("O-1");
         keeping.begin();
         correctElsewhere();
-        assertThat(keeping.draft().title()).isEqualTo("misread");
-        type(keeping.draft().withRemarks("dry"));
+        assertThat(keeping.draft().text(KeepModel.TITLE)).isEqualTo("misread");
+        type(keeping.draft().with(KeepModel.REMARKS, "dry"));
         assertThat(keep()).isEmpty();
     }
 
@@ -129,7 +132,7 @@ class KeepMeanwhileTest {
     void anotherKeptStudyDropsTheDraftAndAFileDoesNot() throws IOException {
         model.showKept("O-1");
         keeping.begin();
-        type(keeping.draft().withRemarks("dry"));
+        type(keeping.draft().with(KeepModel.REMARKS, "dry"));
         open(
                 "r.csv",
                 "operator,sample,repeat,value\nA,1,1,1\nA,1,2,2\nA,2,1,5\nA,2,2,6\nB,1,1,2\nB,1,2,3\nB,2,1,7\nB,2,2,6\n");
@@ -145,7 +148,7 @@ class KeepMeanwhileTest {
     void aDraftIsOfTheKindItBeganWith() throws IOException {
         model.showKept("O-1");
         keeping.begin();
-        type(keeping.draft().withRemarks("dry"));
+        type(keeping.draft().with(KeepModel.REMARKS, "dry"));
         model.choose(StudyKind.LABORATORIES);
         open("l.csv", "laboratory,level,value\nN,1,1\nN,1,2\nS,1,2\nS,1,3\n");
         assertThat(keeping.isOpen()).isFalse();
@@ -160,7 +163,7 @@ class KeepMeanwhileTest {
         model.takeFromBook(false);
         open("l.csv", LAYERS);
         keeping.begin();
-        type(new KeepDraft("L-1", "", "2026-03-02", "R. Vane", ""));
+        type(typed("L-1", "", "2026-03-02", "R. Vane", ""));
         model.cross(true);
         assertThat(model.shown()).as("each day has its own meter").isEmpty();
         assertThat(model.problems()).isNotEmpty();
@@ -191,5 +194,14 @@ class KeepMeanwhileTest {
             held.end();
         }
         assertThat(slow.kept()).hasSize(2);
+    }
+
+    private static TypedDraft typed(String id, String title, String madeOn, String by, String remarks) {
+        return TypedDraft.BLANK
+                .with(KeepModel.ID, id)
+                .with(KeepModel.TITLE, title)
+                .with(KeepModel.MADE_ON, madeOn)
+                .with(KeepModel.BY, by)
+                .with(KeepModel.REMARKS, remarks);
     }
 }

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.BenchBook;
 import porebench.desk.DeskModel;
 import porebench.desk.HeldTasks;
+import porebench.desk.form.TypedDraft;
 import porebench.method.Problem;
 import porebench.record.KeptStudy;
 import porebench.record.Laboratory;
@@ -49,7 +50,7 @@ class KeepModelTest {
         });
     }
 
-    private void type(KeepDraft draft) {
+    private void type(TypedDraft draft) {
         keeping.history().update("typed", draft);
     }
 
@@ -66,14 +67,14 @@ class KeepModelTest {
         return keeping.problems().stream().map(Problem::code).toList();
     }
 
-    private static KeepDraft draft(String id) {
-        return new KeepDraft(id, "Dial by two", "2026-03-02", "R. Vane", "at the bench");
+    private static TypedDraft draft(String id) {
+        return typed(id, "Dial by two", "2026-03-02", "R. Vane", "at the bench");
     }
 
     private void keepFirst() throws IOException {
         open("r.csv", ROWS);
         keeping.begin();
-        type(draft(" O-1 ").withTitle(" Dial by two ").withRemarks("at the bench "));
+        type(draft(" O-1 ").with(KeepModel.TITLE, " Dial by two ").with(KeepModel.REMARKS, "at the bench "));
         assertThat(keep("Study kept")).isEmpty();
     }
 
@@ -126,18 +127,18 @@ class KeepModelTest {
         assertThat(keeping.isOpen()).isFalse();
         keeping.begin();
         assertThat(keeping.isOpen()).isTrue();
-        assertThat(keeping.draft()).isEqualTo(new KeepDraft("", "", "", "R. Vane", ""));
+        assertThat(keeping.draft()).isEqualTo(typed("", "", "", "R. Vane", ""));
         assertThat(codes()).isEmpty();
         assertThat(keeping.tryKeeping()).isFalse();
-        assertThat(keeping.problems()).extracting(Problem::field).containsExactly("id", "madeOn");
-        type(new KeepDraft("O\u202E1", "", "2026-02-30", " ", ""));
+        assertThat(keeping.problems()).extracting(Problem::field).containsExactly("keep.id", "keep.madeOn");
+        type(typed("O\u202E1", "", "2026-02-30", " ", ""));
         assertThat(codes()).containsExactly("form.required", "form.not-a-date");
-        type(new KeepDraft("O\u202E1", "x".repeat(201), "2026-03-02", "R. Vane", ""));
+        type(typed("O\u202E1", "x".repeat(201), "2026-03-02", "R. Vane", ""));
         assertThat(codes()).containsExactly("text.unseen", "text.too-long");
-        type(new KeepDraft("O-1", "", "1026-03-02", "R. Vane", ""));
+        type(typed("O-1", "", "1026-03-02", "R. Vane", ""));
         assertThat(codes()).as("as studies.csv refuses it").containsExactly("form.year-impossible");
         keeping.history().undo();
-        assertThat(keeping.draft().by()).isEqualTo("R. Vane");
+        assertThat(keeping.draft().text(KeepModel.BY)).isEqualTo("R. Vane");
         keeping.close();
         assertThat(keeping.isOpen()).isFalse();
         assertThat(bench.book.latest(KeptStudy.class)).isEmpty();
@@ -166,7 +167,7 @@ class KeepModelTest {
         assertThat(codes()).isEmpty();
         assertThat(keeping.tryKeeping()).isFalse();
         assertThat(codes()).containsExactly("study.kept-already");
-        type(draft("O-1").withMadeOn("2026-03-03"));
+        type(draft("O-1").with(KeepModel.MADE_ON, "2026-03-03"));
         assertThat(keep("wrong day")).isEmpty();
         assertThat(bench.book
                         .latest(KeptStudy.class, "O-1")
@@ -298,5 +299,14 @@ class KeepModelTest {
         assertThat(model.shown().orElseThrow().shares().orElseThrow().isSimulated())
                 .isTrue();
         assertThat(model.shown().orElseThrow().verdict()).startsWith("SIMULATED");
+    }
+
+    private static TypedDraft typed(String id, String title, String madeOn, String by, String remarks) {
+        return TypedDraft.BLANK
+                .with(KeepModel.ID, id)
+                .with(KeepModel.TITLE, title)
+                .with(KeepModel.MADE_ON, madeOn)
+                .with(KeepModel.BY, by)
+                .with(KeepModel.REMARKS, remarks);
     }
 }
