@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import porebench.chart.study.MandelPlot;
 import porebench.evidence.study.LaboratoryLevels;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
@@ -17,7 +18,7 @@ import porebench.statistics.outlier.CochranTest;
 import porebench.statistics.outlier.Suspicion;
 import porebench.statistics.variance.VarianceInterval;
 
-/** Says how far laboratories agree that tested the same material. */
+/** Says and plots how far laboratories agree that tested the same material. */
 final class LaboratoriesStudy {
     private static final double STRAGGLING = 0.05;
     private static final double CONFIDENCE = 0.95;
@@ -64,15 +65,8 @@ final class LaboratoriesStudy {
         List<StudyShown.Table> tables = new ArrayList<>(List.of(precision(), intervals()));
         biases.meaningful().map(this::biases).ifPresent(tables::add);
         tables.add(consistency());
-        MandelPlots plots = new MandelPlots(levels, texts, figures, isTraining);
         return new StudyShown(
-                verdict(),
-                remarks,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(plots.h()),
-                Optional.of(plots.k()),
-                tables);
+                verdict(), remarks, Optional.empty(), Optional.empty(), Optional.of(h()), Optional.of(k()), tables);
     }
 
     private String verdict() {
@@ -283,5 +277,51 @@ final class LaboratoriesStudy {
 
     private StudyShown.Column figure(String key) {
         return figures.figure(texts.get(key));
+    }
+
+    // The plots: what a laboratory has at a level, or why there is nothing to say.
+
+    /** Says what h or k of the laboratories of one level is. */
+    private interface Found {
+        Judged<List<Optional<Mandel>>> of(LaboratoryComparison comparison);
+    }
+
+    MandelPlot h() {
+        return plot(
+                MandelPlot.Statistic.H,
+                comparison ->
+                        comparison.h().map(all -> all.stream().map(Optional::of).toList()));
+    }
+
+    MandelPlot k() {
+        return plot(MandelPlot.Statistic.K, LaboratoryComparison::k);
+    }
+
+    private MandelPlot plot(MandelPlot.Statistic statistic, Found found) {
+        List<MandelPlot.Value> values = new ArrayList<>();
+        for (int level = 0; level < levels.levels().size(); level++) {
+            LaboratoryComparison comparison = levels.levels().get(level).comparison();
+            Judged<List<Optional<Mandel>>> judged = found.of(comparison);
+            for (int i = 0; i < comparison.cells().size(); i++) {
+                int place = i;
+                LaboratoryComparison.Cell cell = comparison.cells().get(i);
+                Optional<Mandel> own = judged.meaningful().flatMap(all -> all.get(place));
+                String whyNot = own.isPresent()
+                        ? ""
+                        : judged.whyWithheld().map(figures::why).orElseGet(() -> texts.get("reason.single-result"));
+                values.add(new MandelPlot.Value(
+                        levels.laboratories().indexOf(cell.laboratory()),
+                        level,
+                        cell.results().count(),
+                        own,
+                        whyNot));
+            }
+        }
+        return new MandelPlot(
+                statistic,
+                levels.laboratories(),
+                levels.levels().stream().map(LaboratoryLevels.Level::name).toList(),
+                values,
+                isTraining);
     }
 }

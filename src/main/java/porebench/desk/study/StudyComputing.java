@@ -91,7 +91,7 @@ final class StudyComputing {
                 readings -> layers(
                         readings,
                         isCrossed,
-                        new LayerLines.Source(
+                        new LayersStudy.Source(
                                 false,
                                 isTraining,
                                 FinestStep.of(readings.values()).doubleValue())));
@@ -106,28 +106,28 @@ final class StudyComputing {
         if (Problem.anyError(problems)) {
             return new Said(problems.stream().map(problemText::say).toList(), Optional.empty());
         }
-        LayerLines.Source source = new LayerLines.Source(true, isTraining, MeterScale.USUAL_DIVISION_PERCENT);
+        LayersStudy.Source source = new LayersStudy.Source(true, isTraining, MeterScale.USUAL_DIVISION_PERCENT);
         return new Said(List.of(), Optional.of(layers(readings, isCrossed, source)));
     }
 
-    private StudyShown layers(LayeredReadings readings, boolean isCrossed, LayerLines.Source source) {
+    private StudyShown layers(LayeredReadings readings, boolean isCrossed, LayersStudy.Source source) {
         return isCrossed ? crossed(readings, source) : nested(readings, source);
     }
 
-    private StudyShown crossed(LayeredReadings readings, LayerLines.Source source) {
+    private StudyShown crossed(LayeredReadings readings, LayersStudy.Source source) {
         Judged<CrossedVariances> judged = CrossedVariances.of(readings.paths(), CONFIDENCE, readings.values());
         return judged.meaningful()
-                .map(found -> new CrossedStudy(readings, found, source, texts, figures).shown())
+                .map(found -> LayersStudy.crossed(readings, found, source, texts, figures))
                 .orElseGet(() -> StudyShown.of(texts.get(
                         judged.whyWithheld().equals(Optional.of(Judged.Reason.NO_SPREAD))
                                 ? "layers.still"
                                 : "crossed.explained")));
     }
 
-    private StudyShown nested(LayeredReadings readings, LayerLines.Source source) {
+    private StudyShown nested(LayeredReadings readings, LayersStudy.Source source) {
         return VarianceLayers.of(readings.paths(), CONFIDENCE, readings.values())
                 .meaningful()
-                .map(found -> new LayersStudy(readings, found, source, texts, figures).shown())
+                .map(found -> LayersStudy.nested(readings, found, source, texts, figures))
                 .orElseGet(() -> StudyShown.of(texts.get("layers.still")));
     }
 

@@ -2,9 +2,11 @@ package porebench.desk.variability;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.JudgedTrial;
 import porebench.method.Profile;
+import porebench.method.trial.Outliers;
 import porebench.method.trial.ScatterElsewhere;
 
 /**
@@ -36,5 +38,10 @@ record TrialsToJudge(JudgedDetermination judged, double divisionPercent, Profile
     /** Returns the id of one of the trials that count, by its position from 0. */
     String id(int index) {
         return counting().get(index).trial().value().id().text();
+    }
+
+    /** Returns the ids of the trials that lie farthest out, parted by commas. */
+    String names(Outliers.Farthest farthest) {
+        return farthest.indices().stream().map(this::id).collect(Collectors.joining(", "));
     }
 }

@@ -73,12 +73,7 @@ record Verdict(Kind kind, String sentence) {
                         limit,
                         Integer.toString(least),
                         kind.isGood() ? StopText.in(texts.locale()).clause(variability.stop()) : "",
-                        variability
-                                .outliers()
-                                .suspects()
-                                .map(suspects -> new OutlierWords(trials, variability.outliers(), numbers, texts)
-                                        .names(suspects))
-                                .orElse("")));
+                        variability.outliers().suspects().map(trials::names).orElse("")));
     }
 
     private static Kind kind(Variability variability, int least) {

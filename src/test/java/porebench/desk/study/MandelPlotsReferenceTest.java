@@ -15,6 +15,7 @@ import porebench.desk.form.Numbers;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.LaboratoryLevels;
 import porebench.evidence.study.ValueRow;
+import porebench.method.ProblemText;
 import porebench.method.Texts;
 import porebench.statistics.comparison.Mandel;
 import porebench.statistics.outlier.Suspicion;
@@ -28,7 +29,7 @@ class MandelPlotsReferenceTest {
             .findFirst()
             .orElseThrow();
 
-    private static MandelPlots plots() {
+    private static LaboratoriesStudy plots() {
         List<Sheet.Row<ValueRow>> rows = new ArrayList<>();
         for (ReferenceFile.Row cell : COAL) {
             for (double value : cell.numbers("values")) {
@@ -40,10 +41,14 @@ class MandelPlotsReferenceTest {
             }
         }
         Texts texts = Texts.of("porebench.desk.study.study", Locale.ENGLISH);
-        return new MandelPlots(
-                LaboratoryLevels.of(new Sheet<>("coal.csv", rows, List.of()), 0),
+        LaboratoryLevels levels = LaboratoryLevels.of(new Sheet<>("coal.csv", rows, List.of()), 0);
+        return new LaboratoriesStudy(
+                levels,
+                levels.biases(0),
+                List.of(),
                 texts,
                 new StudyFigures(texts, new Numbers(Locale.ENGLISH)),
+                ProblemText.in(Locale.ENGLISH),
                 false);
     }
 
