@@ -191,8 +191,7 @@ class HouseRulesTest {
             "porebench.evidence.Evidence",
             "porebench.exchange.Export",
             // They hand the question on.
-            "porebench.record.book.DraftedRecords",
-            "porebench.desk.frame.book.GuardedBook");
+            "porebench.record.book.DraftedRecords");
 
     @ArchTest
     static final ArchRule noQuestionReadsAWholeKind = noClasses()
