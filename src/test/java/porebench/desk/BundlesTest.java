@@ -67,6 +67,8 @@ class BundlesTest {
                             Arrays.stream(RunRule.values()).map(rule -> "rule." + rule.symbol()))
                     .flatMap(keys -> keys)
                     .toList(),
+            "frame",
+            List.of("profile.form.id", "profile.form.title", "laboratory.name", "laboratory.address"),
             "study",
             List.of("keep.id", "keep.title", "keep.madeOn", "keep.by", "keep.remarks"),
             "sample",

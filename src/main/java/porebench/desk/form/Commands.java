@@ -5,6 +5,7 @@ import javax.swing.AbstractAction;
 import javax.swing.AbstractButton;
 import javax.swing.Action;
 import javax.swing.JButton;
+import javax.swing.KeyStroke;
 
 /** Actions that feed buttons, menus and keys alike. */
 public final class Commands {
@@ -26,6 +27,17 @@ public final class Commands {
             }
         };
         say(action, text);
+        return action;
+    }
+
+    /**
+     * Makes an action that a key does as well.
+     *
+     * @param stroke the key, as {@link KeyStroke#getKeyStroke(String)} reads it
+     */
+    public static Action of(String text, String stroke, Runnable doing) {
+        Action action = of(text, doing);
+        action.putValue(Action.ACCELERATOR_KEY, KeyStroke.getKeyStroke(stroke));
         return action;
     }
 

@@ -4,7 +4,7 @@ import porebench.method.Texts;
 import porebench.record.column.Column;
 
 /** A form whose draft can be undone step by step; one word leads the keys of its columns. */
-public abstract class DraftModel implements ColumnModel {
+public class DraftModel implements ColumnModel {
     private final Texts texts;
     private final String lead;
     private final History<TypedDraft> history;
@@ -15,7 +15,7 @@ public abstract class DraftModel implements ColumnModel {
      * @param lead what leads the keys of its columns, such as {@code form.}
      * @param draft the draft it begins with
      */
-    protected DraftModel(Texts texts, String lead, TypedDraft draft) {
+    public DraftModel(Texts texts, String lead, TypedDraft draft) {
         this.texts = texts;
         this.lead = lead;
         this.history = new History<>(draft);

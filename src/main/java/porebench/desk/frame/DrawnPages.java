@@ -7,13 +7,14 @@ import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Settings;
 import porebench.desk.Tools;
+import porebench.desk.form.Commands;
 import porebench.desk.form.Tasks;
 import porebench.desk.frame.book.GuardedBook;
-import porebench.desk.frame.dialog.Command;
 import porebench.desk.frame.dialog.FrameTexts;
 import porebench.desk.frame.dialog.SwingAsker;
 import porebench.desk.frame.rail.Head;
@@ -52,7 +53,7 @@ public final class DrawnPages {
                             locale),
                     book);
             Pages pages = Pages.of(desk, mix -> {}, meter -> {}, () -> {}, trial -> {}, Settings.inMemory());
-            Command newMix = new Command(texts.get("rail.new"), "ctrl shift N", () -> {});
+            Action newMix = Commands.of(texts.get("rail.new"), "ctrl shift N", () -> {});
             MixRail rail = new MixRail(desk, texts, pages.registers(), newMix, mix -> {}, page -> {});
             Head head = new Head(desk, texts, pages.steps(), page -> {});
             StatusStrip strip = new StatusStrip(desk, texts);

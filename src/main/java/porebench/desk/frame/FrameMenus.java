@@ -3,7 +3,9 @@ package porebench.desk.frame;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import javax.swing.Action;
 import javax.swing.ButtonGroup;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
@@ -13,12 +15,12 @@ import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
 import org.jspecify.annotations.Nullable;
 import porebench.desk.DeskModel;
+import porebench.desk.form.Commands;
 import porebench.desk.form.UnitSystem;
 import porebench.desk.frame.book.BookCommands;
 import porebench.desk.frame.book.BookWork;
 import porebench.desk.frame.book.Turning;
 import porebench.desk.frame.dialog.About;
-import porebench.desk.frame.dialog.Command;
 import porebench.desk.frame.dialog.LaboratoryDialog;
 import porebench.desk.frame.dialog.ProfileDialog;
 import porebench.method.Texts;
@@ -28,14 +30,14 @@ final class FrameMenus {
     private final JMenuBar bar = new JMenuBar();
     private final WorkbenchFrame window;
     private final BookWork work;
-    private final List<Command> forBook = new ArrayList<>();
+    private final List<Action> forBook = new ArrayList<>();
     private final DeskModel desk;
     private final Texts texts;
     private final JMenu practice;
-    private final Command undo;
-    private final Command redo;
+    private final Action undo;
+    private final Action redo;
 
-    FrameMenus(WorkbenchFrame window, BookWork work, Command newMix) {
+    FrameMenus(WorkbenchFrame window, BookWork work, Action newMix) {
         this.window = window;
         this.work = work;
         this.desk = window.desk();
@@ -54,12 +56,12 @@ final class FrameMenus {
         return bar;
     }
 
-    private Command command(String key, @Nullable String stroke, Runnable what) {
-        return new Command(texts.get(key), stroke, what);
+    private Action command(String key, @Nullable String stroke, Runnable what) {
+        return stroke == null ? Commands.of(texts.get(key), what) : Commands.of(texts.get(key), stroke, what);
     }
 
     private JMenu menu(String key) {
-        JMenu menu = new JMenu(new Command(texts.get(key), null, () -> {}));
+        JMenu menu = new JMenu(command(key, null, () -> {}));
         menu.setName(key);
         return menu;
     }
@@ -70,7 +72,7 @@ final class FrameMenus {
 
     /** Adds a command that there is only while a lab book is open. */
     private void addForBook(JMenu menu, String key, @Nullable String stroke, Runnable what) {
-        Command command = command(key, stroke, what);
+        Action command = command(key, stroke, what);
         forBook.add(command);
         menu.add(command).setName(key);
     }
@@ -119,7 +121,7 @@ final class FrameMenus {
         recent.setEnabled(recent.getItemCount() > 0);
     }
 
-    private JMenu editMenu(Command newMix) {
+    private JMenu editMenu(Action newMix) {
         JMenu menu = menu("menu.edit");
         menu.add(undo).setName("menu.undo");
         menu.add(redo).setName("menu.redo");
@@ -133,14 +135,12 @@ final class FrameMenus {
     }
 
     private void sayWhatWouldBeUndone() {
-        undo.say(window.current()
-                .undoLabel()
-                .map(label -> texts.get("menu.undo", label))
-                .orElse(texts.get("menu.undo.nothing")));
-        redo.say(window.current()
-                .redoLabel()
-                .map(label -> texts.get("menu.redo", label))
-                .orElse(texts.get("menu.redo.nothing")));
+        sayWhat(undo, "menu.undo", window.current().undoLabel());
+        sayWhat(redo, "menu.redo", window.current().redoLabel());
+    }
+
+    private void sayWhat(Action action, String key, Optional<String> step) {
+        Commands.say(action, step.map(label -> texts.get(key, label)).orElse(texts.get(key + ".nothing")));
     }
 
     private JMenu viewMenu() {

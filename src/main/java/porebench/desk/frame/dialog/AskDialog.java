@@ -55,6 +55,13 @@ public final class AskDialog {
         dialog.add(pane, BorderLayout.CENTER);
     }
 
+    /** Shows something to read until it is closed. */
+    static void read(@Nullable Component over, String title, JComponent content, Texts texts) {
+        AskDialog dialog = new AskDialog(over, title, content);
+        dialog.button("close", texts.get("ask.close"));
+        dialog.ask();
+    }
+
     /** Adds a button that closes the dialog; the first one is the default unless asked safely. */
     public JButton button(String name, String text) {
         JButton button = new JButton(text);

@@ -39,7 +39,7 @@ final class FigureTable extends AbstractTableModel {
     }
 
     private Figure figure(int row) {
-        return Objects.requireNonNull(model.draft().figures().get(name(row)));
+        return Objects.requireNonNull(model.figures().get(name(row)));
     }
 
     @Override

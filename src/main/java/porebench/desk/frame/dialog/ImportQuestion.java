@@ -32,14 +32,13 @@ public final class ImportQuestion {
         JPanel content = new JPanel(new MigLayout("insets 0, wrap 1", "[grow,fill]", "[]10[grow,fill]"));
         content.add(AskDialog.text(summary));
         content.add(new ProblemTable(incoming.problems(), tools.problemText(), texts).component());
-        AskDialog dialog = new AskDialog(over, title, content);
         if (incoming.hasSomethingToKeep()) {
+            AskDialog dialog = new AskDialog(over, title, content);
             dialog.button("keepGood", keepWords(incoming));
             dialog.button("keepNothing", texts.get("import.nothing"));
             return dialog.ask() == 0;
         }
-        dialog.button("close", texts.get("ask.close"));
-        dialog.ask();
+        AskDialog.read(over, title, content, texts);
         return false;
     }
 

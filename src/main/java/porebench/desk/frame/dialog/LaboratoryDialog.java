@@ -7,15 +7,22 @@ import javax.swing.JComponent;
 import javax.swing.JTextField;
 import porebench.desk.DeskModel;
 import porebench.desk.Question;
-import porebench.desk.form.Form;
-import porebench.method.Problem;
+import porebench.desk.form.ColumnForm;
+import porebench.desk.form.DraftModel;
+import porebench.desk.form.DraftReader;
+import porebench.desk.form.TypedDraft;
 import porebench.method.Texts;
 import porebench.record.Laboratory;
-import porebench.record.book.Draft;
 import porebench.record.book.Version;
+import porebench.record.book.Draft;
+import porebench.record.column.Column;
+import porebench.record.column.LaboratoryColumns;
 
 /** Asks whose lab book this is: the name and address that stand on cards and sheets. */
 public final class LaboratoryDialog {
+    private static final Column<Laboratory, String> NAME = LaboratoryColumns.NAME.called("name");
+    private static final Column<Laboratory, String> ADDRESS = LaboratoryColumns.ADDRESS.called("address");
+
     private final DeskModel desk;
     private final Texts texts;
 
@@ -29,26 +36,31 @@ public final class LaboratoryDialog {
     }
 
     private void ask(JComponent over, Optional<Version<Laboratory>> before) {
-        JTextField name = new JTextField(before.map(v -> v.value().name()).orElse(""), 36);
-        JTextField address = new JTextField(before.map(v -> v.value().address()).orElse(""), 36);
-        Form form = new Form(desk.tools().problemText());
-        form.add("name", texts.get("laboratory.name"), name, "");
-        form.add("address", texts.get("laboratory.address"), address, "");
+        TypedDraft kept = before.map(Version::value)
+                .map(laboratory ->
+                        TypedDraft.BLANK.with(NAME, laboratory.name()).with(ADDRESS, laboratory.address()))
+                .orElse(TypedDraft.BLANK);
+        DraftModel model = new DraftModel(texts, "laboratory.", kept);
+        ColumnForm form = new ColumnForm(model, desk.tools().problemText()).addAll(List.of(NAME, ADDRESS));
+        ((JTextField) form.field(NAME.field())).setColumns(36);
+        form.pull();
         AskDialog dialog = new AskDialog(over, texts.get("laboratory.title"), form.panel());
         JButton keep = dialog.button("accept", texts.get("ask.keep"));
         dialog.button("cancel", texts.get("ask.cancel"));
         dialog.closesOnlyIf(keep, () -> {
-            List<Problem> problems = name.getText().isBlank()
-                    ? List.of(Problem.missing("name", texts.get("laboratory.name.plain")))
-                    : List.of();
-            form.show(problems);
-            return problems.isEmpty();
+            DraftReader reader = new DraftReader(model.draft(), desk.tools().numbers(), model::words);
+            reader.require(NAME);
+            form.show(reader.problems());
+            return reader.problems().isEmpty();
         });
         if (dialog.ask() == 0) {
             keep(
                     over,
                     before,
-                    new Laboratory(name.getText().strip(), address.getText().strip(), desk.isTraining()));
+                    new Laboratory(
+                            model.draft().text(NAME).strip(),
+                            model.draft().text(ADDRESS).strip(),
+                            desk.isTraining()));
         }
     }
 

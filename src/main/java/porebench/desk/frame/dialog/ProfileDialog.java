@@ -11,14 +11,14 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
-import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
 import porebench.desk.Question;
 import porebench.desk.form.Choices;
+import porebench.desk.form.ColumnForm;
+import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
-import porebench.desk.form.Typing;
 import porebench.desk.form.WrappedText;
 import porebench.method.Problem;
 import porebench.method.Profile;
@@ -38,17 +38,14 @@ public final class ProfileDialog {
     private final Texts texts;
     private final ProfileModel model;
     private final JComboBox<Profile> choice;
-    private final JTextField id = new JTextField(18);
-    private final JTextField title = new JTextField(30);
-    private final Form form;
+    private final ColumnForm form;
     private final JPanel names = new JPanel(new MigLayout("insets 0", "[grow,fill]", "[]"));
     private final WrappedText edition = new WrappedText("edition", "quiet");
     private final FigureTable figures;
     private final JTable table;
     private final ProblemLines problems;
-    private final JButton copy = new JButton();
-    private final JButton save = new JButton();
-    private boolean showing;
+    private final JButton copy;
+    private final JButton save;
 
     private ProfileDialog(DeskModel desk, Texts texts, List<Version<LaboratoryProfile>> own) {
         this.desk = desk;
@@ -57,9 +54,11 @@ public final class ProfileDialog {
                 .map(evidence -> evidence.mix().value().profileId())
                 .orElse("");
         model = new ProfileModel(own, texts, chosen);
-        form = new Form(desk.tools().problemText());
+        form = new ColumnForm(model, desk.tools().problemText()).addAll(List.of(ProfileModel.ID, ProfileModel.TITLE));
         problems = new ProblemLines("profile.problems", desk.tools().problemText());
         choice = Choices.of("profile", List.of(), Profile::title, this::choose);
+        copy = Commands.button("copy", Commands.of(texts.get("profile.copy.action"), model::copy));
+        save = Commands.button("save", Commands.of(texts.get("profile.save"), this::save));
         figures = new FigureTable(model, texts);
         table = new JTable(figures);
     }
@@ -70,7 +69,7 @@ public final class ProfileDialog {
     }
 
     private void show(JComponent over) {
-        AskDialog dialog = new AskDialog(over, texts.get("profile.title"), content(over));
+        AskDialog dialog = new AskDialog(over, texts.get("profile.title"), content());
         JButton close = dialog.button("close", texts.get("ask.close"));
         dialog.closesOnlyIf(close, this::mayDrop);
         model.history().onChange(this::refresh);
@@ -79,7 +78,7 @@ public final class ProfileDialog {
         dialog.ask();
     }
 
-    private JComponent content(JComponent over) {
+    private JComponent content() {
         JPanel content = new JPanel(
                 new MigLayout("insets 0, wrap 1, hidemode 3", "[grow,fill]", "[]6[]10[]10[grow,fill]8[]8[]"));
         JPanel top = new JPanel(new MigLayout("insets 0", "[]8[grow,fill]", "[]"));
@@ -87,15 +86,11 @@ public final class ProfileDialog {
         top.add(choice);
         content.add(top);
         content.add(edition, "wmin 0");
-        form.add("id", texts.get("profile.id"), id, "");
-        form.add("title", texts.get("profile.name"), title, "");
         names.add(form.panel());
         content.add(names);
         content.add(tableInScroll());
         content.add(problems.panel(), "wmin 0");
-        content.add(buttons(over), "alignx leading, growx 0");
-        onTyping(id);
-        onTyping(title);
+        content.add(buttons(), "alignx leading, growx 0");
         return content;
     }
 
@@ -115,36 +110,20 @@ public final class ProfileDialog {
         return scroll;
     }
 
-    private JComponent buttons(JComponent over) {
+    private JComponent buttons() {
         JPanel row = new JPanel(new MigLayout("insets 0, gap 10", "[][]"));
-        copy.setAction(new Command(texts.get("profile.copy.action"), null, model::copy));
-        copy.setName("copy");
-        save.setAction(new Command(texts.get("profile.save"), null, () -> save(over)));
-        save.setName("save");
         row.add(copy);
         row.add(save);
         row.add(new JLabel());
         return row;
     }
 
-    private void onTyping(JTextField field) {
-        Typing.follow(field, typed -> {
-            if (!showing) {
-                model.changeName(id.getText(), title.getText());
-            }
-        });
-    }
-
     private void fillChoice() {
-        showing = true;
-        choice.removeAllItems();
-        model.profiles().forEach(choice::addItem);
-        choice.setSelectedItem(model.shown());
-        showing = false;
+        Choices.show(choice, model.profiles(), Optional.of(model.shown()));
     }
 
     private void choose(Profile profile) {
-        if (!showing && !profile.equals(model.shown())) {
+        if (!profile.equals(model.shown())) {
             if (mayDrop()) {
                 model.show(profile);
             } else {
@@ -166,15 +145,7 @@ public final class ProfileDialog {
     }
 
     private void refresh() {
-        showing = true;
-        if (!id.getText().equals(model.draft().id())) {
-            id.setText(model.draft().id());
-        }
-        if (!title.getText().equals(model.draft().title())) {
-            title.setText(model.draft().title());
-        }
-        showing = false;
-        id.setEditable(model.isNew());
+        form.pull();
         names.setVisible(model.isOwn());
         edition.setText(
                 model.isOwn()
@@ -190,7 +161,7 @@ public final class ProfileDialog {
         table.repaint();
     }
 
-    private void save(JComponent over) {
+    private void save() {
         String heading = texts.get("profile.title");
         Optional<Draft> draft = model.record();
         if (draft.isEmpty()) {

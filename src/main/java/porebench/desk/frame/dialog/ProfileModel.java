@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import porebench.desk.ProfileOffer;
-import porebench.desk.form.History;
+import porebench.desk.form.DraftModel;
+import porebench.desk.form.DraftReader;
+import porebench.desk.form.Numbers;
+import porebench.desk.form.TypedDraft;
 import porebench.method.Figure;
 import porebench.method.FigureName;
 import porebench.method.Mark;
@@ -15,29 +18,19 @@ import porebench.method.Profile;
 import porebench.method.Texts;
 import porebench.method.profile.Profiles;
 import porebench.record.LaboratoryProfile;
-import porebench.record.book.Draft;
 import porebench.record.book.Version;
+import porebench.record.book.Draft;
+import porebench.record.column.Column;
+import porebench.record.column.ProfileColumns;
 
 /** The figures of the profiles: those of named standards to read, the laboratory's own copies to change. */
-public final class ProfileModel {
+public final class ProfileModel extends DraftModel {
+    static final Column<LaboratoryProfile, String> ID = ProfileColumns.ID.called("id");
+    static final Column<LaboratoryProfile, String> TITLE = ProfileColumns.TITLE.called("title");
+
     private List<Version<LaboratoryProfile>> own;
-    private final Texts texts;
-    private final History<Copy> history = new History<>(new Copy("", "", Map.of()));
     private Profile shown = Profiles.standard();
     private Optional<Version<LaboratoryProfile>> base = Optional.empty();
-
-    /**
-     * A laboratory's own copy as it is being changed.
-     *
-     * @param id its short name
-     * @param title its name for people
-     * @param figures every figure as typed
-     */
-    record Copy(String id, String title, Map<FigureName, Figure> figures) {
-        Copy {
-            figures = Map.copyOf(figures);
-        }
-    }
 
     /**
      * Makes it.
@@ -46,8 +39,8 @@ public final class ProfileModel {
      * @param profileId the profile that is shown first
      */
     ProfileModel(List<Version<LaboratoryProfile>> own, Texts texts, String profileId) {
+        super(texts, "profile.form.", TypedDraft.BLANK);
         this.own = own;
-        this.texts = texts;
         show(profiles().stream()
                 .filter(profile -> profile.id().equals(profileId))
                 .findFirst()
@@ -70,15 +63,38 @@ public final class ProfileModel {
         base = own.stream()
                 .filter(version -> version.value().recordId().equals(profile.id()))
                 .findFirst();
-        history.restart(copyOf(profile));
+        history().restart(draftOf(profile));
     }
 
-    private static Copy copyOf(Profile profile) {
+    private static TypedDraft draftOf(Profile profile) {
+        TypedDraft draft = TypedDraft.BLANK.with(ID, profile.id()).with(TITLE, profile.title());
+        for (FigureName name : FigureName.values()) {
+            draft = draft.with(value(name), profile.figure(name).value());
+        }
+        return draft;
+    }
+
+    /** Returns the column of a figure's value. */
+    private static Column<ProfileColumns.Named, String> value(FigureName name) {
+        return ProfileColumns.VALUE.called(wordsOf(name));
+    }
+
+    /** Returns the column that says whether a figure was changed, and so is the laboratory's own. */
+    private static Column<ProfileColumns.Named, Boolean> isChanged(FigureName name) {
+        return Column.<ProfileColumns.Named>mark("own", any -> false).called("own." + name.key());
+    }
+
+    /** Returns every figure as typed. */
+    Map<FigureName, Figure> figures() {
         Map<FigureName, Figure> figures = new EnumMap<>(FigureName.class);
         for (FigureName name : FigureName.values()) {
-            figures.put(name, profile.figure(name));
+            figures.put(
+                    name,
+                    draft().isYes(isChanged(name))
+                            ? new Figure(draft().text(value(name)), texts().get("profile.own"), Mark.LABORATORY)
+                            : shown.figure(name));
         }
-        return new Copy(profile.id(), profile.title(), figures);
+        return figures;
     }
 
     Profile shown() {
@@ -90,24 +106,16 @@ public final class ProfileModel {
         return shown.basedOn().isPresent();
     }
 
-    Copy draft() {
-        return history.draft();
-    }
-
-    History<Copy> history() {
-        return history;
-    }
-
     /** Begins the laboratory's own copy of the profile on view. */
     void copy() {
-        String id = shown.id() + "-" + texts.get("profile.copy.id");
+        String id = shown.id() + "-" + texts().get("profile.copy.id");
         while (isTaken(id)) {
             id = id + "-2";
         }
-        Profile own = shown.copyAs(id, texts.get("profile.copy.title", shown.title()));
+        Profile own = shown.copyAs(id, texts().get("profile.copy.title", shown.title()));
         shown = own;
         base = Optional.empty();
-        history.restart(copyOf(own));
+        history().restart(draftOf(own));
     }
 
     private boolean isTaken(String id) {
@@ -116,40 +124,39 @@ public final class ProfileModel {
 
     /** Changes the value of one figure; it is then the laboratory's own. One that was emptied is "-", and refused. */
     void change(FigureName name, String value) {
-        Figure before = draft().figures().get(name);
         String typed = value.strip();
-        if (before == null || before.value().equals(typed)) {
-            return;
+        if (!typed.equals(draft().text(value(name)))) {
+            update(
+                    texts().get("profile.change", texts().get(wordsOf(name))),
+                    draft().with(value(name), typed.isEmpty() ? "-" : typed).with(isChanged(name), true));
         }
-        Map<FigureName, Figure> figures = new EnumMap<>(draft().figures());
-        String shownValue = typed.isEmpty() ? "-" : typed;
-        figures.put(name, new Figure(shownValue, texts.get("profile.own"), Mark.LABORATORY));
-        history.update(
-                texts.get("profile.change", texts.get(wordsOf(name))),
-                new Copy(draft().id(), draft().title(), figures));
     }
 
-    void changeName(String id, String title) {
-        history.update(texts.get("profile.rename"), new Copy(id, title, draft().figures()));
+    @Override
+    public String step(Column<?, ?> column) {
+        return texts().get("profile.rename");
+    }
+
+    @Override
+    public boolean isFixed(Column<?, ?> column) {
+        return column == ID && !isNew();
     }
 
     /** Returns everything that is wrong with the draft. */
     List<Problem> problems() {
-        List<Problem> problems = new ArrayList<>();
-        if (draft().id().isBlank()) {
-            problems.add(Problem.missing("id", texts.get("profile.id.plain")));
-        } else if (base.isEmpty() && isTaken(draft().id().strip())) {
-            problems.add(Problem.error(
-                    "id",
-                    "book.already-there",
-                    texts.get("profile.word"),
-                    draft().id().strip()));
+        DraftReader reader = new DraftReader(draft(), new Numbers(texts().locale()), this::words);
+        reader.require(ID);
+        reader.require(TITLE);
+        List<Problem> problems = new ArrayList<>(reader.problems());
+        if (base.isEmpty() && isTaken(typed(ID))) {
+            problems.add(Problem.error(ID.field(), "book.already-there", texts().get("profile.word"), typed(ID)));
         }
-        if (draft().title().isBlank()) {
-            problems.add(Problem.missing("title", texts.get("profile.title.plain")));
-        }
-        problems.addAll(Profile.check(draft().figures()));
+        problems.addAll(Profile.check(figures()));
         return problems;
+    }
+
+    private String typed(Column<?, ?> column) {
+        return draft().text(column).strip();
     }
 
     boolean canSave() {
@@ -161,7 +168,7 @@ public final class ProfileModel {
     }
 
     boolean isChanged() {
-        return isNew() || history.isChanged();
+        return isNew() || history().isChanged();
     }
 
     /** Returns the draft of the record; empty while something is wrong. */
@@ -169,8 +176,8 @@ public final class ProfileModel {
         if (Problem.anyError(problems())) {
             return Optional.empty();
         }
-        LaboratoryProfile own = new LaboratoryProfile(new Profile(
-                draft().id().strip(), draft().title().strip(), shown.edition(), shown.basedOn(), draft().figures()));
+        LaboratoryProfile own = new LaboratoryProfile(
+                new Profile(typed(ID), typed(TITLE), shown.edition(), shown.basedOn(), figures()));
         return Optional.of(base.map(kept -> Draft.correcting(kept, own)).orElseGet(() -> Draft.of(own)));
     }
 

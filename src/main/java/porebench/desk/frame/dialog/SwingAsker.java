@@ -246,9 +246,7 @@ public final class SwingAsker implements Asker {
 
     @Override
     public void problems(JComponent over, String title, List<Problem> problems) {
-        AskDialog dialog = new AskDialog(over, title, new ProblemTable(problems, problemText, texts).component());
-        dialog.button("close", texts.get("ask.close"));
-        dialog.ask();
+        AskDialog.read(over, title, new ProblemTable(problems, problemText, texts).component(), texts);
     }
 
     @Override
@@ -266,9 +264,7 @@ public final class SwingAsker implements Asker {
 
     @Override
     public void tell(@Nullable JComponent over, String title, String words) {
-        AskDialog dialog = new AskDialog(over, title, AskDialog.scrolled(AskDialog.text(words)));
-        dialog.button("close", texts.get("ask.close"));
-        dialog.ask();
+        AskDialog.read(over, title, AskDialog.scrolled(AskDialog.text(words)), texts);
     }
 
     /** Returns the messages of a failure and its causes, each once. */

@@ -136,7 +136,7 @@ class FrameModelsTest {
         assertThat(model.canSave()).isFalse();
         model.copy();
         model.change(FigureName.LEAST_TRIALS, "5");
-        assertThat(model.draft().figures().get(FigureName.LEAST_TRIALS).mark()).isEqualTo(Mark.LABORATORY);
+        assertThat(model.figures().get(FigureName.LEAST_TRIALS).mark()).isEqualTo(Mark.LABORATORY);
         assertThat(model.canSave()).isTrue();
         demo.desk.setPerson("M. Quist");
         assertThat(Refused.by(out -> demo.desk.keep(List.of(model.record().orElseThrow()), "five trials here", out)))

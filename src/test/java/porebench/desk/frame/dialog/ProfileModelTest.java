@@ -72,13 +72,13 @@ class ProfileModelTest {
         keep(model);
         ProfileModel second = model("astm-c231");
         second.copy();
-        assertThat(second.draft().id()).isEqualTo("astm-c231-own-2");
+        assertThat(second.draft().text(ProfileModel.ID)).isEqualTo("astm-c231-own-2");
         assertThat(codes(second)).isEmpty();
-        second.changeName(" astm-c231-own ", "Ours");
+        changeName(second, " astm-c231-own ", "Ours");
         assertThat(codes(second)).containsExactly("id book.already-there");
         assertThat(second.record()).isEmpty();
         assertThat(second.canSave()).isFalse();
-        second.changeName(" ours ", " Ours ");
+        changeName(second, " ours ", " Ours ");
         assertThat(codes(second)).isEmpty();
         keep(second);
         assertThat(book.latest(LaboratoryProfile.class, "ours")
@@ -92,7 +92,7 @@ class ProfileModelTest {
     @Test
     void aCopyNeedsAnIdAndATitle() {
         model.copy();
-        model.changeName(" ", "");
+        changeName(model, " ", "");
         assertThat(codes(model)).containsExactly("id form.required", "title form.required");
         model.history().undo();
         assertThat(codes(model)).isEmpty();
@@ -101,10 +101,10 @@ class ProfileModelTest {
     @Test
     void onlyAChangedFigureIsTheLaboratorysOwn() {
         model.copy();
-        Mark before = model.draft().figures().get(FigureName.LEAST_TRIALS).mark();
-        String value = model.draft().figures().get(FigureName.LEAST_TRIALS).value();
+        Mark before = model.figures().get(FigureName.LEAST_TRIALS).mark();
+        String value = model.figures().get(FigureName.LEAST_TRIALS).value();
         model.change(FigureName.LEAST_TRIALS, " " + value + " ");
-        assertThat(model.draft().figures().get(FigureName.LEAST_TRIALS).mark()).isEqualTo(before);
+        assertThat(model.figures().get(FigureName.LEAST_TRIALS).mark()).isEqualTo(before);
         assertThat(model.history().isChanged()).isFalse();
         model.change(FigureName.LEAST_TRIALS, "");
         assertThat(codes(model)).containsExactly("least-trials profile.out-of-range");
@@ -118,7 +118,8 @@ class ProfileModelTest {
         model.show(Profiles.named().get(1));
         assertThat(model.isOwn()).isFalse();
         assertThat(model.isChanged()).isFalse();
-        assertThat(model.draft().id()).isEqualTo(Profiles.named().get(1).id());
+        assertThat(model.draft().text(ProfileModel.ID))
+                .isEqualTo(Profiles.named().get(1).id());
     }
 
     /** The window refuses such a name, a lab book that is filled from files does not. */
@@ -131,5 +132,10 @@ class ProfileModelTest {
                 .containsExactly("aashto-t152", "en-12350-7", "jis-a1128", "astm-c231");
         assertThat(model("astm-c231").shown().title()).isEqualTo("Ours");
         assertThat(model("astm-c231").isOwn()).isTrue();
+    }
+
+    private static void changeName(ProfileModel model, String id, String title) {
+        model.type(ProfileModel.ID, id);
+        model.type(ProfileModel.TITLE, title);
     }
 }
