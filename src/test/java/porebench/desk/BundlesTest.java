@@ -52,8 +52,12 @@ class BundlesTest {
             "mix",
             Map.of("mix", MixColumns.ALL, "constituent", MixColumns.OF_CONSTITUENT));
 
-    /** The forms of rooms with fields of their own: the label of each has the key of the field. */
+    /** What else is asked for by a key put together: titles of pages, and the forms with fields of their own. */
     private static final Map<String, List<String>> FIELDS = Map.of(
+            "mix",
+            List.of("page.title"),
+            "meter",
+            List.of("page.title"),
             "overtime",
             Stream.of(
                             Stream.of("by.mix", "by.source", "by.meter", "by.operator"),

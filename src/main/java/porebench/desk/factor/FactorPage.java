@@ -12,7 +12,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
-import porebench.desk.Page;
+import porebench.desk.Screen;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.desk.form.History;
@@ -29,7 +29,7 @@ import porebench.record.FactorIssue;
  * Page 5 of a mix, its factor issued, replaced or withdrawn: what holds now, the next revision and the history on the left, the
  * card on the right.
  */
-public final class FactorPage implements Page {
+public final class FactorPage implements Screen {
     /** In pixels at 100 %: in less the form would be squeezed beside the card, which then stands below it. */
     private static final int LEAST_BESIDE = 860;
 
@@ -105,23 +105,8 @@ public final class FactorPage implements Page {
     }
 
     @Override
-    public String name() {
-        return "factor";
-    }
-
-    @Override
-    public String title() {
-        return texts.get("page.title");
-    }
-
-    @Override
     public JComponent component() {
         return scroll;
-    }
-
-    @Override
-    public boolean hasUnsavedDraft() {
-        return model.history().isChanged();
     }
 
     @Override

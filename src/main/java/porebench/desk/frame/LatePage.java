@@ -8,6 +8,7 @@ import javax.swing.JPanel;
 import porebench.desk.Attention;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.Screen;
 import porebench.desk.form.History;
 
 /**
@@ -15,7 +16,7 @@ import porebench.desk.form.History;
  *
  * @param <P> the page that is made
  */
-final class LatePage<P extends Page> implements Page {
+final class LatePage<P extends Screen> implements Page {
     private final DeskModel desk;
     private final String name;
     private final String title;
@@ -83,41 +84,41 @@ final class LatePage<P extends Page> implements Page {
 
     @Override
     public boolean hasUnsavedDraft() {
-        return made.map(Page::hasUnsavedDraft).orElse(false);
+        return made.map(Screen::hasUnsavedDraft).orElse(false);
     }
 
     @Override
     public void dropDraft() {
-        made.ifPresent(Page::dropDraft);
+        made.ifPresent(Screen::dropDraft);
     }
 
     @Override
     public Optional<History<?>> history() {
-        return made.flatMap(Page::history);
+        return made.flatMap(Screen::history);
     }
 
     @Override
     public void undo() {
-        made.ifPresent(Page::undo);
+        made.ifPresent(Screen::undo);
     }
 
     @Override
     public void redo() {
-        made.ifPresent(Page::redo);
+        made.ifPresent(Screen::redo);
     }
 
     @Override
     public Optional<String> undoLabel() {
-        return made.flatMap(Page::undoLabel);
+        return made.flatMap(Screen::undoLabel);
     }
 
     @Override
     public Optional<String> redoLabel() {
-        return made.flatMap(Page::redoLabel);
+        return made.flatMap(Screen::redoLabel);
     }
 
     @Override
     public void save() {
-        made.ifPresent(Page::save);
+        made.ifPresent(Screen::save);
     }
 }

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.Screen;
 import porebench.desk.Settings;
 import porebench.desk.budget.BudgetSection;
 import porebench.desk.factor.FactorPage;
@@ -94,7 +95,7 @@ public record Pages(
     }
 
     /** Makes a place for a page, its title said before it is there. */
-    private static <P extends Page> LatePage<P> late(
+    private static <P extends Screen> LatePage<P> late(
             DeskModel desk, String name, String room, String titleKey, Supplier<P> maker) {
         String bundle = "porebench.desk." + room + "." + room;
         return new LatePage<>(

@@ -5,14 +5,14 @@ import javax.swing.JComponent;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
-import porebench.desk.Page;
+import porebench.desk.Screen;
 import porebench.desk.form.History;
 import porebench.method.Texts;
 import porebench.record.column.CalibrationColumns;
 import porebench.record.id.MeterId;
 
 /** The page of one meter: its state, its calibrations, and the form in which a calibration is entered or corrected. */
-public final class MeterPage implements Page {
+public final class MeterPage implements Screen {
     private final DeskModel desk;
     private final MeterModel model;
     private final Texts texts;
@@ -61,16 +61,6 @@ public final class MeterPage implements Page {
     public void open(MeterId meter) {
         dropDraft();
         model.open(meter);
-    }
-
-    @Override
-    public String name() {
-        return "meter";
-    }
-
-    @Override
-    public String title() {
-        return texts.get("page.title");
     }
 
     @Override

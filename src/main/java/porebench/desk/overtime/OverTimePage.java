@@ -12,8 +12,8 @@ import net.miginfocom.swing.MigLayout;
 import porebench.chart.control.ControlPlot;
 import porebench.desk.DeskModel;
 import porebench.desk.Looks;
-import porebench.desk.Page;
 import porebench.desk.PlotPanel;
+import porebench.desk.Screen;
 import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Form;
 import porebench.desk.form.OnView;
@@ -27,7 +27,7 @@ import porebench.statistics.control.PhasedChart;
  * The page of the laboratory that says whether the factor has changed over time: verdict, what is charted, the plot, its signals
  * in words, and the settings.
  */
-public final class OverTimePage implements Page {
+public final class OverTimePage implements Screen {
     private static final int PLOT_HEIGHT = 460;
 
     private final OverTimeModel model;
@@ -64,7 +64,7 @@ public final class OverTimePage implements Page {
         signalsTitle = Form.heading(model.texts().get("section.signals"), "h2");
         JComponent choices = choices();
         settings = new SettingsPanel(model, form);
-        panel.add(Form.heading(title(), "h1"));
+        panel.add(Form.heading(model.texts().get("page.title"), "h1"));
         panel.add(verdict, "wmin 0, gaptop 10");
         panel.add(choices, "wmin 0, gaptop 14");
         panel.add(plot.component(), "wmin 0, gaptop 14");
@@ -97,16 +97,6 @@ public final class OverTimePage implements Page {
         row.add(Form.label(texts.get("kind.label"), kind));
         row.add(kind, "wmin 100, wmax 420");
         return row;
-    }
-
-    @Override
-    public String name() {
-        return "overtime";
-    }
-
-    @Override
-    public String title() {
-        return model.texts().get("page.title");
     }
 
     @Override

@@ -6,19 +6,16 @@ import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
+import porebench.desk.Screen;
 import porebench.desk.form.History;
 import porebench.method.Texts;
 import porebench.record.Kept;
 
-/** One register with the record on view: what the pages of sources and of meters share. */
-final class RecordPage<T extends Kept> {
+/** One register with the record on view: what the pages of sources, of meters and of equipment share. */
+abstract class RecordPage<T extends Kept> implements Screen {
     private final RecordModel<T> model;
     private final RecordActions actions;
     private final RecordPanel<T> panel;
-
-    RecordPage(RecordModel<T> model, String what, List<ShownColumn<T>> columns, Supplier<String> note) {
-        this(model, what, columns, note, Optional.empty());
-    }
 
     /**
      * Makes the register.
@@ -59,24 +56,24 @@ final class RecordPage<T extends Kept> {
         }
     }
 
-    JComponent component() {
+    @Override
+    public JComponent component() {
         return panel.component();
     }
 
-    boolean hasUnsavedDraft() {
-        return model.history().isChanged();
+    @Override
+    public Optional<History<?>> history() {
+        return Optional.of(model.history());
     }
 
-    void dropDraft() {
+    @Override
+    public void dropDraft() {
         model.dropDraft();
         refresh();
     }
 
-    History<?> history() {
-        return model.history();
-    }
-
-    void save() {
+    @Override
+    public void save() {
         actions.saveDraft();
     }
 }

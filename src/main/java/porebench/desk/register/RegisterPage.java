@@ -3,12 +3,12 @@ package porebench.desk.register;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
-import porebench.desk.Page;
+import porebench.desk.Screen;
 import porebench.method.Texts;
 import porebench.record.id.MixId;
 
 /** The factor register: what is in force for every mix, what is due and what is missing. */
-public final class RegisterPage implements Page {
+public final class RegisterPage implements Screen {
     private final Texts texts;
     private final RegisterPanel panel;
 
@@ -22,16 +22,6 @@ public final class RegisterPage implements Page {
         panel = new RegisterPanel(desk, new RegisterModel(desk, texts), texts, openMix);
         desk.onChange(panel::refresh);
         panel.refresh();
-    }
-
-    @Override
-    public String name() {
-        return "register";
-    }
-
-    @Override
-    public String title() {
-        return texts.get("register.title");
     }
 
     @Override

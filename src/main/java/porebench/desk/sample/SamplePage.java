@@ -11,7 +11,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
-import porebench.desk.Page;
+import porebench.desk.Screen;
 import porebench.desk.form.Choices;
 import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Commands;
@@ -31,7 +31,7 @@ import porebench.record.MixDesign;
 import porebench.record.column.Column;
 
 /** The page that says what to weigh and to pour for the selected mix and a bowl, and prints the trial sheet. */
-public final class SamplePage implements Page {
+public final class SamplePage implements Screen {
     private static final String SAMPLE = "sample";
     private static final String EMPTY = "empty";
 
@@ -85,18 +85,14 @@ public final class SamplePage implements Page {
     }
 
     @Override
-    public String name() {
-        return SAMPLE;
-    }
-
-    @Override
-    public String title() {
-        return texts.get("page.title");
-    }
-
-    @Override
     public JComponent component() {
         return cards;
+    }
+
+    /** Nothing of it is kept, so that nothing can be lost. */
+    @Override
+    public boolean hasUnsavedDraft() {
+        return false;
     }
 
     @Override

@@ -9,8 +9,8 @@ import net.miginfocom.swing.MigLayout;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Looks;
-import porebench.desk.Page;
 import porebench.desk.PlotPanel;
+import porebench.desk.Screen;
 import porebench.desk.form.Form;
 import porebench.desk.form.History;
 import porebench.desk.form.OnView;
@@ -20,7 +20,7 @@ import porebench.method.Texts;
 import porebench.port.OutputFile;
 
 /** The page of studies, who and what varies: which study of which data, its verdict, its plots and its tables. */
-public final class StudyPage implements Page {
+public final class StudyPage implements Screen {
     private static final int SHARES_HEIGHT = 240;
     private static final int READINGS_HEIGHT = 320;
     private static final int MANDEL_HEIGHT = 380;
@@ -54,7 +54,7 @@ public final class StudyPage implements Page {
         h = plot("h", MANDEL_HEIGHT, texts.get("plot.h"));
         k = plot("k", MANDEL_HEIGHT, texts.get("plot.k"));
         tables.setOpaque(false);
-        panel.add(Form.heading(title(), "h1"));
+        panel.add(Form.heading(texts.get("page.title"), "h1"));
         panel.add(choice.component(), "wmin 0");
         panel.add(keeping.component(), "wmin 0, growx 0");
         panel.add(verdict, "wmin 0, gaptop 6");
@@ -80,16 +80,6 @@ public final class StudyPage implements Page {
                 model.update();
             }
         });
-    }
-
-    @Override
-    public String name() {
-        return "studies";
-    }
-
-    @Override
-    public String title() {
-        return texts.get("page.title");
     }
 
     @Override

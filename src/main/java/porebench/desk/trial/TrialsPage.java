@@ -4,12 +4,13 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import porebench.desk.DeskModel;
-import porebench.desk.Page;
+import porebench.desk.Screen;
+import porebench.desk.form.History;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.TrialId;
 
 /** The page of the selected mix's trials: seen, entered, corrected, struck and imported. */
-public final class TrialsPage implements Page {
+public final class TrialsPage implements Screen {
     private final TrialsModel model;
     private final TrialsPanel panel;
     private final JScrollPane scroll;
@@ -38,48 +39,18 @@ public final class TrialsPage implements Page {
     }
 
     @Override
-    public String name() {
-        return "trials";
-    }
-
-    @Override
-    public String title() {
-        return model.texts().get("page.title");
-    }
-
-    @Override
     public JComponent component() {
         return scroll;
     }
 
     @Override
-    public boolean hasUnsavedDraft() {
-        return model.entry().history().isChanged();
+    public Optional<History<?>> history() {
+        return Optional.of(model.entry().history());
     }
 
     @Override
     public void dropDraft() {
         model.entry().startNew();
-    }
-
-    @Override
-    public void undo() {
-        model.entry().history().undo();
-    }
-
-    @Override
-    public void redo() {
-        model.entry().history().redo();
-    }
-
-    @Override
-    public Optional<String> undoLabel() {
-        return model.entry().history().undoLabel();
-    }
-
-    @Override
-    public Optional<String> redoLabel() {
-        return model.entry().history().redoLabel();
     }
 
     @Override

@@ -15,8 +15,8 @@ import porebench.chart.look.StateShape;
 import porebench.desk.DeskModel;
 import porebench.desk.DeterminationSection;
 import porebench.desk.Looks;
-import porebench.desk.Page;
 import porebench.desk.PlotPanel;
+import porebench.desk.Screen;
 import porebench.desk.Settings;
 import porebench.desk.form.Choices;
 import porebench.desk.form.Form;
@@ -32,7 +32,7 @@ import porebench.record.id.TrialId;
  * The page that says whether the trials of a determination agree: the verdict, the questions, the numbers, the plots, and what
  * is not in the numbers.
  */
-public final class VariabilityPage implements Page {
+public final class VariabilityPage implements Screen {
     private static final int MARK = 13;
     private static final int PLOT_HEIGHT = 320;
 
@@ -120,16 +120,6 @@ public final class VariabilityPage implements Page {
                 PLOT_HEIGHT,
                 new PlotPanel.Words(
                         title, () -> model.pictureName(name), () -> model.subject(name), model.desk()::isTraining));
-    }
-
-    @Override
-    public String name() {
-        return "variability";
-    }
-
-    @Override
-    public String title() {
-        return model.texts().get("page.title");
     }
 
     @Override

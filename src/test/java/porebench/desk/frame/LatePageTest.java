@@ -108,12 +108,27 @@ class LatePageTest {
 
     /** The head and the rail say a page's title before the page is there. */
     @Test
-    void everyPageIsCalledAsItCallsItself() {
+    void everyPageIsCalledByItsNameAndTitleBeforeItIsThere() {
         Pages pages = Pages.of(bench.desk, mix -> {}, meter -> {}, () -> {}, trial -> {}, Settings.inMemory());
-        assertThat(pages.all()).hasSize(12).allSatisfy(page -> {
-            assertThat(page.place().getComponentCount()).isZero();
-            assertThat(page.page().name()).isEqualTo(page.name());
-            assertThat(page.page().title()).isEqualTo(page.title());
+        assertThat(pages.all())
+                .allSatisfy(page -> assertThat(page.place().getComponentCount()).isZero());
+        assertThat(pages.all().stream().map(page -> page.name() + ": " + page.title()))
+                .containsExactly(
+                        "mix: Mix design",
+                        "sample: Correction sample",
+                        "trials: Trials",
+                        "variability: Variability",
+                        "factor: Factor and card",
+                        "sources: Sources",
+                        "meters: Meters",
+                        "equipment: Equipment",
+                        "register: Factor register",
+                        "overtime: Over time",
+                        "studies: Studies",
+                        "meter: Meter and its calibrations");
+        assertThat(pages.all()).allSatisfy(page -> {
+            assertThat(page.component()).isSameAs(page.place());
+            assertThat(page.hasUnsavedDraft()).isFalse();
         });
     }
 

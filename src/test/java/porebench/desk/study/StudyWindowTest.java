@@ -73,8 +73,6 @@ class StudyWindowTest {
 
     @Test
     void showsTheTrialsOfTheLabBookAtOnceAndByOtherLayers() throws Exception {
-        assertThat(page.name()).isEqualTo("studies");
-        assertThat(page.title()).isEqualTo("Studies");
         EventThread.run(() -> {
             assertThat(text("study.verdict")).contains("\"Determination\"");
             assertThat(find(JTable.class, "study.components").getRowCount()).isEqualTo(4);

@@ -1,0 +1,47 @@
+package porebench.desk;
+
+import java.util.Optional;
+import javax.swing.JComponent;
+import porebench.desk.form.History;
+
+/** What a room makes of one page: the parts of a window, and the draft that is typed in them. */
+public interface Screen {
+    /** Returns what is seen, always the same component. */
+    JComponent component();
+
+    /** Returns whether a draft on it would be lost if it turned to another mix; one that is not kept anyhow is none. */
+    default boolean hasUnsavedDraft() {
+        return history().map(History::isChanged).orElse(false);
+    }
+
+    /** Drops its draft and shows what the lab book says. */
+    default void dropDraft() {}
+
+    /** Returns the steps of its draft, if it has one that can be undone. */
+    default Optional<History<?>> history() {
+        return Optional.empty();
+    }
+
+    /** Takes back the last step of its draft, if it has one. */
+    default void undo() {
+        history().ifPresent(History::undo);
+    }
+
+    /** Does the last undone step again, if there is one. */
+    default void redo() {
+        history().ifPresent(History::redo);
+    }
+
+    /** Returns the label of what undoing would take back. */
+    default Optional<String> undoLabel() {
+        return history().flatMap(History::undoLabel);
+    }
+
+    /** Returns the label of what redoing would do again. */
+    default Optional<String> redoLabel() {
+        return history().flatMap(History::redoLabel);
+    }
+
+    /** Saves its draft, asking what must be asked; does nothing on a page without one. */
+    default void save() {}
+}
