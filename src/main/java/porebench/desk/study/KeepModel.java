@@ -16,6 +16,7 @@ import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.book.Draft;
 import porebench.record.KeptStudy;
+import porebench.record.KeptStudy.Layout;
 import porebench.record.book.LabBook;
 import porebench.record.book.Version;
 import porebench.record.book.Wording;
@@ -39,7 +40,7 @@ final class KeepModel extends DraftModel {
 
     private final DeskModel desk;
     private final KeptStudies kept;
-    private Optional<StudyKind> begun = Optional.empty();
+    private Optional<Layout> begun = Optional.empty();
     private Optional<Version<KeptStudy>> from = Optional.empty();
     private boolean tried;
     private boolean underWay;
@@ -150,14 +151,13 @@ final class KeepModel extends DraftModel {
         if (Problem.anyError(problems) || id.isEmpty() || day.isEmpty() || opened.isEmpty()) {
             return Answer.refused(problems);
         }
-        KeptStudy.Layout layout = model.kind().layout();
         problems.addAll(opened.get().refused());
         if (Problem.anyError(problems)) {
             return Answer.refused(problems);
         }
         KeptStudy study = new KeptStudy(
                 id.get(),
-                layout,
+                model.kind(),
                 draft().text(TITLE).strip(),
                 day.get(),
                 draft().text(BY),

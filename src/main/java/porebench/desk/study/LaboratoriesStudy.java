@@ -193,17 +193,7 @@ final class LaboratoriesStudy {
                         figures.number(number(level.comparison().repeatabilityLimit())),
                         figures.number(number(level.comparison().reproducibilityLimit()))))
                 .toList();
-        return table(
-                "precision",
-                rows,
-                text("column.level"),
-                figure("column.laboratories"),
-                figure("column.results"),
-                figure("column.mean"),
-                figure("column.sr"),
-                figure("column.s-r"),
-                figure("column.r"),
-                figure("column.r-r"));
+        return table("precision", rows, "level", "laboratories", "results", "mean", "sr", "s-r", "r", "r-r");
     }
 
     private StudyShown.Table intervals() {
@@ -219,14 +209,7 @@ final class LaboratoriesStudy {
                             figures.number(end(between, VarianceInterval::high)));
                 })
                 .toList();
-        return table(
-                "intervals",
-                rows,
-                text("column.level"),
-                figure("column.sr-low"),
-                figure("column.high"),
-                figure("column.s-r-low"),
-                figure("column.high"));
+        return table("intervals", rows, "level", "sr-low", "high", "s-r-low", "high");
     }
 
     private static OptionalDouble end(Optional<VarianceInterval> interval, ToDoubleFunction<VarianceInterval> end) {
@@ -235,48 +218,23 @@ final class LaboratoriesStudy {
     }
 
     private StudyShown.Table biases(List<LaboratoryBias> all) {
-        return table(
-                "bias",
-                all.stream()
-                        .map(bias -> List.of(
-                                bias.laboratory(),
-                                Integer.toString(bias.levels()),
-                                figures.number(bias.bias()),
-                                figures.number(bias.expanded()),
-                                bias.isSeen() ? texts.get("laboratories.bias-seen") : ""))
-                        .toList(),
-                text("column.laboratory"),
-                figure("column.levels"),
-                figure("column.bias"),
-                figure("column.u"),
-                figures.text(""));
+        List<List<String>> rows = all.stream()
+                .map(bias -> List.of(
+                        bias.laboratory(),
+                        Integer.toString(bias.levels()),
+                        figures.number(bias.bias()),
+                        figures.number(bias.expanded()),
+                        bias.isSeen() ? texts.get("laboratories.bias-seen") : ""))
+                .toList();
+        return table("bias", rows, "laboratory", "levels", "bias", "u", "");
     }
 
     private StudyShown.Table consistency() {
-        return table(
-                "consistency",
-                laboratories,
-                text("column.level"),
-                text("column.laboratory"),
-                figure("column.results"),
-                figure("column.mean"),
-                figure("column.s"),
-                figure("column.h"),
-                figures.text(""),
-                figure("column.k"),
-                figures.text(""));
+        return table("consistency", laboratories, "level", "laboratory", "results", "mean", "s", "h", "", "k", "");
     }
 
-    private StudyShown.Table table(String name, List<List<String>> rows, StudyShown.Column... columns) {
-        return new StudyShown.Table(name, texts.get("table." + name, texts.get("unit.file")), List.of(columns), rows);
-    }
-
-    private StudyShown.Column text(String key) {
-        return figures.text(texts.get(key));
-    }
-
-    private StudyShown.Column figure(String key) {
-        return figures.figure(texts.get(key));
+    private StudyShown.Table table(String name, List<List<String>> rows, String... columns) {
+        return figures.table(name, texts.get("unit.file"), rows, columns);
     }
 
     // The plots: what a laboratory has at a level, or why there is nothing to say.

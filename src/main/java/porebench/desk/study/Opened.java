@@ -11,6 +11,7 @@ import porebench.evidence.study.ValueRow;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.KeptStudy;
+import porebench.record.KeptStudy.Layout;
 import porebench.record.book.Version;
 
 /**
@@ -22,7 +23,7 @@ import porebench.record.book.Version;
  * @param refused what keeps the readings from being kept, by the gate that an import has too
  */
 record Opened(Optional<Path> file, Optional<Version<KeptStudy>> kept, Sheet<ValueRow> sheet, List<Problem> refused) {
-    static Opened of(Path file, KeptStudy.Layout layout, Sheet<ValueRow> sheet) {
+    static Opened of(Path file, Layout layout, Sheet<ValueRow> sheet) {
         List<Problem> refused = KeptReadings.check(layout, sheet).stream()
                 .filter(Problem::isError)
                 .toList();
@@ -54,12 +55,5 @@ record Opened(Optional<Path> file, Optional<Version<KeptStudy>> kept, Sheet<Valu
                         version.value().by(),
                         Integer.toString(version.number())))
                 .orElseGet(this::fileName);
-    }
-
-    /** Returns the name offered for the picture of a plot. */
-    String pictureName(StudyKind kind, String plot) {
-        return kept.map(version ->
-                        version.value().recordId().replaceAll("[^\\p{L}\\p{N}_.-]", "-") + "-" + plot + ".png")
-                .orElseGet(() -> kind.pictureName(plot));
     }
 }

@@ -18,6 +18,7 @@ import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.evidence.study.TrialLayer;
 import porebench.method.Texts;
+import porebench.record.KeptStudy.Layout;
 
 /** The rows in which a study and its data are chosen. */
 final class StudyChoice {
@@ -39,7 +40,7 @@ final class StudyChoice {
     private final Texts texts;
     private final JPanel panel =
             new JPanel(new MigLayout("insets 0, fillx, wrap 2, hidemode 3", "[]10[grow,fill,0::]"));
-    private final JComboBox<StudyKind> kind;
+    private final JComboBox<Layout> kind;
     private final JComboBox<Boolean> data;
     private final JLabel dataLabel;
     private final List<JComboBox<Optional<TrialLayer>>> layers = new ArrayList<>();
@@ -60,7 +61,7 @@ final class StudyChoice {
         this.model = model;
         this.keptChosen = keptChosen;
         this.texts = model.texts();
-        kind = Choices.of("study.kind", Arrays.asList(StudyKind.values()), this::words, model::choose);
+        kind = Choices.of("study.kind", Arrays.asList(Layout.values()), this::words, model::choose);
         data = Choices.of("study.data", List.of(true, false), this::dataWords, model::takeFromBook);
         dataLabel = Form.label(texts.get("label.data"), data);
         interaction = new JCheckBox(texts.get("label.interaction"));
@@ -124,7 +125,7 @@ final class StudyChoice {
         return panel;
     }
 
-    private String words(StudyKind one) {
+    private String words(Layout one) {
         return texts.get("kind." + one.name());
     }
 
@@ -165,8 +166,8 @@ final class StudyChoice {
 
     /** Shows what is chosen. */
     void refresh() {
-        boolean isOfLayers = model.kind() == StudyKind.LAYERS;
-        Choices.show(kind, List.of(StudyKind.values()), Optional.of(model.kind()));
+        boolean isOfLayers = model.kind() == Layout.LAYERS;
+        Choices.show(kind, List.of(Layout.values()), Optional.of(model.kind()));
         Choices.show(data, List.of(true, false), Optional.of(model.isFromBook()));
         data.setVisible(isOfLayers);
         dataLabel.setVisible(isOfLayers);
@@ -178,7 +179,7 @@ final class StudyChoice {
         crossed.setVisible(isOfLayers);
         crossed.setSelected(model.isCrossed());
         arrows.forEach(arrow -> arrow.setText(model.isCrossed() ? CROSS : ARROW));
-        interaction.setVisible(model.kind() == StudyKind.OPERATORS);
+        interaction.setVisible(model.kind() == Layout.OPERATORS);
         interaction.setSelected(model.isWithInteraction());
         openButton.setVisible(!model.isFromBook());
         file.setText(

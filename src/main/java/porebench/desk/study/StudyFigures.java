@@ -4,9 +4,11 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import porebench.desk.form.Numbers;
 import porebench.method.RoundingRule;
 import porebench.method.Texts;
@@ -21,6 +23,8 @@ final class StudyFigures {
     private static final int MOST_DECIMALS = 9;
     private static final int P_DECIMALS = 4;
     private static final double LEAST_P = 1e-4;
+    /** The columns of tables that hold words. */
+    private static final Set<String> WORDS = Set.of("", "source", "level", "laboratory");
 
     private final Texts texts;
     private final Numbers numbers;
@@ -84,12 +88,22 @@ final class StudyFigures {
                 : numbers.show(test.p(), P_DECIMALS);
     }
 
-    StudyShown.Column text(String heading) {
-        return new StudyShown.Column(heading, false);
-    }
-
-    StudyShown.Column figure(String heading) {
-        return new StudyShown.Column(heading, true);
+    /**
+     * Returns a table.
+     *
+     * @param name its name, which is also the key of its title
+     * @param unit of its figures, for the title
+     * @param columns the keys of their headings; one of no key has no heading
+     */
+    StudyShown.Table table(String name, String unit, List<List<String>> rows, String... columns) {
+        return new StudyShown.Table(
+                name,
+                texts.get("table." + name, unit),
+                Arrays.stream(columns)
+                        .map(key -> new StudyShown.Column(
+                                key.isEmpty() ? "" : texts.get("column." + key), !WORDS.contains(key)))
+                        .toList(),
+                rows);
     }
 
     /** Returns a row of an analysis of variance. */
@@ -106,17 +120,7 @@ final class StudyFigures {
 
     /** Returns an analysis of variance. */
     StudyShown.Table anova(List<List<String>> rows) {
-        return new StudyShown.Table(
-                "anova",
-                texts.get("table.anova"),
-                List.of(
-                        text(texts.get("column.source")),
-                        figure(texts.get("column.df")),
-                        figure(texts.get("column.ss")),
-                        figure(texts.get("column.ms")),
-                        figure(texts.get("column.f")),
-                        figure(texts.get("column.p"))),
-                rows);
+        return table("anova", "", rows, "source", "df", "ss", "ms", "f", "p");
     }
 
     /** Returns the row of a component. */
@@ -135,16 +139,6 @@ final class StudyFigures {
 
     /** Returns the components. */
     StudyShown.Table components(String unit, List<List<String>> rows) {
-        return new StudyShown.Table(
-                "components",
-                texts.get("table.components", unit),
-                List.of(
-                        text(texts.get("column.source")),
-                        figure(texts.get("column.deviation")),
-                        figure(texts.get("column.low")),
-                        figure(texts.get("column.high")),
-                        figure(texts.get("column.variance")),
-                        figure(texts.get("column.share"))),
-                rows);
+        return table("components", unit, rows, "source", "deviation", "low", "high", "variance", "share");
     }
 }

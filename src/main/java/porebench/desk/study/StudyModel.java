@@ -2,7 +2,6 @@ package porebench.desk.study;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -18,8 +17,10 @@ import porebench.evidence.study.LayeredReadings;
 import porebench.evidence.study.TrialLayer;
 import porebench.evidence.study.ValueRow;
 import porebench.method.Texts;
+import porebench.port.DataTable;
 import porebench.port.OutputFile;
 import porebench.record.KeptStudy;
+import porebench.record.KeptStudy.Layout;
 import porebench.record.book.LabBook;
 import porebench.record.book.Version;
 
@@ -28,11 +29,14 @@ final class StudyModel {
     /** How many layers of the lab book can be chosen. */
     static final int LAYERS = 4;
 
+    /** What a blank form of layers has for columns; a laboratory puts its own in their place. */
+    private static final List<String> EXAMPLE_LAYERS = List.of("mix", "determination", "operator");
+
     private final DeskModel desk;
     private final Texts texts;
     private final StudyComputing computing;
     private final List<Runnable> listeners = new ArrayList<>();
-    private final Map<StudyKind, Opened> files = new EnumMap<>(StudyKind.class);
+    private final Map<Layout, Opened> files = new EnumMap<>(Layout.class);
     private final KeptStudies kept;
     private final KeepModel keeping;
     private final List<Optional<TrialLayer>> layers = new ArrayList<>(List.of(
@@ -40,7 +44,7 @@ final class StudyModel {
             Optional.of(TrialLayer.DETERMINATION),
             Optional.of(TrialLayer.OPERATOR),
             Optional.empty()));
-    private StudyKind kind = StudyKind.LAYERS;
+    private Layout kind = Layout.LAYERS;
     private boolean fromBook = true;
     private boolean withInteraction = true;
     private boolean crossed;
@@ -66,18 +70,18 @@ final class StudyModel {
         return texts;
     }
 
-    StudyKind kind() {
+    Layout kind() {
         return kind;
     }
 
-    void choose(StudyKind other) {
+    void choose(Layout other) {
         kind = other;
         update();
     }
 
     /** Returns whether the study takes its data from the lab book rather than from a file. */
     boolean isFromBook() {
-        return kind == StudyKind.LAYERS && fromBook;
+        return kind == Layout.LAYERS && fromBook;
     }
 
     void takeFromBook(boolean book) {
@@ -131,7 +135,7 @@ final class StudyModel {
 
     /** Returns the kept studies of the kind that is chosen, the newest day first. */
     List<KeptStudies.Choice> kept() {
-        return isFromBook() ? List.of() : kept.of(kind.layout());
+        return isFromBook() ? List.of() : kept.of(kind);
     }
 
     /** Says who is told when the kept studies could not be read. */
@@ -156,9 +160,9 @@ final class StudyModel {
     }
 
     /** Shows the data that are not of the lab book's factors, of a kind. */
-    void turnBackTo(StudyKind before) {
+    void turnBackTo(Layout before) {
         kind = before;
-        fromBook = before != StudyKind.LAYERS && fromBook;
+        fromBook = before != Layout.LAYERS && fromBook;
         update();
     }
 
@@ -176,11 +180,7 @@ final class StudyModel {
 
     /** Shows a study as it is kept. */
     void show(Version<KeptStudy> version) {
-        StudyKind of = Arrays.stream(StudyKind.values())
-                .filter(each -> each.layout() == version.value().layout())
-                .findFirst()
-                .orElseThrow();
-        files.put(of, Opened.of(version));
+        files.put(version.value().layout(), Opened.of(version));
         update();
     }
 
@@ -190,15 +190,15 @@ final class StudyModel {
      * @param failed takes what the file system did wrong
      */
     void open(Path file, Consumer<Exception> failed) {
-        StudyKind of = kind;
+        Layout of = kind;
         desk.tools()
                 .tasks()
                 .run(
                         texts.get("reading"),
-                        () -> Opened.of(file, of.layout(), desk.tools().sheets().table(file, of.columns())),
+                        () -> Opened.of(file, of, desk.tools().sheets().table(file, of.columns())),
                         opened -> {
                             files.put(of, opened);
-                            fromBook = of != StudyKind.LAYERS && fromBook;
+                            fromBook = of != Layout.LAYERS && fromBook;
                             update();
                         },
                         failed);
@@ -206,13 +206,13 @@ final class StudyModel {
 
     /** Writes the blank form of the study. */
     void saveForm(OutputFile file, Consumer<Exception> failed) {
-        StudyKind of = kind;
+        Layout of = kind;
         desk.tools()
                 .tasks()
                 .run(
                         texts.get("form.doing"),
                         () -> {
-                            desk.tools().sheets().writeTable(file, of.form());
+                            desk.tools().sheets().writeTable(file, form(of));
                             return file;
                         },
                         written -> {},
@@ -326,7 +326,26 @@ final class StudyModel {
 
     /** Returns the name offered for the picture of a plot. */
     String pictureName(String plot) {
-        return opened().map(one -> one.pictureName(kind, plot)).orElseGet(() -> kind.pictureName(plot));
+        String subject = opened().flatMap(Opened::kept)
+                .map(version -> version.value().recordId().replaceAll("[^\\p{L}\\p{N}_.-]", "-"))
+                .orElse(fileName(kind));
+        return subject + "-" + plot + ".png";
+    }
+
+    /** Returns the name the blank form is saved under unless the person says otherwise. */
+    String formName() {
+        return fileName(kind) + ".csv";
+    }
+
+    private static String fileName(Layout kind) {
+        return kind == Layout.OPERATORS ? "operators-and-samples" : kind.symbol();
+    }
+
+    /** Returns a blank form: the heading and nothing below. */
+    private static DataTable form(Layout kind) {
+        List<String> heading = new ArrayList<>(kind.columns().isEmpty() ? EXAMPLE_LAYERS : kind.columns());
+        heading.add("value");
+        return new DataTable(heading, List.of());
     }
 
     void onChange(Runnable listener) {

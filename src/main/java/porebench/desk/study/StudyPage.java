@@ -18,6 +18,7 @@ import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
 import porebench.method.Texts;
 import porebench.port.OutputFile;
+import porebench.record.KeptStudy.Layout;
 
 /** The page of studies, who and what varies: which study of which data, its verdict, its plots and its tables. */
 public final class StudyPage implements Screen {
@@ -112,7 +113,7 @@ public final class StudyPage implements Screen {
 
     /** Begins to keep the study on view; asks first about the draft of a study of another kind. */
     private void keep() {
-        StudyKind wanted = model.kind();
+        Layout wanted = model.kind();
         if (mayLeaveDraft()) {
             if (model.kind() != wanted) {
                 model.turnBackTo(wanted);
@@ -160,8 +161,7 @@ public final class StudyPage implements Screen {
     }
 
     private void saveForm() {
-        Optional<OutputFile> file =
-                asker().fileToWrite(panel, texts.get("form.title"), model.kind().formName());
+        Optional<OutputFile> file = asker().fileToWrite(panel, texts.get("form.title"), model.formName());
         file.ifPresent(form -> model.saveForm(form, failed(texts.get("form.doing"))));
     }
 

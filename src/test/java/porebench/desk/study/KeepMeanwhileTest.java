@@ -16,6 +16,7 @@ import porebench.desk.HeldTasks;
 import porebench.desk.form.TypedDraft;
 import porebench.method.Problem;
 import porebench.record.KeptStudy;
+import porebench.record.KeptStudy.Layout;
 import porebench.record.SampleStudies;
 import porebench.record.book.Draft;
 import porebench.record.book.Version;
@@ -36,7 +37,7 @@ class KeepMeanwhileTest {
         bench.keep(SampleStudies.operators("O-1"), SampleStudies.operators("O-2"));
         bench.desk.refresh();
         model = new StudyModel(bench.desk);
-        model.choose(StudyKind.OPERATORS);
+        model.choose(Layout.OPERATORS);
         keeping = model.keeping();
     }
 
@@ -149,17 +150,17 @@ class KeepMeanwhileTest {
         model.showKept("O-1");
         keeping.begin();
         type(keeping.draft().with(KeepModel.REMARKS, "dry"));
-        model.choose(StudyKind.LABORATORIES);
+        model.choose(Layout.LABORATORIES);
         open("l.csv", "laboratory,level,value\nN,1,1\nN,1,2\nS,1,2\nS,1,3\n");
         assertThat(keeping.isOpen()).isFalse();
         assertThat(keeping.hasUnsavedDraft()).as("it waits").isTrue();
-        model.choose(StudyKind.OPERATORS);
+        model.choose(Layout.OPERATORS);
         assertThat(keeping.isOpen()).isTrue();
     }
 
     @Test
     void layersThatCannotCrossAreKeptAsAnImportKeepsThem() throws IOException {
-        model.choose(StudyKind.LAYERS);
+        model.choose(Layout.LAYERS);
         model.takeFromBook(false);
         open("l.csv", LAYERS);
         keeping.begin();
@@ -184,7 +185,7 @@ class KeepMeanwhileTest {
     void studiesThatCouldNotBeReadAreReadAtTheNextOccasion() {
         HeldTasks held = new HeldTasks();
         StudyModel slow = new StudyModel(new DeskModel(held.in(bench.desk.tools()), bench.book));
-        slow.choose(StudyKind.OPERATORS);
+        slow.choose(Layout.OPERATORS);
         while (held.count() > 0) {
             held.stop();
         }

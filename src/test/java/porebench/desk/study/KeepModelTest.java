@@ -19,6 +19,7 @@ import porebench.desk.HeldTasks;
 import porebench.desk.form.TypedDraft;
 import porebench.method.Problem;
 import porebench.record.KeptStudy;
+import porebench.record.KeptStudy.Layout;
 import porebench.record.Laboratory;
 import porebench.record.SampleStudies;
 import porebench.record.book.Version;
@@ -39,7 +40,7 @@ class KeepModelTest {
     @BeforeEach
     void begin() {
         model = new StudyModel(bench.desk);
-        model.choose(StudyKind.OPERATORS);
+        model.choose(Layout.OPERATORS);
         keeping = model.keeping();
     }
 
@@ -110,11 +111,11 @@ class KeepModelTest {
         keepFirst();
         assertThat(model.shown()).contains(ofFile);
         StudyModel another = new StudyModel(bench.desk);
-        another.choose(StudyKind.OPERATORS);
+        another.choose(Layout.OPERATORS);
         assertThat(another.shown()).isEmpty();
         another.showKept("O-1");
         assertThat(another.shown()).contains(ofFile);
-        another.choose(StudyKind.LABORATORIES);
+        another.choose(Layout.LABORATORIES);
         assertThat(another.kept()).isEmpty();
         assertThat(another.opened()).isEmpty();
     }
@@ -248,7 +249,7 @@ class KeepModelTest {
         desk.setPerson("R. Vane");
         StudyModel slow = new StudyModel(desk);
         desk.onChange(slow::update);
-        slow.choose(StudyKind.OPERATORS);
+        slow.choose(Layout.OPERATORS);
         assertThat(slow.kept()).isEmpty();
         while (held.count() > 0) {
             held.end();
@@ -293,7 +294,7 @@ class KeepModelTest {
                 .isTrue();
         assertThat(model.shown().orElseThrow().readings().orElseThrow().isSimulated())
                 .isTrue();
-        model.choose(StudyKind.LAYERS);
+        model.choose(Layout.LAYERS);
         model.takeFromBook(false);
         open("l.csv", "day,value\nd1,0.4\nd1,0.5\nd2,0.6\nd2,0.8\n");
         assertThat(model.shown().orElseThrow().shares().orElseThrow().isSimulated())

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.chart.study.MandelPlot;
 import porebench.desk.BenchBook;
+import porebench.record.KeptStudy.Layout;
 import porebench.record.Laboratory;
 import porebench.statistics.comparison.Mandel;
 import porebench.statistics.outlier.Suspicion;
@@ -23,7 +24,7 @@ class MandelPlotsTest {
 
     private final BenchBook bench = new BenchBook();
 
-    private StudyModel opened(StudyKind kind, String text) throws IOException {
+    private StudyModel opened(Layout kind, String text) throws IOException {
         StudyModel model = new StudyModel(bench.desk);
         model.choose(kind);
         model.takeFromBook(false);
@@ -41,7 +42,7 @@ class MandelPlotsTest {
     @Test
     void plotsHAndKOfLaboratoriesOrSaysWhyNot() throws IOException {
         StudyModel model = opened(
-                StudyKind.LABORATORIES,
+                Layout.LABORATORIES,
                 "laboratory,level,value\nGill,dense,1\nGill,dense,3\nFell,dense,5\nFell,dense,8\nBeck,dense,4\n"
                         + "Fell,porous,7\nFell,porous,7\nGill,porous,7\nGill,porous,7\n");
         MandelPlot h = shown(model).h().orElseThrow();
@@ -71,7 +72,7 @@ class MandelPlotsTest {
                 .extracting(value -> value.found().isPresent())
                 .containsExactly(true, true, false, false, false);
         assertThat(h.isSimulated()).isFalse();
-        assertThat(shown(opened(StudyKind.LAYERS, "day,value\n1,1\n1,3\n2,5\n2,6\n"))
+        assertThat(shown(opened(Layout.LAYERS, "day,value\n1,1\n1,3\n2,5\n2,6\n"))
                         .h())
                 .isEmpty();
     }
@@ -83,12 +84,12 @@ class MandelPlotsTest {
     @Test
     void twoLaboratoriesOfTwoReadingsAreNotAccused() throws IOException {
         String equal = "laboratory,level,value\nA,1,0.5\nA,1,0.5\nB,1,0.5\n";
-        assertThat(ofB(opened(StudyKind.LABORATORIES, equal + "B,1,0.6\n")).statistic())
+        assertThat(ofB(opened(Layout.LABORATORIES, equal + "B,1,0.6\n")).statistic())
                 .isEqualTo(1.1547, within(1e-4));
-        Mandel wide = ofB(opened(StudyKind.LABORATORIES, equal + "B,1,0.9\n"));
+        Mandel wide = ofB(opened(Layout.LABORATORIES, equal + "B,1,0.9\n"));
         assertThat(wide.statistic()).isEqualTo(1.3926, within(1e-4));
         assertThat(wide.suspicion()).isEqualTo(Suspicion.NONE);
-        StudyModel coarse = opened(StudyKind.LABORATORIES, equal + "B,1,0.6\nC,1,0.5\nC,1,0.5\n");
+        StudyModel coarse = opened(Layout.LABORATORIES, equal + "B,1,0.6\nC,1,0.5\nC,1,0.5\n");
         assertThat(shown(coarse).k().orElseThrow().values())
                 .allSatisfy(value -> assertThat(value.found()).isEmpty())
                 .allSatisfy(value -> assertThat(value.whyNot()).startsWith("The spread is only a few divisions"));
@@ -97,7 +98,7 @@ class MandelPlotsTest {
     /** Two values of k: 5 % of 2 is 0.1. */
     @Test
     void fewValuesAreNotSaidToGiveAStragglerByChance() throws IOException {
-        assertThat(shown(opened(StudyKind.LABORATORIES, "laboratory,level,value\nA,1,1\nA,1,2\nB,1,2\nB,1,4\n"))
+        assertThat(shown(opened(Layout.LABORATORIES, "laboratory,level,value\nA,1,1\nA,1,2\nB,1,2\nB,1,4\n"))
                         .remarks())
                 .contains("Of 2 values of h and k, about 0.1 would be called stragglers by chance alone.");
     }
@@ -111,7 +112,7 @@ class MandelPlotsTest {
         bench.keep(new Laboratory("Hawmere Gate", "", true));
         bench.desk.refresh();
         StudyModel model =
-                opened(StudyKind.LABORATORIES, "laboratory,level,value\nA,1,1\nA,1,2\nB,1,2\nB,1,4\nC,1,3\nC,1,7\n");
+                opened(Layout.LABORATORIES, "laboratory,level,value\nA,1,1\nA,1,2\nB,1,2\nB,1,4\nC,1,3\nC,1,7\n");
         assertThat(shown(model).h().orElseThrow().isSimulated()).isTrue();
         assertThat(shown(model).k().orElseThrow().isSimulated()).isTrue();
     }

@@ -18,6 +18,7 @@ import porebench.desk.BenchBook;
 import porebench.evidence.study.LayeredReadings;
 import porebench.evidence.study.TrialLayer;
 import porebench.port.OutputFile;
+import porebench.record.KeptStudy.Layout;
 
 /** Trials of a gauge reading 6.x have the factor 0.x, because 6 % was withdrawn. */
 class StudyModelTest {
@@ -48,7 +49,7 @@ class StudyModelTest {
         return model;
     }
 
-    private StudyModel opened(StudyKind kind, String text) throws IOException {
+    private StudyModel opened(Layout kind, String text) throws IOException {
         StudyModel model = model();
         model.choose(kind);
         model.takeFromBook(false);
@@ -72,7 +73,7 @@ class StudyModelTest {
     @Test
     void saysWhatIsMissingWhileNothingCounts() {
         StudyModel model = model();
-        assertThat(model.kind()).isEqualTo(StudyKind.LAYERS);
+        assertThat(model.kind()).isEqualTo(Layout.LAYERS);
         assertThat(model.isFromBook()).isTrue();
         assertThat(model.shown()).isEmpty();
         assertThat(model.problems()).isEmpty();
@@ -187,7 +188,7 @@ class StudyModelTest {
     @Test
     void judgesOperatorsOnSharedSamples() throws IOException {
         StudyModel model = opened(
-                StudyKind.OPERATORS, HEAD + "A,1,1,1\nA,1,2,2\nA,2,1,5\nA,2,2,6\nB,1,1,2\nB,1,2,3\nB,2,1,7\nB,2,2,6\n");
+                Layout.OPERATORS, HEAD + "A,1,1,1\nA,1,2,2\nA,2,1,5\nA,2,2,6\nB,1,1,2\nB,1,2,3\nB,2,1,7\nB,2,2,6\n");
         assertThat(shown(model).verdict())
                 .startsWith("Reading makes up 33 % of the spread, as standard deviations (95 % interval ")
                 .endsWith("which is too much for most uses; 3 kinds of sample are told apart.");
@@ -210,13 +211,13 @@ class StudyModelTest {
 
     @Test
     void namesWhatIsWrongWithAFileAndWhere() throws IOException {
-        StudyModel model = opened(StudyKind.OPERATORS, HEAD + "A,1,1,x\nA,1,1,2\nA,1,1,3\n");
+        StudyModel model = opened(Layout.OPERATORS, HEAD + "A,1,1,x\nA,1,1,2\nA,1,1,3\n");
         assertThat(model.shown()).isEmpty();
         assertThat(model.problems()).hasSize(2);
         assertThat(model.problems().get(0)).contains("v.csv", "2", "must be a plain number");
         assertThat(model.problems().get(1)).contains("stands here again");
         assertThat(model.howTo()).contains("operator,sample,repeat,value");
-        model.choose(StudyKind.LABORATORIES);
+        model.choose(Layout.LABORATORIES);
         assertThat(model.problems()).isEmpty();
         assertThat(model.howTo()).contains("laboratory,level,value");
     }
@@ -224,21 +225,21 @@ class StudyModelTest {
     @Test
     void withholdsWhatADialDoesNotTell() throws IOException {
         String still = HEAD + "A,1,1,1\nA,1,2,1\nA,2,1,1\nA,2,2,1\nB,1,1,1\nB,1,2,1\nB,2,1,1\nB,2,2,1\n";
-        assertThat(shown(opened(StudyKind.OPERATORS, still)).verdict()).startsWith("All readings are equal");
+        assertThat(shown(opened(Layout.OPERATORS, still)).verdict()).startsWith("All readings are equal");
         StudyModel exact = opened(
-                StudyKind.OPERATORS, HEAD + "A,1,1,1\nA,1,2,1\nA,2,1,2\nA,2,2,2\nB,1,1,1\nB,1,2,1\nB,2,1,2\nB,2,2,2\n");
+                Layout.OPERATORS, HEAD + "A,1,1,1\nA,1,2,1\nA,2,1,2\nA,2,2,2\nB,1,1,1\nB,1,2,1\nB,2,1,2\nB,2,2,2\n");
         assertThat(shown(exact).verdict()).startsWith("Repeats and operators never differ");
         StudyModel alike = opened(
-                StudyKind.OPERATORS, HEAD + "A,1,1,1\nA,1,2,2\nA,2,1,1\nA,2,2,2\nB,1,1,2\nB,1,2,1\nB,2,1,2\nB,2,2,1\n");
+                Layout.OPERATORS, HEAD + "A,1,1,1\nA,1,2,2\nA,2,1,1\nA,2,2,2\nB,1,1,2\nB,1,2,1\nB,2,1,2\nB,2,2,1\n");
         assertThat(shown(alike).verdict()).startsWith("The samples differ by no more");
-        StudyModel repeats = opened(StudyKind.LAYERS, "day,value\n1,0.4\n1,0.4\n2,0.6\n2,0.6\n");
+        StudyModel repeats = opened(Layout.LAYERS, "day,value\n1,0.4\n1,0.4\n2,0.6\n2,0.6\n");
         assertThat(shown(repeats).remarks())
                 .contains("Repeats: no difference was read. The reading stood still, which"
                         + " tells of its scale and not of the spread.");
-        StudyModel single = opened(StudyKind.LAYERS, "day,value\n1,0.4\n2,0.4\n3,0.6\n");
+        StudyModel single = opened(Layout.LAYERS, "day,value\n1,0.4\n2,0.4\n3,0.6\n");
         assertThat(shown(single).remarks())
                 .anySatisfy(words -> assertThat(words).contains("one value"));
-        StudyModel zero = opened(StudyKind.LAYERS, "day,value\n1,1\n1,3\n2,1.9\n2,2.1\n");
+        StudyModel zero = opened(Layout.LAYERS, "day,value\n1,1\n1,3\n2,1.9\n2,2.1\n");
         assertThat(shown(zero).verdict()).contains("lies in the repeats", "(95 % interval");
         assertThat(shown(zero).remarks()).anySatisfy(words -> assertThat(words).contains("at its bound, 0"));
     }
@@ -250,7 +251,7 @@ class StudyModelTest {
     @Test
     void comparesLaboratories() throws IOException {
         StudyModel model = opened(
-                StudyKind.LABORATORIES,
+                Layout.LABORATORIES,
                 "laboratory,level,value\nA,1,1\nA,1,2\nA,1,3\nB,1,2\nB,1,3\nB,1,4\nC,1,3\nC,1,4\nC,1,5\n");
         assertThat(shown(model).verdict())
                 .isEqualTo("Two results of one laboratory may differ by r = 2.80, two of different laboratories by R ="
@@ -262,9 +263,9 @@ class StudyModelTest {
         // s_r^2 = 1 with 6 degrees: from sqrt(6 / 14.449) to sqrt(6 / 1.2373).
         assertThat(row(model, "intervals", "1")).startsWith("1", "0.644", "2.20");
         assertThat(shown(model).remarks()).last().asString().startsWith("Nothing was left out");
-        StudyModel two = opened(StudyKind.LABORATORIES, "laboratory,level,value\nA,1,1\nA,1,2\nB,1,2\nB,1,3\n");
+        StudyModel two = opened(Layout.LABORATORIES, "laboratory,level,value\nA,1,1\nA,1,2\nB,1,2\nB,1,3\n");
         assertThat(shown(two).remarks()).anySatisfy(words -> assertThat(words).startsWith("Level 1: h is not shown."));
-        assertThat(opened(StudyKind.LABORATORIES, "laboratory,level,value\n").problems())
+        assertThat(opened(Layout.LABORATORIES, "laboratory,level,value\n").problems())
                 .containsExactly("v.csv: The file holds no reading.");
     }
 
@@ -280,7 +281,7 @@ class StudyModelTest {
                 rows.append(String.format(Locale.ROOT, "L%d,%d,%.2f%n", i, level, means[i] + half));
             }
         }
-        StudyModel model = opened(StudyKind.LABORATORIES, rows.toString());
+        StudyModel model = opened(Layout.LABORATORIES, rows.toString());
         assertThat(shown(model).verdict()).startsWith("8 laboratories at 2 levels: what stands out is named below (");
         assertThat(shown(model).remarks())
                 .contains(
@@ -294,9 +295,9 @@ class StudyModelTest {
     @Test
     void savesABlankFormThatItReads() throws IOException {
         StudyModel model = model();
-        for (StudyKind kind : StudyKind.values()) {
+        for (Layout kind : Layout.values()) {
             model.choose(kind);
-            Path form = folder.resolve(kind.formName());
+            Path form = folder.resolve(model.formName());
             model.saveForm(OutputFile.fresh(form), failure -> {
                 throw new AssertionError(failure);
             });
@@ -349,9 +350,9 @@ class StudyModelTest {
         for (boolean fromBook : List.of(true, false)) {
             StudyModel model = model();
             model.takeFromBook(fromBook);
-            model.choose(StudyKind.OPERATORS);
+            model.choose(Layout.OPERATORS);
             open(model, file);
-            model.choose(StudyKind.LAYERS);
+            model.choose(Layout.LAYERS);
             assertThat(model.isFromBook()).isEqualTo(fromBook);
         }
     }

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
 import porebench.desk.DeskModel;
 import porebench.desk.HeldTasks;
+import porebench.record.KeptStudy.Layout;
 
 /** A study that takes long may be overtaken by another, stopped, and asked for again. */
 class StudyWorkTest {
@@ -43,7 +44,7 @@ class StudyWorkTest {
     @Test
     void aStudyThatIsOvertakenIsNotShown() {
         model.update();
-        model.choose(StudyKind.OPERATORS);
+        model.choose(Layout.OPERATORS);
         held.end();
         assertThat(model.shown()).isEmpty();
         assertThat(heard).isZero();
