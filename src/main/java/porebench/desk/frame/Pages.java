@@ -21,7 +21,6 @@ import porebench.desk.register.SourcesPage;
 import porebench.desk.sample.SamplePage;
 import porebench.desk.study.StudyPage;
 import porebench.desk.trial.TrialsPage;
-import porebench.desk.variability.ToTrial;
 import porebench.desk.variability.VariabilityPage;
 import porebench.method.Texts;
 import porebench.record.id.MeterId;
@@ -68,8 +67,7 @@ public record Pages(
             Settings settings) {
         LatePage<MixPage> mix = late(desk, "mix", "mix", "page.title", () -> new MixPage(desk));
         LatePage<TrialsPage> trials = late(desk, "trials", "trial", "page.title", () -> new TrialsPage(desk));
-        ToTrial toTrial =
-                new ToTrial(openTrial, openTrial.andThen(trial -> trials.page().strike(trial)));
+        Consumer<TrialId> strikeTrial = openTrial.andThen(trial -> trials.page().strike(trial));
         return new Pages(
                 List.of(
                         mix,
@@ -80,7 +78,8 @@ public record Pages(
                                 "variability",
                                 "variability",
                                 "page.title",
-                                () -> new VariabilityPage(desk, toTrial, new BudgetSection(desk), settings)),
+                                () -> new VariabilityPage(
+                                        desk, openTrial, strikeTrial, new BudgetSection(desk), settings)),
                         late(desk, "factor", "factor", "page.title", () -> new FactorPage(desk))),
                 List.of(
                         late(desk, "sources", "register", "source.title", () -> new SourcesPage(desk)),

@@ -36,9 +36,9 @@ record ChartChoice(
         TypedDraft draft = TypedDraft.BLANK
                 .with(ChartFields.BY, ChartFields.symbol(GroupedBy.MIX))
                 .with(ChartFields.KIND, ChartFields.symbol(PhasedChart.Kind.MEANS))
-                .with(ChartFields.BASE, ChartFields.symbol(ChartFields.Base.FIRST))
+                .with(ChartFields.BASE, ChartFields.FIRST)
                 .with(ChartFields.COUNT, Integer.toString(BaseChoice.USUAL.count()))
-                .with(ChartFields.LIMITS, ChartFields.symbol(ChartFields.Limits.KEPT))
+                .with(ChartFields.LIMITS, ChartFields.KEPT)
                 .with(ChartFields.of(RunRule.BEYOND_LIMITS), true)
                 .with(ChartFields.of(RunRule.NINE_ON_ONE_SIDE), true);
         for (Split split : Split.values()) {
@@ -58,7 +58,7 @@ record ChartChoice(
                 draft.text(ChartFields.WHICH),
                 chosen(PhasedChart.Kind.values(), draft.text(ChartFields.KIND)),
                 base,
-                draft.text(ChartFields.LIMITS).equals(ChartFields.symbol(ChartFields.Limits.KEPT)),
+                draft.text(ChartFields.LIMITS).equals(ChartFields.KEPT),
                 Arrays.stream(RunRule.values())
                         .filter(rule -> draft.isYes(ChartFields.of(rule)))
                         .collect(Collectors.toSet()),

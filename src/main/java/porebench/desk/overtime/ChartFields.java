@@ -1,7 +1,9 @@
 package porebench.desk.overtime;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import porebench.record.column.CellType;
 import porebench.record.column.Column;
 import porebench.statistics.control.PhasedChart;
@@ -19,27 +21,19 @@ final class ChartFields {
 
     static final Column<ChartChoice, PhasedChart.Kind> KIND =
             field("kind", CellType.choice(PhasedChart.Kind.values(), ChartFields::symbol));
+    static final String FIRST = "first";
+    static final String DAYS = "days";
     /** Whether the base is of the first points or of some days. */
-    static final Column<ChartChoice, Base> BASE = field("base", CellType.choice(Base.values(), ChartFields::symbol));
+    static final Column<ChartChoice, String> BASE =
+            field("base", CellType.choice(List.of(FIRST, DAYS), Function.identity()));
 
     static final Column<ChartChoice, String> COUNT = field("base.count", CellType.text());
     static final Column<ChartChoice, String> FROM = field("base.from", CellType.text());
     static final Column<ChartChoice, String> TO = field("base.to", CellType.text());
+    static final String KEPT = "kept";
     /** Whether limits are kept through all phases or found anew in each. */
-    static final Column<ChartChoice, Limits> LIMITS =
-            field("limits", CellType.choice(Limits.values(), ChartFields::symbol));
-
-    /** What the limits come from. */
-    enum Base {
-        FIRST,
-        DAYS
-    }
-
-    /** How far the limits hold. */
-    enum Limits {
-        KEPT,
-        ANEW
-    }
+    static final Column<ChartChoice, String> LIMITS =
+            field("limits", CellType.choice(List.of(KEPT, "anew"), Function.identity()));
 
     private ChartFields() {}
 

@@ -5,13 +5,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import porebench.chart.control.ControlPlot;
-import porebench.chart.look.TrialPoint;
+import porebench.desk.TrialPoints;
 import porebench.evidence.FactorHistory.Made;
-import porebench.method.Problem;
 import porebench.method.ProblemText;
-import porebench.record.Trial;
 import porebench.record.id.DeterminationId;
 import porebench.statistics.control.PhasedChart;
 
@@ -21,11 +18,11 @@ final class NotCharted {
     private static final double BESIDE = 0.25;
 
     private final Charted outcome;
-    private final ProblemText problems;
+    private final TrialPoints shown;
 
     NotCharted(Charted outcome, ProblemText problems) {
         this.outcome = outcome;
-        this.problems = problems;
+        this.shown = new TrialPoints(problems);
     }
 
     /** Returns them, the earliest first; none where sums are plotted, which have no place for a factor. */
@@ -42,7 +39,7 @@ final class NotCharted {
         for (Made made : outcome.series().notCounted()) {
             Integer place = places.get(made.determination());
             all.add(new ControlPlot.NotCounted(
-                    place == null ? inBetween(made) : place + 1 + BESIDE, value(made), point(made)));
+                    place == null ? inBetween(made) : place + 1 + BESIDE, value(made), shown.point(made.judged())));
         }
         return all;
     }
@@ -65,22 +62,5 @@ final class NotCharted {
         }
         Double reference = outcome.series().references().get(made.trial().mixId());
         return reference == null ? OptionalDouble.empty() : OptionalDouble.of(factor.getAsDouble() - reference);
-    }
-
-    private TrialPoint point(Made made) {
-        Trial trial = made.trial();
-        return new TrialPoint(
-                trial.id().text(),
-                trial.testedAt(),
-                trial.operator(),
-                trial.meterId().text(),
-                made.judged().factorPercent(),
-                made.judged().isStruck() ? TrialPoint.State.STRUCK : TrialPoint.State.VOID,
-                trial.struckBecause()
-                        .orElseGet(() -> made.judged().figures().problems().stream()
-                                .filter(Problem::isError)
-                                .map(problems::say)
-                                .collect(Collectors.joining(" "))),
-                trial.simulated());
     }
 }

@@ -126,9 +126,9 @@ final class OverTimeModel extends DraftModel {
     public void type(Column<?, ?> column, String text) {
         TypedDraft typed = draft().with(column, text);
         if (column == ChartFields.COUNT) {
-            typed = typed.with(ChartFields.BASE, ChartFields.symbol(ChartFields.Base.FIRST));
+            typed = typed.with(ChartFields.BASE, ChartFields.FIRST);
         } else if (column == ChartFields.FROM || column == ChartFields.TO) {
-            typed = typed.with(ChartFields.BASE, ChartFields.symbol(ChartFields.Base.DAYS));
+            typed = typed.with(ChartFields.BASE, ChartFields.DAYS);
         } else if (column == ChartFields.BY && !text.equals(draft().text(column))) {
             typed = typed.with(ChartFields.WHICH, "");
         }
@@ -185,7 +185,7 @@ final class OverTimeModel extends DraftModel {
     }
 
     private boolean isByDays() {
-        return draft().text(ChartFields.BASE).equals(ChartFields.symbol(ChartFields.Base.DAYS));
+        return draft().text(ChartFields.BASE).equals(ChartFields.DAYS);
     }
 
     private Optional<BaseChoice> typedBase() {

@@ -4,15 +4,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import porebench.chart.factor.FactorByTrial;
 import porebench.chart.factor.FactorOverTime;
 import porebench.chart.look.TrialPoint;
+import porebench.desk.TrialPoints;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
-import porebench.evidence.JudgedTrial;
-import porebench.method.Problem;
-import porebench.method.ProblemText;
 import porebench.method.trial.DeterminationSummary;
 import porebench.record.Determination;
 import porebench.record.FactorIssue;
@@ -21,16 +18,16 @@ import porebench.record.book.Version;
 
 /** Turns evidence into what the plots show. */
 final class PlotRecords {
-    private final ProblemText problemText;
+    private final TrialPoints points;
 
-    PlotRecords(ProblemText problemText) {
-        this.problemText = problemText;
+    PlotRecords(TrialPoints points) {
+        this.points = points;
     }
 
     FactorByTrial byTrial(JudgedDetermination judged) {
         Optional<DeterminationSummary> summary = judged.summary();
         return new FactorByTrial(
-                judged.trials().stream().map(this::point).toList(),
+                judged.trials().stream().map(points::point).toList(),
                 summary.map(known -> OptionalDouble.of(known.summary().mean())).orElse(OptionalDouble.empty()),
                 summary.flatMap(DeterminationSummary::interval)
                         .map(interval -> new FactorByTrial.Interval(interval.low(), interval.high())),
@@ -41,7 +38,7 @@ final class PlotRecords {
     FactorOverTime overTime(Evidence evidence, LocalDate today) {
         List<TrialPoint> trials = evidence.determinations().stream()
                 .flatMap(judged -> judged.trials().stream())
-                .map(this::point)
+                .map(points::point)
                 .toList();
         List<FactorOverTime.Step> steps = evidence.issues().stream()
                 .map(Version::value)
@@ -63,35 +60,5 @@ final class PlotRecords {
 
     private static FactorOverTime.Begun begun(Determination determination) {
         return new FactorOverTime.Begun(determination.id().text(), determination.openedOn());
-    }
-
-    TrialPoint point(JudgedTrial judged) {
-        Trial trial = judged.trial().value();
-        return new TrialPoint(
-                trial.id().text(),
-                trial.testedAt(),
-                trial.operator(),
-                trial.meterId().text(),
-                judged.factorPercent(),
-                state(judged),
-                reason(judged),
-                trial.simulated());
-    }
-
-    static TrialPoint.State state(JudgedTrial judged) {
-        return judged.isStruck()
-                ? TrialPoint.State.STRUCK
-                : judged.isVoid() ? TrialPoint.State.VOID : TrialPoint.State.COUNTED;
-    }
-
-    /** Says why a trial does not count: the person's reason, or what is wrong with its readings. */
-    String reason(JudgedTrial judged) {
-        return judged.trial()
-                .value()
-                .struckBecause()
-                .orElseGet(() -> judged.figures().problems().stream()
-                        .filter(Problem::isError)
-                        .map(problemText::say)
-                        .collect(Collectors.joining(" ")));
     }
 }

@@ -10,6 +10,7 @@ import porebench.chart.factor.FactorOverTime;
 import porebench.chart.look.TrialPoint;
 import porebench.desk.DeskModel;
 import porebench.desk.Settings;
+import porebench.desk.TrialPoints;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.JudgedTrial;
@@ -28,6 +29,7 @@ final class VariabilityModel {
     private final DeskModel desk;
     private final Settings settings;
     private final Texts texts;
+    private final TrialPoints points;
     private final PlotRecords plots;
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<MixId> mix = Optional.empty();
@@ -44,7 +46,8 @@ final class VariabilityModel {
         this.desk = desk;
         this.settings = settings;
         this.texts = Texts.of(BUNDLE, desk.tools().locale());
-        this.plots = new PlotRecords(desk.tools().problemText());
+        this.points = new TrialPoints(desk.tools().problemText());
+        this.plots = new PlotRecords(points);
         follow();
         desk.onChange(this::follow);
     }
@@ -259,8 +262,8 @@ final class VariabilityModel {
                         desk.tools().numbers().show(trial.factorPercent().getAsDouble(), 2))
                 : texts.get("left.no-factor");
         return new LeftOut(
-                PlotRecords.state(trial),
-                texts.get(key, trial.trial().value().id().text(), factor, plots.reason(trial)));
+                TrialPoints.state(trial),
+                texts.get(key, trial.trial().value().id().text(), factor, points.reason(trial)));
     }
 
     Optional<FactorByTrial> byTrial() {

@@ -64,27 +64,33 @@ public final class VariabilityPage implements Screen {
      * @param openTrial turns the window to a trial, also where it is to be struck
      */
     public VariabilityPage(DeskModel desk, Consumer<TrialId> openTrial) {
-        this(desk, new ToTrial(openTrial, openTrial), DeterminationSection.nothing(), Settings.inMemory());
+        this(desk, openTrial, openTrial, DeterminationSection.nothing(), Settings.inMemory());
     }
 
     /**
      * Makes the page.
      *
-     * @param toTrial the ways to a trial
+     * @param openTrial turns the window to a trial
+     * @param strikeTrial turns the window to a trial and asks why it should be struck
      * @param last what stands below everything else about the same determination
      * @param settings where it is remembered what a person wants to see
      */
-    public VariabilityPage(DeskModel desk, ToTrial toTrial, DeterminationSection last, Settings settings) {
+    public VariabilityPage(
+            DeskModel desk,
+            Consumer<TrialId> openTrial,
+            Consumer<TrialId> strikeTrial,
+            DeterminationSection last,
+            Settings settings) {
         this.last = last;
         model = new VariabilityModel(desk, settings);
         texts = model.texts();
-        questions = new QuestionPanel(texts, toTrial.strike());
-        known = new QuestionPanel(texts, toTrial.strike());
+        questions = new QuestionPanel(texts, strikeTrial);
+        known = new QuestionPanel(texts, strikeTrial);
         doubts = new ProblemLines("doubts", model.desk().tools().problemText());
         byTrial = plot("by-trial", texts.get("section.by-trial"));
         overTime = plot("over-time", texts.get("section.over-time"));
-        byTrial.onOpen(id -> toTrial.open().accept(new TrialId(id)));
-        overTime.onOpen(id -> toTrial.open().accept(new TrialId(id)));
+        byTrial.onOpen(id -> openTrial.accept(new TrialId(id)));
+        overTime.onOpen(id -> openTrial.accept(new TrialId(id)));
         chooser = Choices.of(
                 "determination", List.of(), VariabilityModel.Choice::words, choice -> model.choose(choice.id()));
         left.setName("leftOut");

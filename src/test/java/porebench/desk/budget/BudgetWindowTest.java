@@ -23,7 +23,6 @@ import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.Settings;
 import porebench.desk.frame.Theme;
-import porebench.desk.variability.ToTrial;
 import porebench.desk.variability.VariabilityPage;
 
 /** The budget below the variability of a determination, in a real window: it is shown, follows the trials, and takes a reading. */
@@ -51,10 +50,7 @@ class BudgetWindowTest {
                     BenchBook.trial("T4", 1, DAY, "6.5"));
             bench.select();
             VariabilityPage page = new VariabilityPage(
-                    bench.desk,
-                    new ToTrial(trial -> {}, trial -> {}),
-                    new BudgetSection(bench.desk),
-                    Settings.inMemory());
+                    bench.desk, trial -> {}, trial -> {}, new BudgetSection(bench.desk), Settings.inMemory());
             frame = new JFrame();
             frame.add(page.component());
             frame.setSize(1100, 800);

@@ -1,8 +1,14 @@
 package porebench.desk.frame.dialog;
 
+import java.awt.Component;
 import java.util.List;
 import java.util.Objects;
+import javax.swing.BorderFactory;
+import javax.swing.JTable;
+import javax.swing.UIManager;
 import javax.swing.table.AbstractTableModel;
+import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.TableCellRenderer;
 import porebench.method.Figure;
 import porebench.method.FigureName;
 import porebench.method.SourceText;
@@ -34,7 +40,7 @@ final class FigureTable extends AbstractTableModel {
         return FigureName.values()[row];
     }
 
-    boolean isWrong(int row) {
+    private boolean isWrong(int row) {
         return model.isOwn() && name(row).check(figure(row).value()).isPresent();
     }
 
@@ -77,5 +83,25 @@ final class FigureTable extends AbstractTableModel {
     @Override
     public void setValueAt(Object value, int row, int column) {
         model.change(name(row), words.keep(name(row), String.valueOf(value)));
+    }
+
+    /** Returns what draws a cell; a value that does not fit is outlined, and said in words under the table. */
+    TableCellRenderer cell() {
+        return new Cell();
+    }
+
+    private final class Cell extends DefaultTableCellRenderer {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public Component getTableCellRendererComponent(
+                JTable table, Object value, boolean isSelected, boolean hasFocus, int row, int column) {
+            super.getTableCellRendererComponent(table, value, isSelected, hasFocus, row, column);
+            setToolTipText(String.valueOf(value));
+            if (column == VALUE && isWrong(row)) {
+                setBorder(BorderFactory.createLineBorder(UIManager.getColor("Component.error.focusedBorderColor"), 2));
+            }
+            return this;
+        }
     }
 }

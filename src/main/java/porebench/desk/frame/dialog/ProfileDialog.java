@@ -104,7 +104,7 @@ public final class ProfileDialog {
             table.getColumnModel().getColumn(column).setPreferredWidth(width);
             total += width;
         }
-        table.setDefaultRenderer(Object.class, new FigureCell(figures));
+        table.setDefaultRenderer(Object.class, figures.cell());
         JScrollPane scroll = new JScrollPane(table);
         scroll.setPreferredSize(new Dimension(total + 20, 12 * table.getRowHeight()));
         return scroll;
