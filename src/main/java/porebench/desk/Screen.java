@@ -9,8 +9,12 @@ public interface Screen {
     /** Returns what is seen, always the same component. */
     JComponent component();
 
+    /** Takes over what is being typed in a cell of a table. */
+    default void finishTyping() {}
+
     /** Returns whether a draft on it would be lost if it turned to another mix; one that is not kept anyhow is none. */
     default boolean hasUnsavedDraft() {
+        finishTyping();
         return history().map(History::isChanged).orElse(false);
     }
 
@@ -24,11 +28,13 @@ public interface Screen {
 
     /** Takes back the last step of its draft, if it has one. */
     default void undo() {
+        finishTyping();
         history().ifPresent(History::undo);
     }
 
     /** Does the last undone step again, if there is one. */
     default void redo() {
+        finishTyping();
         history().ifPresent(History::redo);
     }
 

@@ -83,6 +83,11 @@ final class LatePage<P extends Screen> implements Page {
     }
 
     @Override
+    public void finishTyping() {
+        made.ifPresent(Screen::finishTyping);
+    }
+
+    @Override
     public boolean hasUnsavedDraft() {
         return made.map(Screen::hasUnsavedDraft).orElse(false);
     }
@@ -95,26 +100,6 @@ final class LatePage<P extends Screen> implements Page {
     @Override
     public Optional<History<?>> history() {
         return made.flatMap(Screen::history);
-    }
-
-    @Override
-    public void undo() {
-        made.ifPresent(Screen::undo);
-    }
-
-    @Override
-    public void redo() {
-        made.ifPresent(Screen::redo);
-    }
-
-    @Override
-    public Optional<String> undoLabel() {
-        return made.flatMap(Screen::undoLabel);
-    }
-
-    @Override
-    public Optional<String> redoLabel() {
-        return made.flatMap(Screen::redoLabel);
     }
 
     @Override

@@ -70,28 +70,21 @@ public final class MeterPage implements Screen {
 
     @Override
     public boolean hasUnsavedDraft() {
-        panel.finishTyping();
+        finishTyping();
         return model.entry().hasUnsavedDraft();
     }
 
     @Override
-    public void dropDraft() {
+    public void finishTyping() {
         panel.finishTyping();
+    }
+
+    @Override
+    public void dropDraft() {
+        finishTyping();
         if (model.entry().isOpen()) {
             model.entry().close();
         }
-    }
-
-    @Override
-    public void undo() {
-        panel.finishTyping();
-        model.entry().history().undo();
-    }
-
-    @Override
-    public void redo() {
-        panel.finishTyping();
-        model.entry().history().redo();
     }
 
     @Override
@@ -102,7 +95,7 @@ public final class MeterPage implements Screen {
     /** Keeps the draft; a correction is asked why, and what must be corrected is shown. */
     @Override
     public void save() {
-        panel.finishTyping();
+        finishTyping();
         EntryModel entry = model.entry();
         if (!entry.isOpen()) {
             return;

@@ -47,7 +47,7 @@ public final class MixPage implements Screen {
 
     /** Begins a new mix design; a draft not saved before is lost. */
     public void begin() {
-        panel.finishTyping();
+        finishTyping();
         model.begin();
         desk.selectNone();
         panel.focusFirst();
@@ -59,33 +59,20 @@ public final class MixPage implements Screen {
     }
 
     @Override
-    public boolean hasUnsavedDraft() {
+    public void finishTyping() {
         panel.finishTyping();
-        return model.history().isChanged();
     }
 
     @Override
     public void dropDraft() {
-        panel.finishTyping();
+        finishTyping();
         model.dropDraft();
-    }
-
-    @Override
-    public void undo() {
-        panel.finishTyping();
-        Screen.super.undo();
-    }
-
-    @Override
-    public void redo() {
-        panel.finishTyping();
-        Screen.super.redo();
     }
 
     /** Saves the draft; says before what would become untrue, asks why, and shows what must be corrected. */
     @Override
     public void save() {
-        panel.finishTyping();
+        finishTyping();
         model.trySaving();
         panel.refresh();
         if (!model.history().isChanged() || model.reading().mix().isEmpty()) {
