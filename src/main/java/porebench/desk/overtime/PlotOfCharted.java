@@ -161,19 +161,12 @@ final class PlotOfCharted {
                 first.trial().meterId().text()));
         said.add(texts.get(
                 outcome.series().isDifference() ? "tip.difference" : "tip.value",
-                numbers.show(mean(point), DECIMALS),
+                numbers.show(point.mean(), DECIMALS),
                 point.values().size()));
         signalsAt.getOrDefault(index, List.of()).stream()
                 .filter(signal -> level.isPresent() || spread.isPresent())
                 .forEach(signal -> said.add(texts.get("tip.signal", signals.happened(signal))));
         return said;
-    }
-
-    private static double mean(Series.Point point) {
-        return point.values().stream()
-                .mapToDouble(Double::doubleValue)
-                .average()
-                .orElseThrow();
     }
 
     private static ControlPlot.Plotted plotted(ChartPoint point) {
@@ -188,7 +181,7 @@ final class PlotOfCharted {
     /** A phase without limits still shows its points. */
     private static ControlPlot.Plotted without(Series.Point point) {
         return new ControlPlot.Plotted(
-                mean(point), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), List.of());
+                point.mean(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), List.of());
     }
 
     private Optional<ControlPlot.ChangeMark> change(int index, boolean isBreak) {

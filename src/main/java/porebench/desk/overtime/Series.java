@@ -2,6 +2,7 @@ package porebench.desk.overtime;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,6 +59,10 @@ record Series(
 
         LocalDate day() {
             return first().trial().testedAt().toLocalDate();
+        }
+
+        double mean() {
+            return Arrays.stream(array()).average().orElseThrow();
         }
 
         double[] array() {

@@ -55,7 +55,7 @@ final class Trend {
         List<DriftLine.Point> line = new ArrayList<>();
         for (Series.Point point : points) {
             line.add(new DriftLine.Point(
-                    point.first().trial().mixId().text(), ChronoUnit.DAYS.between(first, point.day()), mean(point)));
+                    point.first().trial().mixId().text(), ChronoUnit.DAYS.between(first, point.day()), point.mean()));
         }
         Optional<DriftLine> drift = DriftLine.through(line, division, CONFIDENCE);
         if (drift.isEmpty()) {
@@ -86,12 +86,5 @@ final class Trend {
 
     private static LocalDate last(List<Series.Point> points) {
         return points.get(points.size() - 1).day();
-    }
-
-    private static double mean(Series.Point point) {
-        return point.values().stream()
-                .mapToDouble(Double::doubleValue)
-                .average()
-                .orElseThrow();
     }
 }

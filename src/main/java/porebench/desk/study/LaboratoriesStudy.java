@@ -14,7 +14,6 @@ import porebench.statistics.Judged;
 import porebench.statistics.comparison.LaboratoryBias;
 import porebench.statistics.comparison.LaboratoryComparison;
 import porebench.statistics.comparison.Mandel;
-import porebench.statistics.outlier.CochranTest;
 import porebench.statistics.outlier.Suspicion;
 import porebench.statistics.variance.VarianceInterval;
 
@@ -167,18 +166,13 @@ final class LaboratoriesStudy {
 
     private void withheld(LaboratoryLevels.Level level, List<String> remarks) {
         LaboratoryComparison comparison = level.comparison();
-        comparison
-                .h()
-                .whyWithheld()
-                .ifPresent(reason -> remarks.add(texts.get("laboratories.no-h", level.name(), figures.why(reason))));
-        comparison
-                .k()
-                .whyWithheld()
-                .ifPresent(reason -> remarks.add(texts.get("laboratories.no-k", level.name(), figures.why(reason))));
-        Judged<CochranTest> cochran = comparison.cochran();
-        cochran.whyWithheld()
-                .ifPresent(
-                        reason -> remarks.add(texts.get("laboratories.no-cochran", level.name(), figures.why(reason))));
+        withheld("laboratories.no-h", level, comparison.h(), remarks);
+        withheld("laboratories.no-k", level, comparison.k(), remarks);
+        withheld("laboratories.no-cochran", level, comparison.cochran(), remarks);
+    }
+
+    private void withheld(String key, LaboratoryLevels.Level level, Judged<?> judged, List<String> remarks) {
+        judged.whyWithheld().ifPresent(why -> remarks.add(texts.get(key, level.name(), figures.why(why))));
     }
 
     private StudyShown.Table precision() {

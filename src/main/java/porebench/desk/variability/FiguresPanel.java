@@ -5,6 +5,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import porebench.desk.form.Form;
 import porebench.desk.form.WrappedText;
 
 /** The numbers below one another: what it is, the number with its unit, what it rests on. */
@@ -30,14 +31,11 @@ final class FiguresPanel {
         panel.removeAll();
         for (int i = 0; i < lines.size(); i++) {
             Figures.Line line = lines.get(i);
-            JLabel value = new JLabel(line.value());
+            JLabel value = Form.heading(line.value(), "h4");
             value.setName("figure." + i);
-            value.putClientProperty("FlatLaf.styleClass", "h4");
-            WrappedText note = new WrappedText("note." + i, "quiet");
-            note.setText(line.note());
             panel.add(new JLabel(line.name()));
             panel.add(value);
-            panel.add(note, "wmin 0");
+            panel.add(new WrappedText("note." + i, "quiet", line.note()), "wmin 0");
         }
         panel.revalidate();
     }

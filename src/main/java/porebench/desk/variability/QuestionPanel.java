@@ -7,6 +7,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Commands;
+import porebench.desk.form.Form;
 import porebench.desk.form.WrappedText;
 import porebench.method.Texts;
 import porebench.record.id.TrialId;
@@ -46,18 +47,13 @@ final class QuestionPanel {
     }
 
     private void add(Question question) {
-        JLabel title = new JLabel(question.title());
-        title.putClientProperty("FlatLaf.styleClass", "h2");
         boolean isFirst = panel.getComponentCount() == 0;
-        panel.add(title, isFirst ? "" : "gaptop 16");
-        WrappedText answer =
-                new WrappedText("answer." + question.name(), question.isAlarm() ? "answerAlarm" : "answer");
-        answer.setText(question.answer());
-        panel.add(answer, "wmin 0, gaptop 4");
+        panel.add(Form.heading(question.title(), "h2"), isFirst ? "" : "gaptop 16");
+        String style = question.isAlarm() ? "answerAlarm" : "answer";
+        panel.add(new WrappedText("answer." + question.name(), style, question.answer()), "wmin 0, gaptop 4");
         for (int i = 0; i < question.reasons().size(); i++) {
-            WrappedText reason = new WrappedText("reason." + question.name() + "." + i, "");
-            reason.setText(question.reasons().get(i));
-            panel.add(reason, "wmin 0, gaptop 4");
+            String name = "reason." + question.name() + "." + i;
+            panel.add(new WrappedText(name, "", question.reasons().get(i)), "wmin 0, gaptop 4");
         }
         if (!question.named().isEmpty()) {
             panel.add(offers(question), "wmin 0, gaptop 6");
@@ -86,11 +82,9 @@ final class QuestionPanel {
         table.setName("tests." + question.name());
         for (int i = 0; i < question.tests().size(); i++) {
             Question.TestLine line = question.tests().get(i);
-            WrappedText finding = new WrappedText("test." + question.name() + "." + i, "quiet");
-            finding.setText(line.finding());
             table.add(new JLabel(line.test()));
             table.add(new JLabel(line.statistic()));
-            table.add(finding, "wmin 0");
+            table.add(new WrappedText("test." + question.name() + "." + i, "quiet", line.finding()), "wmin 0");
         }
         return table;
     }

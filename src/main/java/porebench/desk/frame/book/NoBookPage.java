@@ -14,18 +14,17 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Commands;
+import porebench.desk.form.Form;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
 import porebench.method.Texts;
 
 /** What the window shows while no lab book is open: why, what is safe, and what can be done. */
 public final class NoBookPage {
-    private static final String STYLE = "FlatLaf.styleClass";
-
     private final TallPanel panel =
             new TallPanel(new MigLayout("insets 48, wrap 1, hidemode 3", "[0:720:720]", "[]10[]16[]"));
     private final JComponent scroll;
-    private final JLabel title = new JLabel();
+    private final JLabel title = Form.heading("", "h1");
     private final JPanel box =
             new JPanel(new MigLayout("insets 0, wrap 1, hidemode 3", "[grow,fill,0::]", "[]6[]6[]6[]"));
     private final WrappedText file = new WrappedText("noBook.file", "cautionStrong");
@@ -44,8 +43,7 @@ public final class NoBookPage {
         this.log = log;
         panel.setName("noBook");
         title.setName("noBook.title");
-        title.putClientProperty(STYLE, "h1");
-        box.putClientProperty(STYLE, "caution");
+        box.putClientProperty("FlatLaf.styleClass", "caution");
         for (WrappedText text : List.of(file, why, safe, details)) {
             // The name of a file and the reason are what somebody is asked for on the telephone, or by mail.
             text.setFocusable(true);
@@ -65,8 +63,7 @@ public final class NoBookPage {
     /** Adds something that can be done, with the words that say what comes of it. */
     void add(String name, Action action, String words) {
         JButton button = Commands.button(name, action);
-        WrappedText text = new WrappedText(name + ".words", "quiet");
-        text.setText(words);
+        WrappedText text = new WrappedText(name + ".words", "quiet", words);
         buttons.add(button);
         ways.add(button);
         ways.add(text, "wmin 0, aligny center");
@@ -94,9 +91,8 @@ public final class NoBookPage {
         why.setText(trouble.why());
         safe.setText(texts.get(trouble.isFailure() ? "no-book.safe.failure" : "no-book.safe.refused"));
         Optional<Path> written = trouble.isFailure() ? log.get() : Optional.empty();
-        details.setText(
+        details.say(
                 written.map(path -> texts.get("failure.log", path.toString())).orElse(""));
-        details.setVisible(written.isPresent());
         forDemo.forEach(each -> each.setVisible(trouble.isOfDemo()));
         box.setVisible(true);
         ways.setVisible(true);

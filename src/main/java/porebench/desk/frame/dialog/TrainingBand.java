@@ -14,6 +14,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
+import porebench.desk.form.Form;
 import porebench.method.Texts;
 
 /**
@@ -27,13 +28,11 @@ public final class TrainingBand extends JPanel {
     public TrainingBand(Texts texts) {
         super(new MigLayout("insets 5 22 5 22, fillx", "[]18[grow,0::]", "[]"));
         setName("training");
-        JLabel word = new JLabel(texts.get("training.word"));
-        JLabel why = new JLabel(texts.get("training.why"));
+        JLabel word = Form.heading(texts.get("training.word"), "trainingWord");
+        JLabel why = Form.heading(texts.get("training.why"), "trainingText");
         word.setName("training.word");
         why.setName("training.why");
         putClientProperty("FlatLaf.styleClass", "training");
-        word.putClientProperty("FlatLaf.styleClass", "trainingWord");
-        why.putClientProperty("FlatLaf.styleClass", "trainingText");
         add(word);
         add(why, "wmin 0");
         getAccessibleContext().setAccessibleName(word.getText() + ". " + why.getText());

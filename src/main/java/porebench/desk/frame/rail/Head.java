@@ -16,6 +16,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.Page;
 import porebench.desk.StateMark;
 import porebench.desk.form.Days;
+import porebench.desk.form.Form;
 import porebench.desk.form.WrappedText;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorState;
@@ -25,15 +26,13 @@ import porebench.record.FactorIssue;
 
 /** The head of the selected mix: its name, how it stands with its factor, what to do next, and the row of steps. */
 public final class Head {
-    private static final String STYLE = "FlatLaf.styleClass";
-
     private final JPanel panel =
             new JPanel(new MigLayout("insets 14 22 10 22, fillx, hidemode 3", "[grow,fill,0::]24[]", "[]4[]12[]"));
-    private final JLabel title = new JLabel();
+    private final JLabel title = Form.heading("", "h1");
     private final JLabel state = new JLabel();
     private final WrappedText next = new WrappedText("next", "quiet");
-    private final JLabel factor = new JLabel();
-    private final JLabel factorNote = new JLabel();
+    private final JLabel factor = Form.heading("", "number");
+    private final JLabel factorNote = Form.heading("", "quiet");
     private final JPanel stepRow = new JPanel(new MigLayout("insets 0, fillx, gapx 6", "", "[]"));
     private final List<StepButton> buttons = new ArrayList<>();
     private final ButtonGroup group = new ButtonGroup();
@@ -46,13 +45,10 @@ public final class Head {
         this.texts = texts;
         this.steps = steps;
         panel.setName("head");
-        panel.putClientProperty(STYLE, "head");
-        title.putClientProperty(STYLE, "h1");
+        panel.putClientProperty("FlatLaf.styleClass", "head");
         title.setName("head.title");
         state.setName("head.state");
-        factor.putClientProperty(STYLE, "number");
         factor.setName("head.factor");
-        factorNote.putClientProperty(STYLE, "quiet");
         stepRow.setOpaque(false);
         JPanel figure = new JPanel(new MigLayout("insets 0, wrap 1, hidemode 3", "[trailing]", "[]0[]"));
         figure.setOpaque(false);

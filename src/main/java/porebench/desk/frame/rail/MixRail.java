@@ -6,11 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.ButtonGroup;
 import javax.swing.DefaultListModel;
-import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -24,6 +22,7 @@ import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
+import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.desk.form.Typing;
 import porebench.evidence.RegisterRow;
@@ -46,7 +45,7 @@ public final class MixRail {
         }
     };
     private final JTextField search = new JTextField();
-    private final JLabel nothing = new JLabel();
+    private final JLabel nothing = Form.heading("", "quiet");
     private final List<JToggleButton> entries = new ArrayList<>();
     private final ButtonGroup group = new ButtonGroup();
     private final List<? extends Page> registers;
@@ -69,9 +68,7 @@ public final class MixRail {
         addHeading(newMix);
         addSearch();
         addList(openMix);
-        JLabel title = new JLabel(texts.get("rail.registers"));
-        title.putClientProperty(STYLE, "h2");
-        panel.add(title, "gapleft 6");
+        panel.add(Form.heading(texts.get("rail.registers"), "h2"), "gapleft 6");
         registers.forEach(page -> addEntry(page, openRegister));
     }
 
@@ -85,9 +82,7 @@ public final class MixRail {
         JLabel title = Form.label(texts.get("rail.mixes"), list);
         title.putClientProperty(STYLE, "h2");
         heading.add(title);
-        JButton button = new JButton(newMix);
-        button.setName("newMix");
-        heading.add(button);
+        heading.add(Commands.button("newMix", newMix));
         panel.add(heading);
     }
 
@@ -114,17 +109,14 @@ public final class MixRail {
             }
         });
         list.getInputMap().put(KeyStroke.getKeyStroke("ENTER"), "open");
-        list.getActionMap().put("open", new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(java.awt.event.ActionEvent event) {
-                Optional.ofNullable(list.getSelectedValue())
-                        .map(RegisterRow::mixId)
-                        .ifPresent(openMix);
-            }
-        });
-        nothing.putClientProperty(STYLE, "quiet");
+        list.getActionMap()
+                .put(
+                        "open",
+                        Commands.of(
+                                "",
+                                () -> Optional.ofNullable(list.getSelectedValue())
+                                        .map(RegisterRow::mixId)
+                                        .ifPresent(openMix)));
         nothing.setVerticalAlignment(SwingConstants.TOP);
         JScrollPane scroll = new JScrollPane(
                 list, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
