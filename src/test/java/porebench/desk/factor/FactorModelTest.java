@@ -273,4 +273,27 @@ class FactorModelTest {
         assertThat(model.history().draft().text(FactorIssueColumns.RECHECK_BY))
                 .isEqualTo(LocalDate.of(2027, 3, 2).toString());
     }
+
+    @Test
+    void anotherDeterminationHasOtherDoubtsSoThatNoneIsTicked() {
+        Books.keep(book, Samples.determination("M-1/2", "M-1"));
+        trials("5.4", "5.4", "5.4");
+        assertThat(model.choices(FactorModel.DETERMINATION)).containsExactly("M-1/1", "M-1/2");
+        assertThat(model.choiceWords(FactorModel.DETERMINATION, "M-1/1"))
+                .matches("M-1/1, begun \\d{4}-\\d\\d-\\d\\d, 3 trials count");
+        assertThat(model.isFixed(FactorModel.DETERMINATION)).isFalse();
+        reason("first factor");
+        IssueDoubt doubt = model.doubts().get(0);
+        model.tick(FactorModel.taken(doubt), true);
+        assertThat(model.draft().isYes(FactorModel.taken(doubt))).isTrue();
+        model.type(FactorIssueColumns.REASON, "first factor of all");
+        assertThat(model.draft().isYes(FactorModel.taken(doubt))).isTrue();
+        assertThat(model.history().undoLabel()).contains("typing the reason");
+        model.type(FactorModel.DETERMINATION, "M-1/2");
+        assertThat(model.draft().isYes(FactorModel.taken(doubt))).isFalse();
+        assertThat(model.draft().text(FactorIssueColumns.REASON)).isEqualTo("first factor of all");
+        assertThat(model.history().undoLabel()).contains("choosing the determination");
+        model.tick(FactorModel.taken(doubt), true);
+        assertThat(model.history().undoLabel()).contains("ticking a doubt");
+    }
 }

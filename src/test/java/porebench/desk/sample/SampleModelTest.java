@@ -211,4 +211,40 @@ class SampleModelTest {
                 .write(model.sheet().orElseThrow(), model.paper(), Locale.ENGLISH, OutputFile.fresh(file));
         assertThat(Files.size(file)).isPositive();
     }
+
+    @Test
+    void theBowlOfAChosenMeterIsShownAsTheRegisterHasItAndCannotBeTyped() {
+        open("M-1");
+        assertThat(model.choices(SampleFields.METER)).containsExactly("", "B-1");
+        assertThat(model.choiceWords(SampleFields.METER, "")).startsWith("No meter chosen");
+        assertThat(model.choiceWords(SampleFields.METER, "B-1")).isEqualTo("B-1, Type B, 7.050 L");
+        assertThat(model.choiceWords(SampleFields.METER_TYPE, "A")).isEqualTo("Type A");
+        assertThat(model.choiceWords(SampleFields.MASS_UNIT, "g")).isEqualTo("g");
+        assertThat(model.shown(SampleFields.METER)).isEqualTo("B-1");
+        assertThat(model.shown(SampleFields.BOWL)).isEqualTo("7.050");
+        assertThat(model.shownUnit(SampleFields.BOWL)).isEqualTo("L");
+        assertThat(model.isFixed(SampleFields.BOWL)).isTrue();
+        assertThat(model.isFixed(SampleFields.TRIALS)).isFalse();
+        model.type(SampleFields.METER, "");
+        model.type(SampleFields.BOWL, "0.25");
+        model.chooseUnit(SampleFields.BOWL, "ft3");
+        assertThat(model.shown(SampleFields.METER)).isEmpty();
+        assertThat(model.shown(SampleFields.BOWL)).isEqualTo("0.25");
+        assertThat(model.shownUnit(SampleFields.BOWL)).isEqualTo("ft3");
+        assertThat(model.isFixed(SampleFields.BOWL)).isFalse();
+        assertThat(model.history().undoLabel()).contains("Choose the unit of the bowl volume");
+    }
+
+    @Test
+    void eachAggregateHasAFieldThatSaysItsMoistureByTheDesign() {
+        open("M-1");
+        assertThat(model.moistures()).extracting(model::label).containsExactly("Sand (S-1)", "Stone (S-2)");
+        assertThat(model.moistures()).extracting(model::hint).allMatch(hint -> hint.endsWith("by the design"));
+        assertThat(model.hint(SampleFields.BOWL)).isEmpty();
+        assertThat(model.label(SampleFields.BOWL)).isEqualTo("Bowl &volume");
+        model.type(model.moistures().get(1), "4");
+        assertThat(model.history().undoLabel()).contains("Change today's moisture of Stone");
+        model.type(model.moistures().get(1), "wet");
+        assertThat(model.problems()).extracting(Problem::field).contains("moisture.1");
+    }
 }
