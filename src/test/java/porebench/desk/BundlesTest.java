@@ -74,7 +74,10 @@ class BundlesTest {
             "frame",
             List.of("profile.form.id", "profile.form.title", "laboratory.name", "laboratory.address"),
             "study",
-            List.of("keep.id", "keep.title", "keep.madeOn", "keep.by", "keep.remarks"),
+            Stream.concat(
+                            Stream.of("keep.id", "keep.title", "keep.madeOn", "keep.by", "keep.remarks"),
+                            Stream.of("kind.OPERATORS", "kind.LAYERS", "kind.LABORATORIES", "data.book", "data.file"))
+                    .toList(),
             "sample",
             List.of(
                     "form.meter",

@@ -1,7 +1,6 @@
 package porebench.desk.study;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -14,11 +13,12 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Choices;
+import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
-import porebench.evidence.study.TrialLayer;
 import porebench.method.Texts;
 import porebench.record.KeptStudy.Layout;
+import porebench.record.column.Column;
 
 /** The rows in which a study and its data are chosen. */
 final class StudyChoice {
@@ -30,20 +30,14 @@ final class StudyChoice {
 
     private static final String LAYER_WIDTH = "wmin 150";
 
-    private static final List<Optional<TrialLayer>> LAYERS = Stream.concat(
-                    Stream.of(Optional.<TrialLayer>empty()),
-                    Arrays.stream(TrialLayer.values()).map(Optional::of))
-            .toList();
-
     private final StudyModel model;
     private final Consumer<Optional<String>> keptChosen;
     private final Texts texts;
     private final JPanel panel =
             new JPanel(new MigLayout("insets 0, fillx, wrap 2, hidemode 3", "[]10[grow,fill,0::]"));
-    private final JComboBox<Layout> kind;
-    private final JComboBox<Boolean> data;
+    private final ColumnForm form;
+    private final JComponent data;
     private final JLabel dataLabel;
-    private final List<JComboBox<Optional<TrialLayer>>> layers = new ArrayList<>();
     private final JPanel layerRow = new JPanel(new MigLayout("insets 0"));
     private final List<JLabel> arrows = new ArrayList<>();
     private final JLabel layerLabel;
@@ -61,20 +55,16 @@ final class StudyChoice {
         this.model = model;
         this.keptChosen = keptChosen;
         this.texts = model.texts();
-        kind = Choices.of("study.kind", Arrays.asList(Layout.values()), this::words, model::choose);
-        data = Choices.of("study.data", List.of(true, false), this::dataWords, model::takeFromBook);
+        form = new ColumnForm(model, model.desk().tools().problemText());
+        JComponent kind = form.alone(StudyModel.KIND);
+        data = form.alone(StudyModel.DATA);
         dataLabel = Form.label(texts.get("label.data"), data);
-        interaction = new JCheckBox(texts.get("label.interaction"));
-        interaction.setName("study.interaction");
-        interaction.addActionListener(event -> model.keepInteraction(interaction.isSelected()));
-        crossed = new JCheckBox(texts.get("label.crossed"));
-        crossed.setName("study.crossed");
+        interaction = form.alone(StudyModel.INTERACTION);
+        crossed = form.alone(StudyModel.CROSSED);
         crossed.setToolTipText(texts.get("hint.crossed"));
-        crossed.addActionListener(event -> model.cross(crossed.isSelected()));
-        for (int place = 0; place < StudyModel.LAYERS; place++) {
-            addLayer(place);
-        }
-        layerLabel = Form.label(texts.get("label.layers"), layers.get(0));
+        StudyModel.LAYERS.forEach(this::addLayer);
+        layerLabel = Form.label(
+                texts.get("label.layers"), form.field(StudyModel.LAYERS.get(0).field()));
         panel.add(Form.label(texts.get("label.kind"), kind));
         JPanel kindRow = new JPanel(new MigLayout("insets 0, hidemode 3"));
         kindRow.add(kind, WIDE);
@@ -105,12 +95,9 @@ final class StudyChoice {
         panel.add(file, "skip 1, wmin 0");
     }
 
-    private void addLayer(int place) {
-        JComboBox<Optional<TrialLayer>> box = Choices.of(
-                "study.layer." + place,
-                LAYERS,
-                layer -> layer.map(model::words).orElse(texts.get("layer.none")),
-                layer -> model.chooseLayer(place, layer));
+    private void addLayer(Column<StudyShown, String> column) {
+        JComponent box = form.alone(column);
+        int place = StudyModel.LAYERS.indexOf(column);
         box.getAccessibleContext().setAccessibleName(texts.get("label.layer", Integer.toString(place + 1)));
         if (place > 0) {
             JLabel arrow = new JLabel(ARROW);
@@ -118,19 +105,10 @@ final class StudyChoice {
             layerRow.add(arrow);
         }
         layerRow.add(box, LAYER_WIDTH);
-        layers.add(box);
     }
 
     JComponent component() {
         return panel;
-    }
-
-    private String words(Layout one) {
-        return texts.get("kind." + one.name());
-    }
-
-    private String dataWords(boolean fromBook) {
-        return texts.get(fromBook ? "data.book" : "data.file");
     }
 
     private void chooseKept(Optional<String> id) {
@@ -167,20 +145,14 @@ final class StudyChoice {
     /** Shows what is chosen. */
     void refresh() {
         boolean isOfLayers = model.kind() == Layout.LAYERS;
-        Choices.show(kind, List.of(Layout.values()), Optional.of(model.kind()));
-        Choices.show(data, List.of(true, false), Optional.of(model.isFromBook()));
+        form.pull();
         data.setVisible(isOfLayers);
         dataLabel.setVisible(isOfLayers);
         layerRow.setVisible(model.isFromBook());
         layerLabel.setVisible(model.isFromBook());
-        for (int place = 0; place < layers.size(); place++) {
-            Choices.show(layers.get(place), LAYERS, Optional.of(model.layers().get(place)));
-        }
         crossed.setVisible(isOfLayers);
-        crossed.setSelected(model.isCrossed());
-        arrows.forEach(arrow -> arrow.setText(model.isCrossed() ? CROSS : ARROW));
+        arrows.forEach(arrow -> arrow.setText(model.draft().isYes(StudyModel.CROSSED) ? CROSS : ARROW));
         interaction.setVisible(model.kind() == Layout.OPERATORS);
-        interaction.setSelected(model.isWithInteraction());
         openButton.setVisible(!model.isFromBook());
         file.setText(
                 model.opened().map(one -> one.words(texts)).orElse(model.isFromBook() ? "" : texts.get("file.none")));

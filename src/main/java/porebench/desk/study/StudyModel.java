@@ -2,6 +2,7 @@ package porebench.desk.study;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -10,7 +11,12 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import porebench.desk.DeskModel;
+import porebench.desk.form.DraftModel;
+import porebench.desk.form.TypedDraft;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.evidence.study.LayeredReadings;
@@ -23,42 +29,57 @@ import porebench.record.KeptStudy;
 import porebench.record.KeptStudy.Layout;
 import porebench.record.book.LabBook;
 import porebench.record.book.Version;
+import porebench.record.column.CellType;
+import porebench.record.column.Column;
 
 /** The Studies screen without its window: which study, of which data, and what it says. */
-final class StudyModel {
-    /** How many layers of the lab book can be chosen. */
-    static final int LAYERS = 4;
+final class StudyModel extends DraftModel {
+    private static final String LEAD = "study.";
+    private static final String BOOK = "book";
+    private static final String NO_LAYER = "none";
+
+    static final Column<StudyShown, Layout> KIND = field("kind", CellType.choice(Layout.values(), Layout::name));
+    /** Whether the data are the lab book's or those of a file. */
+    static final Column<StudyShown, String> DATA =
+            field("data", CellType.choice(List.of(BOOK, "file"), Function.identity()));
+    /** The layers of the lab book that can be chosen, the outermost first. */
+    static final List<Column<StudyShown, String>> LAYERS =
+            IntStream.range(0, 4).mapToObj(StudyModel::layer).toList();
+    /** Whether what an operator does with one sample is kept apart. */
+    static final Column<StudyShown, Boolean> INTERACTION = field("interaction", CellType.yesNo());
+    /** Whether layers cross one another, rather than being groups within groups. */
+    static final Column<StudyShown, Boolean> CROSSED = field("crossed", CellType.yesNo());
 
     /** What a blank form of layers has for columns; a laboratory puts its own in their place. */
     private static final List<String> EXAMPLE_LAYERS = List.of("mix", "determination", "operator");
 
     private final DeskModel desk;
-    private final Texts texts;
     private final StudyComputing computing;
     private final List<Runnable> listeners = new ArrayList<>();
     private final Map<Layout, Opened> files = new EnumMap<>(Layout.class);
     private final KeptStudies kept;
     private final KeepModel keeping;
-    private final List<Optional<TrialLayer>> layers = new ArrayList<>(List.of(
-            Optional.of(TrialLayer.MIX),
-            Optional.of(TrialLayer.DETERMINATION),
-            Optional.of(TrialLayer.OPERATOR),
-            Optional.empty()));
-    private Layout kind = Layout.LAYERS;
-    private boolean fromBook = true;
-    private boolean withInteraction = true;
-    private boolean crossed;
     private StudyComputing.Said said = StudyComputing.Said.NOTHING;
     private List<Object> computed = List.of();
     private LabBook book;
 
     StudyModel(DeskModel desk) {
+        super(
+                Texts.of("porebench.desk.study.study", desk.tools().locale()),
+                LEAD,
+                TypedDraft.BLANK
+                        .with(KIND, Layout.LAYERS.name())
+                        .with(DATA, BOOK)
+                        .with(LAYERS.get(0), TrialLayer.MIX.name())
+                        .with(LAYERS.get(1), TrialLayer.DETERMINATION.name())
+                        .with(LAYERS.get(2), TrialLayer.OPERATOR.name())
+                        .with(LAYERS.get(3), NO_LAYER)
+                        .with(INTERACTION, true));
         this.desk = desk;
-        this.texts = Texts.of("porebench.desk.study.study", desk.tools().locale());
         this.computing =
-                new StudyComputing(texts, desk.tools().numbers(), desk.tools().problemText());
+                new StudyComputing(texts(), desk.tools().numbers(), desk.tools().problemText());
         this.book = desk.book();
-        this.kept = new KeptStudies(desk, texts, this::keptRead);
+        this.kept = new KeptStudies(desk, texts(), this::keptRead);
         this.keeping = new KeepModel(this, kept);
     }
 
@@ -66,61 +87,67 @@ final class StudyModel {
         return desk;
     }
 
-    Texts texts() {
-        return texts;
+    private static Column<StudyShown, String> layer(int place) {
+        List<String> layers = Stream.concat(
+                        Stream.of(NO_LAYER), Arrays.stream(TrialLayer.values()).map(TrialLayer::name))
+                .toList();
+        return field("layer." + place, CellType.choice(layers, Function.identity()));
+    }
+
+    private static <V> Column<StudyShown, V> field(String name, CellType<V> type) {
+        return Column.any(LEAD + name, type, any -> Optional.empty());
+    }
+
+    // What is chosen; nothing of it is undone.
+
+    @Override
+    public void update(String label, TypedDraft changed) {
+        history().restart(changed);
+        update();
+    }
+
+    @Override
+    public String key(Column<?, ?> column) {
+        return LAYERS.contains(column) ? "layer" : column.field().substring(LEAD.length());
+    }
+
+    @Override
+    public String tickWords(Column<?, ?> column) {
+        return texts().get("label." + key(column));
+    }
+
+    @Override
+    public String step(Column<?, ?> column) {
+        return "";
     }
 
     Layout kind() {
-        return kind;
-    }
-
-    void choose(Layout other) {
-        kind = other;
-        update();
+        return Layout.valueOf(draft().text(KIND));
     }
 
     /** Returns whether the study takes its data from the lab book rather than from a file. */
     boolean isFromBook() {
-        return kind == Layout.LAYERS && fromBook;
+        return kind() == Layout.LAYERS && draft().text(DATA).equals(BOOK);
     }
 
-    void takeFromBook(boolean book) {
-        fromBook = book;
-        update();
-    }
-
-    boolean isWithInteraction() {
-        return withInteraction;
-    }
-
-    void keepInteraction(boolean apart) {
-        withInteraction = apart;
-        update();
-    }
-
-    /** Returns whether layers cross one another, rather than being groups within groups. */
-    boolean isCrossed() {
-        return crossed;
-    }
-
-    void cross(boolean oneAnother) {
-        crossed = oneAnother;
-        update();
+    /** Turns to a kind of study, of a file where it could be of the lab book. */
+    private void turnToFileOf(Layout kind) {
+        TypedDraft turned = draft().with(KIND, kind.name());
+        history().restart(kind == Layout.LAYERS ? turned.with(DATA, "file") : turned);
     }
 
     /** Returns what is chosen for each layer, the outermost first. */
-    List<Optional<TrialLayer>> layers() {
-        return List.copyOf(layers);
-    }
-
-    void chooseLayer(int place, Optional<TrialLayer> layer) {
-        layers.set(place, layer);
-        update();
+    private List<TrialLayer> layers() {
+        return LAYERS.stream()
+                .map(column -> draft().text(column))
+                .filter(layer -> !layer.equals(NO_LAYER))
+                .map(TrialLayer::valueOf)
+                .toList();
     }
 
     /** Returns the readings the study is made of, if a file was opened or a kept study chosen. */
     Optional<Opened> opened() {
-        return isFromBook() ? Optional.empty() : Optional.ofNullable(files.get(kind));
+        return isFromBook() ? Optional.empty() : Optional.ofNullable(files.get(kind()));
     }
 
     /** Returns the file the study is made of, if one was opened. */
@@ -135,7 +162,7 @@ final class StudyModel {
 
     /** Returns the kept studies of the kind that is chosen, the newest day first. */
     List<KeptStudies.Choice> kept() {
-        return isFromBook() ? List.of() : kept.of(kind);
+        return isFromBook() ? List.of() : kept.of(kind());
     }
 
     /** Says who is told when the kept studies could not be read. */
@@ -154,15 +181,14 @@ final class StudyModel {
     /** Shows no study, neither a file nor a kept one. */
     void showNone() {
         keeping.leaveFor("");
-        files.remove(kind);
+        files.remove(kind());
         update();
         fire();
     }
 
     /** Shows the data that are not of the lab book's factors, of a kind. */
     void turnBackTo(Layout before) {
-        kind = before;
-        fromBook = before != Layout.LAYERS && fromBook;
+        turnToFileOf(before);
         update();
     }
 
@@ -190,15 +216,17 @@ final class StudyModel {
      * @param failed takes what the file system did wrong
      */
     void open(Path file, Consumer<Exception> failed) {
-        Layout of = kind;
+        Layout of = kind();
         desk.tools()
                 .tasks()
                 .run(
-                        texts.get("reading"),
+                        texts().get("reading"),
                         () -> Opened.of(file, of, desk.tools().sheets().table(file, of.columns())),
                         opened -> {
                             files.put(of, opened);
-                            fromBook = of != Layout.LAYERS && fromBook;
+                            if (of == Layout.LAYERS) {
+                                history().restart(draft().with(DATA, "file"));
+                            }
                             update();
                         },
                         failed);
@@ -206,11 +234,11 @@ final class StudyModel {
 
     /** Writes the blank form of the study. */
     void saveForm(OutputFile file, Consumer<Exception> failed) {
-        Layout of = kind;
+        Layout of = kind();
         desk.tools()
                 .tasks()
                 .run(
-                        texts.get("form.doing"),
+                        texts().get("form.doing"),
                         () -> {
                             desk.tools().sheets().writeTable(file, form(of));
                             return file;
@@ -234,12 +262,8 @@ final class StudyModel {
 
     private void compute() {
         List<Object> restsOn = List.of(
-                kind,
-                isFromBook(),
-                withInteraction,
-                crossed,
-                layers(),
-                Optional.ofNullable(files.get(kind)),
+                draft(),
+                Optional.ofNullable(files.get(kind())),
                 System.identityHashCode(desk.book()),
                 desk.isTraining(),
                 isFromBook() ? desk.standing().upTo() : 0);
@@ -247,7 +271,7 @@ final class StudyModel {
             return;
         }
         computed = restsOn;
-        desk.tools().tasks().run(texts.get("computing"), work(), done -> take(restsOn, done), failure -> {
+        desk.tools().tasks().run(texts().get("computing"), work(), done -> take(restsOn, done), failure -> {
             if (!(failure instanceof CancellationException)) {
                 throw new IllegalStateException("computing a study", failure);
             }
@@ -267,30 +291,30 @@ final class StudyModel {
 
     private Callable<StudyComputing.Said> work() {
         if (isFromBook()) {
-            List<TrialLayer> chosen = layers.stream().flatMap(Optional::stream).toList();
+            List<TrialLayer> chosen = layers();
             Optional<TrialLayer> twice = chosen.stream()
                     .filter(layer -> Collections.frequency(chosen, layer) > 1)
                     .findFirst();
             if (chosen.isEmpty() || twice.isPresent()) {
-                String why = twice.map(layer -> texts.get("layers.twice", words(layer)))
-                        .orElse(texts.get("layers.none"));
+                String why = twice.map(layer -> texts().get("layers.twice", words(layer)))
+                        .orElse(texts().get("layers.none"));
                 return () -> StudyComputing.Said.wrong(why);
             }
             LaboratoryStanding standing = desk.standing();
             boolean isTraining = desk.isTraining();
-            boolean isCrossed = crossed;
+            boolean isCrossed = draft().isYes(CROSSED);
             return () -> computing.ofBook(
                     LayeredReadings.of(standing.everything(), chosen, this::words), isCrossed, isTraining);
         }
-        Opened opened = files.get(kind);
+        Opened opened = files.get(kind());
         if (opened == null) {
             return () -> StudyComputing.Said.NOTHING;
         }
         Sheet<ValueRow> sheet = opened.sheet();
-        boolean apart = withInteraction;
-        boolean isCrossed = crossed;
+        boolean apart = draft().isYes(INTERACTION);
+        boolean isCrossed = draft().isYes(CROSSED);
         boolean isTraining = desk.isTraining();
-        return switch (kind) {
+        return switch (kind()) {
             case OPERATORS -> () -> computing.operators(sheet, apart, isTraining);
             case LAYERS -> () -> computing.layers(sheet, isCrossed, isTraining);
             case LABORATORIES -> () -> computing.laboratories(sheet, isTraining);
@@ -299,7 +323,7 @@ final class StudyModel {
 
     /** Returns what a layer is called. */
     String words(TrialLayer layer) {
-        return texts.get("layer." + layer.name());
+        return texts().get("layer." + layer.name());
     }
 
     /** Returns what keeps the study from being made, and what is doubtful about its file. */
@@ -314,27 +338,27 @@ final class StudyModel {
 
     /** Returns how to lay out a file, while nothing is shown. */
     String howTo() {
-        return texts.get(isFromBook() ? "howto.book" : "howto." + kind.name());
+        return texts().get(isFromBook() ? "howto.book" : "howto." + kind().name());
     }
 
     /** Returns the name of what the study is made of, for the title of a picture. */
     String subject() {
         return isFromBook()
-                ? texts.get("subject.book")
-                : opened().map(one -> one.words(texts)).orElse("");
+                ? texts().get("subject.book")
+                : opened().map(one -> one.words(texts())).orElse("");
     }
 
     /** Returns the name offered for the picture of a plot. */
     String pictureName(String plot) {
         String subject = opened().flatMap(Opened::kept)
                 .map(version -> version.value().recordId().replaceAll("[^\\p{L}\\p{N}_.-]", "-"))
-                .orElse(fileName(kind));
+                .orElse(fileName(kind()));
         return subject + "-" + plot + ".png";
     }
 
     /** Returns the name the blank form is saved under unless the person says otherwise. */
     String formName() {
-        return fileName(kind) + ".csv";
+        return fileName(kind()) + ".csv";
     }
 
     private static String fileName(Layout kind) {

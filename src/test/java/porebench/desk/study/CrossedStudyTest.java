@@ -26,7 +26,7 @@ class CrossedStudyTest {
         Path file = Files.writeString(folder.resolve("v.csv"), text, StandardCharsets.UTF_8);
         StudyModel model = new StudyModel(bench.desk);
         model.update();
-        model.takeFromBook(false);
+        Chosen.takeFromBook(model, false);
         model.open(file, failure -> {
             throw new AssertionError(failure);
         });
@@ -44,7 +44,7 @@ class CrossedStudyTest {
     void layersCanCrossOneAnother() throws IOException {
         StudyModel model = opened(CROSSING);
         assertThat(shown(model).tables()).hasSize(2);
-        model.cross(true);
+        Chosen.cross(model, true);
         assertThat(model.problems()).isEmpty();
         StudyShown shown = shown(model);
         assertThat(shown.verdict()).startsWith("Most of the variance").contains("layer \"meter\"");
@@ -54,7 +54,7 @@ class CrossedStudyTest {
                         .extracting(row -> row.get(0))
                         .containsExactly("operator", "meter", "What is left"));
         assertThat(shown.remarks()).anyMatch(words -> words.startsWith("Each layer by itself"));
-        model.cross(false);
+        Chosen.cross(model, false);
         assertThat(shown(model).tables()).hasSize(2);
     }
 
@@ -65,16 +65,16 @@ class CrossedStudyTest {
         bench.keep(BenchBook.trial("T3", 2, DAY, "6.8"), BenchBook.trial("T4", 2, DAY, "6.9"));
         bench.desk.refresh();
         StudyModel model = new StudyModel(bench.desk);
-        model.chooseLayer(0, Optional.of(TrialLayer.DETERMINATION));
-        model.chooseLayer(1, Optional.of(TrialLayer.OPERATOR));
-        model.chooseLayer(2, Optional.empty());
-        model.cross(true);
+        Chosen.chooseLayer(model, 0, Optional.of(TrialLayer.DETERMINATION));
+        Chosen.chooseLayer(model, 1, Optional.of(TrialLayer.OPERATOR));
+        Chosen.chooseLayer(model, 2, Optional.empty());
+        Chosen.cross(model, true);
         assertThat(model.shown()).isEmpty();
         assertThat(model.problems())
                 .containsExactly(
                         "Layer Operator has one group only: there is nothing to compare it with. Leave the layer"
                                 + " out.");
-        model.chooseLayer(1, Optional.empty());
+        Chosen.chooseLayer(model, 1, Optional.empty());
         assertThat(model.problems()).isEmpty();
         assertThat(shown(model).verdict()).contains("Determination", "% air");
     }
@@ -83,7 +83,7 @@ class CrossedStudyTest {
     void layersThatExplainEverythingLeaveNothingToJudgeBy() throws IOException {
         StudyModel model =
                 opened("operator,meter,value\nAda,M-1,5.1\nAda,M-2,5.2\nBo,M-1,5.3\nBo,M-2,5.4\nBo,M-2,5.4\n");
-        model.cross(true);
+        Chosen.cross(model, true);
         assertThat(shown(model).verdict()).startsWith("The layers explain every value");
     }
 }

@@ -37,7 +37,7 @@ class KeepMeanwhileTest {
         bench.keep(SampleStudies.operators("O-1"), SampleStudies.operators("O-2"));
         bench.desk.refresh();
         model = new StudyModel(bench.desk);
-        model.choose(Layout.OPERATORS);
+        Chosen.choose(model, Layout.OPERATORS);
         keeping = model.keeping();
     }
 
@@ -150,22 +150,22 @@ class KeepMeanwhileTest {
         model.showKept("O-1");
         keeping.begin();
         type(keeping.draft().with(KeepModel.REMARKS, "dry"));
-        model.choose(Layout.LABORATORIES);
+        Chosen.choose(model, Layout.LABORATORIES);
         open("l.csv", "laboratory,level,value\nN,1,1\nN,1,2\nS,1,2\nS,1,3\n");
         assertThat(keeping.isOpen()).isFalse();
         assertThat(keeping.hasUnsavedDraft()).as("it waits").isTrue();
-        model.choose(Layout.OPERATORS);
+        Chosen.choose(model, Layout.OPERATORS);
         assertThat(keeping.isOpen()).isTrue();
     }
 
     @Test
     void layersThatCannotCrossAreKeptAsAnImportKeepsThem() throws IOException {
-        model.choose(Layout.LAYERS);
-        model.takeFromBook(false);
+        Chosen.choose(model, Layout.LAYERS);
+        Chosen.takeFromBook(model, false);
         open("l.csv", LAYERS);
         keeping.begin();
         type(typed("L-1", "", "2026-03-02", "R. Vane", ""));
-        model.cross(true);
+        Chosen.cross(model, true);
         assertThat(model.shown()).as("each day has its own meter").isEmpty();
         assertThat(model.problems()).isNotEmpty();
         assertThat(keeping.isOpen()).isTrue();
@@ -185,7 +185,7 @@ class KeepMeanwhileTest {
     void studiesThatCouldNotBeReadAreReadAtTheNextOccasion() {
         HeldTasks held = new HeldTasks();
         StudyModel slow = new StudyModel(new DeskModel(held.in(bench.desk.tools()), bench.book));
-        slow.choose(Layout.OPERATORS);
+        Chosen.choose(slow, Layout.OPERATORS);
         while (held.count() > 0) {
             held.stop();
         }

@@ -40,7 +40,7 @@ class KeepModelTest {
     @BeforeEach
     void begin() {
         model = new StudyModel(bench.desk);
-        model.choose(Layout.OPERATORS);
+        Chosen.choose(model, Layout.OPERATORS);
         keeping = model.keeping();
     }
 
@@ -111,11 +111,11 @@ class KeepModelTest {
         keepFirst();
         assertThat(model.shown()).contains(ofFile);
         StudyModel another = new StudyModel(bench.desk);
-        another.choose(Layout.OPERATORS);
+        Chosen.choose(another, Layout.OPERATORS);
         assertThat(another.shown()).isEmpty();
         another.showKept("O-1");
         assertThat(another.shown()).contains(ofFile);
-        another.choose(Layout.LABORATORIES);
+        Chosen.choose(another, Layout.LABORATORIES);
         assertThat(another.kept()).isEmpty();
         assertThat(another.opened()).isEmpty();
     }
@@ -249,7 +249,7 @@ class KeepModelTest {
         desk.setPerson("R. Vane");
         StudyModel slow = new StudyModel(desk);
         desk.onChange(slow::update);
-        slow.choose(Layout.OPERATORS);
+        Chosen.choose(slow, Layout.OPERATORS);
         assertThat(slow.kept()).isEmpty();
         while (held.count() > 0) {
             held.end();
@@ -294,8 +294,8 @@ class KeepModelTest {
                 .isTrue();
         assertThat(model.shown().orElseThrow().readings().orElseThrow().isSimulated())
                 .isTrue();
-        model.choose(Layout.LAYERS);
-        model.takeFromBook(false);
+        Chosen.choose(model, Layout.LAYERS);
+        Chosen.takeFromBook(model, false);
         open("l.csv", "day,value\nd1,0.4\nd1,0.5\nd2,0.6\nd2,0.8\n");
         assertThat(model.shown().orElseThrow().shares().orElseThrow().isSimulated())
                 .isTrue();

@@ -26,8 +26,8 @@ class MandelPlotsTest {
 
     private StudyModel opened(Layout kind, String text) throws IOException {
         StudyModel model = new StudyModel(bench.desk);
-        model.choose(kind);
-        model.takeFromBook(false);
+        Chosen.choose(model, kind);
+        Chosen.takeFromBook(model, false);
         model.open(Files.writeString(folder.resolve("v.csv"), text, StandardCharsets.UTF_8), failure -> {
             throw new AssertionError(failure);
         });

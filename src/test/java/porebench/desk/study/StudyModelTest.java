@@ -51,8 +51,8 @@ class StudyModelTest {
 
     private StudyModel opened(Layout kind, String text) throws IOException {
         StudyModel model = model();
-        model.choose(kind);
-        model.takeFromBook(false);
+        Chosen.choose(model, kind);
+        Chosen.takeFromBook(model, false);
         open(model, file(text));
         return model;
     }
@@ -117,19 +117,19 @@ class StudyModelTest {
         trials(1, "6.4", "6.5");
         trials(2, "6.8", "6.9");
         StudyModel model = model();
-        model.chooseLayer(0, Optional.of(TrialLayer.DAY));
-        model.chooseLayer(1, Optional.empty());
-        model.chooseLayer(2, Optional.of(TrialLayer.SOURCES));
-        model.chooseLayer(3, Optional.of(TrialLayer.METER));
+        Chosen.chooseLayer(model, 0, Optional.of(TrialLayer.DAY));
+        Chosen.chooseLayer(model, 1, Optional.empty());
+        Chosen.chooseLayer(model, 2, Optional.of(TrialLayer.SOURCES));
+        Chosen.chooseLayer(model, 3, Optional.of(TrialLayer.METER));
         assertThat(shown(model).shares().orElseThrow().shares())
                 .extracting(ComponentShares.Share::name)
                 .containsExactly("Day", "Sources together", "Meter", "Repeats");
-        model.chooseLayer(3, Optional.of(TrialLayer.DAY));
+        Chosen.chooseLayer(model, 3, Optional.of(TrialLayer.DAY));
         assertThat(model.shown()).isEmpty();
         assertThat(model.problems()).containsExactly("Day is chosen twice: each layer can stand once.");
-        model.chooseLayer(0, Optional.empty());
-        model.chooseLayer(2, Optional.empty());
-        model.chooseLayer(3, Optional.empty());
+        Chosen.chooseLayer(model, 0, Optional.empty());
+        Chosen.chooseLayer(model, 2, Optional.empty());
+        Chosen.chooseLayer(model, 3, Optional.empty());
         assertThat(model.problems()).containsExactly("Choose at least one layer.");
     }
 
@@ -201,7 +201,7 @@ class StudyModelTest {
                                 + " it counts as 0.",
                         "The mean square that F would be held against is 0, so F and p are not shown.");
         assertThat(shown(model).readings().orElseThrow().readings()).hasSize(8);
-        model.keepInteraction(false);
+        Chosen.keepInteraction(model, false);
         assertThat(row(model, "components", "Repeats")).contains("0.400");
         assertThat(row(model, "anova", "Operators")).contains("5.00");
         assertThat(shown(model).remarks())
@@ -217,7 +217,7 @@ class StudyModelTest {
         assertThat(model.problems().get(0)).contains("v.csv", "2", "must be a plain number");
         assertThat(model.problems().get(1)).contains("stands here again");
         assertThat(model.howTo()).contains("operator,sample,repeat,value");
-        model.choose(Layout.LABORATORIES);
+        Chosen.choose(model, Layout.LABORATORIES);
         assertThat(model.problems()).isEmpty();
         assertThat(model.howTo()).contains("laboratory,level,value");
     }
@@ -296,7 +296,7 @@ class StudyModelTest {
     void savesABlankFormThatItReads() throws IOException {
         StudyModel model = model();
         for (Layout kind : Layout.values()) {
-            model.choose(kind);
+            Chosen.choose(model, kind);
             Path form = folder.resolve(model.formName());
             model.saveForm(OutputFile.fresh(form), failure -> {
                 throw new AssertionError(failure);
@@ -310,7 +310,7 @@ class StudyModelTest {
     @Test
     void writesNumbersAsThePersonDoes() throws IOException {
         StudyModel german = new StudyModel(new BenchBook(Locale.GERMANY).desk);
-        german.takeFromBook(false);
+        Chosen.takeFromBook(german, false);
         german.open(
                 Files.writeString(folder.resolve("g.csv"), "day,value\n1,1\n1,2\n2,5\n2,6\n", StandardCharsets.UTF_8),
                 failure -> {
@@ -339,7 +339,7 @@ class StudyModelTest {
         assertThat(model.isFromBook()).isFalse();
         assertThat(model.file()).contains(file);
         assertThat(shown(model).remarks().get(0)).startsWith("3 values");
-        model.takeFromBook(true);
+        Chosen.takeFromBook(model, true);
         assertThat(model.file()).isEmpty();
         assertThat(shown(model).remarks().get(0)).startsWith("4 values");
     }
@@ -349,10 +349,10 @@ class StudyModelTest {
         Path file = file(HEAD + "A,1,1,1\nA,1,2,2\nB,1,1,2\nB,1,2,3\n");
         for (boolean fromBook : List.of(true, false)) {
             StudyModel model = model();
-            model.takeFromBook(fromBook);
-            model.choose(Layout.OPERATORS);
+            Chosen.takeFromBook(model, fromBook);
+            Chosen.choose(model, Layout.OPERATORS);
             open(model, file);
-            model.choose(Layout.LAYERS);
+            Chosen.choose(model, Layout.LAYERS);
             assertThat(model.isFromBook()).isEqualTo(fromBook);
         }
     }
@@ -360,8 +360,8 @@ class StudyModelTest {
     @Test
     void theInteractionIsKeptApartUntilSomebodySaysOtherwise() {
         StudyModel model = model();
-        assertThat(model.isWithInteraction()).isTrue();
-        model.keepInteraction(false);
-        assertThat(model.isWithInteraction()).isFalse();
+        assertThat(model.draft().isYes(StudyModel.INTERACTION)).isTrue();
+        Chosen.keepInteraction(model, false);
+        assertThat(model.draft().isYes(StudyModel.INTERACTION)).isFalse();
     }
 }

@@ -44,7 +44,7 @@ class StudyWorkTest {
     @Test
     void aStudyThatIsOvertakenIsNotShown() {
         model.update();
-        model.choose(Layout.OPERATORS);
+        Chosen.choose(model, Layout.OPERATORS);
         held.end();
         assertThat(model.shown()).isEmpty();
         assertThat(heard).isZero();
@@ -58,7 +58,7 @@ class StudyWorkTest {
         model.update();
         held.end();
         assertThat(model.shown()).isPresent();
-        model.chooseLayer(0, Optional.empty());
+        Chosen.chooseLayer(model, 0, Optional.empty());
         held.stop();
         assertThat(model.shown()).isEmpty();
         assertThat(model.problems()).isEmpty();
