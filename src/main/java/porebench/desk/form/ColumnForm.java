@@ -29,7 +29,6 @@ public final class ColumnForm {
     private final Form form;
     private final Map<String, JComponent> fields = new HashMap<>();
     private final Map<String, JComponent> unitBoxes = new HashMap<>();
-    private final Map<String, Row> rows = new HashMap<>();
     private final Set<String> unitsShown = new HashSet<>();
     private final List<Runnable> pulls = new ArrayList<>();
     private boolean pulling;
@@ -50,7 +49,7 @@ public final class ColumnForm {
      *
      * @param besides what stands behind the box of its units, or in the place of its unit
      */
-    public Row add(Column<?, ?> column, JComponent... besides) {
+    public void add(Column<?, ?> column, JComponent... besides) {
         JComponent field = field(column);
         fields.put(column.field(), field);
         JComponent unit = unit(column);
@@ -65,9 +64,7 @@ public final class ColumnForm {
             }
             unit = all;
         }
-        Row row = form.add(column.field(), model.label(column), field, unit);
-        rows.put(column.field(), row);
-        return row;
+        form.add(column.field(), model.label(column), field, unit);
     }
 
     /** Makes the field of a column that stands outside the rows, and so without its problems. */
@@ -184,7 +181,7 @@ public final class ColumnForm {
 
     /** Shows or hides the row of a column. */
     public void setVisible(Column<?, ?> column, boolean shown) {
-        Objects.requireNonNull(rows.get(column.field()), column.field()).setVisible(shown);
+        form.setVisible(column.field(), shown);
     }
 
     /** Shows the draft in the fields; the caret stays where the text is there already. */

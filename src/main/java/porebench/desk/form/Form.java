@@ -1,9 +1,12 @@
 package porebench.desk.form;
 
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Component;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -17,6 +20,9 @@ import porebench.method.ProblemText;
  * <p>The label text carries its mnemonic as an ampersand before the letter, as in {@code &Batch volume}.
  */
 public final class Form {
+    /** In pixels at 100 %; a longer label, as with the names that people give, ends in dots and says all when pointed at. */
+    private static final int WIDEST_LABEL = 340;
+
     private final JPanel panel =
             new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[pref!][0:pref:,grow,fill][pref!]", ""));
     private final Map<String, Row> rows = new LinkedHashMap<>();
@@ -39,17 +45,16 @@ public final class Form {
      * @param field the component to type in
      * @param unit the unit, or another small component after the field
      */
-    public Row add(String fieldName, String label, JComponent field, JComponent unit) {
+    public void add(String fieldName, String label, JComponent field, JComponent unit) {
         field.setName(fieldName);
         Row row = new Row(field, problemText);
         row.addTo(panel, label(label, field), unit);
         rows.put(fieldName, row);
-        return row;
     }
 
     /** Adds a row whose unit is a plain text, which may be empty. */
-    public Row add(String fieldName, String label, JComponent field, String unit) {
-        return add(fieldName, label, field, new JLabel(unit));
+    public void add(String fieldName, String label, JComponent field, String unit) {
+        add(fieldName, label, field, new JLabel(unit));
     }
 
     /**
@@ -89,5 +94,56 @@ public final class Form {
         List<Problem> others = new ArrayList<>(problems);
         others.removeIf(problem -> rows.containsKey(problem.field()));
         return others;
+    }
+
+    /** Shows or hides the row of a field. */
+    void setVisible(String fieldName, boolean shown) {
+        Objects.requireNonNull(rows.get(fieldName), fieldName).setVisible(shown);
+    }
+
+    /** One row, with the field's problems in words under it. */
+    private static final class Row {
+        private final JComponent field;
+        private final WrappedText message;
+        private final ProblemText problemText;
+        private final List<Component> besides = new ArrayList<>();
+        private boolean visible = true;
+
+        Row(JComponent field, ProblemText problemText) {
+            this.field = field;
+            this.problemText = problemText;
+            message = new WrappedText(field.getName() + ".message", "fieldError");
+            message.setVisible(false);
+        }
+
+        void addTo(JPanel panel, JLabel label, Component unit) {
+            besides.addAll(List.of(label, unit));
+            panel.add(label, "wmin 0, wmax " + WIDEST_LABEL);
+            if (label.getPreferredSize().width > UIScale.scale(WIDEST_LABEL)) {
+                label.setToolTipText(label.getText());
+            }
+            panel.add(field, "growx");
+            panel.add(unit, "wrap");
+            panel.add(message, "skip 1, span 2, growx, wmin 0, hidemode 3, wrap");
+        }
+
+        /** Shows or hides the whole row. */
+        void setVisible(boolean shown) {
+            visible = shown;
+            field.setVisible(shown);
+            besides.forEach(each -> each.setVisible(shown));
+            message.setVisible(shown && !message.getText().isEmpty());
+        }
+
+        /** Shows the problems of this field by outline and words; none takes both away. */
+        void show(List<Problem> problems) {
+            boolean error = Problem.anyError(problems);
+            field.putClientProperty("JComponent.outline", error ? "error" : problems.isEmpty() ? null : "warning");
+            message.putClientProperty("FlatLaf.styleClass", error ? "fieldError" : "fieldWarning");
+            message.setText(
+                    String.join("\n", problems.stream().map(problemText::say).toList()));
+            message.setVisible(visible && !problems.isEmpty());
+            field.repaint();
+        }
     }
 }

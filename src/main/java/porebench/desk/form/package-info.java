@@ -1,5 +1,5 @@
 /**
- * What forms are made of: drafts with undo, typed numbers, units at the edge, fields with their problems under them.
+ * What forms are made of: drafts of columns with undo, typed numbers, units at the edge, fields with their problems under them.
  *
  * <p>Imported by the screens of {@code desk}; knows none of them.
  */

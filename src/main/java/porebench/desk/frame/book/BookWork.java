@@ -46,20 +46,15 @@ public record BookWork(BookCommands commands, Turning turning, Replacing replaci
                 "noBook.demoAnew",
                 Commands.of(texts.get("no-book.demo-anew.action"), replacing::demoAnew),
                 texts.get("no-book.demo-anew"));
-        page.add("noBook.open", Commands.of(texts.get("menu.open"), turning::open), texts.get("no-book.open"));
-        page.add("noBook.new", Commands.of(texts.get("menu.new"), turning::begin), texts.get("no-book.new"));
-        page.add(
-                "noBook.restore",
-                Commands.of(texts.get("menu.restore"), replacing::restore),
-                texts.get("no-book.restore"));
-        page.add(
-                "noBook.rebuild",
-                Commands.of(texts.get("menu.rebuild"), replacing::rebuild),
-                texts.get("no-book.rebuild"));
-        page.add(
-                "noBook.training",
-                Commands.of(texts.get("menu.training.new"), turning::beginTraining),
-                texts.get("no-book.training"));
-        page.add("noBook.demo", Commands.of(texts.get("menu.demo"), turning::openDemo), texts.get("no-book.demo"));
+        offer(page, texts, "open", "menu.open", turning::open);
+        offer(page, texts, "new", "menu.new", turning::begin);
+        offer(page, texts, "restore", "menu.restore", replacing::restore);
+        offer(page, texts, "rebuild", "menu.rebuild", replacing::rebuild);
+        offer(page, texts, "training", "menu.training.new", turning::beginTraining);
+        offer(page, texts, "demo", "menu.demo", turning::openDemo);
+    }
+
+    private static void offer(NoBookPage page, Texts texts, String name, String key, Runnable doing) {
+        page.add("noBook." + name, Commands.of(texts.get(key), doing), texts.get("no-book." + name));
     }
 }
