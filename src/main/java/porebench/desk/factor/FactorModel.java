@@ -30,7 +30,6 @@ import porebench.record.CardPrint;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.RecordKind;
-import porebench.record.book.Version;
 import porebench.record.book.Belonging;
 import porebench.record.book.Draft;
 import porebench.record.book.Version;

@@ -112,9 +112,9 @@ final class SignalWords {
     }
 
     /** Says some changes in a few words, such as {@code B-1, B-2 calibrated}. */
-    String changes(List<Change> changes) {
-        Map<Change.Of, String> ids = new EnumMap<>(Change.Of.class);
-        for (Change change : changes) {
+    String changes(List<HistoryChange> changes) {
+        Map<HistoryChange.Of, String> ids = new EnumMap<>(HistoryChange.Of.class);
+        for (HistoryChange change : changes) {
             ids.merge(
                     change.of(),
                     change.id(),
@@ -125,7 +125,7 @@ final class SignalWords {
                 .collect(Collectors.joining("; "));
     }
 
-    private static String key(Change.Of of) {
+    private static String key(HistoryChange.Of of) {
         return switch (of) {
             case SOURCE -> "change.source";
             case MIX -> "change.mix";

@@ -25,7 +25,6 @@ import porebench.quantity.MassUnit;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
 import porebench.record.book.Version;
-import porebench.record.book.Version;
 import porebench.record.column.Column;
 import porebench.record.id.MeterId;
 

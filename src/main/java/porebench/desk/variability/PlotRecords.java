@@ -13,7 +13,6 @@ import porebench.evidence.JudgedDetermination;
 import porebench.method.trial.DeterminationSummary;
 import porebench.record.Determination;
 import porebench.record.FactorIssue;
-import porebench.record.Trial;
 import porebench.record.book.Version;
 
 /** Turns evidence into what the plots show. */

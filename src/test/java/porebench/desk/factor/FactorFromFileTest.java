@@ -29,7 +29,6 @@ import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.Grounds;
 import porebench.record.Samples;
-import porebench.record.book.Stamp;
 import porebench.record.book.LabBook;
 import porebench.record.book.Stamp;
 import porebench.record.column.FactorIssueColumns;

@@ -14,7 +14,6 @@ import porebench.evidence.TimeBook;
 import porebench.exchange.CsvSheets;
 import porebench.print.PdfPress;
 import porebench.record.book.LabBook;
-import porebench.record.book.LabBook;
 import porebench.statistics.control.PhasedChart;
 import porebench.statistics.control.RunRule;
 import porebench.store.SqliteShelf;

@@ -13,8 +13,8 @@ import porebench.desk.form.DraftReader;
 import porebench.desk.form.TypedDraft;
 import porebench.method.Texts;
 import porebench.record.Laboratory;
-import porebench.record.book.Version;
 import porebench.record.book.Draft;
+import porebench.record.book.Version;
 import porebench.record.column.Column;
 import porebench.record.column.LaboratoryColumns;
 

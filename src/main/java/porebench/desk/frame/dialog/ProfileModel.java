@@ -18,8 +18,8 @@ import porebench.method.Profile;
 import porebench.method.Texts;
 import porebench.method.profile.Profiles;
 import porebench.record.LaboratoryProfile;
-import porebench.record.book.Version;
 import porebench.record.book.Draft;
+import porebench.record.book.Version;
 import porebench.record.column.Column;
 import porebench.record.column.ProfileColumns;
 
@@ -81,7 +81,7 @@ public final class ProfileModel extends DraftModel {
 
     /** Returns the column that says whether a figure was changed, and so is the laboratory's own. */
     private static Column<ProfileColumns.Named, Boolean> isChanged(FigureName name) {
-        return Column.<ProfileColumns.Named>mark("own", any -> false).called("own." + name.key());
+        return Column.<ProfileColumns.Named>mark("own", any -> false).called("own." + name.symbol());
     }
 
     /** Returns every figure as typed. */
