@@ -45,6 +45,7 @@ class SourceTreeTest {
             "porebench.desk.register",
             "porebench.desk.sample",
             "porebench.desk.study",
+            "porebench.desk.table",
             "porebench.desk.trial",
             "porebench.desk.variability",
             "porebench.evidence",

@@ -3,6 +3,7 @@ package porebench.desk.budget;
 import java.awt.event.HierarchyEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -18,6 +19,8 @@ import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.Typing;
 import porebench.desk.form.WrappedText;
+import porebench.desk.table.RowTable;
+import porebench.desk.table.ShownColumn;
 import porebench.method.Texts;
 import porebench.method.budget.BudgetResult;
 import porebench.record.id.MeterId;
@@ -25,6 +28,7 @@ import porebench.record.id.MeterId;
 /** The section of the budget: verdict, what is missing, plot, table, totals, and a reading from the field. */
 final class BudgetPanel {
     private static final int PLOT_HEIGHT = 320;
+    private static final int[] WIDTHS = {165, 105, 125, 92, 78, 68, 62, 190};
     private static final int READING_COLUMNS = 8;
 
     private final BudgetModel model;
@@ -33,7 +37,7 @@ final class BudgetPanel {
     private final WrappedText verdict = new WrappedText("budget.verdict", "h3");
     private final ProblemLines omissions;
     private final PlotPanel plot;
-    private final BudgetTable table;
+    private final RowTable<List<String>> table;
     private final JPanel totals =
             new JPanel(new MigLayout("insets 0, fillx, wrap 3, gapy 7", "[]18[]18[grow,fill]", "[top]"));
     private final JPanel below = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
@@ -67,14 +71,14 @@ final class BudgetPanel {
                         model::pictureName,
                         model::subject,
                         model.desk()::isTraining));
-        table = new BudgetTable(texts);
+        table = new RowTable<>("budgetLines", texts.get("section.budget"), columns(texts));
         meter = Choices.of("budget.meter", List.of(), this::said, this::choose);
         panel.add(title("section.budget", "h2"));
         panel.add(verdict, "wmin 0");
         panel.add(omissions.panel(), "wmin 0");
         panel.add(below, "wmin 0");
         below.add(plot.component(), "wmin 0, gaptop 10");
-        below.add(table.component(), "wmin 0, gaptop 12");
+        below.add(table.scrolled(), "wmin 0, gaptop 12");
         below.add(totals, "wmin 0, gaptop 6");
         below.add(field(), "wmin 0, gaptop 18");
         panel.addHierarchyListener(event -> {
@@ -89,6 +93,18 @@ final class BudgetPanel {
                 SwingUtilities.invokeLater(this::showSoon);
             }
         });
+    }
+
+    private static List<ShownColumn<List<String>>> columns(Texts texts) {
+        List<String> keys =
+                List.of("part", "value", "uncertainty", "sensitivity", "contribution", "share", "degrees", "origin");
+        return IntStream.range(0, keys.size())
+                .mapToObj(at -> {
+                    ShownColumn<List<String>> column =
+                            new ShownColumn<>(texts.get("heading." + keys.get(at)), WIDTHS[at], cells -> cells.get(at));
+                    return at > 0 && at < keys.size() - 1 ? column.number() : column;
+                })
+                .toList();
     }
 
     private JPanel field() {
@@ -158,7 +174,9 @@ final class BudgetPanel {
     private void show(BudgetResult one) {
         BudgetWords words = model.words();
         model.bars().ifPresent(bars -> plot.view().show(bars, Looks.now()));
-        table.show(one.budget(), words);
+        table.show(one.budget().lines().stream()
+                .map(line -> words.row(one.budget(), line))
+                .toList());
         totals.removeAll();
         List<BudgetWords.Line> lines = model.totals();
         for (int i = 0; i < lines.size(); i++) {

@@ -4,6 +4,7 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -14,11 +15,14 @@ import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
 import porebench.desk.Screen;
 import porebench.desk.form.Commands;
+import porebench.desk.form.Days;
 import porebench.desk.form.Form;
 import porebench.desk.form.History;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
+import porebench.desk.table.RowTable;
+import porebench.desk.table.ShownColumn;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorState;
 import porebench.method.Problem;
@@ -46,7 +50,7 @@ public final class FactorPage implements Screen {
     private final WrappedText dates = new WrappedText("factor.dates", "quiet");
     private final ProblemLines changes;
     private final IssueForm form;
-    private final HistoryTable history;
+    private final RowTable<FactorIssue> history;
     private final CardPanel card;
 
     public FactorPage(DeskModel desk) {
@@ -56,7 +60,11 @@ public final class FactorPage implements Screen {
         actions = new FactorActions(desk, model, panel);
         changes = new ProblemLines("factor.changes", desk.tools().problemText());
         form = new IssueForm(desk, model, actions);
-        history = new HistoryTable(model, texts, this::refresh);
+        history = new RowTable<>("factor.history", texts.get("history.title"), columns());
+        history.onSelect(chosen -> chosen.ifPresent(issue -> {
+            model.look(issue.revision());
+            refresh();
+        }));
         card = new CardPanel(desk, model, actions);
         JPanel left = new JPanel(new MigLayout("insets 0, fillx, hidemode 3, wrap 1", "[grow,fill]"));
         left.setOpaque(false);
@@ -68,7 +76,7 @@ public final class FactorPage implements Screen {
         left.add(changes.panel(), "wmin 0");
         left.add(form.component(), "wmin 0, gaptop 20");
         left.add(historyHead(), "wmin 0, gaptop 20");
-        left.add(history.component(), "wmin 0");
+        left.add(history.scrolled(), "wmin 0");
         panel.add(left, "growx, pushx, wmin 0");
         panel.add(card, "top");
         arrange(true);
@@ -94,6 +102,28 @@ public final class FactorPage implements Screen {
         layout.setColumnConstraints(beside ? "[grow,fill,0::]24[]" : "[grow,fill,0::]");
         layout.setComponentConstraints(card, beside ? "top" : "newline, gaptop 24, growx 0");
         panel.revalidate();
+    }
+
+    private List<ShownColumn<FactorIssue>> columns() {
+        return List.of(
+                new ShownColumn<>(texts.get("history.revision"), 50, issue -> Integer.toString(issue.revision())),
+                new ShownColumn<>(
+                        texts.get("history.action"),
+                        90,
+                        issue -> texts.get("action." + issue.action().name())),
+                new ShownColumn<>(
+                        texts.get("history.factor"),
+                        80,
+                        issue -> texts.get(
+                                "history.percent", desk.tools().numbers().show(issue.factorPercent()))),
+                new ShownColumn<>(texts.get("history.from"), 100, issue -> Days.show(issue.inForceFrom())),
+                new ShownColumn<>(
+                        texts.get("history.recheck"),
+                        100,
+                        issue -> issue.isIssue() ? Days.show(issue.recheckBy()) : ""),
+                new ShownColumn<>(texts.get("history.issued"), 120, FactorIssue::issuedBy),
+                new ShownColumn<>(texts.get("history.approved"), 120, FactorIssue::approvedBy),
+                new ShownColumn<>(texts.get("history.reason"), 260, FactorIssue::reason));
     }
 
     private JPanel historyHead() {
@@ -142,7 +172,10 @@ public final class FactorPage implements Screen {
                 .orElse(""));
         changes.show(inForce.map(this::changes).orElse(List.of()));
         form.refresh();
-        history.refresh();
+        history.show(model.revisions().stream()
+                .sorted(Comparator.comparing(FactorIssue::revision).reversed())
+                .toList());
+        history.select(issue -> model.looked().filter(issue::equals).isPresent());
         card.refresh();
         actions.refresh();
     }

@@ -157,6 +157,11 @@ final class CalibrationWords {
                 limit);
     }
 
+    /** Says whether something passes. */
+    String verdict(boolean passes) {
+        return texts.get(passes ? "verdict.passes" : "verdict.fails");
+    }
+
     /** Returns a bowl volume with its unit. */
     String volume(Volume volume) {
         return bare(volume) + " " + bowlUnit().symbol();

@@ -1,7 +1,5 @@
 package porebench.desk.meter;
 
-import java.awt.event.InputEvent;
-import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +11,6 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import porebench.chart.PlotView;
@@ -22,11 +19,11 @@ import porebench.desk.form.Choices;
 import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
-import porebench.desk.form.PartRows;
-import porebench.desk.form.PartTable;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
+import porebench.desk.table.PartTable;
+import porebench.desk.table.RowTable;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
@@ -52,8 +49,6 @@ final class EntryPanel {
     private final WrappedText refusal = new WrappedText("entry.refusal", "fieldError");
     private final List<ColumnForm> forms;
     private final JComboBox<String> fillUnit;
-    private final PartRows fillRows;
-    private final PartRows pointRows;
     private final PartTable fills;
     private final PartTable points;
     private final ProblemLines fillLines;
@@ -80,14 +75,20 @@ final class EntryPanel {
                 .toList();
         fillUnit = Choices.of("bowl.fillsUnit", CalibrationFields.MASS_UNITS, symbol -> symbol, this::chooseFillUnit);
         fillUnit.getAccessibleContext().setAccessibleName(entry.unitName(CalibrationColumns.FILLS));
-        fillRows =
-                new PartRows(entry.fills(), CalibrationColumns.OF_FILL.columns().all());
-        fills = new PartTable("bowl.fills", entry.fills(), fillRows, WIDTHS, problemText);
-        fills.getAccessibleContext().setAccessibleName(texts.get("section.fills"));
-        pointRows = new PartRows(
-                entry.points(), CalibrationColumns.OF_POINT.columns().all());
-        points = new PartTable("dial.points", entry.points(), pointRows, WIDTHS, problemText);
-        points.getAccessibleContext().setAccessibleName(texts.get("section.points"));
+        fills = new PartTable(
+                "bowl.fills",
+                texts.get("section.fills"),
+                entry.fills(),
+                CalibrationColumns.OF_FILL.columns().all(),
+                WIDTHS,
+                problemText);
+        points = new PartTable(
+                "dial.points",
+                texts.get("section.points"),
+                entry.points(),
+                CalibrationColumns.OF_POINT.columns().all(),
+                WIDTHS,
+                problemText);
         fillLines = new ProblemLines("bowl.fills.problems", problemText);
         pointLines = new ProblemLines("dial.points.problems", problemText);
         otherLines = new ProblemLines("entry.problems", problemText);
@@ -130,16 +131,17 @@ final class EntryPanel {
                 new TallPanel(new MigLayout("insets 0 2 12 8, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0::]"));
         left.add(forms.get(0).panel());
         left.add(otherLines.panel(), "wmin 0");
-        left.add(tableHead("section.fills", fills, "fills.remove", entry.fills(), fillUnit), "gaptop 14");
+        left.add(tableHead("section.fills", fills.table(), "fills.remove", entry.fills(), fillUnit), "gaptop 14");
         left.add(quiet("hint.fills"), "wmin 0");
-        left.add(fills.scrolled());
+        left.add(fills.table().scrolled());
         left.add(fillLines.panel(), "wmin 0");
         left.add(forms.get(1).panel());
         dialSection.add(title("section.dial"), "gaptop 14");
         dialSection.add(forms.get(2).panel());
-        dialSection.add(tableHead("section.points", points, "points.remove", entry.points(), new JLabel()), "gaptop 6");
+        dialSection.add(
+                tableHead("section.points", points.table(), "points.remove", entry.points(), new JLabel()), "gaptop 6");
         dialSection.add(quiet("hint.points"), "wmin 0");
-        dialSection.add(points.scrolled());
+        dialSection.add(points.table().scrolled());
         dialSection.add(pointLines.panel(), "wmin 0");
         dialSection.add(forms.get(3).panel());
         left.add(dialSection);
@@ -152,7 +154,7 @@ final class EntryPanel {
         return scroll;
     }
 
-    private JPanel tableHead(String key, PartTable table, String remove, TypedRows rows, JComponent unit) {
+    private JPanel tableHead(String key, RowTable<?> table, String remove, TypedRows rows, JComponent unit) {
         JPanel head = new JPanel(new MigLayout("insets 0, fillx", "[grow,0::][]8[]"));
         JLabel title = title(key);
         title.setLabelFor(table);
@@ -163,7 +165,7 @@ final class EntryPanel {
     }
 
     /** Makes the command that takes the selected row away; control and delete do so too. */
-    private Action remover(PartTable table, TypedRows rows) {
+    private Action remover(RowTable<?> table, TypedRows rows) {
         Action remove = Commands.of(texts.get("action.remove-row"), () -> {
             table.finishTyping();
             int row = table.getSelectedRow();
@@ -171,9 +173,7 @@ final class EntryPanel {
             rows.remove(row);
             table.changeSelection(row, column, false, false);
         });
-        table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
-                .put(KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, InputEvent.CTRL_DOWN_MASK), remove);
-        table.getActionMap().put(remove, remove);
+        table.on("ctrl DELETE", remove);
         remove.setEnabled(false);
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.getSelectionModel()
@@ -205,8 +205,8 @@ final class EntryPanel {
 
     /** Takes over what is being typed in a cell. */
     void finishTyping() {
-        fills.finishTyping();
-        points.finishTyping();
+        fills.table().finishTyping();
+        points.table().finishTyping();
     }
 
     void focusFirst() {
@@ -220,8 +220,8 @@ final class EntryPanel {
         }
         forms.forEach(ColumnForm::pull);
         fillUnit.setSelectedItem(entry.draft().unit(CalibrationColumns.FILLS));
-        show(fills, fillRows);
-        show(points, pointRows);
+        fills.refresh();
+        points.refresh();
         MeterType type = entry.story().orElseThrow().meter().value().type();
         dialSection.setVisible(type == MeterType.B);
         columnSection.setVisible(type == MeterType.A);
@@ -239,12 +239,6 @@ final class EntryPanel {
                         "entry.new",
                         entry.story().orElseThrow().meter().value().id().text())));
         showResults();
-    }
-
-    private static void show(PartTable table, PartRows rows) {
-        rows.draftChanged();
-        table.revalidate();
-        table.repaint();
     }
 
     private void place(List<Problem> problems) {

@@ -17,6 +17,8 @@ import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.TextLink;
 import porebench.desk.form.WrappedText;
+import porebench.desk.table.RowTable;
+import porebench.evidence.JudgedCalibration;
 import porebench.method.MeterType;
 import porebench.method.Texts;
 import porebench.record.id.CalibrationId;
@@ -46,7 +48,8 @@ final class StoryPanel {
     private final JTextField used = new JTextField();
     private final TextLink usedLink;
     private final WrappedText usedSentence = new WrappedText("meter.used", "");
-    private final HistoryTable history;
+    private final RowTable<JudgedCalibration> history;
+    private final JComponent historyTable;
     private final WrappedText noHistory = new WrappedText("meter.noHistory", "quiet");
     private final DetailsPanel details;
     private final PlotPanel dialPlot;
@@ -60,7 +63,10 @@ final class StoryPanel {
         this.texts = model.texts();
         concerns = new ProblemLines("meter.concerns", model.desk().tools().problemText());
         chooser = Choices.of("meter.choose", List.<MeterId>of(), MeterId::text, this::choose);
-        history = new HistoryTable(model);
+        history = CalibrationTable.of(model);
+        history.onSelect(chosen ->
+                chosen.ifPresent(one -> model.choose(one.calibration().value().id())));
+        historyTable = history.scrolled();
         details = new DetailsPanel(model);
         dialPlot = plot("dial", DIAL_HEIGHT, texts.get("plot.dial"));
         bowlPlot = plot("bowl", BOWL_HEIGHT, texts.get("plot.bowl"));
@@ -75,7 +81,7 @@ final class StoryPanel {
         panel.add(told, "wmin 0");
         panel.add(historyHead(actions, printing), "gaptop 10");
         panel.add(noHistory, "wmin 0");
-        panel.add(history.component(), "wmin 0");
+        panel.add(historyTable, "wmin 0");
         panel.add(details.component(), "wmin 0");
         panel.add(dialPlot.component(), "gaptop 10, wmin 0");
         panel.add(elevationPlot.component(), "gaptop 10, wmin 0");
@@ -216,8 +222,9 @@ final class StoryPanel {
         boolean isEmpty = model.calibrations().isEmpty();
         noHistory.setText(texts.get("history.none"));
         noHistory.setVisible(isEmpty);
-        history.component().setVisible(!isEmpty);
-        history.refresh();
+        historyTable.setVisible(!isEmpty);
+        history.show(model.calibrations());
+        history.select(one -> model.chosen().filter(one::equals).isPresent());
         details.refresh();
         showPlots();
         panel.revalidate();

@@ -2,8 +2,8 @@ package porebench.desk.meter;
 
 import java.util.ArrayList;
 import java.util.List;
-import porebench.desk.form.PartModel;
 import porebench.desk.form.TypedDraft;
+import porebench.desk.table.PartModel;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.MeterCalibration;

@@ -1,27 +1,25 @@
 package porebench.desk.mix;
 
 import java.awt.CardLayout;
-import java.awt.event.InputEvent;
-import java.awt.event.KeyEvent;
 import java.util.List;
-import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
 import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Commands;
-import porebench.desk.form.PartRows;
-import porebench.desk.form.PartTable;
+import porebench.desk.form.Days;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
+import porebench.desk.table.PartTable;
+import porebench.desk.table.VersionsTable;
 import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.method.Texts;
+import porebench.record.MixDesign;
 import porebench.record.column.MixColumns;
 
 /** The mix design page as it is seen. */
@@ -39,10 +37,9 @@ final class MixPanel implements MixActions.Rows {
     private final WrappedText refusal = new WrappedText("mix.refusal", "fieldError");
     private final ColumnForm form;
     private final FiguresPanel figures;
-    private final PartRows rows;
     private final PartTable table;
     private final ProblemLines lines;
-    private final VersionsTable versions;
+    private final VersionsTable<MixDesign> versions;
     private final JLabel versionsHeading;
     private final MixActions actions;
 
@@ -53,21 +50,27 @@ final class MixPanel implements MixActions.Rows {
         actions = new MixActions(model, page, this);
         form = new ColumnForm(model, desk.tools().problemText()).addAll(MixFields.ALL);
         figures = new FiguresPanel(texts, desk.tools().numbers());
-        rows = new PartRows(model, MixColumns.OF_CONSTITUENT.all());
-        table = new PartTable("constituents", model, rows, WIDTHS, desk.tools().problemText());
-        table.setRowSelectionAllowed(true);
-        table.getAccessibleContext().setAccessibleName(texts.get("section.constituents"));
-        table.getColumnModel()
-                .getColumn(rows.indexOf(MixColumns.SOURCE.field()))
-                .setCellEditor(new SourceEditor(model));
+        table = new PartTable(
+                "constituents",
+                texts.get("section.constituents"),
+                model,
+                MixColumns.OF_CONSTITUENT.all(),
+                WIDTHS,
+                desk.tools().problemText());
+        table.edit(MixColumns.SOURCE, new SourceEditor(model));
         lines = new ProblemLines("constituents.problems", desk.tools().problemText());
-        versions = new VersionsTable(model, desk.tools().zone());
+        versions = new VersionsTable<>(
+                "versions",
+                texts.locale(),
+                desk.tools().zone(),
+                false,
+                (before, after) -> String.join(", ", model.changes(before, after)));
         versionsHeading = heading2("section.versions");
-        table.getSelectionModel().addListSelectionListener(event -> actions.refresh(selected()));
-        key(table, KeyStroke.getKeyStroke(KeyEvent.VK_INSERT, 0), actions.addRow);
-        key(table, KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, InputEvent.CTRL_DOWN_MASK), actions.removeRow);
-        key(table, KeyStroke.getKeyStroke(KeyEvent.VK_UP, InputEvent.ALT_DOWN_MASK), actions.moveUp);
-        key(table, KeyStroke.getKeyStroke(KeyEvent.VK_DOWN, InputEvent.ALT_DOWN_MASK), actions.moveDown);
+        table.table().getSelectionModel().addListSelectionListener(event -> actions.refresh(selected()));
+        table.table().on("INSERT", actions.addRow);
+        table.table().on("ctrl DELETE", actions.removeRow);
+        table.table().on("alt UP", actions.moveUp);
+        table.table().on("alt DOWN", actions.moveDown);
         cards.setName("mix");
         cards.add(empty(), EMPTY);
         cards.add(design(), DESIGN);
@@ -111,7 +114,7 @@ final class MixPanel implements MixActions.Rows {
         buttons.add(Commands.button("constituents.up", actions.moveUp));
         buttons.add(Commands.button("constituents.down", actions.moveDown));
         page.add(buttons, "gaptop 16");
-        page.add(table.scrolled());
+        page.add(table.table().scrolled());
         page.add(lines.panel(), "wmin 0");
         WrappedText keys = new WrappedText("constituents.keys", "quiet");
         keys.setText(texts.get("keys"));
@@ -127,14 +130,9 @@ final class MixPanel implements MixActions.Rows {
         return label;
     }
 
-    private static void key(JComponent over, KeyStroke keys, Action action) {
-        over.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(keys, action);
-        over.getActionMap().put(action, action);
-    }
-
     /** Takes over what is being typed in a cell. */
     void finishTyping() {
-        table.finishTyping();
+        table.table().finishTyping();
     }
 
     /** Puts the cursor where a new mix design begins. */
@@ -144,15 +142,15 @@ final class MixPanel implements MixActions.Rows {
 
     @Override
     public int selected() {
-        return table.getSelectedRow();
+        return table.table().getSelectedRow();
     }
 
     @Override
     public void select(int row) {
-        if (row >= 0 && row < rows.getRowCount()) {
-            int column = Math.max(0, table.getSelectedColumn());
-            table.changeSelection(row, column, false, false);
-            table.requestFocusInWindow();
+        if (row >= 0 && row < model.rows().size()) {
+            int column = Math.max(0, table.table().getSelectedColumn());
+            table.table().changeSelection(row, column, false, false);
+            table.table().requestFocusInWindow();
         }
     }
 
@@ -161,12 +159,11 @@ final class MixPanel implements MixActions.Rows {
         CardLayout layout = (CardLayout) cards.getLayout();
         layout.show(cards, model.isEmpty() ? EMPTY : DESIGN);
         showFields();
-        rows.draftChanged();
+        table.refresh();
         List<Problem> problems = model.shownProblems();
         lines.show(form.show(problems));
         figures.show(model.reading().figures(), desk.units(), model.draft().isYes(MixColumns.WET_SIEVED));
-        table.repaint();
-        versions.refresh();
+        versions.show(model.versions());
         versionsHeading.setVisible(model.base().isPresent());
         versions.component().setVisible(model.base().isPresent());
         actions.refresh(selected());
@@ -202,7 +199,7 @@ final class MixPanel implements MixActions.Rows {
                         "state.saved",
                         Integer.toString(version.number()),
                         version.stamp().who(),
-                        versions.say(version)))
+                        Days.show(version.stamp().at(), desk.tools().zone())))
                 .orElseGet(() -> texts.get("state.new"));
         boolean changed = model.base().isPresent() && model.history().isChanged();
         standing.setText(changed ? saved + " " + texts.get("state.changed") : saved);

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import porebench.desk.DeskModel;
 import porebench.desk.StateMark;
+import porebench.desk.form.History;
+import porebench.desk.table.ShownColumn;
 import porebench.method.Texts;
 import porebench.record.Equipment;
 
@@ -27,12 +29,11 @@ public final class EquipmentPage extends RecordPage<Equipment> {
     private static List<ShownColumn<Equipment>> columns(EquipmentModel model) {
         Texts texts = model.texts();
         return List.of(
-                new ShownColumn<>(texts.get("equipment.id.plain"), 58, Equipment::recordId),
-                new ShownColumn<>(
-                        texts.get("equipment.state.heading"),
-                        112,
-                        model::stateWords,
-                        Optional.of(piece -> new StateMark(model.state(piece), MARK_SIDE))),
+                new ShownColumn<>(texts.get("equipment.id.plain"), 58, Equipment::recordId)
+                        .sortedBy(Equipment::recordId),
+                new ShownColumn<>(texts.get("equipment.state.heading"), 112, model::stateWords)
+                        .mark((piece, selected) -> new StateMark(model.state(piece), MARK_SIDE))
+                        .sortedBy(model::state),
                 new ShownColumn<>(texts.get("equipment.due"), 88, model::standingDueWords),
                 new ShownColumn<>(texts.get("equipment.type.plain"), 112, piece -> model.typeWords(piece.type())),
                 new ShownColumn<>(texts.get("equipment.division.short"), 92, model::divisionWords),

@@ -6,6 +6,8 @@ import java.util.function.Consumer;
 import porebench.desk.DeskModel;
 import porebench.desk.StateMark;
 import porebench.desk.form.Commands;
+import porebench.desk.form.History;
+import porebench.desk.table.ShownColumn;
 import porebench.method.Texts;
 import porebench.record.Meter;
 import porebench.record.id.MeterId;
@@ -39,12 +41,10 @@ public final class MetersPage extends RecordPage<Meter> {
     private static List<ShownColumn<Meter>> columns(MetersModel model) {
         Texts texts = model.texts();
         return List.of(
-                new ShownColumn<>(texts.get("meter.id.plain"), 44, Meter::recordId),
-                new ShownColumn<>(
-                        texts.get("meter.state.heading"),
-                        148,
-                        model::stateWords,
-                        Optional.of(meter -> new StateMark(model.state(meter), MARK_SIDE))),
+                new ShownColumn<>(texts.get("meter.id.plain"), 44, Meter::recordId).sortedBy(Meter::recordId),
+                new ShownColumn<>(texts.get("meter.state.heading"), 148, model::stateWords)
+                        .mark((meter, selected) -> new StateMark(model.state(meter), MARK_SIDE))
+                        .sortedBy(model::state),
                 new ShownColumn<>(texts.get("meter.due"), 94, model::nextDueWords),
                 new ShownColumn<>(
                         texts.get("meter.type.plain"), 46, meter -> meter.type().name()),

@@ -8,6 +8,7 @@ import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Screen;
 import porebench.desk.form.History;
+import porebench.desk.table.ShownColumn;
 import porebench.method.Texts;
 import porebench.record.Kept;
 

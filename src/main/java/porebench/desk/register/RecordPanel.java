@@ -4,23 +4,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.IntStream;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JTable;
-import javax.swing.KeyStroke;
-import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Commands;
-import porebench.desk.form.HeadingWidth;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
-import porebench.desk.form.WideTable;
 import porebench.desk.form.WrappedText;
+import porebench.desk.table.RowTable;
+import porebench.desk.table.ShownColumn;
+import porebench.desk.table.VersionsTable;
 import porebench.method.Texts;
 import porebench.record.Kept;
 import porebench.record.book.Version;
@@ -36,18 +33,17 @@ final class RecordPanel<T extends Kept> {
     private final String what;
     private final ColumnForm fields;
     private final Supplier<String> note;
-    private final Rows<T> rows;
-    private final JTable table;
+    private final RowTable<T> table;
     private final JLabel heading = new JLabel();
     private final WrappedText empty;
     private final WrappedText noteText;
     private final JPanel effectsBox = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill]"));
     private final WrappedText effects;
     private final ProblemLines problems;
-    private final VersionsPanel<T> versions;
+    private final VersionsTable<T> versions;
+    private final JLabel versionsTitle;
     private final RecordActions actions;
     private final Optional<Action> open;
-    private boolean showing;
 
     /**
      * Makes the panel.
@@ -72,15 +68,23 @@ final class RecordPanel<T extends Kept> {
                 .addAll(model.columns().all());
         this.note = note;
         this.actions = actions;
-        rows = new Rows<>(columns);
-        table = new WideTable(what + ".table", rows);
+        table = new RowTable<>(what + ".table", texts.get(what + ".title"), columns);
+        table.onSelect(chosen -> chosen.ifPresent(record -> {
+            choose.accept(record.recordId());
+            refresh();
+        }));
         empty = new WrappedText(what + ".empty", "quiet");
         noteText = new WrappedText(what + ".note", "quiet");
         effects = new WrappedText(what + ".effects", "caution");
         problems = new ProblemLines(what + ".problems", model.desk().tools().problemText());
-        versions = new VersionsPanel<>(model, what);
-        setUpTable(columns, choose);
-        open.ifPresent(this::openBy);
+        versions = new VersionsTable<>(
+                what + ".versions",
+                texts.locale(),
+                model.desk().tools().zone(),
+                true,
+                (before, after) -> String.join("\n", model.changes(before, after)));
+        versionsTitle = new JLabel(texts.get("version.title"));
+        open.ifPresent(action -> table.on("ENTER", action));
         this.open = open;
         panel.setName(what + ".register");
         panel.add(head(), "spanx 2, growx, wrap");
@@ -117,6 +121,7 @@ final class RecordPanel<T extends Kept> {
         TallPanel right = new TallPanel(new MigLayout(
                 "insets 0 0 8 4, fillx, wrap 1, hidemode 3", "[grow,fill,0::]", "[]10[]10[]10[]10[]14[]10[]"));
         heading.putClientProperty(STYLE, "h2");
+        versionsTitle.putClientProperty(STYLE, "h2");
         effectsBox.setOpaque(false);
         effectsBox.add(effects, "wmin 0");
         JPanel buttons = new JPanel(new MigLayout("insets 0, gap 10", "[][]"));
@@ -131,63 +136,20 @@ final class RecordPanel<T extends Kept> {
         right.add(effectsBox, "wmin 0");
         right.add(buttons);
         right.add(noteText, "wmin 0");
+        right.add(versionsTitle);
         right.add(versions.component(), "wmin 0");
         JScrollPane scroll = right.scrolled();
         scroll.setName(what + ".record");
         return scroll;
     }
 
-    private void setUpTable(List<ShownColumn<T>> columns, Consumer<String> choose) {
-        table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        table.getAccessibleContext().setAccessibleName(texts.get(what + ".title"));
-        Rows.alignHeadings(table);
-        for (int column = 0; column < columns.size(); column++) {
-            HeadingWidth.set(table, column, columns.get(column).width());
-        }
-        for (int column = 0; column < columns.size(); column++) {
-            if (columns.get(column).mark().isPresent()) {
-                table.getColumnModel()
-                        .getColumn(column)
-                        .setCellRenderer(
-                                new MarkCell<>(rows, columns.get(column).mark().get()));
-            }
-        }
-        table.getSelectionModel().addListSelectionListener(event -> {
-            int row = table.getSelectedRow();
-            if (!showing && !event.getValueIsAdjusting() && row >= 0) {
-                choose.accept(rows.at(row).recordId());
-                refresh();
-            }
-        });
-    }
-
-    private void openBy(Action action) {
-        table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), what);
-        table.getActionMap().put(what, action);
-    }
-
     /** Shows the register and the draft as they are. */
     void refresh() {
-        showing = true;
         List<T> records = model.rows().stream().map(Version::value).toList();
-        if (!records.equals(rows.shown())) {
-            rows.show(records);
-        } else {
-            table.repaint();
-        }
-        Optional<Integer> selected = model.base()
-                .flatMap(version -> IntStream.range(0, records.size())
-                        .filter(row -> records.get(row)
-                                .recordId()
-                                .equals(version.value().recordId()))
-                        .boxed()
-                        .findFirst());
-        if (selected.isEmpty()) {
-            table.clearSelection();
-        } else if (table.getSelectedRow() != selected.get()) {
-            table.setRowSelectionInterval(selected.get(), selected.get());
-        }
-        showing = false;
+        table.show(records);
+        table.select(record -> model.base()
+                .filter(version -> version.value().recordId().equals(record.recordId()))
+                .isPresent());
         empty.setVisible(records.isEmpty());
         heading.setText(model.base()
                 .map(version ->
@@ -200,7 +162,9 @@ final class RecordPanel<T extends Kept> {
         effectsBox.setVisible(untrue.isPresent());
         noteText.setText(note.get());
         noteText.setVisible(!noteText.getText().isBlank());
-        versions.refresh();
+        versions.show(model.versions());
+        versionsTitle.setVisible(!model.isNew());
+        versions.component().setVisible(!model.isNew());
         actions.refresh();
         open.ifPresent(action -> action.setEnabled(!model.isNew()));
     }

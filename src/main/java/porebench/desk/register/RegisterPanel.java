@@ -2,9 +2,12 @@ package porebench.desk.register;
 
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
@@ -13,18 +16,17 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
-import javax.swing.KeyStroke;
-import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
+import porebench.desk.StateMark;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Days;
-import porebench.desk.form.HeadingWidth;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
-import porebench.desk.form.WideTable;
 import porebench.desk.form.WrappedText;
+import porebench.desk.table.RowTable;
+import porebench.desk.table.ShownColumn;
 import porebench.evidence.RegisterRow;
 import porebench.method.Texts;
 import porebench.record.id.MixId;
@@ -32,6 +34,9 @@ import porebench.record.id.MixId;
 /** The factor register as a table, and under it what is missing for the chosen mix. */
 final class RegisterPanel {
     private static final String STYLE = "FlatLaf.styleClass";
+    private static final int MARK_SIDE = 12;
+    /** Where a mix without a factor stands when they are sorted by it. */
+    private static final BigDecimal BELOW_ALL = BigDecimal.valueOf(-100);
 
     private final JPanel panel = new JPanel(
             new MigLayout("insets 18 22 14 22, fill, wrap 1", "[grow,fill,0::]", "[]4[]12[]8[grow,fill]10[]"));
@@ -41,20 +46,17 @@ final class RegisterPanel {
     private final Consumer<MixId> openMix;
     private final WrappedText summary = new WrappedText("register.summary", "quiet");
     private final JCheckBox filter = new JCheckBox();
-    private final Rows<RegisterRow> rows;
-    private final JTable table;
+    private final RowTable<RegisterRow> table;
     private final JLabel missingTitle = new JLabel();
     private final ProblemLines missing;
     private final Action open;
-    private boolean showing;
 
     RegisterPanel(DeskModel desk, RegisterModel model, Texts texts, Consumer<MixId> openMix) {
         this.desk = desk;
         this.model = model;
         this.texts = texts;
         this.openMix = openMix;
-        rows = new Rows<>(columns());
-        table = new WideTable("register.table", rows);
+        table = new RowTable<>("register.table", texts.get("register.title"), columns());
         missing = new ProblemLines("register.missing", desk.tools().problemText());
         open = Commands.of(texts.get("register.open"), this::openChosen);
         setUpTable();
@@ -75,28 +77,38 @@ final class RegisterPanel {
     private List<ShownColumn<RegisterRow>> columns() {
         Numbers numbers = desk.tools().numbers();
         return List.of(
-                new ShownColumn<>(texts.get("register.state"), 155, row -> model.stateWords(row.state())),
-                new ShownColumn<>(
-                        texts.get("register.mix"), 75, row -> row.mixId().text()),
-                new ShownColumn<>(texts.get("register.mixTitle"), 175, RegisterRow::title),
-                new ShownColumn<>(
-                        texts.get("register.factor"),
-                        50,
-                        row -> row.factorPercent().map(numbers::show).orElse("")),
+                new ShownColumn<RegisterRow>(texts.get("register.state"), 155, row -> model.stateWords(row.state()))
+                        .mark((row, selected) -> new StateMark(row.state(), MARK_SIDE))
+                        .sortedBy(RegisterRow::state),
+                new ShownColumn<RegisterRow>(
+                                texts.get("register.mix"),
+                                75,
+                                row -> row.mixId().text())
+                        .sortedBy(RegisterRow::mixId),
+                new ShownColumn<>(texts.get("register.mixTitle"), 175, RegisterRow::title).sortedBy(RegisterRow::title),
+                new ShownColumn<RegisterRow>(
+                                texts.get("register.factor"),
+                                50,
+                                row -> row.factorPercent().map(numbers::show).orElse(""))
+                        .sortedBy(row -> row.factorPercent().orElse(BELOW_ALL)),
                 new ShownColumn<>(
                         texts.get("register.revision"),
                         50,
                         row -> row.revision().map(Object::toString).orElse("")),
-                new ShownColumn<>(
-                        texts.get("register.since"),
-                        95,
-                        row -> row.inForceFrom().map(Days::show).orElse("")),
-                new ShownColumn<>(
-                        texts.get("register.recheck"),
-                        95,
-                        row -> row.recheckBy().map(Days::show).orElse("")),
-                new ShownColumn<>(texts.get("register.trials"), 55, row -> Integer.toString(row.countedTrials())),
+                day("register.since", RegisterRow::inForceFrom),
+                day("register.recheck", RegisterRow::recheckBy),
+                new ShownColumn<RegisterRow>(
+                                texts.get("register.trials"), 55, row -> Integer.toString(row.countedTrials()))
+                        .sortedBy(RegisterRow::countedTrials),
                 new ShownColumn<>(texts.get("register.missing"), 170, model::missingWords));
+    }
+
+    private ShownColumn<RegisterRow> day(String key, Function<RegisterRow, Optional<LocalDate>> day) {
+        return new ShownColumn<RegisterRow>(
+                        texts.get(key),
+                        95,
+                        row -> day.apply(row).map(Days::show).orElse(""))
+                .sortedBy(row -> day.apply(row).orElse(LocalDate.MIN));
     }
 
     private JComponent bar() {
@@ -124,26 +136,12 @@ final class RegisterPanel {
     }
 
     private void setUpTable() {
-        table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.setAutoResizeMode(JTable.AUTO_RESIZE_LAST_COLUMN);
-        table.getAccessibleContext().setAccessibleName(texts.get("register.title"));
-        List<ShownColumn<RegisterRow>> columns = columns();
-        for (int column = 0; column < columns.size(); column++) {
-            HeadingWidth.set(table, column, columns.get(column).width());
-        }
-        Rows.alignHeadings(table);
-        table.getColumnModel().getColumn(0).setCellRenderer(new StateCell(rows));
-        table.setDefaultRenderer(Object.class, new WholeTextCell());
-        table.getSelectionModel().addListSelectionListener(event -> {
-            int row = table.getSelectedRow();
-            if (!showing && !event.getValueIsAdjusting() && row >= 0) {
-                model.choose(rows.at(row).mixId());
-                showMissing();
-            }
-        });
-        table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
-                .put(KeyStroke.getKeyStroke("ENTER"), "openMix");
-        table.getActionMap().put("openMix", open);
+        table.onSelect(chosen -> chosen.ifPresent(row -> {
+            model.choose(row.mixId());
+            showMissing();
+        }));
+        table.on("ENTER", open);
         table.addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent event) {
@@ -159,22 +157,10 @@ final class RegisterPanel {
     }
 
     void refresh() {
-        showing = true;
         summary.setText(model.summary());
-        List<RegisterRow> lines = model.rows();
-        if (!lines.equals(rows.shown())) {
-            rows.show(lines);
-        } else {
-            table.repaint();
-        }
+        table.show(model.rows());
         Optional<RegisterRow> chosen = model.chosen();
-        if (chosen.isEmpty()) {
-            table.clearSelection();
-        } else {
-            int row = lines.indexOf(chosen.get());
-            table.setRowSelectionInterval(row, row);
-        }
-        showing = false;
+        table.select(row -> chosen.filter(row::equals).isPresent());
         showMissing();
     }
 

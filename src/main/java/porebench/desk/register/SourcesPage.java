@@ -3,6 +3,9 @@ package porebench.desk.register;
 import java.util.List;
 import java.util.Optional;
 import porebench.desk.DeskModel;
+import porebench.desk.Page;
+import porebench.desk.form.History;
+import porebench.desk.table.ShownColumn;
 import porebench.method.Texts;
 import porebench.record.Source;
 
@@ -20,8 +23,8 @@ public final class SourcesPage extends RecordPage<Source> {
     private static List<ShownColumn<Source>> columns(SourcesModel model) {
         Texts texts = model.texts();
         return List.of(
-                new ShownColumn<>(texts.get("source.id.plain"), 52, Source::recordId),
-                new ShownColumn<>(texts.get("source.name.plain"), 150, Source::name),
+                new ShownColumn<>(texts.get("source.id.plain"), 52, Source::recordId).sortedBy(Source::recordId),
+                new ShownColumn<>(texts.get("source.name.plain"), 150, Source::name).sortedBy(Source::name),
                 new ShownColumn<>(texts.get("source.role.plain"), 62, source -> model.roleWords(source.role())),
                 new ShownColumn<>(texts.get("source.ledge.plain"), 95, Source::ledge),
                 new ShownColumn<>(

@@ -1,7 +1,7 @@
 /**
  * The registers of the whole laboratory: sources, meters, and the factors of all mixes.
  *
- * <p>Imports {@code desk} and {@code desk.form}; imported by {@code desk.frame} only.
+ * <p>Imports {@code desk}, {@code desk.form} and {@code desk.table}; imported by {@code desk.frame} only.
  */
 @NullMarked
 package porebench.desk.register;

@@ -3,12 +3,11 @@ package porebench.desk.sample;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.swing.JScrollPane;
-import javax.swing.SwingConstants;
-import javax.swing.table.DefaultTableCellRenderer;
-import javax.swing.table.DefaultTableModel;
 import porebench.desk.form.Numbers;
-import porebench.desk.form.WideTable;
+import porebench.desk.table.RowTable;
+import porebench.desk.table.ShownColumn;
 import porebench.method.Role;
 import porebench.method.Texts;
 import porebench.method.sample.CorrectionSample;
@@ -23,29 +22,25 @@ final class WeighOutTable {
 
     private final Texts texts;
     private final Numbers numbers;
-    private final DefaultTableModel rows = new DefaultTableModel(0, WIDTHS.length) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        public boolean isCellEditable(int row, int column) {
-            return false;
-        }
-    };
-    private final WideTable table = new WideTable("weighOut", rows);
-    private final JScrollPane scrolled = table.scrolled();
+    private final RowTable<List<String>> table;
+    private final JScrollPane scrolled;
+    private List<String> headings = List.of();
 
     WeighOutTable(Texts texts, Numbers numbers) {
         this.texts = texts;
         this.numbers = numbers;
-        table.getAccessibleContext().setAccessibleName(texts.get("section.weigh-out"));
-        DefaultTableCellRenderer number = new DefaultTableCellRenderer();
-        number.setHorizontalAlignment(SwingConstants.TRAILING);
-        for (int column = 0; column < WIDTHS.length; column++) {
-            table.setColumn(column, WIDTHS[column], column >= FIRST_NUMBER);
-            if (column >= FIRST_NUMBER) {
-                table.getColumnModel().getColumn(column).setCellRenderer(number);
-            }
-        }
+        head(MassUnit.KILOGRAM, Optional.empty());
+        table = new RowTable<>(
+                "weighOut",
+                texts.get("section.weigh-out"),
+                IntStream.range(0, WIDTHS.length).mapToObj(this::column).toList());
+        scrolled = table.scrolled();
+    }
+
+    private ShownColumn<List<String>> column(int at) {
+        ShownColumn<List<String>> column =
+                new ShownColumn<>(() -> headings.get(at), WIDTHS[at], cells -> cells.get(at));
+        return at >= FIRST_NUMBER ? column.number() : column;
     }
 
     JScrollPane component() {
@@ -54,7 +49,7 @@ final class WeighOutTable {
 
     void show(Optional<CorrectionSample> sample, Optional<WeighOut> weighOut, MassUnit unit) {
         head(unit, weighOut);
-        List<Object[]> lines = new ArrayList<>();
+        List<List<String>> lines = new ArrayList<>();
         if (sample.isPresent()) {
             MassText text = new MassText(numbers, unit);
             for (int index = 0; index < sample.get().components().size(); index++) {
@@ -67,14 +62,12 @@ final class WeighOutTable {
             all(Role.FINE, "all.fine", sample.get(), weighOut, text).ifPresent(lines::add);
             all(Role.COARSE, "all.coarse", sample.get(), weighOut, text).ifPresent(lines::add);
         }
-        rows.setRowCount(0);
-        lines.forEach(rows::addRow);
-        scrolled.revalidate();
+        table.show(lines);
     }
 
     private void head(MassUnit unit, Optional<WeighOut> weighOut) {
         String symbol = unit.symbol();
-        List<String> headings = List.of(
+        headings = List.of(
                 texts.get("heading.name"),
                 texts.get("heading.source"),
                 texts.get("heading.role"),
@@ -84,29 +77,24 @@ final class WeighOutTable {
                 texts.get("heading.dry", symbol),
                 weighOut.map(list -> texts.get("heading.total", symbol, list.trials()))
                         .orElseGet(() -> texts.get("heading.total.unknown", symbol)));
-        for (int column = 0; column < headings.size(); column++) {
-            table.getColumnModel().getColumn(column).setHeaderValue(headings.get(column));
-        }
-        table.getTableHeader().repaint();
     }
 
-    private Object[] line(CorrectionSample.Component component, Optional<WeighOut.Line> line, MassText text) {
+    private List<String> line(CorrectionSample.Component component, Optional<WeighOut.Line> line, MassText text) {
         boolean hasSource = !component.source().equals(component.name());
-        return new Object[] {
-            component.name(),
-            hasSource ? component.source() : "",
-            texts.get(component.role() == Role.FINE ? "role.fine" : "role.coarse"),
-            text.show(component.mass()),
-            line.map(list -> text.showLowest(list.lowest())).orElse(""),
-            line.map(list -> text.showHighest(list.highest())).orElse(""),
-            component.ovenDryKilograms().isPresent()
-                    ? text.show(new Mass(component.ovenDryKilograms().getAsDouble()))
-                    : texts.get("unknown"),
-            line.map(list -> text.show(list.total())).orElse("")
-        };
+        return List.of(
+                component.name(),
+                hasSource ? component.source() : "",
+                texts.get(component.role() == Role.FINE ? "role.fine" : "role.coarse"),
+                text.show(component.mass()),
+                line.map(list -> text.showLowest(list.lowest())).orElse(""),
+                line.map(list -> text.showHighest(list.highest())).orElse(""),
+                component.ovenDryKilograms().isPresent()
+                        ? text.show(new Mass(component.ovenDryKilograms().getAsDouble()))
+                        : texts.get("unknown"),
+                line.map(list -> text.show(list.total())).orElse(""));
     }
 
-    private Optional<Object[]> all(
+    private Optional<List<String>> all(
             Role role, String key, CorrectionSample sample, Optional<WeighOut> weighOut, MassText text) {
         if (sample.components().stream().noneMatch(component -> component.role() == role)) {
             return Optional.empty();
@@ -116,15 +104,14 @@ final class WeighOutTable {
                 .filter(line -> line.role() == role)
                 .map(WeighOut.Line::total)
                 .reduce(new Mass(0), Mass::plus));
-        return Optional.of(new Object[] {
-            texts.get(key),
-            "",
-            "",
-            text.show(each),
-            "",
-            "",
-            "",
-            total.map(text::show).orElse("")
-        });
+        return Optional.of(List.of(
+                texts.get(key),
+                "",
+                "",
+                text.show(each),
+                "",
+                "",
+                "",
+                total.map(text::show).orElse("")));
     }
 }

@@ -1,11 +1,10 @@
 package porebench.desk.study;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import javax.swing.JComponent;
-import javax.swing.SwingConstants;
-import javax.swing.table.DefaultTableCellRenderer;
-import javax.swing.table.DefaultTableModel;
-import porebench.desk.form.WideTable;
+import porebench.desk.table.RowTable;
+import porebench.desk.table.ShownColumn;
 
 /** A table of figures to read. */
 final class FigureGrid {
@@ -16,27 +15,19 @@ final class FigureGrid {
     private FigureGrid() {}
 
     static JComponent of(StudyShown.Table data) {
-        DefaultTableModel rows = new DefaultTableModel() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public boolean isCellEditable(int row, int column) {
-                return false;
-            }
-        };
-        List<StudyShown.Column> columns = data.columns();
-        columns.forEach(column -> rows.addColumn(column.heading()));
-        data.rows().forEach(row -> rows.addRow(row.toArray()));
-        WideTable table = new WideTable("study." + data.name(), rows);
-        table.getAccessibleContext().setAccessibleName(data.title());
-        for (int i = 0; i < columns.size(); i++) {
-            boolean isNumber = columns.get(i).isNumber();
-            table.setColumn(i, width(columns.get(i)), isNumber);
-            DefaultTableCellRenderer cell = new DefaultTableCellRenderer();
-            cell.setHorizontalAlignment(isNumber ? SwingConstants.TRAILING : SwingConstants.LEADING);
-            table.getColumnModel().getColumn(i).setCellRenderer(cell);
-        }
+        RowTable<List<String>> table = new RowTable<>(
+                "study." + data.name(),
+                data.title(),
+                IntStream.range(0, data.columns().size())
+                        .mapToObj(at -> shown(data.columns().get(at), at))
+                        .toList());
+        table.show(data.rows());
         return table.scrolled();
+    }
+
+    private static ShownColumn<List<String>> shown(StudyShown.Column column, int at) {
+        ShownColumn<List<String>> shown = new ShownColumn<>(column.heading(), width(column), cells -> cells.get(at));
+        return column.isNumber() ? shown.number() : shown;
     }
 
     /** Returns how wide a column is at 100 %: its heading is not cut, and neither are most figures. */

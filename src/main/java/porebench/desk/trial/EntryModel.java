@@ -152,6 +152,11 @@ final class EntryModel implements ColumnModel {
 
     @Override
     public String unitWords(String symbol) {
+        return withdrawnUnit(symbol);
+    }
+
+    /** Returns a unit of withdrawn water as people write it; any other unit as it is. */
+    static String withdrawnUnit(String symbol) {
         return symbol.equals(Withdrawal.Unit.PERCENT.symbol()) ? "%" : symbol;
     }
 

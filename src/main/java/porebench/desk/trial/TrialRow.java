@@ -1,11 +1,15 @@
 package porebench.desk.trial;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.function.Supplier;
+import porebench.chart.look.StateShape;
 import porebench.chart.look.TrialPoint;
+import porebench.desk.Looks;
 import porebench.desk.form.Moments;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.UnitSystem;
+import porebench.desk.table.ShownColumn;
 import porebench.evidence.JudgedTrial;
 import porebench.method.MeterType;
 import porebench.method.Texts;
@@ -13,6 +17,7 @@ import porebench.method.trial.Readings;
 import porebench.method.trial.Withdrawal;
 import porebench.quantity.Temperature;
 import porebench.quantity.TemperatureUnit;
+import porebench.record.id.TrialId;
 
 /**
  * One trial as a line of the table.
@@ -24,44 +29,45 @@ import porebench.quantity.TemperatureUnit;
  */
 record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts texts) {
     private static final int FACTOR_DECIMALS = 2;
+    private static final int MARK = 12;
 
     /** The columns of the table; what decides about a trial comes first. */
     enum Column {
-        TRIAL(180),
-        FACTOR(95),
-        STATE(110),
-        DOUBTS(80),
-        TESTED_AT(135),
-        OPERATOR(120),
-        METER(110),
-        READING(110),
-        WITHDRAWN(95),
-        FINE(85),
-        COARSE(85),
-        SOAK(85),
-        WATER(85),
-        LEAK(60);
+        TRIAL(180, false),
+        FACTOR(95, true),
+        STATE(110, false),
+        DOUBTS(80, true),
+        TESTED_AT(135, false),
+        OPERATOR(120, false),
+        METER(110, false),
+        READING(110, true),
+        WITHDRAWN(95, true),
+        FINE(85, true),
+        COARSE(85, true),
+        SOAK(85, true),
+        WATER(85, true),
+        LEAK(60, false);
 
         private final int width;
+        private final boolean isNumber;
 
-        Column(int width) {
+        Column(int width, boolean isNumber) {
             this.width = width;
+            this.isNumber = isNumber;
         }
 
-        /** Returns the usual width at 100 %, in pixels. */
-        int width() {
-            return width;
+        /** Returns the column as the table shows it; its heading may name a unit of the units shown now. */
+        ShownColumn<TrialRow> shown(Texts texts, Supplier<UnitSystem> units) {
+            ShownColumn<TrialRow> shown =
+                    new ShownColumn<>(() -> title(texts, units.get()), width, row -> row.cell(this));
+            if (this == STATE) {
+                shown.mark((row, selected) -> new StateShape(
+                        row.state(), selected.orElseGet(() -> Looks.of(row.state())), UIScale.scale(MARK)));
+            }
+            return isNumber ? shown.number() : shown;
         }
 
-        /** Returns whether it holds numbers, which stand to the right. */
-        boolean isNumber() {
-            return switch (this) {
-                case FACTOR, DOUBTS, READING, WITHDRAWN, FINE, COARSE, SOAK, WATER -> true;
-                default -> false;
-            };
-        }
-
-        String title(Texts texts, UnitSystem units) {
+        private String title(Texts texts, UnitSystem units) {
             return switch (this) {
                 case FINE, COARSE -> texts.get(key(), units.benchMass().symbol());
                 case WATER -> texts.get(key(), units.temperature().symbol());
@@ -72,6 +78,10 @@ record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts tex
         private String key() {
             return "column." + name().toLowerCase(Locale.ROOT);
         }
+    }
+
+    TrialId id() {
+        return judged.trial().value().id();
     }
 
     TrialPoint.State state() {
@@ -92,7 +102,7 @@ record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts tex
     String cell(Column column) {
         Readings readings = judged.trial().value().readings();
         return switch (column) {
-            case TRIAL -> judged.trial().value().id().text();
+            case TRIAL -> id().text();
             case FACTOR -> factor();
             case STATE -> stateWord();
             case DOUBTS ->
@@ -135,7 +145,8 @@ record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts tex
     }
 
     private String withdrawn(Withdrawal withdrawal) {
-        return numbers.show(withdrawal.number()) + " " + UnitWords.of(withdrawal.unit());
+        return numbers.show(withdrawal.number()) + " "
+                + EntryModel.withdrawnUnit(withdrawal.unit().symbol());
     }
 
     private String water(Readings readings) {
@@ -148,9 +159,5 @@ record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts tex
 
     private String none() {
         return texts.get("cell.none");
-    }
-
-    Optional<String> struckBecause() {
-        return judged.trial().value().struckBecause();
     }
 }

@@ -107,8 +107,7 @@ final class TrialsActions {
     }
 
     private void withReason(String title, String question, BiConsumer<String, Outcome> change) {
-        Optional<String> id =
-                model.selected().map(row -> row.judged().trial().value().id().text());
+        Optional<String> id = model.selected().map(row -> row.id().text());
         if (id.isPresent() && asker().person(over).isPresent()) {
             asker().reason(over, texts.get(title, id.get()), texts.get(question))
                     .ifPresent(reason -> change.accept(reason, this::tell));

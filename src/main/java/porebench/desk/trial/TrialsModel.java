@@ -118,19 +118,20 @@ final class TrialsModel {
 
     /** Returns the trial selected in the table. */
     Optional<TrialRow> selected() {
-        return rows().stream()
-                .filter(row -> selected.filter(row.judged().trial().value().id()::equals)
-                        .isPresent())
-                .findFirst();
+        return rows().stream().filter(row -> isSelected(row.id())).findFirst();
     }
 
     /** Tells the selected trial in sentences; nothing while none is selected. */
     List<String> story() {
         return selected()
-                .flatMap(row -> desk.answer(new Question.Versions<>(
-                                Trial.class, row.judged().trial().value().id().text()))
+                .flatMap(row -> desk.answer(
+                                new Question.Versions<>(Trial.class, row.id().text()))
                         .map(versions -> new TrialStory(desk.tools(), texts, entry).of(row, versions)))
                 .orElse(List.of());
+    }
+
+    boolean isSelected(TrialId id) {
+        return selected.filter(id::equals).isPresent();
     }
 
     /** Strikes the selected trial out of the numbers, with a reason. */

@@ -30,8 +30,7 @@ public final class TrialsPage implements Screen {
     /** Asks why a trial should be struck, if it is the one looked at and is not struck already. */
     public void strike(TrialId trial) {
         boolean isLookedAt = model.selected()
-                .map(row -> row.judged().trial().value().id().equals(trial)
-                        && !row.judged().isStruck())
+                .map(row -> row.id().equals(trial) && !row.judged().isStruck())
                 .orElse(false);
         if (isLookedAt) {
             panel.actions().strike();

@@ -4,12 +4,15 @@ import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
@@ -18,11 +21,14 @@ import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
+import porebench.desk.table.RowTable;
 import porebench.method.Texts;
 import porebench.record.id.DeterminationId;
 
 /** The Trials page: chooser, table, what there is to say about a trial, entry form, import, cautions. */
 final class TrialsPanel {
+    private static final int SHOWN_ROWS = 5;
+
     private final TrialsModel model;
     private final Texts texts;
     private final TrialsActions actions;
@@ -37,7 +43,7 @@ final class TrialsPanel {
     private final WrappedText noTrial = new WrappedText("noTrial", "quiet");
     private final WrappedText stop = new WrappedText("stop", "answer");
     private final WrappedText stopBasis = new WrappedText("stopBasis", "quiet");
-    private final TrialTable table;
+    private final RowTable<TrialRow> table;
     private final Action correct;
     private final Action strike;
     private final Action restore;
@@ -57,7 +63,7 @@ final class TrialsPanel {
         this.correct = Commands.of(texts.get("action.correct"), this::correct);
         this.strike = Commands.of(texts.get("action.strike"), actions::strike);
         this.restore = Commands.of(texts.get("action.restore"), actions::restore);
-        this.table = new TrialTable(model);
+        this.table = table(model);
         this.entry = new EntryPanel(model, actions);
         this.live = new LivePanel(model);
         this.cautions = new Cautions(texts);
@@ -70,7 +76,7 @@ final class TrialsPanel {
         panel.add(content, "wmin 0");
         content.add(chooserRow(), "wmin 0");
         content.add(purpose, "wmin 0, gaptop 4");
-        content.add(table.component(), "wmin 0, gaptop 10");
+        content.add(new JScrollPane(table), "wmin 0, gaptop 10");
         content.add(noTrial, "wmin 0, gaptop 4");
         content.add(stop, "wmin 0, gaptop 10");
         content.add(stopBasis, "wmin 0, gaptop 2");
@@ -103,6 +109,20 @@ final class TrialsPanel {
 
     private void begin() {
         entry.begin();
+    }
+
+    /** Makes the table of trials; it scrolls within itself where the page is narrower than all its columns. */
+    private static RowTable<TrialRow> table(TrialsModel model) {
+        RowTable<TrialRow> table = new RowTable<>(
+                "trials",
+                model.texts().get("page.title"),
+                Stream.of(TrialRow.Column.values())
+                        .map(column -> column.shown(model.texts(), model.desk()::units))
+                        .toList());
+        table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
+        table.setVisibleRows(SHOWN_ROWS);
+        table.onSelect(chosen -> model.select(chosen.map(TrialRow::id)));
+        return table;
     }
 
     private JPanel chooserRow() {
@@ -184,7 +204,8 @@ final class TrialsPanel {
         content.setVisible(hasMix);
         if (hasMix) {
             showChooser();
-            table.show();
+            table.show(model.rows());
+            table.select(row -> model.isSelected(row.id()));
             noTrial.setText(texts.get("table.none"));
             noTrial.setVisible(model.rows().isEmpty());
             show(stop, model.stop().sentence());
@@ -235,8 +256,8 @@ final class TrialsPanel {
     private void showStory() {
         Optional<TrialRow> row = model.selected();
         told.setVisible(row.isPresent());
-        row.ifPresent(one -> storyTitle.setText(
-                texts.get("story.title", one.judged().trial().value().id().text())));
+        row.ifPresent(
+                one -> storyTitle.setText(texts.get("story.title", one.id().text())));
         String sentences = String.join("\n", model.story());
         if (!story.getText().equals(sentences)) {
             story.setText(sentences);

@@ -1,7 +1,7 @@
 /**
  * The Trials page: the trials of a determination, what is doubtful about each, their entry, correction and import.
  *
- * <p>Imports {@code desk}, {@code desk.form} and, for the shapes of states, {@code chart}; no other screen.
+ * <p>Imports {@code desk}, {@code desk.form}, {@code desk.table} and, for the shapes of states, {@code chart}; no other screen.
  */
 @NullMarked
 package porebench.desk.trial;

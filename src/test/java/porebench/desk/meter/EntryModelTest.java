@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import porebench.desk.MixDesk;
 import porebench.desk.Refused;
 import porebench.desk.form.UnitSystem;
+import porebench.desk.table.RowTable;
+import porebench.evidence.JudgedCalibration;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.meter.CheckAmount;
@@ -164,7 +166,9 @@ class EntryModelTest {
         assertThat(entry.trySaving()).isTrue();
         assertThat(Refused.by(out -> entry.save("calibration entered", out))).isEmpty();
         assertThat(model.state()).contains(MeterState.FAILED);
-        assertThat(new HistoryRow(model).of(model.calibrations().get(0))).endsWith("does not pass");
+        RowTable<JudgedCalibration> table = CalibrationTable.of(model);
+        table.show(model.calibrations());
+        assertThat(table.getValueAt(0, table.getColumnCount() - 1)).isEqualTo("does not pass");
     }
 
     @Test

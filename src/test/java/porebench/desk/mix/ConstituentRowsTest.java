@@ -3,13 +3,15 @@ package porebench.desk.mix;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import javax.swing.event.TableModelEvent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import porebench.desk.MixDesk;
-import porebench.desk.form.PartRows;
+import porebench.desk.table.PartTable;
+import porebench.desk.table.RowTable;
 import porebench.method.MoistureState;
 import porebench.method.Role;
 import porebench.record.column.Column;
@@ -22,25 +24,35 @@ class ConstituentRowsTest {
     /** The cell behind name, role, source and mass. */
     private static final int UNIT = 4;
 
-    private final MixModel model = new MixModel(new MixDesk(Locale.ENGLISH).desk);
-    private PartRows table;
+    private final MixDesk desk = new MixDesk(Locale.ENGLISH);
+    private final MixModel model = new MixModel(desk.desk);
+    private PartTable part;
+    private RowTable<?> table;
 
     @BeforeEach
     void begin() {
         model.begin();
-        table = new PartRows(model, MixColumns.OF_CONSTITUENT.all());
+        part = new PartTable(
+                "constituents",
+                "Constituents",
+                model,
+                MixColumns.OF_CONSTITUENT.all(),
+                Collections.nCopies(10, 80),
+                desk.desk.tools().problemText());
+        table = part.table();
+        model.history().onChange(part::refresh);
     }
 
     private boolean isEditable(int row, Column<?, ?> column) {
-        return table.isCellEditable(row, table.indexOf(column.field()));
+        return table.isCellEditable(row, part.indexOf(column.field()));
     }
 
     private void set(int row, Column<?, ?> column, Object value) {
-        table.setValueAt(value, row, table.indexOf(column.field()));
+        table.setValueAt(value, row, part.indexOf(column.field()));
     }
 
     private Object at(int row, Column<?, ?> column) {
-        return table.getValueAt(row, table.indexOf(column.field()));
+        return table.getValueAt(row, part.indexOf(column.field()));
     }
 
     @Test
@@ -108,15 +120,13 @@ class ConstituentRowsTest {
     @Test
     void anEditorStaysOpenWhileTheRowsAreTheSame() {
         List<TableModelEvent> events = new ArrayList<>();
-        table.addTableModelListener(events::add);
+        table.getModel().addTableModelListener(events::add);
         set(FINE, MixColumns.MASS, "700");
-        table.draftChanged();
         assertThat(events).singleElement().satisfies(event -> {
             assertThat(event.getFirstRow()).isZero();
             assertThat(event.getLastRow()).isEqualTo(3);
         });
         model.steps().removeRow(CEMENT);
-        table.draftChanged();
         assertThat(table.getRowCount()).isEqualTo(3);
         assertThat(events)
                 .hasSize(2)
@@ -130,10 +140,9 @@ class ConstituentRowsTest {
         while (table.getRowCount() > 0) {
             model.steps().removeRow(0);
         }
-        table.draftChanged();
         List<TableModelEvent> events = new ArrayList<>();
-        table.addTableModelListener(events::add);
-        table.draftChanged();
+        table.getModel().addTableModelListener(events::add);
+        part.refresh();
         assertThat(events).isEmpty();
     }
 }

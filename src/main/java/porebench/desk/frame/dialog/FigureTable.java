@@ -1,107 +1,80 @@
 package porebench.desk.frame.dialog;
 
-import java.awt.Component;
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Dimension;
 import java.util.List;
 import java.util.Objects;
-import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JScrollPane;
 import javax.swing.JTable;
-import javax.swing.UIManager;
-import javax.swing.table.AbstractTableModel;
-import javax.swing.table.DefaultTableCellRenderer;
-import javax.swing.table.TableCellRenderer;
+import porebench.desk.table.RowTable;
+import porebench.desk.table.ShownColumn;
 import porebench.method.Figure;
 import porebench.method.FigureName;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
 import porebench.method.SourceText;
 import porebench.method.Texts;
 
 /** The figures of the profile on view: what, value, unit, mark, clause; the value of an own copy can be typed over. */
-final class FigureTable extends AbstractTableModel {
-    static final int VALUE = 1;
-    private static final long serialVersionUID = 1L;
-    private static final List<String> COLUMNS = List.of("what", "value", "unit", "mark", "clause");
+final class FigureTable {
+    private static final int SHOWN_ROWS = 11;
 
-    private final transient ProfileModel model;
-    private final transient Texts texts;
-    private final transient SourceText sources;
-    private final transient FigureWords words;
+    private final ProfileModel model;
+    private final FigureWords words;
+    private final RowTable<FigureName> table;
 
-    FigureTable(ProfileModel model, Texts texts) {
+    FigureTable(ProfileModel model, Texts texts, ProblemText problemText) {
         this.model = model;
-        this.texts = texts;
-        this.sources = SourceText.in(texts.locale());
         this.words = new FigureWords(texts);
+        SourceText sources = SourceText.in(texts.locale());
+        table = new RowTable<>(
+                "figures",
+                texts.get("profile.title"),
+                List.of(
+                        new ShownColumn<>(
+                                texts.get("profile.column.what"), 290, name -> texts.get(ProfileModel.wordsOf(name))),
+                        new ShownColumn<>(texts.get("profile.column.value"), 80, this::value)
+                                .edited(
+                                        name -> model.isOwn(),
+                                        this::value,
+                                        (name, typed) -> model.change(name, words.keep(name, typed)))
+                                .problems(this::problems, problemText),
+                        new ShownColumn<>(texts.get("profile.column.unit"), 150, words::unit),
+                        new ShownColumn<>(
+                                texts.get("profile.column.mark"),
+                                100,
+                                name -> texts.get("mark." + figure(name).mark().symbol())),
+                        new ShownColumn<>(
+                                texts.get("profile.column.clause"),
+                                400,
+                                name -> sources.say(figure(name).clause()))));
+        table.setColumnSelectionAllowed(false);
+        table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
+    }
+
+    private Figure figure(FigureName name) {
+        return Objects.requireNonNull(model.draft().figures().get(name));
+    }
+
+    private String value(FigureName name) {
+        return words.show(name, figure(name).value());
+    }
+
+    private List<Problem> problems(FigureName name) {
+        return model.isOwn()
+                ? name.check(figure(name).value()).map(words::named).stream().toList()
+                : List.of();
+    }
+
+    JComponent component() {
+        JScrollPane scroll = new JScrollPane(table);
+        int width = table.getColumnModel().getTotalColumnWidth() + UIScale.scale(20);
+        scroll.setPreferredSize(new Dimension(width, (SHOWN_ROWS + 1) * table.getRowHeight()));
+        return scroll;
     }
 
     void refresh() {
-        fireTableRowsUpdated(0, getRowCount() - 1);
-    }
-
-    static FigureName name(int row) {
-        return FigureName.values()[row];
-    }
-
-    private boolean isWrong(int row) {
-        return model.isOwn() && name(row).check(figure(row).value()).isPresent();
-    }
-
-    private Figure figure(int row) {
-        return Objects.requireNonNull(model.figures().get(name(row)));
-    }
-
-    @Override
-    public int getRowCount() {
-        return FigureName.values().length;
-    }
-
-    @Override
-    public int getColumnCount() {
-        return COLUMNS.size();
-    }
-
-    @Override
-    public String getColumnName(int column) {
-        return texts.get("profile.column." + COLUMNS.get(column));
-    }
-
-    @Override
-    public Object getValueAt(int row, int column) {
-        Figure figure = figure(row);
-        return switch (COLUMNS.get(column)) {
-            case "what" -> texts.get(ProfileModel.wordsOf(name(row)));
-            case "value" -> words.show(name(row), figure.value());
-            case "unit" -> words.unit(name(row));
-            case "mark" -> texts.get("mark." + figure.mark().symbol());
-            default -> sources.say(figure.clause());
-        };
-    }
-
-    @Override
-    public boolean isCellEditable(int row, int column) {
-        return column == VALUE && model.isOwn();
-    }
-
-    @Override
-    public void setValueAt(Object value, int row, int column) {
-        model.change(name(row), words.keep(name(row), String.valueOf(value)));
-    }
-
-    /** Returns what draws a cell; a value that does not fit is outlined, and said in words under the table. */
-    TableCellRenderer cell() {
-        return new Cell();
-    }
-
-    private final class Cell extends DefaultTableCellRenderer {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        public Component getTableCellRendererComponent(
-                JTable table, Object value, boolean isSelected, boolean hasFocus, int row, int column) {
-            super.getTableCellRendererComponent(table, value, isSelected, hasFocus, row, column);
-            setToolTipText(String.valueOf(value));
-            if (column == VALUE && isWrong(row)) {
-                setBorder(BorderFactory.createLineBorder(UIManager.getColor("Component.error.focusedBorderColor"), 2));
-            }
-            return this;
-        }
+        table.show(List.of(FigureName.values()));
     }
 }

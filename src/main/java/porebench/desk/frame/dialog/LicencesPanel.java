@@ -6,11 +6,10 @@ import java.util.List;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JTable;
 import javax.swing.JTextArea;
-import javax.swing.ListSelectionModel;
-import javax.swing.table.DefaultTableModel;
 import net.miginfocom.swing.MigLayout;
+import porebench.desk.table.RowTable;
+import porebench.desk.table.ShownColumn;
 import porebench.method.Texts;
 
 /** The list of libraries, and under it the licence of the one that is selected. */
@@ -18,31 +17,19 @@ final class LicencesPanel extends JPanel {
     private static final int LIST_HEIGHT = 200;
     private static final int WIDTH = 640;
 
-    private final List<Licences.Library> libraries = Licences.libraries();
     private final JTextArea words = new JTextArea(14, 76);
 
     LicencesPanel(Texts texts) {
         super(new MigLayout("insets 0, wrap 1", "[grow,fill]", "[]10[grow,fill]10[]4[grow,fill]"));
-        DefaultTableModel model =
-                new DefaultTableModel(
-                        new Object[] {
-                            texts.get("licences.name"), texts.get("licences.version"), texts.get("licences.licence")
-                        },
-                        0) {
-                    @Override
-                    public boolean isCellEditable(int row, int column) {
-                        return false;
-                    }
-                };
-        for (Licences.Library library : libraries) {
-            model.addRow(new Object[] {library.name(), library.version(), library.licence()});
-        }
-        JTable table = new JTable(model);
-        table.setName("licences");
-        table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        table.getColumnModel().getColumn(0).setPreferredWidth(UIScale.scale(340));
-        table.getAccessibleContext().setAccessibleName(texts.get("licences.title"));
-        table.getSelectionModel().addListSelectionListener(event -> show(table.getSelectedRow()));
+        RowTable<Licences.Library> table = new RowTable<>(
+                "licences",
+                texts.get("licences.title"),
+                List.of(
+                        new ShownColumn<>(texts.get("licences.name"), 340, Licences.Library::name),
+                        new ShownColumn<>(texts.get("licences.version"), 75, Licences.Library::version),
+                        new ShownColumn<>(texts.get("licences.licence"), 75, Licences.Library::licence)));
+        table.show(Licences.libraries());
+        table.onSelect(chosen -> chosen.ifPresent(this::show));
         words.setName("licenceWords");
         words.setEditable(false);
         words.setLineWrap(true);
@@ -58,10 +45,8 @@ final class LicencesPanel extends JPanel {
         table.setRowSelectionInterval(0, 0);
     }
 
-    private void show(int row) {
-        if (row >= 0) {
-            words.setText(Licences.words(libraries.get(row)));
-            words.setCaretPosition(0);
-        }
+    private void show(Licences.Library library) {
+        words.setText(Licences.words(library));
+        words.setCaretPosition(0);
     }
 }

@@ -1,13 +1,15 @@
 package porebench.desk.frame.dialog;
 
 import java.awt.Dimension;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToIntFunction;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
-import javax.swing.table.AbstractTableModel;
-import javax.swing.table.DefaultTableCellRenderer;
+import porebench.desk.table.RowTable;
+import porebench.desk.table.ShownColumn;
 import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
@@ -15,111 +17,55 @@ import porebench.method.Texts;
 
 /** A table of problems: how grave, where in which file, and what to do. */
 final class ProblemTable {
-    private final JTable table;
+    private final RowTable<Problem> table;
 
     ProblemTable(List<Problem> problems, ProblemText problemText, Texts texts) {
-        List<Problem> gravestFirst = problems.stream()
-                .sorted(Comparator.comparing(problem -> !problem.isError()))
-                .toList();
         long files = problems.stream()
                 .flatMap(problem -> problem.place().map(Place::file).stream())
                 .distinct()
                 .count();
-        table = new JTable(new Rows(gravestFirst, problemText, texts, columns(files)));
-        table.setName("problems");
-        table.setFillsViewportHeight(true);
+        List<ShownColumn<Problem>> columns = new ArrayList<>();
+        columns.add(new ShownColumn<>(
+                texts.get("problems.grave"),
+                0,
+                problem -> texts.get(problem.isError() ? "problems.error" : "problems.warning")));
+        if (files > 1) {
+            columns.add(new ShownColumn<>(
+                    texts.get("problems.file"),
+                    0,
+                    problem -> problem.place().map(Place::file).orElse("")));
+        }
+        if (files > 0) {
+            columns.add(counted(texts.get("problems.line"), Place::line));
+            columns.add(counted(texts.get("problems.column"), Place::column));
+        }
+        columns.add(new ShownColumn<>(texts.get("problems.words"), 0, problemText::say));
+        table = new RowTable<>("problems", texts.get("problems.words"), columns);
         table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
-        table.getColumnModel().getColumn(table.getColumnCount() - 1).setCellRenderer(new DefaultTableCellRenderer());
-        for (int column = 0; column < table.getColumnCount(); column++) {
-            table.getColumnModel().getColumn(column).setPreferredWidth(width(column));
-        }
+        table.show(problems.stream()
+                .sorted(Comparator.comparing(problem -> !problem.isError()))
+                .toList());
+        table.fitColumns();
     }
 
-    private static List<String> columns(long files) {
-        if (files == 0) {
-            return List.of("grave", "words");
-        }
-        return files == 1
-                ? List.of("grave", "line", "column", "words")
-                : List.of("grave", "file", "line", "column", "words");
-    }
-
-    private int width(int column) {
-        int widest = 0;
-        for (int row = 0; row < table.getRowCount(); row++) {
-            widest = Math.max(
-                    widest,
-                    table.prepareRenderer(table.getCellRenderer(row, column), row, column)
-                            .getPreferredSize()
-                            .width);
-        }
-        int heading = table.getTableHeader()
-                .getDefaultRenderer()
-                .getTableCellRendererComponent(table, table.getColumnName(column), false, false, -1, column)
-                .getPreferredSize()
-                .width;
-        return Math.max(widest, heading) + table.getRowHeight();
+    /** Returns a column of what is counted from 1 in a file; nothing where that is not known. */
+    private static ShownColumn<Problem> counted(String heading, ToIntFunction<Place> place) {
+        return new ShownColumn<>(
+                heading,
+                0,
+                problem -> problem.place()
+                        .map(place::applyAsInt)
+                        .filter(count -> count != 0)
+                        .map(Object::toString)
+                        .orElse(""));
     }
 
     JComponent component() {
         JScrollPane scroll = new JScrollPane(table);
         int rows = Math.max(4, Math.min(12, table.getRowCount() + 2));
         int unit = table.getRowHeight();
-        int columns = unit;
-        for (int column = 0; column < table.getColumnCount(); column++) {
-            columns += table.getColumnModel().getColumn(column).getPreferredWidth();
-        }
+        int columns = unit + table.getColumnModel().getTotalColumnWidth();
         scroll.setPreferredSize(new Dimension(Math.max(18 * unit, Math.min(34 * unit, columns)), rows * unit));
         return scroll;
-    }
-
-    private static final class Rows extends AbstractTableModel {
-        private static final long serialVersionUID = 1L;
-        private final transient List<Problem> problems;
-        private final transient ProblemText problemText;
-        private final transient Texts texts;
-        private final transient List<String> columns;
-
-        Rows(List<Problem> problems, ProblemText problemText, Texts texts, List<String> columns) {
-            this.problems = problems;
-            this.problemText = problemText;
-            this.texts = texts;
-            this.columns = columns;
-        }
-
-        @Override
-        public int getRowCount() {
-            return problems.size();
-        }
-
-        @Override
-        public int getColumnCount() {
-            return columns.size();
-        }
-
-        @Override
-        public String getColumnName(int column) {
-            return texts.get("problems." + key(column));
-        }
-
-        private String key(int column) {
-            return columns.get(column);
-        }
-
-        @Override
-        public Object getValueAt(int row, int column) {
-            Problem problem = problems.get(row);
-            return switch (key(column)) {
-                case "grave" -> texts.get(problem.isError() ? "problems.error" : "problems.warning");
-                case "file" -> problem.place().map(Place::file).orElse("");
-                case "line" -> number(problem.place().flatMap(Place::line).orElse(0));
-                case "column" -> number(problem.place().flatMap(Place::column).orElse(0));
-                default -> problemText.say(problem);
-            };
-        }
-
-        private static String number(int counted) {
-            return counted == 0 ? "" : Integer.toString(counted);
-        }
     }
 }

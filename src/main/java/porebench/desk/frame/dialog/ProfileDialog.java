@@ -1,7 +1,5 @@
 package porebench.desk.frame.dialog;
 
-import com.formdev.flatlaf.util.UIScale;
-import java.awt.Dimension;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
@@ -9,8 +7,6 @@ import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
-import javax.swing.JTable;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
 import porebench.desk.Question;
@@ -32,7 +28,6 @@ import porebench.record.book.Version;
 public final class ProfileDialog {
     private static final Question<List<Version<LaboratoryProfile>>> OWN =
             new Question.Newest<>(LaboratoryProfile.class);
-    private static final int[] COLUMN_WIDTHS = {290, 80, 150, 100, 400};
 
     private final DeskModel desk;
     private final Texts texts;
@@ -42,7 +37,6 @@ public final class ProfileDialog {
     private final JPanel names = new JPanel(new MigLayout("insets 0", "[grow,fill]", "[]"));
     private final WrappedText edition = new WrappedText("edition", "quiet");
     private final FigureTable figures;
-    private final JTable table;
     private final ProblemLines problems;
     private final JButton copy;
     private final JButton save;
@@ -59,8 +53,7 @@ public final class ProfileDialog {
         choice = Choices.of("profile", List.of(), Profile::title, this::choose);
         copy = Commands.button("copy", Commands.of(texts.get("profile.copy.action"), model::copy));
         save = Commands.button("save", Commands.of(texts.get("profile.save"), this::save));
-        figures = new FigureTable(model, texts);
-        table = new JTable(figures);
+        figures = new FigureTable(model, texts, desk.tools().problemText());
     }
 
     /** Shows the dialog, once the laboratory's own profiles have been read, until it is closed. */
@@ -88,26 +81,10 @@ public final class ProfileDialog {
         content.add(edition, "wmin 0");
         names.add(form.panel());
         content.add(names);
-        content.add(tableInScroll());
+        content.add(figures.component());
         content.add(problems.panel(), "wmin 0");
         content.add(buttons(), "alignx leading, growx 0");
         return content;
-    }
-
-    private JComponent tableInScroll() {
-        table.setName("figures");
-        table.putClientProperty("terminateEditOnFocusLost", true);
-        table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
-        int total = 0;
-        for (int column = 0; column < COLUMN_WIDTHS.length; column++) {
-            int width = UIScale.scale(COLUMN_WIDTHS[column]);
-            table.getColumnModel().getColumn(column).setPreferredWidth(width);
-            total += width;
-        }
-        table.setDefaultRenderer(Object.class, figures.cell());
-        JScrollPane scroll = new JScrollPane(table);
-        scroll.setPreferredSize(new Dimension(total + 20, 12 * table.getRowHeight()));
-        return scroll;
     }
 
     private JComponent buttons() {
@@ -158,7 +135,6 @@ public final class ProfileDialog {
         problems.show(
                 form.show(wrong).stream().map(new FigureWords(texts)::named).toList());
         figures.refresh();
-        table.repaint();
     }
 
     private void save() {

@@ -1,6 +1,7 @@
-package porebench.desk.form;
+package porebench.desk.table;
 
 import java.util.List;
+import porebench.desk.form.TypedDraft;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.column.Column;

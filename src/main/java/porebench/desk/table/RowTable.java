@@ -1,0 +1,302 @@
+package porebench.desk.table;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
+import java.awt.event.MouseEvent;
+import java.awt.event.MouseWheelEvent;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+import javax.swing.Action;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
+import javax.swing.SwingConstants;
+import javax.swing.SwingUtilities;
+import javax.swing.table.JTableHeader;
+import javax.swing.table.TableCellEditor;
+import javax.swing.table.TableColumn;
+import javax.swing.text.JTextComponent;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A table of stated columns, as high as its rows, within a page that scrolls up and down: it fills the width when there is room
+ * and scrolls sideways when there is not.
+ *
+ * <p>Where nothing can be typed in, Tab leaves the table and the arrow keys move within it. Typing into a cell replaces what
+ * stands there; a cell being edited when something else is clicked keeps what was typed. A cell too narrow for its text says all
+ * of it when pointed at. What is selected is copied with the headings.
+ *
+ * @param <R> what stands in a row
+ */
+public final class RowTable<R> extends JTable {
+    private static final long serialVersionUID = 1L;
+    private static final int LEAST_WIDTH = 200;
+
+    private final ShownRows<R> rows;
+    private int visibleRows;
+    private boolean showing;
+
+    /**
+     * Makes a table without rows.
+     *
+     * @param name the component's name
+     * @param title what it is called to those who hear it read
+     */
+    public RowTable(String name, String title, List<ShownColumn<R>> columns) {
+        this(name, title, new ShownRows<>(columns));
+    }
+
+    private RowTable(String name, String title, ShownRows<R> rows) {
+        super(rows);
+        this.rows = rows;
+        setName(name);
+        getAccessibleContext().setAccessibleName(title);
+        setSurrendersFocusOnKeystroke(true);
+        setFillsViewportHeight(true);
+        setTransferHandler(new CellTransfer());
+        getTableHeader().setReorderingAllowed(false);
+        putClientProperty("terminateEditOnFocusLost", true);
+        for (int column = 0; column < rows.columns().size(); column++) {
+            setUp(getColumnModel().getColumn(column), rows.columns().get(column));
+        }
+        if (rows.columns().stream().anyMatch(column -> column.order().isPresent())) {
+            setRowSorter(rows.sorter());
+        }
+        if (rows.columns().stream().anyMatch(ShownColumn::isEdited)) {
+            setCellSelectionEnabled(true);
+        } else {
+            setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+            setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+        }
+    }
+
+    private void setUp(TableColumn place, ShownColumn<R> column) {
+        int alignment = column.isNumber() ? SwingConstants.TRAILING : SwingConstants.LEADING;
+        place.setCellRenderer(column.isWrapped() ? new WrappedCell() : new ShownCell<>(column, rows));
+        column.editor().ifPresent(place::setCellEditor);
+        place.setHeaderRenderer((table, value, isSelected, hasFocus, row, at) -> {
+            Component heading = table.getTableHeader()
+                    .getDefaultRenderer()
+                    .getTableCellRendererComponent(table, value, isSelected, hasFocus, row, at);
+            if (heading instanceof JLabel label) {
+                label.setHorizontalAlignment(alignment);
+            }
+            return heading;
+        });
+        place.setPreferredWidth(Math.max(UIScale.scale(column.widthPixels()), headingWidth(place)));
+    }
+
+    private int headingWidth(TableColumn place) {
+        return place.getHeaderRenderer()
+                .getTableCellRendererComponent(this, place.getHeaderValue(), false, false, -1, place.getModelIndex())
+                .getPreferredSize()
+                .width;
+    }
+
+    /** Makes every column just as wide as what stands in it. */
+    public void fitColumns() {
+        for (int at = 0; at < getColumnCount(); at++) {
+            TableColumn place = getColumnModel().getColumn(at);
+            int widest = headingWidth(place);
+            for (int row = 0; row < getRowCount(); row++) {
+                Component cell = prepareRenderer(getCellRenderer(row, at), row, at);
+                widest = Math.max(widest, cell.getPreferredSize().width);
+            }
+            place.setPreferredWidth(widest + getRowHeight());
+        }
+    }
+
+    /** Lets the table be as high as some rows, whatever it shows; it then scrolls within itself. */
+    public void setVisibleRows(int count) {
+        visibleRows = count;
+    }
+
+    @Override
+    protected JTableHeader createDefaultTableHeader() {
+        return new JTableHeader(getColumnModel()) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public String getToolTipText(MouseEvent event) {
+                int column = columnAtPoint(event.getPoint());
+                return column < 0 ? "" : rows.columns().get(column).tip();
+            }
+        };
+    }
+
+    // Rows and selection.
+
+    /** Shows some rows and the headings as they are now; a cell being typed in stays open unless rows go. */
+    public void show(List<R> shown) {
+        int before = getRowCount();
+        showing = true;
+        try {
+            rows.show(shown);
+            for (int column = 0; column < getColumnCount(); column++) {
+                getColumnModel().getColumn(column).setHeaderValue(rows.getColumnName(column));
+            }
+        } finally {
+            showing = false;
+        }
+        getTableHeader().repaint();
+        if (getRowCount() != before && scroll() instanceof JComponent around) {
+            around.revalidate();
+        }
+    }
+
+    private @Nullable Container scroll() {
+        return SwingUtilities.getAncestorOfClass(JScrollPane.class, this);
+    }
+
+    /** Returns the selected row. */
+    public Optional<R> selected() {
+        int row = getSelectedRow();
+        return row < 0 ? Optional.empty() : Optional.of(rows.all().get(convertRowIndexToModel(row)));
+    }
+
+    /** Selects the first row of some kind, or nothing where there is none; nobody is told. */
+    public void select(Predicate<R> wanted) {
+        int row = -1;
+        for (int at = rows.all().size() - 1; at >= 0; at--) {
+            row = wanted.test(rows.all().get(at)) ? convertRowIndexToView(at) : row;
+        }
+        showing = true;
+        try {
+            if (row < 0) {
+                clearSelection();
+            } else if (getSelectedRow() != row) {
+                setRowSelectionInterval(row, row);
+            }
+        } finally {
+            showing = false;
+        }
+    }
+
+    /** Calls back with the one row that a person selected; empty when they took the selection away. */
+    public void onSelect(Consumer<Optional<R>> chosen) {
+        setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        getSelectionModel().addListSelectionListener(event -> {
+            if (!showing && !event.getValueIsAdjusting()) {
+                chosen.accept(selected());
+            }
+        });
+    }
+
+    /** Lets a key do something while the table or a cell of it has the keyboard. */
+    public void on(String key, Action action) {
+        getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), action);
+        getActionMap().put(action, action);
+    }
+
+    /** Brings the selected row into sight, the keyboard on it. */
+    public void reveal() {
+        int row = getSelectedRow();
+        if (row >= 0) {
+            requestFocusInWindow();
+            if (scroll() instanceof JComponent around) {
+                around.scrollRectToVisible(new Rectangle(around.getSize()));
+            }
+            scrollRectToVisible(getCellRect(row, 0, true));
+        }
+    }
+
+    /** Takes over what is being typed in a cell. */
+    public void finishTyping() {
+        if (isEditing() && !getCellEditor().stopCellEditing()) {
+            getCellEditor().cancelCellEditing();
+        }
+    }
+
+    // How it looks.
+
+    /** Returns the whole text of a cell too narrow for it, where the cell has no tip of its own. */
+    @Override
+    public @Nullable String getToolTipText(MouseEvent event) {
+        @Nullable String tip = super.getToolTipText(event);
+        int row = rowAtPoint(event.getPoint());
+        int column = columnAtPoint(event.getPoint());
+        if (tip != null || row < 0 || column < 0) {
+            return tip;
+        }
+        Component shown = prepareRenderer(getCellRenderer(row, column), row, column);
+        boolean isCut = shown.getPreferredSize().width > getCellRect(row, column, false).width;
+        return isCut && shown instanceof JLabel label ? label.getText() : null;
+    }
+
+    /** Returns the table in its sideways scroll bar; turning the wheel goes on to the page. */
+    public JScrollPane scrolled() {
+        return new JScrollPane(this) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            protected void processMouseWheelEvent(MouseWheelEvent event) {
+                Container page = getParent();
+                if (event.isShiftDown() || page == null) {
+                    super.processMouseWheelEvent(event);
+                } else {
+                    page.dispatchEvent(SwingUtilities.convertMouseEvent(this, event, page));
+                }
+            }
+        };
+    }
+
+    /** How high wrapped words are follows from how wide their column is. */
+    @Override
+    public void doLayout() {
+        super.doLayout();
+        boolean isOther = false;
+        for (int column = 0; column < getColumnCount(); column++) {
+            for (int row = 0; rows.columns().get(column).isWrapped() && row < getRowCount(); row++) {
+                int height = prepareRenderer(getCellRenderer(row, column), row, column)
+                        .getPreferredSize()
+                        .height;
+                boolean isFirst = rows.columns().stream().limit(column).noneMatch(ShownColumn::isWrapped);
+                int wanted = Math.max(isFirst ? getRowHeight() : getRowHeight(row), height);
+                isOther |= wanted != getRowHeight(row);
+                setRowHeight(row, wanted);
+            }
+        }
+        if (isOther && scroll() instanceof JComponent around) {
+            // Not now: in the middle of a layout nobody would notice.
+            SwingUtilities.invokeLater(around::revalidate);
+        }
+    }
+
+    /** Returns the words that stand in a cell, not the symbol behind them. */
+    String words(int row, int column) {
+        return rows.columns()
+                .get(convertColumnIndexToModel(column))
+                .words(rows.all().get(convertRowIndexToModel(row)));
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        Container viewport = getParent();
+        return viewport == null || getPreferredSize().width < viewport.getWidth();
+    }
+
+    @Override
+    public Dimension getPreferredScrollableViewportSize() {
+        int height =
+                visibleRows > 0 ? visibleRows * getRowHeight() : Math.max(getRowHeight(), getPreferredSize().height);
+        return new Dimension(LEAST_WIDTH, height);
+    }
+
+    @Override
+    public Component prepareEditor(TableCellEditor editor, int row, int column) {
+        Component component = super.prepareEditor(editor, row, column);
+        if (component instanceof JTextComponent text) {
+            text.selectAll();
+        }
+        return component;
+    }
+}

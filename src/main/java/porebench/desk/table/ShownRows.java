@@ -1,0 +1,117 @@
+package porebench.desk.table;
+
+import java.util.Comparator;
+import java.util.List;
+import javax.swing.DefaultRowSorter;
+import javax.swing.table.AbstractTableModel;
+
+/** The rows of a table, as its columns say them. */
+final class ShownRows<R> extends AbstractTableModel {
+    private static final long serialVersionUID = 1L;
+
+    private final transient List<ShownColumn<R>> columns;
+    private transient List<R> all = List.of();
+
+    ShownRows(List<ShownColumn<R>> columns) {
+        this.columns = List.copyOf(columns);
+    }
+
+    List<ShownColumn<R>> columns() {
+        return columns;
+    }
+
+    List<R> all() {
+        return all;
+    }
+
+    /** Shows other rows; a cell being typed in stays open, and the selection where it is, unless rows go. */
+    void show(List<R> rows) {
+        int before = all.size();
+        all = List.copyOf(rows);
+        if (all.size() < before) {
+            fireTableDataChanged();
+            return;
+        }
+        if (all.size() > before) {
+            fireTableRowsInserted(before, all.size() - 1);
+        }
+        if (!all.isEmpty()) {
+            fireTableRowsUpdated(0, all.size() - 1);
+        }
+    }
+
+    @Override
+    public int getRowCount() {
+        return all.size();
+    }
+
+    @Override
+    public int getColumnCount() {
+        return columns.size();
+    }
+
+    @Override
+    public String getColumnName(int column) {
+        return columns.get(column).heading();
+    }
+
+    /** Returns what is typed or chosen in a cell; of a cell to read its words. */
+    @Override
+    public Object getValueAt(int row, int column) {
+        return columns.get(column).typed(all.get(row));
+    }
+
+    @Override
+    public boolean isCellEditable(int row, int column) {
+        return columns.get(column).isOpen(all.get(row));
+    }
+
+    /** Takes what was typed; an editor that closes after its row went takes nothing. */
+    @Override
+    public void setValueAt(Object value, int row, int column) {
+        if (row < all.size()) {
+            columns.get(column).take(all.get(row), String.valueOf(value));
+        }
+    }
+
+    /** Sorts by the values that columns state, not by their words. */
+    DefaultRowSorter<ShownRows<R>, Integer> sorter() {
+        return new ByValue<>(this);
+    }
+
+    private static final class ByValue<R> extends DefaultRowSorter<ShownRows<R>, Integer> {
+        ByValue(ShownRows<R> rows) {
+            setModelWrapper(new ModelWrapper<>() {
+                @Override
+                public ShownRows<R> getModel() {
+                    return rows;
+                }
+
+                @Override
+                public int getColumnCount() {
+                    return rows.getColumnCount();
+                }
+
+                @Override
+                public int getRowCount() {
+                    return rows.getRowCount();
+                }
+
+                @Override
+                public Object getValueAt(int row, int column) {
+                    return rows.columns.get(column).order().orElseThrow().apply(rows.all.get(row));
+                }
+
+                @Override
+                public Integer getIdentifier(int row) {
+                    return row;
+                }
+            });
+            for (int column = 0; column < rows.getColumnCount(); column++) {
+                setSortable(column, rows.columns.get(column).order().isPresent());
+                setComparator(column, Comparator.naturalOrder());
+            }
+            setSortsOnUpdates(true);
+        }
+    }
+}

@@ -1,0 +1,136 @@
+package porebench.desk.table;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.KeyboardFocusManager;
+import java.awt.datatransfer.DataFlavor;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** A table of two columns over whole numbers: what they are called, and how large they are. */
+class RowTableTest {
+    private final List<String> taken = new ArrayList<>();
+    private String unit = "kg";
+
+    private RowTable<Integer> table() {
+        return new RowTable<>(
+                "stones",
+                "Stones",
+                List.of(
+                        new ShownColumn<>("Stone", 80, number -> "No.\t" + number),
+                        new ShownColumn<Integer>(() -> "Mass, " + unit, 80, number -> Integer.toString(number))
+                                .number()
+                                .sortedBy(number -> number)));
+    }
+
+    private RowTable<Integer> typed() {
+        return new RowTable<>(
+                "typed",
+                "Typed",
+                List.of(new ShownColumn<Integer>("Mass", 80, number -> number + " kg")
+                        .edited(
+                                number -> number != 9,
+                                String::valueOf,
+                                (number, text) -> taken.add(number + ":" + text))));
+    }
+
+    private static String copied(RowTable<?> table) throws Exception {
+        CellTransfer transfer = (CellTransfer) table.getTransferHandler();
+        return (String) transfer.createTransferable(table).getTransferData(DataFlavor.stringFlavor);
+    }
+
+    @Test
+    void copiesTheSelectedRowsWithTheHeadingsForASpreadsheet() throws Exception {
+        RowTable<Integer> table = table();
+        table.show(List.of(9, 10));
+        assertThat(((CellTransfer) table.getTransferHandler()).createTransferable(table))
+                .isNull();
+        table.selectAll();
+        assertThat(copied(table)).isEqualTo("Stone\tMass, kg\nNo. 9\t9\nNo. 10\t10");
+    }
+
+    @Test
+    void copiesTheWordsOfOneCellWhereACellIsSelected() throws Exception {
+        RowTable<Integer> table = typed();
+        table.show(List.of(9, 10));
+        table.changeSelection(1, 0, false, false);
+        assertThat(copied(table)).isEqualTo("Mass\n10 kg");
+    }
+
+    @Test
+    void sortsByTheValueAndNotByItsWords() {
+        RowTable<Integer> table = table();
+        table.show(List.of(100, 9, 10));
+        table.getRowSorter().toggleSortOrder(0);
+        assertThat(table.getValueAt(0, 1)).isEqualTo("100");
+        table.getRowSorter().toggleSortOrder(1);
+        assertThat(List.of(table.getValueAt(0, 1), table.getValueAt(1, 1), table.getValueAt(2, 1)))
+                .isEqualTo(List.of("9", "10", "100"));
+        table.select(number -> number == 100);
+        assertThat(table.getSelectedRow()).isEqualTo(2);
+        table.show(List.of(100, 9, 11));
+        assertThat(table.selected()).contains(100);
+        table.show(List.of(5, 9, 11));
+        assertThat(table.getValueAt(0, 1)).isEqualTo("5");
+    }
+
+    @Test
+    void tellsWhatAPersonSelectsAndNotWhatIsShown() {
+        RowTable<Integer> table = table();
+        List<Optional<Integer>> told = new ArrayList<>();
+        table.onSelect(told::add);
+        table.show(List.of(1, 2));
+        table.select(number -> number == 2);
+        assertThat(told).isEmpty();
+        table.setRowSelectionInterval(0, 0);
+        table.clearSelection();
+        assertThat(told).containsExactly(Optional.of(1), Optional.empty());
+        table.select(number -> number == 2);
+        table.select(number -> number == 7);
+        assertThat(table.selected()).isEmpty();
+    }
+
+    @Test
+    void headingsAreAskedAnewWhenRowsAreShown() {
+        RowTable<Integer> table = table();
+        unit = "lb";
+        table.show(List.of(1));
+        assertThat(table.getColumnModel().getColumn(1).getHeaderValue()).isEqualTo("Mass, lb");
+    }
+
+    @Test
+    void tabLeavesATableToReadAndGoesOnInOneToTypeIn() {
+        Set<?> everywhere = KeyboardFocusManager.getCurrentKeyboardFocusManager()
+                .getDefaultFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS);
+        assertThat(table().getFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS))
+                .isEqualTo(everywhere);
+        assertThat(typed().getFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS))
+                .isNotEqualTo(everywhere);
+    }
+
+    @Test
+    void onlyWhatIsOpenIsTypedIn() {
+        RowTable<Integer> table = typed();
+        table.show(List.of(8, 9));
+        assertThat(table.isCellEditable(0, 0)).isTrue();
+        assertThat(table.isCellEditable(1, 0)).isFalse();
+        assertThat(table().isEditing()).isFalse();
+        table.setValueAt("12", 0, 0);
+        table.getModel().setValueAt("13", 2, 0);
+        assertThat(taken).containsExactly("8:12");
+        assertThat(table.getValueAt(0, 0)).isEqualTo("8");
+    }
+
+    @Test
+    void longWordsMakeTheirRowHigher() {
+        RowTable<String> table =
+                new RowTable<>("long", "Long", List.of(new ShownColumn<String>("Why", 120, words -> words).wrapped()));
+        table.show(List.of("short", "a sentence that does not stand in one line of so narrow a column"));
+        table.setSize(120, 400);
+        table.doLayout();
+        assertThat(table.getRowHeight(1)).isGreaterThan(2 * table.getRowHeight(0));
+    }
+}
