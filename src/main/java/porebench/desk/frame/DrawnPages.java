@@ -17,7 +17,7 @@ import porebench.desk.form.Tasks;
 import porebench.desk.frame.book.GuardedBook;
 import porebench.desk.frame.dialog.FrameTexts;
 import porebench.desk.frame.dialog.SwingAsker;
-import porebench.desk.frame.rail.Head;
+import porebench.desk.frame.rail.MixHead;
 import porebench.desk.frame.rail.MixRail;
 import porebench.method.Texts;
 import porebench.record.book.LabBook;
@@ -55,7 +55,7 @@ public final class DrawnPages {
             Pages pages = Pages.of(desk, mix -> {}, meter -> {}, () -> {}, trial -> {}, Settings.inMemory());
             Action newMix = Commands.of(texts.get("rail.new"), "ctrl shift N", () -> {});
             MixRail rail = new MixRail(desk, texts, pages.registers(), newMix, mix -> {}, page -> {});
-            Head head = new Head(desk, texts, pages.steps(), page -> {});
+            MixHead head = new MixHead(desk, texts, pages.steps(), page -> {});
             StatusStrip strip = new StatusStrip(desk, texts);
             desk.rows().stream().findFirst().ifPresent(row -> desk.select(row.mixId()));
             rail.refresh();

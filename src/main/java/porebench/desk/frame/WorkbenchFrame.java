@@ -30,7 +30,7 @@ import porebench.desk.frame.book.Turning;
 import porebench.desk.frame.book.WarningBar;
 import porebench.desk.frame.dialog.FrameTexts;
 import porebench.desk.frame.dialog.TrainingBand;
-import porebench.desk.frame.rail.Head;
+import porebench.desk.frame.rail.MixHead;
 import porebench.desk.frame.rail.MixRail;
 import porebench.evidence.RegisterRow;
 import porebench.method.Texts;
@@ -62,7 +62,7 @@ public final class WorkbenchFrame {
     private final JPanel right = new JPanel(new BorderLayout());
     private final Pages pages;
     private final MixRail rail;
-    private final Head head;
+    private final MixHead head;
     private final StatusStrip strip;
     private final Welcome welcome;
     private final TrainingBand band;
@@ -98,7 +98,7 @@ public final class WorkbenchFrame {
         warnings = new WarningBar(desk, texts, work.turning(), work.replacing());
         Action newMix = Commands.of(texts.get("rail.new"), "ctrl shift N", this::beginMix);
         rail = new MixRail(desk, texts, pages.registers(), newMix, this::openMix, this::turnTo);
-        head = new Head(desk, texts, pages.steps(), this::turnTo);
+        head = new MixHead(desk, texts, pages.steps(), this::turnTo);
         strip = new StatusStrip(desk, texts);
         welcome = new Welcome(texts, newMix, Commands.of(texts.get("menu.import"), work.commands()::importCsv));
         menus = new FrameMenus(this, work, newMix);

@@ -58,7 +58,7 @@ final class CalibrationReader {
      * @param story the meter with its other calibrations
      * @param today no calibration can be of a later day
      */
-    CalibrationReader(TypedDraft draft, MeterStory story, Numbers numbers, EntryModel words, LocalDate today) {
+    CalibrationReader(TypedDraft draft, MeterStory story, Numbers numbers, CalibrationModel words, LocalDate today) {
         this.draft = CalibrationFields.parted(draft, numbers);
         this.story = story;
         this.meter = story.meter().value();

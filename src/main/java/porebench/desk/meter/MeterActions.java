@@ -45,7 +45,7 @@ final class MeterActions {
 
     /** Offers what can be done now. */
     void refresh() {
-        EntryModel entry = model.entry();
+        CalibrationModel entry = model.entry();
         begin.setEnabled(model.story().isPresent());
         correct.setEnabled(model.chosen().isPresent());
         save.setEnabled(

@@ -31,7 +31,7 @@ final class MeterModel {
     private final Texts texts;
     private final CalibrationWords words;
     private final MeasuredWords measuredWords;
-    private final EntryModel entry;
+    private final CalibrationModel entry;
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<MeterStory> story = Optional.empty();
     private Optional<CalibrationId> chosen = Optional.empty();
@@ -42,7 +42,7 @@ final class MeterModel {
         this.texts = Texts.of("porebench.desk.meter.meter", desk.tools().locale());
         this.words = new CalibrationWords(desk, texts);
         this.measuredWords = new MeasuredWords(desk.tools().numbers(), texts);
-        this.entry = new EntryModel(desk, texts);
+        this.entry = new CalibrationModel(desk, texts);
         entry.history().onChange(this::fire);
         follow();
         desk.onChange(this::follow);
@@ -92,7 +92,7 @@ final class MeterModel {
         return words;
     }
 
-    EntryModel entry() {
+    CalibrationModel entry() {
         return entry;
     }
 

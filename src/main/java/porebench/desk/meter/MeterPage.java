@@ -96,7 +96,7 @@ public final class MeterPage implements Screen {
     @Override
     public void save() {
         finishTyping();
-        EntryModel entry = model.entry();
+        CalibrationModel entry = model.entry();
         if (!entry.isOpen()) {
             return;
         }

@@ -20,7 +20,7 @@ final class MeterPanel {
     private final MeterModel model;
     private final MeterActions actions;
     private final StoryPanel story;
-    private final EntryPanel entry;
+    private final CalibrationPanel entry;
     private final MeterPrinting printing;
 
     MeterPanel(MeterModel model, MeterActions actions) {
@@ -28,7 +28,7 @@ final class MeterPanel {
         this.actions = actions;
         printing = new MeterPrinting(model, this::component, this::tell);
         story = new StoryPanel(model, actions, printing);
-        entry = new EntryPanel(model, actions);
+        entry = new CalibrationPanel(model, actions);
         cards.setName("meter");
         cards.add(none(), NONE);
         cards.add(story.component(), STORY);

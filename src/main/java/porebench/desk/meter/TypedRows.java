@@ -13,7 +13,7 @@ import porebench.record.column.Part;
 
 /** One of the two tables of a calibration, with an empty row at its foot to go on in. */
 final class TypedRows implements PartModel {
-    private final EntryModel entry;
+    private final CalibrationModel entry;
     private final Column<MeterCalibration, ?> column;
     private final Part<?> part;
     private final String what;
@@ -24,7 +24,7 @@ final class TypedRows implements PartModel {
      * @param column of which a calibration has several
      * @param what the word that leads the keys of its texts
      */
-    TypedRows(EntryModel entry, Column<MeterCalibration, ?> column, Part<?> part, String what) {
+    TypedRows(CalibrationModel entry, Column<MeterCalibration, ?> column, Part<?> part, String what) {
         this.entry = entry;
         this.column = column;
         this.part = part;

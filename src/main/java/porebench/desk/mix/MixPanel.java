@@ -36,7 +36,7 @@ final class MixPanel implements MixActions.Rows {
     private final WrappedText standing = new WrappedText("mix.standing", "quiet");
     private final WrappedText refusal = new WrappedText("mix.refusal", "fieldError");
     private final ColumnForm form;
-    private final FiguresPanel figures;
+    private final BatchPanel figures;
     private final PartTable table;
     private final ProblemLines lines;
     private final VersionsTable<MixDesign> versions;
@@ -49,7 +49,7 @@ final class MixPanel implements MixActions.Rows {
         this.texts = model.texts();
         actions = new MixActions(model, page, this);
         form = new ColumnForm(model, desk.tools().problemText()).addAll(MixFields.ALL);
-        figures = new FiguresPanel(texts, desk.tools().numbers());
+        figures = new BatchPanel(texts, desk.tools().numbers());
         table = new PartTable(
                 "constituents",
                 texts.get("section.constituents"),

@@ -15,11 +15,11 @@ import porebench.method.trial.TrialFactor;
 final class StopModel {
     private final DeskModel desk;
     private final DeterminationsModel determinations;
-    private final EntryModel entry;
+    private final BenchModel entry;
     private final StopText words;
     private final Texts texts;
 
-    StopModel(DeskModel desk, DeterminationsModel determinations, EntryModel entry, Texts texts) {
+    StopModel(DeskModel desk, DeterminationsModel determinations, BenchModel entry, Texts texts) {
         this.desk = desk;
         this.determinations = determinations;
         this.entry = entry;

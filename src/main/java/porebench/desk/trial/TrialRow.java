@@ -146,7 +146,7 @@ record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts tex
 
     private String withdrawn(Withdrawal withdrawal) {
         return numbers.show(withdrawal.number()) + " "
-                + EntryModel.withdrawnUnit(withdrawal.unit().symbol());
+                + BenchModel.withdrawnUnit(withdrawal.unit().symbol());
     }
 
     private String water(Readings readings) {

@@ -22,13 +22,13 @@ import porebench.record.book.Version;
 final class TrialStory {
     private static final int DECIMALS = 2;
 
-    private final EntryModel entry;
+    private final BenchModel entry;
     private final Tools tools;
     private final Texts texts;
     private final Numbers numbers;
     private final ProblemText problemText;
 
-    TrialStory(Tools tools, Texts texts, EntryModel entry) {
+    TrialStory(Tools tools, Texts texts, BenchModel entry) {
         this.entry = entry;
         this.tools = tools;
         this.texts = texts;

@@ -48,7 +48,7 @@ final class TrialsActions {
 
     /** Saves the form: a new trial, or the correction of one with a reason. */
     void save() {
-        EntryModel entry = model.entry();
+        BenchModel entry = model.entry();
         if (entry.determination().isEmpty()) {
             return;
         }
@@ -82,7 +82,7 @@ final class TrialsActions {
         }
     }
 
-    private String doubts(EntryModel entry) {
+    private String doubts(BenchModel entry) {
         return String.join(
                 "\n",
                 entry.read().doubts().stream()

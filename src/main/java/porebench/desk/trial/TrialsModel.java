@@ -22,7 +22,7 @@ final class TrialsModel {
     private final DeskModel desk;
     private final Texts texts;
     private final DeterminationsModel determinations;
-    private final EntryModel entry;
+    private final BenchModel entry;
     private final StopModel stop;
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<MixId> mix = Optional.empty();
@@ -33,7 +33,7 @@ final class TrialsModel {
         this.desk = desk;
         this.texts = Texts.of(BUNDLE, desk.tools().locale());
         this.determinations = new DeterminationsModel(desk, texts);
-        this.entry = new EntryModel(desk, determinations, texts);
+        this.entry = new BenchModel(desk, determinations, texts);
         this.stop = new StopModel(desk, determinations, entry, texts);
         follow();
         desk.onChange(this::follow);
@@ -48,7 +48,7 @@ final class TrialsModel {
         return texts;
     }
 
-    EntryModel entry() {
+    BenchModel entry() {
         return entry;
     }
 

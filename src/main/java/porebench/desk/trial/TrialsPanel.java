@@ -50,7 +50,7 @@ final class TrialsPanel {
     private final JLabel storyTitle = new JLabel();
     private final WrappedText story = new WrappedText("story", "");
     private final JPanel told = told();
-    private final EntryPanel entry;
+    private final BenchPanel entry;
     private final LivePanel live;
     private final Cautions cautions;
     private final ImportPanel imports;
@@ -64,7 +64,7 @@ final class TrialsPanel {
         this.strike = Commands.of(texts.get("action.strike"), actions::strike);
         this.restore = Commands.of(texts.get("action.restore"), actions::restore);
         this.table = table(model);
-        this.entry = new EntryPanel(model, actions);
+        this.entry = new BenchPanel(model, actions);
         this.live = new LivePanel(model);
         this.cautions = new Cautions(texts);
         this.imports = new ImportPanel(model, actions);
@@ -103,7 +103,7 @@ final class TrialsPanel {
         return actions;
     }
 
-    private EntryPanel entryPanel() {
+    private BenchPanel entryPanel() {
         return entry;
     }
 

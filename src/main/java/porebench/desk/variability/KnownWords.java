@@ -30,11 +30,11 @@ final class KnownWords {
     }
 
     /** Says that nothing can be said yet, or at all. */
-    Question notFound(String key) {
-        return new Question("known", texts.get("question.known"), texts.get(key), false, List.of(), List.of());
+    Finding notFound(String key) {
+        return new Finding("known", texts.get("question.known"), texts.get(key), false, List.of(), List.of());
     }
 
-    Question question(Besides besides, TestWords tests) {
+    Finding question(Besides besides, TestWords tests) {
         Optional<KnownFactor> known = besides.known();
         Judged<EqualScatterTest> alike = besides.alike();
         List<String> reasons = new ArrayList<>();
@@ -45,7 +45,7 @@ final class KnownWords {
         alike.meaningful()
                 .filter(test -> test.p() < LEVEL)
                 .ifPresent(test -> reasons.add(texts.get("known.unlike", Integer.toString(test.sets()))));
-        return new Question(
+        return new Finding(
                 "known",
                 texts.get("question.known"),
                 known.map(this::answer).orElseGet(() -> texts.get("known.unknown")),

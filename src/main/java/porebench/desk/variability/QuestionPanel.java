@@ -18,7 +18,7 @@ final class QuestionPanel {
             new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 0", "[grow,fill]", ""));
     private final Texts texts;
     private final Consumer<TrialId> strike;
-    private List<Question> shown = List.of();
+    private List<Finding> shown = List.of();
 
     /**
      * Makes a place for questions.
@@ -36,7 +36,7 @@ final class QuestionPanel {
         return panel;
     }
 
-    void show(List<Question> questions) {
+    void show(List<Finding> questions) {
         if (questions.equals(shown)) {
             return;
         }
@@ -46,7 +46,7 @@ final class QuestionPanel {
         panel.revalidate();
     }
 
-    private void add(Question question) {
+    private void add(Finding question) {
         boolean isFirst = panel.getComponentCount() == 0;
         panel.add(Form.heading(question.title(), "h2"), isFirst ? "" : "gaptop 16");
         String style = question.isAlarm() ? "answerAlarm" : "answer";
@@ -64,7 +64,7 @@ final class QuestionPanel {
     }
 
     /** Returns a button for each trial that the answer names. */
-    private JPanel offers(Question question) {
+    private JPanel offers(Finding question) {
         JPanel row = new JPanel(new MigLayout("insets 0"));
         row.setOpaque(false);
         for (TrialId id : question.named()) {
@@ -75,13 +75,13 @@ final class QuestionPanel {
         return row;
     }
 
-    private static JPanel tests(Question question) {
+    private static JPanel tests(Finding question) {
         JPanel table =
                 new JPanel(new MigLayout("insets 0, fillx, wrap 3, gapy 3", "[]18[right]18[grow,fill]", "[top]"));
         table.setOpaque(false);
         table.setName("tests." + question.name());
         for (int i = 0; i < question.tests().size(); i++) {
-            Question.TestLine line = question.tests().get(i);
+            Finding.TestLine line = question.tests().get(i);
             table.add(new JLabel(line.test()));
             table.add(new JLabel(line.statistic()));
             table.add(new WrappedText("test." + question.name() + "." + i, "quiet", line.finding()), "wmin 0");

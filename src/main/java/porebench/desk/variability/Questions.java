@@ -58,21 +58,21 @@ final class Questions {
         this.tests = new TestWords(trials.divisionPercent(), numbers, texts);
     }
 
-    static List<Question> of(TrialsToJudge trials, Variability variability, Numbers numbers, Texts texts) {
+    static List<Finding> of(TrialsToJudge trials, Variability variability, Numbers numbers, Texts texts) {
         Questions all = new Questions(trials, variability, numbers, texts);
         return List.of(all.agree(), all.wrong(), all.more(), all.shape());
     }
 
     // Whether they agree, with the profile's repeatability and with what the laboratory's trials usually do.
 
-    private Question agree() {
+    private Finding agree() {
         Set<Variability.Alarm> alarms = variability.alarms();
         boolean range = alarms.contains(Variability.Alarm.RANGE);
         boolean laboratory = alarms.contains(Variability.Alarm.LABORATORY);
         List<String> reasons = new ArrayList<>();
         variability.summary().rangeCheck().ifPresent(check -> reasons.add(range(check)));
         reasons.add(variability.laboratory().map(this::laboratory).orElseGet(this::unknown));
-        List<Question.TestLine> lines = variability
+        List<Finding.TestLine> lines = variability
                 .laboratory()
                 .map(check -> List.of(tests.line(
                         "spread",
@@ -81,7 +81,7 @@ final class Questions {
                         SpreadTest::p,
                         new TestWords.Counts(2, Integer.MAX_VALUE))))
                 .orElse(List.of());
-        return new Question(
+        return new Finding(
                 "agree", texts.get("question.agree"), agrees(range, laboratory), range || laboratory, reasons, lines);
     }
 
@@ -162,8 +162,8 @@ final class Questions {
 
     // Whether one of them is wrong, or why no test can tell.
 
-    private Question wrong() {
-        return new Question(
+    private Finding wrong() {
+        return new Finding(
                 "wrong",
                 texts.get("question.wrong"),
                 isOneWrong(),
@@ -238,10 +238,10 @@ final class Questions {
                 .collect(Collectors.joining(" "));
     }
 
-    private Question more() {
+    private Finding more() {
         StopRule stop = variability.stop();
         StopText words = StopText.in(texts.locale());
-        return new Question(
+        return new Finding(
                 "more",
                 texts.get("question.more"),
                 words.say(stop),
@@ -252,9 +252,9 @@ final class Questions {
 
     // Whether they scatter as chance does, or why no test can tell.
 
-    private Question shape() {
+    private Finding shape() {
         Shape shape = variability.shape();
-        return new Question(
+        return new Finding(
                 "shape",
                 texts.get("question.shape"),
                 isOdd(shape),

@@ -25,18 +25,18 @@ final class TestWords {
         this.texts = texts;
     }
 
-    <T> Question.TestLine line(
+    <T> Finding.TestLine line(
             String key, Judged<T> judged, ToDoubleFunction<T> statistic, ToDoubleFunction<T> p, Counts counts) {
         String name = texts.get("test." + key);
         if (judged instanceof Judged.Meaningful<T> meaningful) {
-            return new Question.TestLine(
+            return new Finding.TestLine(
                     name,
                     numbers.show(statistic.applyAsDouble(meaningful.test()), DECIMALS),
                     texts.get("test.p", p(p.applyAsDouble(meaningful.test()))));
         }
         OptionalDouble known =
                 judged instanceof Judged.Withheld<T> withheld ? withheld.statistic() : OptionalDouble.empty();
-        return new Question.TestLine(
+        return new Finding.TestLine(
                 name,
                 known.isPresent() ? numbers.show(known.getAsDouble(), DECIMALS) : texts.get("value.none"),
                 texts.get(

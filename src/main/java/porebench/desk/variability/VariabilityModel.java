@@ -132,7 +132,7 @@ final class VariabilityModel {
     }
 
     /** Returns the questions with their answers; none when no trial counts. */
-    List<Question> questions() {
+    List<Finding> questions() {
         return trials().flatMap(trials -> variability(trials)
                         .map(found -> Questions.of(trials, found, desk.tools().numbers(), texts)))
                 .orElse(List.of());
@@ -150,7 +150,7 @@ final class VariabilityModel {
     }
 
     /** Returns what the laboratory knows besides these trials; empty when no trial counts, or nobody wants to see it. */
-    Optional<Question> known() {
+    Optional<Finding> known() {
         return wanted().flatMap(wanted -> wanted.trials().judged().summary().map(summary -> {
             KnownWords words = new KnownWords(summary, desk.tools().numbers(), texts);
             return besides.filter(found -> found.to().isSameAs(wanted))

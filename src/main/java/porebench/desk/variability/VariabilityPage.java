@@ -166,7 +166,7 @@ public final class VariabilityPage implements Screen {
             doubts.show(model.doubts());
             showChooser();
             questions.show(model.questions());
-            Optional<Question> besides = model.known();
+            Optional<Finding> besides = model.known();
             known.show(besides.map(List::of).orElse(List.of()));
             known.component().setVisible(besides.isPresent());
             showsKnown.setSelected(model.showsKnown());

@@ -18,8 +18,8 @@ import porebench.record.column.TrialColumns;
 class ElevationFieldTest {
     private final BenchBook bench = new BenchBook();
 
-    private EntryModel typed(String meter, String elevation) {
-        EntryModel entry = new TrialsModel(bench.select().desk).entry();
+    private BenchModel typed(String meter, String elevation) {
+        BenchModel entry = new TrialsModel(bench.select().desk).entry();
         entry.type(TrialColumns.METER, meter);
         entry.type(TrialColumns.FINE, "4905.0");
         entry.type(TrialColumns.COARSE, "7350");
@@ -36,7 +36,7 @@ class ElevationFieldTest {
         return bench.book.latest(Trial.class, id).orElseThrow().value().elevationMetres();
     }
 
-    private static List<String> codes(EntryModel entry) {
+    private static List<String> codes(BenchModel entry) {
         return entry.read().problems().stream()
                 .filter(problem -> problem.field().equals("elevation"))
                 .map(Problem::code)
@@ -45,7 +45,7 @@ class ElevationFieldTest {
 
     @Test
     void isKeptWithItsDigitsAndStandsReadyForTheNextTrial() {
-        EntryModel entry = typed("E-1", "1250.5");
+        BenchModel entry = typed("E-1", "1250.5");
         assertThat(Refused.by(out -> entry.keep(Optional.of("known"), "entered", out)))
                 .isEmpty();
         assertThat(kept("K7-T1")).contains(new BigDecimal("1250.5"));
@@ -54,9 +54,9 @@ class ElevationFieldTest {
 
     @Test
     void mayBeLeftEmptyAndIsNotAskedOfATypeBMeter() {
-        EntryModel entry = typed("E-1", "");
+        BenchModel entry = typed("E-1", "");
         assertThat(codes(entry)).isEmpty();
-        EntryModel other = typed("B-1", "9999");
+        BenchModel other = typed("B-1", "9999");
         assertThat(codes(other)).isEmpty();
         assertThat(other.read().trial().orElseThrow().elevationMetres()).isEmpty();
     }

@@ -42,9 +42,9 @@ class KeptReasonTest {
                 .toList();
     }
 
-    private EntryModel correcting(Column<Trial, ?> field, String text) {
+    private BenchModel correcting(Column<Trial, ?> field, String text) {
         model.correct();
-        EntryModel entry = model.entry();
+        BenchModel entry = model.entry();
         entry.type(field, text);
         assertThat(entry.attempt()).isEmpty();
         return entry;
@@ -52,7 +52,7 @@ class KeptReasonTest {
 
     @Test
     void aCorrectionThatLeavesTheDoubtAsksForNoReasonAgainAndKeepsTheOneGiven() {
-        EntryModel entry = correcting(TrialColumns.REMARKS, "second reading by M. Sorrel");
+        BenchModel entry = correcting(TrialColumns.REMARKS, "second reading by M. Sorrel");
         assertThat(entry.read().doubts()).isNotEmpty();
         assertThat(entry.wantsReason()).isFalse();
         assertThat(Refused.by(out -> entry.keep(Optional.empty(), "a remark was wanting", out)))
@@ -63,7 +63,7 @@ class KeptReasonTest {
 
     @Test
     void aReasonGivenWithACorrectionTakesThePlaceOfTheOneBefore() {
-        EntryModel entry = correcting(TrialColumns.REMARKS, "second reading by M. Sorrel");
+        BenchModel entry = correcting(TrialColumns.REMARKS, "second reading by M. Sorrel");
         assertThat(Refused.by(out -> entry.keep(Optional.of("the dial was tapped"), "a remark was wanting", out)))
                 .isEmpty();
         assertThat(reasons()).containsExactly(Optional.of(REASON), Optional.of("the dial was tapped"));
@@ -71,7 +71,7 @@ class KeptReasonTest {
 
     @Test
     void aCorrectionThatTakesTheDoubtAwayTakesTheReasonAway() {
-        EntryModel entry = correcting(TrialColumns.GAUGE, "6.4");
+        BenchModel entry = correcting(TrialColumns.GAUGE, "6.4");
         assertThat(entry.read().doubts()).isEmpty();
         assertThat(Refused.by(out -> entry.keep(Optional.empty(), "the dial was misread", out)))
                 .isEmpty();
@@ -93,7 +93,7 @@ class KeptReasonTest {
     @Test
     void aCorrectionOfAStruckTrialLeavesItStruckAndKept() {
         assertThat(Refused.by(out -> model.strike("spilled water", out))).isEmpty();
-        EntryModel entry = correcting(TrialColumns.REMARKS, "after the spill");
+        BenchModel entry = correcting(TrialColumns.REMARKS, "after the spill");
         assertThat(Refused.by(out -> entry.keep(Optional.empty(), "a remark was wanting", out)))
                 .isEmpty();
         Trial corrected =

@@ -59,7 +59,7 @@ class NextTrialFormTest {
         bench.desk.refresh();
     }
 
-    private static List<String> offered(EntryModel entry) {
+    private static List<String> offered(BenchModel entry) {
         return entry.meters().stream().map(meter -> meter.id().text()).toList();
     }
 
@@ -87,7 +87,7 @@ class NextTrialFormTest {
         assertThat(model.entry().meter().map(meter -> meter.id().text())).contains("E-1");
     }
 
-    private static void typeWholeTrial(EntryModel entry) {
+    private static void typeWholeTrial(BenchModel entry) {
         entry.type(TrialColumns.FINE, "4900");
         entry.type(TrialColumns.COARSE, "7350");
         entry.type(TrialColumns.SOAK, "15");

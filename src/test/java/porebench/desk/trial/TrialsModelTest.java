@@ -75,7 +75,7 @@ class TrialsModelTest {
                         "1 more trial is expected, 4 in all: the 95 % interval of the mean reaches 0.072 % to either side,"
                                 + " and 0.050 % is wanted.");
         assertThat(model.stop().basis().orElseThrow()).startsWith("The scatter is less than the scale can show");
-        EntryModel entry = model.entry();
+        BenchModel entry = model.entry();
         assertThat(model.stop().withTyped(entry.read().figures())).isEmpty();
         entry.type(TrialColumns.FINE, "4900");
         entry.type(TrialColumns.COARSE, "7350");
@@ -157,7 +157,7 @@ class TrialsModelTest {
         bench.keep(BenchBook.issue(1, 1, DAY.plusDays(3), "0.4"));
         TrialsModel model = model();
         model.begin(" new source ");
-        EntryModel entry = model.entry();
+        BenchModel entry = model.entry();
         entry.type(TrialColumns.FINE, "4900");
         entry.type(TrialColumns.COARSE, "7350");
         entry.type(TrialColumns.SOAK, "15");

@@ -18,8 +18,8 @@ import porebench.record.column.TrialColumns;
 class TypedReadingsTest {
     private final BenchBook bench = new BenchBook();
 
-    private EntryModel wholeTrial() {
-        EntryModel entry = new TrialsModel(bench.select().desk).entry();
+    private BenchModel wholeTrial() {
+        BenchModel entry = new TrialsModel(bench.select().desk).entry();
         entry.type(TrialColumns.FINE, "4905.0");
         entry.type(TrialColumns.COARSE, "7350");
         entry.type(TrialColumns.SOAK, "15");
@@ -31,7 +31,7 @@ class TypedReadingsTest {
 
     @Test
     void noFactorIsShownFromAReadingThatIsRefused() {
-        EntryModel entry = wholeTrial();
+        BenchModel entry = wholeTrial();
         assertThat(entry.read().live()).isPresent();
         assertThat(entry.read().refused()).isEmpty();
         for (Column<Trial, ?> field : List.of(
@@ -60,7 +60,7 @@ class TypedReadingsTest {
     /** The first trial is of 4 March 2026: 14 days later is 18 March. */
     @Test
     void aTrialLongAfterTheOthersOfItsDeterminationIsDoubtful() {
-        EntryModel entry = wholeTrial();
+        BenchModel entry = wholeTrial();
         assertThat(Refused.by(out -> entry.keep(Optional.empty(), "entered", out)))
                 .isEmpty();
         entry.type(TrialColumns.GAUGE, "6.40");
@@ -77,7 +77,7 @@ class TypedReadingsTest {
     /** (F - 32) / 1.8: 71.3 F are 21.8333 C, kept as 21.83; every tenth of a degree comes back as it was typed. */
     @Test
     void aTemperatureInFahrenheitComesBackWithItsDigit() {
-        EntryModel entry = wholeTrial();
+        BenchModel entry = wholeTrial();
         entry.chooseUnit(TrialColumns.WATER, TemperatureUnit.FAHRENHEIT.symbol());
         for (int tenths = 321; tenths <= 1039; tenths++) {
             String typed = tenths / 10 + "." + tenths % 10;

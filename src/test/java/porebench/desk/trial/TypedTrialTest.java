@@ -23,7 +23,7 @@ class TypedTrialTest {
         return new TrialsModel(bench.select().desk);
     }
 
-    private static void typeWholeTrial(EntryModel entry, String gauge) {
+    private static void typeWholeTrial(BenchModel entry, String gauge) {
         entry.type(TrialColumns.FINE, "4900");
         entry.type(TrialColumns.COARSE, "7350");
         entry.type(TrialColumns.SOAK, "15");
@@ -35,7 +35,7 @@ class TypedTrialTest {
     /** The clock stands at half past nine on 4 March. */
     @Test
     void aMomentThatWasTypedStaysWhenTheReadingsFollow() {
-        EntryModel entry = model().entry();
+        BenchModel entry = model().entry();
         entry.type(TrialColumns.TESTED_AT, "2026-03-03 16:00");
         assertThat(entry.draft().text(TrialColumns.TESTED_AT)).isEqualTo("2026-03-03 16:00");
         typeWholeTrial(entry, "6.4");
@@ -68,7 +68,7 @@ class TypedTrialTest {
 
     @Test
     void aFieldThatCannotBeReadIsNotCalledEmptyAsWell() {
-        EntryModel entry = model().entry();
+        BenchModel entry = model().entry();
         typeWholeTrial(entry, "six");
         assertThat(entry.attempt())
                 .extracting(Problem::field, Problem::code)
@@ -77,7 +77,7 @@ class TypedTrialTest {
 
     @Test
     void aReadingThatIsStillMissingIsNoneThatWasRefused() {
-        EntryModel entry = model().entry();
+        BenchModel entry = model().entry();
         typeWholeTrial(entry, "");
         assertThat(entry.read().errors()).extracting(Problem::code).containsExactly("trial.reading-missing");
         assertThat(entry.read().refused()).isEmpty();
@@ -86,7 +86,7 @@ class TypedTrialTest {
     /** A factor below zero is a doubt; that nobody is named forbids keeping the trial and is none. */
     @Test
     void whatForbidsKeepingATrialIsNoDoubtAboutIt() {
-        EntryModel entry = model().entry();
+        BenchModel entry = model().entry();
         typeWholeTrial(entry, "5.9");
         entry.type(TrialColumns.OPERATOR, "");
         assertThat(entry.read().errors()).extracting(Problem::code).containsExactly("form.required");

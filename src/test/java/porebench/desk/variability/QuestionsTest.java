@@ -35,21 +35,21 @@ class QuestionsTest {
         return new VariabilityModel(bench.select().desk, Settings.inMemory());
     }
 
-    private static Question question(VariabilityModel model, String name) {
+    private static Finding question(VariabilityModel model, String name) {
         return model.questions().stream()
                 .filter(one -> one.name().equals(name))
                 .findFirst()
                 .orElseThrow();
     }
 
-    private static String finding(Question question, int line) {
+    private static String finding(Finding question, int line) {
         return question.tests().get(line).finding();
     }
 
     @Test
     void asksFourQuestionsInTechniciansWords() {
         assertThat(model("6.4", "6.5").questions())
-                .extracting(Question::title)
+                .extracting(Finding::title)
                 .containsExactly(
                         "Do they agree?",
                         "Is one of them wrong?",
@@ -60,7 +60,7 @@ class QuestionsTest {
     @Test
     void aSingleTrialAgreesWithNothing() {
         VariabilityModel model = model("6.4");
-        Question agree = question(model, "agree");
+        Finding agree = question(model, "agree");
         assertThat(agree.answer()).isEqualTo("A single trial has nothing to agree with.");
         assertThat(agree.isAlarm()).isFalse();
         assertThat(agree.tests()).isEmpty();
@@ -77,7 +77,7 @@ class QuestionsTest {
     /** 0.3, 0.4, 0.4, 0.5: range 0.2, limit 3.6 x 0.1 = 0.36 (ASTM C670, recalled). */
     @Test
     void trialsAgreeWithTheProfile() {
-        Question agree = question(model("6.3", "6.4", "6.4", "6.5"), "agree");
+        Finding agree = question(model("6.3", "6.4", "6.4", "6.5"), "agree");
         assertThat(agree.answer()).isEqualTo("Yes: they spread no wider than repeat trials do.");
         assertThat(agree.reasons().get(0))
                 .isEqualTo(
@@ -91,7 +91,7 @@ class QuestionsTest {
         other(2, "6.4", "6.5", "6.4", "6.5", "6.4", "6.5");
         other(3, "6.2", "6.3", "6.2", "6.3", "6.2", "6.3");
         VariabilityModel model = model("6.3", "6.4", "6.4", "6.5");
-        Question agree = question(model, "agree");
+        Finding agree = question(model, "agree");
         assertThat(agree.answer()).isEqualTo("Yes: they spread no wider than repeat trials do.");
         // Chi-square of 10 x 25 / 34 = 7.35 degrees: 16.55 and 1.859; 5.77 (studentised range, 1 %) x 0.0548 = 0.316; F
         // = 0.00667 /
@@ -103,7 +103,7 @@ class QuestionsTest {
                                 + " 10). By that, 4 trials may span 0.316 %; these span 0.200 %.");
         assertThat(agree.tests())
                 .containsExactly(
-                        new Question.TestLine("Standard deviation against the laboratory's, F", "2.222", "p = 0.148"));
+                        new Finding.TestLine("Standard deviation against the laboratory's, F", "2.222", "p = 0.148"));
         assertThat(model.verdict().kind()).isEqualTo(Verdict.Kind.AGREE);
         assertThat(question(model, "more").reasons().get(0))
                 .startsWith(
@@ -117,7 +117,7 @@ class QuestionsTest {
         other(2, "6.4", "6.5", "6.4", "6.5", "6.4", "6.5");
         other(3, "6.2", "6.3", "6.2", "6.3", "6.2", "6.3");
         VariabilityModel model = model("6.2", "6.4", "6.5");
-        Question agree = question(model, "agree");
+        Finding agree = question(model, "agree");
         assertThat(agree.answer()).isEqualTo("No: they spread wider than this laboratory's trials usually do.");
         assertThat(agree.isAlarm()).isTrue();
         assertThat(agree.reasons().get(1)).endsWith("By that, 3 trials may span 0.289 %, but these span 0.300 %.");
@@ -139,7 +139,7 @@ class QuestionsTest {
 
     @Test
     void trialsThatSpreadWiderThanTheProfileAllowsAreAsked() {
-        Question agree = question(model("6.2", "6.4", "6.7"), "agree");
+        Finding agree = question(model("6.2", "6.4", "6.7"), "agree");
         assertThat(agree.answer()).isEqualTo("No: they spread wider than the repeatability of the profile allows.");
         assertThat(agree.reasons().get(0))
                 .isEqualTo(
@@ -153,7 +153,7 @@ class QuestionsTest {
         other(2, "6.4", "6.4", "6.4", "6.4", "6.4", "6.4");
         other(3, "6.2", "6.2", "6.2", "6.2", "6.2", "6.2");
         VariabilityModel model = model("6.3", "6.4", "6.4");
-        Question agree = question(model, "agree");
+        Finding agree = question(model, "agree");
         // 5.27 x 0.0289 = 0.152.
         assertThat(agree.reasons().get(1))
                 .isEqualTo(
@@ -169,26 +169,26 @@ class QuestionsTest {
         VariabilityModel model = model("6.4", "6.4", "6.4", "6.4");
         assertThat(question(model, "wrong").answer()).isEqualTo("No test can tell: all trials gave the same factor.");
         assertThat(question(model, "wrong").tests())
-                .extracting(Question.TestLine::statistic)
+                .extracting(Finding.TestLine::statistic)
                 .containsExactly("-", "-", "-");
         assertThat(question(model, "shape").answer()).isEqualTo("No test can tell: all trials gave the same factor.");
     }
 
     @Test
     void oneDivisionIsNoDistance() {
-        Question wrong = question(model("6.4", "6.4", "6.4", "6.5"), "wrong");
+        Finding wrong = question(model("6.4", "6.4", "6.4", "6.5"), "wrong");
         assertThat(wrong.answer())
                 .isEqualTo(
                         "No test can tell: what stands out does so by no more than one division of the scale (0.10 %).");
         assertThat(wrong.isAlarm()).isFalse();
         assertThat(wrong.tests())
                 .containsExactly(
-                        new Question.TestLine(
+                        new Finding.TestLine(
                                 "One trial far out, Grubbs's G",
                                 "1.500",
                                 "not judged: no more than one division of the scale (0.10 %)"),
-                        new Question.TestLine("Two on one side, Grubbs's G2", "0.000", "not judged: it takes 5 trials"),
-                        new Question.TestLine(
+                        new Finding.TestLine("Two on one side, Grubbs's G2", "0.000", "not judged: it takes 5 trials"),
+                        new Finding.TestLine(
                                 "One trial far out, Dixon's r10",
                                 "1.000",
                                 "not judged: no more than one division of the scale (0.10 %)"));
@@ -197,7 +197,7 @@ class QuestionsTest {
     /** Mean 0.4; the first and the last are both 0.2 away, as far as chance explains. */
     @Test
     void nothingSaysThatOneIsWrong() {
-        Question wrong = question(model("6.2", "6.4", "6.4", "6.6"), "wrong");
+        Finding wrong = question(model("6.2", "6.4", "6.4", "6.6"), "wrong");
         assertThat(wrong.answer())
                 .isEqualTo(
                         "Nothing says so: none lies farther out than chance explains (tests made: 2, together p > 0.999).");
@@ -207,7 +207,7 @@ class QuestionsTest {
     @Test
     void aTrialFarOutIsNamedAndStaysInTheNumbers() {
         VariabilityModel model = model("6.4", "6.4", "6.5", "6.4", "6.5", "7.4");
-        Question wrong = question(model, "wrong");
+        Finding wrong = question(model, "wrong");
         assertThat(wrong.answer())
                 .isEqualTo("Trial T6 lies farther from the others than chance explains (tests made: 2, together"
                         + " p < 0.001).");
@@ -234,7 +234,7 @@ class QuestionsTest {
     @Test
     void aStragglerIsNamedWithoutAlarm() {
         VariabilityModel model = model("6.40", "6.42", "6.47", "6.45", "6.41", "6.62");
-        Question wrong = question(model, "wrong");
+        Finding wrong = question(model, "wrong");
         assertThat(wrong.answer())
                 .isEqualTo(
                         "Hardly: T6 lies far out, but one honest determination in twenty looks like this (tests made: 2,"
@@ -247,7 +247,7 @@ class QuestionsTest {
     @Test
     void twoFarOutAreBothNamed() {
         VariabilityModel model = model("6.4", "6.4", "6.5", "6.4", "6.5", "6.4", "6.4", "6.5", "7.4", "7.5");
-        Question wrong = question(model, "wrong");
+        Finding wrong = question(model, "wrong");
         assertThat(wrong.answer()).startsWith("Trials T9, T10 lie farther from the others than chance explains");
         assertThat(model.verdict().sentence())
                 .startsWith(
@@ -259,18 +259,18 @@ class QuestionsTest {
     @Test
     void theDialHidesTheShape() {
         String[] twelve = {"6.4", "6.5", "6.4", "6.3", "6.5", "6.4", "6.6", "6.4", "6.5", "6.3", "6.4", "6.2"};
-        Question shape = question(model(twelve), "shape");
+        Finding shape = question(model(twelve), "shape");
         assertThat(shape.answer())
                 .isEqualTo(
                         "No test can tell: the scatter is only a few divisions of the scale (0.10 %), and what a test"
                                 + " would find is the scale.");
-        assertThat(shape.tests()).extracting(Question.TestLine::statistic).doesNotContain("-");
+        assertThat(shape.tests()).extracting(Finding.TestLine::statistic).doesNotContain("-");
     }
 
     /** Scatter of more than four divisions is far from what a laboratory does, but it can be judged. */
     @Test
     void aShapeIsJudgedWhereTheScatterIsWideEnough() {
-        Question plain =
+        Finding plain =
                 question(model("6.0", "6.3", "6.5", "6.7", "6.8", "6.9", "7.0", "7.2", "7.4", "7.6", "8.0"), "shape");
         assertThat(plain.answer()).isEqualTo("Nothing speaks against it.");
         assertThat(plain.isAlarm()).isFalse();
@@ -279,7 +279,7 @@ class QuestionsTest {
 
     @Test
     void anOddShapeIsSaid() {
-        Question odd = question(
+        Finding odd = question(
                 model("6.1", "6.1", "6.2", "6.1", "6.2", "6.1", "6.2", "6.1", "8.4", "8.5", "8.5", "8.4"), "shape");
         assertThat(odd.answer())
                 .isEqualTo(

@@ -254,7 +254,7 @@ class VariabilityModelTest {
         Settings settings = Settings.inMemory();
         VariabilityModel model = new VariabilityModel(bench.select().desk, settings);
         model.workOutKnown();
-        Question known = model.known().orElseThrow();
+        Finding known = model.known().orElseThrow();
         assertThat(known.answer())
                 .isEqualTo("With what the laboratory knows, G would be 0.623 % instead of 0.700 %: 0.6 % on the card"
                         + " instead of 0.7 %. The factor stays the mean of its own trials; where the two are apart,"
@@ -278,7 +278,7 @@ class VariabilityModelTest {
     void saysThatTheLaboratoryKnowsTooLittle() {
         VariabilityModel model = model("6.4", "6.5");
         model.workOutKnown();
-        Question known = model.known().orElseThrow();
+        Finding known = model.known().orElseThrow();
         assertThat(known.answer())
                 .isEqualTo("Too little yet: it takes three other determinations on this type of meter, and trials that"
                         + " do not all agree.");
@@ -298,7 +298,7 @@ class VariabilityModelTest {
         }
         VariabilityModel model = new VariabilityModel(bench.select().desk, Settings.inMemory());
         model.workOutKnown();
-        Question known = model.known().orElseThrow();
+        Finding known = model.known().orElseThrow();
         assertThat(known.answer())
                 .startsWith("With what the laboratory knows, G would be 0.")
                 .contains("the same on the card");

@@ -12,7 +12,7 @@ import porebench.method.Texts;
 import porebench.quantity.Unit;
 
 /** The figures of the batch, each with its unit, as they follow from the draft. */
-final class FiguresPanel {
+final class BatchPanel {
     private final JPanel panel = new JPanel(new MigLayout("insets 0, wrap 3, hidemode 3, gapy 6", "[]20[trailing]6[]"));
     private final Texts texts;
     private final Numbers numbers;
@@ -23,7 +23,7 @@ final class FiguresPanel {
     private final FigureLine density;
     private final FigureLine airFreeShare;
 
-    FiguresPanel(Texts texts, Numbers numbers) {
+    BatchPanel(Texts texts, Numbers numbers) {
         this.texts = texts;
         this.numbers = numbers;
         panel.putClientProperty("FlatLaf.styleClass", "box");

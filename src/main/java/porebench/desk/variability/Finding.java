@@ -14,7 +14,7 @@ import porebench.record.id.TrialId;
  * @param tests the tests made, or why they were not
  * @param named the trials that the answer names, to be looked at and perhaps struck
  */
-record Question(
+record Finding(
         String name,
         String title,
         String answer,
@@ -22,14 +22,14 @@ record Question(
         List<String> reasons,
         List<TestLine> tests,
         List<TrialId> named) {
-    Question {
+    Finding {
         reasons = List.copyOf(reasons);
         tests = List.copyOf(tests);
         named = List.copyOf(named);
     }
 
     /** Makes an answer that names no trial. */
-    Question(String name, String title, String answer, boolean isAlarm, List<String> reasons, List<TestLine> tests) {
+    Finding(String name, String title, String answer, boolean isAlarm, List<String> reasons, List<TestLine> tests) {
         this(name, title, answer, isAlarm, reasons, tests, List.of());
     }
 

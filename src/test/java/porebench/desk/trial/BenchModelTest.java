@@ -28,14 +28,14 @@ import porebench.record.Trial;
 import porebench.record.book.Version;
 import porebench.record.column.TrialColumns;
 
-class EntryModelTest {
+class BenchModelTest {
     private final BenchBook bench = new BenchBook();
 
     private TrialsModel model() {
         return new TrialsModel(bench.select().desk);
     }
 
-    private static void typeWholeTrial(EntryModel entry, String gauge) {
+    private static void typeWholeTrial(BenchModel entry, String gauge) {
         entry.type(TrialColumns.FINE, "4905.0");
         entry.type(TrialColumns.COARSE, "7350");
         entry.type(TrialColumns.SOAK, "15");
@@ -57,7 +57,7 @@ class EntryModelTest {
         bench.keep(
                 SampleCalibrations.bowlCalibration("C-1", "B-1", BenchBook.TODAY, "11.157"),
                 SampleCalibrations.dialCalibration("C-2", "B-1", BenchBook.TODAY, "0.00", "5.05", "10.10"));
-        EntryModel entry = model().entry();
+        BenchModel entry = model().entry();
         typeWholeTrial(entry, "6.06");
         TrialFactor figures = entry.read().figures().orElseThrow();
         // 6.06 / 1.01 = 6.00 % true air; 11.157 - 3.450 - 0.720 = 6.987 kg, / 998.207 = 6.99955 L, which is the 7.000
@@ -71,7 +71,7 @@ class EntryModelTest {
     void aTrialIsEnteredInTheBowlOfItsDay() {
         // 11.217 - 3.450 - 0.720 = 7.047 kg, / 998.207 = 7.0597 L from today on; the register says 7.000 L.
         bench.keep(SampleCalibrations.bowlCalibration("C-1", "B-1", BenchBook.TODAY, "11.217"));
-        EntryModel entry = model().entry();
+        BenchModel entry = model().entry();
         assertThat(entry.bowl()).map(Object::toString).contains("7.0597 L");
         typeWholeTrial(entry, "6.40");
         assertThat(codes(entry.read().problems())).doesNotContain("trial.bowl-not-in-force");
@@ -82,7 +82,7 @@ class EntryModelTest {
     @Test
     void aTrialTypedIntoATrainingBookIsNoRealOne() {
         bench.keep(new Laboratory("Training", "", true));
-        EntryModel entry = model().entry();
+        BenchModel entry = model().entry();
         typeWholeTrial(entry, "6.40");
         assertThat(entry.attempt()).isEmpty();
         assertThat(Refused.by(out -> entry.keep(Optional.empty(), "entered", out)))
@@ -93,7 +93,7 @@ class EntryModelTest {
     @Test
     void aFirstTrialIsKeptWithItsDigitsTogetherWithItsDetermination() {
         TrialsModel model = model();
-        EntryModel entry = model.entry();
+        BenchModel entry = model.entry();
         typeWholeTrial(entry, "6.40");
         entry.type(TrialColumns.REMARKS, "  steady  ");
         assertThat(entry.attempt()).isEmpty();
@@ -126,7 +126,7 @@ class EntryModelTest {
     @Test
     void aTrialIsRefusedWhoseNameHidesSomethingOrLooksLikeAnother() {
         TrialsModel model = model();
-        EntryModel entry = model.entry();
+        BenchModel entry = model.entry();
         typeWholeTrial(entry, "6.40");
         entry.type(TrialColumns.ID, "K7-T1\u200B");
         assertThat(codes(entry.attempt())).containsExactly("text.unseen");
@@ -142,7 +142,7 @@ class EntryModelTest {
 
     @Test
     void theNextTrialStartsFromTheLast() {
-        EntryModel entry = model().entry();
+        BenchModel entry = model().entry();
         entry.type(TrialColumns.METER, "B-1");
         entry.chooseUnit(TrialColumns.FINE, MassUnit.KILOGRAM.symbol());
         entry.chooseUnit(TrialColumns.WITHDRAWN, Withdrawal.Unit.PERCENT.symbol());
@@ -168,7 +168,7 @@ class EntryModelTest {
     @Test
     void onATypeAMeterBothReadingsAreAskedForAndNoWater() {
         TrialsModel model = model();
-        EntryModel entry = model.entry();
+        BenchModel entry = model.entry();
         entry.type(TrialColumns.WITHDRAWN, "420");
         entry.type(TrialColumns.GAUGE, "6.4");
         entry.type(TrialColumns.METER, "E-1");
@@ -193,7 +193,7 @@ class EntryModelTest {
 
     @Test
     void emptyFieldsAreNoProblemUntilThePersonWantsToSave() {
-        EntryModel entry = model().entry();
+        BenchModel entry = model().entry();
         entry.type(TrialColumns.OPERATOR, "");
         assertThat(entry.shown()).isEmpty();
         assertThat(codes(entry.attempt())).contains("form.required", "trial.reading-missing");
@@ -205,7 +205,7 @@ class EntryModelTest {
 
     @Test
     void whatIsNotANumberIsSaidAtOnceAndOnlyOnce() {
-        EntryModel entry = model().entry();
+        BenchModel entry = model().entry();
         entry.type(TrialColumns.GAUGE, "6,4");
         entry.type(TrialColumns.FINE, "-3");
         entry.type(TrialColumns.TESTED_AT, "2026-02-30 09:00");
@@ -222,7 +222,7 @@ class EntryModelTest {
     @Test
     void numbersAreReadAsThePersonWritesThem() {
         BenchBook german = new BenchBook(Locale.GERMANY);
-        EntryModel entry = new TrialsModel(german.select().desk).entry();
+        BenchModel entry = new TrialsModel(german.select().desk).entry();
         typeWholeTrial(entry, "6.4");
         assertThat(codes(entry.shown())).contains("form.not-a-number");
         entry.type(TrialColumns.FINE, "4900,5");
@@ -244,7 +244,7 @@ class EntryModelTest {
     @Test
     void aDoubtfulTrialWantsAReasonAndKeepsIt() {
         TrialsModel model = model();
-        EntryModel entry = model.entry();
+        BenchModel entry = model.entry();
         typeWholeTrial(entry, "5.9");
         assertThat(entry.attempt()).isEmpty();
         assertThat(codes(entry.read().doubts())).containsExactly("trial.factor-negative");
@@ -257,7 +257,7 @@ class EntryModelTest {
 
     @Test
     void aTrialWithoutDoubtsKeepsNoReason() {
-        EntryModel entry = model().entry();
+        BenchModel entry = model().entry();
         typeWholeTrial(entry, "6.4");
         assertThat(entry.wantsReason()).isFalse();
         assertThat(Refused.by(out -> entry.keep(Optional.of("not needed"), "entered", out)))
@@ -267,7 +267,7 @@ class EntryModelTest {
 
     @Test
     void massesOffTargetTellWhatTheFactorWouldBe() {
-        EntryModel entry = model().entry();
+        BenchModel entry = model().entry();
         typeWholeTrial(entry, "6.4");
         // 4.655 kg instead of 4.900 kg is 5 % light: 12.250 / 12.005 of 0.4 is 0.4082.
         entry.type(TrialColumns.FINE, "4655");
@@ -278,7 +278,7 @@ class EntryModelTest {
 
     @Test
     void doubtsAboutAFieldWaitUntilItIsLeft() {
-        EntryModel entry = model().entry();
+        BenchModel entry = model().entry();
         typeWholeTrial(entry, "6.4");
         entry.focus(Optional.of(TrialColumns.SOAK));
         entry.type(TrialColumns.SOAK, "1");
@@ -290,7 +290,7 @@ class EntryModelTest {
     @Test
     void aLeakIsKeptAsAVoidTrialEvenWithoutAReading() {
         TrialsModel model = model();
-        EntryModel entry = model.entry();
+        BenchModel entry = model.entry();
         typeWholeTrial(entry, "");
         entry.type(TrialColumns.LEAK, "yes");
         assertThat(entry.attempt()).isEmpty();
@@ -305,7 +305,7 @@ class EntryModelTest {
     void aNameThatIsTakenIsRefusedAtItsField() {
         bench.keep(BenchBook.determination(1, LocalDate.of(2026, 3, 2)));
         bench.keep(BenchBook.trial("K7-T1", 1, LocalDate.of(2026, 3, 2), "6.4"));
-        EntryModel entry = model().entry();
+        BenchModel entry = model().entry();
         assertThat(entry.draft().text(TrialColumns.ID)).isEqualTo("K7-T2");
         entry.type(TrialColumns.ID, "K7-T1");
         assertThat(entry.shown()).extracting(Problem::field).containsExactly("trialId");
@@ -319,7 +319,7 @@ class EntryModelTest {
         TrialsModel model = model();
         model.select(Optional.of(before.id()));
         model.correct();
-        EntryModel entry = model.entry();
+        BenchModel entry = model.entry();
         entry.type(TrialColumns.GAUGE, "6.30");
         assertThat(entry.attempt()).isEmpty();
         assertThat(Refused.by(out -> entry.keep(Optional.empty(), "the dial was misread", out)))
@@ -343,7 +343,7 @@ class EntryModelTest {
     @Test
     void theWaterIsTypedInTheUnitsShownAndKeptInCelsius() {
         bench.desk.show(UnitSystem.US);
-        EntryModel entry = model().entry();
+        BenchModel entry = model().entry();
         assertThat(entry.massUnit()).isEqualTo(MassUnit.POUND);
         entry.chooseUnit(TrialColumns.FINE, MassUnit.GRAM.symbol());
         typeWholeTrial(entry, "6.4");
@@ -356,7 +356,7 @@ class EntryModelTest {
 
     @Test
     void targetsFollowTheMassUnit() {
-        EntryModel entry = model().entry();
+        BenchModel entry = model().entry();
         assertThat(Masses.show(
                         entry.target().orElseThrow().fine(),
                         entry.massUnit(),
@@ -374,7 +374,7 @@ class EntryModelTest {
 
     @Test
     void typingIsTakenBackFieldByField() {
-        EntryModel entry = model().entry();
+        BenchModel entry = model().entry();
         entry.type(TrialColumns.FINE, "4");
         entry.type(TrialColumns.FINE, "49");
         entry.type(TrialColumns.COARSE, "7");

@@ -32,12 +32,12 @@ import porebench.record.column.Column;
 import porebench.record.column.TrialColumns;
 
 /** The entry form with the targets beside its fields; fields of the other type of meter are hidden. */
-final class EntryPanel {
+final class BenchPanel {
     private static final Set<Column<Trial, ?>> TARGETED = Set.of(
             TrialColumns.METER, TrialColumns.FINE, TrialColumns.COARSE, TrialColumns.SOAK, TrialColumns.WITHDRAWN);
 
     private final TrialsModel model;
-    private final EntryModel entry;
+    private final BenchModel entry;
     private final Texts texts;
     private final ColumnForm form;
     private final Map<Column<?, ?>, JLabel> targets = new HashMap<>();
@@ -47,7 +47,7 @@ final class EntryPanel {
     private final JPanel panel =
             new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]10[]8[]"));
 
-    EntryPanel(TrialsModel model, TrialsActions actions) {
+    BenchPanel(TrialsModel model, TrialsActions actions) {
         this.model = model;
         this.entry = model.entry();
         this.texts = model.texts();

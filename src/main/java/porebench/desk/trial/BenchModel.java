@@ -40,7 +40,7 @@ import porebench.record.column.TrialColumns;
 import porebench.record.id.MixId;
 
 /** The entry form: a new trial or the correction of one, as typed so far, with what is wrong and doubtful about it. */
-final class EntryModel implements ColumnModel {
+final class BenchModel implements ColumnModel {
     /** Stands where nothing was typed yet, in a trial that is only judged and never kept. */
     private static final String UNKNOWN = "?";
 
@@ -54,7 +54,7 @@ final class EntryModel implements ColumnModel {
     private Optional<Column<Trial, ?>> focused = Optional.empty();
     private boolean attempted;
 
-    EntryModel(DeskModel desk, DeterminationsModel determinations, Texts texts) {
+    BenchModel(DeskModel desk, DeterminationsModel determinations, Texts texts) {
         this.desk = desk;
         this.determinations = determinations;
         this.texts = texts;

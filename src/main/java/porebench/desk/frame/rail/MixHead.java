@@ -25,7 +25,7 @@ import porebench.method.Texts;
 import porebench.record.FactorIssue;
 
 /** The head of the selected mix: its name, how it stands with its factor, what to do next, and the row of steps. */
-public final class Head {
+public final class MixHead {
     private final JPanel panel =
             new JPanel(new MigLayout("insets 14 22 10 22, fillx, hidemode 3", "[grow,fill,0::]24[]", "[]4[]12[]"));
     private final JLabel title = Form.heading("", "h1");
@@ -40,7 +40,7 @@ public final class Head {
     private final DeskModel desk;
     private final Texts texts;
 
-    public Head(DeskModel desk, Texts texts, List<? extends Page> steps, Consumer<Page> openStep) {
+    public MixHead(DeskModel desk, Texts texts, List<? extends Page> steps, Consumer<Page> openStep) {
         this.desk = desk;
         this.texts = texts;
         this.steps = steps;

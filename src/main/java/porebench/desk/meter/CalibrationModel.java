@@ -22,7 +22,7 @@ import porebench.record.column.CalibrationColumns;
 import porebench.record.column.Column;
 
 /** The draft of a calibration, what it tells so far, what is wrong with it, and how it gets into the lab book. */
-final class EntryModel implements ColumnModel {
+final class CalibrationModel implements ColumnModel {
     /** What is only not there yet is not held against a draft that nobody tried to save. */
     private final DeskModel desk;
 
@@ -36,7 +36,7 @@ final class EntryModel implements ColumnModel {
     private Optional<CalibrationReading> reading = Optional.empty();
     private boolean saveTried;
 
-    EntryModel(DeskModel desk, Texts texts) {
+    CalibrationModel(DeskModel desk, Texts texts) {
         this.desk = desk;
         this.texts = texts;
         this.history = new History<>(CalibrationFields.empty(desk.units()));

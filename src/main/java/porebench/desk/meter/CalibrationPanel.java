@@ -32,7 +32,7 @@ import porebench.method.meter.DialCalibration;
 import porebench.record.column.CalibrationColumns;
 
 /** The form of a calibration on the left, and what it tells so far on the right. */
-final class EntryPanel {
+final class CalibrationPanel {
     private static final String STYLE = "FlatLaf.styleClass";
     private static final int PLOT_HEIGHT = 420;
     private static final List<Integer> WIDTHS = List.of(90, 90, 90, 90);
@@ -42,7 +42,7 @@ final class EntryPanel {
             "[0:0:,grow 58,fill]24[0:0:,grow 42,fill]",
             "[]10[0:0:,grow,fill]"));
     private final MeterModel model;
-    private final EntryModel entry;
+    private final CalibrationModel entry;
     private final Texts texts;
     private final MeterActions actions;
     private final WrappedText heading = new WrappedText("entry.heading", "h1");
@@ -59,7 +59,7 @@ final class EntryPanel {
     private final Sentences results = new Sentences("entry.results", "");
     private final PlotView plot;
 
-    EntryPanel(MeterModel model, MeterActions actions) {
+    CalibrationPanel(MeterModel model, MeterActions actions) {
         this.model = model;
         this.entry = model.entry();
         this.texts = model.texts();

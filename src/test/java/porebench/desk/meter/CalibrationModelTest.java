@@ -26,10 +26,10 @@ import porebench.record.column.CalibrationColumns;
 import porebench.record.id.MeterId;
 
 /** Entering and correcting calibrations, without a display. */
-class EntryModelTest {
+class CalibrationModelTest {
     private MixDesk mixDesk;
     private MeterModel model;
-    private EntryModel entry;
+    private CalibrationModel entry;
 
     @BeforeEach
     void openDesk() {
