@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import porebench.record.column.CellWriter;
 import porebench.record.column.Column;
@@ -44,6 +45,12 @@ public record TypedDraft(Map<String, String> texts, Map<String, List<TypedDraft>
     /** Returns the symbol of the unit beside a column's number; empty text where none was chosen. */
     public String unit(Column<?, ?> column) {
         return texts.getOrDefault(column.unitField(), "");
+    }
+
+    /** Returns what is chosen in a column, in which one of its things always is. */
+    public <V> V chosen(Column<?, V> column) {
+        return column.read(new DraftReader(this, new Numbers(Locale.ROOT), Column::name))
+                .orElseThrow();
     }
 
     /** Returns whether a column says yes. */

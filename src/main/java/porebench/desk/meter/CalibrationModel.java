@@ -7,49 +7,40 @@ import java.util.Optional;
 import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
 import porebench.desk.Question;
-import porebench.desk.form.ColumnModel;
+import porebench.desk.RecordDraft;
 import porebench.desk.form.Days;
-import porebench.desk.form.History;
 import porebench.desk.form.TypedDraft;
 import porebench.evidence.MeterStory;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.MeterCalibration;
-import porebench.record.book.Draft;
 import porebench.record.book.Version;
+import porebench.record.book.Draft;
 import porebench.record.book.Wording;
 import porebench.record.column.CalibrationColumns;
 import porebench.record.column.Column;
 
 /** The draft of a calibration, what it tells so far, what is wrong with it, and how it gets into the lab book. */
-final class CalibrationModel implements ColumnModel {
-    /** What is only not there yet is not held against a draft that nobody tried to save. */
-    private final DeskModel desk;
-
-    private final Texts texts;
-    private final History<TypedDraft> history;
+final class CalibrationModel extends RecordDraft<MeterCalibration> {
     private final TypedRows fills = new TypedRows(this, CalibrationColumns.FILLS, CalibrationColumns.OF_FILL, "fill");
     private final TypedRows points =
             new TypedRows(this, CalibrationColumns.POINTS, CalibrationColumns.OF_POINT, "point");
     private Optional<MeterStory> story = Optional.empty();
-    private Optional<Version<MeterCalibration>> base = Optional.empty();
     private Optional<CalibrationReading> reading = Optional.empty();
-    private boolean saveTried;
 
     CalibrationModel(DeskModel desk, Texts texts) {
-        this.desk = desk;
-        this.texts = texts;
-        this.history = new History<>(CalibrationFields.empty(desk.units()));
-        history.onChange(this::read);
+        super(desk, texts, MeterCalibration.class, CalibrationColumns.ALL);
+        close();
+        history().onChange(this::read);
     }
 
     private void read() {
         reading = story.map(known -> new CalibrationReader(
                                 draft(),
-                                without(known, base),
-                                desk.tools().numbers(),
+                                without(known, base()),
+                                desk().tools().numbers(),
                                 this,
-                                desk.tools().today())
+                                desk().tools().today())
                         .read())
                 .map(this::againstTheBook);
     }
@@ -67,13 +58,11 @@ final class CalibrationModel implements ColumnModel {
     }
 
     private CalibrationReading againstTheBook(CalibrationReading read) {
-        String id = draft().text(CalibrationColumns.ID).strip();
         List<Problem> problems = new ArrayList<>(read.problems());
-        if (base.isEmpty() && isTaken(id)) {
-            problems.add(Problem.error(CalibrationColumns.ID.field(), "book.already-there", texts.get("record"), id));
+        if (isNew() && isTaken(typedName())) {
+            problems.add(alreadyThere(texts().get("record")));
         }
-        read.calibration()
-                .ifPresent(made -> problems.addAll(Wording.ofForm(made, base.map(Version::value), desk.names())));
+        read.calibration().ifPresent(made -> problems.addAll(wording(made)));
         return new CalibrationReading(
                 Problem.anyError(problems) ? Optional.empty() : read.calibration(),
                 read.results(),
@@ -85,45 +74,35 @@ final class CalibrationModel implements ColumnModel {
         boolean isOfMeter = story.map(MeterStory::calibrations).orElse(List.of()).stream()
                 .anyMatch(one -> one.calibration().value().id().text().equals(id));
         return isOfMeter
-                || desk.answer(new Question.One<>(MeterCalibration.class, id))
+                || desk().answer(new Question.One<>(MeterCalibration.class, id))
                         .flatMap(found -> found)
                         .isPresent();
     }
 
     /** Begins a new calibration of a meter, as of today by the person who works here. */
     void begin(MeterStory meter) {
-        LocalDate today = desk.tools().today();
+        LocalDate today = desk().tools().today();
         story = Optional.of(meter);
         restart(
-                meter,
                 Optional.empty(),
-                CalibrationFields.empty(desk.units())
+                CalibrationFields.empty(desk().units())
                         .with(CalibrationColumns.ID, proposedId(meter, today))
                         .with(CalibrationColumns.CALIBRATED_ON, Days.show(today))
-                        .with(CalibrationColumns.BY, desk.person()));
+                        .with(CalibrationColumns.BY, desk().person()));
     }
 
     /** Begins the correction of a calibration. */
     void correct(MeterStory meter, Version<MeterCalibration> kept) {
-        restart(
-                meter,
-                Optional.of(kept),
-                CalibrationFields.of(kept.value(), desk.tools().numbers(), desk.units()));
-    }
-
-    private void restart(MeterStory meter, Optional<Version<MeterCalibration>> from, TypedDraft draft) {
         story = Optional.of(meter);
-        base = from;
-        saveTried = false;
-        history.restart(draft);
+        restart(
+                Optional.of(kept),
+                CalibrationFields.of(kept.value(), desk().tools().numbers(), desk().units()));
     }
 
     /** Leaves the draft. */
     void close() {
         story = Optional.empty();
-        base = Optional.empty();
-        saveTried = false;
-        history.restart(CalibrationFields.empty(desk.units()));
+        restart(Optional.empty(), CalibrationFields.empty(desk().units()));
     }
 
     /** Follows the lab book: the draft stays, and is held against the meter as it is now. */
@@ -147,7 +126,7 @@ final class CalibrationModel implements ColumnModel {
     @Override
     public void type(Column<?, ?> field, String text) {
         TypedDraft changed = draft().with(field, text);
-        if (field == CalibrationColumns.CALIBRATED_ON && base.isEmpty() && story.isPresent()) {
+        if (field == CalibrationColumns.CALIBRATED_ON && isNew() && story.isPresent()) {
             Optional<LocalDate> before = Days.parse(draft().text(CalibrationColumns.CALIBRATED_ON));
             Optional<LocalDate> after = Days.parse(text);
             boolean follows = before.filter(
@@ -158,16 +137,6 @@ final class CalibrationModel implements ColumnModel {
             }
         }
         update(words(field), changed);
-    }
-
-    @Override
-    public void update(String label, TypedDraft changed) {
-        history.update(label, changed);
-    }
-
-    @Override
-    public Texts texts() {
-        return texts;
     }
 
     @Override
@@ -182,17 +151,12 @@ final class CalibrationModel implements ColumnModel {
 
     @Override
     public String unitName(Column<?, ?> column) {
-        return texts.get("unit-of", words(column));
+        return texts().get("unit-of", words(column));
     }
 
     @Override
     public String choiceWords(Column<?, ?> column, String symbol) {
-        return texts.get("reason." + symbol);
-    }
-
-    @Override
-    public boolean isFixed(Column<?, ?> column) {
-        return column == CalibrationColumns.ID && base.isPresent();
+        return texts().get("reason." + symbol);
     }
 
     /** Returns the rows of the fills of the bowl. */
@@ -208,8 +172,8 @@ final class CalibrationModel implements ColumnModel {
     /** Returns how a cell of one of the tables is called. */
     String cellWords(int row, TypedDraft typed, Column<?, ?> cell) {
         return CalibrationColumns.OF_FILL.columns().all().contains(cell)
-                ? texts.get("name.fill", row + 1, texts.get(fills.key(cell.field()) + ".plain"))
-                : texts.get(points.key(cell.field()) + ".plain", row + 1);
+                ? texts().get("name.fill", row + 1, texts().get(fills.key(cell.field()) + ".plain"))
+                : texts().get(points.key(cell.field()) + ".plain", row + 1);
     }
 
     boolean isOpen() {
@@ -217,25 +181,11 @@ final class CalibrationModel implements ColumnModel {
     }
 
     boolean hasUnsavedDraft() {
-        return isOpen() && history.isChanged();
-    }
-
-    History<TypedDraft> history() {
-        return history;
-    }
-
-    @Override
-    public TypedDraft draft() {
-        return history.draft();
+        return isOpen() && history().isChanged();
     }
 
     Optional<MeterStory> story() {
         return story;
-    }
-
-    /** Returns the version that is corrected; empty for a new calibration. */
-    Optional<Version<MeterCalibration>> base() {
-        return base;
     }
 
     /** Returns what the draft says; empty while there is none. */
@@ -246,22 +196,19 @@ final class CalibrationModel implements ColumnModel {
     /** Returns the problems a person should see by now. */
     List<Problem> shownProblems() {
         return reading.map(CalibrationReading::problems).orElse(List.of()).stream()
-                .filter(problem ->
-                        saveTried || base.isPresent() || !problem.kind().isNotYet())
+                .filter(problem -> isTried() || !isNew() || !problem.kind().isNotYet())
                 .toList();
     }
 
     /** Notes that somebody wants to save; returns whether the draft can be. */
     boolean trySaving() {
-        saveTried = true;
+        setTried();
         return reading.flatMap(CalibrationReading::calibration).isPresent();
     }
 
     /** Returns how many errors kept a tried saving from being done; 0 when it was not tried. */
     int errorsInTheWay() {
-        return saveTried
-                ? (int) shownProblems().stream().filter(Problem::isError).count()
-                : 0;
+        return errorsIn(shownProblems());
     }
 
     /**
@@ -271,7 +218,6 @@ final class CalibrationModel implements ColumnModel {
      */
     void save(String why, Outcome outcome) {
         MeterCalibration made = reading.flatMap(CalibrationReading::calibration).orElseThrow();
-        Draft record = base.map(version -> Draft.correcting(version, made)).orElseGet(() -> Draft.of(made));
-        desk.keep(List.of(record), why, outcome.first(this::close));
+        desk().keep(List.of(kept(made)), why, outcome.first(this::close));
     }
 }

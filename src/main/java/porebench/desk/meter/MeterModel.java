@@ -9,7 +9,6 @@ import porebench.chart.meter.BowlHistory;
 import porebench.chart.meter.DialErrors;
 import porebench.chart.meter.ElevationReadings;
 import porebench.desk.DeskModel;
-import porebench.desk.Question;
 import porebench.desk.form.Days;
 import porebench.evidence.JudgedCalibration;
 import porebench.evidence.MeterStory;
@@ -274,11 +273,7 @@ final class MeterModel {
 
     /** Returns all versions of a calibration, the newest first. */
     List<Version<MeterCalibration>> versions(CalibrationId id) {
-        List<Version<MeterCalibration>> versions =
-                new ArrayList<>(desk.answer(new Question.Versions<>(MeterCalibration.class, id.text()))
-                        .orElse(List.of()));
-        Collections.reverse(versions);
-        return versions;
+        return entry.versions(id.text());
     }
 
     /** Begins a new calibration of the meter. */

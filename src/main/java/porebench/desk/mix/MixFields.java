@@ -43,14 +43,6 @@ final class MixFields {
                 : volume instanceof BatchVolume.FromDensity ? VolumeFrom.DENSITY : VolumeFrom.CONSTITUENTS;
     }
 
-    /** Returns where the volume of a draft's batch comes from. */
-    static VolumeFrom volumeFrom(TypedDraft draft) {
-        return List.of(VolumeFrom.values()).stream()
-                .filter(from -> from.symbol().equals(draft.text(VOLUME_FROM)))
-                .findFirst()
-                .orElseThrow();
-    }
-
     /** Returns a draft with nothing typed but some rows to begin with. */
     static TypedDraft blank(UnitSystem units, List<TypedDraft> rows) {
         return TypedDraft.BLANK
@@ -80,22 +72,6 @@ final class MixFields {
                 .with(MixColumns.ROLE, role.symbol())
                 .withUnit(MixColumns.MASS, units.batchMass().symbol())
                 .with(MixColumns.STATE, MoistureState.SSD.symbol());
-    }
-
-    /** Returns what a row does in the concrete. */
-    static Role role(TypedDraft row) {
-        return List.of(Role.values()).stream()
-                .filter(role -> role.symbol().equals(row.text(MixColumns.ROLE)))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    /** Returns the moisture state of a row's mass. */
-    static MoistureState state(TypedDraft row) {
-        return List.of(MoistureState.values()).stream()
-                .filter(state -> state.symbol().equals(row.text(MixColumns.STATE)))
-                .findFirst()
-                .orElseThrow();
     }
 
     /** Returns the numbers of the rows with a mass: until then the person is not yet told what else a row lacks. */

@@ -1,7 +1,6 @@
 package porebench.desk.mix;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -11,8 +10,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
 import porebench.desk.ProfileOffer;
 import porebench.desk.Question;
-import porebench.desk.form.ColumnModel;
-import porebench.desk.form.History;
+import porebench.desk.RecordDraft;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.TypedDraft;
 import porebench.desk.table.PartModel;
@@ -25,14 +23,14 @@ import porebench.quantity.VolumeUnit;
 import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
 import porebench.record.Source;
-import porebench.record.book.Draft;
 import porebench.record.book.Version;
+import porebench.record.book.Draft;
 import porebench.record.book.Wording;
 import porebench.record.column.Column;
 import porebench.record.column.MixColumns;
 
 /** The draft of a mix design, what is wrong with it, and how it becomes a version in the lab book. */
-final class MixModel implements ColumnModel, PartModel {
+final class MixModel extends RecordDraft<MixDesign> implements PartModel {
     private static final List<String> BATCH_UNITS = Stream.of(
                     VolumeUnit.CUBIC_METRE, VolumeUnit.LITRE, VolumeUnit.CUBIC_FOOT, VolumeUnit.CUBIC_YARD)
             .map(VolumeUnit::symbol)
@@ -42,32 +40,26 @@ final class MixModel implements ColumnModel, PartModel {
     private static final Set<Column<?, ?>> NUMBERS = Set.of(
             MixColumns.MASS, MixColumns.ABSORPTION, MixColumns.MOISTURE, MixColumns.DENSITY, MixColumns.RETAINED);
 
-    private final DeskModel desk;
-    private final Texts texts;
     private final Numbers numbers;
-    private final History<TypedDraft> history;
     private final KnownSources sources = new KnownSources();
     private final MixSteps steps;
     private List<Profile> profiles = List.of();
-    private Optional<Version<MixDesign>> base = Optional.empty();
     private boolean begun;
-    private boolean saveTried;
     private MixReading reading;
 
     MixModel(DeskModel desk) {
-        this.desk = desk;
-        this.texts = Texts.of("porebench.desk.mix.mix", desk.tools().locale());
+        super(desk, Texts.of("porebench.desk.mix.mix", desk.tools().locale()), MixDesign.class, MixColumns.ALL);
         this.numbers = desk.tools().numbers();
-        this.history = new History<>(blank());
-        this.steps = new MixSteps(desk, history, texts, sources);
+        this.steps = new MixSteps(desk, history(), texts(), sources);
+        restart(Optional.empty(), blank());
         this.reading = read();
-        history.onChange(() -> reading = read());
+        history().onChange(() -> reading = read());
         followDesk();
     }
 
     private TypedDraft blank() {
         return MixFields.blank(
-                desk.units(),
+                desk().units(),
                 List.of(
                         firstRow("first.cement", Role.CEMENT),
                         firstRow("first.water", Role.WATER),
@@ -76,14 +68,14 @@ final class MixModel implements ColumnModel, PartModel {
     }
 
     private TypedDraft firstRow(String key, Role role) {
-        return MixFields.row(texts.get(key), role, desk.units());
+        return MixFields.row(texts().get(key), role, desk().units());
     }
 
     // The fields and the table.
 
     @Override
     public void update(String label, TypedDraft changed) {
-        history.update(texts.get("step.change", label), changed);
+        super.update(texts().get("step.change", label), changed);
     }
 
     @Override
@@ -93,14 +85,12 @@ final class MixModel implements ColumnModel, PartModel {
 
     @Override
     public boolean isChosen(Column<?, ?> column) {
-        return column == MixColumns.PROFILE || ColumnModel.super.isChosen(column);
+        return column == MixColumns.PROFILE || super.isChosen(column);
     }
 
     @Override
     public List<String> choices(Column<?, ?> column) {
-        return column == MixColumns.PROFILE
-                ? profiles.stream().map(Profile::id).toList()
-                : ColumnModel.super.choices(column);
+        return column == MixColumns.PROFILE ? profiles.stream().map(Profile::id).toList() : super.choices(column);
     }
 
     /** Returns one of the choices of a field or of a cell in words. */
@@ -115,7 +105,7 @@ final class MixModel implements ColumnModel, PartModel {
                         .findFirst()
                         .map(Profile::title)
                         .orElse(symbol)
-                : ColumnModel.super.choiceWords(column, symbol);
+                : super.choiceWords(column, symbol);
     }
 
     private static boolean isOfARow(Column<?, ?> column) {
@@ -124,12 +114,7 @@ final class MixModel implements ColumnModel, PartModel {
 
     @Override
     public List<String> units(Column<?, ?> column) {
-        return column == MixColumns.VOLUME ? BATCH_UNITS : ColumnModel.super.units(column);
-    }
-
-    @Override
-    public boolean isFixed(Column<?, ?> column) {
-        return column == MixColumns.ID && base.isPresent();
+        return column == MixColumns.VOLUME ? BATCH_UNITS : super.units(column);
     }
 
     @Override
@@ -167,9 +152,9 @@ final class MixModel implements ColumnModel, PartModel {
     public boolean isEditable(int row, Column<?, ?> column) {
         TypedDraft typed = rows().get(row);
         return !OF_AGGREGATE.contains(column)
-                || MixFields.role(typed).isAggregate()
+                || typed.chosen(MixColumns.ROLE).isAggregate()
                 || (column == MixColumns.STATE
-                        ? MixFields.state(typed) != MoistureState.SSD
+                        ? typed.chosen(MixColumns.STATE) != MoistureState.SSD
                         : !typed.text(column).isEmpty());
     }
 
@@ -180,7 +165,7 @@ final class MixModel implements ColumnModel, PartModel {
 
     /** Returns how a cell is called. */
     String cellWords(int row, TypedDraft typed, Column<?, ?> cell) {
-        return texts.get("cell", rowName(row, typed), texts.get(key(cell.field()) + ".plain"));
+        return texts().get("cell", rowName(row, typed), texts().get(key(cell.field()) + ".plain"));
     }
 
     String rowName(int row, TypedDraft typed) {
@@ -188,23 +173,21 @@ final class MixModel implements ColumnModel, PartModel {
     }
 
     private MixReading read() {
-        MixReading read = MixReader.read(history.draft(), numbers, this);
+        MixReading read = MixReader.read(draft(), numbers, this);
         List<Problem> all = new ArrayList<>(read.problems());
         all.addAll(againstTheBook());
-        read.mix().ifPresent(mix -> all.addAll(Wording.ofForm(mix, base.map(Version::value), desk.names())));
+        read.mix().ifPresent(mix -> all.addAll(wording(mix)));
         return new MixReading(Problem.anyError(all) ? Optional.empty() : read.mix(), read.figures(), all);
     }
 
     private List<Problem> againstTheBook() {
         List<Problem> found = new ArrayList<>();
-        String id = draft().text(MixColumns.ID).strip();
-        if (base.isEmpty()
-                && desk.rows().stream().anyMatch(row -> row.mixId().text().equals(id))) {
-            found.add(Problem.error(MixColumns.ID.field(), "book.already-there", texts.get("record"), id));
+        if (isNew() && desk().rows().stream().anyMatch(row -> row.mixId().text().equals(typedName()))) {
+            found.add(alreadyThere(texts().get("record")));
         }
         for (int row = 0; row < rows().size(); row++) {
             String source = rows().get(row).text(MixColumns.SOURCE).strip();
-            boolean isAggregate = MixFields.role(rows().get(row)).isAggregate();
+            boolean isAggregate = rows().get(row).chosen(MixColumns.ROLE).isAggregate();
             if (isAggregate && !source.isEmpty() && sources.find(source).isEmpty()) {
                 found.add(Problem.warning(
                         problemsUnder() + row + "." + MixColumns.SOURCE.field(), "register.source-unknown", source));
@@ -215,28 +198,14 @@ final class MixModel implements ColumnModel, PartModel {
 
     // What is shown.
 
-    History<TypedDraft> history() {
-        return history;
-    }
-
-    @Override
-    public TypedDraft draft() {
-        return history.draft();
-    }
-
     /** Returns what a person can do to the draft. */
     MixSteps steps() {
         return steps;
     }
 
-    /** Returns the saved version the draft was made from; empty for a new mix. */
-    Optional<Version<MixDesign>> base() {
-        return base;
-    }
-
     /** Returns whether neither a mix is selected nor a new one begun. */
     boolean isEmpty() {
-        return base.isEmpty() && !begun;
+        return isNew() && !begun;
     }
 
     MixReading reading() {
@@ -246,7 +215,7 @@ final class MixModel implements ColumnModel, PartModel {
     /** Returns the problems a person should see by now: not yet that what they are about to type is missing. */
     @Override
     public List<Problem> shownProblems() {
-        return saveTried
+        return isTried()
                 ? reading.problems()
                 : reading.problems().stream().filter(this::isDueNow).toList();
     }
@@ -256,7 +225,7 @@ final class MixModel implements ColumnModel, PartModel {
         if (parts.length == 3) {
             return MixFields.weighed(draft()).contains(Integer.parseInt(parts[1]));
         }
-        return base.isPresent() || problem.kind() != Problem.Kind.NOT_YET;
+        return !isNew() || problem.kind() != Problem.Kind.NOT_YET;
     }
 
     /** Returns the profiles to choose from, the laboratory's own ones last. */
@@ -269,19 +238,13 @@ final class MixModel implements ColumnModel, PartModel {
         return sources.fitting(role);
     }
 
-    /** Returns all versions of the mix, the newest first. */
-    List<Version<MixDesign>> versions() {
-        List<Version<MixDesign>> versions = new ArrayList<>(base.flatMap(version -> desk.answer(
-                        new Question.Versions<>(MixDesign.class, version.value().recordId())))
-                .orElse(List.of()));
-        Collections.reverse(versions);
-        return versions;
-    }
-
     /** Returns what changed from one version to the next, in words. */
     List<String> changes(MixDesign before, MixDesign after) {
         return MixChanges.between(
-                MixFields.of(before, numbers, desk.units()), MixFields.of(after, numbers, desk.units()), this, texts);
+                MixFields.of(before, numbers, desk().units()),
+                MixFields.of(after, numbers, desk().units()),
+                this,
+                texts());
     }
 
     // What is begun, shown and saved.
@@ -300,11 +263,11 @@ final class MixModel implements ColumnModel, PartModel {
 
     /** Shows the selected mix if another one was selected or it was corrected, unless there is an unsaved draft. */
     void followDesk() {
-        sources.know(desk.answer(new Question.Newest<>(Source.class)).orElse(List.of()));
+        sources.know(desk().answer(new Question.Newest<>(Source.class)).orElse(List.of()));
         profiles = ProfileOffer.with(
-                desk.answer(new Question.Newest<>(LaboratoryProfile.class)).orElse(List.of()));
-        Optional<Version<MixDesign>> selected = desk.evidence().map(evidence -> evidence.mix());
-        if (!history.isChanged() && !selected.equals(base)) {
+                desk().answer(new Question.Newest<>(LaboratoryProfile.class)).orElse(List.of()));
+        Optional<Version<MixDesign>> selected = desk().evidence().map(evidence -> evidence.mix());
+        if (!history().isChanged() && !selected.equals(base())) {
             begun = false;
             load();
         } else {
@@ -313,34 +276,26 @@ final class MixModel implements ColumnModel, PartModel {
     }
 
     private void load() {
-        Optional<Version<MixDesign>> selected = desk.evidence().map(evidence -> evidence.mix());
+        Optional<Version<MixDesign>> selected = desk().evidence().map(evidence -> evidence.mix());
         restart(
                 selected,
-                selected.map(mix -> MixFields.of(mix.value(), numbers, desk.units()))
+                selected.map(mix -> MixFields.of(mix.value(), numbers, desk().units()))
                         .orElseGet(this::blank));
-    }
-
-    private void restart(Optional<Version<MixDesign>> from, TypedDraft draft) {
-        base = from;
-        saveTried = false;
-        history.restart(draft);
     }
 
     /** Returns how many errors kept a tried saving from being done; 0 when saving was not tried. */
     int errorsInTheWay() {
-        return saveTried
-                ? (int) reading.problems().stream().filter(Problem::isError).count()
-                : 0;
+        return errorsIn(reading.problems());
     }
 
     /** Notes that saving was tried: from now on everything missing is said. */
     void trySaving() {
-        saveTried = true;
+        setTried();
     }
 
     /** Looks up what saving the draft would do to a factor and to trials of the mix. */
     void effects(Consumer<SavingEffects> then) {
-        desk.ask(new SavingEffects.Of(base, reading.mix(), desk.tools().today()), then);
+        desk().ask(new SavingEffects.Of(base(), reading.mix(), desk().tools().today()), then);
     }
 
     /**
@@ -351,20 +306,14 @@ final class MixModel implements ColumnModel, PartModel {
      */
     void save(String why, Outcome outcome) {
         MixDesign mix = reading.mix().orElseThrow();
-        Draft record = base.isPresent() ? Draft.correcting(base.get(), mix) : Draft.of(mix);
-        desk.keep(List.of(record), why, outcome.first(() -> {
-            if (desk.selected().filter(mix.id()::equals).isPresent()) {
+        desk().keep(List.of(kept(mix)), why, outcome.first(() -> {
+            if (desk().selected().filter(mix.id()::equals).isPresent()) {
                 load();
             } else {
                 // What was kept is no draft any more; the mix as it stands in the lab book comes with the selection.
-                history.restart(MixFields.of(mix, numbers, desk.units()));
-                desk.select(mix.id());
+                history().restart(MixFields.of(mix, numbers, desk().units()));
+                desk().select(mix.id());
             }
         }));
-    }
-
-    @Override
-    public Texts texts() {
-        return texts;
     }
 }

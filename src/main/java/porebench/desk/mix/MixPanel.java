@@ -172,7 +172,7 @@ final class MixPanel implements MixActions.Rows {
 
     private void showFields() {
         form.pull();
-        VolumeFrom from = MixFields.volumeFrom(model.draft());
+        VolumeFrom from = model.draft().chosen(MixFields.VOLUME_FROM);
         form.setVisible(MixColumns.VOLUME, from == VolumeFrom.STATED);
         form.setVisible(MixColumns.MEASURED_DENSITY, from == VolumeFrom.DENSITY);
         model.profiles().stream()

@@ -43,7 +43,7 @@ final class MixReader {
 
     /** Returns a draft without the volume that is not asked for. */
     private static TypedDraft asked(TypedDraft draft) {
-        VolumeFrom from = MixFields.volumeFrom(draft);
+        VolumeFrom from = draft.chosen(MixFields.VOLUME_FROM);
         TypedDraft asked = from == VolumeFrom.STATED ? draft : draft.with(MixColumns.VOLUME, "");
         return from == VolumeFrom.DENSITY ? asked : asked.with(MixColumns.MEASURED_DENSITY, "");
     }
@@ -53,7 +53,7 @@ final class MixReader {
     }
 
     private MixReading read() {
-        VolumeFrom from = MixFields.volumeFrom(draft);
+        VolumeFrom from = draft.chosen(MixFields.VOLUME_FROM);
         DraftReader reader = reader(draft);
         Optional<MixDesign> mix = MixColumns.ALL.read(reader);
         reader.require(MixColumns.TITLE);

@@ -93,8 +93,9 @@ final class MixSteps {
 
     /** What the register offers takes the place of what it offered before; a relative density follows the basis of the mass. */
     private TypedDraft withOffer(TypedDraft before, Optional<Source> source, TypedDraft changed) {
-        SourceOffer earlier = SourceOffer.of(source(before.text(MixColumns.SOURCE)), MixFields.state(before), numbers);
-        return SourceOffer.of(source, MixFields.state(changed), numbers).replacing(earlier, changed);
+        SourceOffer earlier =
+                SourceOffer.of(source(before.text(MixColumns.SOURCE)), before.chosen(MixColumns.STATE), numbers);
+        return SourceOffer.of(source, changed.chosen(MixColumns.STATE), numbers).replacing(earlier, changed);
     }
 
     /** Adds an empty row below another one, coarse aggregate to begin with; below none it becomes the last. */

@@ -5,6 +5,7 @@ import javax.swing.DefaultCellEditor;
 import javax.swing.JComboBox;
 import javax.swing.JTable;
 import javax.swing.JTextField;
+import porebench.record.column.MixColumns;
 
 /** A box with the sources of the register that fit the row's role, to choose from or to type over. */
 final class SourceEditor extends DefaultCellEditor {
@@ -29,7 +30,7 @@ final class SourceEditor extends DefaultCellEditor {
     public Component getTableCellEditorComponent(JTable table, Object value, boolean isSelected, int row, int column) {
         box.removeAllItems();
         box.addItem("");
-        model.sourcesFor(MixFields.role(model.rows().get(row))).stream()
+        model.sourcesFor(model.rows().get(row).chosen(MixColumns.ROLE)).stream()
                 .map(source -> source.id().text())
                 .forEach(box::addItem);
         Component shown = super.getTableCellEditorComponent(table, value, isSelected, row, column);

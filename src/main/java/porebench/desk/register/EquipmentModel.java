@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
 import porebench.desk.form.TypedDraft;
@@ -32,7 +31,7 @@ final class EquipmentModel extends RecordModel<Equipment> {
     private int noticeDays;
 
     EquipmentModel(DeskModel desk, Texts texts) {
-        super(desk, texts, Equipment.class, EquipmentColumns.ALL, "equipment", blank(desk));
+        super(desk, texts, Equipment.class, EquipmentColumns.ALL, "equipment", () -> blank(desk));
         follow();
         readPieces();
         desk.onChange(this::readPieces);
@@ -97,20 +96,8 @@ final class EquipmentModel extends RecordModel<Equipment> {
     }
 
     @Override
-    TypedDraft blank() {
-        return blank(desk());
-    }
-
-    @Override
     public String choiceWords(Column<?, ?> column, String symbol) {
-        return typeWords(kind(symbol));
-    }
-
-    private static EquipmentKind kind(String symbol) {
-        return Stream.of(EquipmentKind.values())
-                .filter(kind -> kind.symbol().equals(symbol))
-                .findFirst()
-                .orElseThrow();
+        return typeWords(TypedDraft.BLANK.with(EquipmentColumns.KIND, symbol).chosen(EquipmentColumns.KIND));
     }
 
     @Override
@@ -121,7 +108,7 @@ final class EquipmentModel extends RecordModel<Equipment> {
     @Override
     public String spokenUnit(Column<?, ?> column, TypedDraft draft) {
         boolean isOfKind = column == EquipmentColumns.DIVISION || column == EquipmentColumns.LIMIT;
-        return isOfKind ? unitWords(kind(draft.text(EquipmentColumns.KIND))) : "";
+        return isOfKind ? unitWords(draft.chosen(EquipmentColumns.KIND)) : "";
     }
 
     @Override

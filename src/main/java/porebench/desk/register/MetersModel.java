@@ -26,7 +26,7 @@ final class MetersModel extends RecordModel<Meter> {
     private Map<MeterId, MeterStory> stories = Map.of();
 
     MetersModel(DeskModel desk, Texts texts) {
-        super(desk, texts, Meter.class, MeterColumns.ALL, "meter", blank(desk));
+        super(desk, texts, Meter.class, MeterColumns.ALL, "meter", () -> blank(desk));
         follow();
         readStories();
         desk.onChange(this::readStories);
@@ -61,11 +61,6 @@ final class MetersModel extends RecordModel<Meter> {
                 .with(MeterColumns.TYPE, MeterType.B.name())
                 .withUnit(MeterColumns.BOWL, desk.units().bowlVolume().symbol())
                 .with(MeterColumns.IN_SERVICE, true);
-    }
-
-    @Override
-    TypedDraft blank() {
-        return blank(desk());
     }
 
     @Override

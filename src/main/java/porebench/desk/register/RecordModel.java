@@ -1,22 +1,21 @@
 package porebench.desk.register;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
 import porebench.desk.Question;
-import porebench.desk.form.ColumnModel;
+import porebench.desk.RecordDraft;
 import porebench.desk.form.DraftReader;
-import porebench.desk.form.History;
 import porebench.desk.form.TypedDraft;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.Kept;
-import porebench.record.book.Draft;
 import porebench.record.book.Version;
+import porebench.record.book.Draft;
 import porebench.record.book.Wording;
 import porebench.record.column.Column;
 import porebench.record.column.Columns;
@@ -26,15 +25,10 @@ import porebench.record.column.Columns;
  *
  * @param <T> the kind of record
  */
-abstract class RecordModel<T extends Kept> implements ColumnModel {
-    private final DeskModel desk;
-    private final Texts texts;
+abstract class RecordModel<T extends Kept> extends RecordDraft<T> {
     private final Class<T> kind;
-    private final Columns<T> columns;
     private final String what;
-    private final History<TypedDraft> history;
-    private Optional<Version<T>> base = Optional.empty();
-    private boolean triedSaving;
+    private final Supplier<TypedDraft> blank;
     private boolean begun;
 
     /**
@@ -42,19 +36,21 @@ abstract class RecordModel<T extends Kept> implements ColumnModel {
      *
      * @param columns the columns of its records, the first of which is their name
      * @param what the word that leads the keys of its texts, such as {@code source}
-     * @param blank the draft with which a new record begins
+     * @param blank gives the draft with which a new record begins
      */
-    RecordModel(DeskModel desk, Texts texts, Class<T> kind, Columns<T> columns, String what, TypedDraft blank) {
-        this.desk = desk;
-        this.texts = texts;
+    RecordModel(
+            DeskModel desk, Texts texts, Class<T> kind, Columns<T> columns, String what, Supplier<TypedDraft> blank) {
+        super(desk, texts, kind, columns);
         this.kind = kind;
-        this.columns = columns;
         this.what = what;
-        this.history = new History<>(blank);
+        this.blank = blank;
+        restart(Optional.empty(), blank.get());
     }
 
-    /** Returns the draft with which a new record begins. */
-    abstract TypedDraft blank();
+    @Override
+    public String key(Column<?, ?> column) {
+        return what + "." + column.field();
+    }
 
     /** Notes what the form asks for beyond what every record must state. */
     void requireMore(DraftReader reader) {}
@@ -64,43 +60,23 @@ abstract class RecordModel<T extends Kept> implements ColumnModel {
         return List.of();
     }
 
-    final Columns<T> columns() {
-        return columns;
-    }
-
-    @Override
-    public final String key(Column<?, ?> column) {
-        return what + "." + column.field();
-    }
-
-    @Override
-    public final boolean isFixed(Column<?, ?> column) {
-        return !isNew() && column.equals(columns.all().get(0));
-    }
-
-    @Override
-    public final void update(String label, TypedDraft changed) {
-        history.update(label, changed);
-    }
-
     final TypedDraft draftOf(T record) {
-        return TypedDraft.of(columns, record, desk.tools().numbers());
+        return TypedDraft.of(columns(), record, desk().tools().numbers());
     }
 
     /** Reads a draft; its problems stand under the fields of the form. */
     final Answer<T> read(TypedDraft draft) {
-        DraftReader reader = new DraftReader(draft, desk.tools().numbers(), this::words);
-        Optional<T> record = columns.read(reader);
+        DraftReader reader = new DraftReader(draft, desk().tools().numbers(), this::words);
+        Optional<T> record = columns().read(reader);
         requireMore(reader);
         List<Problem> problems = new ArrayList<>(reader.problems());
-        String name = draft.text(columns.all().get(0)).strip();
-        if (isNew() && rows().stream().anyMatch(row -> row.value().recordId().equals(name))) {
-            problems.add(Problem.error("id", "book.already-there", texts.get(what + ".word"), name));
+        if (isNew() && find(typedName()).isPresent()) {
+            problems.add(alreadyThere(texts().get(what + ".word")));
         }
         if (record.isEmpty() || Problem.anyError(problems)) {
             return Answer.refused(problems);
         }
-        problems.addAll(columns.check().apply(record.get()));
+        problems.addAll(columns().check().apply(record.get()));
         lookAt(record.get()).stream()
                 .filter(problem -> !problems.contains(problem))
                 .forEach(problems::add);
@@ -115,7 +91,7 @@ abstract class RecordModel<T extends Kept> implements ColumnModel {
         }
         T record = answer.value().get();
         List<Problem> problems = new ArrayList<>(answer.problems());
-        problems.addAll(Wording.ofForm(record, base.map(Version::value), desk.names()));
+        problems.addAll(wording(record));
         return Problem.anyError(problems) ? Answer.refused(problems) : Answer.of(record, problems);
     }
 
@@ -124,36 +100,9 @@ abstract class RecordModel<T extends Kept> implements ColumnModel {
         return Optional.empty();
     }
 
-    final DeskModel desk() {
-        return desk;
-    }
-
-    @Override
-    public final Texts texts() {
-        return texts;
-    }
-
-    final History<TypedDraft> history() {
-        return history;
-    }
-
-    @Override
-    public final TypedDraft draft() {
-        return history.draft();
-    }
-
     /** Returns the newest version of every record, in the order of their ids. */
     final List<Version<T>> rows() {
-        return desk.answer(new Question.Newest<>(kind)).orElse(List.of());
-    }
-
-    /** Returns the version the draft corrects; empty for a new record. */
-    final Optional<Version<T>> base() {
-        return base;
-    }
-
-    final boolean isNew() {
-        return base.isEmpty();
+        return desk().answer(new Question.Newest<>(kind)).orElse(List.of());
     }
 
     private Optional<Version<T>> find(String recordId) {
@@ -164,28 +113,24 @@ abstract class RecordModel<T extends Kept> implements ColumnModel {
 
     /** Shows a record; a draft before is dropped. */
     final void show(String recordId) {
-        base = find(recordId);
-        triedSaving = false;
         begun = false;
-        history.restart(base.map(version -> draftOf(version.value())).orElseGet(this::blank));
+        Optional<Version<T>> found = find(recordId);
+        restart(found, found.map(version -> draftOf(version.value())).orElseGet(blank));
     }
 
     /** Begins a new record; a draft before is dropped. */
     final void begin() {
-        base = Optional.empty();
-        triedSaving = false;
         begun = true;
-        history.restart(blank());
+        restart(Optional.empty(), blank.get());
     }
 
     /** Drops the draft and shows what the lab book says. */
     final void dropDraft() {
         begun = false;
-        triedSaving = false;
-        if (base.isPresent()) {
-            show(base.get().value().recordId());
+        if (base().isPresent()) {
+            show(base().get().value().recordId());
         } else {
-            history.restart(blank());
+            restart(Optional.empty(), blank.get());
             follow();
         }
     }
@@ -195,17 +140,16 @@ abstract class RecordModel<T extends Kept> implements ColumnModel {
      * the one on view is not in the lab book.
      */
     final void follow() {
-        if (history.isChanged()) {
+        if (history().isChanged()) {
             return;
         }
-        Optional<Version<T>> newest = base.flatMap(known -> find(known.value().recordId()));
-        if (base.isPresent() && newest.isEmpty()) {
-            base = Optional.empty();
-            history.restart(blank());
+        Optional<Version<T>> newest = base().flatMap(known -> find(known.value().recordId()));
+        if (base().isPresent() && newest.isEmpty()) {
+            restart(Optional.empty(), blank.get());
         }
-        if (!newest.equals(base)) {
+        if (!newest.equals(base())) {
             show(newest.orElseThrow().value().recordId());
-        } else if (base.isEmpty() && !begun) {
+        } else if (base().isEmpty() && !begun) {
             rows().stream().findFirst().ifPresent(first -> show(first.value().recordId()));
         }
     }
@@ -218,13 +162,13 @@ abstract class RecordModel<T extends Kept> implements ColumnModel {
     /** Returns what to say about the draft: of a new one that nobody tried to save not yet what is not filled in. */
     final List<Problem> problems() {
         return judged().problems().stream()
-                .filter(problem -> triedSaving || !isNew() || problem.kind() != Problem.Kind.NOT_YET)
+                .filter(problem -> isTried() || !isNew() || problem.kind() != Problem.Kind.NOT_YET)
                 .toList();
     }
 
     /** Notes that somebody wants to save; returns whether the draft can be. */
     final boolean trySaving() {
-        triedSaving = true;
+        setTried();
         return !Problem.anyError(judged().problems());
     }
 
@@ -235,21 +179,11 @@ abstract class RecordModel<T extends Kept> implements ColumnModel {
      */
     final void save(String why, Outcome outcome) {
         T record = judged().value().orElseThrow();
-        Draft kept = base.map(version -> Draft.correcting(version, record)).orElseGet(() -> Draft.of(record));
-        desk.keep(List.of(kept), why, outcome.first(() -> show(record.recordId())));
-    }
-
-    /** Returns all versions of the record on view, the newest first. */
-    final List<Version<T>> versions() {
-        List<Version<T>> versions = new ArrayList<>(base.flatMap(version -> desk.answer(
-                        new Question.Versions<>(kind, version.value().recordId())))
-                .orElse(List.of()));
-        Collections.reverse(versions);
-        return versions;
+        desk().keep(List.of(kept(record)), why, outcome.first(() -> show(record.recordId())));
     }
 
     /** Returns what one version says differently from the one before, in words. */
     final List<String> changes(T before, T after) {
-        return changes(columns.all(), draftOf(before), draftOf(after));
+        return changes(columns().all(), draftOf(before), draftOf(after));
     }
 }

@@ -27,13 +27,8 @@ final class SourcesModel extends RecordModel<Source> {
     private static final int DECIMALS = 2;
 
     SourcesModel(DeskModel desk, Texts texts) {
-        super(desk, texts, Source.class, SourceColumns.ALL, "source", BLANK);
+        super(desk, texts, Source.class, SourceColumns.ALL, "source", () -> BLANK);
         follow();
-    }
-
-    @Override
-    TypedDraft blank() {
-        return BLANK;
     }
 
     String shown(Optional<BigDecimal> number) {

@@ -9,9 +9,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
-import porebench.desk.form.ColumnModel;
+import porebench.desk.RecordDraft;
 import porebench.desk.form.DraftReader;
-import porebench.desk.form.History;
 import porebench.desk.form.Moments;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.TypedDraft;
@@ -31,59 +30,42 @@ import porebench.record.Meter;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.Trial;
+import porebench.record.book.Version;
 import porebench.record.book.Draft;
 import porebench.record.book.Stamp;
-import porebench.record.book.Version;
 import porebench.record.book.Wording;
 import porebench.record.column.Column;
 import porebench.record.column.TrialColumns;
 import porebench.record.id.MixId;
 
 /** The entry form: a new trial or the correction of one, as typed so far, with what is wrong and doubtful about it. */
-final class BenchModel implements ColumnModel {
+final class BenchModel extends RecordDraft<Trial> {
     /** Stands where nothing was typed yet, in a trial that is only judged and never kept. */
     private static final String UNKNOWN = "?";
 
-    private final DeskModel desk;
     private final DeterminationsModel determinations;
-    private final Texts texts;
     private final TrialDrafts drafts;
-    private final History<TypedDraft> history;
     private Optional<MixId> mix = Optional.empty();
-    private Optional<Version<Trial>> correcting = Optional.empty();
     private Optional<Column<Trial, ?>> focused = Optional.empty();
-    private boolean attempted;
 
     BenchModel(DeskModel desk, DeterminationsModel determinations, Texts texts) {
-        this.desk = desk;
+        super(desk, texts, Trial.class, TrialColumns.ALL);
         this.determinations = determinations;
-        this.texts = texts;
         this.drafts = new TrialDrafts(desk);
-        this.history = new History<>(drafts.next(metersOn(desk.tools().today())));
-    }
-
-    History<TypedDraft> history() {
-        return history;
-    }
-
-    @Override
-    public TypedDraft draft() {
-        return history.draft();
+        startNew();
     }
 
     /** Looks at what the desk shows now; another mix begins with an empty form, the same one keeps its draft. */
     void follow() {
-        if (!mix.equals(desk.selected()) || correcting.isEmpty() && !history.isChanged()) {
-            mix = desk.selected();
+        if (!mix.equals(desk().selected()) || isNew() && !history().isChanged()) {
+            mix = desk().selected();
             startNew();
         }
     }
 
     /** Begins the form of a new trial, with what stays the same from one trial to the next. */
     void startNew() {
-        correcting = Optional.empty();
-        attempted = false;
-        history.restart(drafts.next(metersOn(desk.tools().today())));
+        restart(Optional.empty(), drafts.next(metersOn(desk().tools().today(), Optional.empty())));
     }
 
     TrialDrafts drafts() {
@@ -92,14 +74,7 @@ final class BenchModel implements ColumnModel {
 
     /** Begins the correction of a trial. */
     void correct(Version<Trial> trial) {
-        correcting = Optional.of(trial);
-        attempted = false;
-        history.restart(drafts.of(trial.value()));
-    }
-
-    /** Returns the trial that is corrected; empty for a new one. */
-    Optional<Version<Trial>> correcting() {
-        return correcting;
+        restart(Optional.of(trial), drafts.of(trial.value()));
     }
 
     /** Takes what was typed; the first thing typed into a new form sets the clock. */
@@ -109,15 +84,10 @@ final class BenchModel implements ColumnModel {
         if (changed.equals(before)) {
             return;
         }
-        boolean clockStands = history.isChanged()
-                || correcting.isPresent()
+        boolean clockStands = history().isChanged()
+                || !isNew()
                 || !changed.text(TrialColumns.TESTED_AT).equals(before.text(TrialColumns.TESTED_AT));
-        history.update(label, clockStands ? changed : changed.with(TrialColumns.TESTED_AT, drafts.now()));
-    }
-
-    @Override
-    public Texts texts() {
-        return texts;
+        super.update(label, clockStands ? changed : changed.with(TrialColumns.TESTED_AT, drafts.now()));
     }
 
     @Override
@@ -139,7 +109,7 @@ final class BenchModel implements ColumnModel {
     public String choiceWords(Column<?, ?> column, String id) {
         return meters().stream()
                 .filter(meter -> meter.id().text().equals(id))
-                .map(meter -> texts.get("meter.item", id, meter.type().name()))
+                .map(meter -> texts().get("meter.item", id, meter.type().name()))
                 .findFirst()
                 .orElse(id);
     }
@@ -147,7 +117,7 @@ final class BenchModel implements ColumnModel {
     /** The water may be typed in either unit; it is kept in degrees Celsius. */
     @Override
     public List<String> units(Column<?, ?> column) {
-        return column == TrialColumns.WATER ? TypedTemperature.UNITS : ColumnModel.super.units(column);
+        return column == TrialColumns.WATER ? TypedTemperature.UNITS : super.units(column);
     }
 
     @Override
@@ -170,12 +140,11 @@ final class BenchModel implements ColumnModel {
      * that is corrected.
      */
     List<Meter> meters() {
-        return metersOn(day());
+        return metersOn(day(), base().map(trial -> trial.value().meterId().text()));
     }
 
-    private List<Meter> metersOn(LocalDate day) {
-        Optional<String> own = correcting.map(trial -> trial.value().meterId().text());
-        return desk.evidence().map(evidence -> evidence.metersOn(day)).orElse(List.of()).stream()
+    private List<Meter> metersOn(LocalDate day, Optional<String> own) {
+        return desk().evidence().map(evidence -> evidence.metersOn(day)).orElse(List.of()).stream()
                 .filter(meter -> meter.inService()
                         || own.filter(meter.id().text()::equals).isPresent())
                 .toList();
@@ -184,7 +153,7 @@ final class BenchModel implements ColumnModel {
     private LocalDate day() {
         return Moments.parse(draft().text(TrialColumns.TESTED_AT))
                 .map(LocalDateTime::toLocalDate)
-                .orElseGet(desk.tools()::today);
+                .orElseGet(desk().tools()::today);
     }
 
     /** Returns the meter chosen, if it is in the register. */
@@ -195,38 +164,37 @@ final class BenchModel implements ColumnModel {
     }
 
     private boolean isOnItsOwnMeter() {
-        return correcting
-                .filter(trial -> trial.value().meterId().text().equals(draft().text(TrialColumns.METER)))
+        return base().filter(trial -> trial.value().meterId().text().equals(draft().text(TrialColumns.METER)))
                 .isPresent();
     }
 
     /** Returns the type of meter, which decides what is read; Type B while no meter is chosen. */
     MeterType type() {
         return isOnItsOwnMeter()
-                ? correcting.orElseThrow().value().readings().meterType()
+                ? base().orElseThrow().value().readings().meterType()
                 : meter().map(Meter::type).orElse(MeterType.B);
     }
 
     /** Returns the bowl the trial is made in; empty while no meter is chosen. */
     Optional<Typed<Volume>> bowl() {
         return isOnItsOwnMeter()
-                ? Optional.of(correcting.orElseThrow().value().readings().bowl())
+                ? Optional.of(base().orElseThrow().value().readings().bowl())
                 : meter().map(Meter::bowl);
     }
 
     /** Returns the determination the trial belongs to or will join; empty when new trials join none. */
     Optional<Determination> determination() {
-        return correcting.isPresent()
-                ? desk.evidence()
+        return !isNew()
+                ? desk().evidence()
                         .flatMap(evidence ->
-                                evidence.determination(correcting.get().value().determinationId()))
+                                evidence.determination(base().get().value().determinationId()))
                         .map(judged -> judged.determination().value())
                 : determinations.joined();
     }
 
     private Optional<MixDesign> design() {
         return determination()
-                .flatMap(one -> desk.evidence()
+                .flatMap(one -> desk().evidence()
                         .flatMap(evidence -> one.mixVersion() == evidence.mix().number()
                                 ? Optional.of(evidence.mix().value())
                                 : Optional.ofNullable(evidence.made().get(one.id()))
@@ -241,7 +209,7 @@ final class BenchModel implements ColumnModel {
 
     /** Returns how long the aggregate should soak, in minutes. */
     Optional<String> soakTarget() {
-        return design().flatMap(MixDesign::soakMinutes).map(desk.tools().numbers()::show);
+        return design().flatMap(MixDesign::soakMinutes).map(desk().tools().numbers()::show);
     }
 
     MassUnit massUnit() {
@@ -253,22 +221,22 @@ final class BenchModel implements ColumnModel {
 
     /** Reads and judges the draft as it stands. */
     TypedTrial read() {
-        TypedDraft typed = TypedTemperature.inCelsius(draft(), desk.tools().numbers());
-        DraftReader reader = new DraftReader(typed, desk.tools().numbers(), this::words);
+        TypedDraft typed = TypedTemperature.inCelsius(draft(), desk().tools().numbers());
+        DraftReader reader = new DraftReader(typed, desk().tools().numbers(), this::words);
         BenchFields.ALL.stream()
                 .filter(column -> TrialColumns.isAsked(column, type()))
                 .forEach(column -> column.read(reader));
         reader.require(TrialColumns.OPERATOR);
         List<Problem> problems = new ArrayList<>();
         String id = reader.text(TrialColumns.ID);
-        if (correcting.isEmpty() && !id.isEmpty() && drafts.isTaken(id)) {
-            problems.add(Problem.error(TrialColumns.ID.field(), "book.already-there", RecordKind.TRIAL.word(), id));
+        if (isNew() && !id.isEmpty() && drafts.isTaken(id)) {
+            problems.add(alreadyThere(RecordKind.TRIAL.word()));
         }
         problems.addAll(reader.problems());
         Optional<Trial> trial = bowl().flatMap(bowl -> determination()
                 .flatMap(one -> trial(withoutWhatIsRefused(typed, reader.problems()), bowl, one, problems)));
         Optional<TrialFactor> figures = trial.flatMap(this::judge);
-        trial.ifPresent(made -> problems.addAll(Wording.ofForm(made, correcting.map(Version::value), desk.names())));
+        trial.ifPresent(made -> problems.addAll(wording(made)));
         if (reader.problems().stream().noneMatch(problem -> problem.field().equals(TrialColumns.TESTED_AT.field()))) {
             trial.ifPresent(made -> problems.addAll(determinations.checkCompany(made)));
         }
@@ -291,19 +259,18 @@ final class BenchModel implements ColumnModel {
 
     /** Makes the trial; one with missing fields can be judged but not kept. */
     private Optional<Trial> trial(TypedDraft read, Typed<Volume> bowl, Determination joined, List<Problem> problems) {
-        Numbers numbers = desk.tools().numbers();
+        Numbers numbers = desk().tools().numbers();
         TypedDraft whole = read.with(TrialColumns.MIX, joined.mixId().text())
                 .with(TrialColumns.DETERMINATION, joined.id().text())
                 .with(TrialColumns.METER_TYPE, type().name())
                 .with(TrialColumns.BOWL, numbers.show(bowl.number()))
                 .withUnit(TrialColumns.BOWL, bowl.unit().symbol())
-                .with(TrialColumns.SIMULATED, desk.isTraining());
+                .with(TrialColumns.SIMULATED, desk().isTraining());
         if (type() == MeterType.B) {
             // The form of a Type B meter does not ask for it; a correction keeps what was there.
             whole = whole.with(
                     TrialColumns.ELEVATION,
-                    correcting
-                            .map(before -> drafts.of(before.value()).text(TrialColumns.ELEVATION))
+                    base().map(before -> drafts.of(before.value()).text(TrialColumns.ELEVATION))
                             .orElse(""));
         }
         whole = orElse(whole, TrialColumns.ID, UNKNOWN);
@@ -326,7 +293,7 @@ final class BenchModel implements ColumnModel {
     }
 
     private Optional<TrialFactor> judge(Trial trial) {
-        return desk.evidence()
+        return desk().evidence()
                 .map(evidence -> Optional.ofNullable(evidence.stories().get(trial.meterId()))
                         .map(story -> JudgedTrial.of(unkept(trial), design(), story))
                         .orElseGet(() -> JudgedTrial.of(unkept(trial), design(), meter(), evidence.profile()))
@@ -336,7 +303,7 @@ final class BenchModel implements ColumnModel {
     /** Returns the problems to show now: not yet those about empty fields, nor doubts about the field being typed in. */
     List<Problem> shown() {
         return read().problems().stream()
-                .filter(problem -> attempted || !problem.kind().isNotYet())
+                .filter(problem -> isTried() || !problem.kind().isNotYet())
                 .filter(problem -> problem.isError()
                         || focused.filter(field -> field.field().equals(problem.field()))
                                 .isEmpty())
@@ -345,7 +312,7 @@ final class BenchModel implements ColumnModel {
 
     /** Says that the person wants to save; from now on empty fields are problems. */
     List<Problem> attempt() {
-        attempted = true;
+        setTried();
         focused = Optional.empty();
         return read().errors();
     }
@@ -353,7 +320,7 @@ final class BenchModel implements ColumnModel {
     /** Returns whether a reason to keep the trial in spite of its doubts is still wanting. */
     boolean wantsReason() {
         return !read().doubts().isEmpty()
-                && correcting.flatMap(trial -> trial.value().keptBecause()).isEmpty();
+                && base().flatMap(trial -> trial.value().keptBecause()).isEmpty();
     }
 
     /**
@@ -372,12 +339,12 @@ final class BenchModel implements ColumnModel {
         Determination joined = determination().orElseThrow();
         Optional<String> reason = entry.doubts().isEmpty()
                 ? Optional.empty()
-                : keptBecause.or(() -> correcting.flatMap(trial -> trial.value().keptBecause()));
+                : keptBecause.or(() -> base().flatMap(trial -> trial.value().keptBecause()));
         Trial trial = entry.trial().orElseThrow().keptFor(reason);
         List<Draft> drafts = new ArrayList<>(determinations.drafts(joined));
-        drafts.add(correcting.map(before -> Draft.correcting(before, trial)).orElseGet(() -> Draft.of(trial)));
+        drafts.add(kept(trial));
         TypedDraft typed = draft();
-        desk.keep(drafts, why, outcome.first(() -> {
+        desk().keep(drafts, why, outcome.first(() -> {
             if (draft().equals(typed)) {
                 startNew();
             }

@@ -165,9 +165,9 @@ final class BenchPanel {
 
     /** Shows the form as it is, with the problems under its fields; returns those that belong to none. */
     List<Problem> show() {
-        boolean correcting = entry.correcting().isPresent();
+        boolean correcting = entry.base().isPresent();
         boolean open = entry.determination().isPresent();
-        title.setText(entry.correcting()
+        title.setText(entry.base()
                 .map(trial ->
                         texts.get("entry.title-correct", trial.value().id().text()))
                 .orElseGet(() -> texts.get("entry.title-new")));

@@ -49,8 +49,8 @@ final class StopModel {
      * @return the sentence; empty for a correction, for a trial that does not count, and for the first one
      */
     Optional<String> withTyped(Optional<TrialFactor> typed) {
-        Optional<TrialFactor> counting = typed.filter(TrialFactor::counts)
-                .filter(figures -> entry.correcting().isEmpty());
+        Optional<TrialFactor> counting =
+                typed.filter(TrialFactor::counts).filter(figures -> entry.base().isEmpty());
         return counting.flatMap(figures -> joined().flatMap(judged -> {
                     double[] kept = factors(judged);
                     double[] all = Arrays.copyOf(kept, kept.length + 1);

@@ -69,7 +69,7 @@ final class TrialsActions {
                 return;
             }
         }
-        Optional<String> why = entry.correcting().isPresent()
+        Optional<String> why = entry.base().isPresent()
                 ? asker().reason(over, texts.get("correct.title", id), texts.get("correct.question"))
                 : Optional.of(texts.get("why.entered"));
         if (why.isPresent()) {

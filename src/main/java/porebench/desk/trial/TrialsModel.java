@@ -75,7 +75,7 @@ final class TrialsModel {
     void choose(DeterminationsModel.Choice choice) {
         determinations.choose(choice.id());
         selected = Optional.empty();
-        if (entry.correcting().isPresent()) {
+        if (entry.base().isPresent()) {
             entry.startNew();
         }
         fire();
@@ -85,7 +85,7 @@ final class TrialsModel {
     void lookAt(DeterminationId determination, TrialId trial) {
         if (!determinations.chosen().equals(Optional.of(determination))) {
             determinations.choose(determination);
-            if (entry.correcting().isPresent()) {
+            if (entry.base().isPresent()) {
                 entry.startNew();
             }
         }
@@ -96,7 +96,7 @@ final class TrialsModel {
     void begin(String purpose) {
         determinations.begin(purpose);
         selected = Optional.empty();
-        if (entry.correcting().isPresent()) {
+        if (entry.base().isPresent()) {
             entry.startNew();
         }
         fire();

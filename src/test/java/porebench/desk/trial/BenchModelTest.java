@@ -335,7 +335,7 @@ class BenchModelTest {
         assertThat(after.readings().fine()).isEqualTo(before.readings().fine());
         assertThat(after.readings().waterCelsius()).isEqualTo(before.readings().waterCelsius());
         assertThat(after.testedAt()).isEqualTo(before.testedAt());
-        assertThat(entry.correcting()).isEmpty();
+        assertThat(entry.base()).isEmpty();
         assertThat(model.story())
                 .anyMatch(line -> line.startsWith("Version 2,") && line.contains("Gauge reading: 6.4, now 6.30"));
     }

@@ -109,7 +109,7 @@ class NextTrialFormTest {
         assertThat(Books.codes(Refused.by(out -> model.entry().keep(Optional.empty(), "misread", out))))
                 .containsExactly("book.changed-meanwhile");
         assertThat(model.entry().draft().text(TrialColumns.GAUGE)).isEqualTo("6.3");
-        assertThat(model.entry().correcting().map(Version::number)).contains(1);
+        assertThat(model.entry().base().map(Version::number)).contains(1);
         assertThat(bench.book.history(Trial.class, "K7-T1")).hasSize(2);
     }
 

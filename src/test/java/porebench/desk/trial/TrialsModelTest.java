@@ -197,7 +197,7 @@ class TrialsModelTest {
         TrialsModel model = model();
         model.select(Optional.of(new TrialId("K7-T1")));
         model.correct();
-        assertThat(model.entry().correcting()).isPresent();
+        assertThat(model.entry().base()).isPresent();
         return model;
     }
 
@@ -205,20 +205,20 @@ class TrialsModelTest {
     void aCorrectionEndsWhenAnotherDeterminationIsLookedAtOrBegun() {
         TrialsModel model = correctingOne();
         model.choose(model.determinations().choices().get(0));
-        assertThat(model.entry().correcting()).isEmpty();
+        assertThat(model.entry().base()).isEmpty();
         assertThat(model.selected()).isEmpty();
 
         model.select(Optional.of(new TrialId("K7-T1")));
         model.correct();
         model.begin("new source");
-        assertThat(model.entry().correcting()).isEmpty();
+        assertThat(model.entry().base()).isEmpty();
         assertThat(model.selected()).isEmpty();
 
         model.lookAt(BenchBook.determination(1, DAY).id(), new TrialId("K7-T2"));
         assertThat(model.selected().orElseThrow().cell(TrialRow.Column.TRIAL)).isEqualTo("K7-T2");
         model.correct();
         model.lookAt(BenchBook.determination(1, DAY).id(), new TrialId("K7-T1"));
-        assertThat(model.entry().correcting()).isPresent();
+        assertThat(model.entry().base()).isPresent();
         assertThat(model.selected().orElseThrow().cell(TrialRow.Column.TRIAL)).isEqualTo("K7-T1");
     }
 
@@ -229,9 +229,9 @@ class TrialsModelTest {
         TrialsModel model = model();
         model.lookAt(BenchBook.determination(1, DAY).id(), new TrialId("K7-T1"));
         model.correct();
-        assertThat(model.entry().correcting()).isPresent();
+        assertThat(model.entry().base()).isPresent();
         model.lookAt(BenchBook.determination(2, DAY).id(), new TrialId("K7-T9"));
-        assertThat(model.entry().correcting()).isEmpty();
+        assertThat(model.entry().base()).isEmpty();
         assertThat(model.rows()).hasSize(1);
         assertThat(model.selected()).isPresent();
     }
@@ -243,7 +243,7 @@ class TrialsModelTest {
         long before = bench.book.changeNumber();
         assertThat(Refused.by(out -> model.strike("spilled water", out))).isEmpty();
         model.correct();
-        assertThat(model.entry().correcting()).isEmpty();
+        assertThat(model.entry().base()).isEmpty();
         assertThat(bench.book.changeNumber()).isEqualTo(before);
         int[] changes = {0};
         model.select(Optional.of(new TrialId("K7-T1")));
