@@ -112,6 +112,11 @@ final class EquipmentModel extends RecordModel<Equipment> {
     }
 
     @Override
+    String note() {
+        return isNew() ? "" : texts().get("equipment.note");
+    }
+
+    @Override
     List<Problem> lookAt(Equipment piece) {
         return piece.check(desk().tools().today());
     }

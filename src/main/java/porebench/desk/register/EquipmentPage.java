@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import porebench.desk.DeskModel;
 import porebench.desk.StateMark;
-import porebench.desk.form.History;
 import porebench.desk.table.ShownColumn;
 import porebench.method.Texts;
 import porebench.record.Equipment;
@@ -18,16 +17,10 @@ public final class EquipmentPage extends RecordPage<Equipment> {
     }
 
     private EquipmentPage(EquipmentModel model) {
-        super(
-                model,
-                "equipment",
-                columns(model),
-                () -> model.isNew() ? "" : model.texts().get("equipment.note"),
-                Optional.empty());
+        super("equipment", model, columns(model, model.texts()), Optional.empty());
     }
 
-    private static List<ShownColumn<Equipment>> columns(EquipmentModel model) {
-        Texts texts = model.texts();
+    private static List<ShownColumn<Equipment>> columns(EquipmentModel model, Texts texts) {
         return List.of(
                 new ShownColumn<>(texts.get("equipment.id.plain"), 58, Equipment::recordId)
                         .sortedBy(Equipment::recordId),

@@ -64,6 +64,11 @@ final class MetersModel extends RecordModel<Meter> {
     }
 
     @Override
+    String note() {
+        return isNew() ? "" : texts().get("meter.note");
+    }
+
+    @Override
     List<Problem> lookAt(Meter meter) {
         List<Problem> problems = new ArrayList<>();
         checkBowl(meter, problems);

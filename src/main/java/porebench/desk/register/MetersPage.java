@@ -6,7 +6,6 @@ import java.util.function.Consumer;
 import porebench.desk.DeskModel;
 import porebench.desk.StateMark;
 import porebench.desk.form.Commands;
-import porebench.desk.form.History;
 import porebench.desk.table.ShownColumn;
 import porebench.method.Texts;
 import porebench.record.Meter;
@@ -27,10 +26,9 @@ public final class MetersPage extends RecordPage<Meter> {
 
     private MetersPage(MetersModel model, Consumer<MeterId> openMeter) {
         super(
+                "meters",
                 model,
-                "meter",
-                columns(model),
-                () -> model.isNew() ? "" : model.texts().get("meter.note"),
+                columns(model, model.texts()),
                 Optional.of(Commands.of(
                         model.texts().get("meter.open"),
                         () -> model.base()
@@ -38,8 +36,7 @@ public final class MetersPage extends RecordPage<Meter> {
                                         meter -> openMeter.accept(meter.value().id())))));
     }
 
-    private static List<ShownColumn<Meter>> columns(MetersModel model) {
-        Texts texts = model.texts();
+    private static List<ShownColumn<Meter>> columns(MetersModel model, Texts texts) {
         return List.of(
                 new ShownColumn<>(texts.get("meter.id.plain"), 44, Meter::recordId).sortedBy(Meter::recordId),
                 new ShownColumn<>(texts.get("meter.state.heading"), 148, model::stateWords)

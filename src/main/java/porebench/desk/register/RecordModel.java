@@ -52,6 +52,16 @@ abstract class RecordModel<T extends Kept> extends RecordDraft<T> {
         return what + "." + column.field();
     }
 
+    /** Returns the word that leads the keys of its texts. */
+    final String what() {
+        return what;
+    }
+
+    /** Returns what is said of the record on view besides its fields; blank where nothing is. */
+    String note() {
+        return "";
+    }
+
     /** Notes what the form asks for beyond what every record must state. */
     void requireMore(DraftReader reader) {}
 

@@ -2,36 +2,43 @@ package porebench.desk.register;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.JComponent;
+import porebench.desk.Asker;
 import porebench.desk.DeskModel;
-import porebench.desk.Screen;
+import porebench.desk.Outcome;
+import porebench.desk.Page;
+import porebench.desk.form.Commands;
 import porebench.desk.form.History;
 import porebench.desk.table.ShownColumn;
+import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.Kept;
 
-/** One register with the record on view: what the pages of sources, of meters and of equipment share. */
-abstract class RecordPage<T extends Kept> implements Screen {
+/** One register with the record on view, and its commands: begin a record, save its draft, drop it. */
+abstract class RecordPage<T extends Kept> implements Page {
+    private final String name;
     private final RecordModel<T> model;
-    private final RecordActions actions;
+    private final Texts texts;
+    private final Action begin;
+    private final Action save;
+    private final Action drop;
     private final RecordPanel<T> panel;
 
     /**
      * Makes the register.
      *
+     * @param name the short stable name of the page
      * @param open opens a page of the record on view; empty where there is none
      */
-    RecordPage(
-            RecordModel<T> model,
-            String what,
-            List<ShownColumn<T>> columns,
-            Supplier<String> note,
-            Optional<Action> open) {
+    RecordPage(String name, RecordModel<T> model, List<ShownColumn<T>> columns, Optional<Action> open) {
+        this.name = name;
         this.model = model;
-        this.actions = new RecordActions(model, what, this::component, this::refresh);
-        this.panel = new RecordPanel<>(model, what, columns, note, actions, this::choose, open);
+        this.texts = model.texts();
+        begin = Commands.of(texts.get(model.what() + ".new"), () -> leave(model::begin));
+        save = Commands.of(texts.get("record.save"), this::save);
+        drop = Commands.of(texts.get("record.drop"), this::dropDraft);
+        panel = new RecordPanel<>(model, columns, begin, save, drop, this::choose, open);
         model.history().onChange(this::refresh);
         model.desk().onChange(() -> {
             model.follow();
@@ -40,11 +47,15 @@ abstract class RecordPage<T extends Kept> implements Screen {
         refresh();
     }
 
+    /** Returns the words that all registers share. */
     static Texts texts(DeskModel desk) {
         return Texts.of("porebench.desk.register.register", desk.tools().locale());
     }
 
     private void refresh() {
+        boolean changed = model.history().isChanged();
+        save.setEnabled(changed);
+        drop.setEnabled(changed || model.isBegun());
         panel.refresh();
     }
 
@@ -53,28 +64,90 @@ abstract class RecordPage<T extends Kept> implements Screen {
                 .filter(version -> version.value().recordId().equals(recordId))
                 .isPresent();
         if (!isShown) {
-            actions.leave(() -> model.show(recordId));
+            leave(() -> model.show(recordId));
         }
     }
 
+    /** Asks about a draft, and goes on when it may be left; else it shows what it shows. */
+    private void leave(Runnable then) {
+        if (model.history().isChanged()) {
+            switch (asker().draft(component(), title())) {
+                case SAVE -> save();
+                case DROP -> dropDraft();
+                case KEEP_EDITING -> {}
+            }
+        }
+        model.desk().tools().tasks().whenAnswered(() -> {
+            if (!model.history().isChanged()) {
+                then.run();
+            }
+            refresh();
+        });
+    }
+
+    private Asker asker() {
+        return model.desk().tools().asker();
+    }
+
     @Override
-    public JComponent component() {
+    public final String name() {
+        return name;
+    }
+
+    @Override
+    public final String title() {
+        return texts.get(model.what() + ".title");
+    }
+
+    @Override
+    public final JComponent component() {
         return panel.component();
     }
 
     @Override
-    public Optional<History<?>> history() {
-        return Optional.of(model.history());
+    public final boolean hasUnsavedDraft() {
+        return model.history().isChanged();
     }
 
     @Override
-    public void dropDraft() {
+    public final void dropDraft() {
         model.dropDraft();
         refresh();
     }
 
     @Override
-    public void save() {
-        actions.saveDraft();
+    public final Optional<History<?>> history() {
+        return Optional.of(model.history());
+    }
+
+    /** Saves the draft, or shows what is wrong with it. */
+    @Override
+    public final void save() {
+        boolean good = model.trySaving();
+        refresh();
+        if (!good || !model.history().isChanged()) {
+            return;
+        }
+        Optional<String> effects = model.effects();
+        if (effects.isPresent()
+                && !asker().confirm(component(), title(), effects.get(), texts.get("record.save-anyway"))) {
+            return;
+        }
+        Optional<String> why = model.isNew()
+                ? Optional.of(texts.get("record.first"))
+                : asker().reason(component(), title(), texts.get("record.why"));
+        if (why.isPresent() && asker().person(component()).isPresent()) {
+            model.save(
+                    why.get(),
+                    Outcome.of(
+                            this::tell, failure -> asker().failure(component(), texts.get("record.saving"), failure)));
+        }
+    }
+
+    private void tell(List<Problem> refused) {
+        refresh();
+        if (!refused.isEmpty()) {
+            asker().problems(component(), title(), refused);
+        }
     }
 }

@@ -3,7 +3,6 @@ package porebench.desk.register;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -12,6 +11,7 @@ import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Commands;
+import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
@@ -24,7 +24,6 @@ import porebench.record.book.Version;
 
 /** A register on the left and the record on view on the right: form, what it would change, versions. */
 final class RecordPanel<T extends Kept> {
-    private static final String STYLE = "FlatLaf.styleClass";
 
     private final JPanel panel = new JPanel(new MigLayout(
             "insets 18 22 14 22, fill", "[0:0:,grow 56,fill]24[0:0:,grow 44,fill]", "[][0:0:,grow,fill]"));
@@ -32,9 +31,8 @@ final class RecordPanel<T extends Kept> {
     private final Texts texts;
     private final String what;
     private final ColumnForm fields;
-    private final Supplier<String> note;
     private final RowTable<T> table;
-    private final JLabel heading = new JLabel();
+    private final JLabel heading = Form.title("", "h2");
     private final WrappedText empty;
     private final WrappedText noteText;
     private final JPanel effectsBox = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill]"));
@@ -42,38 +40,34 @@ final class RecordPanel<T extends Kept> {
     private final ProblemLines problems;
     private final VersionsTable<T> versions;
     private final JLabel versionsTitle;
-    private final RecordActions actions;
     private final Optional<Action> open;
 
     /**
      * Makes the panel.
      *
-     * @param what the word that leads the keys of its texts, such as {@code source}
-     * @param note what is said of the record on view besides its fields; may be blank
      * @param choose takes the id of the record that a person chose
      * @param open opens a page of the record on view; empty where there is none
      */
     RecordPanel(
             RecordModel<T> model,
-            String what,
             List<ShownColumn<T>> columns,
-            Supplier<String> note,
-            RecordActions actions,
+            Action begin,
+            Action save,
+            Action drop,
             Consumer<String> choose,
             Optional<Action> open) {
         this.model = model;
         this.texts = model.texts();
-        this.what = what;
+        this.what = model.what();
+        this.open = open;
         fields = new ColumnForm(model, model.desk().tools().problemText())
                 .addAll(model.columns().all());
-        this.note = note;
-        this.actions = actions;
         table = new RowTable<>(what + ".table", texts.get(what + ".title"), columns);
         table.onSelect(chosen -> chosen.ifPresent(record -> {
             choose.accept(record.recordId());
             refresh();
         }));
-        empty = new WrappedText(what + ".empty", "quiet");
+        empty = new WrappedText(what + ".empty", "quiet", texts.get(what + ".empty"));
         noteText = new WrappedText(what + ".note", "quiet");
         effects = new WrappedText(what + ".effects", "caution");
         problems = new ProblemLines(what + ".problems", model.desk().tools().problemText());
@@ -83,50 +77,42 @@ final class RecordPanel<T extends Kept> {
                 model.desk().tools().zone(),
                 true,
                 (before, after) -> String.join("\n", model.changes(before, after)));
-        versionsTitle = new JLabel(texts.get("version.title"));
+        versionsTitle = Form.title(texts.get("version.title"), "h2");
         open.ifPresent(action -> table.on("ENTER", action));
-        this.open = open;
         panel.setName(what + ".register");
-        panel.add(head(), "spanx 2, growx, wrap");
+        panel.add(head(begin), "spanx 2, growx, wrap");
         panel.add(left());
-        panel.add(right());
+        panel.add(right(save, drop));
     }
 
     JComponent component() {
         return panel;
     }
 
-    private JComponent head() {
+    private JComponent head(Action begin) {
         JPanel head = new JPanel(new MigLayout("insets 0 0 12 0, fillx", "[grow,fill,0::]16[]", "[]4[]"));
-        JLabel title = new JLabel(texts.get(what + ".title"));
-        title.putClientProperty(STYLE, "h1");
-        WrappedText sentence = new WrappedText(what + ".sentence", "quiet");
-        sentence.setText(texts.get(what + ".sentence"));
-        head.add(title);
-        head.add(Commands.button(what + ".new", actions.begin()), "spany 2, aligny top, wrap");
-        head.add(sentence, "wmin 0");
+        head.add(Form.title(texts.get(what + ".title"), "h1"));
+        head.add(Commands.button(what + ".new", begin), "spany 2, aligny top, wrap");
+        head.add(new WrappedText(what + ".sentence", "quiet", texts.get(what + ".sentence")), "wmin 0");
         return head;
     }
 
     private JComponent left() {
         JPanel left =
                 new JPanel(new MigLayout("insets 0, fill, wrap 1, hidemode 3", "[grow,fill,0::]", "[][grow,fill]"));
-        empty.setText(texts.get(what + ".empty"));
         left.add(empty, "wmin 0");
         left.add(new JScrollPane(table), "cell 0 1, wmin 0, hmin 0, grow, push");
         return left;
     }
 
-    private JComponent right() {
+    private JComponent right(Action save, Action drop) {
         TallPanel right = new TallPanel(new MigLayout(
                 "insets 0 0 8 4, fillx, wrap 1, hidemode 3", "[grow,fill,0::]", "[]10[]10[]10[]10[]14[]10[]"));
-        heading.putClientProperty(STYLE, "h2");
-        versionsTitle.putClientProperty(STYLE, "h2");
         effectsBox.setOpaque(false);
         effectsBox.add(effects, "wmin 0");
         JPanel buttons = new JPanel(new MigLayout("insets 0, gap 10", "[][]"));
-        buttons.add(Commands.button(what + ".save", actions.save()));
-        buttons.add(Commands.button(what + ".drop", actions.drop()));
+        buttons.add(Commands.button(what + ".save", save));
+        buttons.add(Commands.button(what + ".drop", drop));
         right.add(heading, "split 2, wmin 0, growx");
         open.ifPresentOrElse(
                 action -> right.add(Commands.button(what + ".open", action), "growx 0"),
@@ -160,12 +146,10 @@ final class RecordPanel<T extends Kept> {
         Optional<String> untrue = model.effects();
         effects.setText(untrue.orElse(""));
         effectsBox.setVisible(untrue.isPresent());
-        noteText.setText(note.get());
-        noteText.setVisible(!noteText.getText().isBlank());
+        noteText.show(model.note());
         versions.show(model.versions());
         versionsTitle.setVisible(!model.isNew());
         versions.component().setVisible(!model.isNew());
-        actions.refresh();
         open.ifPresent(action -> action.setEnabled(!model.isNew()));
     }
 }

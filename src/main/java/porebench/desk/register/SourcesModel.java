@@ -46,6 +46,19 @@ final class SourcesModel extends RecordModel<Source> {
         reader.require(SourceColumns.NAME);
     }
 
+    /** Says which mixes use the source on view, and what factors they have. */
+    @Override
+    String note() {
+        if (isNew()) {
+            return "";
+        }
+        List<String> mixes = mixesUsing().stream().map(mix -> mix.id().text()).toList();
+        return mixes.isEmpty()
+                ? texts().get("source.unused")
+                : texts().get("source.used", String.join(", ", mixes))
+                        + factors().map(said -> " " + said).orElse("");
+    }
+
     String roleWords(Role role) {
         return texts().get("role." + role.symbol());
     }

@@ -3,25 +3,21 @@ package porebench.desk.register;
 import java.util.List;
 import java.util.Optional;
 import porebench.desk.DeskModel;
-import porebench.desk.Page;
-import porebench.desk.form.History;
 import porebench.desk.table.ShownColumn;
 import porebench.method.Texts;
 import porebench.record.Source;
 
 /** The register of sources. */
 public final class SourcesPage extends RecordPage<Source> {
-
     public SourcesPage(DeskModel desk) {
         this(new SourcesModel(desk, texts(desk)));
     }
 
     private SourcesPage(SourcesModel model) {
-        super(model, "source", columns(model), () -> note(model), Optional.empty());
+        super("sources", model, columns(model, model.texts()), Optional.empty());
     }
 
-    private static List<ShownColumn<Source>> columns(SourcesModel model) {
-        Texts texts = model.texts();
+    private static List<ShownColumn<Source>> columns(SourcesModel model, Texts texts) {
         return List.of(
                 new ShownColumn<>(texts.get("source.id.plain"), 52, Source::recordId).sortedBy(Source::recordId),
                 new ShownColumn<>(texts.get("source.name.plain"), 150, Source::name).sortedBy(Source::name),
@@ -31,18 +27,5 @@ public final class SourcesPage extends RecordPage<Source> {
                         texts.get("source.relativeDensity.short"), 72, source -> model.shown(source.relativeDensity())),
                 new ShownColumn<>(
                         texts.get("source.absorption.short"), 66, source -> model.shown(source.absorptionPercent())));
-    }
-
-    private static String note(SourcesModel model) {
-        Texts texts = model.texts();
-        if (model.isNew()) {
-            return "";
-        }
-        List<String> mixes =
-                model.mixesUsing().stream().map(mix -> mix.id().text()).toList();
-        return mixes.isEmpty()
-                ? texts.get("source.unused")
-                : texts.get("source.used", String.join(", ", mixes))
-                        + model.factors().map(said -> " " + said).orElse("");
     }
 }
