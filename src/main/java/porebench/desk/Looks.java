@@ -28,6 +28,15 @@ public final class Looks {
                 UIScale.getUserScaleFactor());
     }
 
+    /** Calls back when the theme is another one: plots take their colours and fonts when they are made, and must be made anew. */
+    public static void onOther(Runnable redraw) {
+        UIManager.addPropertyChangeListener(change -> {
+            if ("lookAndFeel".equals(change.getPropertyName())) {
+                SwingUtilities.invokeLater(redraw);
+            }
+        });
+    }
+
     /** Returns the look of plots that are kept or printed, whatever the theme. */
     public static ChartLook onPaper() {
         return ChartLook.onPaper(font().deriveFont(PAPER_POINTS));

@@ -33,7 +33,6 @@ import porebench.record.column.CalibrationColumns;
 
 /** The form of a calibration on the left, and what it tells so far on the right. */
 final class CalibrationPanel {
-    private static final String STYLE = "FlatLaf.styleClass";
     private static final int PLOT_HEIGHT = 420;
     private static final List<Integer> WIDTHS = List.of(90, 90, 90, 90);
 
@@ -44,7 +43,6 @@ final class CalibrationPanel {
     private final MeterModel model;
     private final CalibrationModel entry;
     private final Texts texts;
-    private final MeterActions actions;
     private final WrappedText heading = new WrappedText("entry.heading", "h1");
     private final WrappedText refusal = new WrappedText("entry.refusal", "fieldError");
     private final List<ColumnForm> forms;
@@ -59,11 +57,10 @@ final class CalibrationPanel {
     private final Sentences results = new Sentences("entry.results", "");
     private final PlotView plot;
 
-    CalibrationPanel(MeterModel model, MeterActions actions) {
+    CalibrationPanel(MeterModel model, Action save, Action drop) {
         this.model = model;
         this.entry = model.entry();
         this.texts = model.texts();
-        this.actions = actions;
         ProblemText problemText = model.desk().tools().problemText();
         forms = Stream.of(
                         CalibrationFields.GENERAL,
@@ -95,7 +92,7 @@ final class CalibrationPanel {
         plot = new PlotView("plot.entry", texts.locale());
         plot.component().getAccessibleContext().setAccessibleName(texts.get("plot.dial"));
         panel.setName("entry");
-        panel.add(head(), "spanx 2, growx, wrap");
+        panel.add(head(save, drop), "spanx 2, growx, wrap");
         panel.add(left());
         panel.add(right());
     }
@@ -116,12 +113,12 @@ final class CalibrationPanel {
         return section;
     }
 
-    private JPanel head() {
+    private JPanel head(Action save, Action drop) {
         JPanel head =
                 new JPanel(new MigLayout("insets 0, fillx, hidemode 3, wrap 3", "[grow,fill,0::]16[]8[]", "[]4[]"));
         head.add(heading, "wmin 0");
-        head.add(Commands.button("entry.drop", actions.drop), "aligny top");
-        head.add(Commands.button("entry.save", actions.save), "aligny top");
+        head.add(Commands.button("entry.drop", drop), "aligny top");
+        head.add(Commands.button("entry.save", save), "aligny top");
         head.add(refusal, "span 3, wmin 0");
         return head;
     }
@@ -132,21 +129,21 @@ final class CalibrationPanel {
         left.add(forms.get(0).panel());
         left.add(otherLines.panel(), "wmin 0");
         left.add(tableHead("section.fills", fills.table(), "fills.remove", entry.fills(), fillUnit), "gaptop 14");
-        left.add(quiet("hint.fills"), "wmin 0");
+        left.add(new WrappedText("hint.fills", "quiet", texts.get("hint.fills")), "wmin 0");
         left.add(fills.table().scrolled());
         left.add(fillLines.panel(), "wmin 0");
         left.add(forms.get(1).panel());
-        dialSection.add(title("section.dial"), "gaptop 14");
+        dialSection.add(Form.title(texts.get("section.dial"), "h2"), "gaptop 14");
         dialSection.add(forms.get(2).panel());
         dialSection.add(
                 tableHead("section.points", points.table(), "points.remove", entry.points(), new JLabel()), "gaptop 6");
-        dialSection.add(quiet("hint.points"), "wmin 0");
+        dialSection.add(new WrappedText("hint.points", "quiet", texts.get("hint.points")), "wmin 0");
         dialSection.add(points.table().scrolled());
         dialSection.add(pointLines.panel(), "wmin 0");
         dialSection.add(forms.get(3).panel());
         left.add(dialSection);
-        columnSection.add(title("section.column"), "gaptop 14");
-        columnSection.add(quiet("hint.column"), "wmin 0");
+        columnSection.add(Form.title(texts.get("section.column"), "h2"), "gaptop 14");
+        columnSection.add(new WrappedText("hint.column", "quiet", texts.get("hint.column")), "wmin 0");
         columnSection.add(forms.get(4).panel());
         left.add(columnSection);
         JScrollPane scroll = left.scrolled();
@@ -156,7 +153,7 @@ final class CalibrationPanel {
 
     private JPanel tableHead(String key, RowTable<?> table, String remove, TypedRows rows, JComponent unit) {
         JPanel head = new JPanel(new MigLayout("insets 0, fillx", "[grow,0::][]8[]"));
-        JLabel title = title(key);
+        JLabel title = Form.title(texts.get(key), "h2");
         title.setLabelFor(table);
         head.add(title, "wmin 0");
         head.add(unit);
@@ -182,22 +179,10 @@ final class CalibrationPanel {
         return remove;
     }
 
-    private JLabel title(String key) {
-        JLabel title = Form.label(texts.get(key), new JLabel());
-        title.putClientProperty(STYLE, "h2");
-        return title;
-    }
-
-    private WrappedText quiet(String key) {
-        WrappedText text = new WrappedText(key, "quiet");
-        text.setText(texts.get(key));
-        return text;
-    }
-
     private JScrollPane right() {
         TallPanel right =
                 new TallPanel(new MigLayout("insets 0 0 8 4, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0::]"));
-        right.add(title("section.results"));
+        right.add(Form.title(texts.get("section.results"), "h2"));
         right.add(results.panel(), "wmin 0");
         right.add(plot.component(), "wmin 0, gaptop 10, h " + PLOT_HEIGHT + "!");
         return right.scrolled();
@@ -231,8 +216,7 @@ final class CalibrationPanel {
         }
         place(others);
         int errors = entry.errorsInTheWay();
-        refusal.setText(errors == 0 ? "" : texts.get("save.refused", errors));
-        refusal.setVisible(errors > 0);
+        refusal.show(errors == 0 ? "" : texts.get("save.refused", errors));
         heading.setText(entry.base()
                 .map(version -> texts.get("entry.correct", version.value().id().text()))
                 .orElseGet(() -> texts.get(

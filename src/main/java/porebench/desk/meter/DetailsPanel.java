@@ -7,6 +7,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.WrappedText;
 import porebench.desk.table.RowTable;
@@ -19,7 +20,6 @@ import porebench.record.MeterCalibration;
 
 /** The calibration that is looked at: what was measured, what it tells, the model beside it, and its versions. */
 final class DetailsPanel {
-    private static final String STYLE = "FlatLaf.styleClass";
     private static final int WIDTH = 110;
     private static final int DECIMALS = 2;
     private static final double COVERAGE = 2;
@@ -46,11 +46,11 @@ final class DetailsPanel {
         problems = new ProblemLines("details.problems", model.desk().tools().problemText());
         beside = new RowTable<>("beside", texts.get("section.beside"), columns());
         besideTable = beside.scrolled();
-        besideTitle = title("section.beside");
+        besideTitle = Form.title(texts.get("section.beside"), "h3");
         JPanel both = new JPanel(new MigLayout(
                 "insets 0, fillx, wrap 2, gapy 6", "[0:0:,grow 50,fill]24[0:0:,grow 50,fill]", "[][top]"));
-        both.add(title("section.measured"));
-        both.add(title("section.told"));
+        both.add(Form.title(texts.get("section.measured"), "h3"));
+        both.add(Form.title(texts.get("section.told"), "h3"));
         both.add(measured.panel(), "wmin 0");
         both.add(told.panel(), "wmin 0");
         panel.add(heading, "wmin 0, gaptop 6");
@@ -82,12 +82,6 @@ final class DetailsPanel {
 
     private ShownColumn<Beside> figure(String key, Function<Beside, String> words) {
         return new ShownColumn<>(texts.get(key), WIDTH, words).number();
-    }
-
-    private JLabel title(String key) {
-        JLabel title = new JLabel(texts.get(key));
-        title.putClientProperty(STYLE, "h3");
-        return title;
     }
 
     JComponent component() {

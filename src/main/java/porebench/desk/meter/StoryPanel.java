@@ -1,6 +1,7 @@
 package porebench.desk.meter;
 
 import java.util.List;
+import javax.swing.Action;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -42,7 +43,7 @@ final class StoryPanel {
     private final WrappedText state = new WrappedText("meter.state", "h2");
     private final ProblemLines concerns;
     private final Sentences bowl = new Sentences("meter.bowl", "");
-    private final JLabel inForceTitle = new JLabel();
+    private final JLabel inForceTitle = Form.title("", "h2");
     private final Sentences inForce = new Sentences("meter.inForce", "");
     private final JPanel usedRow = new JPanel(new MigLayout("insets 6 0 0 0, fillx, wrap 3", "[][70!][grow]"));
     private final JTextField used = new JTextField();
@@ -50,7 +51,7 @@ final class StoryPanel {
     private final WrappedText usedSentence = new WrappedText("meter.used", "");
     private final RowTable<JudgedCalibration> history;
     private final JComponent historyTable;
-    private final WrappedText noHistory = new WrappedText("meter.noHistory", "quiet");
+    private final WrappedText noHistory;
     private final DetailsPanel details;
     private final PlotPanel dialPlot;
     private final PlotPanel bowlPlot;
@@ -58,11 +59,12 @@ final class StoryPanel {
     private final WrappedText told = new WrappedText("meter.told", "quiet");
     private boolean showing;
 
-    StoryPanel(MeterModel model, MeterActions actions, MeterPrinting printing) {
+    StoryPanel(MeterModel model, Action back, Action begin, Action correct, MeterPrinting printing) {
         this.model = model;
         this.texts = model.texts();
         concerns = new ProblemLines("meter.concerns", model.desk().tools().problemText());
         chooser = Choices.of("meter.choose", List.<MeterId>of(), MeterId::text, this::choose);
+        noHistory = new WrappedText("meter.noHistory", "quiet", texts.get("history.none"));
         history = CalibrationTable.of(model);
         history.onSelect(chosen ->
                 chosen.ifPresent(one -> model.choose(one.calibration().value().id())));
@@ -74,12 +76,12 @@ final class StoryPanel {
         dialPlot.onOpen(id -> open(new CalibrationId(id)));
         bowlPlot.onOpen(id -> open(new CalibrationId(id)));
         usedLink = new TextLink(used, model::useAt);
-        panel.add(head(actions));
+        panel.add(head(back, begin));
         panel.add(stateRow(), "gaptop 4");
         panel.add(concerns.panel(), "wmin 0");
         panel.add(boxes(), "gaptop 4, wmin 0");
         panel.add(told, "wmin 0");
-        panel.add(historyHead(actions, printing), "gaptop 10");
+        panel.add(historyHead(correct, printing), "gaptop 10");
         panel.add(noHistory, "wmin 0");
         panel.add(historyTable, "wmin 0");
         panel.add(details.component(), "wmin 0");
@@ -122,13 +124,13 @@ final class StoryPanel {
         }
     }
 
-    private JPanel head(MeterActions actions) {
+    private JPanel head(Action back, Action begin) {
         JPanel head = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill,0::]16[][]16[]8[]", "[top]"));
         head.add(heading, "wmin 0");
         head.add(Form.label(texts.get("choose"), chooser), "gaptop 5");
         head.add(chooser, "wmax 160");
-        head.add(Commands.button("meter.back", actions.back));
-        head.add(Commands.button("meter.begin", actions.begin));
+        head.add(Commands.button("meter.back", back));
+        head.add(Commands.button("meter.begin", begin));
         return head;
     }
 
@@ -144,10 +146,10 @@ final class StoryPanel {
         JPanel boxes =
                 new JPanel(new MigLayout("insets 0, fillx", "[0:0:,grow 40,fill]16[0:0:,grow 60,fill]", "[top]"));
         JPanel left = box();
-        left.add(title(new JLabel(texts.get("section.bowl-in-force"))));
+        left.add(Form.title(texts.get("section.bowl-in-force"), "h2"));
         left.add(bowl.panel(), "wmin 0");
         JPanel right = box();
-        right.add(title(inForceTitle));
+        right.add(inForceTitle);
         right.add(inForce.panel(), "wmin 0");
         usedRow.setOpaque(false);
         used.setName("meter.usedElevation");
@@ -167,25 +169,18 @@ final class StoryPanel {
         return box;
     }
 
-    private static JLabel title(JLabel label) {
-        label.putClientProperty(STYLE, "h2");
-        return label;
-    }
-
-    private JPanel historyHead(MeterActions actions, MeterPrinting printing) {
+    private JPanel historyHead(Action correct, MeterPrinting printing) {
         JPanel head = new JPanel(new MigLayout("insets 0, fillx", "[grow,0::][]8[]8[]"));
-        head.add(title(new JLabel(texts.get("section.history"))));
+        head.add(Form.title(texts.get("section.history"), "h2"));
         head.add(Commands.button("record.print", printing.printRecord));
         head.add(Commands.button("record.save", printing.saveRecord));
-        head.add(Commands.button("meter.correct", actions.correct));
+        head.add(Commands.button("meter.correct", correct));
         return head;
     }
 
     private JPanel formRow(MeterPrinting printing) {
         JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill,0::]16[]8[]", "[top]"));
-        WrappedText words = new WrappedText("form.words", "quiet");
-        words.setText(texts.get("form.words"));
-        row.add(words, "wmin 0");
+        row.add(new WrappedText("form.words", "quiet", texts.get("form.words")), "wmin 0");
         row.add(Commands.button("form.print", printing.printForm));
         row.add(Commands.button("form.save", printing.saveForm));
         return row;
@@ -193,8 +188,7 @@ final class StoryPanel {
 
     /** Says what was done. */
     void tell(String words) {
-        told.setText(words);
-        told.setVisible(!words.isBlank());
+        told.show(words);
     }
 
     /** Shows the meter as it is. */
@@ -220,7 +214,6 @@ final class StoryPanel {
         usedLink.pull(model.usedElevation());
         usedSentence.setText(model.usedElevationSentence());
         boolean isEmpty = model.calibrations().isEmpty();
-        noHistory.setText(texts.get("history.none"));
         noHistory.setVisible(isEmpty);
         historyTable.setVisible(!isEmpty);
         history.show(model.calibrations());

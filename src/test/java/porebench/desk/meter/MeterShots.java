@@ -70,28 +70,11 @@ final class MeterShots {
                     height * percent / 100,
                     () -> {
                         MeterModel model = new MeterModel(mixDesk.desk);
-                        MeterPanel panel = new MeterPanel(model, new MeterActions(model, new Nothing()));
+                        MeterPage page = new MeterPage(model, () -> {});
                         doing.accept(model);
-                        return panel.component();
+                        return page.component();
                     },
                     file);
         }
-    }
-
-    private static final class Nothing implements MeterActions.Doing {
-        @Override
-        public void back() {}
-
-        @Override
-        public void begin() {}
-
-        @Override
-        public void correct() {}
-
-        @Override
-        public void save() {}
-
-        @Override
-        public void drop() {}
     }
 }
