@@ -2,10 +2,10 @@ package porebench.desk.mix;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.FigureLine;
+import porebench.desk.form.Form;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.UnitSystem;
 import porebench.method.Texts;
@@ -27,9 +27,7 @@ final class BatchPanel {
         this.texts = texts;
         this.numbers = numbers;
         panel.putClientProperty("FlatLaf.styleClass", "box");
-        JLabel heading = new JLabel(texts.get("section.figures"));
-        heading.putClientProperty("FlatLaf.styleClass", "h2");
-        panel.add(heading, "span 3, gapbottom 4");
+        panel.add(Form.title(texts.get("section.figures"), "h2"), "span 3, gapbottom 4");
         totalMass = line("figure.totalMass");
         airFree = line("figure.airFree");
         concrete = line("figure.concrete");

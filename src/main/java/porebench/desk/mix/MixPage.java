@@ -3,54 +3,69 @@ package porebench.desk.mix;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
-import porebench.desk.Screen;
+import porebench.desk.Page;
+import porebench.desk.form.Commands;
 import porebench.desk.form.History;
 import porebench.method.Texts;
 
 /** The page on which the selected mix design is read and corrected, or a new one is entered. */
-public final class MixPage implements Screen {
+public final class MixPage implements Page {
     private final DeskModel desk;
     private final MixModel model;
     private final MixPanel panel;
     private final Texts texts;
+    private final Action begin;
+    private final Action save;
+    private final Action revert;
 
     public MixPage(DeskModel desk) {
         this.desk = desk;
         this.model = new MixModel(desk);
         this.texts = model.texts();
-        this.panel = new MixPanel(desk, model, new MixActions.Doing() {
-            @Override
-            public void begin() {
-                MixPage.this.begin();
-            }
-
-            @Override
-            public void save() {
-                MixPage.this.save();
-            }
-
-            @Override
-            public void dropDraft() {
-                MixPage.this.dropDraft();
-            }
-        });
-        model.history().onChange(panel::refresh);
+        begin = Commands.of(texts.get("action.new"), this::begin);
+        save = Commands.of(texts.get("action.save.new"), this::save);
+        revert = Commands.of(texts.get("action.revert"), this::dropDraft);
+        panel = new MixPanel(model, begin, save, revert);
+        model.history().onChange(this::refresh);
         desk.onChange(() -> {
             model.followDesk();
-            panel.refresh();
+            refresh();
         });
+        refresh();
+    }
+
+    private void refresh() {
+        Commands.say(
+                save,
+                model.base()
+                        .map(version -> texts.get("action.save.version", Integer.toString(version.number() + 1)))
+                        .orElseGet(() -> texts.get("action.save.new")));
+        save.setEnabled(model.history().isChanged());
+        revert.setEnabled(model.history().isChanged() || model.isNew());
+        panel.refresh();
     }
 
     /** Begins a new mix design; a draft not saved before is lost. */
     public void begin() {
-        finishTyping();
+        panel.finishTyping();
         model.begin();
         desk.selectNone();
         panel.focusFirst();
+    }
+
+    @Override
+    public String name() {
+        return "mix";
+    }
+
+    @Override
+    public String title() {
+        return texts.get("page.title");
     }
 
     @Override
@@ -59,22 +74,35 @@ public final class MixPage implements Screen {
     }
 
     @Override
-    public void finishTyping() {
+    public boolean hasUnsavedDraft() {
         panel.finishTyping();
+        return model.history().isChanged();
     }
 
     @Override
     public void dropDraft() {
-        finishTyping();
+        panel.finishTyping();
         model.dropDraft();
+    }
+
+    @Override
+    public void undo() {
+        panel.finishTyping();
+        Page.super.undo();
+    }
+
+    @Override
+    public void redo() {
+        panel.finishTyping();
+        Page.super.redo();
     }
 
     /** Saves the draft; says before what would become untrue, asks why, and shows what must be corrected. */
     @Override
     public void save() {
-        finishTyping();
+        panel.finishTyping();
         model.trySaving();
-        panel.refresh();
+        refresh();
         if (!model.history().isChanged() || model.reading().mix().isEmpty()) {
             return;
         }

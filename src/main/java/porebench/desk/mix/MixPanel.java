@@ -2,6 +2,7 @@ package porebench.desk.mix;
 
 import java.awt.CardLayout;
 import java.util.List;
+import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -11,6 +12,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Days;
+import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
@@ -23,7 +25,7 @@ import porebench.record.MixDesign;
 import porebench.record.column.MixColumns;
 
 /** The mix design page as it is seen. */
-final class MixPanel implements MixActions.Rows {
+final class MixPanel {
     private static final List<Integer> WIDTHS = List.of(150, 104, 88, 74, 50, 86, 80, 76, 84, 80);
     private static final String DESIGN = "design";
     private static final String EMPTY = "empty";
@@ -41,13 +43,20 @@ final class MixPanel implements MixActions.Rows {
     private final ProblemLines lines;
     private final VersionsTable<MixDesign> versions;
     private final JLabel versionsHeading;
-    private final MixActions actions;
+    private final Action addRow;
+    private final Action removeRow;
+    private final Action moveUp;
+    private final Action moveDown;
 
-    MixPanel(DeskModel desk, MixModel model, MixActions.Doing page) {
-        this.desk = desk;
+    MixPanel(MixModel model, Action begin, Action save, Action revert) {
+        this.desk = model.desk();
         this.model = model;
         this.texts = model.texts();
-        actions = new MixActions(model, page, this);
+        addRow = Commands.of(
+                texts.get("action.add-row"), () -> select(model.steps().addRow(selected())));
+        removeRow = Commands.of(texts.get("action.remove-row"), this::removeRow);
+        moveUp = Commands.of(texts.get("action.move-up"), () -> move(-1));
+        moveDown = Commands.of(texts.get("action.move-down"), () -> move(1));
         form = new ColumnForm(model, desk.tools().problemText()).addAll(MixFields.ALL);
         figures = new BatchPanel(texts, desk.tools().numbers());
         table = new PartTable(
@@ -65,69 +74,58 @@ final class MixPanel implements MixActions.Rows {
                 desk.tools().zone(),
                 false,
                 (before, after) -> String.join(", ", model.changes(before, after)));
-        versionsHeading = heading2("section.versions");
-        table.table().getSelectionModel().addListSelectionListener(event -> actions.refresh(selected()));
-        table.table().on("INSERT", actions.addRow);
-        table.table().on("ctrl DELETE", actions.removeRow);
-        table.table().on("alt UP", actions.moveUp);
-        table.table().on("alt DOWN", actions.moveDown);
+        versionsHeading = Form.title(texts.get("section.versions"), "h2");
+        table.table().getSelectionModel().addListSelectionListener(event -> offer());
+        table.table().on("INSERT", addRow);
+        table.table().on("ctrl DELETE", removeRow);
+        table.table().on("alt UP", moveUp);
+        table.table().on("alt DOWN", moveDown);
         cards.setName("mix");
-        cards.add(empty(), EMPTY);
-        cards.add(design(), DESIGN);
-        refresh();
+        cards.add(empty(begin), EMPTY);
+        cards.add(design(save, revert), DESIGN);
     }
 
     JComponent component() {
         return cards;
     }
 
-    private JPanel empty() {
+    private JPanel empty(Action begin) {
         JPanel panel = new JPanel(new MigLayout("insets 24, fillx, wrap 1", "[grow,fill]", "[]16[]"));
-        WrappedText text = new WrappedText("mix.empty", "quiet");
-        text.setText(texts.get("empty"));
-        panel.add(text, "wmin 0");
-        panel.add(Commands.button("mix.begin", actions.begin), "growx 0");
+        panel.add(new WrappedText("mix.empty", "quiet", texts.get("empty")), "wmin 0");
+        panel.add(Commands.button("mix.begin", begin), "growx 0");
         return panel;
     }
 
-    private JScrollPane design() {
+    private JScrollPane design(Action save, Action revert) {
         TallPanel page =
                 new TallPanel(new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill]"));
         JPanel head = new JPanel(new MigLayout("insets 0, fillx, wrap 3, gapy 4", "[grow,fill]16[]8[]"));
         head.add(heading, "wmin 0");
-        head.add(Commands.button("mix.revert", actions.revert), "aligny top");
-        head.add(Commands.button("mix.save", actions.save), "aligny top");
+        head.add(Commands.button("mix.revert", revert), "aligny top");
+        head.add(Commands.button("mix.save", save), "aligny top");
         head.add(standing, "span 3, wmin 0");
         page.add(head);
         page.add(refusal, "wmin 0");
         JPanel top = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill,400::760]24[pref!]push", "[top]"));
         JPanel left = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow,fill]"));
-        left.add(heading2("section.batch"), "gapbottom 4");
+        left.add(Form.title(texts.get("section.batch"), "h2"), "gapbottom 4");
         left.add(form.panel());
         top.add(left);
         top.add(figures.panel());
         page.add(top, "gaptop 8");
         JPanel buttons = new JPanel(new MigLayout("insets 0, fillx", "[]push[]8[]8[]8[]"));
-        buttons.add(heading2("section.constituents"));
-        buttons.add(Commands.button("constituents.add", actions.addRow));
-        buttons.add(Commands.button("constituents.remove", actions.removeRow));
-        buttons.add(Commands.button("constituents.up", actions.moveUp));
-        buttons.add(Commands.button("constituents.down", actions.moveDown));
+        buttons.add(Form.title(texts.get("section.constituents"), "h2"));
+        buttons.add(Commands.button("constituents.add", addRow));
+        buttons.add(Commands.button("constituents.remove", removeRow));
+        buttons.add(Commands.button("constituents.up", moveUp));
+        buttons.add(Commands.button("constituents.down", moveDown));
         page.add(buttons, "gaptop 16");
         page.add(table.table().scrolled());
         page.add(lines.panel(), "wmin 0");
-        WrappedText keys = new WrappedText("constituents.keys", "quiet");
-        keys.setText(texts.get("keys"));
-        page.add(keys, "wmin 0");
+        page.add(new WrappedText("constituents.keys", "quiet", texts.get("keys")), "wmin 0");
         page.add(versionsHeading, "gaptop 16");
         page.add(versions.component());
         return page.scrolled();
-    }
-
-    private JLabel heading2(String key) {
-        JLabel label = new JLabel(texts.get(key));
-        label.putClientProperty("FlatLaf.styleClass", "h2");
-        return label;
     }
 
     /** Takes over what is being typed in a cell. */
@@ -140,18 +138,38 @@ final class MixPanel implements MixActions.Rows {
         form.field(MixColumns.ID.field()).requestFocusInWindow();
     }
 
-    @Override
-    public int selected() {
+    private int selected() {
         return table.table().getSelectedRow();
     }
 
-    @Override
-    public void select(int row) {
+    /** Selects a row; what is being typed has been taken over before. */
+    private void select(int row) {
         if (row >= 0 && row < model.rows().size()) {
             int column = Math.max(0, table.table().getSelectedColumn());
             table.table().changeSelection(row, column, false, false);
             table.table().requestFocusInWindow();
         }
+    }
+
+    private void removeRow() {
+        int row = selected();
+        model.steps().removeRow(row);
+        select(Math.min(row, model.rows().size() - 1));
+    }
+
+    private void move(int by) {
+        int row = selected();
+        model.steps().moveRow(row, by);
+        select(row + by);
+    }
+
+    /** Offers what can be done to the selected row. */
+    private void offer() {
+        int row = selected();
+        int count = model.rows().size();
+        removeRow.setEnabled(row >= 0 && row < count);
+        moveUp.setEnabled(row > 0 && row < count);
+        moveDown.setEnabled(row >= 0 && row < count - 1);
     }
 
     /** Shows the draft, its problems and its figures. */
@@ -166,7 +184,7 @@ final class MixPanel implements MixActions.Rows {
         versions.show(model.versions());
         versionsHeading.setVisible(model.base().isPresent());
         versions.component().setVisible(model.base().isPresent());
-        actions.refresh(selected());
+        offer();
         say();
     }
 
@@ -204,7 +222,6 @@ final class MixPanel implements MixActions.Rows {
         boolean changed = model.base().isPresent() && model.history().isChanged();
         standing.setText(changed ? saved + " " + texts.get("state.changed") : saved);
         int errors = model.errorsInTheWay();
-        refusal.setText(errors == 0 ? "" : texts.get("save.refused", errors));
-        refusal.setVisible(errors > 0);
+        refusal.show(errors == 0 ? "" : texts.get("save.refused", errors));
     }
 }

@@ -20,6 +20,7 @@ import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Commands;
+import porebench.desk.form.Form;
 import porebench.desk.form.WrappedText;
 import porebench.method.Problem;
 import porebench.method.Texts;
@@ -41,7 +42,7 @@ final class BenchPanel {
     private final Texts texts;
     private final ColumnForm form;
     private final Map<Column<?, ?>, JLabel> targets = new HashMap<>();
-    private final JLabel title = new JLabel();
+    private final JLabel title = Form.title("", "h2");
     private final JButton save = new JButton();
     private final JButton clear = new JButton();
     private final JPanel panel =
@@ -52,7 +53,6 @@ final class BenchPanel {
         this.entry = model.entry();
         this.texts = model.texts();
         this.form = new ColumnForm(entry, model.desk().tools().problemText());
-        title.putClientProperty("FlatLaf.styleClass", "h2");
         title.setName("entryTitle");
         panel.add(title);
         BenchFields.ALL.forEach(column -> form.add(column, beside(column)));
@@ -61,9 +61,7 @@ final class BenchPanel {
         form.panel().setOpaque(false);
         panel.add(form.panel(), "wmin 0");
         panel.add(buttons(actions), "wmin 0");
-        WrappedText keys = new WrappedText("keys", "quiet");
-        keys.setText(texts.get("keys"));
-        panel.add(keys, "wmin 0");
+        panel.add(new WrappedText("keys", "quiet", texts.get("keys")), "wmin 0");
         panel.setFocusTraversalPolicyProvider(true);
         panel.setFocusTraversalPolicy(new BenchOrder(order()));
     }
@@ -77,8 +75,7 @@ final class BenchPanel {
         if (!hasTarget && column != TrialColumns.LEAK) {
             return new JComponent[0];
         }
-        JLabel words = new JLabel(hasTarget ? "" : texts.get("leak.voids"));
-        words.putClientProperty("FlatLaf.styleClass", "quiet");
+        JLabel words = Form.title(hasTarget ? "" : texts.get("leak.voids"), "quiet");
         if (hasTarget) {
             words.setName(column.field() + ".target");
             targets.put(column, words);

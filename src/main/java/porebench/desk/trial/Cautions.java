@@ -2,9 +2,9 @@ package porebench.desk.trial;
 
 import java.util.List;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import porebench.desk.form.Form;
 import porebench.desk.form.WrappedText;
 import porebench.method.MeterType;
 import porebench.method.Texts;
@@ -22,15 +22,11 @@ final class Cautions {
         this.texts = texts;
         panel.setName("cautions");
         panel.putClientProperty("FlatLaf.styleClass", "caution");
-        JLabel title = new JLabel(texts.get("caution.title"));
-        title.putClientProperty("FlatLaf.styleClass", "h2");
-        panel.add(title);
+        panel.add(Form.title(texts.get("caution.title"), "h2"));
         panel.add(pressure, "wmin 0");
         panel.add(release, "wmin 0");
         for (String line : OF_THE_BENCH) {
-            WrappedText text = new WrappedText(line, "");
-            text.setText(texts.get(line));
-            panel.add(text, "wmin 0");
+            panel.add(new WrappedText(line, "", texts.get(line)), "wmin 0");
         }
     }
 

@@ -1,13 +1,14 @@
 package porebench.desk.trial;
 
 import java.util.Optional;
-import javax.swing.JButton;
+import javax.swing.Action;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
+import porebench.desk.form.Commands;
+import porebench.desk.form.Form;
 import porebench.desk.form.WrappedText;
 import porebench.method.ProblemText;
 import porebench.method.Texts;
@@ -21,30 +22,24 @@ final class ImportPanel {
     private final WrappedText summary = new WrappedText("importSummary", "");
     private final JTextArea problems = new JTextArea(SHOWN_LINES, 60);
     private final JScrollPane scroll = new JScrollPane(problems);
-    private final JButton keep = new JButton();
+    private final Action keep;
     private final JPanel panel =
             new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]6[]6[]8[]"));
 
     ImportPanel(TrialsModel model, TrialsActions actions) {
         this.model = model;
         this.texts = model.texts();
-        JLabel title = new JLabel(texts.get("import.title"));
-        title.putClientProperty("FlatLaf.styleClass", "h2");
         problems.setName("importProblems");
         problems.setEditable(false);
         problems.setLineWrap(true);
         problems.setWrapStyleWord(true);
-        keep.setName("importKeep");
-        keep.setText(texts.get("import.keep"));
-        keep.addActionListener(event -> actions.keepImport());
-        JButton leave = new JButton(texts.get("import.leave"));
-        leave.setName("importLeave");
-        leave.addActionListener(event -> model.show(Optional.empty()));
+        keep = Commands.of(texts.get("import.keep"), actions::keepImport);
         JPanel buttons = new JPanel(new MigLayout("insets 0", "[]8[]"));
         buttons.setOpaque(false);
-        buttons.add(keep);
-        buttons.add(leave);
-        panel.add(title);
+        buttons.add(Commands.button("importKeep", keep));
+        buttons.add(Commands.button(
+                "importLeave", Commands.of(texts.get("import.leave"), () -> model.show(Optional.empty()))));
+        panel.add(Form.title(texts.get("import.title"), "h2"));
         panel.add(summary, "wmin 0");
         panel.add(scroll, "wmin 0");
         panel.add(buttons);

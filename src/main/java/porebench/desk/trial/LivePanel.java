@@ -7,6 +7,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.WrappedText;
 import porebench.method.MeterType;
@@ -26,7 +27,7 @@ final class LivePanel {
 
     private final TrialsModel model;
     private final Texts texts;
-    private final JLabel number = new JLabel();
+    private final JLabel number = Form.title("", "number");
     private final WrappedText words = new WrappedText("liveWords", "quiet");
     private final WrappedText stop = new WrappedText("liveStop", "quiet");
     private final ProblemLines doubts;
@@ -37,11 +38,8 @@ final class LivePanel {
         this.model = model;
         this.texts = model.texts();
         this.doubts = new ProblemLines("liveDoubts", model.desk().tools().problemText());
-        JLabel title = new JLabel(texts.get("live.title"));
-        title.putClientProperty("FlatLaf.styleClass", "h2");
         number.setName("liveFactor");
-        number.putClientProperty("FlatLaf.styleClass", "number");
-        panel.add(title);
+        panel.add(Form.title(texts.get("live.title"), "h2"));
         panel.add(number);
         panel.add(words, "wmin 0");
         panel.add(stop, "wmin 0");
@@ -62,9 +60,7 @@ final class LivePanel {
                         ? texts.get("live.value", model.desk().tools().numbers().show(factor.getAsDouble(), DECIMALS))
                         : texts.get("live.none"));
         words.setText((said(entry, factor) + " " + asTyped(figures)).strip());
-        Optional<String> with = model.stop().withTyped(figures);
-        stop.setText(with.orElse(""));
-        stop.setVisible(with.isPresent());
+        stop.show(model.stop().withTyped(figures).orElse(""));
         doubts.show(underNoField);
     }
 

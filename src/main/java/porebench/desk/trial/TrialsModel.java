@@ -74,32 +74,31 @@ final class TrialsModel {
     /** Looks at another determination; a correction under way is of one of its trials and ends. */
     void choose(DeterminationsModel.Choice choice) {
         determinations.choose(choice.id());
-        selected = Optional.empty();
-        if (entry.base().isPresent()) {
-            entry.startNew();
-        }
-        fire();
+        turned(Optional.empty());
     }
 
     /** Looks at a trial of some determination of the mix. */
     void lookAt(DeterminationId determination, TrialId trial) {
         if (!determinations.chosen().equals(Optional.of(determination))) {
             determinations.choose(determination);
-            if (entry.base().isPresent()) {
-                entry.startNew();
-            }
+            turned(Optional.of(trial));
+        } else {
+            selected = Optional.of(trial);
+            fire();
         }
-        selected = Optional.of(trial);
+    }
+
+    private void turned(Optional<TrialId> trial) {
+        selected = trial;
+        if (!entry.isNew()) {
+            entry.startNew();
+        }
         fire();
     }
 
     void begin(String purpose) {
         determinations.begin(purpose);
-        selected = Optional.empty();
-        if (entry.base().isPresent()) {
-            entry.startNew();
-        }
-        fire();
+        turned(Optional.empty());
     }
 
     /** Returns the trials of the determination looked at, in the order made. */

@@ -1,11 +1,9 @@
 package porebench.desk.trial;
 
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -22,6 +20,7 @@ import porebench.desk.form.Form;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
 import porebench.desk.table.RowTable;
+import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.id.DeterminationId;
 
@@ -47,7 +46,7 @@ final class TrialsPanel {
     private final Action correct;
     private final Action strike;
     private final Action restore;
-    private final JLabel storyTitle = new JLabel();
+    private final JLabel storyTitle = Form.title("", "h2");
     private final WrappedText story = new WrappedText("story", "");
     private final JPanel told = told();
     private final BenchPanel entry;
@@ -59,7 +58,7 @@ final class TrialsPanel {
     TrialsPanel(TrialsModel model) {
         this.model = model;
         this.texts = model.texts();
-        this.actions = new TrialsActions(model, panel, problems -> entryPanel().goTo(problems), this::begin);
+        this.actions = new TrialsActions(model, panel, this::goTo, this::begin);
         this.correct = Commands.of(texts.get("action.correct"), this::correct);
         this.strike = Commands.of(texts.get("action.strike"), actions::strike);
         this.restore = Commands.of(texts.get("action.restore"), actions::restore);
@@ -68,9 +67,7 @@ final class TrialsPanel {
         this.live = new LivePanel(model);
         this.cautions = new Cautions(texts);
         this.imports = new ImportPanel(model, actions);
-        JLabel title = new JLabel(texts.get("page.title"));
-        title.putClientProperty("FlatLaf.styleClass", "h1");
-        panel.add(title);
+        panel.add(Form.title(texts.get("page.title"), "h1"));
         noMix.setText(texts.get("no-mix"));
         panel.add(noMix, "wmin 0");
         panel.add(content, "wmin 0");
@@ -103,8 +100,8 @@ final class TrialsPanel {
         return actions;
     }
 
-    private BenchPanel entryPanel() {
-        return entry;
+    private void goTo(List<Problem> problems) {
+        entry.goTo(problems);
     }
 
     private void begin() {
@@ -146,9 +143,7 @@ final class TrialsPanel {
         row.add(Commands.button("correct", correct));
         row.add(Commands.button("strike", strike));
         row.add(Commands.button("restore", restore));
-        WrappedText hint = new WrappedText("hint", "quiet");
-        hint.setText(texts.get("story.select"));
-        row.add(hint, "wmin 0, growx");
+        row.add(new WrappedText("hint", "quiet", texts.get("story.select")), "wmin 0, growx");
         return row;
     }
 
@@ -159,7 +154,6 @@ final class TrialsPanel {
 
     private JPanel told() {
         JPanel told = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow,fill]", "[]6[]"));
-        storyTitle.putClientProperty("FlatLaf.styleClass", "h2");
         story.setFocusable(true);
         told.add(storyTitle, "wmin 0");
         told.add(story, "wmin 0");
@@ -184,14 +178,7 @@ final class TrialsPanel {
     private void bindSave() {
         panel.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
                 .put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, KeyEvent.CTRL_DOWN_MASK), "save trial");
-        panel.getActionMap().put("save trial", new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                actions.save();
-            }
-        });
+        panel.getActionMap().put("save trial", Commands.of("", actions::save));
     }
 
     private void show() {
@@ -208,8 +195,8 @@ final class TrialsPanel {
             table.select(row -> model.isSelected(row.id()));
             noTrial.setText(texts.get("table.none"));
             noTrial.setVisible(model.rows().isEmpty());
-            show(stop, model.stop().sentence());
-            show(stopBasis, model.stop().basis());
+            stop.show(model.stop().sentence().orElse(""));
+            stopBasis.show(model.stop().basis().orElse(""));
             showButtons();
             imports.show();
             closed.setVisible(model.entry().determination().isEmpty());
@@ -218,11 +205,6 @@ final class TrialsPanel {
             showStory();
         }
         showing = false;
-    }
-
-    private static void show(WrappedText text, Optional<String> words) {
-        text.setText(words.orElse(""));
-        text.setVisible(words.isPresent());
     }
 
     private void showChooser() {
@@ -242,8 +224,7 @@ final class TrialsPanel {
                 .ifPresent(chooser::setSelectedItem);
         chooser.setEnabled(!choices.isEmpty());
         String why = model.determinations().purpose();
-        purpose.setText(why.isBlank() ? "" : texts.get("determination.purpose", why));
-        purpose.setVisible(!why.isBlank());
+        purpose.show(why.isBlank() ? "" : texts.get("determination.purpose", why));
     }
 
     private void showButtons() {
