@@ -4,6 +4,7 @@ import java.awt.event.HierarchyEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -51,7 +52,6 @@ public final class BudgetSection implements DeterminationSection {
     private final WrappedText fieldVerdict = new WrappedText("budget.field", "h4");
     private final WrappedText fieldParts = new WrappedText("budget.fieldParts", "");
     private final ProblemLines fieldOmissions;
-    private List<MeterId> meters = List.of();
     private boolean isStale = true;
     private boolean showing;
 
@@ -192,14 +192,12 @@ public final class BudgetSection implements DeterminationSection {
     }
 
     private void showMeters() {
-        List<MeterId> now = model.meters();
-        if (now.equals(meters) && meter.getItemCount() > 0) {
-            return;
-        }
-        meters = now;
-        meter.removeAllItems();
-        meter.addItem(Optional.empty());
-        now.forEach(id -> meter.addItem(Optional.of(id)));
+        Choices.offer(
+                meter,
+                Stream.concat(
+                                Stream.of(Optional.<MeterId>empty()),
+                                model.meters().stream().map(Optional::of))
+                        .toList());
         meter.setSelectedItem(model.meter());
     }
 

@@ -46,14 +46,24 @@ public final class Choices {
      */
     public static <T> void show(JComboBox<T> box, List<? extends T> values, Optional<T> chosen) {
         box.putClientProperty(IS_FILLED, true);
-        List<T> before =
+        offer(box, values);
+        box.setSelectedIndex(chosen.map(values::indexOf).orElse(-1));
+        box.putClientProperty(IS_FILLED, null);
+    }
+
+    /** Offers some values in place of those before; a box that offers them already is left alone. */
+    public static <T> void offer(JComboBox<T> box, List<? extends T> values) {
+        List<T> offered =
                 IntStream.range(0, box.getItemCount()).mapToObj(box::getItemAt).toList();
-        if (!before.equals(values)) {
+        if (!offered.equals(values)) {
             box.removeAllItems();
             values.forEach(box::addItem);
         }
-        box.setSelectedIndex(chosen.map(values::indexOf).orElse(-1));
-        box.putClientProperty(IS_FILLED, null);
+    }
+
+    /** Makes a box of units, shown by their symbols. */
+    public static <U extends Unit<?>> JComboBox<U> ofUnits(String name, List<U> units, Consumer<U> chosen) {
+        return of(name, units, Unit::symbol, chosen);
     }
 
     private static <T> DefaultListCellRenderer renderer(JComboBox<T> box, Function<T, String> words) {

@@ -1,9 +1,7 @@
 package porebench.desk.meter;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.Action;
 import javax.swing.JComboBox;
@@ -33,6 +31,8 @@ import porebench.record.column.CalibrationColumns;
 
 /** The form of a calibration on the left, and what it tells so far on the right. */
 final class CalibrationPanel {
+    private static final String FILLS = "bowl.fills";
+    private static final String POINTS = "dial.points";
     private static final int PLOT_HEIGHT = 420;
     private static final List<Integer> WIDTHS = List.of(90, 90, 90, 90);
 
@@ -73,14 +73,14 @@ final class CalibrationPanel {
         fillUnit = Choices.of("bowl.fillsUnit", CalibrationFields.MASS_UNITS, symbol -> symbol, this::chooseFillUnit);
         fillUnit.getAccessibleContext().setAccessibleName(entry.unitName(CalibrationColumns.FILLS));
         fills = new PartTable(
-                "bowl.fills",
+                FILLS,
                 texts.get("section.fills"),
                 entry.fills(),
                 CalibrationColumns.OF_FILL.columns().all(),
                 WIDTHS,
                 problemText);
         points = new PartTable(
-                "dial.points",
+                POINTS,
                 texts.get("section.points"),
                 entry.points(),
                 CalibrationColumns.OF_POINT.columns().all(),
@@ -214,7 +214,12 @@ final class CalibrationPanel {
         for (ColumnForm form : forms) {
             others = form.show(others);
         }
-        place(others);
+        fillLines.show(of(FILLS, others));
+        pointLines.show(of(POINTS, others));
+        otherLines.show(others.stream()
+                .filter(problem ->
+                        !problem.field().startsWith(FILLS) && !problem.field().startsWith(POINTS))
+                .toList());
         int errors = entry.errorsInTheWay();
         refusal.show(errors == 0 ? "" : texts.get("save.refused", errors));
         heading.setText(entry.base()
@@ -225,17 +230,10 @@ final class CalibrationPanel {
         showResults();
     }
 
-    private void place(List<Problem> problems) {
-        Map<Boolean, List<Problem>> byFills = split(problems, "bowl.fills");
-        fillLines.show(byFills.getOrDefault(true, List.of()));
-        Map<Boolean, List<Problem>> byPoints = split(byFills.getOrDefault(false, List.of()), "dial.points");
-        pointLines.show(byPoints.getOrDefault(true, List.of()));
-        otherLines.show(byPoints.getOrDefault(false, List.of()));
-    }
-
-    private static Map<Boolean, List<Problem>> split(List<Problem> problems, String table) {
+    private static List<Problem> of(String table, List<Problem> problems) {
         return problems.stream()
-                .collect(Collectors.partitioningBy(problem -> problem.field().startsWith(table)));
+                .filter(problem -> problem.field().startsWith(table))
+                .toList();
     }
 
     /** Shows what the draft tells so far, its plot in the look of the theme. */

@@ -22,8 +22,4 @@ record CalibrationResults(
                 judged.dial().flatMap(Answer::value),
                 judged.column().flatMap(Answer::value));
     }
-
-    boolean isEmpty() {
-        return bowl.isEmpty() && dial.isEmpty() && column.isEmpty();
-    }
 }

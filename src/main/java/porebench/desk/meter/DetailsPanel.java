@@ -105,7 +105,7 @@ final class DetailsPanel {
         boolean hasDial = results.dial().isPresent();
         besideTitle.setVisible(hasDial);
         besideTable.setVisible(hasDial);
-        beside.show(results.dial().stream()
+        beside.show(model.shownDial().stream()
                 .flatMap(dial -> dial.curve().knots().stream().map(knot -> new Beside(dial, knot)))
                 .toList());
         versions.show(model.versions(made.id()).stream().map(model::stampWords).toList());

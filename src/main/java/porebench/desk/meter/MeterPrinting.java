@@ -2,7 +2,6 @@ package porebench.desk.meter;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -111,7 +110,7 @@ final class MeterPrinting {
                         () -> desk.tools().press().print(leaf.what(), paper, locale),
                         printed ->
                                 told.accept(texts.get(printed ? "paper.printed" : "paper.not-printed", leaf.words())),
-                        failure -> failed(doing, failure));
+                        failure -> desk.tools().asker().failure(page.get(), doing, failure));
     }
 
     private void save(Leaf leaf) {
@@ -134,12 +133,6 @@ final class MeterPrinting {
                             return file.path();
                         },
                         written -> told.accept(texts.get("paper.saved", written.toString())),
-                        failure -> failed(doing, failure));
-    }
-
-    private void failed(String doing, Exception failure) {
-        if (!(failure instanceof CancellationException)) {
-            desk.tools().asker().failure(page.get(), doing, failure);
-        }
+                        failure -> desk.tools().asker().failure(page.get(), doing, failure));
     }
 }

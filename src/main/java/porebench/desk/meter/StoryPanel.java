@@ -1,6 +1,8 @@
 package porebench.desk.meter;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.Action;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -194,9 +196,7 @@ final class StoryPanel {
     /** Shows the meter as it is. */
     void refresh() {
         showing = true;
-        List<MeterId> meters = model.meters();
-        chooser.removeAllItems();
-        meters.forEach(chooser::addItem);
+        Choices.offer(chooser, model.meters());
         model.story().map(known -> known.meter().value().id()).ifPresent(chooser::setSelectedItem);
         showing = false;
         heading.setText(model.heading());
@@ -226,15 +226,13 @@ final class StoryPanel {
 
     /** Draws the plots in the look of the theme. */
     void showPlots() {
-        show(dialPlot, model.dialPlot().isPresent());
-        model.dialPlot().ifPresent(data -> dialPlot.view().show(data, Looks.now()));
-        show(bowlPlot, model.bowlPlot().isPresent());
-        model.bowlPlot().ifPresent(data -> bowlPlot.view().show(data, Looks.now()));
-        show(elevationPlot, model.elevationPlot().isPresent());
-        model.elevationPlot().ifPresent(data -> elevationPlot.view().show(data, Looks.now()));
+        show(dialPlot, model.dialPlot(), data -> dialPlot.view().show(data, Looks.now()));
+        show(bowlPlot, model.bowlPlot(), data -> bowlPlot.view().show(data, Looks.now()));
+        show(elevationPlot, model.elevationPlot(), data -> elevationPlot.view().show(data, Looks.now()));
     }
 
-    private static void show(PlotPanel plot, boolean isShown) {
-        plot.component().setVisible(isShown);
+    private static <D> void show(PlotPanel plot, Optional<D> data, Consumer<D> drawing) {
+        plot.component().setVisible(data.isPresent());
+        data.ifPresent(drawing);
     }
 }

@@ -2,6 +2,7 @@ package porebench.desk.trial;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Supplier;
 import porebench.chart.look.StateShape;
 import porebench.chart.look.TrialPoint;
@@ -15,8 +16,10 @@ import porebench.method.MeterType;
 import porebench.method.Texts;
 import porebench.method.trial.Readings;
 import porebench.method.trial.Withdrawal;
+import porebench.quantity.Mass;
 import porebench.quantity.Temperature;
 import porebench.quantity.TemperatureUnit;
+import porebench.quantity.Typed;
 import porebench.record.id.TrialId;
 
 /**
@@ -114,14 +117,8 @@ record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts tex
             case METER -> judged.trial().value().meterId().text();
             case READING -> reading(readings);
             case WITHDRAWN -> readings.withdrawal().map(this::withdrawn).orElseGet(this::none);
-            case FINE ->
-                readings.fine()
-                        .map(mass -> Masses.typedIn(mass, units.benchMass(), numbers))
-                        .orElseGet(this::none);
-            case COARSE ->
-                readings.coarse()
-                        .map(mass -> Masses.typedIn(mass, units.benchMass(), numbers))
-                        .orElseGet(this::none);
+            case FINE -> mass(readings.fine());
+            case COARSE -> mass(readings.coarse());
             case SOAK -> readings.soakMinutes().map(numbers::show).orElseGet(this::none);
             case WATER -> water(readings);
             case LEAK -> readings.leak() ? texts.get("trial.leak.yes") : texts.get("trial.leak.no");
@@ -142,6 +139,11 @@ record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts tex
         return readings.h1Percent().map(numbers::show).orElseGet(this::none)
                 + " / "
                 + readings.h2Percent().map(numbers::show).orElseGet(this::none);
+    }
+
+    private String mass(Optional<Typed<Mass>> mass) {
+        return mass.map(typed -> Masses.typedIn(typed, units.benchMass(), numbers))
+                .orElseGet(this::none);
     }
 
     private String withdrawn(Withdrawal withdrawal) {

@@ -1,30 +1,103 @@
 package porebench.desk.trial;
 
+import java.awt.event.KeyEvent;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.Action;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import net.miginfocom.swing.MigLayout;
+import porebench.chart.look.TrialPoint;
 import porebench.desk.DeskModel;
-import porebench.desk.Screen;
+import porebench.desk.Page;
+import porebench.desk.form.Choices;
+import porebench.desk.form.Commands;
+import porebench.desk.form.Form;
 import porebench.desk.form.History;
+import porebench.desk.form.TallPanel;
+import porebench.desk.form.WrappedText;
+import porebench.desk.table.RowTable;
+import porebench.method.Problem;
+import porebench.method.Texts;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.TrialId;
 
 /** The page of the selected mix's trials: seen, entered, corrected, struck and imported. */
-public final class TrialsPage implements Screen {
+public final class TrialsPage implements Page {
+    private static final int SHOWN_ROWS = 5;
+
     private final TrialsModel model;
-    private final TrialsPanel panel;
+    private final Texts texts;
+    private final TrialsActions actions;
+    private final TallPanel panel = new TallPanel(
+            new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]12[]4[]12[]"));
+    private final WrappedText noMix = new WrappedText("noMix", "quiet");
+    private final JPanel content =
+            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 0", "[grow,fill]", ""));
+    private final JComboBox<DeterminationsModel.Choice> chooser = new JComboBox<>();
+    private final WrappedText purpose = new WrappedText("purpose", "quiet");
+    private final WrappedText closed = new WrappedText("closed", "fieldWarning");
+    private final WrappedText noTrial = new WrappedText("noTrial", "quiet");
+    private final WrappedText stop = new WrappedText("stop", "answer");
+    private final WrappedText stopBasis = new WrappedText("stopBasis", "quiet");
+    private final RowTable<TrialRow> table;
+    private final Action correct;
+    private final Action strike;
+    private final Action restore;
+    private final JLabel storyTitle = Form.title("", "h2");
+    private final WrappedText story = new WrappedText("story", "");
+    private final JPanel told = told();
+    private final BenchPanel entry;
+    private final LivePanel live;
+    private final Cautions cautions;
+    private final ImportPanel imports;
     private final JScrollPane scroll;
+    private boolean showing;
 
     public TrialsPage(DeskModel desk) {
         model = new TrialsModel(desk);
-        panel = new TrialsPanel(model);
-        scroll = panel.component().scrolled();
+        this.texts = model.texts();
+        this.actions = new TrialsActions(model, panel, this::goTo, this::begin);
+        this.correct = Commands.of(texts.get("action.correct"), this::correct);
+        this.strike = Commands.of(texts.get("action.strike"), actions::strike);
+        this.restore = Commands.of(texts.get("action.restore"), actions::restore);
+        this.table = table(model);
+        this.entry = new BenchPanel(model, actions);
+        this.live = new LivePanel(model);
+        this.cautions = new Cautions(texts);
+        this.imports = new ImportPanel(model, actions);
+        panel.add(Form.title(texts.get("page.title"), "h1"));
+        noMix.setText(texts.get("no-mix"));
+        panel.add(noMix, "wmin 0");
+        panel.add(content, "wmin 0");
+        content.add(chooserRow(), "wmin 0");
+        content.add(purpose, "wmin 0, gaptop 4");
+        content.add(new JScrollPane(table), "wmin 0, gaptop 10");
+        content.add(noTrial, "wmin 0, gaptop 4");
+        content.add(stop, "wmin 0, gaptop 10");
+        content.add(stopBasis, "wmin 0, gaptop 2");
+        content.add(tableButtons(), "wmin 0, gaptop 10");
+        content.add(told, "wmin 0, gaptop 16");
+        content.add(imports.component(), "wmin 0, gaptop 16");
+        content.add(bench(), "wmin 0, gaptop 16");
+        bindSave();
+        scroll = panel.scrolled();
+        model.onChange(this::show);
+        show();
     }
 
-    /** Looks at a trial of the selected mix, which it brings into sight. */
+    /** Looks at a trial of the selected mix, which it brings into sight, the keyboard on it. */
     public void open(DeterminationId determination, TrialId trial) {
         model.lookAt(determination, trial);
-        panel.reveal();
+        // After the page has been laid out with what it shows now.
+        SwingUtilities.invokeLater(table::reveal);
     }
 
     /** Asks why a trial should be struck, if it is the one looked at and is not struck already. */
@@ -33,8 +106,18 @@ public final class TrialsPage implements Screen {
                 .map(row -> row.id().equals(trial) && !row.judged().isStruck())
                 .orElse(false);
         if (isLookedAt) {
-            panel.actions().strike();
+            actions.strike();
         }
+    }
+
+    @Override
+    public String name() {
+        return "trials";
+    }
+
+    @Override
+    public String title() {
+        return texts.get("page.title");
     }
 
     @Override
@@ -43,8 +126,8 @@ public final class TrialsPage implements Screen {
     }
 
     @Override
-    public Optional<History<?>> history() {
-        return Optional.of(model.entry().history());
+    public boolean hasUnsavedDraft() {
+        return model.entry().history().isChanged();
     }
 
     @Override
@@ -53,9 +136,152 @@ public final class TrialsPage implements Screen {
     }
 
     @Override
+    public Optional<History<?>> history() {
+        return Optional.of(model.entry().history());
+    }
+
+    @Override
     public void save() {
         if (hasUnsavedDraft()) {
-            panel.actions().save();
+            actions.save();
+        }
+    }
+
+    private void goTo(List<Problem> problems) {
+        entry.goTo(problems);
+    }
+
+    private void begin() {
+        entry.begin();
+    }
+
+    /** Makes the table of trials; it scrolls within itself where the page is narrower than all its columns. */
+    private static RowTable<TrialRow> table(TrialsModel model) {
+        RowTable<TrialRow> table = new RowTable<>(
+                "trials",
+                model.texts().get("page.title"),
+                Stream.of(TrialRow.Column.values())
+                        .map(column -> column.shown(model.texts(), model.desk()::units))
+                        .toList());
+        table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
+        table.setVisibleRows(SHOWN_ROWS);
+        table.onSelect(chosen -> model.select(chosen.map(TrialRow::id)));
+        return table;
+    }
+
+    private JPanel chooserRow() {
+        JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[][grow,fill]12[]8[]"));
+        chooser.setName("determination");
+        chooser.setPrototypeDisplayValue(new DeterminationsModel.Choice(new DeterminationId("-"), "-"));
+        chooser.addActionListener(event -> {
+            if (!showing && chooser.getSelectedItem() instanceof DeterminationsModel.Choice choice) {
+                model.choose(choice);
+            }
+        });
+        row.add(Form.label(texts.get("determination.label"), chooser));
+        row.add(chooser, "wmin 0");
+        row.add(Commands.button("begin", Commands.of(texts.get("determination.begin"), actions::begin)));
+        row.add(Commands.button("import", Commands.of(texts.get("action.import"), actions::importSheet)));
+        return row;
+    }
+
+    private JPanel tableButtons() {
+        JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[]8[]8[]16[grow,fill]", "[center]"));
+        row.add(Commands.button("correct", correct));
+        row.add(Commands.button("strike", strike));
+        row.add(Commands.button("restore", restore));
+        row.add(new WrappedText("hint", "quiet", texts.get("story.select")), "wmin 0, growx");
+        return row;
+    }
+
+    private void correct() {
+        model.correct();
+        entry.begin();
+    }
+
+    private JPanel told() {
+        JPanel told = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow,fill]", "[]6[]"));
+        story.setFocusable(true);
+        told.add(storyTitle, "wmin 0");
+        told.add(story, "wmin 0");
+        return told;
+    }
+
+    private JPanel bench() {
+        JPanel both =
+                new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[grow 58,fill]24[grow 42,fill]", "[top]"));
+        JPanel side = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]20[]"));
+        side.add(live.component(), "wmin 0");
+        side.add(cautions.component(), "wmin 0");
+        JPanel main = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
+        closed.setText(texts.get("determination.closed"));
+        main.add(closed, "wmin 0");
+        main.add(entry.component(), "wmin 0");
+        both.add(main, "w 58%, wmin 0");
+        both.add(side, "w 42%, wmin 0");
+        return both;
+    }
+
+    private void bindSave() {
+        panel.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                .put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, KeyEvent.CTRL_DOWN_MASK), "save trial");
+        panel.getActionMap().put("save trial", Commands.of("", actions::save));
+    }
+
+    private void show() {
+        if (showing) {
+            return;
+        }
+        showing = true;
+        boolean hasMix = model.desk().evidence().isPresent();
+        noMix.setVisible(!hasMix);
+        content.setVisible(hasMix);
+        if (hasMix) {
+            showChooser();
+            table.show(model.rows());
+            table.select(row -> model.isSelected(row.id()));
+            noTrial.setText(texts.get("table.none"));
+            noTrial.setVisible(model.rows().isEmpty());
+            stop.show(model.stop().sentence().orElse(""));
+            stopBasis.show(model.stop().basis().orElse(""));
+            showButtons();
+            imports.show();
+            closed.setVisible(model.entry().determination().isEmpty());
+            live.show(entry.show());
+            cautions.show(model.entry().type());
+            showStory();
+        }
+        showing = false;
+    }
+
+    private void showChooser() {
+        List<DeterminationsModel.Choice> choices = model.determinations().choices();
+        Choices.offer(chooser, choices);
+        Optional<DeterminationId> chosen = model.determinations().chosen();
+        choices.stream()
+                .filter(choice -> chosen.filter(choice.id()::equals).isPresent())
+                .findFirst()
+                .ifPresent(chooser::setSelectedItem);
+        chooser.setEnabled(!choices.isEmpty());
+        String why = model.determinations().purpose();
+        purpose.show(why.isBlank() ? "" : texts.get("determination.purpose", why));
+    }
+
+    private void showButtons() {
+        Optional<TrialPoint.State> state = model.selected().map(TrialRow::state);
+        correct.setEnabled(state.isPresent());
+        strike.setEnabled(state.isPresent() && state.get() != TrialPoint.State.STRUCK);
+        restore.setEnabled(state.isPresent() && state.get() == TrialPoint.State.STRUCK);
+    }
+
+    private void showStory() {
+        Optional<TrialRow> row = model.selected();
+        told.setVisible(row.isPresent());
+        row.ifPresent(
+                one -> storyTitle.setText(texts.get("story.title", one.id().text())));
+        String sentences = String.join("\n", model.story());
+        if (!story.getText().equals(sentences)) {
+            story.setText(sentences);
         }
     }
 }
