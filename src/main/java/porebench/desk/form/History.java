@@ -19,6 +19,7 @@ public final class History<D> {
     private final List<Runnable> listeners = new ArrayList<>();
     private D draft;
     private D saved;
+    private boolean isTogether;
 
     private record Step<D>(String label, D before) {}
 
@@ -42,7 +43,7 @@ public final class History<D> {
         if (changed.equals(draft)) {
             return;
         }
-        boolean goesOn = !done.isEmpty() && done.peek().label().equals(label) && undone.isEmpty();
+        boolean goesOn = isTogether || !done.isEmpty() && done.peek().label().equals(label) && undone.isEmpty();
         if (!goesOn) {
             done.push(new Step<>(label, draft));
         }
@@ -52,6 +53,21 @@ public final class History<D> {
         undone.clear();
         draft = changed;
         fire();
+    }
+
+    /** Makes several changes one step; none where nothing came of them. */
+    public void together(String label, Runnable changes) {
+        D before = draft;
+        done.push(new Step<>(label, before));
+        isTogether = true;
+        try {
+            changes.run();
+        } finally {
+            isTogether = false;
+            if (draft.equals(before)) {
+                done.pop();
+            }
+        }
     }
 
     /** Takes back the last step, if there is one. */

@@ -2,6 +2,7 @@ package porebench.desk.meter;
 
 import java.util.ArrayList;
 import java.util.List;
+import porebench.desk.form.History;
 import porebench.desk.form.TypedDraft;
 import porebench.desk.table.PartModel;
 import porebench.method.Problem;
@@ -107,6 +108,11 @@ final class TypedRows implements PartModel {
     @Override
     public String problemsUnder() {
         return column.field() + ".";
+    }
+
+    @Override
+    public History<TypedDraft> history() {
+        return entry.history();
     }
 
     @Override

@@ -3,7 +3,6 @@ package porebench.desk.mix;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import porebench.desk.DeskModel;
@@ -13,8 +12,6 @@ import porebench.desk.Question;
 import porebench.desk.RecordDraft;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.TypedDraft;
-import porebench.desk.table.PartModel;
-import porebench.method.MoistureState;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.Role;
@@ -30,19 +27,15 @@ import porebench.record.column.Column;
 import porebench.record.column.MixColumns;
 
 /** The draft of a mix design, what is wrong with it, and how it becomes a version in the lab book. */
-final class MixModel extends RecordDraft<MixDesign> implements PartModel {
+final class MixModel extends RecordDraft<MixDesign> {
     private static final List<String> BATCH_UNITS = Stream.of(
                     VolumeUnit.CUBIC_METRE, VolumeUnit.LITRE, VolumeUnit.CUBIC_FOOT, VolumeUnit.CUBIC_YARD)
             .map(VolumeUnit::symbol)
             .toList();
-    private static final Set<Column<?, ?>> OF_AGGREGATE =
-            Set.of(MixColumns.STATE, MixColumns.ABSORPTION, MixColumns.MOISTURE, MixColumns.RETAINED);
-    private static final Set<Column<?, ?>> NUMBERS = Set.of(
-            MixColumns.MASS, MixColumns.ABSORPTION, MixColumns.MOISTURE, MixColumns.DENSITY, MixColumns.RETAINED);
 
     private final Numbers numbers;
     private final KnownSources sources = new KnownSources();
-    private final MixSteps steps;
+    private final Constituents constituents;
     private List<Profile> profiles = List.of();
     private boolean begun;
     private MixReading reading;
@@ -50,7 +43,7 @@ final class MixModel extends RecordDraft<MixDesign> implements PartModel {
     MixModel(DeskModel desk) {
         super(desk, Texts.of("porebench.desk.mix.mix", desk.tools().locale()), MixDesign.class, MixColumns.ALL);
         this.numbers = desk.tools().numbers();
-        this.steps = new MixSteps(desk, history(), texts(), sources);
+        this.constituents = new Constituents(this, sources);
         restart(Optional.empty(), blank());
         this.reading = read();
         history().onChange(() -> reading = read());
@@ -93,12 +86,8 @@ final class MixModel extends RecordDraft<MixDesign> implements PartModel {
         return column == MixColumns.PROFILE ? profiles.stream().map(Profile::id).toList() : super.choices(column);
     }
 
-    /** Returns one of the choices of a field or of a cell in words. */
     @Override
     public String choiceWords(Column<?, ?> column, String symbol) {
-        if (isOfARow(column)) {
-            return PartModel.super.choiceWords(column, symbol);
-        }
         return column == MixColumns.PROFILE
                 ? profiles.stream()
                         .filter(profile -> profile.id().equals(symbol))
@@ -108,68 +97,13 @@ final class MixModel extends RecordDraft<MixDesign> implements PartModel {
                 : super.choiceWords(column, symbol);
     }
 
-    private static boolean isOfARow(Column<?, ?> column) {
-        return MixColumns.OF_CONSTITUENT.all().contains(column);
-    }
-
     @Override
     public List<String> units(Column<?, ?> column) {
         return column == MixColumns.VOLUME ? BATCH_UNITS : super.units(column);
     }
 
-    @Override
-    public List<TypedDraft> rows() {
+    List<TypedDraft> rows() {
         return draft().rows(MixColumns.CONSTITUENTS);
-    }
-
-    @Override
-    public void type(int row, Column<?, ?> column, String text) {
-        steps.type(row, column, text);
-    }
-
-    @Override
-    public void chooseUnit(int row, Column<?, ?> column, String symbol) {
-        steps.chooseUnit(row, column, symbol);
-    }
-
-    @Override
-    public String key(String field) {
-        return "constituent." + field;
-    }
-
-    @Override
-    public String problemsUnder() {
-        return MixColumns.CONSTITUENTS.field() + ".";
-    }
-
-    @Override
-    public boolean isNumber(Column<?, ?> column) {
-        return NUMBERS.contains(column);
-    }
-
-    /** Only aggregate has moisture and sieve sizes; what stands there for anything else can still be taken away. */
-    @Override
-    public boolean isEditable(int row, Column<?, ?> column) {
-        TypedDraft typed = rows().get(row);
-        return !OF_AGGREGATE.contains(column)
-                || typed.chosen(MixColumns.ROLE).isAggregate()
-                || (column == MixColumns.STATE
-                        ? typed.chosen(MixColumns.STATE) != MoistureState.SSD
-                        : !typed.text(column).isEmpty());
-    }
-
-    @Override
-    public String shown(int row, Column<?, ?> column, String text) {
-        return column == MixColumns.STATE && !isEditable(row, column) ? "" : PartModel.super.shown(row, column, text);
-    }
-
-    /** Returns how a cell is called. */
-    String cellWords(int row, TypedDraft typed, Column<?, ?> cell) {
-        return texts().get("cell", rowName(row, typed), texts().get(key(cell.field()) + ".plain"));
-    }
-
-    String rowName(int row, TypedDraft typed) {
-        return steps.rowName(row, typed);
     }
 
     private MixReading read() {
@@ -190,7 +124,9 @@ final class MixModel extends RecordDraft<MixDesign> implements PartModel {
             boolean isAggregate = rows().get(row).chosen(MixColumns.ROLE).isAggregate();
             if (isAggregate && !source.isEmpty() && sources.find(source).isEmpty()) {
                 found.add(Problem.warning(
-                        problemsUnder() + row + "." + MixColumns.SOURCE.field(), "register.source-unknown", source));
+                        constituents.problemsUnder() + row + "." + MixColumns.SOURCE.field(),
+                        "register.source-unknown",
+                        source));
             }
         }
         return found;
@@ -198,9 +134,9 @@ final class MixModel extends RecordDraft<MixDesign> implements PartModel {
 
     // What is shown.
 
-    /** Returns what a person can do to the draft. */
-    MixSteps steps() {
-        return steps;
+    /** Returns the table of constituents. */
+    Constituents constituents() {
+        return constituents;
     }
 
     /** Returns whether neither a mix is selected nor a new one begun. */
@@ -213,8 +149,7 @@ final class MixModel extends RecordDraft<MixDesign> implements PartModel {
     }
 
     /** Returns the problems a person should see by now: not yet that what they are about to type is missing. */
-    @Override
-    public List<Problem> shownProblems() {
+    List<Problem> shownProblems() {
         return isTried()
                 ? reading.problems()
                 : reading.problems().stream().filter(this::isDueNow).toList();

@@ -53,7 +53,7 @@ final class MixPanel {
         this.model = model;
         this.texts = model.texts();
         addRow = Commands.of(
-                texts.get("action.add-row"), () -> select(model.steps().addRow(selected())));
+                texts.get("action.add-row"), () -> select(model.constituents().addRow(selected())));
         removeRow = Commands.of(texts.get("action.remove-row"), this::removeRow);
         moveUp = Commands.of(texts.get("action.move-up"), () -> move(-1));
         moveDown = Commands.of(texts.get("action.move-down"), () -> move(1));
@@ -62,7 +62,7 @@ final class MixPanel {
         table = new PartTable(
                 "constituents",
                 texts.get("section.constituents"),
-                model,
+                model.constituents(),
                 MixColumns.OF_CONSTITUENT.all(),
                 WIDTHS,
                 desk.tools().problemText());
@@ -153,13 +153,13 @@ final class MixPanel {
 
     private void removeRow() {
         int row = selected();
-        model.steps().removeRow(row);
+        model.constituents().removeRow(row);
         select(Math.min(row, model.rows().size() - 1));
     }
 
     private void move(int by) {
         int row = selected();
-        model.steps().moveRow(row, by);
+        model.constituents().moveRow(row, by);
         select(row + by);
     }
 

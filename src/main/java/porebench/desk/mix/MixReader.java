@@ -49,7 +49,7 @@ final class MixReader {
     }
 
     private DraftReader reader(TypedDraft typed) {
-        return new DraftReader(typed, numbers, words::words, words::cellWords);
+        return new DraftReader(typed, numbers, words::words, words.constituents()::cellWords);
     }
 
     private MixReading read() {
@@ -112,7 +112,7 @@ final class MixReader {
             String field = MixColumns.CONSTITUENTS.field() + "." + row + "." + column.field();
             mended = wrong.contains(field) ? mended.with(column, "") : mended;
         }
-        return orElse(orElse(mended, MixColumns.NAME, words.rowName(row, typed)), MixColumns.MASS, "1");
+        return orElse(orElse(mended, MixColumns.NAME, words.constituents().rowName(row, typed)), MixColumns.MASS, "1");
     }
 
     private static TypedDraft orElse(TypedDraft draft, Column<?, ?> column, String harmless) {

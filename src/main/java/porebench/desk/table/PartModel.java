@@ -1,6 +1,7 @@
 package porebench.desk.table;
 
 import java.util.List;
+import porebench.desk.form.History;
 import porebench.desk.form.TypedDraft;
 import porebench.method.Problem;
 import porebench.method.Texts;
@@ -33,6 +34,9 @@ public interface PartModel {
 
     /** Returns what there is to say by now about the page. */
     List<Problem> shownProblems();
+
+    /** Returns the steps of the draft, of which what is pasted becomes one. */
+    History<TypedDraft> history();
 
     /** Returns whether a cell can be typed in. */
     default boolean isEditable(int row, Column<?, ?> column) {

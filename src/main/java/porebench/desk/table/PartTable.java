@@ -8,6 +8,7 @@ import javax.swing.table.TableCellEditor;
 import porebench.desk.form.Choices;
 import porebench.desk.form.TypedDraft;
 import porebench.method.ProblemText;
+import porebench.method.Texts;
 import porebench.record.column.Column;
 
 /**
@@ -69,6 +70,9 @@ public final class PartTable {
                 IntStream.range(0, cells.size())
                         .mapToObj(at -> shown(cells.get(at), widths.get(at), problemText))
                         .toList());
+        String paste =
+                Texts.of("porebench.desk.table.table", model.texts().locale()).get("step.paste");
+        table.pasteBy(cells -> model.history().together(paste, cells));
         refresh();
     }
 
@@ -105,7 +109,13 @@ public final class PartTable {
         return cell.isUnit() || model.isEditable(row.at(), cell.column());
     }
 
-    private void take(Cell cell, PartRow row, String text) {
+    /** Takes what was typed or pasted; a choice by its symbol or by its words. */
+    private void take(Cell cell, PartRow row, String typed) {
+        String text = cell.choices().stream()
+                .filter(symbol ->
+                        !cell.choices().contains(typed) && choice(cell, symbol).equalsIgnoreCase(typed))
+                .findFirst()
+                .orElse(typed);
         if (!cell.choices().isEmpty() && !cell.choices().contains(text)) {
             return;
         }

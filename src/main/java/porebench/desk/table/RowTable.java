@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -42,6 +43,7 @@ public final class RowTable<R> extends JTable {
     private static final int LEAST_WIDTH = 200;
 
     private final ShownRows<R> rows;
+    private transient Consumer<Runnable> pasting = Runnable::run;
     private int visibleRows;
     private boolean showing;
 
@@ -71,7 +73,7 @@ public final class RowTable<R> extends JTable {
         if (rows.columns().stream().anyMatch(column -> column.order().isPresent())) {
             setRowSorter(rows.sorter());
         }
-        if (rows.columns().stream().anyMatch(ShownColumn::isEdited)) {
+        if (isTyped()) {
             setCellSelectionEnabled(true);
         } else {
             setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
@@ -214,6 +216,43 @@ public final class RowTable<R> extends JTable {
         if (isEditing() && !getCellEditor().stopCellEditing()) {
             getCellEditor().cancelCellEditing();
         }
+    }
+
+    /** Says how the cells that are pasted are taken, as in one step. */
+    public void pasteBy(Consumer<Runnable> other) {
+        pasting = other;
+    }
+
+    boolean isTyped() {
+        return rows.columns().stream().anyMatch(ShownColumn::isEdited);
+    }
+
+    /** Types some cells from the selected one on; headings above them, and what cannot be typed in, are passed over. */
+    void paste(List<List<String>> lines) {
+        int top = Math.max(0, getSelectedRow());
+        int left = Math.max(0, getSelectedColumn());
+        finishTyping();
+        pasting.accept(() -> {
+            int row = top;
+            for (List<String> line : lines) {
+                if (row == top && isHeadings(line, left)) {
+                    continue;
+                }
+                for (int at = 0; at < line.size(); at++) {
+                    int column = left + at;
+                    if (row < getRowCount() && column < getColumnCount() && isCellEditable(row, column)) {
+                        setValueAt(line.get(at), row, column);
+                    }
+                }
+                row++;
+            }
+        });
+    }
+
+    private boolean isHeadings(List<String> line, int left) {
+        return left + line.size() <= getColumnCount()
+                && IntStream.range(0, line.size())
+                        .allMatch(at -> getColumnName(left + at).equals(line.get(at)));
     }
 
     // How it looks.

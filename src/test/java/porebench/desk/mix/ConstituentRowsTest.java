@@ -2,10 +2,12 @@ package porebench.desk.mix;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.datatransfer.StringSelection;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import javax.swing.TransferHandler;
 import javax.swing.event.TableModelEvent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -35,7 +37,7 @@ class ConstituentRowsTest {
         part = new PartTable(
                 "constituents",
                 "Constituents",
-                model,
+                model.constituents(),
                 MixColumns.OF_CONSTITUENT.all(),
                 Collections.nCopies(10, 80),
                 desk.desk.tools().problemText());
@@ -126,7 +128,7 @@ class ConstituentRowsTest {
             assertThat(event.getFirstRow()).isZero();
             assertThat(event.getLastRow()).isEqualTo(3);
         });
-        model.steps().removeRow(CEMENT);
+        model.constituents().removeRow(CEMENT);
         assertThat(table.getRowCount()).isEqualTo(3);
         assertThat(events)
                 .hasSize(2)
@@ -138,11 +140,30 @@ class ConstituentRowsTest {
     @Test
     void anEmptyTableTellsOfNoRow() {
         while (table.getRowCount() > 0) {
-            model.steps().removeRow(0);
+            model.constituents().removeRow(0);
         }
         List<TableModelEvent> events = new ArrayList<>();
         table.getModel().addTableModelListener(events::add);
         part.refresh();
         assertThat(events).isEmpty();
+    }
+
+    /** From a spreadsheet: mass, unit and state as they are said there. */
+    @Test
+    void whatIsPastedIsOneStepAndAChoiceIsKnownByItsWords() {
+        table.changeSelection(FINE, part.indexOf(MixColumns.MASS.field()), false, false);
+        boolean isTaken = table.getTransferHandler()
+                .importData(new TransferHandler.TransferSupport(
+                        table, new StringSelection("700.5\tlb\tOven-dry\n1050\tlb\tno state")));
+        assertThat(isTaken).isTrue();
+        assertThat(at(FINE, MixColumns.MASS)).isEqualTo("700.5");
+        assertThat(table.getValueAt(FINE, UNIT)).isEqualTo("lb");
+        assertThat(at(FINE, MixColumns.STATE)).isEqualTo(MoistureState.OVEN_DRY.symbol());
+        assertThat(at(FINE + 1, MixColumns.MASS)).isEqualTo("1050");
+        assertThat(at(FINE + 1, MixColumns.STATE)).isEqualTo(MoistureState.SSD.symbol());
+        assertThat(model.history().undoLabel()).contains("Paste");
+        model.history().undo();
+        assertThat(model.history().isChanged()).isFalse();
+        assertThat(model.history().undoLabel()).isEmpty();
     }
 }

@@ -44,7 +44,7 @@ class MixModelTest {
 
     private void fillNewMix() {
         model.begin();
-        MixSteps steps = model.steps();
+        Constituents steps = model.constituents();
         model.type(MixColumns.ID, "N-7");
         model.type(MixColumns.TITLE, "New mix");
         model.type(MixColumns.TARGET_AIR, "6.0");
@@ -92,12 +92,12 @@ class MixModelTest {
     @Test
     void aSourceOffersItsFiguresOnlyWhereNothingIsTyped() {
         model.begin();
-        model.steps().type(2, MixColumns.ABSORPTION, "0.9");
-        model.steps().type(2, MixColumns.SOURCE, "S-1");
+        model.constituents().type(2, MixColumns.ABSORPTION, "0.9");
+        model.constituents().type(2, MixColumns.SOURCE, "S-1");
         TypedDraft row = model.rows().get(2);
         assertThat(row.text(MixColumns.ABSORPTION)).isEqualTo("0.9");
         assertThat(row.text(MixColumns.DENSITY)).isEqualTo("2.650");
-        model.steps().type(2, MixColumns.SOURCE, "");
+        model.constituents().type(2, MixColumns.SOURCE, "");
         assertThat(model.rows().get(2).text(MixColumns.DENSITY)).isEmpty();
         assertThat(model.rows().get(2).text(MixColumns.ABSORPTION)).isEqualTo("0.9");
     }
@@ -105,22 +105,22 @@ class MixModelTest {
     @Test
     void anOfferedRelativeDensityFollowsTheBasisOfTheMass() {
         model.begin();
-        model.steps().type(2, MixColumns.SOURCE, "S-1");
-        model.steps().type(2, MixColumns.STATE, MoistureState.OVEN_DRY.symbol());
+        model.constituents().type(2, MixColumns.SOURCE, "S-1");
+        model.constituents().type(2, MixColumns.STATE, MoistureState.OVEN_DRY.symbol());
         // 2.650 at SSD over 1 + 1.20 % = 2.61858..., so 2.619 oven-dry.
         assertThat(model.rows().get(2).text(MixColumns.DENSITY)).isEqualTo("2.619");
-        model.steps().type(2, MixColumns.STATE, MoistureState.SSD.symbol());
+        model.constituents().type(2, MixColumns.STATE, MoistureState.SSD.symbol());
         assertThat(model.rows().get(2).text(MixColumns.DENSITY)).isEqualTo("2.650");
-        model.steps().type(2, MixColumns.DENSITY, "2.6");
-        model.steps().type(2, MixColumns.STATE, MoistureState.OVEN_DRY.symbol());
+        model.constituents().type(2, MixColumns.DENSITY, "2.6");
+        model.constituents().type(2, MixColumns.STATE, MoistureState.OVEN_DRY.symbol());
         assertThat(model.rows().get(2).text(MixColumns.DENSITY)).isEqualTo("2.6");
     }
 
     @Test
     void textThatIsNoNumberIsNamedWithItsFieldAndTheOtherProblemsStaySaid() {
         fillNewMix();
-        model.steps().type(3, MixColumns.MASS, "17x");
-        model.steps().type(0, MixColumns.DENSITY, "");
+        model.constituents().type(3, MixColumns.MASS, "17x");
+        model.constituents().type(0, MixColumns.DENSITY, "");
         model.type(MixColumns.SOAK, "9999");
         assertThat(fields(model.shownProblems()))
                 .containsExactlyInAnyOrder("constituents.3.mass", "constituents.0.relativeDensity", "soakMinutes");
@@ -170,7 +170,7 @@ class MixModelTest {
         opened();
         model.type(MixColumns.TITLE, "A");
         model.type(MixColumns.TITLE, "AB");
-        model.steps().type(1, MixColumns.MASS, "1060");
+        model.constituents().type(1, MixColumns.MASS, "1060");
         assertThat(model.history().undoLabel()).contains("Change row 2, mass");
         model.history().undo();
         assertThat(model.rows().get(1).text(MixColumns.MASS)).isEqualTo("1050");
@@ -185,12 +185,12 @@ class MixModelTest {
     @Test
     void rowsAreAddedRemovedAndMovedOneStepEach() {
         opened();
-        assertThat(model.steps().addRow(0)).isEqualTo(1);
-        assertThat(model.steps().addRow(-1)).isEqualTo(3);
+        assertThat(model.constituents().addRow(0)).isEqualTo(1);
+        assertThat(model.constituents().addRow(-1)).isEqualTo(3);
         model.history().undo();
         assertThat(model.rows()).hasSize(3);
-        model.steps().removeRow(1);
-        model.steps().moveRow(1, -1);
+        model.constituents().removeRow(1);
+        model.constituents().moveRow(1, -1);
         assertThat(model.rows().get(0).text(MixColumns.NAME)).isEqualTo("Stone");
         model.history().undo();
         model.history().undo();
@@ -206,7 +206,7 @@ class MixModelTest {
         model.followDesk();
         assertThat(model.draft()).isEqualTo(before);
         assertThat(model.rows().get(0).unit(MixColumns.MASS)).isEqualTo(MassUnit.KILOGRAM.symbol());
-        model.steps().addRow(-1);
+        model.constituents().addRow(-1);
         assertThat(model.rows().get(2).unit(MixColumns.MASS)).isEqualTo(MassUnit.POUND.symbol());
     }
 
@@ -224,7 +224,7 @@ class MixModelTest {
         // 0.660377 / (1 - 0.060) = 0.702529 m3
         figures = model.reading().figures().orElseThrow();
         assertThat(figures.concrete().orElseThrow().cubicMetres()).isCloseTo(0.702529, within(5e-7));
-        model.steps().type(1, MixColumns.RETAINED, "40");
+        model.constituents().type(1, MixColumns.RETAINED, "40");
         model.type(MixColumns.WET_SIEVED, "yes");
         // Passing: 0.264151 + 0.6 x 0.396226 = 0.501887; over 0.94 = 0.533922 m3, and 0.158491 m3 of stone is left out.
         figures = model.reading().figures().orElseThrow();
@@ -244,7 +244,7 @@ class MixModelTest {
         opened();
         model.type(MixColumns.TARGET_AIR, "5.5");
         assertThat(effects().isNone()).isTrue();
-        model.steps().type(1, MixColumns.MASS, "1060");
+        model.constituents().type(1, MixColumns.MASS, "1060");
         assertThat(effects().untrueFactor()).isPresent();
         assertThat(effects().trialsLeftBehind().orElseThrow().trials()).hasSize(1);
     }
@@ -253,7 +253,7 @@ class MixModelTest {
     void versionsSayWhatChanged() {
         opened();
         model.type(MixColumns.TARGET_AIR, "5.5");
-        model.steps().type(1, MixColumns.MASS, "1060");
+        model.constituents().type(1, MixColumns.MASS, "1060");
         assertThat(Refused.by(out -> model.save("Less air asked for", out))).isEmpty();
         List<Version<MixDesign>> versions = model.versions();
         assertThat(versions).extracting(Version::number).containsExactly(2, 1);
@@ -309,14 +309,14 @@ class MixModelTest {
     @Test
     void aSourceThatIsNotInTheRegisterIsPointedOutWhereThereIsAggregate() {
         model.begin();
-        model.steps().type(0, MixColumns.SOURCE, "works");
-        model.steps().type(2, MixColumns.SOURCE, "S-1");
-        model.steps().type(3, MixColumns.SOURCE, "S-22");
+        model.constituents().type(0, MixColumns.SOURCE, "works");
+        model.constituents().type(2, MixColumns.SOURCE, "S-1");
+        model.constituents().type(3, MixColumns.SOURCE, "S-22");
         assertThat(model.reading().problems())
                 .filteredOn(problem -> problem.code().equals("register.source-unknown"))
                 .extracting(Problem::field)
                 .containsExactly("constituents.3.source");
-        model.steps().type(3, MixColumns.SOURCE, "");
+        model.constituents().type(3, MixColumns.SOURCE, "");
         assertThat(model.reading().problems()).extracting(Problem::code).doesNotContain("register.source-unknown");
     }
 

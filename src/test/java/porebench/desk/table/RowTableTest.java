@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.KeyboardFocusManager;
 import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.StringSelection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import javax.swing.TransferHandler;
 import org.junit.jupiter.api.Test;
 
 /** A table of two columns over whole numbers: what they are called, and how large they are. */
@@ -122,6 +124,21 @@ class RowTableTest {
         table.getModel().setValueAt("13", 2, 0);
         assertThat(taken).containsExactly("8:12");
         assertThat(table.getValueAt(0, 0)).isEqualTo("8");
+    }
+
+    @Test
+    void pastesFromTheSelectedCellOnPastHeadingsAndWhatIsNotOpen() {
+        RowTable<Integer> table = typed();
+        table.show(List.of(8, 9, 10));
+        table.changeSelection(0, 0, false, false);
+        CellTransfer transfer = (CellTransfer) table.getTransferHandler();
+        StringSelection cells = new StringSelection("Mass\n1.5\tbeside\n2.5\n 3.5 \n4.5\n");
+        assertThat(transfer.importData(new TransferHandler.TransferSupport(table, cells)))
+                .isTrue();
+        assertThat(taken).containsExactly("8:1.5", "10:3.5");
+        assertThat(transfer.importData(new TransferHandler.TransferSupport(table(), cells)))
+                .as("into a table to read")
+                .isFalse();
     }
 
     @Test

@@ -4,46 +4,103 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import porebench.desk.DeskModel;
+import java.util.Set;
 import porebench.desk.form.History;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.TypedDraft;
+import porebench.desk.table.PartModel;
+import porebench.method.MoistureState;
+import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.method.Texts;
 import porebench.record.Source;
 import porebench.record.column.Column;
 import porebench.record.column.MixColumns;
 
-/** What a person can do to the draft of a mix design; each step can be undone by its name. */
-final class MixSteps {
-    private final DeskModel desk;
-    private final History<TypedDraft> history;
-    private final Texts texts;
+/** The constituents of the draft of a mix design as a table; each step of a person can be undone by its name. */
+final class Constituents implements PartModel {
+    private static final Set<Column<?, ?>> OF_AGGREGATE =
+            Set.of(MixColumns.STATE, MixColumns.ABSORPTION, MixColumns.MOISTURE, MixColumns.RETAINED);
+    private static final Set<Column<?, ?>> NUMBERS = Set.of(
+            MixColumns.MASS, MixColumns.ABSORPTION, MixColumns.MOISTURE, MixColumns.DENSITY, MixColumns.RETAINED);
+
+    private final MixModel model;
     private final KnownSources sources;
     private final Numbers numbers;
 
-    MixSteps(DeskModel desk, History<TypedDraft> history, Texts texts, KnownSources sources) {
-        this.desk = desk;
-        this.history = history;
-        this.texts = texts;
+    Constituents(MixModel model, KnownSources sources) {
+        this.model = model;
         this.sources = sources;
-        this.numbers = desk.tools().numbers();
+        this.numbers = model.desk().tools().numbers();
+    }
+
+    @Override
+    public Texts texts() {
+        return model.texts();
+    }
+
+    @Override
+    public History<TypedDraft> history() {
+        return model.history();
+    }
+
+    @Override
+    public List<Problem> shownProblems() {
+        return model.shownProblems();
+    }
+
+    @Override
+    public String key(String field) {
+        return "constituent." + field;
+    }
+
+    @Override
+    public String problemsUnder() {
+        return MixColumns.CONSTITUENTS.field() + ".";
+    }
+
+    @Override
+    public boolean isNumber(Column<?, ?> column) {
+        return NUMBERS.contains(column);
+    }
+
+    /** Only aggregate has moisture and sieve sizes; what stands there for anything else can still be taken away. */
+    @Override
+    public boolean isEditable(int row, Column<?, ?> column) {
+        TypedDraft typed = rows().get(row);
+        return !OF_AGGREGATE.contains(column)
+                || typed.chosen(MixColumns.ROLE).isAggregate()
+                || (column == MixColumns.STATE
+                        ? typed.chosen(MixColumns.STATE) != MoistureState.SSD
+                        : !typed.text(column).isEmpty());
+    }
+
+    @Override
+    public String shown(int row, Column<?, ?> column, String text) {
+        return column == MixColumns.STATE && !isEditable(row, column) ? "" : PartModel.super.shown(row, column, text);
+    }
+
+    /** Returns how a cell is called. */
+    String cellWords(int row, TypedDraft typed, Column<?, ?> cell) {
+        return texts().get("cell", rowName(row, typed), texts().get(key(cell.field()) + ".plain"));
     }
 
     private TypedDraft draft() {
-        return history.draft();
+        return model.draft();
     }
 
     private TypedDraft row(int row) {
         return rows().get(row);
     }
 
-    private List<TypedDraft> rows() {
-        return draft().rows(MixColumns.CONSTITUENTS);
+    @Override
+    public List<TypedDraft> rows() {
+        return model.rows();
     }
 
     /** Types into a cell or chooses in it; a mass may bring its unit along, as in {@code 1735 lb}. */
-    void type(int row, Column<?, ?> column, String text) {
+    @Override
+    public void type(int row, Column<?, ?> column, String text) {
         TypedDraft before = row(row);
         if (before.text(column).equals(text)) {
             return;
@@ -60,14 +117,15 @@ final class MixSteps {
     }
 
     /** Chooses the unit of a cell; its digits stay. */
-    void chooseUnit(int row, Column<?, ?> column, String symbol) {
+    @Override
+    public void chooseUnit(int row, Column<?, ?> column, String symbol) {
         change(row, column.unitField(), row(row).withUnit(column, symbol));
     }
 
     private void change(int row, String field, TypedDraft changed) {
-        String cell = texts.get("constituent." + field + ".plain");
+        String cell = texts().get("constituent." + field + ".plain");
         update(
-                texts.get("step.cell", Integer.toString(row + 1), cell),
+                texts().get("step.cell", Integer.toString(row + 1), cell),
                 draft().with(MixColumns.CONSTITUENTS, row, changed));
     }
 
@@ -102,8 +160,8 @@ final class MixSteps {
     int addRow(int below) {
         List<TypedDraft> rows = new ArrayList<>(rows());
         int at = below < 0 || below >= rows.size() ? rows.size() : below + 1;
-        rows.add(at, MixFields.row("", Role.COARSE, desk.units()));
-        update(texts.get("step.add-row", Integer.toString(rows.size())), draft().with(MixColumns.CONSTITUENTS, rows));
+        rows.add(at, MixFields.row("", Role.COARSE, model.desk().units()));
+        update(texts().get("step.add-row", Integer.toString(rows.size())), draft().with(MixColumns.CONSTITUENTS, rows));
         return at;
     }
 
@@ -111,7 +169,7 @@ final class MixSteps {
         List<TypedDraft> rows = new ArrayList<>(rows());
         rows.remove(row);
         update(
-                texts.get("step.remove-row", Integer.toString(row + 1), rowName(row)),
+                texts().get("step.remove-row", Integer.toString(row + 1), rowName(row)),
                 draft().with(MixColumns.CONSTITUENTS, rows));
     }
 
@@ -119,7 +177,7 @@ final class MixSteps {
     void moveRow(int row, int by) {
         List<TypedDraft> rows = new ArrayList<>(rows());
         Collections.swap(rows, row, row + by);
-        update(texts.get("step.move-row", rowName(row)), draft().with(MixColumns.CONSTITUENTS, rows));
+        update(texts().get("step.move-row", rowName(row)), draft().with(MixColumns.CONSTITUENTS, rows));
     }
 
     private String rowName(int row) {
@@ -129,11 +187,11 @@ final class MixSteps {
     /** Returns what a row is called, by its number as long as it has no name. */
     String rowName(int row, TypedDraft typed) {
         String name = typed.text(MixColumns.NAME).strip();
-        return name.isEmpty() ? texts.get("row", Integer.toString(row + 1)) : name;
+        return name.isEmpty() ? texts().get("row", Integer.toString(row + 1)) : name;
     }
 
     private void update(String label, TypedDraft changed) {
-        history.update(label, changed);
+        history().update(label, changed);
     }
 
     private Optional<Source> source(String id) {
