@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -71,6 +72,20 @@ public record TypedDraft(Map<String, String> texts, Map<String, List<TypedDraft>
     /** Returns this draft with yes or no in a column. */
     public TypedDraft with(Column<?, ?> column, boolean yes) {
         return with(column, yes ? YES : "");
+    }
+
+    /** Returns this draft with the unit that a number brings along in its field, as in {@code 1735 lb}, beside it instead. */
+    public TypedDraft parted(Column<?, ?> column, Numbers numbers) {
+        String text = text(column).strip();
+        for (String unit : column.type().units()) {
+            String number = text.endsWith(unit)
+                    ? text.substring(0, text.length() - unit.length()).strip()
+                    : "";
+            if (numbers.parse(number).isPresent()) {
+                return with(column, number).withUnit(column, unit);
+            }
+        }
+        return this;
     }
 
     /** Returns this draft with nothing in the fields that a word leads. */

@@ -2,9 +2,6 @@ package porebench.desk.meter;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.TypedDraft;
@@ -14,6 +11,7 @@ import porebench.quantity.MassUnit;
 import porebench.record.MeterCalibration;
 import porebench.record.column.CalibrationColumns;
 import porebench.record.column.Column;
+import porebench.record.column.Part;
 
 /** The columns of a calibration that its form has, by section, and what stands in them before anybody types. */
 final class CalibrationFields {
@@ -45,7 +43,6 @@ final class CalibrationFields {
     static final List<String> MASS_UNITS =
             Stream.of(MassUnit.values()).map(MassUnit::symbol).toList();
 
-    private static final Pattern WITH_UNIT = Pattern.compile("(.*?)\\s*([A-Za-z]+[0-9]?)\\s*");
     private static final List<Column<?, ?>> MASSES =
             List.of(CalibrationColumns.EMPTY, CalibrationColumns.PLATE, CalibrationColumns.FULL);
 
@@ -92,39 +89,24 @@ final class CalibrationFields {
     static TypedDraft parted(TypedDraft draft, Numbers numbers) {
         return draft.with(
                         CalibrationColumns.FILLS,
-                        draft.rows(CalibrationColumns.FILLS).stream()
-                                .map(row -> isTyped(
-                                                row,
-                                                CalibrationColumns.OF_FILL
-                                                        .columns()
-                                                        .all())
-                                        ? parted(row, draft.unit(CalibrationColumns.FILLS), numbers)
-                                        : TypedDraft.BLANK)
+                        typed(draft, CalibrationColumns.FILLS, CalibrationColumns.OF_FILL)
+                                .map(row -> parted(row, draft.unit(CalibrationColumns.FILLS), numbers))
                                 .toList())
                 .with(
                         CalibrationColumns.POINTS,
-                        draft.rows(CalibrationColumns.POINTS).stream()
-                                .map(row -> isTyped(
-                                                row,
-                                                CalibrationColumns.OF_POINT
-                                                        .columns()
-                                                        .all())
-                                        ? row
-                                        : TypedDraft.BLANK)
+                        typed(draft, CalibrationColumns.POINTS, CalibrationColumns.OF_POINT)
                                 .toList());
+    }
+
+    private static Stream<TypedDraft> typed(TypedDraft draft, Column<?, ?> column, Part<?> part) {
+        return draft.rows(column).stream()
+                .map(row -> isTyped(row, part.columns().all()) ? row : TypedDraft.BLANK);
     }
 
     private static TypedDraft parted(TypedDraft row, String unit, Numbers numbers) {
         TypedDraft parted = row;
-        for (Column<?, ?> mass : MASSES) {
-            Matcher own = WITH_UNIT.matcher(row.text(mass));
-            Optional<String> carried = Optional.of(own)
-                    .filter(Matcher::matches)
-                    .map(match -> match.group(2))
-                    .filter(MASS_UNITS::contains)
-                    .filter(any -> numbers.parse(own.group(1)).isPresent());
-            parted = carried.isPresent() ? parted.with(mass, own.group(1)) : parted;
-            parted = parted.withUnit(mass, carried.orElse(unit));
+        for (Column<?, ?> mass : row.texts().isEmpty() ? List.<Column<?, ?>>of() : MASSES) {
+            parted = parted.withUnit(mass, unit).parted(mass, numbers);
         }
         return parted;
     }

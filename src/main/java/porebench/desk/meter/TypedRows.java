@@ -62,23 +62,16 @@ final class TypedRows implements PartModel {
 
     @Override
     public void type(int row, Column<?, ?> cell, String text) {
-        change(entry.draft(), row, cellsOf(row).with(cell, text));
+        change(entry.draft(), row, rows().get(row).with(cell, text));
     }
 
     @Override
     public void chooseUnit(int row, Column<?, ?> cell, String symbol) {
-        change(entry.draft().withUnit(column, symbol), row, cellsOf(row).withUnit(cell, symbol));
-    }
-
-    private TypedDraft cellsOf(int row) {
-        return row < typed().size() ? typed().get(row) : foot();
+        change(entry.draft().withUnit(column, symbol), row, rows().get(row).withUnit(cell, symbol));
     }
 
     private void change(TypedDraft draft, int row, TypedDraft cells) {
-        List<TypedDraft> rows = new ArrayList<>(typed());
-        while (rows.size() <= row) {
-            rows.add(foot());
-        }
+        List<TypedDraft> rows = rows();
         rows.set(row, cells);
         update(draft, rows);
     }

@@ -109,7 +109,7 @@ final class Constituents implements PartModel {
         if (column == MixColumns.SOURCE) {
             changed = withSource(before, text.strip());
         } else if (column == MixColumns.MASS) {
-            changed = withUnitFromText(before, text);
+            changed = changed.parted(column, numbers);
         } else if (column == MixColumns.STATE) {
             changed = withOffer(before, source(before.text(MixColumns.SOURCE)), changed);
         }
@@ -127,19 +127,6 @@ final class Constituents implements PartModel {
         update(
                 texts().get("step.cell", Integer.toString(row + 1), cell),
                 draft().with(MixColumns.CONSTITUENTS, row, changed));
-    }
-
-    private TypedDraft withUnitFromText(TypedDraft before, String text) {
-        String stripped = text.strip();
-        for (String unit : MixColumns.MASS.type().units()) {
-            String number = stripped.endsWith(unit)
-                    ? stripped.substring(0, stripped.length() - unit.length()).strip()
-                    : "";
-            if (numbers.parse(number).isPresent()) {
-                return before.with(MixColumns.MASS, number).withUnit(MixColumns.MASS, unit);
-            }
-        }
-        return before.with(MixColumns.MASS, text);
     }
 
     private TypedDraft withSource(TypedDraft before, String id) {

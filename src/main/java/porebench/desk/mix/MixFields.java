@@ -43,26 +43,25 @@ final class MixFields {
                 : volume instanceof BatchVolume.FromDensity ? VolumeFrom.DENSITY : VolumeFrom.CONSTITUENTS;
     }
 
+    private static TypedDraft units(UnitSystem units) {
+        return TypedDraft.BLANK
+                .withUnit(MixColumns.VOLUME, units.batchVolume().symbol())
+                .withUnit(MixColumns.MEASURED_DENSITY, units.density().symbol());
+    }
+
     /** Returns a draft with nothing typed but some rows to begin with. */
     static TypedDraft blank(UnitSystem units, List<TypedDraft> rows) {
-        return TypedDraft.BLANK
+        return units(units)
                 .with(MixColumns.PROFILE, Profiles.DEFAULT_ID)
                 .with(VOLUME_FROM, VolumeFrom.CONSTITUENTS.symbol())
-                .withUnit(MixColumns.VOLUME, units.batchVolume().symbol())
-                .withUnit(MixColumns.MEASURED_DENSITY, units.density().symbol())
                 .with(MixColumns.CONSTITUENTS, rows);
     }
 
     /** Returns a saved mix design as it was typed. */
     static TypedDraft of(MixDesign mix, Numbers numbers, UnitSystem units) {
-        TypedDraft draft = TypedDraft.of(MixColumns.ALL, mix, numbers)
-                .with(VOLUME_FROM, volumeFrom(mix).symbol());
-        if (draft.unit(MixColumns.VOLUME).isEmpty()) {
-            draft = draft.withUnit(MixColumns.VOLUME, units.batchVolume().symbol());
-        }
-        return draft.unit(MixColumns.MEASURED_DENSITY).isEmpty()
-                ? draft.withUnit(MixColumns.MEASURED_DENSITY, units.density().symbol())
-                : draft;
+        return TypedDraft.of(MixColumns.ALL, mix, numbers)
+                .with(VOLUME_FROM, volumeFrom(mix).symbol())
+                .orFrom(units(units));
     }
 
     /** Returns a constituent with a name and nothing else. */

@@ -13,7 +13,6 @@ import porebench.method.Problem;
 import porebench.method.sample.Batch;
 import porebench.method.sample.CorrectionSample;
 import porebench.record.MixDesign;
-import porebench.record.column.Column;
 import porebench.record.column.MixColumns;
 
 /**
@@ -89,34 +88,28 @@ final class MixReader {
 
     /** Returns the draft with a harmless value in the place of all that is wrong. */
     private TypedDraft mended(Set<String> wrong) {
-        TypedDraft mended = draft;
-        for (Column<MixDesign, ?> column : MixFields.ALL) {
-            mended = wrong.contains(column.field()) ? mended.with(column, "") : mended;
-        }
-        mended = orElse(mended, MixColumns.ID, UNKNOWN);
-        mended = orElse(mended, MixColumns.TARGET_AIR, "0");
-        if (wrong.contains(MixColumns.VOLUME.field()) || wrong.contains(MixColumns.MEASURED_DENSITY.field())) {
-            mended = mended.with(MixColumns.VOLUME, "1");
-        }
+        TypedDraft harmless = TypedDraft.BLANK.with(MixColumns.ID, UNKNOWN).with(MixColumns.TARGET_AIR, "0");
+        boolean hasVolume =
+                !wrong.contains(MixColumns.VOLUME.field()) && !wrong.contains(MixColumns.MEASURED_DENSITY.field());
         List<TypedDraft> rows = draft.rows(MixColumns.CONSTITUENTS);
-        return mended.with(
-                MixColumns.CONSTITUENTS,
-                IntStream.range(0, rows.size())
-                        .mapToObj(row -> mended(row, rows.get(row), wrong))
-                        .toList());
+        return draft.without(wrong)
+                .orFrom(hasVolume ? harmless : harmless.with(MixColumns.VOLUME, "1"))
+                .with(
+                        MixColumns.CONSTITUENTS,
+                        IntStream.range(0, rows.size())
+                                .mapToObj(row -> mended(row, rows.get(row), wrong))
+                                .toList());
     }
 
     private TypedDraft mended(int row, TypedDraft typed, Set<String> wrong) {
-        TypedDraft mended = typed;
-        for (Column<?, ?> column : MixColumns.OF_CONSTITUENT.all()) {
-            String field = MixColumns.CONSTITUENTS.field() + "." + row + "." + column.field();
-            mended = wrong.contains(field) ? mended.with(column, "") : mended;
-        }
-        return orElse(orElse(mended, MixColumns.NAME, words.constituents().rowName(row, typed)), MixColumns.MASS, "1");
-    }
-
-    private static TypedDraft orElse(TypedDraft draft, Column<?, ?> column, String harmless) {
-        return draft.text(column).isBlank() ? draft.with(column, harmless) : draft;
+        String under = words.constituents().problemsUnder() + row + ".";
+        return typed.without(wrong.stream()
+                        .filter(field -> field.startsWith(under))
+                        .map(field -> field.substring(under.length()))
+                        .toList())
+                .orFrom(TypedDraft.BLANK
+                        .with(MixColumns.NAME, words.constituents().rowName(row, typed))
+                        .with(MixColumns.MASS, "1"));
     }
 
     /** Returns the figures of the rows that have a mass, unless a text that is no number makes them untrue. */

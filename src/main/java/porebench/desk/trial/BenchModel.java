@@ -248,13 +248,11 @@ final class BenchModel extends RecordDraft<Trial> {
     }
 
     private TypedDraft withoutWhatIsRefused(TypedDraft typed, List<Problem> refused) {
-        TypedDraft rest = typed;
-        for (Column<Trial, ?> column : BenchFields.ALL) {
-            boolean stays = TrialColumns.isAsked(column, type())
-                    && refused.stream().noneMatch(problem -> problem.field().equals(column.field()));
-            rest = stays ? rest : rest.with(column, "");
-        }
-        return rest;
+        List<String> wrong = refused.stream().map(Problem::field).toList();
+        return typed.without(BenchFields.ALL.stream()
+                .filter(column -> wrong.contains(column.field()) || !TrialColumns.isAsked(column, type()))
+                .map(Column::field)
+                .toList());
     }
 
     /** Makes the trial; one with missing fields can be judged but not kept. */
@@ -273,18 +271,14 @@ final class BenchModel extends RecordDraft<Trial> {
                     base().map(before -> drafts.of(before.value()).text(TrialColumns.ELEVATION))
                             .orElse(""));
         }
-        whole = orElse(whole, TrialColumns.ID, UNKNOWN);
-        whole = orElse(whole, TrialColumns.METER, UNKNOWN);
-        whole = orElse(
-                whole, TrialColumns.TESTED_AT, Moments.show(joined.openedOn().atStartOfDay()));
+        whole = whole.orFrom(TypedDraft.BLANK
+                .with(TrialColumns.ID, UNKNOWN)
+                .with(TrialColumns.METER, UNKNOWN)
+                .with(TrialColumns.TESTED_AT, Moments.show(joined.openedOn().atStartOfDay())));
         DraftReader reader = new DraftReader(whole, numbers, this::words);
         Optional<Trial> trial = TrialColumns.ALL.read(reader);
         problems.addAll(reader.problems());
         return trial;
-    }
-
-    private static TypedDraft orElse(TypedDraft draft, Column<Trial, ?> column, String unknown) {
-        return draft.text(column).isBlank() ? draft.with(column, unknown) : draft;
     }
 
     /** Returns a trial as a version to be judged, which is not in the lab book. */

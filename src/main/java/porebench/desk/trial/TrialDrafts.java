@@ -22,6 +22,9 @@ import porebench.record.id.MixId;
 
 /** What stands in the entry form before anybody types: a saved trial, or what the next one begins with. */
 final class TrialDrafts {
+    private static final TypedDraft WITHDRAWN_UNIT =
+            TypedDraft.BLANK.withUnit(TrialColumns.WITHDRAWN, Withdrawal.Unit.MILLILITRE.symbol());
+
     private final DeskModel desk;
 
     TrialDrafts(DeskModel desk) {
@@ -31,11 +34,6 @@ final class TrialDrafts {
     /** Returns a saved trial as it would be typed, digits and units as they were, its two masses in one unit. */
     TypedDraft of(Trial trial) {
         Numbers numbers = desk.tools().numbers();
-        TypedDraft draft = TypedDraft.of(TrialColumns.ALL, trial, numbers)
-                .withUnit(TrialColumns.WATER, TemperatureUnit.CELSIUS.symbol());
-        if (draft.unit(TrialColumns.WITHDRAWN).isEmpty()) {
-            draft = draft.withUnit(TrialColumns.WITHDRAWN, Withdrawal.Unit.MILLILITRE.symbol());
-        }
         MassUnit unit = trial.readings()
                 .fine()
                 .or(trial.readings()::coarse)
@@ -43,7 +41,10 @@ final class TrialDrafts {
                 .filter(MassUnit.class::isInstance)
                 .map(MassUnit.class::cast)
                 .orElse(MassUnit.GRAM);
-        return draft.withUnit(TrialColumns.FINE, unit.symbol())
+        return TypedDraft.of(TrialColumns.ALL, trial, numbers)
+                .orFrom(WITHDRAWN_UNIT)
+                .withUnit(TrialColumns.WATER, TemperatureUnit.CELSIUS.symbol())
+                .withUnit(TrialColumns.FINE, unit.symbol())
                 .with(
                         TrialColumns.COARSE,
                         trial.readings()
@@ -59,38 +60,29 @@ final class TrialDrafts {
      */
     TypedDraft next(List<Meter> meters) {
         Optional<Trial> last = desk.evidence().flatMap(TrialDrafts::lastTrial);
-        Optional<TypedDraft> lastDraft = last.map(this::of);
+        TypedDraft before = last.map(this::of)
+                .orElse(WITHDRAWN_UNIT.withUnit(
+                        TrialColumns.FINE, desk.units().benchMass().symbol()));
         return TypedDraft.BLANK
                 .with(TrialColumns.ID, proposedId(last))
                 .with(TrialColumns.TESTED_AT, now())
                 .with(
                         TrialColumns.OPERATOR,
-                        desk.person().isBlank() ? last.map(Trial::operator).orElse("") : desk.person())
+                        desk.person().isBlank() ? before.text(TrialColumns.OPERATOR) : desk.person())
                 .with(
                         TrialColumns.METER,
-                        last.map(trial -> trial.meterId().text())
-                                .filter(id -> meters.stream()
-                                        .anyMatch(meter -> meter.id().text().equals(id)))
+                        meters.stream()
+                                .map(meter -> meter.id().text())
+                                .filter(before.text(TrialColumns.METER)::equals)
+                                .findFirst()
                                 .or(() -> meters.stream()
                                         .findFirst()
                                         .map(meter -> meter.id().text()))
                                 .orElse(""))
-                .with(
-                        TrialColumns.ELEVATION,
-                        lastDraft
-                                .map(draft -> draft.text(TrialColumns.ELEVATION))
-                                .orElse(""))
-                .withUnit(
-                        TrialColumns.FINE,
-                        lastDraft
-                                .map(draft -> draft.unit(TrialColumns.FINE))
-                                .orElse(desk.units().benchMass().symbol()))
+                .with(TrialColumns.ELEVATION, before.text(TrialColumns.ELEVATION))
+                .withUnit(TrialColumns.FINE, before.unit(TrialColumns.FINE))
                 .withUnit(TrialColumns.WATER, desk.units().temperature().symbol())
-                .withUnit(
-                        TrialColumns.WITHDRAWN,
-                        lastDraft
-                                .map(draft -> draft.unit(TrialColumns.WITHDRAWN))
-                                .orElse(Withdrawal.Unit.MILLILITRE.symbol()));
+                .withUnit(TrialColumns.WITHDRAWN, before.unit(TrialColumns.WITHDRAWN));
     }
 
     /** Returns the moment as the laboratory's clock shows it. */
