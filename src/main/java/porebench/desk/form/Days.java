@@ -2,6 +2,7 @@ package porebench.desk.form;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
@@ -11,11 +12,12 @@ import java.util.Optional;
 import porebench.method.Limit;
 import porebench.method.Problem;
 
-/** Days as a person types and reads them: year-month-day, which is read the same everywhere. */
+/** Days and moments as a person types and reads them: year-month-day, hour:minute, which is read the same everywhere. */
 public final class Days {
     private static final DateTimeFormatter DAY =
             DateTimeFormatter.ofPattern("uuuu-MM-dd", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
-    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+    private static final DateTimeFormatter MINUTE =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
 
     private Days() {}
 
@@ -46,6 +48,20 @@ public final class Days {
         try {
             return Optional.of(LocalDate.parse(text.strip(), DAY));
         } catch (DateTimeParseException noDay) {
+            return Optional.empty();
+        }
+    }
+
+    /** Returns a moment by the laboratory's clock as text, such as {@code 2026-03-04 09:30}. */
+    public static String show(LocalDateTime moment) {
+        return MINUTE.format(moment);
+    }
+
+    /** Reads a moment; empty when the text is no moment of the calendar written that way. */
+    public static Optional<LocalDateTime> parseMoment(String text) {
+        try {
+            return Optional.of(LocalDateTime.parse(text.strip().replace('T', ' '), MINUTE));
+        } catch (DateTimeParseException noMoment) {
             return Optional.empty();
         }
     }

@@ -171,7 +171,7 @@ public final class DraftReader implements CellReader {
     @Override
     public Optional<LocalDateTime> moment(Column<?, ?> column) {
         return word(column).flatMap(text -> {
-            Optional<LocalDateTime> moment = Moments.parse(text);
+            Optional<LocalDateTime> moment = Days.parseMoment(text);
             if (moment.isEmpty()) {
                 error(column, "form.not-a-moment", words.apply(column), text);
             }

@@ -170,7 +170,7 @@ public record TypedDraft(Map<String, String> texts, Map<String, List<TypedDraft>
 
         @Override
         public void moment(Column<?, ?> column, LocalDateTime moment) {
-            text(column, Moments.show(moment));
+            text(column, Days.show(moment));
         }
 
         @Override

@@ -89,11 +89,7 @@ final class MixModel extends RecordDraft<MixDesign> {
     @Override
     public String choiceWords(Column<?, ?> column, String symbol) {
         return column == MixColumns.PROFILE
-                ? profiles.stream()
-                        .filter(profile -> profile.id().equals(symbol))
-                        .findFirst()
-                        .map(Profile::title)
-                        .orElse(symbol)
+                ? profile(symbol).map(Profile::title).orElse(symbol)
                 : super.choiceWords(column, symbol);
     }
 
@@ -163,9 +159,9 @@ final class MixModel extends RecordDraft<MixDesign> {
         return !isNew() || problem.kind() != Problem.Kind.NOT_YET;
     }
 
-    /** Returns the profiles to choose from, the laboratory's own ones last. */
-    List<Profile> profiles() {
-        return profiles;
+    /** Returns one of the profiles to choose from. */
+    Optional<Profile> profile(String id) {
+        return profiles.stream().filter(profile -> profile.id().equals(id)).findFirst();
     }
 
     /** Returns the sources in the register that fit a role. */

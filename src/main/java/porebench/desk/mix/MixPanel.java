@@ -193,9 +193,7 @@ final class MixPanel {
         VolumeFrom from = model.draft().chosen(MixFields.VOLUME_FROM);
         form.setVisible(MixColumns.VOLUME, from == VolumeFrom.STATED);
         form.setVisible(MixColumns.MEASURED_DENSITY, from == VolumeFrom.DENSITY);
-        model.profiles().stream()
-                .filter(profile -> profile.id().equals(model.draft().text(MixColumns.PROFILE)))
-                .findFirst()
+        model.profile(model.draft().text(MixColumns.PROFILE))
                 .ifPresent(chosen -> form.field(MixColumns.TOLERANCE.field())
                         .putClientProperty(
                                 "JTextField.placeholderText",

@@ -1,6 +1,5 @@
 package porebench.desk.register;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -70,22 +69,16 @@ final class MetersModel extends RecordModel<Meter> {
 
     @Override
     List<Problem> lookAt(Meter meter) {
-        List<Problem> problems = new ArrayList<>();
-        checkBowl(meter, problems);
-        return problems;
-    }
-
-    private static void checkBowl(Meter meter, List<Problem> problems) {
         double litres = VolumeUnit.LITRE.in(meter.bowl().value());
         double least = Profiles.standard().number(FigureName.LEAST_BOWL);
-        if (litres < least) {
-            problems.add(Problem.warning(
-                    "bowl",
-                    "trial.bowl-small",
-                    litres,
-                    least,
-                    Profiles.standard().title()));
-        }
+        return litres < least
+                ? List.of(Problem.warning(
+                        "bowl",
+                        "trial.bowl-small",
+                        litres,
+                        least,
+                        Profiles.standard().title()))
+                : List.of();
     }
 
     String typeWords(MeterType type) {

@@ -14,6 +14,7 @@ import porebench.desk.table.ShownColumn;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.Kept;
+import porebench.record.column.Column;
 
 /** One register with the record on view, and its commands: begin a record, save its draft, drop it. */
 abstract class RecordPage<T extends Kept> implements Page {
@@ -50,6 +51,11 @@ abstract class RecordPage<T extends Kept> implements Page {
     /** Returns the words that all registers share. */
     static Texts texts(DeskModel desk) {
         return Texts.of("porebench.desk.register.register", desk.tools().locale());
+    }
+
+    /** Returns a column that says what a record states in one of its own. */
+    static <T extends Kept> ShownColumn<T> shown(RecordModel<T> model, Column<T, ?> column, String heading, int width) {
+        return new ShownColumn<>(heading, width, record -> model.said(column, model.draftOf(record)));
     }
 
     private void refresh() {

@@ -1,6 +1,5 @@
 package porebench.desk.register;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import porebench.desk.DeskModel;
@@ -31,10 +30,6 @@ final class SourcesModel extends RecordModel<Source> {
         follow();
     }
 
-    String shown(Optional<BigDecimal> number) {
-        return number.map(desk().tools().numbers()::show).orElse("");
-    }
-
     @Override
     public String choiceWords(Column<?, ?> column, String symbol) {
         return texts().get("role." + symbol);
@@ -59,25 +54,14 @@ final class SourcesModel extends RecordModel<Source> {
                         + factors().map(said -> " " + said).orElse("");
     }
 
-    String roleWords(Role role) {
-        return texts().get("role." + role.symbol());
-    }
-
     /** Returns the mixes that use the source on view. */
     List<MixDesign> mixesUsing() {
-        return base().map(version -> mixesUsing(version.value().id())).orElse(List.of());
+        return known().map(Known::mixes).orElse(List.of());
     }
 
-    private List<MixDesign> mixesUsing(SourceId id) {
-        return known(id).map(Known::mixes).orElse(List.of());
-    }
-
-    private Optional<SourceFactors> factors(SourceId id) {
-        return known(id).flatMap(Known::factors);
-    }
-
-    private Optional<Known> known(SourceId id) {
-        return desk().answer(new MixesOf(id));
+    private Optional<Known> known() {
+        return base().flatMap(
+                        version -> desk().answer(new MixesOf(version.value().id())));
     }
 
     /**
@@ -101,7 +85,7 @@ final class SourcesModel extends RecordModel<Source> {
     /** Says what factors the mixes with the source on view have, and where most further ones lie; empty when none has any. */
     Optional<String> factors() {
         Numbers numbers = desk().tools().numbers();
-        return base().flatMap(version -> factors(version.value().id()))
+        return known().flatMap(Known::factors)
                 .map(found -> found.range()
                         .map(range -> texts().get(
                                         "source.range",

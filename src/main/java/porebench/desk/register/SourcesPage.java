@@ -6,6 +6,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.table.ShownColumn;
 import porebench.method.Texts;
 import porebench.record.Source;
+import porebench.record.column.SourceColumns;
 
 /** The register of sources. */
 public final class SourcesPage extends RecordPage<Source> {
@@ -19,13 +20,12 @@ public final class SourcesPage extends RecordPage<Source> {
 
     private static List<ShownColumn<Source>> columns(SourcesModel model, Texts texts) {
         return List.of(
-                new ShownColumn<>(texts.get("source.id.plain"), 52, Source::recordId).sortedBy(Source::recordId),
-                new ShownColumn<>(texts.get("source.name.plain"), 150, Source::name).sortedBy(Source::name),
-                new ShownColumn<>(texts.get("source.role.plain"), 62, source -> model.roleWords(source.role())),
-                new ShownColumn<>(texts.get("source.ledge.plain"), 95, Source::ledge),
-                new ShownColumn<>(
-                        texts.get("source.relativeDensity.short"), 72, source -> model.shown(source.relativeDensity())),
-                new ShownColumn<>(
-                        texts.get("source.absorption.short"), 66, source -> model.shown(source.absorptionPercent())));
+                shown(model, SourceColumns.ID, texts.get("source.id.plain"), 52).sortedBy(Source::recordId),
+                shown(model, SourceColumns.NAME, texts.get("source.name.plain"), 150)
+                        .sortedBy(Source::name),
+                shown(model, SourceColumns.ROLE, texts.get("source.role.plain"), 62),
+                shown(model, SourceColumns.LEDGE, texts.get("source.ledge.plain"), 95),
+                shown(model, SourceColumns.RELATIVE_DENSITY, texts.get("source.relativeDensity.short"), 72),
+                shown(model, SourceColumns.ABSORPTION, texts.get("source.absorption.short"), 66));
     }
 }

@@ -10,8 +10,8 @@ import java.util.stream.Stream;
 import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
 import porebench.desk.RecordDraft;
+import porebench.desk.form.Days;
 import porebench.desk.form.DraftReader;
-import porebench.desk.form.Moments;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.TypedDraft;
 import porebench.evidence.Evidence;
@@ -151,7 +151,7 @@ final class BenchModel extends RecordDraft<Trial> {
     }
 
     private LocalDate day() {
-        return Moments.parse(draft().text(TrialColumns.TESTED_AT))
+        return Days.parseMoment(draft().text(TrialColumns.TESTED_AT))
                 .map(LocalDateTime::toLocalDate)
                 .orElseGet(desk().tools()::today);
     }
@@ -274,7 +274,7 @@ final class BenchModel extends RecordDraft<Trial> {
         whole = whole.orFrom(TypedDraft.BLANK
                 .with(TrialColumns.ID, UNKNOWN)
                 .with(TrialColumns.METER, UNKNOWN)
-                .with(TrialColumns.TESTED_AT, Moments.show(joined.openedOn().atStartOfDay())));
+                .with(TrialColumns.TESTED_AT, Days.show(joined.openedOn().atStartOfDay())));
         DraftReader reader = new DraftReader(whole, numbers, this::words);
         Optional<Trial> trial = TrialColumns.ALL.read(reader);
         problems.addAll(reader.problems());

@@ -1,13 +1,12 @@
 package porebench.desk.trial;
 
-import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import porebench.desk.DeskModel;
 import porebench.desk.Question;
 import porebench.desk.Reading;
-import porebench.desk.form.Moments;
+import porebench.desk.form.Days;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.TypedDraft;
 import porebench.evidence.Evidence;
@@ -87,8 +86,7 @@ final class TrialDrafts {
 
     /** Returns the moment as the laboratory's clock shows it. */
     String now() {
-        return Moments.show(LocalDateTime.ofInstant(
-                desk.tools().clock().instant(), desk.tools().zone()));
+        return Days.show(desk.tools().clock().instant(), desk.tools().zone());
     }
 
     private String proposedId(Optional<Trial> last) {

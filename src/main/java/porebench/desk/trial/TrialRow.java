@@ -7,7 +7,7 @@ import java.util.function.Supplier;
 import porebench.chart.look.StateShape;
 import porebench.chart.look.TrialPoint;
 import porebench.desk.Looks;
-import porebench.desk.form.Moments;
+import porebench.desk.form.Days;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.UnitSystem;
 import porebench.desk.table.ShownColumn;
@@ -112,7 +112,7 @@ record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts tex
                 judged.doubts().isEmpty()
                         ? texts.get("cell.none")
                         : Integer.toString(judged.doubts().size());
-            case TESTED_AT -> Moments.show(judged.trial().value().testedAt());
+            case TESTED_AT -> Days.show(judged.trial().value().testedAt());
             case OPERATOR -> judged.trial().value().operator();
             case METER -> judged.trial().value().meterId().text();
             case READING -> reading(readings);

@@ -1,12 +1,11 @@
 package porebench.desk.trial;
 
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import porebench.chart.look.TrialPoint;
 import porebench.desk.Tools;
-import porebench.desk.form.Moments;
+import porebench.desk.form.Days;
 import porebench.desk.form.Numbers;
 import porebench.evidence.JudgedTrial;
 import porebench.method.MeterType;
@@ -117,7 +116,7 @@ final class TrialStory {
                 "story.version",
                 Integer.toString(version.number()),
                 version.stamp().who(),
-                Moments.show(LocalDateTime.ofInstant(version.stamp().at(), tools.zone())),
+                Days.show(version.stamp().at(), tools.zone()),
                 version.stamp().why());
         List<String> changes = index == 0 ? List.of() : changes(versions.get(index - 1), version);
         return changes.isEmpty() ? kept : texts.get("story.version-changed", kept, String.join("; ", changes));

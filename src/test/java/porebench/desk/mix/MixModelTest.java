@@ -350,8 +350,7 @@ class MixModelTest {
         mixDesk.keepElsewhere(Draft.of(new LaboratoryProfile(own)));
         mixDesk.desk.refresh();
         model.followDesk();
-        assertThat(model.profiles())
-                .extracting(Profile::id)
+        assertThat(model.choices(MixColumns.PROFILE))
                 .containsExactly("astm-c231", "aashto-t152", "en-12350-7", "jis-a1128", "own");
     }
 
@@ -362,8 +361,8 @@ class MixModelTest {
         mixDesk.keepElsewhere(Draft.of(new LaboratoryProfile(own)));
         mixDesk.desk.refresh();
         model.followDesk();
-        assertThat(model.profiles())
-                .extracting(Profile::title)
+        assertThat(model.choices(MixColumns.PROFILE))
+                .extracting(id -> model.choiceWords(MixColumns.PROFILE, id))
                 .containsExactly("AASHTO T 152", "EN 12350-7", "JIS A 1128", "Ours");
     }
 

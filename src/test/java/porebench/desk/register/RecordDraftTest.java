@@ -180,7 +180,7 @@ class RecordDraftTest {
         assertThat(model.mixesUsing()).extracting(MixDesign::recordId).containsExactly("M-1");
         model.show("S-1");
         assertThat(model.mixesUsing()).extracting(MixDesign::recordId).containsExactly("M-1", "M-2");
-        assertThat(model.roleWords(Role.COARSE)).isEqualTo("coarse");
+        assertThat(model.choiceWords(SourceColumns.ROLE, Role.COARSE.symbol())).isEqualTo("coarse");
     }
 
     /** M-1 has a factor, M-2 and M-3 none; all have the sand S-1. */
