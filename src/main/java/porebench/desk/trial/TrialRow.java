@@ -1,7 +1,8 @@
 package porebench.desk.trial;
 
 import com.formdev.flatlaf.util.UIScale;
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import porebench.chart.look.StateShape;
@@ -15,11 +16,11 @@ import porebench.evidence.JudgedTrial;
 import porebench.method.MeterType;
 import porebench.method.Texts;
 import porebench.method.trial.Readings;
-import porebench.method.trial.Withdrawal;
 import porebench.quantity.Mass;
 import porebench.quantity.Temperature;
 import porebench.quantity.TemperatureUnit;
 import porebench.quantity.Typed;
+import porebench.record.Trial;
 import porebench.record.id.TrialId;
 
 /**
@@ -34,57 +35,68 @@ record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts tex
     private static final int FACTOR_DECIMALS = 2;
     private static final int MARK = 12;
 
-    /** The columns of the table; what decides about a trial comes first. */
-    enum Column {
-        TRIAL(180, false),
-        FACTOR(95, true),
-        STATE(110, false),
-        DOUBTS(80, true),
-        TESTED_AT(135, false),
-        OPERATOR(120, false),
-        METER(110, false),
-        READING(110, true),
-        WITHDRAWN(95, true),
-        FINE(85, true),
-        COARSE(85, true),
-        SOAK(85, true),
-        WATER(85, true),
-        LEAK(60, false);
+    /** Returns the columns of the table; what decides about a trial comes first. Some headings name a unit of those shown. */
+    static List<ShownColumn<TrialRow>> columns(Texts texts, Supplier<UnitSystem> units) {
+        return List.of(
+                new ShownColumn<>(
+                        texts.get("column.trial"), 180, row -> row.id().text()),
+                new ShownColumn<>(texts.get("column.factor"), 95, TrialRow::factor).number(),
+                new ShownColumn<>(texts.get("column.state"), 110, TrialRow::stateWord)
+                        .mark((row, selected) -> new StateShape(
+                                row.state(), selected.orElseGet(() -> Looks.of(row.state())), UIScale.scale(MARK))),
+                new ShownColumn<>(texts.get("column.doubts"), 80, TrialRow::doubts).number(),
+                new ShownColumn<>(
+                        texts.get("column.tested_at"),
+                        135,
+                        row -> Days.show(row.trial().testedAt())),
+                new ShownColumn<>(
+                        texts.get("column.operator"), 120, row -> row.trial().operator()),
+                new ShownColumn<>(
+                        texts.get("column.meter"),
+                        110,
+                        row -> row.trial().meterId().text()),
+                new ShownColumn<>(texts.get("column.reading"), 110, TrialRow::reading).number(),
+                new ShownColumn<>(texts.get("column.withdrawn"), 95, TrialRow::withdrawn).number(),
+                new ShownColumn<TrialRow>(
+                                () -> texts.get(
+                                        "column.fine", units.get().benchMass().symbol()),
+                                85,
+                                row -> row.mass(row.readings().fine()))
+                        .number(),
+                new ShownColumn<TrialRow>(
+                                () -> texts.get(
+                                        "column.coarse", units.get().benchMass().symbol()),
+                                85,
+                                row -> row.mass(row.readings().coarse()))
+                        .number(),
+                new ShownColumn<TrialRow>(
+                                texts.get("column.soak"),
+                                85,
+                                row -> row.typed(row.readings().soakMinutes()))
+                        .number(),
+                new ShownColumn<>(
+                                () -> texts.get(
+                                        "column.water",
+                                        units.get().temperature().symbol()),
+                                85,
+                                TrialRow::water)
+                        .number(),
+                new ShownColumn<>(
+                        texts.get("column.leak"),
+                        60,
+                        row -> texts.get(row.readings().leak() ? "trial.leak.yes" : "trial.leak.no")));
+    }
 
-        private final int width;
-        private final boolean isNumber;
+    private Trial trial() {
+        return judged.trial().value();
+    }
 
-        Column(int width, boolean isNumber) {
-            this.width = width;
-            this.isNumber = isNumber;
-        }
-
-        /** Returns the column as the table shows it; its heading may name a unit of the units shown now. */
-        ShownColumn<TrialRow> shown(Texts texts, Supplier<UnitSystem> units) {
-            ShownColumn<TrialRow> shown =
-                    new ShownColumn<>(() -> title(texts, units.get()), width, row -> row.cell(this));
-            if (this == STATE) {
-                shown.mark((row, selected) -> new StateShape(
-                        row.state(), selected.orElseGet(() -> Looks.of(row.state())), UIScale.scale(MARK)));
-            }
-            return isNumber ? shown.number() : shown;
-        }
-
-        private String title(Texts texts, UnitSystem units) {
-            return switch (this) {
-                case FINE, COARSE -> texts.get(key(), units.benchMass().symbol());
-                case WATER -> texts.get(key(), units.temperature().symbol());
-                default -> texts.get(key());
-            };
-        }
-
-        private String key() {
-            return "column." + name().toLowerCase(Locale.ROOT);
-        }
+    private Readings readings() {
+        return trial().readings();
     }
 
     TrialId id() {
-        return judged.trial().value().id();
+        return trial().id();
     }
 
     TrialPoint.State state() {
@@ -102,27 +114,11 @@ record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts tex
                 });
     }
 
-    String cell(Column column) {
-        Readings readings = judged.trial().value().readings();
-        return switch (column) {
-            case TRIAL -> id().text();
-            case FACTOR -> factor();
-            case STATE -> stateWord();
-            case DOUBTS ->
-                judged.doubts().isEmpty()
-                        ? texts.get("cell.none")
-                        : Integer.toString(judged.doubts().size());
-            case TESTED_AT -> Days.show(judged.trial().value().testedAt());
-            case OPERATOR -> judged.trial().value().operator();
-            case METER -> judged.trial().value().meterId().text();
-            case READING -> reading(readings);
-            case WITHDRAWN -> readings.withdrawal().map(this::withdrawn).orElseGet(this::none);
-            case FINE -> mass(readings.fine());
-            case COARSE -> mass(readings.coarse());
-            case SOAK -> readings.soakMinutes().map(numbers::show).orElseGet(this::none);
-            case WATER -> water(readings);
-            case LEAK -> readings.leak() ? texts.get("trial.leak.yes") : texts.get("trial.leak.no");
-        };
+    /** Returns how many doubts there are about it; a sign of absence when there are none. */
+    String doubts() {
+        return judged.doubts().isEmpty()
+                ? none()
+                : Integer.toString(judged.doubts().size());
     }
 
     /** Returns the factor in % air; a sign of absence when there is none. */
@@ -132,13 +128,15 @@ record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts tex
                 : none();
     }
 
-    private String reading(Readings readings) {
-        if (readings.meterType() == MeterType.B) {
-            return readings.gaugePercent().map(numbers::show).orElseGet(this::none);
-        }
-        return readings.h1Percent().map(numbers::show).orElseGet(this::none)
-                + " / "
-                + readings.h2Percent().map(numbers::show).orElseGet(this::none);
+    /** Returns what the gauge read, or the two heights of a Type A meter. */
+    String reading() {
+        return readings().meterType() == MeterType.B
+                ? typed(readings().gaugePercent())
+                : typed(readings().h1Percent()) + " / " + typed(readings().h2Percent());
+    }
+
+    private String typed(Optional<BigDecimal> number) {
+        return number.map(numbers::show).orElseGet(this::none);
     }
 
     private String mass(Optional<Typed<Mass>> mass) {
@@ -146,17 +144,21 @@ record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts tex
                 .orElseGet(this::none);
     }
 
-    private String withdrawn(Withdrawal withdrawal) {
-        return numbers.show(withdrawal.number()) + " "
-                + BenchModel.withdrawnUnit(withdrawal.unit().symbol());
+    private String withdrawn() {
+        return readings()
+                .withdrawal()
+                .map(withdrawal -> numbers.show(withdrawal.number()) + " "
+                        + BenchModel.withdrawnUnit(withdrawal.unit().symbol()))
+                .orElseGet(this::none);
     }
 
-    private String water(Readings readings) {
-        return readings.waterCelsius()
-                .map(celsius -> units.temperature() == TemperatureUnit.CELSIUS
-                        ? numbers.show(celsius)
-                        : numbers.show(units.temperature().in(new Temperature(celsius.doubleValue())), 1))
-                .orElseGet(this::none);
+    private String water() {
+        return units.temperature() == TemperatureUnit.CELSIUS
+                ? typed(readings().waterCelsius())
+                : readings()
+                        .waterCelsius()
+                        .map(celsius -> numbers.show(units.temperature().in(new Temperature(celsius.doubleValue())), 1))
+                        .orElseGet(this::none);
     }
 
     private String none() {

@@ -3,7 +3,6 @@ package porebench.desk.trial;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import javax.swing.Action;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -158,11 +157,7 @@ public final class TrialsPage implements Page {
     /** Makes the table of trials; it scrolls within itself where the page is narrower than all its columns. */
     private static RowTable<TrialRow> table(TrialsModel model) {
         RowTable<TrialRow> table = new RowTable<>(
-                "trials",
-                model.texts().get("page.title"),
-                Stream.of(TrialRow.Column.values())
-                        .map(column -> column.shown(model.texts(), model.desk()::units))
-                        .toList());
+                "trials", model.texts().get("page.title"), TrialRow.columns(model.texts(), model.desk()::units));
         table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
         table.setVisibleRows(SHOWN_ROWS);
         table.onSelect(chosen -> model.select(chosen.map(TrialRow::id)));

@@ -187,8 +187,8 @@ class BenchModelTest {
         assertThat(trial.readings().meterType()).isEqualTo(MeterType.A);
         assertThat(trial.readings().withdrawal()).isEmpty();
         assertThat(trial.readings().gaugePercent()).isEmpty();
-        assertThat(model.rows().get(0).cell(TrialRow.Column.READING)).isEqualTo("0.7 / 0.3");
-        assertThat(model.rows().get(0).cell(TrialRow.Column.FACTOR)).isEqualTo("0.40");
+        assertThat(model.rows().get(0).reading()).isEqualTo("0.7 / 0.3");
+        assertThat(model.rows().get(0).factor()).isEqualTo("0.40");
     }
 
     @Test
@@ -298,7 +298,7 @@ class BenchModelTest {
         assertThat(Refused.by(out -> entry.keep(Optional.empty(), "entered", out)))
                 .isEmpty();
         assertThat(model.rows().get(0).stateWord()).isEqualTo("void");
-        assertThat(model.rows().get(0).cell(TrialRow.Column.FACTOR)).isEqualTo("-");
+        assertThat(model.rows().get(0).factor()).isEqualTo("-");
     }
 
     @Test

@@ -40,7 +40,7 @@ class TrialsModelTest {
 
     private static TrialRow row(TrialsModel model, String id) {
         return model.rows().stream()
-                .filter(row -> row.cell(TrialRow.Column.TRIAL).equals(id))
+                .filter(row -> row.id().text().equals(id))
                 .findFirst()
                 .orElseThrow();
     }
@@ -50,10 +50,7 @@ class TrialsModelTest {
         oneDetermination();
         TrialsModel model = model();
         assertThat(model.rows())
-                .extracting(
-                        row -> row.cell(TrialRow.Column.FACTOR),
-                        row -> row.cell(TrialRow.Column.STATE),
-                        row -> row.cell(TrialRow.Column.DOUBTS))
+                .extracting(row -> row.factor(), row -> row.stateWord(), row -> row.doubts())
                 .containsExactly(tuple("0.40", "counts", "-"), tuple("1.40", "counts", "1"), tuple("-", "void", "-"));
     }
 
@@ -104,7 +101,7 @@ class TrialsModelTest {
         model.select(Optional.of(new TrialId("K7-T2")));
         assertThat(Refused.by(out -> model.strike("spilled water", out))).isEmpty();
         assertThat(row(model, "K7-T2").state()).isEqualTo(TrialPoint.State.STRUCK);
-        assertThat(row(model, "K7-T2").cell(TrialRow.Column.FACTOR)).isEqualTo("1.40");
+        assertThat(row(model, "K7-T2").factor()).isEqualTo("1.40");
         assertThat(model.story()).contains("It was struck by a person: spilled water");
         assertThat(model.determinations().judged().orElseThrow().counted()).isEqualTo(1);
 
@@ -215,11 +212,11 @@ class TrialsModelTest {
         assertThat(model.selected()).isEmpty();
 
         model.lookAt(BenchBook.determination(1, DAY).id(), new TrialId("K7-T2"));
-        assertThat(model.selected().orElseThrow().cell(TrialRow.Column.TRIAL)).isEqualTo("K7-T2");
+        assertThat(model.selected().orElseThrow().id().text()).isEqualTo("K7-T2");
         model.correct();
         model.lookAt(BenchBook.determination(1, DAY).id(), new TrialId("K7-T1"));
         assertThat(model.entry().base()).isPresent();
-        assertThat(model.selected().orElseThrow().cell(TrialRow.Column.TRIAL)).isEqualTo("K7-T1");
+        assertThat(model.selected().orElseThrow().id().text()).isEqualTo("K7-T1");
     }
 
     @Test

@@ -23,6 +23,9 @@ import porebench.record.id.TrialId;
 
 /** The commands of the page, pressed without a display; questions are answered from a script. */
 class TrialsPageTest {
+    /** The column behind the name and the factor of a trial. */
+    private static final int STATE = 2;
+
     private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
 
     @TempDir
@@ -103,8 +106,7 @@ class TrialsPageTest {
         bench.asker.reasons.add("spilled");
         press(page, "strike");
         assertThat(said(page, "story")).contains("struck by a person: spilled");
-        assertThat(named(page, JTable.class, "trials").getValueAt(0, TrialRow.Column.STATE.ordinal()))
-                .isEqualTo("struck");
+        assertThat(named(page, JTable.class, "trials").getValueAt(0, STATE)).isEqualTo("struck");
         bench.asker.reasons.add("it was the other one");
         press(page, "restore");
         assertThat(bench.book.history(Trial.class, "K7-T1")).hasSize(3);
