@@ -7,7 +7,6 @@ import porebench.desk.form.Numbers;
 import porebench.desk.form.TypedDraft;
 import porebench.desk.form.UnitSystem;
 import porebench.method.meter.CheckAmount;
-import porebench.quantity.MassUnit;
 import porebench.record.MeterCalibration;
 import porebench.record.column.CalibrationColumns;
 import porebench.record.column.Column;
@@ -40,8 +39,6 @@ final class CalibrationFields {
             CalibrationColumns.BOWL_WATER,
             CalibrationColumns.EXPANSION,
             CalibrationColumns.WORKING_PRESSURE);
-    static final List<String> MASS_UNITS =
-            Stream.of(MassUnit.values()).map(MassUnit::symbol).toList();
 
     private static final List<Column<?, ?>> MASSES =
             List.of(CalibrationColumns.EMPTY, CalibrationColumns.PLATE, CalibrationColumns.FULL);

@@ -70,7 +70,8 @@ final class CalibrationPanel {
                         CalibrationFields.COLUMN)
                 .map(columns -> new ColumnForm(entry, problemText).addAll(columns))
                 .toList();
-        fillUnit = Choices.of("bowl.fillsUnit", CalibrationFields.MASS_UNITS, symbol -> symbol, this::chooseFillUnit);
+        fillUnit = Choices.of(
+                "bowl.fillsUnit", CalibrationColumns.FULL.type().units(), symbol -> symbol, this::chooseFillUnit);
         fillUnit.getAccessibleContext().setAccessibleName(entry.unitName(CalibrationColumns.FILLS));
         fills = new PartTable(
                 FILLS,

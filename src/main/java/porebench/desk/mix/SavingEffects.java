@@ -43,8 +43,4 @@ record SavingEffects(Optional<FactorIssue> untrueFactor, Optional<JudgedDetermin
                             .filter(open -> !open.trials().isEmpty()));
         }
     }
-
-    boolean isNone() {
-        return equals(NONE);
-    }
 }

@@ -60,17 +60,9 @@ final class EquipmentModel extends RecordModel<Equipment> {
         return texts().get("equipment.state." + state(piece).name());
     }
 
-    String typeWords(EquipmentKind kind) {
-        return texts().get("equipment.type." + kind.name());
-    }
-
     /** Returns the unit of the figures of a kind. */
     String unitWords(EquipmentKind kind) {
         return texts().get("equipment.unit." + kind.name());
-    }
-
-    String divisionWords(Equipment piece) {
-        return desk().tools().numbers().show(piece.division()) + " " + unitWords(piece.type());
     }
 
     /** Returns the calibration by which a piece stands today: not one of a day to come, though its newest version states it. */
@@ -97,7 +89,11 @@ final class EquipmentModel extends RecordModel<Equipment> {
 
     @Override
     public String choiceWords(Column<?, ?> column, String symbol) {
-        return typeWords(TypedDraft.BLANK.with(EquipmentColumns.KIND, symbol).chosen(EquipmentColumns.KIND));
+        return texts().get("equipment.type."
+                + TypedDraft.BLANK
+                        .with(column, symbol)
+                        .chosen(EquipmentColumns.KIND)
+                        .name());
     }
 
     @Override

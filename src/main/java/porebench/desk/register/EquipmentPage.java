@@ -7,6 +7,7 @@ import porebench.desk.StateMark;
 import porebench.desk.table.ShownColumn;
 import porebench.method.Texts;
 import porebench.record.Equipment;
+import porebench.record.column.EquipmentColumns;
 
 /** The register of equipment. */
 public final class EquipmentPage extends RecordPage<Equipment> {
@@ -22,14 +23,13 @@ public final class EquipmentPage extends RecordPage<Equipment> {
 
     private static List<ShownColumn<Equipment>> columns(EquipmentModel model, Texts texts) {
         return List.of(
-                new ShownColumn<>(texts.get("equipment.id.plain"), 58, Equipment::recordId)
-                        .sortedBy(Equipment::recordId),
+                shown(model, EquipmentColumns.ID, 58).sortedBy(Equipment::recordId),
                 new ShownColumn<>(texts.get("equipment.state.heading"), 112, model::stateWords)
                         .mark((piece, selected) -> new StateMark(model.state(piece), MARK_SIDE))
                         .sortedBy(model::state),
                 new ShownColumn<>(texts.get("equipment.due"), 88, model::standingDueWords),
-                new ShownColumn<>(texts.get("equipment.type.plain"), 112, piece -> model.typeWords(piece.type())),
-                new ShownColumn<>(texts.get("equipment.division.short"), 92, model::divisionWords),
+                shown(model, EquipmentColumns.KIND, 112),
+                shown(model, EquipmentColumns.DIVISION, texts.get("equipment.division.short"), 92),
                 new ShownColumn<>(texts.get("equipment.limit.short"), 92, model::standingLimitWords),
                 new ShownColumn<>(texts.get("equipment.calibrated"), 90, model::standingDayWords));
     }

@@ -17,6 +17,7 @@ import porebench.method.meter.MeterState;
 import porebench.method.profile.Profiles;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Meter;
+import porebench.record.column.Column;
 import porebench.record.column.MeterColumns;
 import porebench.record.id.MeterId;
 
@@ -81,12 +82,9 @@ final class MetersModel extends RecordModel<Meter> {
                 : List.of();
     }
 
-    String typeWords(MeterType type) {
-        return texts().get("meter.type." + type.name());
-    }
-
-    String serviceWords(boolean inService) {
-        return texts().get(inService ? "meter.inService.yes" : "meter.inService.no");
+    @Override
+    public String choiceWords(Column<?, ?> column, String symbol) {
+        return texts().get("meter.type." + symbol);
     }
 
     /** Returns a bowl volume in the unit system that is shown. */

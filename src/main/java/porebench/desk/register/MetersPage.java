@@ -9,6 +9,7 @@ import porebench.desk.form.Commands;
 import porebench.desk.table.ShownColumn;
 import porebench.method.Texts;
 import porebench.record.Meter;
+import porebench.record.column.MeterColumns;
 import porebench.record.id.MeterId;
 
 /** The register of meters. */
@@ -38,7 +39,7 @@ public final class MetersPage extends RecordPage<Meter> {
 
     private static List<ShownColumn<Meter>> columns(MetersModel model, Texts texts) {
         return List.of(
-                new ShownColumn<>(texts.get("meter.id.plain"), 44, Meter::recordId).sortedBy(Meter::recordId),
+                shown(model, MeterColumns.ID, 44).sortedBy(Meter::recordId),
                 new ShownColumn<>(texts.get("meter.state.heading"), 148, model::stateWords)
                         .mark((meter, selected) -> new StateMark(model.state(meter), MARK_SIDE))
                         .sortedBy(model::state),
@@ -46,8 +47,7 @@ public final class MetersPage extends RecordPage<Meter> {
                 new ShownColumn<>(
                         texts.get("meter.type.plain"), 46, meter -> meter.type().name()),
                 new ShownColumn<>(texts.get("meter.bowl.short"), 78, model::bowlWords),
-                new ShownColumn<>(
-                        texts.get("meter.service.heading"), 94, meter -> model.serviceWords(meter.inService())),
-                new ShownColumn<>(texts.get("meter.serial.plain"), 95, Meter::serial));
+                shown(model, MeterColumns.IN_SERVICE, texts.get("meter.service.heading"), 94),
+                shown(model, MeterColumns.SERIAL, 95));
     }
 }

@@ -53,6 +53,11 @@ abstract class RecordPage<T extends Kept> implements Page {
         return Texts.of("porebench.desk.register.register", desk.tools().locale());
     }
 
+    /** Returns a column that says what a record states in one of its own, under the name of that. */
+    static <T extends Kept> ShownColumn<T> shown(RecordModel<T> model, Column<T, ?> column, int width) {
+        return shown(model, column, model.words(column), width);
+    }
+
     /** Returns a column that says what a record states in one of its own. */
     static <T extends Kept> ShownColumn<T> shown(RecordModel<T> model, Column<T, ?> column, String heading, int width) {
         return new ShownColumn<>(heading, width, record -> model.said(column, model.draftOf(record)));

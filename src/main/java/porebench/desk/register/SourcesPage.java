@@ -20,11 +20,10 @@ public final class SourcesPage extends RecordPage<Source> {
 
     private static List<ShownColumn<Source>> columns(SourcesModel model, Texts texts) {
         return List.of(
-                shown(model, SourceColumns.ID, texts.get("source.id.plain"), 52).sortedBy(Source::recordId),
-                shown(model, SourceColumns.NAME, texts.get("source.name.plain"), 150)
-                        .sortedBy(Source::name),
-                shown(model, SourceColumns.ROLE, texts.get("source.role.plain"), 62),
-                shown(model, SourceColumns.LEDGE, texts.get("source.ledge.plain"), 95),
+                shown(model, SourceColumns.ID, 52).sortedBy(Source::recordId),
+                shown(model, SourceColumns.NAME, 150).sortedBy(Source::name),
+                shown(model, SourceColumns.ROLE, 62),
+                shown(model, SourceColumns.LEDGE, 95),
                 shown(model, SourceColumns.RELATIVE_DENSITY, texts.get("source.relativeDensity.short"), 72),
                 shown(model, SourceColumns.ABSORPTION, texts.get("source.absorption.short"), 66));
     }

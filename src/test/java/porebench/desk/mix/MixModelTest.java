@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.desk.MixDesk;
 import porebench.desk.Refused;
@@ -243,7 +244,7 @@ class MixModelTest {
                 Samples.trial("T-2", "M-1", "M-1/2", "5.5"));
         opened();
         model.type(MixColumns.TARGET_AIR, "5.5");
-        assertThat(effects().isNone()).isTrue();
+        assertThat(effects()).isEqualTo(new SavingEffects(Optional.empty(), Optional.empty()));
         model.constituents().type(1, MixColumns.MASS, "1060");
         assertThat(effects().untrueFactor()).isPresent();
         assertThat(effects().trialsLeftBehind().orElseThrow().trials()).hasSize(1);

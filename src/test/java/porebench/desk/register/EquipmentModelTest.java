@@ -86,8 +86,8 @@ class EquipmentModelTest {
         Equipment balance = model.rows().get(0).value();
         assertThat(List.of(
                         model.stateWords(balance),
-                        model.typeWords(balance.type()),
-                        model.divisionWords(balance),
+                        model.said(EquipmentColumns.KIND, model.draftOf(balance)),
+                        model.said(EquipmentColumns.DIVISION, model.draftOf(balance)),
                         model.standingLimitWords(balance),
                         model.standingDayWords(balance),
                         model.standingDueWords(balance)))

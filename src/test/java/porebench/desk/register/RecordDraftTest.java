@@ -167,7 +167,7 @@ class RecordDraftTest {
         Meter meter = mixDesk.book.latest(Meter.class, id.text()).orElseThrow().value();
         assertThat(model.state(meter)).isEqualTo(MeterState.OK);
         assertThat(model.stateWords(meter)).isEqualTo("calibrated");
-        assertThat(model.typeWords(meter.type())).isEqualTo("Type A");
+        assertThat(model.choiceWords(MeterColumns.TYPE, meter.type().name())).isEqualTo("Type A");
     }
 
     @Test

@@ -276,7 +276,8 @@ class RegisterModelsTest {
         assertThat(Refused.by(out -> model.save("dropped", out))).isEmpty();
         assertThat(said(model, model.base().orElseThrow().value())).contains("7.99 L", "out of service");
         assertThat(model.rows().get(0).value().inService()).isFalse();
-        assertThat(said(model, Samples.meter("N-1", MeterType.A))).contains(model.typeWords(MeterType.A), "in service");
+        assertThat(said(model, Samples.meter("N-1", MeterType.A)))
+                .contains(model.choiceWords(MeterColumns.TYPE, MeterType.A.name()), "in service");
     }
 
     private static List<String> said(MetersModel model, Meter meter) {
