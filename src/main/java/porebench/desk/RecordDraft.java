@@ -9,10 +9,10 @@ import porebench.desk.form.History;
 import porebench.desk.form.TypedDraft;
 import porebench.method.Problem;
 import porebench.method.Texts;
-import porebench.record.Draft;
 import porebench.record.Kept;
-import porebench.record.Version;
-import porebench.record.Wording;
+import porebench.record.book.Draft;
+import porebench.record.book.Version;
+import porebench.record.book.Wording;
 import porebench.record.column.Column;
 import porebench.record.column.Columns;
 

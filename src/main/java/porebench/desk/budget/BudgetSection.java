@@ -203,8 +203,8 @@ public final class BudgetSection implements DeterminationSection {
 
     private void showField() {
         form.show(model.readingProblems());
-        fieldVerdict.show(model.fieldVerdict());
-        fieldParts.show(model.fieldParts());
+        fieldVerdict.say(model.fieldVerdict());
+        fieldParts.say(model.fieldParts());
         fieldOmissions.show(model.fieldOmissions());
         panel.revalidate();
         panel.repaint();

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JList;
+import porebench.quantity.Unit;
 
 /** Boxes to choose one of some values from, each shown by its words; they tell of what a person chose only. */
 public final class Choices {

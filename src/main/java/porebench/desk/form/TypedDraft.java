@@ -88,6 +88,13 @@ public record TypedDraft(Map<String, String> texts, Map<String, List<TypedDraft>
         return this;
     }
 
+    /** Returns this draft with nothing in some fields. */
+    public TypedDraft without(Collection<String> fields) {
+        Map<String, String> left = new HashMap<>(texts);
+        left.keySet().removeAll(fields);
+        return new TypedDraft(left, parts);
+    }
+
     /** Returns this draft with nothing in the fields that a word leads. */
     public TypedDraft without(String lead) {
         Map<String, String> left = new HashMap<>(texts);

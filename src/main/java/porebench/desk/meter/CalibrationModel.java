@@ -15,8 +15,6 @@ import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.MeterCalibration;
 import porebench.record.book.Version;
-import porebench.record.book.Draft;
-import porebench.record.book.Wording;
 import porebench.record.column.CalibrationColumns;
 import porebench.record.column.Column;
 

@@ -222,7 +222,7 @@ final class CalibrationPanel {
                         !problem.field().startsWith(FILLS) && !problem.field().startsWith(POINTS))
                 .toList());
         int errors = entry.errorsInTheWay();
-        refusal.show(errors == 0 ? "" : texts.get("save.refused", errors));
+        refusal.say(errors == 0 ? "" : texts.get("save.refused", errors));
         heading.setText(entry.base()
                 .map(version -> texts.get("entry.correct", version.value().id().text()))
                 .orElseGet(() -> texts.get(

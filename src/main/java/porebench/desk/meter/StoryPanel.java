@@ -190,7 +190,7 @@ final class StoryPanel {
 
     /** Says what was done. */
     void tell(String words) {
-        told.show(words);
+        told.say(words);
     }
 
     /** Shows the meter as it is. */

@@ -21,8 +21,6 @@ import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
 import porebench.record.Source;
 import porebench.record.book.Version;
-import porebench.record.book.Draft;
-import porebench.record.book.Wording;
 import porebench.record.column.Column;
 import porebench.record.column.MixColumns;
 

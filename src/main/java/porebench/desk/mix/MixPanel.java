@@ -220,6 +220,6 @@ final class MixPanel {
         boolean changed = model.base().isPresent() && model.history().isChanged();
         standing.setText(changed ? saved + " " + texts.get("state.changed") : saved);
         int errors = model.errorsInTheWay();
-        refusal.show(errors == 0 ? "" : texts.get("save.refused", errors));
+        refusal.say(errors == 0 ? "" : texts.get("save.refused", errors));
     }
 }

@@ -15,8 +15,6 @@ import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.Kept;
 import porebench.record.book.Version;
-import porebench.record.book.Draft;
-import porebench.record.book.Wording;
 import porebench.record.column.Column;
 import porebench.record.column.Columns;
 

@@ -146,7 +146,7 @@ final class RecordPanel<T extends Kept> {
         Optional<String> untrue = model.effects();
         effects.setText(untrue.orElse(""));
         effectsBox.setVisible(untrue.isPresent());
-        noteText.show(model.note());
+        noteText.say(model.note());
         versions.show(model.versions());
         versionsTitle.setVisible(!model.isNew());
         versions.component().setVisible(!model.isNew());

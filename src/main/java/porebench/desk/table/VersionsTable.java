@@ -10,7 +10,7 @@ import javax.swing.JScrollPane;
 import porebench.desk.form.Days;
 import porebench.method.Texts;
 import porebench.record.Kept;
-import porebench.record.Version;
+import porebench.record.book.Version;
 
 /**
  * All versions of a record, the newest first: its number, when, who, why, and what it says differently from the one before.

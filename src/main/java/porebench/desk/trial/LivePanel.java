@@ -60,7 +60,7 @@ final class LivePanel {
                         ? texts.get("live.value", model.desk().tools().numbers().show(factor.getAsDouble(), DECIMALS))
                         : texts.get("live.none"));
         words.setText((said(entry, factor) + " " + asTyped(figures)).strip());
-        stop.show(model.stop().withTyped(figures).orElse(""));
+        stop.say(model.stop().withTyped(figures).orElse(""));
         doubts.show(underNoField);
     }
 

@@ -237,8 +237,8 @@ public final class TrialsPage implements Page {
             table.select(row -> model.isSelected(row.id()));
             noTrial.setText(texts.get("table.none"));
             noTrial.setVisible(model.rows().isEmpty());
-            stop.show(model.stop().sentence().orElse(""));
-            stopBasis.show(model.stop().basis().orElse(""));
+            stop.say(model.stop().sentence().orElse(""));
+            stopBasis.say(model.stop().basis().orElse(""));
             showButtons();
             imports.show();
             closed.setVisible(model.entry().determination().isEmpty());
@@ -259,7 +259,7 @@ public final class TrialsPage implements Page {
                 .ifPresent(chooser::setSelectedItem);
         chooser.setEnabled(!choices.isEmpty());
         String why = model.determinations().purpose();
-        purpose.show(why.isBlank() ? "" : texts.get("determination.purpose", why));
+        purpose.say(why.isBlank() ? "" : texts.get("determination.purpose", why));
     }
 
     private void showButtons() {

@@ -54,7 +54,7 @@ final class FigureTable {
     }
 
     private Figure figure(FigureName name) {
-        return Objects.requireNonNull(model.draft().figures().get(name));
+        return Objects.requireNonNull(model.figures().get(name));
     }
 
     private String value(FigureName name) {

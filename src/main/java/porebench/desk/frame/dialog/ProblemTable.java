@@ -4,7 +4,8 @@ import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.ToIntFunction;
+import java.util.Optional;
+import java.util.function.Function;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -49,15 +50,11 @@ final class ProblemTable {
     }
 
     /** Returns a column of what is counted from 1 in a file; nothing where that is not known. */
-    private static ShownColumn<Problem> counted(String heading, ToIntFunction<Place> place) {
+    private static ShownColumn<Problem> counted(String heading, Function<Place, Optional<Integer>> place) {
         return new ShownColumn<>(
                 heading,
                 0,
-                problem -> problem.place()
-                        .map(place::applyAsInt)
-                        .filter(count -> count != 0)
-                        .map(Object::toString)
-                        .orElse(""));
+                problem -> problem.place().flatMap(place).map(Object::toString).orElse(""));
     }
 
     JComponent component() {
