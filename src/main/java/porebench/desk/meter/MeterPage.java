@@ -10,7 +10,7 @@ import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Looks;
 import porebench.desk.Outcome;
-import porebench.desk.Page;
+import porebench.desk.Screen;
 import porebench.desk.form.Commands;
 import porebench.desk.form.History;
 import porebench.desk.form.WrappedText;
@@ -21,7 +21,7 @@ import porebench.record.id.MeterId;
  * The page of one meter: its story, the form in which a calibration is entered or corrected, or what to do while there is no
  * meter.
  */
-public final class MeterPage implements Page {
+public final class MeterPage implements Screen {
     private static final String NONE = "none";
     private static final String STORY = "story";
     private static final String ENTRY = "entry";
@@ -123,16 +123,6 @@ public final class MeterPage implements Page {
     }
 
     @Override
-    public String name() {
-        return "meter";
-    }
-
-    @Override
-    public String title() {
-        return texts.get("page.title");
-    }
-
-    @Override
     public JComponent component() {
         return cards;
     }
@@ -144,23 +134,16 @@ public final class MeterPage implements Page {
     }
 
     @Override
+    public void finishTyping() {
+        entry.finishTyping();
+    }
+
+    @Override
     public void dropDraft() {
         entry.finishTyping();
         if (draft.isOpen()) {
             draft.close();
         }
-    }
-
-    @Override
-    public void undo() {
-        entry.finishTyping();
-        Page.super.undo();
-    }
-
-    @Override
-    public void redo() {
-        entry.finishTyping();
-        Page.super.redo();
     }
 
     @Override

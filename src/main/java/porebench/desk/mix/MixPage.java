@@ -8,13 +8,13 @@ import javax.swing.JComponent;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
-import porebench.desk.Page;
+import porebench.desk.Screen;
 import porebench.desk.form.Commands;
 import porebench.desk.form.History;
 import porebench.method.Texts;
 
 /** The page on which the selected mix design is read and corrected, or a new one is entered. */
-public final class MixPage implements Page {
+public final class MixPage implements Screen {
     private final DeskModel desk;
     private final MixModel model;
     private final MixPanel panel;
@@ -59,42 +59,19 @@ public final class MixPage implements Page {
     }
 
     @Override
-    public String name() {
-        return "mix";
-    }
-
-    @Override
-    public String title() {
-        return texts.get("page.title");
-    }
-
-    @Override
     public JComponent component() {
         return panel.component();
     }
 
     @Override
-    public boolean hasUnsavedDraft() {
+    public void finishTyping() {
         panel.finishTyping();
-        return model.history().isChanged();
     }
 
     @Override
     public void dropDraft() {
         panel.finishTyping();
         model.dropDraft();
-    }
-
-    @Override
-    public void undo() {
-        panel.finishTyping();
-        Page.super.undo();
-    }
-
-    @Override
-    public void redo() {
-        panel.finishTyping();
-        Page.super.redo();
     }
 
     /** Saves the draft; says before what would become untrue, asks why, and shows what must be corrected. */

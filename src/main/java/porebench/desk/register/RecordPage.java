@@ -7,7 +7,7 @@ import javax.swing.JComponent;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
-import porebench.desk.Page;
+import porebench.desk.Screen;
 import porebench.desk.form.Commands;
 import porebench.desk.form.History;
 import porebench.desk.table.ShownColumn;
@@ -17,7 +17,7 @@ import porebench.record.Kept;
 import porebench.record.column.Column;
 
 /** One register with the record on view, and its commands: begin a record, save its draft, drop it. */
-abstract class RecordPage<T extends Kept> implements Page {
+abstract class RecordPage<T extends Kept> implements Screen {
     private final String name;
     private final RecordModel<T> model;
     private final Texts texts;
@@ -100,24 +100,13 @@ abstract class RecordPage<T extends Kept> implements Page {
         return model.desk().tools().asker();
     }
 
-    @Override
-    public final String name() {
-        return name;
-    }
-
-    @Override
-    public final String title() {
+    private String title() {
         return texts.get(model.what() + ".title");
     }
 
     @Override
     public final JComponent component() {
         return panel.component();
-    }
-
-    @Override
-    public final boolean hasUnsavedDraft() {
-        return model.history().isChanged();
     }
 
     @Override

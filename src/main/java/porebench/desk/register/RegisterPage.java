@@ -17,7 +17,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
-import porebench.desk.Page;
+import porebench.desk.Screen;
 import porebench.desk.StateMark;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Days;
@@ -33,7 +33,7 @@ import porebench.method.Texts;
 import porebench.record.id.MixId;
 
 /** The factor register: what is in force for every mix, what is due, and under it what is missing for the chosen mix. */
-public final class RegisterPage implements Page {
+public final class RegisterPage implements Screen {
     private static final int MARK_SIDE = 12;
     /** Where a mix without a factor stands when they are sorted by it. */
     private static final BigDecimal BELOW_ALL = BigDecimal.valueOf(-100);
@@ -73,16 +73,6 @@ public final class RegisterPage implements Page {
         panel.add(details(), "hmin 90, hmax 200");
         desk.onChange(this::refresh);
         refresh();
-    }
-
-    @Override
-    public String name() {
-        return "register";
-    }
-
-    @Override
-    public String title() {
-        return texts.get("register.title");
     }
 
     @Override

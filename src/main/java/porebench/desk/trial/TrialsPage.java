@@ -15,7 +15,7 @@ import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import porebench.chart.look.TrialPoint;
 import porebench.desk.DeskModel;
-import porebench.desk.Page;
+import porebench.desk.Screen;
 import porebench.desk.form.Choices;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
@@ -29,7 +29,7 @@ import porebench.record.id.DeterminationId;
 import porebench.record.id.TrialId;
 
 /** The page of the selected mix's trials: seen, entered, corrected, struck and imported. */
-public final class TrialsPage implements Page {
+public final class TrialsPage implements Screen {
     private static final int SHOWN_ROWS = 5;
 
     private final TrialsModel model;
@@ -110,23 +110,8 @@ public final class TrialsPage implements Page {
     }
 
     @Override
-    public String name() {
-        return "trials";
-    }
-
-    @Override
-    public String title() {
-        return texts.get("page.title");
-    }
-
-    @Override
     public JComponent component() {
         return scroll;
-    }
-
-    @Override
-    public boolean hasUnsavedDraft() {
-        return model.entry().history().isChanged();
     }
 
     @Override
