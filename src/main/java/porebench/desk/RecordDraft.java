@@ -4,8 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import porebench.desk.form.ColumnModel;
-import porebench.desk.form.History;
+import porebench.desk.form.DraftModel;
 import porebench.desk.form.TypedDraft;
 import porebench.method.Problem;
 import porebench.method.Texts;
@@ -24,12 +23,10 @@ import porebench.record.column.Columns;
  *
  * @param <T> the kind of record
  */
-public abstract class RecordDraft<T extends Kept> implements ColumnModel {
+public abstract class RecordDraft<T extends Kept> extends DraftModel {
     private final DeskModel desk;
-    private final Texts texts;
     private final Class<T> kind;
     private final Columns<T> columns;
-    private final History<TypedDraft> history = new History<>(TypedDraft.BLANK);
     private Optional<Version<T>> base = Optional.empty();
     private boolean isTried;
 
@@ -39,8 +36,8 @@ public abstract class RecordDraft<T extends Kept> implements ColumnModel {
      * @param columns the columns of the record, the first of which is its name
      */
     protected RecordDraft(DeskModel desk, Texts texts, Class<T> kind, Columns<T> columns) {
+        super(texts, "", TypedDraft.BLANK);
         this.desk = desk;
-        this.texts = texts;
         this.kind = kind;
         this.columns = columns;
     }
@@ -49,27 +46,8 @@ public abstract class RecordDraft<T extends Kept> implements ColumnModel {
         return desk;
     }
 
-    @Override
-    public final Texts texts() {
-        return texts;
-    }
-
     public final Columns<T> columns() {
         return columns;
-    }
-
-    public final History<TypedDraft> history() {
-        return history;
-    }
-
-    @Override
-    public final TypedDraft draft() {
-        return history.draft();
-    }
-
-    @Override
-    public void update(String label, TypedDraft changed) {
-        history.update(label, changed);
     }
 
     private Column<T, ?> name() {
@@ -100,7 +78,7 @@ public abstract class RecordDraft<T extends Kept> implements ColumnModel {
     protected void restart(Optional<Version<T>> from, TypedDraft draft) {
         base = from;
         isTried = false;
-        history.restart(draft);
+        history().restart(draft);
     }
 
     /** Notes that somebody wants to save: from now on everything missing is said. */

@@ -77,7 +77,7 @@ public final class BudgetSection implements DeterminationSection {
                         model.desk()::isTraining));
         table = new RowTable<>("budgetLines", texts.get("section.budget"), columns(texts));
         meter = Choices.of("budget.meter", List.of(), this::said, this::choose);
-        panel.add(Form.title(texts.get("section.budget"), "h2"));
+        panel.add(Form.heading(texts.get("section.budget"), "h2"));
         panel.add(verdict, "wmin 0");
         panel.add(omissions.panel(), "wmin 0");
         panel.add(below, "wmin 0");
@@ -119,7 +119,7 @@ public final class BudgetSection implements DeterminationSection {
                 showField();
             }
         });
-        field.add(Form.title(texts.get("section.field"), "h3"));
+        field.add(Form.heading(texts.get("section.field"), "h3"));
         field.add(form.panel(), "wmin 0, wmax 420");
         field.add(fieldVerdict, "wmin 0, gaptop 4");
         field.add(fieldParts, "wmin 0");
@@ -180,7 +180,7 @@ public final class BudgetSection implements DeterminationSection {
         totals.removeAll();
         List<BudgetWords.Line> lines = model.totals();
         for (int i = 0; i < lines.size(); i++) {
-            JLabel value = Form.title(lines.get(i).value(), "h4");
+            JLabel value = Form.heading(lines.get(i).value(), "h4");
             value.setName("budget.total." + i);
             WrappedText note =
                     new WrappedText("budget.note." + i, "quiet", lines.get(i).note());

@@ -68,17 +68,6 @@ public final class Form {
         return heading;
     }
 
-    /**
-     * Makes a title.
-     *
-     * @param styleClass how it looks, such as {@code h2}
-     */
-    public static JLabel title(String text, String styleClass) {
-        JLabel title = new JLabel(text);
-        title.putClientProperty("FlatLaf.styleClass", styleClass);
-        return title;
-    }
-
     /** Makes a label for a component, with the mnemonic after an ampersand. */
     public static JLabel label(String text, JComponent field) {
         int ampersand = text.indexOf('&');

@@ -134,7 +134,7 @@ final class CalibrationPanel {
         left.add(fills.table().scrolled());
         left.add(fillLines.panel(), "wmin 0");
         left.add(forms.get(1).panel());
-        dialSection.add(Form.title(texts.get("section.dial"), "h2"), "gaptop 14");
+        dialSection.add(Form.heading(texts.get("section.dial"), "h2"), "gaptop 14");
         dialSection.add(forms.get(2).panel());
         dialSection.add(
                 tableHead("section.points", points.table(), "points.remove", entry.points(), new JLabel()), "gaptop 6");
@@ -143,7 +143,7 @@ final class CalibrationPanel {
         dialSection.add(pointLines.panel(), "wmin 0");
         dialSection.add(forms.get(3).panel());
         left.add(dialSection);
-        columnSection.add(Form.title(texts.get("section.column"), "h2"), "gaptop 14");
+        columnSection.add(Form.heading(texts.get("section.column"), "h2"), "gaptop 14");
         columnSection.add(new WrappedText("hint.column", "quiet", texts.get("hint.column")), "wmin 0");
         columnSection.add(forms.get(4).panel());
         left.add(columnSection);
@@ -154,7 +154,7 @@ final class CalibrationPanel {
 
     private JPanel tableHead(String key, RowTable<?> table, String remove, TypedRows rows, JComponent unit) {
         JPanel head = new JPanel(new MigLayout("insets 0, fillx", "[grow,0::][]8[]"));
-        JLabel title = Form.title(texts.get(key), "h2");
+        JLabel title = Form.heading(texts.get(key), "h2");
         title.setLabelFor(table);
         head.add(title, "wmin 0");
         head.add(unit);
@@ -183,7 +183,7 @@ final class CalibrationPanel {
     private JScrollPane right() {
         TallPanel right =
                 new TallPanel(new MigLayout("insets 0 0 8 4, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0::]"));
-        right.add(Form.title(texts.get("section.results"), "h2"));
+        right.add(Form.heading(texts.get("section.results"), "h2"));
         right.add(results.panel(), "wmin 0");
         right.add(plot.component(), "wmin 0, gaptop 10, h " + PLOT_HEIGHT + "!");
         return right.scrolled();

@@ -46,11 +46,11 @@ final class DetailsPanel {
         problems = new ProblemLines("details.problems", model.desk().tools().problemText());
         beside = new RowTable<>("beside", texts.get("section.beside"), columns());
         besideTable = beside.scrolled();
-        besideTitle = Form.title(texts.get("section.beside"), "h3");
+        besideTitle = Form.heading(texts.get("section.beside"), "h3");
         JPanel both = new JPanel(new MigLayout(
                 "insets 0, fillx, wrap 2, gapy 6", "[0:0:,grow 50,fill]24[0:0:,grow 50,fill]", "[][top]"));
-        both.add(Form.title(texts.get("section.measured"), "h3"));
-        both.add(Form.title(texts.get("section.told"), "h3"));
+        both.add(Form.heading(texts.get("section.measured"), "h3"));
+        both.add(Form.heading(texts.get("section.told"), "h3"));
         both.add(measured.panel(), "wmin 0");
         both.add(told.panel(), "wmin 0");
         panel.add(heading, "wmin 0, gaptop 6");

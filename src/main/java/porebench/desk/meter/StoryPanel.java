@@ -45,7 +45,7 @@ final class StoryPanel {
     private final WrappedText state = new WrappedText("meter.state", "h2");
     private final ProblemLines concerns;
     private final Sentences bowl = new Sentences("meter.bowl", "");
-    private final JLabel inForceTitle = Form.title("", "h2");
+    private final JLabel inForceTitle = Form.heading("", "h2");
     private final Sentences inForce = new Sentences("meter.inForce", "");
     private final JPanel usedRow = new JPanel(new MigLayout("insets 6 0 0 0, fillx, wrap 3", "[][70!][grow]"));
     private final JTextField used = new JTextField();
@@ -148,7 +148,7 @@ final class StoryPanel {
         JPanel boxes =
                 new JPanel(new MigLayout("insets 0, fillx", "[0:0:,grow 40,fill]16[0:0:,grow 60,fill]", "[top]"));
         JPanel left = box();
-        left.add(Form.title(texts.get("section.bowl-in-force"), "h2"));
+        left.add(Form.heading(texts.get("section.bowl-in-force"), "h2"));
         left.add(bowl.panel(), "wmin 0");
         JPanel right = box();
         right.add(inForceTitle);
@@ -173,7 +173,7 @@ final class StoryPanel {
 
     private JPanel historyHead(Action correct, MeterPrinting printing) {
         JPanel head = new JPanel(new MigLayout("insets 0, fillx", "[grow,0::][]8[]8[]"));
-        head.add(Form.title(texts.get("section.history"), "h2"));
+        head.add(Form.heading(texts.get("section.history"), "h2"));
         head.add(Commands.button("record.print", printing.printRecord));
         head.add(Commands.button("record.save", printing.saveRecord));
         head.add(Commands.button("meter.correct", correct));

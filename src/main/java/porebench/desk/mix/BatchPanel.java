@@ -27,7 +27,7 @@ final class BatchPanel {
         this.texts = texts;
         this.numbers = numbers;
         panel.putClientProperty("FlatLaf.styleClass", "box");
-        panel.add(Form.title(texts.get("section.figures"), "h2"), "span 3, gapbottom 4");
+        panel.add(Form.heading(texts.get("section.figures"), "h2"), "span 3, gapbottom 4");
         totalMass = line("figure.totalMass");
         airFree = line("figure.airFree");
         concrete = line("figure.concrete");

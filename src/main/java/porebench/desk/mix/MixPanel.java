@@ -74,7 +74,7 @@ final class MixPanel {
                 desk.tools().zone(),
                 false,
                 (before, after) -> String.join(", ", model.changes(before, after)));
-        versionsHeading = Form.title(texts.get("section.versions"), "h2");
+        versionsHeading = Form.heading(texts.get("section.versions"), "h2");
         table.table().getSelectionModel().addListSelectionListener(event -> offer());
         table.table().on("INSERT", addRow);
         table.table().on("ctrl DELETE", removeRow);
@@ -108,13 +108,13 @@ final class MixPanel {
         page.add(refusal, "wmin 0");
         JPanel top = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill,400::760]24[pref!]push", "[top]"));
         JPanel left = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow,fill]"));
-        left.add(Form.title(texts.get("section.batch"), "h2"), "gapbottom 4");
+        left.add(Form.heading(texts.get("section.batch"), "h2"), "gapbottom 4");
         left.add(form.panel());
         top.add(left);
         top.add(figures.panel());
         page.add(top, "gaptop 8");
         JPanel buttons = new JPanel(new MigLayout("insets 0, fillx", "[]push[]8[]8[]8[]"));
-        buttons.add(Form.title(texts.get("section.constituents"), "h2"));
+        buttons.add(Form.heading(texts.get("section.constituents"), "h2"));
         buttons.add(Commands.button("constituents.add", addRow));
         buttons.add(Commands.button("constituents.remove", removeRow));
         buttons.add(Commands.button("constituents.up", moveUp));

@@ -18,7 +18,7 @@ public final class EquipmentPage extends RecordPage<Equipment> {
     }
 
     private EquipmentPage(EquipmentModel model) {
-        super("equipment", model, columns(model, model.texts()), Optional.empty());
+        super(model, columns(model, model.texts()), Optional.empty());
     }
 
     private static List<ShownColumn<Equipment>> columns(EquipmentModel model, Texts texts) {

@@ -27,7 +27,6 @@ public final class MetersPage extends RecordPage<Meter> {
 
     private MetersPage(MetersModel model, Consumer<MeterId> openMeter) {
         super(
-                "meters",
                 model,
                 columns(model, model.texts()),
                 Optional.of(Commands.of(

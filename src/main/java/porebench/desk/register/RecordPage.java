@@ -18,7 +18,6 @@ import porebench.record.column.Column;
 
 /** One register with the record on view, and its commands: begin a record, save its draft, drop it. */
 abstract class RecordPage<T extends Kept> implements Screen {
-    private final String name;
     private final RecordModel<T> model;
     private final Texts texts;
     private final Action begin;
@@ -29,11 +28,9 @@ abstract class RecordPage<T extends Kept> implements Screen {
     /**
      * Makes the register.
      *
-     * @param name the short stable name of the page
      * @param open opens a page of the record on view; empty where there is none
      */
-    RecordPage(String name, RecordModel<T> model, List<ShownColumn<T>> columns, Optional<Action> open) {
-        this.name = name;
+    RecordPage(RecordModel<T> model, List<ShownColumn<T>> columns, Optional<Action> open) {
         this.model = model;
         this.texts = model.texts();
         begin = Commands.of(texts.get(model.what() + ".new"), () -> leave(model::begin));

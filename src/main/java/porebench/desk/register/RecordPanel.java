@@ -32,7 +32,7 @@ final class RecordPanel<T extends Kept> {
     private final String what;
     private final ColumnForm fields;
     private final RowTable<T> table;
-    private final JLabel heading = Form.title("", "h2");
+    private final JLabel heading = Form.heading("", "h2");
     private final WrappedText empty;
     private final WrappedText noteText;
     private final JPanel effectsBox = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill]"));
@@ -77,7 +77,7 @@ final class RecordPanel<T extends Kept> {
                 model.desk().tools().zone(),
                 true,
                 (before, after) -> String.join("\n", model.changes(before, after)));
-        versionsTitle = Form.title(texts.get("version.title"), "h2");
+        versionsTitle = Form.heading(texts.get("version.title"), "h2");
         open.ifPresent(action -> table.on("ENTER", action));
         panel.setName(what + ".register");
         panel.add(head(begin), "spanx 2, growx, wrap");
@@ -91,7 +91,7 @@ final class RecordPanel<T extends Kept> {
 
     private JComponent head(Action begin) {
         JPanel head = new JPanel(new MigLayout("insets 0 0 12 0, fillx", "[grow,fill,0::]16[]", "[]4[]"));
-        head.add(Form.title(texts.get(what + ".title"), "h1"));
+        head.add(Form.heading(texts.get(what + ".title"), "h1"));
         head.add(Commands.button(what + ".new", begin), "spany 2, aligny top, wrap");
         head.add(new WrappedText(what + ".sentence", "quiet", texts.get(what + ".sentence")), "wmin 0");
         return head;

@@ -47,7 +47,7 @@ public final class RegisterPage implements Screen {
     private final WrappedText summary = new WrappedText("register.summary", "quiet");
     private final JCheckBox filter = new JCheckBox();
     private final RowTable<RegisterRow> table;
-    private final JLabel missingTitle = Form.title("", "h2");
+    private final JLabel missingTitle = Form.heading("", "h2");
     private final ProblemLines missing;
     private final Action open;
 
@@ -66,7 +66,7 @@ public final class RegisterPage implements Screen {
         open = Commands.of(texts.get("register.open"), this::openChosen);
         setUpTable();
         panel.setName("register.page");
-        panel.add(Form.title(title(), "h1"));
+        panel.add(Form.heading(texts.get("register.title"), "h1"));
         panel.add(summary, "wmin 0");
         panel.add(bar());
         panel.add(new JScrollPane(table), "hmin 120");

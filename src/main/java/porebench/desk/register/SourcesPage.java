@@ -15,7 +15,7 @@ public final class SourcesPage extends RecordPage<Source> {
     }
 
     private SourcesPage(SourcesModel model) {
-        super("sources", model, columns(model, model.texts()), Optional.empty());
+        super(model, columns(model, model.texts()), Optional.empty());
     }
 
     private static List<ShownColumn<Source>> columns(SourcesModel model, Texts texts) {

@@ -42,7 +42,7 @@ final class BenchPanel {
     private final Texts texts;
     private final ColumnForm form;
     private final Map<Column<?, ?>, JLabel> targets = new HashMap<>();
-    private final JLabel title = Form.title("", "h2");
+    private final JLabel title = Form.heading("", "h2");
     private final JButton save = new JButton();
     private final JButton clear = new JButton();
     private final JPanel panel =
@@ -75,7 +75,7 @@ final class BenchPanel {
         if (!hasTarget && column != TrialColumns.LEAK) {
             return new JComponent[0];
         }
-        JLabel words = Form.title(hasTarget ? "" : texts.get("leak.voids"), "quiet");
+        JLabel words = Form.heading(hasTarget ? "" : texts.get("leak.voids"), "quiet");
         if (hasTarget) {
             words.setName(column.field() + ".target");
             targets.put(column, words);

@@ -22,7 +22,7 @@ final class Cautions {
         this.texts = texts;
         panel.setName("cautions");
         panel.putClientProperty("FlatLaf.styleClass", "caution");
-        panel.add(Form.title(texts.get("caution.title"), "h2"));
+        panel.add(Form.heading(texts.get("caution.title"), "h2"));
         panel.add(pressure, "wmin 0");
         panel.add(release, "wmin 0");
         for (String line : OF_THE_BENCH) {

@@ -39,7 +39,7 @@ final class ImportPanel {
         buttons.add(Commands.button("importKeep", keep));
         buttons.add(Commands.button(
                 "importLeave", Commands.of(texts.get("import.leave"), () -> model.show(Optional.empty()))));
-        panel.add(Form.title(texts.get("import.title"), "h2"));
+        panel.add(Form.heading(texts.get("import.title"), "h2"));
         panel.add(summary, "wmin 0");
         panel.add(scroll, "wmin 0");
         panel.add(buttons);

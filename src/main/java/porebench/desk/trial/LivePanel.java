@@ -27,7 +27,7 @@ final class LivePanel {
 
     private final TrialsModel model;
     private final Texts texts;
-    private final JLabel number = Form.title("", "number");
+    private final JLabel number = Form.heading("", "number");
     private final WrappedText words = new WrappedText("liveWords", "quiet");
     private final WrappedText stop = new WrappedText("liveStop", "quiet");
     private final ProblemLines doubts;
@@ -39,7 +39,7 @@ final class LivePanel {
         this.texts = model.texts();
         this.doubts = new ProblemLines("liveDoubts", model.desk().tools().problemText());
         number.setName("liveFactor");
-        panel.add(Form.title(texts.get("live.title"), "h2"));
+        panel.add(Form.heading(texts.get("live.title"), "h2"));
         panel.add(number);
         panel.add(words, "wmin 0");
         panel.add(stop, "wmin 0");

@@ -50,7 +50,7 @@ public final class TrialsPage implements Screen {
     private final Action correct;
     private final Action strike;
     private final Action restore;
-    private final JLabel storyTitle = Form.title("", "h2");
+    private final JLabel storyTitle = Form.heading("", "h2");
     private final WrappedText story = new WrappedText("story", "");
     private final JPanel told = told();
     private final BenchPanel entry;
@@ -72,7 +72,7 @@ public final class TrialsPage implements Screen {
         this.live = new LivePanel(model);
         this.cautions = new Cautions(texts);
         this.imports = new ImportPanel(model, actions);
-        panel.add(Form.title(texts.get("page.title"), "h1"));
+        panel.add(Form.heading(texts.get("page.title"), "h1"));
         noMix.setText(texts.get("no-mix"));
         panel.add(noMix, "wmin 0");
         panel.add(content, "wmin 0");
