@@ -8,11 +8,13 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import porebench.evidence.intake.Sheet;
 import porebench.exchange.sheet.Format;
+import porebench.exchange.sheet.SheetCells;
 import porebench.exchange.sheet.SheetReader;
 import porebench.exchange.text.Headings;
 import porebench.exchange.text.RowGroup;
 import porebench.exchange.text.Table;
 import porebench.method.MeterType;
+import porebench.method.meter.CheckPoint;
 import porebench.record.MeterCalibration;
 import porebench.record.column.CalibrationColumns;
 import porebench.record.column.Column;
@@ -90,6 +92,30 @@ public final class MeterCalibrationFormat implements Format<MeterCalibration> {
 
     @Override
     public List<List<String>> write(MeterCalibration value) {
-        return new CalibrationWriting(value, COLUMNS).rows();
+        List<List<String>> rows = new ArrayList<>();
+        value.bowl().ifPresent(bowl -> {
+            rows.add(row(value, CalibrationRow.BOWL, FileColumns.OF_BOWL, value));
+            bowl.fills().forEach(fill -> rows.add(row(value, CalibrationRow.FILL, FileColumns.OF_FILL, fill)));
+        });
+        value.dial().ifPresent(dial -> {
+            rows.add(row(value, CalibrationRow.DIAL, FileColumns.OF_DIAL, value));
+            List<Column<CheckPoint, ?>> ofPoint =
+                    CalibrationColumns.OF_POINT.columns().all();
+            dial.points().forEach(point -> rows.add(row(value, CalibrationRow.POINT, ofPoint, point)));
+        });
+        value.column().ifPresent(column -> rows.add(row(value, CalibrationRow.COLUMN, FileColumns.OF_COLUMN, value)));
+        if (value.isNote()) {
+            rows.add(row(value, CalibrationRow.NOTE, List.of(), value));
+        }
+        return rows;
+    }
+
+    private static <R> List<String> row(
+            MeterCalibration whole, CalibrationRow row, List<Column<R, ?>> measured, R stated) {
+        SheetCells cells = new SheetCells();
+        FileColumns.SHARED.forEach(column -> column.write(whole, cells));
+        cells.put("row", row.symbol());
+        measured.forEach(column -> column.write(stated, cells));
+        return cells.under(COLUMNS.all());
     }
 }
