@@ -63,11 +63,11 @@ public final class FactorReport implements Report {
         json.whole("count", one.trials().size());
         json.whole("accepted", one.counted());
         json.list("trials", one.trials(), trialLayout()::json);
-        json.number("meanPercent", number(summary.map(s -> s.summary().mean())));
+        json.number("meanPercent", summary.map(s -> s.summary().mean()).orElse(Double.NaN));
         json.number(
                 "standardDeviationPercent",
                 summary.map(s -> s.summary().standardDeviation()).orElse(OptionalDouble.empty()));
-        json.number("rangePercent", number(summary.map(s -> s.summary().range())));
+        json.number("rangePercent", summary.map(s -> s.summary().range()).orElse(Double.NaN));
         json.group("confidence95", summary.flatMap(DeterminationSummary::interval), (fields, interval) -> {
             fields.number("low", interval.low());
             fields.number("high", interval.high());
@@ -90,10 +90,6 @@ public final class FactorReport implements Report {
 
     private static boolean isSimulated(JudgedDetermination one) {
         return one.trials().stream().anyMatch(trial -> trial.trial().value().simulated());
-    }
-
-    private static OptionalDouble number(Optional<Double> number) {
-        return number.isPresent() ? OptionalDouble.of(number.get()) : OptionalDouble.empty();
     }
 
     @Override

@@ -2,7 +2,6 @@ package porebench.command.reply;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import porebench.method.trial.NextTrial;
 import porebench.method.trial.Scatter;
 import porebench.method.trial.StopRule;
@@ -28,8 +27,12 @@ public final class StopReport {
         json.number("halfWidthPercent", stop.halfWidthPercent());
         json.number("wantedPercent", stop.wantedPercent());
         json.text("basis", stop.scatter().map(scatter -> scatter.basis().symbol()));
-        json.number("standardDeviationPercent", deviation(stop));
-        json.number("degreesOfFreedom", degrees(stop));
+        json.number(
+                "standardDeviationPercent",
+                stop.scatter().map(Scatter::standardDeviationPercent).orElse(Double.NaN));
+        json.number(
+                "degreesOfFreedom",
+                stop.scatter().map(Scatter::degreesOfFreedom).orElse(Double.NaN));
         json.flag(
                 "scatterBelowDial", stop.scatter().filter(Scatter::isOfTheDial).isPresent());
         json.group("risks", stop.risks(), (fields, risks) -> {
@@ -39,18 +42,6 @@ public final class StopReport {
         });
         json.group("oneMore", stop.next(), StopReport::next);
         json.text("words", words.say(stop));
-    }
-
-    private static OptionalDouble deviation(StopRule stop) {
-        return stop.scatter()
-                .map(scatter -> OptionalDouble.of(scatter.standardDeviationPercent()))
-                .orElse(OptionalDouble.empty());
-    }
-
-    private static OptionalDouble degrees(StopRule stop) {
-        return stop.scatter()
-                .map(scatter -> OptionalDouble.of(scatter.degreesOfFreedom()))
-                .orElse(OptionalDouble.empty());
     }
 
     private static void next(JsonFields json, NextTrial next) {

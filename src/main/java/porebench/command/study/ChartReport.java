@@ -148,9 +148,7 @@ final class ChartReport implements Report {
         json.whole("baseCount", base);
         json.number("division", terms.division());
         json.number("lambda", chart.lambda());
-        json.number(
-                "slack",
-                chart.sums().map(CusumChart::slack).map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+        json.number("slack", chart.sums().map(CusumChart::slack).orElse(Double.NaN));
         json.list("points", chart.points(), (fields, point) -> {
             points.json(fields, point);
             if (!kind.hasRunRules()) {
@@ -166,14 +164,10 @@ final class ChartReport implements Report {
             fields.number("centre", chart.meanSpread());
             fields.list("points", spread, points::json);
         });
-        json.number(
-                "interval",
-                chart.sums().map(CusumChart::interval).map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+        json.number("interval", chart.sums().map(CusumChart::interval).orElse(Double.NaN));
         json.group("falseAlarms", alarms, (fields, found) -> {
             fields.number("pointsPerAlarm", found.pointsPerAlarm());
-            fields.number(
-                    "rarerThan",
-                    found.pointsPerAlarm().isPresent() ? OptionalDouble.empty() : OptionalDouble.of(found.rarerThan()));
+            fields.number("rarerThan", found.pointsPerAlarm().isPresent() ? Double.NaN : found.rarerThan());
             fields.number("shareOfChartsWithOne", found.shareWithAlarm());
             fields.whole("charts", found.charts());
             fields.whole("seed", (int) found.seed());

@@ -94,12 +94,7 @@ final class GaugeStudyReport implements Report {
         json.number("confidence", study.gaugeInterval().confidence());
         json.group("pooling", fields -> {
             fields.number(
-                    "p",
-                    study.interactionTest()
-                            .meaningful()
-                            .map(FTest::p)
-                            .map(OptionalDouble::of)
-                            .orElse(OptionalDouble.empty()));
+                    "p", study.interactionTest().meaningful().map(FTest::p).orElse(Double.NaN));
             fields.number("level", GaugeStudy.POOLING_LEVEL);
             fields.flag("suggestsInteraction", study.suggestsInteraction());
         });
