@@ -10,7 +10,7 @@ import porebench.chart.meter.DialErrors;
 import porebench.chart.meter.ElevationReadings;
 import porebench.port.DataTable;
 
-class PlotTablesTest {
+class PlottableTest {
     private static String cell(DataTable table, int row, String column) {
         return table.rows().get(row).get(table.heading().indexOf(column));
     }
