@@ -79,14 +79,16 @@ final class CalibrationPanel {
                 entry.fills(),
                 CalibrationColumns.OF_FILL.columns().all(),
                 WIDTHS,
-                problemText);
+                problemText,
+                this::tellLeft);
         points = new PartTable(
                 POINTS,
                 texts.get("section.points"),
                 entry.points(),
                 CalibrationColumns.OF_POINT.columns().all(),
                 WIDTHS,
-                problemText);
+                problemText,
+                this::tellLeft);
         fillLines = new ProblemLines("bowl.fills.problems", problemText);
         pointLines = new ProblemLines("dial.points.problems", problemText);
         otherLines = new ProblemLines("entry.problems", problemText);
@@ -100,6 +102,10 @@ final class CalibrationPanel {
 
     JComponent component() {
         return panel;
+    }
+
+    private void tellLeft(String words) {
+        model.desk().tools().asker().tell(panel, texts.get("section.fills"), words);
     }
 
     private void chooseFillUnit(String symbol) {

@@ -152,6 +152,12 @@ final class Constituents implements PartModel {
         return at;
     }
 
+    @Override
+    public boolean addRow() {
+        addRow(rows().size());
+        return true;
+    }
+
     void removeRow(int row) {
         List<TypedDraft> rows = new ArrayList<>(rows());
         rows.remove(row);

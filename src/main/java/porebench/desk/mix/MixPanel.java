@@ -65,7 +65,8 @@ final class MixPanel {
                 model.constituents(),
                 MixColumns.OF_CONSTITUENT.all(),
                 WIDTHS,
-                desk.tools().problemText());
+                desk.tools().problemText(),
+                left -> desk.tools().asker().tell(component(), texts.get("section.constituents"), left));
         table.edit(MixColumns.SOURCE, new SourceEditor(model));
         lines = new ProblemLines("constituents.problems", desk.tools().problemText());
         versions = new VersionsTable<>(

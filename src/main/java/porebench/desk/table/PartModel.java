@@ -38,6 +38,11 @@ public interface PartModel {
     /** Returns the steps of the draft, of which what is pasted becomes one. */
     History<TypedDraft> history();
 
+    /** Adds an empty row behind the last for what is pasted, and returns whether it did. */
+    default boolean addRow() {
+        return false;
+    }
+
     /** Returns whether a cell can be typed in. */
     default boolean isEditable(int row, Column<?, ?> column) {
         return true;

@@ -2,6 +2,7 @@ package porebench.desk.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import javax.swing.DefaultCellEditor;
 import javax.swing.table.TableCellEditor;
@@ -49,6 +50,7 @@ public final class PartTable {
      *
      * @param title what it is called to those who hear it read
      * @param widths of its columns at 100 %, in pixels
+     * @param told gets the words about what could not be pasted
      */
     public PartTable(
             String name,
@@ -56,7 +58,8 @@ public final class PartTable {
             PartModel model,
             List<? extends Column<?, ?>> columns,
             List<Integer> widths,
-            ProblemText problemText) {
+            ProblemText problemText,
+            Consumer<String> told) {
         this.model = model;
         columns.forEach(column -> {
             cells.add(new Cell(column, false));
@@ -70,9 +73,11 @@ public final class PartTable {
                 IntStream.range(0, cells.size())
                         .mapToObj(at -> shown(cells.get(at), widths.get(at), problemText))
                         .toList());
-        String paste =
-                Texts.of("porebench.desk.table.table", model.texts().locale()).get("step.paste");
-        table.pasteBy(cells -> model.history().together(paste, cells));
+        Texts words = Texts.of("porebench.desk.table.table", model.texts().locale());
+        table.pasteBy(
+                pasting -> model.history().together(words.get("step.paste"), pasting),
+                model::addRow,
+                left -> told.accept(words.get("paste.left", String.join(", ", left))));
         refresh();
     }
 
@@ -109,21 +114,22 @@ public final class PartTable {
         return cell.isUnit() || model.isEditable(row.at(), cell.column());
     }
 
-    /** Takes what was typed or pasted; a choice by its symbol or by its words. */
-    private void take(Cell cell, PartRow row, String typed) {
+    /** Takes what was typed or pasted, a choice by its symbol or by its words, and returns whether it did. */
+    private boolean take(Cell cell, PartRow row, String typed) {
         String text = cell.choices().stream()
                 .filter(symbol ->
                         !cell.choices().contains(typed) && choice(cell, symbol).equalsIgnoreCase(typed))
                 .findFirst()
                 .orElse(typed);
         if (!cell.choices().isEmpty() && !cell.choices().contains(text)) {
-            return;
+            return false;
         }
         if (cell.isUnit()) {
             model.chooseUnit(row.at(), cell.column(), text);
         } else {
             model.type(row.at(), cell.column(), text);
         }
+        return true;
     }
 
     /** Returns the table itself. */

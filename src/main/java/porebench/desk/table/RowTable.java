@@ -8,8 +8,10 @@ import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -44,6 +46,8 @@ public final class RowTable<R> extends JTable {
 
     private final ShownRows<R> rows;
     private transient Consumer<Runnable> pasting = Runnable::run;
+    private transient BooleanSupplier moreRows = () -> false;
+    private transient Consumer<List<String>> leftOver = left -> {};
     private int visibleRows;
     private boolean showing;
 
@@ -218,35 +222,58 @@ public final class RowTable<R> extends JTable {
         }
     }
 
-    /** Says how the cells that are pasted are taken, as in one step. */
-    public void pasteBy(Consumer<Runnable> other) {
-        pasting = other;
+    /**
+     * Says how the cells that are pasted are taken.
+     *
+     * @param together does all of it, as one step
+     * @param more adds a row behind the last, and returns whether it did
+     * @param left gets the cells that found no place, or that the column does not know
+     */
+    public void pasteBy(Consumer<Runnable> together, BooleanSupplier more, Consumer<List<String>> left) {
+        pasting = together;
+        moreRows = more;
+        leftOver = left;
     }
 
     boolean isTyped() {
         return rows.columns().stream().anyMatch(ShownColumn::isEdited);
     }
 
-    /** Types some cells from the selected one on; headings above them, and what cannot be typed in, are passed over. */
+    /** Types some cells from the selected one on, headings above them apart; what could not be typed is told. */
     void paste(List<List<String>> lines) {
         int top = Math.max(0, getSelectedRow());
         int left = Math.max(0, getSelectedColumn());
         finishTyping();
+        List<String> over = new ArrayList<>();
         pasting.accept(() -> {
             int row = top;
             for (List<String> line : lines) {
                 if (row == top && isHeadings(line, left)) {
                     continue;
                 }
+                boolean isThere = row < getRowCount() || moreRows.getAsBoolean();
                 for (int at = 0; at < line.size(); at++) {
-                    int column = left + at;
-                    if (row < getRowCount() && column < getColumnCount() && isCellEditable(row, column)) {
-                        setValueAt(line.get(at), row, column);
+                    if (!isThere || !take(row, left + at, line.get(at))) {
+                        over.add(line.get(at));
                     }
                 }
                 row++;
             }
         });
+        over.removeIf(String::isEmpty);
+        if (!over.isEmpty()) {
+            leftOver.accept(over);
+        }
+    }
+
+    /** Returns whether a cell took a text, or says it already. */
+    private boolean take(int row, int column, String text) {
+        if (column >= getColumnCount()) {
+            return false;
+        }
+        return isCellEditable(row, column)
+                ? rows.take(text, convertRowIndexToModel(row), convertColumnIndexToModel(column))
+                : words(row, column).equals(text);
     }
 
     private boolean isHeadings(List<String> line, int left) {

@@ -3,8 +3,8 @@ package porebench.desk.table;
 import java.awt.Color;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
+import java.util.function.BiPredicate;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -31,7 +31,7 @@ public final class ShownColumn<R> {
     private Function<R, List<Problem>> problems = row -> List.of();
     private Optional<ProblemText> problemText = Optional.empty();
     private Predicate<R> isOpen = row -> false;
-    private Optional<BiConsumer<R, String>> taking = Optional.empty();
+    private Optional<BiPredicate<R, String>> taking = Optional.empty();
     private Optional<TableCellEditor> editor = Optional.empty();
 
     /**
@@ -95,9 +95,9 @@ public final class ShownColumn<R> {
      *
      * @param open whether the cell of a row can be typed in
      * @param text what stands in the cell while it is typed in
-     * @param taken takes what was typed
+     * @param taken takes what was typed, and returns whether it did
      */
-    public ShownColumn<R> edited(Predicate<R> open, Function<R, String> text, BiConsumer<R, String> taken) {
+    public ShownColumn<R> edited(Predicate<R> open, Function<R, String> text, BiPredicate<R, String> taken) {
         isOpen = open;
         typed = text;
         taking = Optional.of(taken);
@@ -166,8 +166,9 @@ public final class ShownColumn<R> {
         return isEdited() && isOpen.test(row);
     }
 
-    void take(R row, String text) {
-        taking.ifPresent(known -> known.accept(row, text));
+    /** Takes what was typed or pasted, and returns whether it was taken. */
+    boolean take(R row, String text) {
+        return taking.map(known -> known.test(row, text)).orElse(false);
     }
 
     Optional<TableCellEditor> editor() {

@@ -69,9 +69,12 @@ final class ShownRows<R> extends AbstractTableModel {
     /** Takes what was typed; an editor that closes after its row went takes nothing. */
     @Override
     public void setValueAt(Object value, int row, int column) {
-        if (row < all.size()) {
-            columns.get(column).take(all.get(row), String.valueOf(value));
-        }
+        take(String.valueOf(value), row, column);
+    }
+
+    /** Takes a text into a cell, and returns whether it was taken. */
+    boolean take(String text, int row, int column) {
+        return row < all.size() && columns.get(column).take(all.get(row), text);
     }
 
     /** Sorts by the values that columns state, not by their words. */

@@ -28,6 +28,7 @@ class ConstituentRowsTest {
 
     private final MixDesk desk = new MixDesk(Locale.ENGLISH);
     private final MixModel model = new MixModel(desk.desk);
+    private final List<String> told = new ArrayList<>();
     private PartTable part;
     private RowTable<?> table;
 
@@ -40,7 +41,8 @@ class ConstituentRowsTest {
                 model.constituents(),
                 MixColumns.OF_CONSTITUENT.all(),
                 Collections.nCopies(10, 80),
-                desk.desk.tools().problemText());
+                desk.desk.tools().problemText(),
+                told::add);
         table = part.table();
         model.history().onChange(part::refresh);
     }
@@ -108,6 +110,32 @@ class ConstituentRowsTest {
         assertThat(at(FINE + 1, MixColumns.MASS)).isEqualTo("");
         assertThat(table.getValueAt(FINE + 1, UNIT)).isEqualTo("kg");
         assertThat(at(FINE + 1, MixColumns.STATE)).isEqualTo(MoistureState.SSD.symbol());
+    }
+
+    /** A block from a spreadsheet that is longer than the table, one of its roles in a word that is none. */
+    @Test
+    void whatIsPastedGetsRowsOfItsOwnInOneStepAndWhatIsNoRoleIsTold() {
+        String fine = model.constituents().choiceWords(MixColumns.ROLE, Role.FINE.symbol());
+        table.changeSelection(FINE + 1, 0, false, false);
+        String block =
+                "Ledge stone\tboulder\t\t950\tkg\nPit sand\t" + fine + "\t\t410\tkg\nFiller\t" + fine + "\t\t55\tlb\n";
+        assertThat(table.getTransferHandler()
+                        .importData(new TransferHandler.TransferSupport(table, new StringSelection(block))))
+                .isTrue();
+        assertThat(table.getRowCount()).isEqualTo(6);
+        assertThat(List.of(at(3, MixColumns.NAME), at(4, MixColumns.NAME), at(5, MixColumns.NAME)))
+                .isEqualTo(List.of("Ledge stone", "Pit sand", "Filler"));
+        assertThat(List.of(at(3, MixColumns.ROLE), at(4, MixColumns.ROLE)))
+                .isEqualTo(List.of(Role.COARSE.symbol(), Role.FINE.symbol()));
+        assertThat(List.of(at(4, MixColumns.MASS), table.getValueAt(5, UNIT))).isEqualTo(List.of("410", "lb"));
+        assertThat(told)
+                .singleElement()
+                .asString()
+                .contains("could not be pasted")
+                .endsWith("boulder");
+        model.history().undo();
+        assertThat(table.getRowCount()).isEqualTo(4);
+        assertThat(model.history().isChanged()).isFalse();
     }
 
     /** An editor that closes after its row was removed. */

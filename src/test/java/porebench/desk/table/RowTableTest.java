@@ -132,13 +132,34 @@ class RowTableTest {
         table.show(List.of(8, 9, 10));
         table.changeSelection(0, 0, false, false);
         CellTransfer transfer = (CellTransfer) table.getTransferHandler();
-        StringSelection cells = new StringSelection("Mass\n1.5\tbeside\n2.5\n 3.5 \n4.5\n");
+        List<List<String>> left = new ArrayList<>();
+        table.pasteBy(Runnable::run, () -> false, left::add);
+        StringSelection cells = new StringSelection("Mass\n1.5\tbeside\n2.5\n 3.5 \n4.5\n\n");
         assertThat(transfer.importData(new TransferHandler.TransferSupport(table, cells)))
                 .isTrue();
         assertThat(taken).containsExactly("8:1.5", "10:3.5");
+        assertThat(left).as("told once, without what is blank").containsExactly(List.of("beside", "2.5", "4.5"));
         assertThat(transfer.importData(new TransferHandler.TransferSupport(table(), cells)))
                 .as("into a table to read")
                 .isFalse();
+    }
+
+    @Test
+    void whatSaysTheSameAsAClosedCellIsNotLeftOverAndRowsAreAddedWhereTheyCan() {
+        RowTable<Integer> table = typed();
+        table.show(List.of(8, 9));
+        table.changeSelection(0, 0, false, false);
+        List<List<String>> left = new ArrayList<>();
+        table.pasteBy(
+                Runnable::run,
+                () -> {
+                    table.show(List.of(8, 9, 10));
+                    return true;
+                },
+                left::add);
+        table.paste(List.of(List.of("1"), List.of("9 kg"), List.of("3")));
+        assertThat(taken).containsExactly("8:1", "10:3");
+        assertThat(left).isEmpty();
     }
 
     @Test

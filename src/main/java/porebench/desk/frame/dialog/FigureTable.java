@@ -35,10 +35,10 @@ final class FigureTable {
                         new ShownColumn<>(
                                 texts.get("profile.column.what"), 290, name -> texts.get(ProfileModel.wordsOf(name))),
                         new ShownColumn<>(texts.get("profile.column.value"), 80, this::value)
-                                .edited(
-                                        name -> model.isOwn(),
-                                        this::value,
-                                        (name, typed) -> model.change(name, words.keep(name, typed)))
+                                .edited(name -> model.isOwn(), this::value, (name, typed) -> {
+                                    model.change(name, words.keep(name, typed));
+                                    return true;
+                                })
                                 .problems(this::problems, problemText),
                         new ShownColumn<>(texts.get("profile.column.unit"), 150, words::unit),
                         new ShownColumn<>(
