@@ -14,6 +14,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javax.swing.Timer;
 
 /**
  * The events of the window, of which keys and clicks wait while an answer is awaited: they were meant for what the answer shows,
@@ -26,11 +27,15 @@ public class HeldInput extends EventQueue {
     /** The name of a dialog that can be used while an answer is awaited. */
     static final String OPEN = "task";
 
+    private static final int LOOK_AGAIN_MILLISECONDS = 10;
+    private static final int MOST_LOOKS = 200;
+
     private final Deque<AWTEvent> held = new ArrayDeque<>();
     private int awaited;
     private boolean answering;
     private boolean asked;
     private boolean replaying;
+    private int looksForFocus;
 
     @Override
     protected void dispatchEvent(AWTEvent event) {
@@ -106,8 +111,22 @@ public class HeldInput extends EventQueue {
             replaying = false;
             return;
         }
+        if (held.peek() instanceof KeyEvent && isFocusUnderWay()) {
+            looksForFocus++;
+            Timer again = new Timer(LOOK_AGAIN_MILLISECONDS, event -> replay());
+            again.setRepeats(false);
+            again.start();
+            return;
+        }
+        looksForFocus = 0;
         AWTEvent next = held.remove();
         EventQueue.invokeLater(this::replay);
         super.dispatchEvent(next);
+    }
+
+    /** Returns whether the keyboard is between two windows, as behind a dialog that was just closed: a key would be lost there. */
+    private boolean isFocusUnderWay() {
+        return looksForFocus < MOST_LOOKS
+                && KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner() == null;
     }
 }

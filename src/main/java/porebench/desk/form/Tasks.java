@@ -215,7 +215,8 @@ public interface Tasks {
             underWay++;
             Worker<T> worker = new Worker<>(work, done, failed, () -> underWay--);
             Timer dialogTimer = new Timer(DIALOG_AFTER_MILLISECONDS, event -> {
-                if (!worker.isFinished()) {
+                // What is done already is only not told yet, and a dialog would take the next keys.
+                if (!worker.isFinished() && !worker.isDone()) {
                     Window owner = SwingUtilities.getWindowAncestor(over.get());
                     PaceDialog dialog = new PaceDialog(owner, marking.apply(title), title, pace, texts);
                     worker.whenFinished(dialog::close);

@@ -24,9 +24,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import porebench.desk.AsideTasks;
+import porebench.desk.NeedsDisplay;
 import porebench.record.book.Progress.Stage;
 
 /** The dialog over long work, on a real screen: what it says, and that Stop stops. */
+@NeedsDisplay
 class PaceDialogWindowTest {
     private JFrame over;
     private Tasks tasks;
