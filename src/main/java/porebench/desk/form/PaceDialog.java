@@ -1,5 +1,6 @@
 package porebench.desk.form;
 
+import java.awt.Component;
 import java.awt.Dialog;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
@@ -91,9 +92,14 @@ final class PaceDialog {
         dialog.setVisible(true);
     }
 
-    /** Takes it away. */
+    /** Takes it away; where it had the keyboard, that goes back to where it was, also where no window manager sees to it. */
     void close() {
         looks.stop();
+        boolean hadKeyboard = dialog.isFocused();
+        Window owner = dialog.getOwner();
         dialog.dispose();
+        if (hadKeyboard && owner != null) {
+            Optional.ofNullable(owner.getMostRecentFocusOwner()).ifPresent(Component::requestFocus);
+        }
     }
 }
