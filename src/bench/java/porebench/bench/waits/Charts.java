@@ -97,8 +97,17 @@ final class Charts {
                     OptionalDouble.of(0.7),
                     isSignal ? List.of("1") : List.of());
             points.add(new ControlPlot.Point(
-                    "T-" + i, "2026-" + i / 1000, List.of("Trial " + i), 1, level, Optional.empty()));
+                    "T-" + i, "2026-" + i / 1000, List.of("Trial " + i), 1, level, Optional.empty(), Optional.empty()));
         }
-        return new ControlPlot(points, List.of(), "Factor in % air", "", 0, Math.min(30, count), false);
+        return new ControlPlot(
+                points,
+                List.of(),
+                "Factor in % air",
+                "",
+                0,
+                Math.min(30, count),
+                false,
+                List.of(),
+                OptionalDouble.empty());
     }
 }

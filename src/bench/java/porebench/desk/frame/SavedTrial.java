@@ -63,7 +63,8 @@ final class SavedTrial {
     }
 
     private void open() throws Exception {
-        started.startWith(null);
+        started.makeDemo(started.demoFile());
+        started.startWith(started.demoFile());
         EventThread.run(() -> window.desk().setPerson("R. Vale"));
         EventThread.run(() -> window.openMix(new MixId(MIX)));
         rest();
