@@ -266,9 +266,17 @@ public record Evidence(
         return enough(judged).stop(laboratory);
     }
 
-    /** Returns what is asked of a determination of this mix about its scatter. */
-    public EnoughTrials enough(JudgedDetermination judged) {
-        return new EnoughTrials(counted(), CountedTrials.of(judged), divisionPercent(judged), profile);
+    private EnoughTrials enough(JudgedDetermination judged) {
+        return enough(judged, counted());
+    }
+
+    /**
+     * Returns what is asked of a determination of this mix about its scatter.
+     *
+     * @param counted the trials of this mix that count, by determination
+     */
+    public EnoughTrials enough(JudgedDetermination judged, List<CountedTrials> counted) {
+        return new EnoughTrials(counted, CountedTrials.of(judged), divisionPercent(judged), profile);
     }
 
     /** Returns the scatter of all determinations of the laboratory but one of this mix, on a type of meter, by their mix. */

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import porebench.evidence.CountedTrials;
 import porebench.evidence.EnoughTrials;
 import porebench.evidence.Evidence;
 import porebench.evidence.LaboratoryScatter;
@@ -60,9 +61,10 @@ public record TrialsTaken(DeterminationId id, MixId mixId, int counted, Optional
     }
 
     private static List<EnoughTrials> asked(Evidence evidence, Set<DeterminationId> wanted) {
+        List<CountedTrials> counted = evidence.counted();
         return evidence.determinations().stream()
                 .filter(one -> wanted.contains(one.determination().value().id()))
-                .map(evidence::enough)
+                .map(one -> evidence.enough(one, counted))
                 .toList();
     }
 
