@@ -53,10 +53,10 @@ public final class Porebench {
                 (where, ports, demo, book) -> WorkbenchWindow.open(where, ports, demo, book));
     }
 
-    /** Returns the line that says how far a command is; none where what is written does not go to a terminal. */
+    /** Returns the line that says how far a command is; none where answers do not go to a terminal. Problems may go to a file. */
     private static Optional<ProgressLine> terminal() {
         return Optional.ofNullable(System.console())
-                .map(console -> new ProgressLine(System.err, Locale.getDefault(), System::nanoTime));
+                .map(console -> new ProgressLine(System.out, Locale.getDefault(), System::nanoTime));
     }
 
     static Ports ports(Clock clock, ZoneId zone) {
