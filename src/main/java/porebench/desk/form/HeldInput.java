@@ -111,22 +111,21 @@ public class HeldInput extends EventQueue {
             replaying = false;
             return;
         }
-        if (held.peek() instanceof KeyEvent && isFocusUnderWay()) {
+        boolean isFocusUnderWay =
+                KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner() == null;
+        if (held.peek() instanceof KeyEvent && isFocusUnderWay && looksForFocus < MOST_LOOKS) {
+            // The keyboard is between two windows, as behind a dialog that was just closed: a key would be lost there.
             looksForFocus++;
             Timer again = new Timer(LOOK_AGAIN_MILLISECONDS, event -> replay());
             again.setRepeats(false);
             again.start();
             return;
         }
-        looksForFocus = 0;
+        if (!isFocusUnderWay) {
+            looksForFocus = 0;
+        }
         AWTEvent next = held.remove();
         EventQueue.invokeLater(this::replay);
         super.dispatchEvent(next);
-    }
-
-    /** Returns whether the keyboard is between two windows, as behind a dialog that was just closed: a key would be lost there. */
-    private boolean isFocusUnderWay() {
-        return looksForFocus < MOST_LOOKS
-                && KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner() == null;
     }
 }
