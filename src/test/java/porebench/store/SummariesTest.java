@@ -30,6 +30,7 @@ import porebench.record.Trial;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
 import porebench.record.book.MixSummary;
+import porebench.record.book.Progress;
 import porebench.record.id.MixId;
 import porebench.store.file.Steps;
 
@@ -252,7 +253,7 @@ class SummariesTest {
                             "book.summary-differs [M-2]",
                             "book.summary-differs [M-3]",
                             "book.summary-differs [M-9]");
-            LaboratoryStanding.anew(book);
+            LaboratoryStanding.anew(book, Progress.UNHEARD);
             isRight(book, LaboratoryStanding.of(book));
             assertThat(book.check(Optional.empty()).faults()).isEmpty();
         }
@@ -267,7 +268,7 @@ class SummariesTest {
         SqliteShelf readOnly = new SqliteShelf(Books.CLOCK, Steps.ALL, path -> false);
         try (LabBook book = readOnly.open(file)) {
             assertThat(LaboratoryStanding.of(book).rows(DAY).get(0).title()).isEqualTo("Mix X");
-            isRight(book, LaboratoryStanding.anew(book));
+            isRight(book, LaboratoryStanding.anew(book, Progress.UNHEARD));
         }
     }
 

@@ -80,7 +80,8 @@ public final class IssueCommand extends BookCommand {
                 return CommandOutcome.refused(
                         Problem.error("mixId", "book.not-there", RecordKind.MIX.word(), mixId.text()));
             }
-            LaboratoryScatter scatter = LaboratoryStanding.of(book).scatter();
+            LaboratoryScatter scatter =
+                    LaboratoryStanding.of(book, here().progress()).scatter();
             return marked(
                     book, confirm ? confirm(book, evidence.get(), scatter) : issue(book, evidence.get(), scatter));
         }

@@ -20,6 +20,7 @@ import porebench.evidence.RegisterRow;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Problem;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 
 /** {@code register}: every mix, its factor in force, what is due and what is missing. */
 @Command(name = "register")
@@ -38,8 +39,9 @@ public final class RegisterCommand extends BookCommand {
     protected CommandOutcome carryOut() {
         LocalDate day = on == null ? here().today() : on;
         try (LabBook book = open()) {
+            Progress progress = here().progress();
             LaboratoryStanding standing =
-                    anew ? LaboratoryStanding.anew(book) : LaboratoryStanding.of(book, here().progress());
+                    anew ? LaboratoryStanding.anew(book, progress) : LaboratoryStanding.of(book, progress);
             return marked(book, CommandOutcome.done(new RegisterReport(day, standing.rows(day)), List.of()));
         }
     }

@@ -113,9 +113,9 @@ public final class LaboratoryStanding {
     }
 
     /** Works out of the entries how all mixes stand, whatever is kept of them, and keeps that where the lab book can be written. */
-    public static LaboratoryStanding anew(LabBook book) {
+    public static LaboratoryStanding anew(LabBook book, Progress progress) {
         book.summaries().forget();
-        return read(book, 0, Progress.UNHEARD, evidence -> {});
+        return read(book, 0, progress, evidence -> {});
     }
 
     private static LaboratoryStanding read(LabBook book, long keptUpTo, Progress progress, Consumer<Evidence> seen) {
