@@ -43,11 +43,31 @@ public class HeldInput extends EventQueue {
             // Something that the answer asks or tells is in between.
             asked = true;
         }
-        boolean waits = awaited > 0 || replaying && !held.isEmpty();
+        boolean waits = awaited > 0 || replaying && !held.isEmpty() || event instanceof KeyEvent && isKeyboardBetween();
         if (!waits || !isMeant(event) || isOpenTo(event)) {
             super.dispatchEvent(event);
         } else if (!(event instanceof MouseEvent click) || click.getClickCount() < 2) {
             held.add(event);
+            if (awaited == 0) {
+                replayLater();
+            }
+        }
+    }
+
+    /** Returns whether the keyboard is on its way from one window to another, where a key would be lost: behind a closed dialog. */
+    private boolean isKeyboardBetween() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        boolean isThere = owner != null && owner.isShowing();
+        if (isThere) {
+            looksForFocus = 0;
+        }
+        return !isThere && looksForFocus < MOST_LOOKS;
+    }
+
+    private void replayLater() {
+        if (!replaying) {
+            replaying = true;
+            EventQueue.invokeLater(this::replay);
         }
     }
 
@@ -97,9 +117,8 @@ public class HeldInput extends EventQueue {
             if (asked || !isGiven) {
                 held.clear();
             }
-            if (!held.isEmpty() && !replaying) {
-                replaying = true;
-                EventQueue.invokeLater(this::replay);
+            if (!held.isEmpty()) {
+                replayLater();
             }
         }
     }
@@ -111,18 +130,12 @@ public class HeldInput extends EventQueue {
             replaying = false;
             return;
         }
-        boolean isFocusUnderWay =
-                KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner() == null;
-        if (held.peek() instanceof KeyEvent && isFocusUnderWay && looksForFocus < MOST_LOOKS) {
-            // The keyboard is between two windows, as behind a dialog that was just closed: a key would be lost there.
+        if (held.peek() instanceof KeyEvent && isKeyboardBetween()) {
             looksForFocus++;
             Timer again = new Timer(LOOK_AGAIN_MILLISECONDS, event -> replay());
             again.setRepeats(false);
             again.start();
             return;
-        }
-        if (!isFocusUnderWay) {
-            looksForFocus = 0;
         }
         AWTEvent next = held.remove();
         EventQueue.invokeLater(this::replay);

@@ -21,6 +21,7 @@ import porebench.port.Pace;
 final class PaceDialog {
     private static final int LOOK_EVERY_MILLISECONDS = 250;
     private static final int STEPS = 1000;
+    private static final int GONE_AFTER_MILLISECONDS = 1000;
 
     private final JDialog dialog;
     private final JProgressBar bar = new JProgressBar(0, STEPS);
@@ -97,7 +98,11 @@ final class PaceDialog {
         looks.stop();
         boolean hadKeyboard = dialog.isFocused();
         Window owner = dialog.getOwner();
-        dialog.dispose();
+        dialog.setVisible(false);
+        // A key struck just now is still on its way to the dialog: where that is gone already, the key is lost.
+        Timer gone = new Timer(GONE_AFTER_MILLISECONDS, event -> dialog.dispose());
+        gone.setRepeats(false);
+        gone.start();
         if (hadKeyboard && owner != null) {
             Optional.ofNullable(owner.getMostRecentFocusOwner()).ifPresent(Component::requestFocus);
         }
