@@ -56,6 +56,11 @@ record DataFolder(Path folder, Path logs) {
         return folder.resolve("demo.porebench");
     }
 
+    /** Returns the folder for what is typed and not saved yet. */
+    Path drafts() {
+        return folder.resolve("drafts");
+    }
+
     /** Returns the folder for cards printed without a window. */
     Path cards() {
         return folder.resolve("cards");

@@ -50,7 +50,7 @@ public final class Porebench {
                 ports(clock, zone),
                 data,
                 () -> Display.isThere(),
-                (where, ports, demo, book) -> WorkbenchWindow.open(where, ports, demo, book));
+                (where, ports, folder, book) -> WorkbenchWindow.open(where, ports, folder, book));
     }
 
     /** Returns the line that says how far a command is; none where answers do not go to a terminal. Problems may go to a file. */

@@ -27,6 +27,7 @@ import porebench.desk.frame.DrawnPages;
 import porebench.desk.frame.Outside;
 import porebench.desk.frame.book.InventedBooks;
 import porebench.exchange.PracticeLaboratory;
+import porebench.port.DraftStore;
 
 /**
  * A start that nobody sees, by which the build learns which classes a start needs: some commands on the demo's lab book, and
@@ -118,6 +119,7 @@ final class Rehearsal {
                         ZoneOffset.UTC,
                         Locale.ENGLISH,
                         Settings.inMemory(),
+                        DraftStore.none(),
                         new InventedBooks(
                                 Path.of(book),
                                 file -> new DemoRun(here, ports).makeBook(file),

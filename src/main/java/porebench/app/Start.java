@@ -28,7 +28,7 @@ record Start(Machine here, Ports ports, DataFolder data, BooleanSupplier display
                 return commands.run(arguments);
             }
             if (display.getAsBoolean()) {
-                window.open(here, ports, data.demoBook(), book);
+                window.open(here, ports, data, book);
                 return 0;
             }
             return book.map(commands::noDisplay)

@@ -12,8 +12,8 @@ interface Window {
      * Opens the window and returns at once; the program goes on until the window is closed. A lab book that cannot be opened
      * does not keep the window from opening: it says why.
      *
-     * @param demo the demo lab book, made when it is wanted and not there
+     * @param data holds the demo lab book, made when it is wanted and not there, and what is typed and not saved
      * @param book the lab book to open; the demo's when empty
      */
-    void open(Machine here, Ports ports, Path demo, Optional<Path> book);
+    void open(Machine here, Ports ports, DataFolder data, Optional<Path> book);
 }

@@ -10,12 +10,13 @@ import porebench.desk.frame.Outside;
 import porebench.desk.frame.Workbench;
 import porebench.desk.frame.book.InventedBooks;
 import porebench.exchange.PracticeLaboratory;
+import porebench.store.draft.DraftFiles;
 
 /** The workbench window with what it needs from outside. */
 final class WorkbenchWindow {
     private WorkbenchWindow() {}
 
-    static void open(Machine here, Ports ports, Path demo, Optional<Path> book) {
+    static void open(Machine here, Ports ports, DataFolder data, Optional<Path> book) {
         Workbench.start(
                 new Outside(
                         ports.shelf().get(),
@@ -25,8 +26,11 @@ final class WorkbenchWindow {
                         here.zone(),
                         here.locale(),
                         Settings.ofUser(),
+                        new DraftFiles(data.drafts()),
                         new InventedBooks(
-                                demo, file -> new DemoRun(here, ports).makeBook(file), new PracticeLaboratory()),
+                                data.demoBook(),
+                                file -> new DemoRun(here, ports).makeBook(file),
+                                new PracticeLaboratory()),
                         here.log()),
                 book);
     }

@@ -16,7 +16,6 @@ import porebench.evidence.LaboratoryScatter;
 import porebench.evidence.MeterStory;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.standing.LaboratoryStanding;
-import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.Texts;
 import porebench.record.Laboratory;
@@ -37,6 +36,7 @@ public final class DeskModel {
     private final Texts texts;
     private final Object oneAtATime = new Object();
     private final Answers answers;
+    private final Unsaved unsaved = new Unsaved();
     private final List<Attention> attentions = new ArrayList<>();
     private final List<Runnable> onDoing = new ArrayList<>();
     private Attention listening = attention();
@@ -65,6 +65,11 @@ public final class DeskModel {
 
     public Tools tools() {
         return tools;
+    }
+
+    /** Returns what was typed and is not saved yet. */
+    public Unsaved unsaved() {
+        return unsaved;
     }
 
     /** Returns the open lab book; an empty one that keeps nothing while none is open. */
@@ -249,8 +254,7 @@ public final class DeskModel {
         tools.tasks()
                 .await(
                         texts.get("keeping"),
-                        progress ->
-                                new Keeping(book.keep(drafts, who, why, progress), lookAfterKeeping(looking, progress)),
+                        progress -> Keeping.of(book.keep(drafts, who, why, progress), looking, progress),
                         kept -> {
                             say("");
                             kept.look().filter(look -> look.isOf(book())).ifPresent(this::take);
@@ -260,15 +264,6 @@ public final class DeskModel {
                             say("");
                             outcome.fail(failure);
                         });
-    }
-
-    /** What was kept stays kept when it cannot be read anew at once: the next look at the lab book tells of that. */
-    private static Optional<Look> lookAfterKeeping(Tasks.Told<Look> looking, Progress progress) {
-        try {
-            return Optional.of(looking.call(progress));
-        } catch (Exception unread) {
-            return Optional.empty();
-        }
     }
 
     /** Returns what is being done that must come to its end, in words; blank while nothing is. */
@@ -314,9 +309,6 @@ public final class DeskModel {
         names = answers.names();
         fire();
     }
-
-    /** What became of the keeping of records, and what the lab book says then; empty when it could not be read. */
-    private record Keeping(List<Problem> refused, Optional<Look> look) {}
 
     /** Returns the work of looking at the lab book and a mix. */
     private Tasks.Told<Look> looking(Optional<MixId> mix) {

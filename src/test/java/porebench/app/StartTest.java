@@ -70,8 +70,8 @@ class StartTest {
                 () -> new SqliteShelf(CLOCK),
                 () -> new PdfPress("Porebench", CLOCK, ZoneOffset.UTC),
                 DemoLaboratory::new);
-        Window window = (where, what, demo, book) -> {
-            demos.add(demo);
+        Window window = (where, what, data, book) -> {
+            demos.add(data.demoBook());
             opened.add(book);
         };
         return new Start(here, ports, new DataFolder(folder.resolve("data"), folder.resolve("logs")), display, window)

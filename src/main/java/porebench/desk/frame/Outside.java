@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import porebench.desk.Settings;
 import porebench.desk.frame.book.InventedBooks;
+import porebench.port.DraftStore;
 import porebench.port.LabBookShelf;
 import porebench.port.LabSheets;
 import porebench.port.Press;
@@ -22,6 +23,7 @@ import porebench.port.Press;
  * @param zone the laboratory's time zone
  * @param machine the machine's language and number format; the person may have chosen another language
  * @param settings what was remembered of the last day
+ * @param drafts keeps what is typed and not saved yet
  * @param invented the lab books of invented laboratories
  * @param log returns the file in which the details of a failure stand; empty when there is none
  */
@@ -33,5 +35,6 @@ public record Outside(
         ZoneId zone,
         Locale machine,
         Settings settings,
+        DraftStore drafts,
         InventedBooks invented,
         Supplier<Optional<Path>> log) {}

@@ -55,6 +55,7 @@ public final class Workbench {
                     locale);
             Toolkit.getDefaultToolkit().getSystemEventQueue().push(events);
             DeskModel desk = new DeskModel(tools);
+            desk.unsaved().keepIn(outside.drafts());
             asker.serve(desk);
             WorkbenchFrame window = open(desk, memory, outside.invented(), outside.log());
             over.set(window.content());

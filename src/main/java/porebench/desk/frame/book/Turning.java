@@ -3,6 +3,7 @@ package porebench.desk.frame.book;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
@@ -181,8 +182,13 @@ public final class Turning {
         tools.tasks()
                 .run(
                         doing,
-                        progress -> read(opening.call(), day, progress),
-                        reading -> {
+                        progress -> {
+                            Reading reading = read(opening.call(), day, progress);
+                            return new Turned(reading, desk.unsaved().read(chosen));
+                        },
+                        turned -> {
+                            Reading reading = turned.reading();
+                            desk.unsaved().turnTo(chosen, turned.unsaved());
                             LabBook before = desk.turnTo(reading);
                             window.opened(chosen);
                             close(before, () -> {});
@@ -190,6 +196,9 @@ public final class Turning {
                         },
                         failure -> failed(chosen, doing, failure));
     }
+
+    /** A lab book that was read, and what was typed for it and not saved. */
+    private record Turned(Reading reading, Map<String, String> unsaved) {}
 
     /** Reads a lab book that was opened; one that cannot be read is closed. */
     static Reading read(LabBook book, LocalDate day, Progress progress) {

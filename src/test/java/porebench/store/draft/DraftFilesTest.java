@@ -1,0 +1,111 @@
+package porebench.store.draft;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class DraftFilesTest {
+    private static final String BOOK = "/books/one.porebench";
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void whatWasKeptIsThereForAnotherStartOfTheProgram() {
+        try (DraftFiles drafts = new DraftFiles(folder)) {
+            drafts.keep(BOOK, "trial/HG-101", Optional.of("gauge=5.4\nremarks=ñandú 0.3 %\n"));
+            drafts.keep(BOOK, "trial/HG-102", Optional.of(""));
+        }
+        assertThat(new DraftFiles(folder).all(BOOK))
+                .containsEntry("trial/HG-101", "gauge=5.4\nremarks=ñandú 0.3 %\n")
+                .containsEntry("trial/HG-102", "")
+                .hasSize(2);
+    }
+
+    @Test
+    void theLastOfManyTextsStands() {
+        DraftFiles drafts = new DraftFiles(folder);
+        for (int i = 0; i < 500; i++) {
+            drafts.keep(BOOK, "trial/HG-101", Optional.of(Integer.toString(i)));
+        }
+        drafts.keep(BOOK, "trial/HG-102", Optional.of("gone"));
+        drafts.keep(BOOK, "trial/HG-102", Optional.empty());
+        assertThat(drafts.all(BOOK)).containsOnlyKeys("trial/HG-101").containsValue("499");
+    }
+
+    @Test
+    void eachLabBookHasItsOwn() {
+        DraftFiles drafts = new DraftFiles(folder);
+        drafts.keep(BOOK, "trial/HG-101", Optional.of("one"));
+        assertThat(drafts.all("/books/two.porebench")).isEmpty();
+    }
+
+    @Test
+    void aNameOfSeveralLinesWouldBeTakenApartWrongly() {
+        assertThatThrownBy(() -> new DraftFiles(folder).keep(BOOK, "a\nb", Optional.of("x")))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void whatCannotBeReadStaysAndTheOthersAreRead() throws IOException {
+        DraftFiles drafts = new DraftFiles(folder);
+        drafts.keep(BOOK, "trial/HG-101", Optional.of("one"));
+        drafts.close();
+        Path own;
+        try (Stream<Path> folders = Files.list(folder)) {
+            own = folders.findFirst().orElseThrow();
+        }
+        Path broken = own.resolve("broken.draft");
+        Files.write(broken, new byte[] {(byte) 0xff, (byte) 0xfe, '\n'});
+        Files.writeString(own.resolve("half.draft.part"), "trial/HG-103\nhalf", StandardCharsets.UTF_8);
+        assertThat(drafts.all(BOOK)).containsOnlyKeys("trial/HG-101");
+        assertThat(broken).exists();
+    }
+
+    /** Another program keeps drafts and is killed while it does: the last text that it said was written is there. */
+    @Test
+    void whatWasTypedOutlivesAProgramThatIsKilled() throws Exception {
+        Process other = new ProcessBuilder(List.of(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Typist.class.getName(),
+                        folder.toString()))
+                .redirectErrorStream(true)
+                .start();
+        try (var lines = other.inputReader(StandardCharsets.UTF_8)) {
+            assertThat(lines.readLine()).isEqualTo("50");
+        } finally {
+            other.destroyForcibly();
+        }
+        assertThat(other.waitFor(30, TimeUnit.SECONDS)).isTrue();
+        assertThat(Integer.parseInt(new DraftFiles(folder).all(BOOK).get("trial/HG-101")))
+                .isGreaterThanOrEqualTo(50);
+    }
+
+    /** Types on and on until it is killed. */
+    static final class Typist {
+        private Typist() {}
+
+        public static void main(String[] arguments) {
+            DraftFiles drafts = new DraftFiles(Path.of(arguments[0]));
+            for (int i = 0; ; i++) {
+                drafts.keep(BOOK, "trial/HG-101", Optional.of(Integer.toString(i)));
+                if (i == 50) {
+                    drafts.close();
+                    System.out.println(i);
+                }
+            }
+        }
+    }
+}
