@@ -277,6 +277,7 @@ public final class Intake {
             return Optional.empty();
         }
         trialIntake.doubts(trial).forEach(problem -> problems.add(problem.at(one.place())));
+        trialIntake.tooSoon(placed).ifPresent(problem -> problems.add(problem.at(one.place())));
         Optional<Kept> determination =
                 known(RecordKind.DETERMINATION, placed.determinationId().text());
         if (determination.isPresent()

@@ -47,14 +47,19 @@ final class TrialIntake {
         Touched.of(Determination.class, incoming).map(Determination::id).forEach(named::add);
     }
 
-    /** The trials of one determination, and whether those that are not struck are of both types of meter. */
+    /** The trials of one determination, whether those that are not struck are of both types of meter, and their soaks. */
     private static final class Company {
         private final Map<TrialId, Trial> trials = new HashMap<>();
         private final Map<MeterType, Integer> standing = new EnumMap<>(MeterType.class);
+        private final Soaks soaks = new Soaks();
 
         void join(Trial trial) {
-            Optional.ofNullable(trials.put(trial.id(), trial)).ifPresent(before -> count(before, -1));
+            Optional.ofNullable(trials.put(trial.id(), trial)).ifPresent(before -> {
+                count(before, -1);
+                soaks.remove(before);
+            });
             count(trial, 1);
+            soaks.add(trial);
         }
 
         private void count(Trial trial, int more) {
@@ -79,6 +84,21 @@ final class TrialIntake {
     /** Returns the doubts about where a trial was put. */
     List<Problem> doubts(Trial trial) {
         return doubts.getOrDefault(trial.id(), List.of());
+    }
+
+    /** Returns the doubt that no soak fits between a trial and another of its determination; one kept already is not asked. */
+    Optional<Problem> tooSoon(Trial trial) {
+        return isKept(trial)
+                ? Optional.empty()
+                : Objects.requireNonNull(company.get(trial.determinationId()))
+                        .soaks
+                        .doubt(trial, "tested_at");
+    }
+
+    private boolean isKept(Trial trial) {
+        return touched.value(Trial.class, RecordKind.TRIAL, trial.recordId())
+                .filter(trial::equals)
+                .isPresent();
     }
 
     private Map<TrialId, DeterminationId> place(MixId mixId) {
@@ -139,9 +159,7 @@ final class TrialIntake {
 
     /** Returns the problem that a trial stands beside trials on the other type of meter; one kept already is not asked. */
     Optional<Problem> mixedTypes(Trial trial) {
-        boolean isKept = touched.value(Trial.class, RecordKind.TRIAL, trial.recordId())
-                .filter(trial::equals)
-                .isPresent();
+        boolean isKept = isKept(trial);
         Company beside = company.computeIfAbsent(trial.determinationId(), this::inBook);
         beside.join(trial);
         return isKept || !beside.isMixed()

@@ -46,8 +46,8 @@ public record TrialSet(DeterminationId id, List<Trial> trials) {
      * as long as no more than {@value TrialPlacing#MOST_DAYS_APART} days lie between one and the next.
      *
      * @param trials the trials, in any order
-     * @param problems gets a doubt for each set that was begun because of the days between, and an error for each that has
-     *     trials on both types of meter
+     * @param problems gets a doubt for each set that was begun because of the days between, and for each trial before which no soak
+     *     fits, and an error for each set that has trials on both types of meter
      * @return the sets, the one with the earliest trial first
      */
     public static List<TrialSet> of(Collection<Trial> trials, List<Problem> problems) {
@@ -77,14 +77,18 @@ public record TrialSet(DeterminationId id, List<Trial> trials) {
                         one.getKey(), one.getValue().stream().sorted(AS_MADE).toList()))
                 .sorted(Comparator.comparing((TrialSet set) -> set.trials().get(0), AS_MADE))
                 .toList();
-        all.forEach(set -> mixedTypes(set.id(), set.trials()).ifPresent(problems::add));
+        all.forEach(set -> {
+            mixedTypes(set.id(), set.trials()).ifPresent(problems::add);
+            Soaks.doubts(set.trials(), "tested_at").forEach(problems::add);
+        });
         return all;
     }
 
     /**
      * Checks a trial against those it would stand beside in its determination.
      *
-     * @return the error that they were made on the other type of meter, or the doubt that they were made long before or after
+     * @return the error that they were made on the other type of meter, or the doubts that they were made long before or after,
+     *     or so soon that no soak lies between
      */
     public static List<Problem> checkCompany(Trial trial, Collection<Trial> company) {
         List<Trial> others =
@@ -108,6 +112,9 @@ public record TrialSet(DeterminationId id, List<Trial> trials) {
                         days,
                         trial.determinationId().text(),
                         TrialPlacing.MOST_DAYS_APART)));
+        Soaks soaks = new Soaks();
+        others.forEach(soaks::add);
+        soaks.doubt(trial, "testedAt").ifPresent(problems::add);
         return problems;
     }
 

@@ -179,7 +179,10 @@ class SimulateCommandTest {
         simulate("0.4", "1", "B", "1", "sim.csv", "--mix-id", "M-1", "--meter-id", "PM-1");
         List<String> lines = text("sim.csv").lines().toList();
         String mixed = lines.get(0) + "\n" + lines.get(1) + "\n"
-                + lines.get(1).replace("SIM-1-001", "T-1").replaceAll("yes$", "no");
+                + lines.get(1)
+                        .replace("SIM-1-001", "T-1")
+                        .replaceAll("yes$", "no")
+                        .replaceFirst("T\\d\\d:", "T23:");
         LabFiles.write(folder, "mixed.csv", mixed);
         Said said = new Terminal(folder).json("factor", "--trials", "mixed.csv");
         assertThat(said.status()).isEqualTo(1);
