@@ -277,6 +277,25 @@ final class SampleModel extends DraftModel {
         return moistures.stream().anyMatch(column -> !draft().text(column).isBlank());
     }
 
+    /** Says in a line what the masses follow from. */
+    String settings() {
+        String bowl = meter().isPresent()
+                ? meterWords(draft().text(SampleFields.METER))
+                : draft().text(SampleFields.BOWL).isBlank()
+                        ? texts().get("meter.none")
+                        : texts().get(
+                                        "settings.bowl",
+                                        draft().text(SampleFields.BOWL).strip() + " " + draft().unit(SampleFields.BOWL),
+                                        choiceWords(SampleFields.METER_TYPE, draft().text(SampleFields.METER_TYPE)));
+        return texts().get(
+                        "settings.said",
+                        bowl,
+                        draft().text(SampleFields.TRIALS).strip(),
+                        draft().text(SampleFields.SPARE).strip(),
+                        massUnit().symbol(),
+                        texts().get(hasMoistureOfToday() ? "settings.moisture.today" : "settings.moisture.designed"));
+    }
+
     // The sheet.
 
     /** Returns the paper for the sheet: the one chosen, or what goes with the units. */

@@ -15,6 +15,7 @@ import porebench.desk.Screen;
 import porebench.desk.form.Choices;
 import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Commands;
+import porebench.desk.form.Fold;
 import porebench.desk.form.Form;
 import porebench.desk.form.History;
 import porebench.desk.form.ProblemLines;
@@ -51,6 +52,9 @@ public final class SamplePage implements Screen {
     private final JPanel moisturePlace = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill]"));
     private List<Column<SampleReading, BigDecimal>> moistures = List.of();
     private ColumnForm moisture;
+    private final Fold settings;
+    private List<Problem> knownInFold = List.of();
+    private final MassesPanel masses;
     private final WaterPanel water;
     private final WeighOutTable weighOut;
     private final ProblemLines lines;
@@ -64,6 +68,8 @@ public final class SamplePage implements Screen {
         problemText = desk.tools().problemText();
         bowl = new ColumnForm(model, problemText).addAll(SampleFields.ALL);
         moisture = new ColumnForm(model, problemText);
+        settings = new Fold("sample.settings", texts.get("settings.open"), settings());
+        masses = new MassesPanel(texts, desk.tools().numbers());
         water = new WaterPanel(texts, desk.tools().numbers());
         weighOut = new WeighOutTable(texts, desk.tools().numbers());
         lines = new ProblemLines("sample.problems", problemText);
@@ -111,33 +117,36 @@ public final class SamplePage implements Screen {
                 new TallPanel(new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill]"));
         page.add(heading("page.title", "h1"));
         page.add(standing, "wmin 0");
-        JPanel top = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill,400::760]24[pref!]push", "[top]"));
-        JPanel left = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow,fill]"));
-        left.add(heading("section.bowl", "h2"), "gapbottom 4");
-        left.add(bowl.panel());
-        left.add(heading("section.moisture", "h2"), "gaptop 16");
-        left.add(new WrappedText("moisture.note", "quiet", texts.get("moisture.note")), "wmin 0, gapbottom 4");
-        left.add(moisturePlace);
-        top.add(left);
-        JPanel right = new JPanel(new MigLayout("insets 0, wrap 1, gapy 16", "[fill]"));
-        right.add(water.panel());
-        right.add(caution());
-        top.add(right);
-        page.add(top, "gaptop 8");
-        page.add(heading("section.weigh-out", "h2"), "gaptop 16");
-        wetSieved.putClientProperty("FlatLaf.styleClass", "caution");
-        wetSieved.add(new WrappedText("sample.wetSieved", "cautionText", texts.get("wet-sieved")), "wmin 0");
-        page.add(wetSieved);
-        page.add(todays, "wmin 0");
-        page.add(weighOut.component());
-        page.add(note, "wmin 0");
-        page.add(runsOver, "wmin 0");
+        page.add(settings.component(), "wmin 0");
         page.add(lines.panel(), "wmin 0");
         page.add(elsewhere, "wmin 0");
-        page.add(heading("section.sheet", "h2"), "gaptop 16");
-        page.add(sheet());
+        wetSieved.putClientProperty("FlatLaf.styleClass", "caution");
+        wetSieved.add(new WrappedText("sample.wetSieved", "cautionText", texts.get("wet-sieved")), "wmin 0");
+        page.add(wetSieved, "wmin 0");
+        page.add(masses.component(), "wmin 0");
+        page.add(note, "wmin 0");
+        page.add(todays, "wmin 0");
+        page.add(runsOver, "wmin 0");
+        page.add(sheet(), "wmin 0, gaptop 8");
         page.add(told, "wmin 0");
+        JPanel beside = new JPanel(new MigLayout("insets 0, fillx", "[pref!]24[grow,fill,0::460]", "[top]"));
+        beside.add(water.panel());
+        beside.add(caution(), "wmin 0");
+        page.add(beside, "wmin 0, gaptop 8");
+        page.add(heading("section.weigh-out", "h2"), "gaptop 16");
+        page.add(weighOut.component(), "wmin 0");
         return page.scrolled();
+    }
+
+    /** Makes what the masses follow from, which is set once and then left alone. */
+    private JPanel settings() {
+        JPanel all = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow,fill,0::760]"));
+        all.add(heading("section.bowl", "h2"), "gapbottom 4");
+        all.add(bowl.panel());
+        all.add(heading("section.moisture", "h2"), "gaptop 12");
+        all.add(new WrappedText("moisture.note", "quiet", texts.get("moisture.note")), "wmin 0, gapbottom 4");
+        all.add(moisturePlace);
+        return all;
     }
 
     private JPanel sheet() {
@@ -150,7 +159,7 @@ public final class SamplePage implements Screen {
     }
 
     private JPanel caution() {
-        JPanel box = new JPanel(new MigLayout("insets 0, wrap 1, gapy 6", "[grow,fill,280::360]"));
+        JPanel box = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 6", "[grow,fill]"));
         box.setName("sample.caution");
         box.putClientProperty("FlatLaf.styleClass", "caution");
         box.add(heading("caution.title", "h2"));
@@ -188,6 +197,8 @@ public final class SamplePage implements Screen {
                 .toList();
         List<Problem> others = moisture.show(bowl.show(due));
         lines.show(others);
+        showSettings(reading, due, others);
+        masses.show(reading.sample(), reading.weighOut(), model.massUnit());
         water.show(
                 reading.sample(),
                 reading.meterType(),
@@ -213,6 +224,18 @@ public final class SamplePage implements Screen {
             moisturePlace.revalidate();
         }
         moisture.pull();
+    }
+
+    /** Says what the settings are, and opens them where something is wrong or missing there that was not before. */
+    private void showSettings(SampleReading reading, List<Problem> due, List<Problem> elsewhere) {
+        settings.say(model.settings());
+        List<Problem> inFold =
+                due.stream().filter(problem -> !elsewhere.contains(problem)).toList();
+        boolean isBowlMissing = reading.problems().stream().anyMatch(problem -> problem.kind() == Problem.Kind.NOT_YET);
+        if (isBowlMissing || !inFold.isEmpty() && !inFold.equals(knownInFold)) {
+            settings.open();
+        }
+        knownInFold = inFold;
     }
 
     private String note(SampleReading reading) {

@@ -16,12 +16,11 @@ import porebench.method.sample.CorrectionSample;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
 
-/** The waters that go with a correction sample, and the volumes it is computed from. */
+/** The waters after the first that go with a correction sample, and the volumes it is computed from. */
 final class WaterPanel {
     private final JPanel panel = new JPanel(new MigLayout("insets 0, wrap 3, gapy 6, hidemode 3", "[]20[trailing]6[]"));
     private final Texts texts;
     private final Numbers numbers;
-    private final FigureLine first;
     private final FigureLine inundation;
     private final FigureLine withdrawal;
     private final FigureLine batch;
@@ -32,7 +31,6 @@ final class WaterPanel {
         this.numbers = numbers;
         panel.putClientProperty("FlatLaf.styleClass", "box");
         panel.add(Form.heading(texts.get("section.water"), "h2"), "span 3, gapbottom 4");
-        first = line("water.first", "");
         inundation = line("water.inundation", texts.get("water.inundation"));
         withdrawal = line("water.withdrawal", "");
         batch = line("water.batch", texts.get("water.batch"));
@@ -53,9 +51,6 @@ final class WaterPanel {
             BigDecimal targetAir,
             boolean wetSieved,
             UnitSystem units) {
-        first.call(texts.get(
-                sample.filter(CorrectionSample::isThirdTooMuch).isPresent() ? "water.first.fits" : "water.first"));
-        millilitres(first, sample.map(CorrectionSample::firstWater));
         millilitres(inundation, sample.flatMap(CorrectionSample::inundation));
         if (type == MeterType.A) {
             withdrawal.call(texts.get("water.withdrawal.none"));
