@@ -48,7 +48,7 @@ public final class RowTable<R> extends JTable {
     private transient Consumer<Runnable> pasting = Runnable::run;
     private transient BooleanSupplier moreRows = () -> false;
     private transient Consumer<List<String>> leftOver = left -> {};
-    private int visibleRows;
+    private int mostRows = Integer.MAX_VALUE;
     private boolean showing;
 
     /**
@@ -121,9 +121,9 @@ public final class RowTable<R> extends JTable {
         }
     }
 
-    /** Lets the table be as high as some rows, whatever it shows; it then scrolls within itself. */
-    public void setVisibleRows(int count) {
-        visibleRows = count;
+    /** Lets the table be as high as its rows up to some number of them; with more it scrolls within itself. */
+    public void setMostRows(int count) {
+        mostRows = count;
     }
 
     @Override
@@ -298,7 +298,7 @@ public final class RowTable<R> extends JTable {
         return isCut && shown instanceof JLabel label ? label.getText() : null;
     }
 
-    /** Returns the table in its sideways scroll bar; turning the wheel goes on to the page. */
+    /** Returns the table in its sideways scroll bar; turning the wheel goes on to the page, unless there are more rows. */
     public JScrollPane scrolled() {
         return new JScrollPane(this) {
             private static final long serialVersionUID = 1L;
@@ -306,7 +306,9 @@ public final class RowTable<R> extends JTable {
             @Override
             protected void processMouseWheelEvent(MouseWheelEvent event) {
                 Container page = getParent();
-                if (event.isShiftDown() || page == null) {
+                if (event.isShiftDown()
+                        || page == null
+                        || getVerticalScrollBar().isVisible()) {
                     super.processMouseWheelEvent(event);
                 } else {
                     page.dispatchEvent(SwingUtilities.convertMouseEvent(this, event, page));
@@ -352,8 +354,8 @@ public final class RowTable<R> extends JTable {
 
     @Override
     public Dimension getPreferredScrollableViewportSize() {
-        int height =
-                visibleRows > 0 ? visibleRows * getRowHeight() : Math.max(getRowHeight(), getPreferredSize().height);
+        int rowsHigh = getRowCount() > mostRows ? mostRows * getRowHeight() : getPreferredSize().height;
+        int height = Math.max(getRowHeight(), rowsHigh);
         return new Dimension(LEAST_WIDTH, height);
     }
 

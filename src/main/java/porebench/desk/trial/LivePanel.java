@@ -27,7 +27,7 @@ final class LivePanel {
 
     private final TrialsModel model;
     private final Texts texts;
-    private final JLabel number = Form.heading("", "number");
+    private final JLabel number = Form.heading("", "live");
     private final WrappedText words = new WrappedText("liveWords", "quiet");
     private final WrappedText stop = new WrappedText("liveStop", "quiet");
     private final ProblemLines doubts;

@@ -39,24 +39,24 @@ record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts tex
     static List<ShownColumn<TrialRow>> columns(Texts texts, Supplier<UnitSystem> units) {
         return List.of(
                 new ShownColumn<>(
-                        texts.get("column.trial"), 180, row -> row.id().text()),
-                new ShownColumn<>(texts.get("column.factor"), 95, TrialRow::factor).number(),
-                new ShownColumn<>(texts.get("column.state"), 110, TrialRow::stateWord)
+                        texts.get("column.trial"), 120, row -> row.id().text()),
+                new ShownColumn<>(texts.get("column.factor"), 80, TrialRow::factor).number(),
+                new ShownColumn<>(texts.get("column.state"), 100, TrialRow::stateWord)
                         .mark((row, selected) -> new StateShape(
                                 row.state(), selected.orElseGet(() -> Looks.of(row.state())), UIScale.scale(MARK))),
-                new ShownColumn<>(texts.get("column.doubts"), 80, TrialRow::doubts).number(),
+                new ShownColumn<>(texts.get("column.doubts"), 65, TrialRow::doubts).number(),
+                new ShownColumn<>(texts.get("column.reading"), 90, TrialRow::reading).number(),
+                new ShownColumn<>(texts.get("column.withdrawn"), 90, TrialRow::withdrawn).number(),
                 new ShownColumn<>(
                         texts.get("column.tested_at"),
                         135,
                         row -> Days.show(row.trial().testedAt())),
                 new ShownColumn<>(
-                        texts.get("column.operator"), 120, row -> row.trial().operator()),
+                        texts.get("column.operator"), 110, row -> row.trial().operator()),
                 new ShownColumn<>(
                         texts.get("column.meter"),
-                        110,
+                        90,
                         row -> row.trial().meterId().text()),
-                new ShownColumn<>(texts.get("column.reading"), 110, TrialRow::reading).number(),
-                new ShownColumn<>(texts.get("column.withdrawn"), 95, TrialRow::withdrawn).number(),
                 new ShownColumn<TrialRow>(
                                 () -> texts.get(
                                         "column.fine", units.get().benchMass().symbol()),

@@ -30,7 +30,8 @@ import porebench.record.id.TrialId;
 
 /** The page of the selected mix's trials: seen, entered, corrected, struck and imported. */
 public final class TrialsPage implements Screen {
-    private static final int SHOWN_ROWS = 5;
+    /** A determination with more trials than this, which is rare, scrolls within its table. */
+    private static final int MOST_ROWS = 40;
 
     private final TrialsModel model;
     private final Texts texts;
@@ -57,6 +58,7 @@ public final class TrialsPage implements Screen {
     private final LivePanel live;
     private final Cautions cautions;
     private final ImportPanel imports;
+    private final JPanel bench;
     private final JScrollPane scroll;
     private boolean showing;
 
@@ -72,20 +74,23 @@ public final class TrialsPage implements Screen {
         this.live = new LivePanel(model);
         this.cautions = new Cautions(texts);
         this.imports = new ImportPanel(model, actions);
+        this.bench = bench();
         panel.add(Form.heading(texts.get("page.title"), "h1"));
         noMix.setText(texts.get("no-mix"));
         panel.add(noMix, "wmin 0");
         panel.add(content, "wmin 0");
         content.add(chooserRow(), "wmin 0");
         content.add(purpose, "wmin 0, gaptop 4");
-        content.add(new JScrollPane(table), "wmin 0, gaptop 10");
-        content.add(noTrial, "wmin 0, gaptop 4");
-        content.add(stop, "wmin 0, gaptop 10");
-        content.add(stopBasis, "wmin 0, gaptop 2");
-        content.add(tableButtons(), "wmin 0, gaptop 10");
-        content.add(told, "wmin 0, gaptop 16");
         content.add(imports.component(), "wmin 0, gaptop 16");
-        content.add(bench(), "wmin 0, gaptop 16");
+        content.add(stop, "wmin 0, gaptop 10");
+        content.add(bench, "wmin 0, gaptop 12");
+        closed.setText(texts.get("determination.closed"));
+        content.add(closed, "wmin 0, gaptop 10");
+        content.add(tableButtons(), "wmin 0, gaptop 16");
+        content.add(table.scrolled(), "wmin 0, gaptop 8");
+        content.add(noTrial, "wmin 0, gaptop 4");
+        content.add(stopBasis, "wmin 0, gaptop 6");
+        content.add(told, "wmin 0, gaptop 16");
         bindSave();
         scroll = panel.scrolled();
         model.onChange(this::show);
@@ -139,12 +144,12 @@ public final class TrialsPage implements Screen {
         entry.begin();
     }
 
-    /** Makes the table of trials; it scrolls within itself where the page is narrower than all its columns. */
+    /** Makes the table of trials, as high as they are many; it scrolls sideways where the page is narrower than its columns. */
     private static RowTable<TrialRow> table(TrialsModel model) {
         RowTable<TrialRow> table = new RowTable<>(
                 "trials", model.texts().get("page.title"), TrialRow.columns(model.texts(), model.desk()::units));
         table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
-        table.setVisibleRows(SHOWN_ROWS);
+        table.setMostRows(MOST_ROWS);
         table.onSelect(chosen -> model.select(chosen.map(TrialRow::id)));
         return table;
     }
@@ -189,16 +194,12 @@ public final class TrialsPage implements Screen {
 
     private JPanel bench() {
         JPanel both =
-                new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[grow 58,fill]24[grow 42,fill]", "[top]"));
+                new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[grow 67,fill]20[grow 33,fill]", "[top]"));
         JPanel side = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]20[]"));
         side.add(live.component(), "wmin 0");
         side.add(cautions.component(), "wmin 0");
-        JPanel main = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
-        closed.setText(texts.get("determination.closed"));
-        main.add(closed, "wmin 0");
-        main.add(entry.component(), "wmin 0");
-        both.add(main, "w 58%, wmin 0");
-        both.add(side, "w 42%, wmin 0");
+        both.add(entry.component(), "w 67%, wmin 0");
+        both.add(side, "w 33%, wmin 0");
         return both;
     }
 
@@ -226,12 +227,19 @@ public final class TrialsPage implements Screen {
             stopBasis.say(model.stop().basis().orElse(""));
             showButtons();
             imports.show();
-            closed.setVisible(model.entry().determination().isEmpty());
+            showBench();
             live.show(entry.show());
             cautions.show(model.entry().type());
             showStory();
         }
         showing = false;
+    }
+
+    /** Where no trial can be added there is nothing to enter, unless something is typed already: the trials come first. */
+    private void showBench() {
+        boolean isClosed = model.entry().determination().isEmpty();
+        closed.setVisible(isClosed);
+        bench.setVisible(!isClosed || model.entry().history().isChanged());
     }
 
     private void showChooser() {
