@@ -3,7 +3,6 @@ package porebench.desk.variability;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Commands;
@@ -12,7 +11,7 @@ import porebench.desk.form.WrappedText;
 import porebench.method.Texts;
 import porebench.record.id.TrialId;
 
-/** The questions below one another: question, answer, what it rests on, and the tests made. */
+/** The questions below one another: question, answer, and what it rests on. */
 final class QuestionPanel {
     private final JPanel panel =
             new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 0", "[grow,fill]", ""));
@@ -58,9 +57,6 @@ final class QuestionPanel {
         if (!question.named().isEmpty()) {
             panel.add(offers(question), "wmin 0, gaptop 6");
         }
-        if (!question.tests().isEmpty()) {
-            panel.add(tests(question), "wmin 0, gaptop 6");
-        }
     }
 
     /** Returns a button for each trial that the answer names. */
@@ -73,19 +69,5 @@ final class QuestionPanel {
                     Commands.of(texts.get("wrong.strike", id.text()), () -> strike.accept(id))));
         }
         return row;
-    }
-
-    private static JPanel tests(Finding question) {
-        JPanel table =
-                new JPanel(new MigLayout("insets 0, fillx, wrap 3, gapy 3", "[]18[right]18[grow,fill]", "[top]"));
-        table.setOpaque(false);
-        table.setName("tests." + question.name());
-        for (int i = 0; i < question.tests().size(); i++) {
-            Finding.TestLine line = question.tests().get(i);
-            table.add(new JLabel(line.test()));
-            table.add(new JLabel(line.statistic()));
-            table.add(new WrappedText("test." + question.name() + "." + i, "quiet", line.finding()), "wmin 0");
-        }
-        return table;
     }
 }

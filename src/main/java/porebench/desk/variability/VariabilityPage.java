@@ -4,6 +4,7 @@ import com.formdev.flatlaf.util.UIScale;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -19,6 +20,7 @@ import porebench.desk.PlotPanel;
 import porebench.desk.Screen;
 import porebench.desk.Settings;
 import porebench.desk.form.Choices;
+import porebench.desk.form.Fold;
 import porebench.desk.form.Form;
 import porebench.desk.form.OnView;
 import porebench.desk.form.ProblemLines;
@@ -29,12 +31,12 @@ import porebench.record.id.DeterminationId;
 import porebench.record.id.TrialId;
 
 /**
- * The page that says whether the trials of a determination agree: the verdict, the questions, the numbers, the plots, and what
- * is not in the numbers.
+ * The page that says whether the trials of a determination agree: the verdict, the plot, the uncertainty to quote, the questions,
+ * behind buttons the tests and the numbers, and what is not in the numbers.
  */
 public final class VariabilityPage implements Screen {
     private static final int MARK = 13;
-    private static final int PLOT_HEIGHT = 320;
+    private static final int PLOT_HEIGHT = 250;
 
     private final VariabilityModel model;
     private final Texts texts;
@@ -45,12 +47,15 @@ public final class VariabilityPage implements Screen {
             new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 0", "[grow,fill]", ""));
     private final JScrollPane scroll = panel.scrolled();
     private final JComboBox<VariabilityModel.Choice> chooser;
+    private JLabel chooserLabel = new JLabel();
     private final WrappedText verdict = new WrappedText("verdict", "h2");
     private final ProblemLines doubts;
     private final FiguresPanel figures = new FiguresPanel();
     private final WrappedText remark = new WrappedText("remark", "");
     private final QuestionPanel questions;
     private final QuestionPanel known;
+    private final TestsPanel tests = new TestsPanel();
+    private final QuotedLine quoted;
     private final JCheckBox showsKnown = new JCheckBox();
     private final PlotPanel byTrial;
     private final PlotPanel overTime;
@@ -86,6 +91,7 @@ public final class VariabilityPage implements Screen {
         texts = model.texts();
         questions = new QuestionPanel(texts, strikeTrial);
         known = new QuestionPanel(texts, strikeTrial);
+        quoted = new QuotedLine(desk, texts);
         doubts = new ProblemLines("doubts", model.desk().tools().problemText());
         byTrial = plot("by-trial", texts.get("section.by-trial"));
         overTime = plot("over-time", texts.get("section.over-time"));
@@ -95,19 +101,23 @@ public final class VariabilityPage implements Screen {
                 "determination", List.of(), VariabilityModel.Choice::words, choice -> model.choose(choice.id()));
         left.setName("leftOut");
         noMix = new WrappedText("noMix", "quiet", texts.get("no-mix"));
-        panel.add(title("page.title", "h1"));
+        panel.add(heading(), "wmin 0");
         panel.add(noMix, "wmin 0");
         panel.add(content, "wmin 0");
         content.add(verdict, "wmin 0");
         content.add(doubts.panel(), "wmin 0, gaptop 10");
-        content.add(chooserRow(), "wmin 0, gaptop 14");
-        content.add(questions.component(), "wmin 0, gaptop 16");
+        content.add(byTrial.component(), "wmin 0, gaptop 8");
+        content.add(quoted.component(), "wmin 0, gaptop 10");
+        content.add(questions.component(), "wmin 0, gaptop 18");
         content.add(known.component(), "wmin 0, gaptop 16");
         content.add(knownBox(), "gaptop 6");
-        content.add(byTrial.component(), "wmin 0, gaptop 20");
-        content.add(title("section.numbers", "h2"), "gaptop 20");
-        content.add(figures.component(), "wmin 0, gaptop 8");
-        content.add(remark, "wmin 0, gaptop 12");
+        content.add(
+                new Fold("tests.show", texts.get("tests.show"), tests.component()).component(), "wmin 0, gaptop 20");
+        JPanel numbers = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
+        numbers.setOpaque(false);
+        numbers.add(figures.component(), "wmin 0");
+        numbers.add(remark, "wmin 0, gaptop 6");
+        content.add(new Fold("numbers.show", texts.get("numbers.show"), numbers).component(), "wmin 0, gaptop 8");
         content.add(title("section.left", "h2"), "gaptop 20");
         content.add(left, "wmin 0, gaptop 8");
         content.add(overTime.component(), "wmin 0, gaptop 20");
@@ -115,6 +125,7 @@ public final class VariabilityPage implements Screen {
         model.onChange(this::show);
         // Nothing is worked out for a page that nobody looks at, lest its work stand over the form of another.
         OnView.each(panel, model::workOutKnown);
+        OnView.each(panel, quoted::show);
         Looks.onChange(this::show);
         show();
     }
@@ -137,10 +148,13 @@ public final class VariabilityPage implements Screen {
         return Form.heading(texts.get(key), styleClass);
     }
 
-    private JPanel chooserRow() {
-        JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[][grow,fill]"));
+    /** The title and, beside it, the determination: what is said of it begins right below. */
+    private JPanel heading() {
+        JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[]24[grow,trailing][grow,fill,0::420]"));
+        row.add(title("page.title", "h1"));
         chooser.setPrototypeDisplayValue(new VariabilityModel.Choice(new DeterminationId("-"), "-"));
-        row.add(Form.label(texts.get("determination.label"), chooser));
+        chooserLabel = Form.label(texts.get("determination.label"), chooser);
+        row.add(chooserLabel);
         row.add(chooser, "wmin 0");
         return row;
     }
@@ -159,6 +173,8 @@ public final class VariabilityPage implements Screen {
         showing = true;
         boolean hasMix = model.desk().evidence().isPresent();
         noMix.setVisible(!hasMix);
+        chooserLabel.setVisible(hasMix);
+        chooser.setVisible(hasMix);
         content.setVisible(hasMix);
         if (hasMix) {
             Verdict said = model.verdict();
@@ -169,6 +185,9 @@ public final class VariabilityPage implements Screen {
             Optional<Finding> besides = model.known();
             known.show(besides.map(List::of).orElse(List.of()));
             known.component().setVisible(besides.isPresent());
+            tests.show(
+                    Stream.concat(model.questions().stream(), besides.stream()).toList());
+            quoted.show(model.judged());
             showsKnown.setSelected(model.showsKnown());
             showsKnown.setVisible(!model.questions().isEmpty());
             figures.show(model.lines());

@@ -184,10 +184,13 @@ class QuestionsTest {
         assertThat(wrong.tests())
                 .containsExactly(
                         new Finding.TestLine(
-                                "One trial far out, Grubbs's G",
+                                "One trial far out, Grubbs: greatest deviation over s",
                                 "1.500",
                                 "not judged: no more than one division of the scale (0.10 %)"),
-                        new Finding.TestLine("Two on one side, Grubbs's G2", "0.000", "not judged: it takes 5 trials"),
+                        new Finding.TestLine(
+                                "Two on one side, Grubbs and Beck: squares left without them over all",
+                                "0.000",
+                                "not judged: it takes 5 trials"),
                         new Finding.TestLine(
                                 "One trial far out, Dixon's r10",
                                 "1.000",
