@@ -63,6 +63,7 @@ import porebench.method.simulate.Fault;
 import porebench.port.Paper;
 import porebench.quantity.Mass;
 import porebench.quantity.MassUnit;
+import porebench.quantity.Spelling;
 import porebench.quantity.Temperature;
 import porebench.quantity.TemperatureUnit;
 import porebench.quantity.Typed;
@@ -218,9 +219,19 @@ public final class PorebenchCommands {
 
     private <Q> ITypeConverter<Q> quantity(Unit<Q>[] units) {
         List<Unit<Q>> allowed = Arrays.asList(units);
-        return text -> Typed.parse(text, allowed)
-                .map(Typed::value)
-                .orElseThrow(wrong("usage.quantity", text, Typed.symbols(units)));
+        return text -> Typed.parse(text, allowed).map(Typed::value).orElseThrow(wrongHalf(text, allowed, units));
+    }
+
+    /** Says of a refused quantity whether its number or its unit is wrong. */
+    private <Q> Supplier<TypeConversionException> wrongHalf(String text, List<Unit<Q>> allowed, Unit<Q>[] units) {
+        Spelling.Halves halves = Spelling.halves(text);
+        String symbols = Typed.symbols(units);
+        if (halves.unit().isEmpty() || halves.number().isEmpty()) {
+            return wrong("usage.quantity", text, symbols);
+        }
+        return Typed.parseUnit(halves.unit(), allowed).isEmpty()
+                ? wrong("usage.quantity-unit", text, halves.unit(), symbols)
+                : wrong("usage.quantity-number", text, halves.number());
     }
 
     private Path path(String text) {

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -17,7 +16,6 @@ import java.util.regex.Pattern;
  * @param <Q> the quantity
  */
 public record Typed<Q>(BigDecimal number, Unit<Q> unit) {
-    private static final Pattern NUMBER_AND_UNIT = Pattern.compile("\\s*(\\S+?)\\s*([A-Za-z][A-Za-z0-9/]*)\\s*");
     // Two digits of exponent: no unit and no square makes such a number infinite or 0.
     private static final Pattern PLAIN_NUMBER = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d{1,2})?");
 
@@ -39,28 +37,25 @@ public record Typed<Q>(BigDecimal number, Unit<Q> unit) {
      * @return the quantity, or empty when the text is no such number with one of these units
      */
     public static <Q> Optional<Typed<Q>> parse(String text, List<? extends Unit<Q>> units) {
-        Matcher matcher = NUMBER_AND_UNIT.matcher(text);
-        if (!matcher.matches()) {
-            return Optional.empty();
-        }
-        Optional<BigDecimal> number = parseNumber(matcher.group(1));
-        Optional<? extends Unit<Q>> unit = parseUnit(matcher.group(2), units);
+        Spelling.Halves halves = Spelling.halves(text);
+        Optional<BigDecimal> number = parseNumber(halves.number());
+        Optional<? extends Unit<Q>> unit = parseUnit(halves.unit(), units);
         if (number.isEmpty() || unit.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new Typed<>(number.get(), unit.get()));
     }
 
-    /** Reads a unit by its symbol, letter case not mattering. */
+    /** Reads a unit by its symbol or another spelling of it, letter case not mattering. */
     public static <U extends Unit<?>> Optional<U> parseUnit(String symbol, List<U> units) {
         return units.stream()
-                .filter(unit -> unit.symbol().equalsIgnoreCase(symbol.strip()))
+                .filter(unit -> Spelling.means(symbol, unit.symbol()))
                 .findFirst();
     }
 
     /** Reads a plain number with a decimal point, the whole text being used; empty for anything else. */
     public static Optional<BigDecimal> parseNumber(String text) {
-        String stripped = text.strip();
+        String stripped = Spelling.stripped(text);
         if (stripped.length() > 40 || !PLAIN_NUMBER.matcher(stripped).matches()) {
             return Optional.empty();
         }

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import porebench.command.Terminal.Said;
 
@@ -21,7 +22,7 @@ class UsageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"7", "7,05 L", "seven L", "7 litres", "7 kg", "L", "", "NaN L", "1e400 L", "7 L x"})
+    @ValueSource(strings = {"7", "L", "", "7,05"})
     void aVolumeIsANumberAndAUnit(String bowl) {
         assertWrongUsage(
                 new Terminal(folder).json("sample", "--mix", "m.csv", "--mix-id", "M-1", "--bowl", bowl),
@@ -29,16 +30,34 @@ class UsageTest {
                         + "\" must be a number and a unit in one argument; units are m3, L, mL, ft3, yd3, in3, gal");
     }
 
+    @ParameterizedTest
+    @CsvSource({"'7,05 L', '7,05'", "seven L, seven", "NaN L, NaN", "1e400 L, 1e400", "'7 L L', '7 L'"})
+    void aRefusedQuantitySaysThatItsNumberIsWrong(String bowl, String number) {
+        assertWrongUsage(
+                new Terminal(folder).json("sample", "--mix", "m.csv", "--mix-id", "M-1", "--bowl", bowl),
+                "'--bowl': \"" + bowl + "\": \"" + number
+                        + "\" must be a number with a decimal point, such as 5.4; the unit is understood");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"7 litres, litres", "7 kg, kg", "7 L x, x", "'7 °C', '°C'"})
+    void aRefusedQuantitySaysThatItsUnitIsWrong(String bowl, String unit) {
+        assertWrongUsage(
+                new Terminal(folder).json("sample", "--mix", "m.csv", "--mix-id", "M-1", "--bowl", bowl),
+                "'--bowl': \"" + bowl + "\": \"" + unit
+                        + "\" is not one of its units, which are m3, L, mL, ft3, yd3, in3, gal");
+    }
+
     @Test
     void massesAndTemperaturesNameTheirUnits() {
         assertWrongUsage(
                 new Terminal(folder)
                         .run("bowl", "--empty", "3 L", "--plate", "0 g", "--full", "9 kg", "--water-temp", "20 C"),
-                "'--empty': \"3 L\" must be a number and a unit in one argument; units are kg, g, lb, oz");
+                "'--empty': \"3 L\": \"L\" is not one of its units, which are kg, g, lb, oz");
         assertWrongUsage(
                 new Terminal(folder)
                         .run("bowl", "--empty", "3 kg", "--plate", "0 g", "--full", "9 kg", "--water-temp", "20 K"),
-                "units are C, F");
+                "\"K\" is not one of its units, which are C, F");
     }
 
     @Test

@@ -96,7 +96,7 @@ class BadFileTest {
     @Test
     void namesEveryBadCellAtOnceAndKeepsTheGoodRows() {
         String bad =
-                "T-2,,04.03.2026,R. Vane,B-1,C,\"7,05\",liter,\"4,500.5\",-1,stone,15 min,200,352,cups,5.4%,-3,,maybe,";
+                "T-2,,04.03.2026,R. Vane,B-1,C,\"7,05\",liter,\"4,500.5\",-1,stone,15 h,200,352,cups,5.4 bar,-3,,maybe,";
         Sheet<Trial> sheet = trials(bytes(TRIAL_HEADING, bad, TRIAL));
         assertThat(found(sheet))
                 .containsExactly(
@@ -108,10 +108,10 @@ class BadFileTest {
                         "2:9 fine_mass csv.thousands",
                         "2:10 coarse_mass csv.negative",
                         "2:11 mass_unit csv.not-a-choice",
-                        "2:12 soak_minutes csv.not-a-number",
+                        "2:12 soak_minutes csv.not-its-unit",
                         "2:13 water_temp_c csv.out-of-range",
                         "2:15 withdrawn_unit csv.not-a-choice",
-                        "2:16 gauge_pct csv.not-a-number",
+                        "2:16 gauge_pct csv.not-its-unit",
                         "2:17 h1_pct csv.negative",
                         "2:19 leak csv.not-a-choice");
         assertThat(said(sheet))

@@ -7,6 +7,7 @@ import static porebench.exchange.CsvText.bytes;
 import static porebench.exchange.CsvText.found;
 import static porebench.exchange.CsvText.said;
 
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -15,6 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import porebench.evidence.intake.Sheet;
 import porebench.method.Problem;
+import porebench.record.Kept;
+import porebench.record.Meter;
 import porebench.record.Trial;
 
 /** What a cell of a sheet may hold, to the last value that is allowed. */
@@ -51,6 +54,61 @@ class CellRulesTest {
         Sheet<?> sheet = CsvText.records("d.csv", bytes(heading, "M-1/1,M-1," + version + ",,2026-03-02,"));
         assertThat(sheet.rows()).isEmpty();
         assertThat(found(sheet)).containsExactly("2:3 mix_version csv.not-whole");
+    }
+
+    /** The unit may stand behind the number, in whatever spelling, as in the window and on the command line. */
+    @ParameterizedTest
+    @CsvSource({
+        "'7.05,L', 7.05 L",
+        "'7.05 L,', 7.05 L",
+        "'7.05 L,L', 7.05 L",
+        "'7.05,dm3', 7.05 L",
+        "'7.05,dm³', 7.05 L",
+        "'7050 cm3,', 7050 mL",
+        "'7050 cm³,mL', 7050 mL",
+        "'0.249\u00a0ft³,', 0.249 ft3",
+        "'0.249\u202f,ft³', 0.249 ft3"
+    })
+    void aVolumeIsReadInEverySpelling(String cells, String read) {
+        assertThat(((Meter) read(cells).rows().get(0).value()).bowl()).hasToString(read);
+        assertThat(found(read(cells))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'7.05 kg,L', 2:4 bowl_volume csv.not-its-unit",
+        "'7.05 L,ft3', 2:4 bowl_volume csv.two-units",
+        "'seven L,L', 2:4 bowl_volume csv.not-a-number",
+        "'7.05,kg', 2:5 bowl_volume_unit csv.not-a-choice",
+        "'7.05,', 2:5 bowl_volume_unit csv.required"
+    })
+    void aRefusedVolumeSaysWhichHalfIsWrong(String cells, String wrong) {
+        assertThat(found(read(cells))).containsExactly(wrong);
+    }
+
+    private static Sheet<Kept> read(String bowl) {
+        return CsvText.records(
+                "m.csv",
+                bytes(
+                        "meter_id,meter_type,serial,bowl_volume,bowl_volume_unit,division_pct,scale_top_pct,in_service,remarks",
+                        "B-1,B,20417," + bowl + ",0.1,10,yes,"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"22 °C, 22", "21.5\u00a0C, 21.5", "21.5℃, 21.5"})
+    void aTemperatureMayCarryTheUnitOfItsColumn(String cell, BigDecimal celsius) {
+        Sheet<Trial> sheet = trials(TRIAL.replace(",21.0,", "," + cell + ","));
+        assertThat(found(sheet)).isEmpty();
+        assertThat(sheet.rows().get(0).value().readings().waterCelsius()).contains(celsius);
+    }
+
+    @Test
+    void aTemperatureInAnotherUnitIsRefusedByItsUnit() {
+        Sheet<Trial> sheet = trials(TRIAL.replace(",21.0,", ",72 °F,"));
+        assertThat(said(sheet))
+                .containsExactly(
+                        "t.csv, line 2, column 13: water_temp_c: the number can be read, but \"°F\" is not one of"
+                                + " its units: C.");
     }
 
     @Test

@@ -29,7 +29,19 @@ class TypedTest {
         "'+5 L', 5, L",
         "'-5 L', -5, L",
         "'1e3 mL', 1000, mL",
-        "'1E-3 m3', 0.001, m3"
+        "'1E-3 m3', 0.001, m3",
+        "'1e3mL', 1000, mL",
+        "'0.25 ft³', 0.25, ft3",
+        "'0.25 ft^3', 0.25, ft3",
+        "'350 cm3', 350, mL",
+        "'350 cm³', 350, mL",
+        "'350 cc', 350, mL",
+        "'7.05 dm3', 7.05, L",
+        "'7.05 dm³', 7.05, L",
+        "'7.05 l', 7.05, L",
+        "'7.05\u00a0L', 7.05, L",
+        "'7.05\u202fL', 7.05, L",
+        "'\u00a07.05\u2009L\u00a0', 7.05, L"
     })
     void readsANumberAndAUnit(String text, double number, String symbol) {
         Typed<Volume> typed = Typed.parse(text, VOLUMES).orElseThrow();
@@ -71,6 +83,52 @@ class TypedTest {
             })
     void refusesWhatIsNotOneNumberWithOneOfTheUnits(String text) {
         assertThat(Typed.parse(text, VOLUMES)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'22 °C', 22, C",
+        "'22°C', 22, C",
+        "'22 ° C', 22, C",
+        "'22 ºC', 22, C",
+        "'22 ℃', 22, C",
+        "'-5 C', -5, C",
+        "'72 °F', 72, F",
+        "'72\u00a0°F', 72, F"
+    })
+    void readsATemperatureAsPeopleWriteIt(String text, double number, String symbol) {
+        Typed<Temperature> typed =
+                Typed.parse(text, List.of(TemperatureUnit.values())).orElseThrow();
+        assertThat(typed.number().doubleValue()).isEqualTo(number);
+        assertThat(typed.unit().symbol()).isEqualTo(symbol);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'1013 hPa', mbar", "'29.92 inHg', inHg", "'101.3 KPA', kPa"})
+    void readsAPressureAsBarometersSayIt(String text, String symbol) {
+        assertThat(Typed.parse(text, List.of(PressureUnit.values()))
+                        .orElseThrow()
+                        .unit()
+                        .symbol())
+                .isEqualTo(symbol);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "7.05 L, 7.05, L",
+        "7.05, 7.05, ''",
+        "L, L, ''",
+        "seven L, seven, L",
+        "'1,000 mL', '1,000', mL",
+        "7 L x, 7 L, x",
+        "17x, 17, x",
+        "1e3, 1e3, ''",
+        "1 735, 1 735, ''",
+        "10³ L, 10³, L",
+        "12 %, 12, %"
+    })
+    void tellsNumberAndUnitApart(String text, String number, String unit) {
+        assertThat(Spelling.halves(text)).isEqualTo(new Spelling.Halves(number, unit));
     }
 
     /** Whatever is read can be computed with: a number that only its unit makes infinite is refused here, not there. */

@@ -1,5 +1,7 @@
 package porebench.desk.form;
 
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -108,6 +110,14 @@ public final class ColumnForm {
     private JTextField text(Column<?, ?> column) {
         JTextField input = new JTextField(WIDTH);
         Typing.listen(input, () -> byPerson(() -> model.type(column, input.getText())));
+        input.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusLost(FocusEvent event) {
+                if (!event.isTemporary()) {
+                    model.leave(column);
+                }
+            }
+        });
         pulls.add(() -> {
             if (!input.getText().equals(model.shown(column))) {
                 input.setText(model.shown(column));

@@ -41,6 +41,14 @@ public interface ColumnModel {
         update(step(column), draft().with(column, text));
     }
 
+    /** Takes that a field is left: a unit that its number brings along goes into the box beside it. */
+    default void leave(Column<?, ?> column) {
+        TypedDraft parted = draft().parted(column, units(column), new Numbers(texts().locale()));
+        if (!parted.equals(draft())) {
+            update(step(column), parted);
+        }
+    }
+
     /** Takes the unit that was chosen beside a field. */
     default void chooseUnit(Column<?, ?> column, String symbol) {
         update(unitName(column), draft().withUnit(column, symbol));

@@ -9,7 +9,9 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import porebench.method.Problem;
+import porebench.quantity.Spelling;
 import porebench.record.column.CellReader;
 import porebench.record.column.Column;
 import porebench.record.column.NumberRange;
@@ -109,9 +111,9 @@ public final class DraftReader implements CellReader {
     }
 
     private Optional<BigDecimal> number(Column<?, ?> column, String text, NumberRange range) {
-        Optional<BigDecimal> number = numbers.parse(text);
+        Optional<BigDecimal> number = numbers.parse(text, range::holds).or(() -> numberWithUnit(column, text, range));
         if (number.isEmpty()) {
-            problems.add(Problem.notANumber(under + column.field(), words.apply(column), text));
+            problems.add(fault(column, text));
         } else if (range.lowInclusive().signum() == 0 && number.get().signum() < 0) {
             error(column, "form.negative", words.apply(column), number.get());
         } else if (!range.holds(number.get())) {
@@ -124,6 +126,33 @@ public final class DraftReader implements CellReader {
                     range.highInclusive());
         }
         return number.filter(range::holds);
+    }
+
+    private Optional<BigDecimal> numberWithUnit(Column<?, ?> column, String text, NumberRange range) {
+        Spelling.Halves halves = Spelling.halves(text);
+        return units(column).anyMatch(unit -> Spelling.means(halves.unit(), unit))
+                ? numbers.parse(halves.number(), range::holds)
+                : Optional.empty();
+    }
+
+    private static Stream<String> units(Column<?, ?> column) {
+        return Stream.concat(column.type().units().stream(), Stream.of(column.fixedUnit()))
+                .filter(unit -> !unit.isEmpty());
+    }
+
+    /** Says which half of a quantity is wrong; of a number that has no unit, what is wrong with it. */
+    private Problem fault(Column<?, ?> column, String text) {
+        String field = under + column.field();
+        String name = words.apply(column);
+        Spelling.Halves halves = Spelling.halves(text);
+        List<String> units = units(column).toList();
+        if (units.isEmpty() || halves.unit().isEmpty()) {
+            return numbers.fault(field, name, text);
+        }
+        return numbers.parse(halves.number())
+                .map(number -> Problem.error(field, "form.not-its-unit", name, halves.unit(), String.join(", ", units))
+                        .of(Problem.Kind.NOT_A_NUMBER))
+                .orElseGet(() -> numbers.fault(field, name, halves.number()));
     }
 
     @Override
@@ -149,7 +178,11 @@ public final class DraftReader implements CellReader {
 
     @Override
     public <U> Optional<U> unit(Column<?, ?> column, List<U> units, Function<U, String> symbol) {
-        return thing(draft.unit(column), units, symbol);
+        String carried = Spelling.halves(draft.text(column)).unit();
+        return units.stream()
+                .filter(unit -> Spelling.means(carried, symbol.apply(unit)))
+                .findFirst()
+                .or(() -> thing(draft.unit(column), units, symbol));
     }
 
     /** A box always has one of its things chosen. */

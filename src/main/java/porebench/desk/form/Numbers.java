@@ -4,9 +4,15 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.DecimalFormatSymbols;
 import java.text.NumberFormat;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import porebench.method.Problem;
 import porebench.method.RoundingRule;
+import porebench.quantity.Spelling;
 import porebench.quantity.Typed;
 
 /**
@@ -15,6 +21,11 @@ import porebench.quantity.Typed;
  * <p>The whole input must be a number; thousands separators are refused, because they are read differently elsewhere.
  */
 public final class Numbers {
+    /** A point and three digits behind one to three that are not 0: in a language of commas it may be thousands. */
+    private static final Pattern THOUSANDS = Pattern.compile("[+-]?[1-9]\\d{0,2}\\.\\d{3}");
+
+    private static final Pattern WITH_SIGNS = Pattern.compile("[+-]?\\d+[.,]\\d[\\d.,]*");
+
     private final Locale locale;
     private final char decimalSign;
 
@@ -23,13 +34,64 @@ public final class Numbers {
         this.decimalSign = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
     }
 
-    /** Reads a number typed with the locale's decimal sign; empty when the text is anything else. */
+    /**
+     * Reads a number typed with the locale's decimal sign; empty when the text is anything else.
+     *
+     * <p>Where that sign is a comma, the point of a keypad is taken for it, unless it may stand between thousands.
+     */
     public Optional<BigDecimal> parse(String text) {
-        String stripped = text.strip();
+        String stripped = Spelling.stripped(text);
         if (decimalSign != '.' && stripped.indexOf('.') >= 0) {
-            return Optional.empty();
+            boolean isClear = stripped.indexOf(decimalSign) < 0
+                    && !THOUSANDS.matcher(stripped).matches();
+            return isClear ? Typed.parseNumber(stripped) : Optional.empty();
         }
         return Typed.parseNumber(stripped.replace(decimalSign, '.'));
+    }
+
+    /**
+     * Reads a number of which more is known: a point that may stand between thousands is understood when only one of its two
+     * meanings can be.
+     *
+     * @param canBe whether the field may hold a number
+     */
+    public Optional<BigDecimal> parse(String text, Predicate<BigDecimal> canBe) {
+        String stripped = Spelling.stripped(text);
+        if (decimalSign == '.' || !THOUSANDS.matcher(stripped).matches()) {
+            return parse(stripped);
+        }
+        List<BigDecimal> possible = Stream.of(stripped, stripped.replace(".", ""))
+                .map(BigDecimal::new)
+                .filter(canBe)
+                .toList();
+        return possible.size() == 1 ? Optional.of(possible.get(0)) : Optional.empty();
+    }
+
+    /**
+     * Says what is wrong with a text that is no number.
+     *
+     * @param field the field it was typed in
+     * @param name how the field is called in a sentence
+     */
+    public Problem fault(String field, String name, String text) {
+        String stripped = Spelling.stripped(text);
+        if (decimalSign != '.' && THOUSANDS.matcher(stripped).matches()) {
+            return ofSign(
+                    field,
+                    "form.point-or-thousands",
+                    name,
+                    stripped,
+                    stripped.replace('.', decimalSign),
+                    stripped.replace(".", ""));
+        }
+        if (WITH_SIGNS.matcher(stripped).matches()) {
+            return ofSign(field, decimalSign == '.' ? "form.sign-is-point" : "form.sign-is-comma", name, stripped);
+        }
+        return Problem.notANumber(field, name, stripped);
+    }
+
+    private static Problem ofSign(String field, String code, Object... values) {
+        return Problem.error(field, code, values).of(Problem.Kind.NOT_A_NUMBER);
     }
 
     /** Returns typed digits as they were typed, with the locale's decimal sign. */

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import porebench.quantity.Spelling;
 import porebench.record.column.CellWriter;
 import porebench.record.column.Column;
 import porebench.record.column.Columns;
@@ -76,16 +77,23 @@ public record TypedDraft(Map<String, String> texts, Map<String, List<TypedDraft>
 
     /** Returns this draft with the unit that a number brings along in its field, as in {@code 1735 lb}, beside it instead. */
     public TypedDraft parted(Column<?, ?> column, Numbers numbers) {
-        String text = text(column).strip();
-        for (String unit : column.type().units()) {
-            String number = text.endsWith(unit)
-                    ? text.substring(0, text.length() - unit.length()).strip()
-                    : "";
-            if (numbers.parse(number).isPresent()) {
-                return with(column, number).withUnit(column, unit);
-            }
-        }
-        return this;
+        return parted(column, column.type().units(), numbers);
+    }
+
+    /**
+     * Returns this draft with one of some units that a number brings along in its field beside it instead.
+     *
+     * @param units the symbols of the units
+     */
+    public TypedDraft parted(Column<?, ?> column, List<String> units, Numbers numbers) {
+        Spelling.Halves halves = Spelling.halves(text(column));
+        return numbers.parse(halves.number()).isEmpty()
+                ? this
+                : units.stream()
+                        .filter(unit -> Spelling.means(halves.unit(), unit))
+                        .findFirst()
+                        .map(unit -> with(column, halves.number()).withUnit(column, unit))
+                        .orElse(this);
     }
 
     /** Returns this draft with nothing in some fields. */

@@ -33,10 +33,18 @@ enum Language {
     /**
      * Returns the language and number format of the window.
      *
-     * @param machine those of the machine; kept where it speaks the language already, because its country has its own
-     *     decimal sign
+     * <p>The country of the machine decides the decimal sign, whatever the language: Spanish in Mexico and in the United States
+     * has the point, in Spain and Argentina the comma; without a country Spanish has the comma, that of Latin America
+     * ({@code es-419}) the point. So the locale data of the JDK (CLDR) say.
+     *
+     * @param machine those of the machine; kept where it speaks the language already
      */
     Locale on(Locale machine) {
-        return this == MACHINE || machine.getLanguage().equals(locale.getLanguage()) ? machine : locale;
+        return this == MACHINE || machine.getLanguage().equals(locale.getLanguage())
+                ? machine
+                : new Locale.Builder()
+                        .setLocale(locale)
+                        .setRegion(machine.getCountry())
+                        .build();
     }
 }

@@ -21,13 +21,14 @@ final class TypedTemperature {
     private TypedTemperature() {}
 
     /** Returns a draft with its temperature in degrees Celsius; what is no number stays as it is. */
-    static TypedDraft inCelsius(TypedDraft draft, Numbers numbers) {
+    static TypedDraft inCelsius(TypedDraft typed, Numbers numbers) {
+        TypedDraft draft = typed.parted(TrialColumns.WATER, UNITS, numbers);
         if (!draft.unit(TrialColumns.WATER).equals(TemperatureUnit.FAHRENHEIT.symbol())) {
             return draft;
         }
         return numbers.parse(draft.text(TrialColumns.WATER))
-                .map(typed -> BigDecimal.valueOf(TemperatureUnit.FAHRENHEIT
-                                .of(typed.doubleValue())
+                .map(fahrenheit -> BigDecimal.valueOf(TemperatureUnit.FAHRENHEIT
+                                .of(fahrenheit.doubleValue())
                                 .celsius())
                         .setScale(CELSIUS_DECIMALS, RoundingMode.HALF_EVEN))
                 .map(celsius -> draft.with(TrialColumns.WATER, numbers.show(celsius)))

@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.RowGroup;
 import porebench.method.Problem;
@@ -61,7 +62,10 @@ public final class SheetReader implements CellReader {
 
     @Override
     public Optional<BigDecimal> number(Column<?, ?> column, NumberRange range) {
-        return row(column).number(column.heading(), range);
+        List<String> units = Stream.concat(column.type().units().stream(), Stream.of(column.fixedUnit()))
+                .filter(unit -> !unit.isEmpty())
+                .toList();
+        return row(column).number(column.heading(), units, range);
     }
 
     @Override
@@ -92,11 +96,30 @@ public final class SheetReader implements CellReader {
     @Override
     public <U> Optional<U> unit(Column<?, ?> column, List<U> units, Function<U, String> symbol) {
         List<String> headings = column.unitHeadings();
-        String heading = headings.stream()
+        Optional<String> stated = headings.stream()
                 .filter(each -> stating.apply(each).optionalWord(each).isPresent())
-                .findFirst()
-                .orElse(headings.get(headings.size() - 1));
-        return stating.apply(heading).choice(heading, units, symbol);
+                .findFirst();
+        Optional<U> behind = row(column).unitBehind(column.heading(), units, symbol);
+        // A unit that columns share does not speak against one of them that carries its own.
+        boolean isShared = stated.filter(heading -> heading.equals(column.heading() + "_unit"))
+                .isEmpty();
+        if (isShared && behind.isPresent()) {
+            return behind;
+        }
+        String heading = stated.orElse(headings.get(headings.size() - 1));
+        Optional<U> beside = stating.apply(heading).unit(heading, units, symbol);
+        if (behind.isPresent() && beside.isPresent() && !behind.equals(beside)) {
+            row(column)
+                    .error(
+                            column.heading(),
+                            "csv.two-units",
+                            column.heading(),
+                            symbol.apply(behind.get()),
+                            heading,
+                            symbol.apply(beside.get()));
+            return Optional.empty();
+        }
+        return beside;
     }
 
     @Override

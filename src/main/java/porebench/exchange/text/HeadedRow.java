@@ -16,6 +16,7 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import porebench.method.Limit;
 import porebench.method.Problem;
+import porebench.quantity.Spelling;
 import porebench.quantity.Typed;
 import porebench.record.column.NumberRange;
 
@@ -147,6 +148,47 @@ public final class HeadedRow {
     /** Returns a number within bounds, its digits as typed, which must be there. */
     public Optional<BigDecimal> number(String column, NumberRange bounds) {
         return word(column).flatMap(text -> parseNumber(column, text, bounds));
+    }
+
+    /**
+     * Returns a number within bounds that may have its unit behind it in the cell; it must be there.
+     *
+     * @param units the symbols of the units it may have; none where it is a number alone
+     */
+    public Optional<BigDecimal> number(String column, List<String> units, NumberRange bounds) {
+        return word(column).flatMap(text -> {
+            Spelling.Halves halves = Spelling.halves(text);
+            if (units.isEmpty() || halves.unit().isEmpty()) {
+                return parseNumber(column, text, bounds);
+            }
+            boolean isUnit = units.stream().anyMatch(unit -> Spelling.means(halves.unit(), unit));
+            if (!isUnit && Typed.parseNumber(halves.number()).isPresent()) {
+                error(
+                        column,
+                        "csv.not-its-unit",
+                        named(column),
+                        Findings.quoted(halves.unit()),
+                        String.join(", ", units));
+                return Optional.empty();
+            }
+            return parseNumber(column, halves.number(), bounds);
+        });
+    }
+
+    /** Returns the unit that a number has behind it in its cell; empty when it has none. */
+    public <T> Optional<T> unitBehind(String column, List<T> units, Function<T, String> symbol) {
+        String unit = Spelling.halves(text(column)).unit();
+        return units.stream()
+                .filter(each -> Spelling.means(unit, symbol.apply(each)))
+                .findFirst();
+    }
+
+    /** Returns the one of some units whose symbol, or another spelling of it, stands in a cell; it must be there. */
+    public <T> Optional<T> unit(String column, List<T> units, Function<T, String> symbol) {
+        Optional<T> spelled = units.stream()
+                .filter(each -> Spelling.means(text(column), symbol.apply(each)))
+                .findFirst();
+        return spelled.isPresent() ? spelled : choice(column, units, symbol);
     }
 
     private Optional<BigDecimal> parseNumber(String column, String text, NumberRange bounds) {

@@ -1,6 +1,7 @@
 package porebench.record.column;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -38,6 +39,8 @@ public record Column<R, V>(
         String field,
         Predicate<CellReader> isNeededBeside) {
     private static final String UNIT = "_unit";
+    private static final Map<String, String> FIXED_UNITS =
+            Map.of("c", "C", "kpa", "kPa", "mm", "mm", "m", "m", "pct", "pct", "minutes", "min");
 
     public Column {
         unitHeadings = List.copyOf(unitHeadings);
@@ -226,6 +229,11 @@ public record Column<R, V>(
     public String unitField() {
         String last = unitHeadings.isEmpty() ? "" : unitHeadings.get(unitHeadings.size() - 1);
         return last.isEmpty() || last.equals(heading + UNIT) ? field + "Unit" : camelCase(last);
+    }
+
+    /** Returns the symbol of the unit in which its number always is, as the end of its name says it; empty text where none does. */
+    public String fixedUnit() {
+        return FIXED_UNITS.getOrDefault(name.substring(name.lastIndexOf('_') + 1), "");
     }
 
     /** Returns whether it only says yes where something holds. */

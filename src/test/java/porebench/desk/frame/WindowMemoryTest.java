@@ -22,9 +22,11 @@ class WindowMemoryTest {
         assertThat(memory.language().on(mexico)).isEqualTo(mexico);
         memory.remember(Language.SPANISH);
         assertThat(memory.language().on(mexico)).isEqualTo(mexico);
-        assertThat(memory.language().on(Locale.UK)).isEqualTo(Locale.forLanguageTag("es"));
+        assertThat(memory.language().on(Locale.UK)).isEqualTo(Locale.forLanguageTag("es-GB"));
+        assertThat(memory.language().on(Locale.US)).isEqualTo(Locale.forLanguageTag("es-US"));
+        assertThat(memory.language().on(Locale.ROOT)).isEqualTo(Locale.forLanguageTag("es"));
         memory.remember(Language.ENGLISH);
-        assertThat(memory.language().on(mexico)).isEqualTo(Locale.ENGLISH);
+        assertThat(memory.language().on(mexico)).isEqualTo(Locale.forLanguageTag("en-MX"));
         assertThat(memory.language().on(Locale.UK)).isEqualTo(Locale.UK);
     }
 

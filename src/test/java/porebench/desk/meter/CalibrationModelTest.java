@@ -101,7 +101,7 @@ class CalibrationModelTest {
         assertThat(entry.reading().orElseThrow().results().bowl()).isPresent();
         fill(1, "3.500", "400 g", "10.9x", "20");
         CalibrationReading reading = entry.reading().orElseThrow();
-        assertThat(reading.problems()).extracting(Problem::code).contains("form.not-a-number");
+        assertThat(reading.problems()).extracting(Problem::code).contains("form.not-its-unit");
         assertThat(reading.results().bowl()).isEmpty();
         assertThat(reading.results().dial()).isEmpty();
         assertThat(reading.drift()).isEmpty();
@@ -200,7 +200,7 @@ class CalibrationModelTest {
         assertThat(entry.shownProblems())
                 .extracting(Problem::field, Problem::code)
                 .contains(
-                        tuple("bowl.fills.0.empty", "form.not-a-number"),
+                        tuple("bowl.fills.0.empty", "form.sign-is-point"),
                         tuple("bowl.fills.1.full", "bowl.full-too-light"),
                         tuple("dial.points.1.amount", "meter.points-out-of-order"));
     }
@@ -268,7 +268,7 @@ class CalibrationModelTest {
         assertThat(entry.reading().orElseThrow().results().bowl()).isPresent();
         model.begin();
         fill(0, "8.000", "1.000", "24.500", "20");
-        assertThat(entry.shownProblems()).extracting(Problem::code).containsOnly("form.not-a-number");
+        assertThat(entry.shownProblems()).extracting(Problem::code).containsOnly("form.point-or-thousands");
     }
 
     @Test

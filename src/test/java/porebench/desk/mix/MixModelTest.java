@@ -126,12 +126,12 @@ class MixModelTest {
         assertThat(fields(model.shownProblems()))
                 .containsExactlyInAnyOrder("constituents.3.mass", "constituents.0.relativeDensity", "soakMinutes");
         Problem typed = model.shownProblems().stream()
-                .filter(problem -> problem.code().equals("form.not-a-number"))
+                .filter(problem -> problem.code().equals("form.not-its-unit"))
                 .findFirst()
                 .orElseThrow();
         assertThat(mixDesk.desk.tools().problemText().say(typed))
-                .isEqualTo("Coarse aggregate, mass: \"17x\" is not a number."
-                        + " Type digits with one decimal sign and nothing else.");
+                .isEqualTo("Coarse aggregate, mass: the number can be read, but \"x\" is not one of its units."
+                        + " They are: kg, g, lb, oz.");
         assertThat(model.reading().figures()).isEmpty();
     }
 
@@ -288,7 +288,10 @@ class MixModelTest {
         page.type(MixColumns.TARGET_AIR, "5,5");
         assertThat(page.reading().mix().orElseThrow().batch().targetAirPercent())
                 .isEqualTo(new BigDecimal("5.5"));
-        page.type(MixColumns.TARGET_AIR, "5.5");
+        page.type(MixColumns.TARGET_AIR, "5.75");
+        assertThat(page.reading().mix().orElseThrow().batch().targetAirPercent())
+                .isEqualTo(new BigDecimal("5.75"));
+        page.type(MixColumns.TARGET_AIR, "5.750,0");
         assertThat(fields(page.shownProblems())).containsExactly("targetAir");
     }
 
@@ -301,10 +304,10 @@ class MixModelTest {
         page.type(MixColumns.TARGET_AIR, "60,5");
         assertThat(page.shownProblems().stream().map(spanish.desk.tools().problemText()::say))
                 .anyMatch(said -> said.startsWith("El aire previsto, 60,5 %, debe estar entre 0 y "));
-        page.type(MixColumns.TARGET_AIR, "5.5");
+        page.type(MixColumns.TARGET_AIR, "5.5,0");
         assertThat(page.shownProblems().stream().map(spanish.desk.tools().problemText()::say))
                 .containsExactly(
-                        "Aire previsto: \"5.5\" no es un número. Escribir cifras con un solo signo decimal y nada más.");
+                        "Aire previsto: \"5.5,0\" no es un número. El signo decimal es aquí la coma, y entre los miles no va nada.");
     }
 
     @Test

@@ -212,7 +212,7 @@ class BenchModelTest {
         assertThat(entry.shown())
                 .extracting(Problem::field, Problem::code)
                 .containsExactlyInAnyOrder(
-                        tuple("gauge", "form.not-a-number"),
+                        tuple("gauge", "form.sign-is-point"),
                         tuple("fine", "form.negative"),
                         tuple("testedAt", "form.not-a-moment"));
         entry.type(TrialColumns.TESTED_AT, "0026-02-03 09:00");
@@ -224,7 +224,9 @@ class BenchModelTest {
         BenchBook german = new BenchBook(Locale.GERMANY);
         BenchModel entry = new TrialsModel(german.select().desk).entry();
         typeWholeTrial(entry, "6.4");
-        assertThat(codes(entry.shown())).contains("form.not-a-number");
+        assertThat(codes(entry.shown())).isEmpty();
+        entry.type(TrialColumns.FINE, "4.900");
+        assertThat(codes(entry.shown())).containsExactly("form.point-or-thousands");
         entry.type(TrialColumns.FINE, "4900,5");
         entry.type(TrialColumns.WATER, "21,5");
         entry.type(TrialColumns.WITHDRAWN, "420");

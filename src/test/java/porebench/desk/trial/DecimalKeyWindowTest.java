@@ -1,0 +1,143 @@
+package porebench.desk.trial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Toolkit;
+import java.awt.event.KeyEvent;
+import java.util.Locale;
+import java.util.stream.Stream;
+import javax.swing.JComboBox;
+import javax.swing.JFrame;
+import javax.swing.JLabel;
+import javax.swing.JTextField;
+import javax.swing.text.JTextComponent;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import porebench.desk.BenchBook;
+import porebench.desk.EventThread;
+import porebench.desk.Keys;
+import porebench.desk.NeedsDisplay;
+import porebench.desk.frame.Theme;
+
+/** The decimal key of the keypad, and units typed behind a number, in a real window. */
+@NeedsDisplay
+@ExtendWith(EventThread.class)
+class DecimalKeyWindowTest {
+    private static final int MOST_ROUNDS = 30;
+
+    private BenchBook bench = new BenchBook();
+    private JFrame frame = new JFrame();
+    private boolean locked;
+
+    private void open(String locale) throws Exception {
+        bench = new BenchBook(Locale.forLanguageTag(locale));
+        bench.select();
+        EventThread.run(Theme.LIGHT::apply);
+        EventThread.run(() -> {
+            frame = new JFrame();
+            frame.setContentPane(new TrialsPage(bench.desk).component());
+            frame.setSize(1000, 900);
+            frame.setVisible(true);
+        });
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        EventThread.run(() -> frame.dispose());
+        if (locked) {
+            new Keys().strike(KeyEvent.VK_NUM_LOCK);
+        }
+    }
+
+    private static Stream<Component> all(Container within) {
+        return Stream.of(within.getComponents())
+                .flatMap(child -> child instanceof Container inner
+                        ? Stream.concat(Stream.of(child), all(inner))
+                        : Stream.of(child));
+    }
+
+    private Component named(String name) {
+        return all(frame)
+                .filter(component -> name.equals(component.getName()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private void focus(String name) throws Exception {
+        boolean there = false;
+        for (int round = 0; round < MOST_ROUNDS && !there; round++) {
+            EventThread.run(() -> {
+                frame.toFront();
+                named(name).requestFocus();
+            });
+            there = EventThread.comesWithin(1, () -> named(name).isFocusOwner());
+        }
+        assertThat(there).as("the caret is in " + name).isTrue();
+    }
+
+    private void type(String field, int... struck) throws Exception {
+        focus(field);
+        Keys keys = new Keys();
+        Toolkit toolkit = Toolkit.getDefaultToolkit();
+        if (!toolkit.getLockingKeyState(KeyEvent.VK_NUM_LOCK)) {
+            keys.strike(KeyEvent.VK_NUM_LOCK);
+            locked = true;
+            assertThat(EventThread.comes(() -> toolkit.getLockingKeyState(KeyEvent.VK_NUM_LOCK)))
+                    .isTrue();
+        }
+        for (int key : struck) {
+            keys.strike(key);
+        }
+    }
+
+    private void comes(String field, String text) throws Exception {
+        assertThat(EventThread.comes(() -> ((JTextField) named(field)).getText().equals(text)))
+                .as(field + " holds " + text + ", but " + EventThread.call(() -> ((JTextField) named(field)).getText()))
+                .isTrue();
+    }
+
+    private String said(String name) {
+        return named(name) instanceof JTextComponent text ? text.getText() : ((JLabel) named(name)).getText();
+    }
+
+    @Test
+    void theKeypadsPointIsACommaWhereTheLanguageWritesOne() throws Exception {
+        open("es-ES");
+        type("gauge", KeyEvent.VK_NUMPAD6, KeyEvent.VK_DECIMAL, KeyEvent.VK_NUMPAD4);
+        comes("gauge", "6.4");
+        EventThread.run(() -> assertThat(named("gauge.message").isShowing()).isFalse());
+    }
+
+    @Test
+    void aPointThatMayBeThousandsIsAskedAbout() throws Exception {
+        open("es-ES");
+        type(
+                "fine",
+                KeyEvent.VK_NUMPAD4,
+                KeyEvent.VK_DECIMAL,
+                KeyEvent.VK_NUMPAD9,
+                KeyEvent.VK_NUMPAD0,
+                KeyEvent.VK_NUMPAD5);
+        comes("fine", "4.905");
+        assertThat(EventThread.comes(() -> said("fine.message").contains("escribir 4,905 o 4905")))
+                .isTrue();
+    }
+
+    @Test
+    void aUnitBehindTheNumberGoesIntoTheBoxBesideItWhenTheFieldIsLeft() throws Exception {
+        open("en");
+        type(
+                "waterTemperature",
+                KeyEvent.VK_NUMPAD7,
+                KeyEvent.VK_NUMPAD2,
+                KeyEvent.VK_SPACE,
+                KeyEvent.VK_F,
+                KeyEvent.VK_ENTER);
+        comes("waterTemperature", "72");
+        EventThread.run(() -> assertThat(((JComboBox<?>) named("waterTemperatureUnit")).getSelectedItem())
+                .hasToString("F"));
+    }
+}
