@@ -45,8 +45,6 @@ class TranslationsTest {
             "A6",
             "min",
             "mL",
-            "mm",
-            "kPa",
             "{0} min",
             "{0} kPa",
             "{0} mm",

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import porebench.method.Texts;
 import porebench.record.column.Column;
+import porebench.record.column.FixedUnit;
 
 /**
  * The draft of one record in a form, and the words of its columns.
@@ -97,12 +98,12 @@ public interface ColumnModel {
 
     /** Returns the symbols of the units beside a column's number; none where there is no choice. */
     default List<String> units(Column<?, ?> column) {
-        return column.type().units();
+        return column.unitsTyped().size() > 1 ? column.unitsTyped() : List.of();
     }
 
     /** Returns how a unit is written. */
     default String unitWords(String symbol) {
-        return symbol;
+        return symbol.equals("C") || symbol.equals("F") ? "°" + symbol : symbol;
     }
 
     /** Returns what stands beside a field without units to choose from; may be empty. */
@@ -127,7 +128,14 @@ public interface ColumnModel {
 
     /** Returns the symbol of the unit that is shown beside a number. */
     default String shownUnit(Column<?, ?> column) {
-        return draft().unit(column);
+        return unit(column, draft());
+    }
+
+    /** Returns the unit that a draft says; the one kept where it says none of a number that has one unit. */
+    private String unit(Column<?, ?> column, TypedDraft draft) {
+        return draft.unit(column).isEmpty()
+                ? FixedUnit.of(column).map(FixedUnit::kept).orElse("")
+                : draft.unit(column);
     }
 
     /** Returns whether a field shows its text and takes no other. */
@@ -145,7 +153,7 @@ public interface ColumnModel {
         if (!column.type().choices().isEmpty()) {
             return text.isEmpty() ? text : choiceWords(column, text);
         }
-        String unit = units(column).isEmpty() ? spokenUnit(column, draft) : unitWords(draft.unit(column));
+        String unit = units(column).isEmpty() ? spokenUnit(column, draft) : unitWords(unit(column, draft));
         return text.isEmpty() || unit.isEmpty() ? text : text + " " + unit;
     }
 

@@ -9,11 +9,13 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.stream.Stream;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import porebench.method.Problem;
 import porebench.quantity.Spelling;
 import porebench.record.column.CellReader;
 import porebench.record.column.Column;
+import porebench.record.column.FixedUnit;
 import porebench.record.column.NumberRange;
 import porebench.record.column.Part;
 
@@ -111,33 +113,42 @@ public final class DraftReader implements CellReader {
     }
 
     private Optional<BigDecimal> number(Column<?, ?> column, String text, NumberRange range) {
-        Optional<BigDecimal> number = numbers.parse(text, range::holds).or(() -> numberWithUnit(column, text, range));
-        if (number.isEmpty()) {
+        Optional<FixedUnit> fixed = FixedUnit.of(column);
+        Optional<FixedUnit.Other> other = fixed.flatMap(unit -> unit.other(unitOf(column, text)));
+        UnaryOperator<BigDecimal> toKept =
+                number -> other.map(unit -> fixed.get().kept(number, unit)).orElse(number);
+        Optional<BigDecimal> typed = read(column, text, number -> range.holds(toKept.apply(number)));
+        Optional<BigDecimal> kept = typed.map(toKept);
+        if (typed.isEmpty()) {
             problems.add(fault(column, text));
-        } else if (range.lowInclusive().signum() == 0 && number.get().signum() < 0) {
-            error(column, "form.negative", words.apply(column), number.get());
-        } else if (!range.holds(number.get())) {
+        } else if (other.isEmpty()
+                && range.lowInclusive().signum() == 0
+                && typed.get().signum() < 0) {
+            error(column, "form.negative", words.apply(column), typed.get());
+        } else if (!range.holds(kept.get())) {
+            UnaryOperator<BigDecimal> toTyped =
+                    number -> other.map(unit -> fixed.get().in(number, unit)).orElse(number);
             error(
                     column,
                     "form.out-of-range",
                     words.apply(column),
-                    number.get(),
-                    range.lowInclusive(),
-                    range.highInclusive());
+                    typed.get(),
+                    toTyped.apply(range.lowInclusive()),
+                    toTyped.apply(range.highInclusive()));
         }
-        return number.filter(range::holds);
+        return kept.filter(range::holds);
     }
 
-    private Optional<BigDecimal> numberWithUnit(Column<?, ?> column, String text, NumberRange range) {
+    /** Returns the unit behind a number, or else the one chosen beside it. */
+    private String unitOf(Column<?, ?> column, String text) {
+        String behind = Spelling.halves(text).unit();
+        return behind.isEmpty() ? draft.unit(column) : behind;
+    }
+
+    private Optional<BigDecimal> read(Column<?, ?> column, String text, Predicate<BigDecimal> canBe) {
         Spelling.Halves halves = Spelling.halves(text);
-        return units(column).anyMatch(unit -> Spelling.means(halves.unit(), unit))
-                ? numbers.parse(halves.number(), range::holds)
-                : Optional.empty();
-    }
-
-    private static Stream<String> units(Column<?, ?> column) {
-        return Stream.concat(column.type().units().stream(), Stream.of(column.fixedUnit()))
-                .filter(unit -> !unit.isEmpty());
+        boolean isUnit = column.unitsTyped().stream().anyMatch(unit -> Spelling.means(halves.unit(), unit));
+        return numbers.parse(isUnit ? halves.number() : text, canBe);
     }
 
     /** Says which half of a quantity is wrong; of a number that has no unit, what is wrong with it. */
@@ -145,7 +156,7 @@ public final class DraftReader implements CellReader {
         String field = under + column.field();
         String name = words.apply(column);
         Spelling.Halves halves = Spelling.halves(text);
-        List<String> units = units(column).toList();
+        List<String> units = column.unitsTyped();
         if (units.isEmpty() || halves.unit().isEmpty()) {
             return numbers.fault(field, name, text);
         }

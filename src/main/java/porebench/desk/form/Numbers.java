@@ -14,6 +14,7 @@ import porebench.method.Problem;
 import porebench.method.RoundingRule;
 import porebench.quantity.Spelling;
 import porebench.quantity.Typed;
+import porebench.quantity.Unit;
 
 /**
  * Numbers as a person of one locale types and reads them; the one place where the window does so.
@@ -97,6 +98,15 @@ public final class Numbers {
     /** Returns typed digits as they were typed, with the locale's decimal sign. */
     public String show(BigDecimal typed) {
         return typed.toPlainString().replace('.', decimalSign);
+    }
+
+    /**
+     * Returns a quantity in a unit, without its symbol: its own digits where it was typed in that unit.
+     *
+     * @param decimals digits after the decimal sign where it is converted
+     */
+    public <Q> String show(Typed<Q> typed, Unit<Q> unit, int decimals) {
+        return typed.unit().equals(unit) ? show(typed.number()) : show(unit.in(typed.value()), decimals);
     }
 
     /**

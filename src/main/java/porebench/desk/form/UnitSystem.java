@@ -1,10 +1,15 @@
 package porebench.desk.form;
 
+import java.util.List;
+import java.util.Set;
 import porebench.quantity.DensityUnit;
+import porebench.quantity.LengthUnit;
 import porebench.quantity.MassUnit;
 import porebench.quantity.PressureUnit;
 import porebench.quantity.TemperatureUnit;
 import porebench.quantity.VolumeUnit;
+import porebench.record.column.Column;
+import porebench.record.column.FixedUnit;
 
 /** The units in which the workbench shows quantities and offers to take them; what was typed keeps its own unit. */
 public enum UnitSystem {
@@ -24,6 +29,8 @@ public enum UnitSystem {
             DensityUnit.POUND_PER_CUBIC_FOOT,
             TemperatureUnit.FAHRENHEIT,
             PressureUnit.POUND_PER_SQUARE_INCH);
+
+    private static final Set<String> US_UNITS = Set.of("F", "psi", "in", "ft");
 
     private final MassUnit batchMass;
     private final MassUnit benchMass;
@@ -83,6 +90,20 @@ public enum UnitSystem {
     /** Returns the unit of pressures. */
     public PressureUnit pressure() {
         return pressure;
+    }
+
+    /** Returns the unit in which a column is offered that keeps plain numbers in one unit. */
+    public String unitOf(Column<?, ?> column) {
+        List<String> symbols = FixedUnit.of(column).map(FixedUnit::symbols).orElse(List.of(""));
+        return symbols.stream()
+                .filter(symbol -> this == US && US_UNITS.contains(symbol))
+                .findFirst()
+                .orElse(symbols.get(0));
+    }
+
+    /** Returns the unit of heights above the sea. */
+    public LengthUnit elevation() {
+        return this == US ? LengthUnit.FOOT : LengthUnit.METRE;
     }
 
     /** Returns the other system. */

@@ -45,7 +45,26 @@ final class CalibrationFields {
 
     private CalibrationFields() {}
 
-    /** Returns an empty form in a unit system. */
+    /** Numbers that are kept in one unit, and typed in that of the unit system. */
+    private static final List<Column<?, ?>> OF_ONE_UNIT = List.of(
+            CalibrationColumns.ELEVATION,
+            CalibrationColumns.AIR_TEMPERATURE,
+            CalibrationColumns.AIR_PRESSURE,
+            CalibrationColumns.DIAMETER,
+            CalibrationColumns.HEIGHT,
+            CalibrationColumns.FILL_WATER,
+            CalibrationColumns.DIAL_WATER);
+
+    /** Returns an empty form of a new calibration in a unit system. */
+    static TypedDraft begun(UnitSystem system) {
+        TypedDraft begun = empty(system);
+        for (Column<?, ?> column : OF_ONE_UNIT) {
+            begun = begun.withUnit(column, system.unitOf(column));
+        }
+        return begun;
+    }
+
+    /** Returns an empty form in a unit system, what is kept in one unit being shown in that. */
     static TypedDraft empty(UnitSystem system) {
         String mass = system.benchMass().symbol();
         return TypedDraft.BLANK
@@ -88,6 +107,7 @@ final class CalibrationFields {
                         CalibrationColumns.FILLS,
                         typed(draft, CalibrationColumns.FILLS, CalibrationColumns.OF_FILL)
                                 .map(row -> parted(row, draft.unit(CalibrationColumns.FILLS), numbers))
+                                .map(row -> inUnit(row, draft.unit(CalibrationColumns.FILL_WATER)))
                                 .toList())
                 .with(
                         CalibrationColumns.POINTS,
@@ -106,6 +126,10 @@ final class CalibrationFields {
             parted = parted.withUnit(mass, unit).parted(mass, numbers);
         }
         return parted;
+    }
+
+    private static TypedDraft inUnit(TypedDraft row, String temperature) {
+        return row.texts().isEmpty() ? row : row.withUnit(CalibrationColumns.FILL_WATER, temperature);
     }
 
     /** Returns whether something is typed in a row; a unit alone is nothing. */

@@ -83,7 +83,7 @@ final class CalibrationModel extends RecordDraft<MeterCalibration> {
         story = Optional.of(meter);
         restart(
                 Optional.empty(),
-                CalibrationFields.empty(desk().units())
+                CalibrationFields.begun(desk().units())
                         .with(CalibrationColumns.ID, proposedId(meter, today))
                         .with(CalibrationColumns.CALIBRATED_ON, Days.show(today))
                         .with(CalibrationColumns.BY, desk().person()));

@@ -47,6 +47,7 @@ final class CalibrationPanel {
     private final WrappedText refusal = new WrappedText("entry.refusal", "fieldError");
     private final List<ColumnForm> forms;
     private final JComboBox<String> fillUnit;
+    private final JComboBox<String> fillTemperatureUnit;
     private final PartTable fills;
     private final PartTable points;
     private final ProblemLines fillLines;
@@ -73,6 +74,14 @@ final class CalibrationPanel {
         fillUnit = Choices.of(
                 "bowl.fillsUnit", CalibrationColumns.FULL.type().units(), symbol -> symbol, this::chooseFillUnit);
         fillUnit.getAccessibleContext().setAccessibleName(entry.unitName(CalibrationColumns.FILLS));
+        fillTemperatureUnit = Choices.of(
+                "bowl.fillTemperatureUnit",
+                entry.units(CalibrationColumns.FILL_WATER),
+                entry::unitWords,
+                this::chooseFillTemperatureUnit);
+        fillTemperatureUnit
+                .getAccessibleContext()
+                .setAccessibleName(texts.get("unit-of", texts.get("fill.waterTemperature.plain")));
         fills = new PartTable(
                 FILLS,
                 texts.get("section.fills"),
@@ -114,6 +123,22 @@ final class CalibrationPanel {
         }
     }
 
+    private void chooseFillTemperatureUnit(String symbol) {
+        if (!symbol.equals(entry.shownUnit(CalibrationColumns.FILL_WATER))) {
+            entry.update(
+                    texts.get("unit-of", texts.get("fill.waterTemperature.plain")),
+                    entry.draft().withUnit(CalibrationColumns.FILL_WATER, symbol));
+        }
+    }
+
+    private JPanel fillUnits() {
+        JPanel units = new JPanel(new MigLayout("insets 0, gap 6"));
+        units.setOpaque(false);
+        units.add(fillUnit);
+        units.add(fillTemperatureUnit);
+        return units;
+    }
+
     private static JPanel section() {
         JPanel section = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0::]"));
         section.setOpaque(false);
@@ -135,7 +160,7 @@ final class CalibrationPanel {
                 new TallPanel(new MigLayout("insets 0 2 12 8, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0::]"));
         left.add(forms.get(0).panel());
         left.add(otherLines.panel(), "wmin 0");
-        left.add(tableHead("section.fills", fills.table(), "fills.remove", entry.fills(), fillUnit), "gaptop 14");
+        left.add(tableHead("section.fills", fills.table(), "fills.remove", entry.fills(), fillUnits()), "gaptop 14");
         left.add(new WrappedText("hint.fills", "quiet", texts.get("hint.fills")), "wmin 0");
         left.add(fills.table().scrolled());
         left.add(fillLines.panel(), "wmin 0");
@@ -212,6 +237,7 @@ final class CalibrationPanel {
         }
         forms.forEach(ColumnForm::pull);
         fillUnit.setSelectedItem(entry.draft().unit(CalibrationColumns.FILLS));
+        fillTemperatureUnit.setSelectedItem(entry.shownUnit(CalibrationColumns.FILL_WATER));
         fills.refresh();
         points.refresh();
         MeterType type = entry.story().orElseThrow().meter().value().type();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Numbers;
 import porebench.method.Texts;
@@ -14,7 +15,10 @@ import porebench.method.meter.ElevationUse;
 import porebench.method.meter.ImpliedChamber;
 import porebench.method.meter.InitialLine;
 import porebench.method.meter.MeterCheck;
+import porebench.quantity.Length;
+import porebench.quantity.LengthUnit;
 import porebench.quantity.Pressure;
+import porebench.quantity.Typed;
 import porebench.quantity.Unit;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
@@ -125,7 +129,7 @@ final class CalibrationWords {
                 plain(column.expansionPercent(), AIR_DECIMALS)));
         said.add(texts.get("column.half-range", pressure(column.halfRange())));
         said.add(check(column.expansion()));
-        said.add(texts.get("column.elevation", plain(column.elevationMetres(), 0)));
+        said.add(texts.get("column.elevation", height(column.elevationMetres())));
         return said;
     }
 
@@ -133,27 +137,33 @@ final class CalibrationWords {
     String elevation(ElevationUse use) {
         return texts.get(
                 use.passes() ? "elevation.passes" : "elevation.fails",
-                plain(use.usedMetres(), 0),
-                plain(use.check().value(), 0),
-                plain(use.check().highInclusive().orElseThrow(), 0),
+                height(use.usedMetres()),
+                height(use.check().value()),
+                height(use.check().highInclusive().orElseThrow()),
                 plain(use.readingOf(StoryPlots.ELEVATION_AIR_PERCENT), AIR_DECIMALS),
                 plain(StoryPlots.ELEVATION_AIR_PERCENT, 1));
     }
 
     /** Says something held against its limits, passed or not. */
     String check(MeterCheck check) {
-        int decimals = check.subject() == MeterCheck.Subject.ELEVATION ? 0 : AIR_DECIMALS;
+        DoubleFunction<String> figure = switch (check.subject()) {
+            case ELEVATION -> this::height;
+            case BOWL_VOLUME -> this::bowl;
+            default -> number -> plain(number, AIR_DECIMALS);
+        };
         String limit = check.lowInclusive().isPresent() && check.highInclusive().isPresent()
                 ? texts.get(
                         "limit.within",
-                        plain(check.lowInclusive().getAsDouble(), decimals),
-                        plain(check.highInclusive().getAsDouble(), decimals))
+                        figure.apply(check.lowInclusive().getAsDouble()),
+                        figure.apply(check.highInclusive().getAsDouble()))
                 : check.highInclusive().isPresent()
-                        ? texts.get("limit.most", plain(check.highInclusive().getAsDouble(), decimals))
-                        : texts.get("limit.least", plain(check.lowInclusive().orElse(0), decimals));
+                        ? texts.get(
+                                "limit.most", figure.apply(check.highInclusive().getAsDouble()))
+                        : texts.get(
+                                "limit.least", figure.apply(check.lowInclusive().orElse(0)));
         return texts.get(
                 check.passes() ? "check.passes" : "check.fails",
-                texts.get("check." + check.subject().symbol(), plain(check.value(), decimals)),
+                texts.get("check." + check.subject().symbol(), figure.apply(check.value())),
                 limit);
     }
 
@@ -170,6 +180,24 @@ final class CalibrationWords {
     /** Returns a bowl volume without its unit. */
     String bare(Volume volume) {
         return plain(bowlUnit().in(volume), VOLUME_DECIMALS);
+    }
+
+    private String bowl(double litres) {
+        VolumeUnit unit = desk.units().bowlVolume();
+        int decimals = unit == VolumeUnit.LITRE ? AIR_DECIMALS : VOLUME_DECIMALS;
+        return plain(unit.in(litres(litres)), decimals) + " " + unit.symbol();
+    }
+
+    /** Returns a height above the sea, or a difference of two, with its unit. */
+    String height(double metres) {
+        LengthUnit unit = desk.units().elevation();
+        return plain(unit.in(new Length(metres)), 0) + " " + unit.symbol();
+    }
+
+    /** Returns a bowl volume as the register states it: as typed where its unit is shown, and otherwise converted. */
+    String stated(Typed<Volume> bowl) {
+        return numbers.show(bowl, desk.units().bowlVolume(), VOLUME_DECIMALS) + " "
+                + bowlUnit().symbol();
     }
 
     Unit<Volume> bowlUnit() {

@@ -3,28 +3,38 @@ package porebench.desk.meter;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import porebench.desk.DeskModel;
 import porebench.desk.form.Numbers;
 import porebench.method.Texts;
 import porebench.method.meter.BowlFill;
 import porebench.method.meter.CheckAmount;
 import porebench.method.meter.CheckPoint;
+import porebench.quantity.LengthUnit;
+import porebench.quantity.TemperatureUnit;
 import porebench.quantity.Typed;
+import porebench.quantity.Unit;
 import porebench.record.MeterCalibration;
 
-/** Says what was written down at a calibration, with the digits and units of the day. */
+/** Says what was written down at a calibration, masses, volumes and pressures with the digits and units of the day. */
 final class MeasuredWords {
+    private final DeskModel desk;
     private final Numbers numbers;
     private final Texts texts;
 
-    MeasuredWords(Numbers numbers, Texts texts) {
-        this.numbers = numbers;
+    MeasuredWords(DeskModel desk, Texts texts) {
+        this.desk = desk;
+        this.numbers = desk.tools().numbers();
         this.texts = texts;
     }
 
     /** Returns the sentences of a calibration. */
     List<String> of(MeterCalibration calibration) {
         List<String> said = new ArrayList<>();
-        calibration.elevationMetres().ifPresent(metres -> said.add(texts.get("detail.elevation", number(metres))));
+        calibration
+                .elevationMetres()
+                .ifPresent(metres -> said.add(texts.get(
+                        "detail.elevation",
+                        in(metres, LengthUnit.METRE, desk.units().elevation(), 0))));
         calibration.bowl().ifPresent(bowl -> {
             for (int i = 0; i < bowl.fills().size(); i++) {
                 said.add(fill(i + 1, bowl.fills().get(i)));
@@ -59,7 +69,7 @@ final class MeasuredWords {
                 typed(fill.empty()),
                 typed(fill.plate()),
                 typed(fill.full()),
-                number(fill.waterCelsius()));
+                in(fill.waterCelsius(), TemperatureUnit.CELSIUS, desk.units().temperature(), 1));
     }
 
     private String point(CheckPoint point) {
@@ -78,6 +88,12 @@ final class MeasuredWords {
 
     private String typed(Typed<?> typed) {
         return number(typed.number()) + " " + typed.unit().symbol();
+    }
+
+    /** Returns a number that is kept in one unit as it is in that of the screen. */
+    private <Q> String in(BigDecimal number, Unit<Q> kept, Unit<Q> shown, int decimals) {
+        String degree = shown instanceof TemperatureUnit ? "°" : "";
+        return numbers.show(new Typed<>(number, kept), shown, decimals) + " " + degree + shown.symbol();
     }
 
     private String number(BigDecimal typed) {

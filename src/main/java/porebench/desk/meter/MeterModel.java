@@ -40,7 +40,7 @@ final class MeterModel {
         this.desk = desk;
         this.texts = Texts.of("porebench.desk.meter.meter", desk.tools().locale());
         this.words = new CalibrationWords(desk, texts);
-        this.measuredWords = new MeasuredWords(desk.tools().numbers(), texts);
+        this.measuredWords = new MeasuredWords(desk, texts);
         this.entry = new CalibrationModel(desk, texts);
         entry.history().onChange(this::fire);
         follow();
@@ -143,7 +143,8 @@ final class MeterModel {
         return story.map(known -> known.bowlCalibrationOn(today())
                         .map(words::bowl)
                         .orElseGet(() -> List.of(texts.get(
-                                "bowl.as-stated", known.meter().value().bowl().toString()))))
+                                "bowl.as-stated",
+                                words.stated(known.meter().value().bowl())))))
                 .orElse(List.of());
     }
 
@@ -192,9 +193,9 @@ final class MeterModel {
         return usedElevation;
     }
 
-    /** Takes the elevation in m at which somebody wants to use a Type A meter. */
-    void useAt(String metres) {
-        usedElevation = metres;
+    /** Takes the elevation in the unit shown at which somebody wants to use a Type A meter. */
+    void useAt(String elevation) {
+        usedElevation = elevation;
         fire();
     }
 
@@ -206,13 +207,13 @@ final class MeterModel {
         Optional<Double> metres = desk.tools()
                 .numbers()
                 .parse(usedElevation)
-                .map(Number::doubleValue)
+                .map(typed -> desk.units().elevation().of(typed.doubleValue()).metres())
                 .filter(StandardAtmosphere::covers);
         if (metres.isEmpty()) {
             return texts.get(
                     "elevation.range",
-                    words.plain(StandardAtmosphere.LOWEST_METRES, 0),
-                    words.plain(StandardAtmosphere.HIGHEST_METRES, 0));
+                    words.height(StandardAtmosphere.LOWEST_METRES),
+                    words.height(StandardAtmosphere.HIGHEST_METRES));
         }
         MeterStory known = story.get();
         return known.columnOn(today())

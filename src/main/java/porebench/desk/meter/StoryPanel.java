@@ -51,6 +51,7 @@ final class StoryPanel {
     private final JTextField used = new JTextField();
     private final TextLink usedLink;
     private final WrappedText usedSentence = new WrappedText("meter.used", "");
+    private final JLabel usedUnit = new JLabel();
     private final RowTable<JudgedCalibration> history;
     private final JComponent historyTable;
     private final WrappedText noHistory;
@@ -157,7 +158,7 @@ final class StoryPanel {
         used.setName("meter.usedElevation");
         usedRow.add(Form.label(texts.get("label.used-elevation"), used));
         usedRow.add(used, "growx");
-        usedRow.add(new JLabel("m"));
+        usedRow.add(usedUnit);
         usedRow.add(usedSentence, "span 3, growx, wmin 0");
         right.add(usedRow, "wmin 0");
         boxes.add(left, "growy");
@@ -211,6 +212,7 @@ final class StoryPanel {
         inForce.show(model.meterInForce());
         boolean hasColumn = model.elevationPlot().isPresent();
         usedRow.setVisible(hasColumn);
+        usedUnit.setText(model.desk().units().elevation().symbol());
         usedLink.pull(model.usedElevation());
         usedSentence.setText(model.usedElevationSentence());
         boolean isEmpty = model.calibrations().isEmpty();

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
-import porebench.desk.form.Numbers;
 import porebench.desk.form.TypedDraft;
 import porebench.evidence.MeterStory;
 import porebench.method.FigureName;
@@ -90,11 +89,6 @@ final class MetersModel extends RecordModel<Meter> {
     /** Returns a bowl volume in the unit system that is shown. */
     String bowlWords(Meter meter) {
         VolumeUnit unit = desk().units().bowlVolume();
-        boolean asTyped = meter.bowl().unit().equals(unit);
-        Numbers numbers = desk().tools().numbers();
-        String number = asTyped
-                ? numbers.show(meter.bowl().number())
-                : numbers.show(unit.in(meter.bowl().value()), 4);
-        return number + " " + unit.symbol();
+        return desk().tools().numbers().show(meter.bowl(), unit, 4) + " " + unit.symbol();
     }
 }

@@ -204,9 +204,13 @@ final class SampleModel extends DraftModel {
                                 "meter.line",
                                 id,
                                 known.type().name(),
-                                desk.tools().numbers().show(known.bowl().number()) + " "
-                                        + known.bowl().unit().symbol()))
+                                bowlWords(known) + " "
+                                        + desk.units().bowlVolume().symbol()))
                 .orElseGet(() -> texts().get("meter.none"));
+    }
+
+    private String bowlWords(Meter known) {
+        return desk.tools().numbers().show(known.bowl(), desk.units().bowlVolume(), 4);
     }
 
     /** Returns what a field shows: the bowl of a chosen meter as the register has it. */
@@ -217,13 +221,13 @@ final class SampleModel extends DraftModel {
             return meter.map(Meter::recordId).orElse("");
         }
         return meter.filter(any -> column == SampleFields.BOWL)
-                .map(known -> desk.tools().numbers().show(known.bowl().number()))
+                .map(this::bowlWords)
                 .orElseGet(() -> super.shown(column));
     }
 
     @Override
     public String shownUnit(Column<?, ?> column) {
-        return meter().map(known -> known.bowl().unit().symbol()).orElseGet(() -> super.shownUnit(column));
+        return meter().map(known -> desk.units().bowlVolume().symbol()).orElseGet(() -> super.shownUnit(column));
     }
 
     @Override

@@ -113,12 +113,6 @@ final class BenchModel extends RecordDraft<Trial> {
                 .orElse(id);
     }
 
-    /** The water may be typed in either unit; it is kept in degrees Celsius. */
-    @Override
-    public List<String> units(Column<?, ?> column) {
-        return column == TrialColumns.WATER ? TypedTemperature.UNITS : super.units(column);
-    }
-
     @Override
     public String unitWords(String symbol) {
         return withdrawnUnit(symbol);
@@ -220,7 +214,7 @@ final class BenchModel extends RecordDraft<Trial> {
 
     /** Reads and judges the draft as it stands. */
     TypedTrial read() {
-        TypedDraft typed = TypedTemperature.inCelsius(draft(), desk().tools().numbers());
+        TypedDraft typed = draft();
         DraftReader reader = new DraftReader(typed, desk().tools().numbers(), this::words);
         BenchFields.ALL.stream()
                 .filter(column -> TrialColumns.isAsked(column, type()))

@@ -185,8 +185,8 @@ final class BenchPanel {
     private String bowl(Typed<Volume> bowl) {
         return texts.get(
                 "target.bowl",
-                model.desk().tools().numbers().show(bowl.number()),
-                bowl.unit().symbol());
+                model.desk().tools().numbers().show(bowl, model.desk().units().bowlVolume(), 4),
+                model.desk().units().bowlVolume().symbol());
     }
 
     private void showTargets() {

@@ -12,7 +12,6 @@ import porebench.desk.form.TypedDraft;
 import porebench.evidence.Evidence;
 import porebench.method.trial.Withdrawal;
 import porebench.quantity.MassUnit;
-import porebench.quantity.TemperatureUnit;
 import porebench.quantity.Typed;
 import porebench.record.Meter;
 import porebench.record.Trial;
@@ -42,7 +41,6 @@ final class TrialDrafts {
                 .orElse(MassUnit.GRAM);
         return TypedDraft.of(TrialColumns.ALL, trial, numbers)
                 .orFrom(WITHDRAWN_UNIT)
-                .withUnit(TrialColumns.WATER, TemperatureUnit.CELSIUS.symbol())
                 .withUnit(TrialColumns.FINE, unit.symbol())
                 .with(
                         TrialColumns.COARSE,
@@ -80,6 +78,7 @@ final class TrialDrafts {
                                 .orElse(""))
                 .with(TrialColumns.ELEVATION, before.text(TrialColumns.ELEVATION))
                 .withUnit(TrialColumns.FINE, before.unit(TrialColumns.FINE))
+                .withUnit(TrialColumns.ELEVATION, before.unit(TrialColumns.ELEVATION))
                 .withUnit(TrialColumns.WATER, desk.units().temperature().symbol())
                 .withUnit(TrialColumns.WITHDRAWN, before.unit(TrialColumns.WITHDRAWN));
     }

@@ -14,6 +14,8 @@ import porebench.method.ProblemText;
 import porebench.method.Texts;
 import porebench.method.trial.Corrections;
 import porebench.method.trial.Readings;
+import porebench.quantity.LengthUnit;
+import porebench.quantity.Typed;
 import porebench.record.Trial;
 import porebench.record.book.Version;
 
@@ -61,7 +63,15 @@ final class TrialStory {
         if (row.state() == TrialPoint.State.STRUCK && judged.isVoid()) {
             sentences.add(texts.get("story.void-too"));
         }
-        trial.elevationMetres().ifPresent(metres -> sentences.add(texts.get("story.elevation", numbers.show(metres))));
+        trial.elevationMetres()
+                .ifPresent(metres -> sentences.add(texts.get(
+                        "story.elevation",
+                        numbers.show(
+                                        new Typed<>(metres, LengthUnit.METRE),
+                                        row.units().elevation(),
+                                        0)
+                                + " "
+                                + row.units().elevation().symbol())));
         if (!trial.remarks().isBlank()) {
             sentences.add(texts.get("story.remarks", trial.remarks()));
         }

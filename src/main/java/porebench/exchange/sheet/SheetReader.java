@@ -6,12 +6,13 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.RowGroup;
 import porebench.method.Problem;
+import porebench.quantity.Spelling;
 import porebench.record.column.CellReader;
 import porebench.record.column.Column;
+import porebench.record.column.FixedUnit;
 import porebench.record.column.NumberRange;
 import porebench.record.column.Part;
 
@@ -62,10 +63,20 @@ public final class SheetReader implements CellReader {
 
     @Override
     public Optional<BigDecimal> number(Column<?, ?> column, NumberRange range) {
-        List<String> units = Stream.concat(column.type().units().stream(), Stream.of(column.fixedUnit()))
-                .filter(unit -> !unit.isEmpty())
-                .toList();
-        return row(column).number(column.heading(), units, range);
+        String heading = column.heading();
+        HeadedRow row = row(column);
+        Optional<FixedUnit> fixed = FixedUnit.of(column);
+        Optional<FixedUnit.Other> other = fixed.flatMap(
+                unit -> unit.other(Spelling.halves(row.text(heading)).unit()));
+        if (other.isEmpty()) {
+            return row.number(heading, column.unitsTyped(), range);
+        }
+        Optional<BigDecimal> kept = row.number(heading, column.unitsTyped(), NumberRange.ANY)
+                .map(typed -> fixed.get().kept(typed, other.get()));
+        kept.filter(number -> !range.holds(number))
+                .ifPresent(number -> row.error(
+                        heading, "csv.out-of-range", heading, number, range.lowInclusive(), range.highInclusive()));
+        return kept.filter(range::holds);
     }
 
     @Override

@@ -1,7 +1,6 @@
 package porebench.record.column;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -39,8 +38,6 @@ public record Column<R, V>(
         String field,
         Predicate<CellReader> isNeededBeside) {
     private static final String UNIT = "_unit";
-    private static final Map<String, String> FIXED_UNITS =
-            Map.of("c", "C", "kpa", "kPa", "mm", "mm", "m", "m", "pct", "pct", "minutes", "min");
 
     public Column {
         unitHeadings = List.copyOf(unitHeadings);
@@ -231,9 +228,11 @@ public record Column<R, V>(
         return last.isEmpty() || last.equals(heading + UNIT) ? field + "Unit" : camelCase(last);
     }
 
-    /** Returns the symbol of the unit in which its number always is, as the end of its name says it; empty text where none does. */
-    public String fixedUnit() {
-        return FIXED_UNITS.getOrDefault(name.substring(name.lastIndexOf('_') + 1), "");
+    /** Returns the symbols of the units in which its number may be typed; none where it has no unit. */
+    public List<String> unitsTyped() {
+        return hasUnit()
+                ? type.units()
+                : FixedUnit.of(this).map(FixedUnit::symbols).orElse(List.of());
     }
 
     /** Returns whether it only says yes where something holds. */

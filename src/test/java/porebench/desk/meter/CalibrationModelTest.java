@@ -264,10 +264,10 @@ class CalibrationModelTest {
         mixDesk.desk.show(UnitSystem.US);
         model.begin();
         assertThat(entry.draft().unit(CalibrationColumns.FILLS)).isEqualTo("lb");
-        fill(0, "8,000", "1,000", "24,500", "20");
+        fill(0, "8,000", "1,000", "24,500", "68");
         assertThat(entry.reading().orElseThrow().results().bowl()).isPresent();
         model.begin();
-        fill(0, "8.000", "1.000", "24.500", "20");
+        fill(0, "8.000", "1.000", "24.500", "68");
         assertThat(entry.shownProblems()).extracting(Problem::code).containsOnly("form.point-or-thousands");
     }
 
