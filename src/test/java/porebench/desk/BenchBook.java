@@ -76,9 +76,14 @@ public final class BenchBook {
     }
 
     public BenchBook(Locale locale) {
+        this(locale, CLOCK);
+    }
+
+    /** Lays out a desk whose clock is another than the one that always shows the same moment. */
+    public BenchBook(Locale locale, Clock clock) {
         keep(mix(), meter("B-1", MeterType.B), meter("E-1", MeterType.A));
         desk = new DeskModel(
-                new Tools(noShelf(), new CsvSheets(), noPress(), Tasks.direct(), asker, CLOCK, ZoneOffset.UTC, locale),
+                new Tools(noShelf(), new CsvSheets(), noPress(), Tasks.direct(), asker, clock, ZoneOffset.UTC, locale),
                 book);
         asker.serve(desk);
         desk.setPerson("R. Vane");

@@ -145,6 +145,8 @@ final class FrameMenus {
 
     private JMenu viewMenu() {
         JMenu menu = menu("menu.view");
+        addForBook(menu, "menu.bench", "F11", () -> window.pages().bench().open(window.content()));
+        menu.addSeparator();
         ButtonGroup units = new ButtonGroup();
         for (UnitSystem system : UnitSystem.values()) {
             choice(menu, units, "menu.units." + system.name(), desk.units() == system, on -> window.show(system));

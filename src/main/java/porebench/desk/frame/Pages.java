@@ -2,6 +2,7 @@ package porebench.desk.frame;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -37,13 +38,15 @@ import porebench.record.id.TrialId;
  * @param mix the first step, on which a new mix is begun
  * @param trials the step that shows one trial
  * @param meter the page of one meter, which the register of meters leads to
+ * @param bench the way to the bench view, on which trials are made
  */
 public record Pages(
         List<LatePage<?>> steps,
         List<LatePage<?>> registers,
         LatePage<MixPage> mix,
         LatePage<TrialsPage> trials,
-        LatePage<MeterPage> meter) {
+        LatePage<MeterPage> meter,
+        BenchDoor bench) {
     public Pages {
         steps = List.copyOf(steps);
         registers = List.copyOf(registers);
@@ -66,7 +69,11 @@ public record Pages(
             Consumer<TrialId> openTrial,
             Settings settings) {
         LatePage<MixPage> mix = late(desk, "mix", "mix", "page.title", () -> new MixPage(desk));
-        LatePage<TrialsPage> trials = late(desk, "trials", "trial", "page.title", () -> new TrialsPage(desk));
+        AtomicReference<LatePage<TrialsPage>> made = new AtomicReference<>();
+        BenchDoor bench = new BenchDoor(desk, () -> made.get().page().gate());
+        LatePage<TrialsPage> trials =
+                late(desk, "trials", "trial", "page.title", () -> new TrialsPage(desk, bench::open));
+        made.set(trials);
         Consumer<TrialId> strikeTrial = openTrial.andThen(trial -> trials.page().strike(trial));
         return new Pages(
                 List.of(
@@ -90,7 +97,8 @@ public record Pages(
                         late(desk, "studies", "study", "page.title", () -> new StudyPage(desk))),
                 mix,
                 trials,
-                late(desk, "meter", "meter", "page.title", () -> new MeterPage(desk, openMeters)));
+                late(desk, "meter", "meter", "page.title", () -> new MeterPage(desk, openMeters)),
+                bench);
     }
 
     /** Makes a place for a page, its title said before it is there. */

@@ -360,6 +360,7 @@ public final class WorkbenchFrame {
 
     /** Sees whether another window changed the lab book. */
     private void look() {
+        pages.bench().look(rail.component());
         if (!closed && !desk.tools().tasks().isBusy()) {
             desk.refresh(failure -> {
                 lookout.stop();

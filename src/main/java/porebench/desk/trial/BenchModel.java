@@ -38,7 +38,7 @@ import porebench.record.column.TrialColumns;
 import porebench.record.id.MixId;
 
 /** The entry form: a new trial or the correction of one, as typed so far, with what is wrong and doubtful about it. */
-final class BenchModel extends RecordDraft<Trial> {
+class BenchModel extends RecordDraft<Trial> {
     /** Stands where nothing was typed yet, in a trial that is only judged and never kept. */
     private static final String UNKNOWN = "?";
 
@@ -64,7 +64,12 @@ final class BenchModel extends RecordDraft<Trial> {
 
     /** Begins the form of a new trial, with what stays the same from one trial to the next. */
     void startNew() {
-        restart(Optional.empty(), drafts.next(metersOn(desk().tools().today(), Optional.empty())));
+        restart(Optional.empty(), fresh());
+    }
+
+    /** Returns what the form of a new trial begins with. */
+    final TypedDraft fresh() {
+        return drafts.next(metersOn(desk().tools().today(), Optional.empty()));
     }
 
     TrialDrafts drafts() {

@@ -1,8 +1,10 @@
 package porebench.desk.trial;
 
+import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.Action;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -60,9 +62,20 @@ public final class TrialsPage implements Screen {
     private final ImportPanel imports;
     private final JPanel bench;
     private final JScrollPane scroll;
+    private final Consumer<Component> openBench;
     private boolean showing;
 
     public TrialsPage(DeskModel desk) {
+        this(desk, over -> {});
+    }
+
+    /**
+     * Makes the page.
+     *
+     * @param openBench opens the bench view over the screen that something is on
+     */
+    public TrialsPage(DeskModel desk, Consumer<Component> openBench) {
+        this.openBench = openBench;
         model = new TrialsModel(desk);
         this.texts = model.texts();
         this.actions = new TrialsActions(model, panel, this::goTo, this::begin);
@@ -114,6 +127,11 @@ public final class TrialsPage implements Screen {
         }
     }
 
+    /** Returns what a trial passes that is made at the bench, into the determination looked at here. */
+    public TrialGate gate() {
+        return new TrialGate(model.desk(), model.determinations(), texts);
+    }
+
     @Override
     public JComponent component() {
         return scroll;
@@ -155,7 +173,7 @@ public final class TrialsPage implements Screen {
     }
 
     private JPanel chooserRow() {
-        JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[][grow,fill]12[]8[]"));
+        JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[][grow,fill]12[]8[]8[]"));
         chooser.setName("determination");
         chooser.setPrototypeDisplayValue(new DeterminationsModel.Choice(new DeterminationId("-"), "-"));
         chooser.addActionListener(event -> {
@@ -167,6 +185,7 @@ public final class TrialsPage implements Screen {
         row.add(chooser, "wmin 0");
         row.add(Commands.button("begin", Commands.of(texts.get("determination.begin"), actions::begin)));
         row.add(Commands.button("import", Commands.of(texts.get("action.import"), actions::importSheet)));
+        row.add(Commands.button("bench", Commands.of(texts.get("action.bench"), () -> openBench.accept(panel))));
         return row;
     }
 

@@ -11,6 +11,8 @@ import javax.swing.JPanel;
 import javax.swing.ListCellRenderer;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
+import porebench.desk.Bowls;
+import porebench.desk.DeskModel;
 import porebench.desk.StateMark;
 import porebench.desk.form.Numbers;
 import porebench.evidence.FactorState;
@@ -28,13 +30,15 @@ final class MixCell extends JPanel implements ListCellRenderer<RegisterRow> {
     private final JLabel factor = new JLabel();
     private final transient Texts texts;
     private final transient Numbers numbers;
+    private final transient Bowls bowls;
     private boolean chosen;
     private boolean focused;
 
-    MixCell(Texts texts, Numbers numbers) {
+    MixCell(Texts texts, DeskModel desk) {
         super(new MigLayout("insets 7 10 7 10, fillx, novisualpadding", "[]8[grow,fill,0::]8[]", "[]1[]"));
         this.texts = texts;
-        this.numbers = numbers;
+        this.numbers = desk.tools().numbers();
+        this.bowls = new Bowls(desk);
         setOpaque(false);
         add(mark, "spany 2");
         add(name, "wmin 0");
@@ -51,7 +55,10 @@ final class MixCell extends JPanel implements ListCellRenderer<RegisterRow> {
         factor.setFont(UIManager.getFont("h3.font"));
         mark.setIcon(new StateMark(row.state(), 14));
         name.setText(texts.get("rail.mix", row.mixId().text(), row.title()));
-        state.setText(stateWords(texts, row.state()));
+        String stands = stateWords(texts, row.state());
+        state.setText(bowls.words(row.mixId())
+                .map(bench -> texts.get("rail.state-and-bench", bench, stands))
+                .orElse(stands));
         state.setForeground(StateMark.colour(row.state()));
         String inForce = row.factorPercent()
                 .map(percent -> texts.get("percent", numbers.show(percent)))

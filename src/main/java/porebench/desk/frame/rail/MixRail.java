@@ -98,9 +98,10 @@ public final class MixRail {
 
     private void addList(Consumer<MixId> openMix) {
         list.setName("mixes");
+        desk.unsaved().onChange(list::repaint);
         list.putClientProperty(STYLE, "railList");
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setCellRenderer(new MixCell(texts, desk.tools().numbers()));
+        list.setCellRenderer(new MixCell(texts, desk));
         list.addListSelectionListener(event -> {
             RegisterRow row = list.getSelectedValue();
             if (!showing && !event.getValueIsAdjusting() && row != null) {

@@ -1,0 +1,216 @@
+package porebench.desk.bench;
+
+import java.awt.Color;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.Font;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+import porebench.desk.form.WrappedText;
+
+/** What is seen of the bench view: the bowls on top, the step with its number, and buttons for gloved hands. */
+final class BenchPane {
+    /** A target that a gloved hand meets. */
+    private static final double TARGET = 20;
+
+    private static final double DIGITS = 40;
+    private static final double TITLE = 8;
+    private static final double LIMITS = 6;
+    private static final double WORDS = 4.2;
+    private static final double SMALL = 3.4;
+    private static final double GAP = 1.5;
+
+    private final JPanel panel = new JPanel();
+    private final JPanel chips = new JPanel();
+    private final JLabel place = new JLabel();
+    private final JLabel title = new JLabel();
+    private final JLabel label = new JLabel();
+    private final BigDigits digits = new BigDigits();
+    private final WrappedText limits = new WrappedText("benchLimits", "");
+    private final WrappedText how = new WrappedText("benchHow", "");
+    private final WrappedText caution = new WrappedText("benchCaution", "cautionText");
+    private final WrappedText message = new WrappedText("benchMessage", "");
+    private final WrappedText before = new WrappedText("benchBefore", "quiet");
+    private final WrappedText keys = new WrappedText("benchKeys", "quiet");
+    private final JPanel cautionBox = new JPanel();
+    private final JPanel middle = new JPanel();
+    private final JPanel pad = new JPanel();
+    private final List<JButton> buttons = new ArrayList<>();
+    private final Consumer<Integer> turnTo;
+    private List<BenchScreen.Chip> shownChips = List.of();
+    private Millimetres scale = new Millimetres(1);
+    private Dimension sized = new Dimension();
+
+    /**
+     * Makes it.
+     *
+     * @param turnTo looks at the bowl of a number
+     */
+    BenchPane(Consumer<Integer> turnTo) {
+        this.turnTo = turnTo;
+        panel.setName("bench");
+        panel.setFocusable(true);
+        panel.setFocusTraversalKeysEnabled(false);
+        title.setName("benchTitle");
+        label.setName("benchLabel");
+        digits.setName("benchDigits");
+        place.setName("benchPlace");
+        place.putClientProperty("FlatLaf.styleClass", "quiet");
+        cautionBox.putClientProperty("FlatLaf.styleClass", "caution");
+        cautionBox.add(caution);
+        List.of(chips, middle, pad).forEach(part -> part.setOpaque(false));
+        panel.add(chips);
+        panel.add(middle);
+        panel.add(pad);
+        List.of(place, title, label, digits, limits, how, cautionBox, message, before, keys)
+                .forEach(middle::add);
+    }
+
+    JPanel component() {
+        return panel;
+    }
+
+    BigDigits digits() {
+        return digits;
+    }
+
+    /** Adds a button to those on the right; they stand in the order in which they come, three in a row. */
+    void button(String name, String words, Runnable what) {
+        JButton button = target(name, words, what);
+        buttons.add(button);
+        pad.add(button);
+    }
+
+    /** A button never takes the keyboard: the keys are the bench's. */
+    private static JButton target(String name, String words, Runnable what) {
+        JButton button = new JButton(
+                words.contains("\n") ? "<html><center>" + words.replace("\n", "<br>") + "</center></html>" : words);
+        button.setName(name);
+        button.setFocusable(false);
+        button.getAccessibleContext().setAccessibleName(words.replace('\n', ' '));
+        button.addActionListener(event -> what.run());
+        return button;
+    }
+
+    /** Shows a screen, everything in the size that fits the window. */
+    void show(BenchScreen screen, boolean isFlashOn) {
+        layOut();
+        place.setText(screen.step());
+        title.setText(screen.title());
+        label.setText(screen.label());
+        digits.show(screen.digits(), screen.unit(), screen.isTyped());
+        digits.setVisible(!screen.digits().isEmpty());
+        label.setVisible(!screen.digits().isEmpty());
+        limits.say(screen.limits());
+        how.say(screen.how());
+        caution.setText(screen.caution());
+        cautionBox.setVisible(!screen.caution().isEmpty());
+        message.say(screen.message());
+        message.setForeground(UIManager.getColor(screen.isAlarm() ? "Porebench.error" : "Label.foreground"));
+        before.say(screen.before());
+        keys.say(screen.keys());
+        showChips(screen.bowls(), isFlashOn);
+        Color alarm = UIManager.getColor("Porebench.caution.background");
+        panel.setBackground(isFlashOn && screen.rings() ? alarm : UIManager.getColor("Panel.background"));
+    }
+
+    private void showChips(List<BenchScreen.Chip> bowls, boolean isFlashOn) {
+        if (!bowls.stream()
+                .map(BenchScreen.Chip::number)
+                .toList()
+                .equals(shownChips.stream().map(BenchScreen.Chip::number).toList())) {
+            chips.removeAll();
+            bowls.forEach(chip -> chips.add(
+                    sized(target("bowl." + chip.number(), "", () -> turnTo.accept(chip.number())), WORDS),
+                    "h " + scale.of(TARGET) + "!, wmin " + scale.of(TARGET) + ", growx"));
+            chips.revalidate();
+        }
+        shownChips = bowls;
+        for (int i = 0; i < bowls.size(); i++) {
+            BenchScreen.Chip chip = bowls.get(i);
+            JButton button = (JButton) chips.getComponent(i);
+            button.setText(chip.words());
+            button.setSelected(chip.isShown());
+            boolean lit = chip.rings() ? isFlashOn : chip.isShown();
+            String colour = chip.rings() ? "Porebench.caution.border" : "Porebench.step.selected";
+            button.setBackground(UIManager.getColor(lit ? colour : "Button.background"));
+        }
+    }
+
+    private JComponent sized(JComponent part, double millimetres) {
+        Font font = UIManager.getFont(millimetres >= LIMITS ? "semibold.font" : "Label.font");
+        part.setFont(scale.digits(font, millimetres));
+        return part;
+    }
+
+    /** Lays out anew for another size of the window. */
+    private void layOut() {
+        Dimension size = panel.getSize();
+        if (size.equals(sized) || size.width == 0) {
+            return;
+        }
+        sized = size;
+        scale = Millimetres.on(panel, size);
+        int gap = scale.of(GAP);
+        int target = scale.of(TARGET);
+        panel.setLayout(new MigLayout(
+                "fill, insets " + gap * 2 + ", gap " + gap * 2, "[grow,fill][]", "[]" + gap + "[grow,fill]"));
+        constrain(panel, chips, "spanx 2, growx, wrap, h " + target + "!");
+        constrain(panel, middle, "wmin 0, grow");
+        constrain(panel, pad, "top");
+        chips.setLayout(new MigLayout("insets 0, fillx, gap " + gap));
+        chips.removeAll();
+        shownChips = List.of();
+        layOutMiddle(gap);
+        layOutPad(gap, target);
+        panel.revalidate();
+    }
+
+    private void layOutMiddle(int gap) {
+        middle.setLayout(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy " + gap, "[grow,fill,0::]", ""));
+        for (java.awt.Component part : middle.getComponents()) {
+            constrain(middle, (JComponent) part, part == keys ? "wmin 0, pushy, bottom" : "wmin 0");
+        }
+        cautionBox.setLayout(new MigLayout("insets 0, fillx", "[grow,fill]"));
+        constrain(cautionBox, caution, "wmin 0");
+        sized(place, SMALL);
+        sized(title, TITLE);
+        sized(label, WORDS);
+        sized(limits, LIMITS);
+        sized(how, WORDS);
+        sized(caution, WORDS);
+        sized(message, WORDS);
+        sized(before, WORDS);
+        sized(keys, SMALL);
+        digits.setFont(scale.digits(UIManager.getFont("semibold.font"), DIGITS));
+    }
+
+    private void layOutPad(int gap, int target) {
+        pad.setLayout(new MigLayout("insets 0, gap " + gap));
+        int inRow = 0;
+        for (JButton button : buttons) {
+            boolean isWide = button.getName().equals("key.enter");
+            int span = isWide ? 3 : 1;
+            inRow += span;
+            int width = span * target + (span - 1) * gap;
+            constrain(
+                    pad,
+                    button,
+                    "w " + width + "!, h " + target + "!, aligny top, span " + span + (inRow % 3 == 0 ? ", wrap" : ""));
+            sized(button, button.getText().length() == 1 ? LIMITS : SMALL);
+            button.setMargin(new java.awt.Insets(0, 0, 0, 0));
+        }
+    }
+
+    private static void constrain(Container parent, JComponent part, String constraints) {
+        // Added anew in its turn, which leaves the order as it was.
+        parent.add(part, constraints);
+    }
+}

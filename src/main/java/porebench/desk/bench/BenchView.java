@@ -1,0 +1,192 @@
+package porebench.desk.bench;
+
+import java.awt.GraphicsConfiguration;
+import java.awt.Toolkit;
+import java.awt.Window;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.event.KeyAdapter;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.util.Optional;
+import javax.swing.JDialog;
+import javax.swing.SwingUtilities;
+import javax.swing.Timer;
+import javax.swing.WindowConstants;
+import org.jspecify.annotations.Nullable;
+import porebench.desk.DeskModel;
+import porebench.desk.trial.TrialGate;
+import porebench.method.Texts;
+
+/**
+ * The bench view over the whole screen. Digits, Enter and the signs of the keypad work it; it is left at any step and come back to.
+ */
+public final class BenchView {
+    private static final int TICK_MILLISECONDS = 500;
+    private static final int TICKS_BETWEEN_BEEPS = 2;
+
+    /** The letters of a reader of codes come faster than those of any hand. */
+    private static final int BETWEEN_LETTERS_MILLISECONDS = 200;
+
+    private final BowlsModel model;
+    private final BenchWords words;
+    private final BenchPane pane;
+    private final Texts texts;
+    private final Timer ticker = new Timer(TICK_MILLISECONDS, event -> tick());
+    private final StringBuilder scanned = new StringBuilder();
+    private @Nullable JDialog window;
+    private long lastLetter;
+    private int ticks;
+
+    /** Makes the view; {@link #open} shows it. */
+    public BenchView(DeskModel desk, TrialGate gate) {
+        this.model = new BowlsModel(desk, gate);
+        this.words = new BenchWords(model);
+        this.texts = model.texts();
+        this.pane = new BenchPane(model::turnTo);
+        buttons();
+        pane.component().addKeyListener(new Keypad());
+        pane.component().addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                show();
+            }
+        });
+        pane.component().addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent event) {
+                pane.component().requestFocusInWindow();
+            }
+        });
+        model.onChange(this::show);
+    }
+
+    private void buttons() {
+        for (String digit : new String[] {"7", "8", "9", "4", "5", "6", "1", "2", "3", "0"}) {
+            pane.button("key." + digit, digit, () -> model.type(digit.charAt(0)));
+        }
+        pane.button("key.decimal", model.decimalSign(), () -> model.type('.'));
+        pane.button("key.erase", texts.get("button.erase"), model::erase);
+        pane.button("key.enter", texts.get("button.enter"), model::enter);
+        pane.button("key.back", texts.get("button.back"), model::back);
+        pane.button("key.next", texts.get("button.next"), model::turnToNext);
+        pane.button("key.new", texts.get("button.new"), model::begin);
+        pane.button("key.leave", texts.get("button.leave"), this::leave);
+    }
+
+    /** Opens it over the screen that a window is on, at the bowl of the mix on the desk. */
+    public void open(Window over) {
+        if (model.desk().tools().asker().person(pane.component()).isEmpty()) {
+            return;
+        }
+        JDialog shown = new JDialog(over);
+        window = shown;
+        shown.setName("benchView");
+        shown.setTitle(texts.get("title"));
+        shown.setUndecorated(true);
+        shown.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+        shown.setContentPane(pane.component());
+        GraphicsConfiguration screen = over.getGraphicsConfiguration();
+        shown.setBounds(screen.getBounds());
+        shown.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent event) {
+                leave();
+            }
+
+            @Override
+            public void windowActivated(WindowEvent event) {
+                pane.component().requestFocusInWindow();
+            }
+        });
+        model.open();
+        shown.setVisible(true);
+        SwingUtilities.invokeLater(pane.component()::requestFocusInWindow);
+        ticker.start();
+    }
+
+    /** Leaves the bench; everything on it stays as it is. */
+    public void leave() {
+        Optional.ofNullable(window).ifPresent(Window::dispose);
+        window = null;
+        ticker.stop();
+    }
+
+    /** Returns whether it is on view. */
+    public boolean isOpen() {
+        return window != null;
+    }
+
+    /** Rings while the soak of any bowl is over, and shows how long the others last. */
+    private void tick() {
+        ticks++;
+        if (model.rings() && ticks % TICKS_BETWEEN_BEEPS == 0) {
+            Toolkit.getDefaultToolkit().beep();
+        }
+        show();
+    }
+
+    private void show() {
+        if (isOpen()) {
+            pane.show(words.screen(), ticks % 2 == 1);
+        }
+    }
+
+    /** The keys, all of which work on the bench itself: there is no field that could lose them. */
+    private final class Keypad extends KeyAdapter {
+        @Override
+        public void keyTyped(KeyEvent event) {
+            char sign = event.getKeyChar();
+            if (sign < ' ' || sign == KeyEvent.VK_DELETE || event.isControlDown() || event.isAltDown()) {
+                return;
+            }
+            boolean isReader = !scanned.isEmpty() && event.getWhen() - lastLetter < BETWEEN_LETTERS_MILLISECONDS;
+            lastLetter = event.getWhen();
+            if (isReader || Character.isLetter(sign)) {
+                if (!isReader) {
+                    scanned.setLength(0);
+                    model.unknownKey();
+                }
+                scanned.append(sign);
+                return;
+            }
+            scanned.setLength(0);
+            switch (sign) {
+                case '+' -> model.turnToNext();
+                case '-' -> model.back();
+                case '*' -> model.begin();
+                default -> {
+                    if (Character.isDigit(sign) || sign == '.' || sign == ',') {
+                        model.type(sign);
+                    } else {
+                        model.unknownKey();
+                    }
+                }
+            }
+        }
+
+        @Override
+        public void keyPressed(KeyEvent event) {
+            switch (event.getKeyCode()) {
+                case KeyEvent.VK_ENTER -> enter(event);
+                case KeyEvent.VK_BACK_SPACE -> model.erase();
+                case KeyEvent.VK_ESCAPE -> leave();
+                default -> NumberPad.sign(event).ifPresent(model::type);
+            }
+        }
+
+        private void enter(KeyEvent event) {
+            boolean isReader = !scanned.isEmpty() && event.getWhen() - lastLetter < BETWEEN_LETTERS_MILLISECONDS;
+            String code = scanned.toString();
+            scanned.setLength(0);
+            if (isReader) {
+                model.scan(code);
+            } else {
+                model.enter();
+            }
+        }
+    }
+}

@@ -1,0 +1,273 @@
+package porebench.desk.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.Toolkit;
+import java.awt.event.KeyEvent;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JDialog;
+import javax.swing.JFrame;
+import javax.swing.JLabel;
+import javax.swing.JTextArea;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import porebench.desk.BenchBook;
+import porebench.desk.EventThread;
+import porebench.desk.Keys;
+import porebench.desk.NeedsDisplay;
+import porebench.desk.frame.Theme;
+import porebench.desk.trial.TrialsPage;
+import porebench.record.Trial;
+import porebench.record.book.Version;
+
+/** The bench view in a real window, worked by the keypad alone. */
+@NeedsDisplay
+@ExtendWith(EventThread.class)
+class BenchWindowTest {
+    private static final int MOST_ROUNDS = 30;
+    private static final double INCH = 25.4;
+
+    private final TurnedClock clock = new TurnedClock();
+    private final BenchBook bench = new BenchBook(Locale.ENGLISH, clock);
+    private JFrame frame;
+    private BenchView view;
+    private Keys keys;
+
+    @BeforeEach
+    void open() throws Exception {
+        keys = new Keys();
+        bench.select();
+        EventThread.run(Theme.LIGHT::apply);
+        EventThread.run(() -> {
+            frame = new JFrame();
+            frame.setSize(1000, 700);
+            frame.setVisible(true);
+            view = new BenchView(bench.desk, new TrialsPage(bench.desk).gate());
+        });
+        openBench();
+    }
+
+    private void openBench() throws Exception {
+        EventThread.run(() -> view.open(frame));
+        boolean has = false;
+        for (int round = 0; round < MOST_ROUNDS && !has; round++) {
+            EventThread.run(() -> {
+                dialog().toFront();
+                dialog().requestFocus();
+                dialog().getContentPane().requestFocusInWindow();
+            });
+            has = EventThread.comesWithin(1, () -> dialog().getContentPane().isFocusOwner());
+        }
+        assertThat(has).as("the bench has the keyboard").isTrue();
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        EventThread.run(() -> {
+            view.leave();
+            frame.dispose();
+        });
+    }
+
+    private JDialog dialog() {
+        return List.of(frame.getOwnedWindows()).stream()
+                .filter(Component::isShowing)
+                .map(JDialog.class::cast)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Optional<Component> named(String name) {
+        return all(dialog()).stream()
+                .filter(part -> name.equals(part.getName()))
+                .findFirst();
+    }
+
+    private static List<Component> all(Container parent) {
+        List<Component> all = new ArrayList<>();
+        for (Component part : parent.getComponents()) {
+            all.add(part);
+            if (part instanceof Container inner) {
+                all.addAll(all(inner));
+            }
+        }
+        return all;
+    }
+
+    private String title() {
+        return ((JLabel) named("benchTitle").orElseThrow()).getText();
+    }
+
+    private String said(String name) {
+        return ((JTextArea) named(name).orElseThrow()).getText();
+    }
+
+    private BigDigits digits() {
+        return (BigDigits) named("benchDigits").orElseThrow();
+    }
+
+    private void await(String title) throws Exception {
+        assertThat(EventThread.comes(() -> title().equals(title)))
+                .as("the bench comes to: " + title + ", but is at " + EventThread.call(this::title))
+                .isTrue();
+    }
+
+    /** Types on the keypad, whose decimal key is a point. */
+    private void pad(String digits) {
+        for (char sign : digits.toCharArray()) {
+            keys.strike(sign == '.' ? KeyEvent.VK_PERIOD : KeyEvent.VK_NUMPAD0 + (sign - '0'));
+        }
+    }
+
+    private void enter(String at, String digits) throws Exception {
+        await(at);
+        pad(digits);
+        if (!digits.isEmpty()) {
+            assertThat(EventThread.comes(() -> digits().text().equals(digits)))
+                    .as(digits + " stands in large digits")
+                    .isTrue();
+        }
+        keys.strike(KeyEvent.VK_ENTER);
+    }
+
+    private void toSoak(String fine, String coarse) throws Exception {
+        enter("Meter", "");
+        enter("Starting water", "21.5");
+        enter("Weigh the fine aggregate", fine);
+        enter("Weigh the coarse aggregate", coarse);
+        enter("Add and rod", "");
+        enter("Foam off", "");
+        await("Soak");
+    }
+
+    private void fromSoak(String gauge) throws Exception {
+        enter("Soak", "");
+        enter("Cover", "");
+        enter("Fill with water", "");
+        enter("Draw water off", "420");
+        enter("Pump", "");
+        enter("Read the gauge", gauge);
+        await("Factor of this trial");
+        keys.strike(KeyEvent.VK_ENTER);
+    }
+
+    private Optional<Trial> kept(String id) {
+        return bench.book.latest(Trial.class, id).map(Version::value);
+    }
+
+    @Test
+    void threeTrialsAreMadeOnTwoBowlsWithTheKeypadAlone() throws Exception {
+        toSoak("4902.5", "7351");
+        EventThread.run(() -> clock.turn(Duration.ofMinutes(6)));
+        keys.strike(KeyEvent.VK_MULTIPLY);
+        toSoak("4898", "7350");
+        EventThread.run(() -> clock.turn(Duration.ofMinutes(9)));
+        keys.strike(KeyEvent.VK_ADD);
+        assertThat(EventThread.comes(() -> digits().text().equals("15:00"))).isTrue();
+        fromSoak("6.4");
+        await("Trial K7-T1 is kept");
+        assertThat(EventThread.call(() -> digits().text())).isEqualTo("0.40");
+        EventThread.run(() -> clock.turn(Duration.ofMinutes(6)));
+        keys.strike(KeyEvent.VK_ADD);
+        fromSoak("6.3");
+        await("Trial K7-T2 is kept");
+        keys.strike(KeyEvent.VK_ENTER);
+        toSoak("4900", "7349");
+        EventThread.run(() -> clock.turn(Duration.ofMinutes(15)));
+        fromSoak("6.4");
+        await("Trial K7-T3 is kept");
+        assertThat(kept("K7-T2").orElseThrow().readings().fine().orElseThrow().number())
+                .isEqualTo("4898");
+        assertThat(kept("K7-T3").orElseThrow().readings().soakMinutes().orElseThrow())
+                .isEqualTo("15");
+    }
+
+    @Test
+    void leftByEscapeItIsComeBackToWhereItWas() throws Exception {
+        enter("Meter", "");
+        await("Starting water");
+        pad("2");
+        assertThat(EventThread.comes(() -> digits().text().equals("2"))).isTrue();
+        keys.strike(KeyEvent.VK_ESCAPE);
+        assertThat(EventThread.comes(() -> !view.isOpen())).isTrue();
+        openBench();
+        await("Starting water");
+        assertThat(EventThread.call(() -> digits().text())).isEqualTo("2");
+    }
+
+    @Test
+    void aLetterSaysThatItDoesNothing() throws Exception {
+        keys.strike(KeyEvent.VK_G);
+        assertThat(EventThread.comes(() -> said("benchMessage").contains("does nothing")))
+                .isTrue();
+    }
+
+    @Test
+    void minusAndBackspaceGoBackAndTheReadingIsStillThere() throws Exception {
+        enter("Meter", "");
+        enter("Starting water", "21.5");
+        await("Weigh the fine aggregate");
+        keys.strike(KeyEvent.VK_SUBTRACT);
+        await("Starting water");
+        assertThat(EventThread.call(() -> digits().text())).isEqualTo("21.5");
+        keys.strike(KeyEvent.VK_ENTER);
+        await("Weigh the fine aggregate");
+        keys.strike(KeyEvent.VK_BACK_SPACE);
+        await("Starting water");
+    }
+
+    /** Forty millimetres, and twenty for a target, on a screen with room for them; smaller only with the screen. */
+    @Test
+    void digitsAreReadFromTwoMetresAndTargetsAreForGloves() throws Exception {
+        enter("Meter", "");
+        await("Starting water");
+        Dimension screen = Toolkit.getDefaultToolkit().getScreenSize();
+        double room = Math.min(1, Math.min(screen.width / 1024.0, screen.height / 700.0));
+        double dots = Math.min(Toolkit.getDefaultToolkit().getScreenResolution(), 96 * room) / INCH;
+        assertThat(EventThread.call(() -> digits().digitHeight())).isGreaterThan(39 * dots);
+        for (Component part : EventThread.call(() -> all(dialog()))) {
+            if (part instanceof JButton button) {
+                assertThat(Math.min(button.getWidth(), button.getHeight()))
+                        .as(button.getName())
+                        .isGreaterThan((int) (19.5 * dots));
+                assertThat(button.isFocusable()).isFalse();
+            }
+        }
+    }
+
+    @Test
+    void theButtonsDoWhatTheKeysDo() throws Exception {
+        click("key.enter");
+        await("Starting water");
+        click("key.2");
+        click("key.1");
+        click("key.decimal");
+        click("key.5");
+        assertThat(EventThread.call(() -> digits().text())).isEqualTo("21.5");
+        click("key.erase");
+        click("key.enter");
+        await("Weigh the fine aggregate");
+        click("key.new");
+        await("Meter");
+        click("key.next");
+        await("Weigh the fine aggregate");
+        click("bowl.2");
+        await("Meter");
+        click("key.leave");
+        assertThat(EventThread.call(() -> view.isOpen())).isFalse();
+    }
+
+    private void click(String name) throws Exception {
+        EventThread.run(() -> ((JButton) named(name).orElseThrow()).doClick());
+    }
+}
