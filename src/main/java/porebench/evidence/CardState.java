@@ -14,6 +14,7 @@ import porebench.record.book.Version;
  * asks for a copy for the file, carries its state across the whole card; it is then no card to work by.
  */
 public enum CardState {
+    NOT_ISSUED("not-issued"),
     IN_FORCE("in-force"),
     RECHECK_DUE("recheck-due"),
     NOT_YET("not-yet"),
@@ -48,10 +49,13 @@ public enum CardState {
     /**
      * Returns how it stands with the card of a revision that issued a factor.
      *
-     * <p>A revision that has not begun is not in force yet, or never will be when a later one begins no later than it. One that
+     * <p>A revision that the lab book does not hold is not issued. One that has not begun is not in force yet, or never will be when a later one begins no later than it. One that
      * has begun ends when a later one begins; until then the state of the mix's factor is its own.
      */
     public static CardState of(Evidence evidence, FactorIssue issue, LocalDate day) {
+        if (evidence.issues().stream().noneMatch(known -> known.value().equals(issue))) {
+            return NOT_ISSUED;
+        }
         LocalDate looked = issue.inForceFrom().isAfter(day) ? issue.inForceFrom() : day;
         Optional<FactorIssue> later = evidence.issues().stream()
                 .map(Version::value)

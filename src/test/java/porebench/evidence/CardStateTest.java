@@ -70,6 +70,32 @@ class CardStateTest {
     }
 
     @Test
+    void whatTheLabBookDoesNotHoldIsNotIssuedAndStays() {
+        FactorIssue issue = bench.issue(Bench.START);
+        FactorIssue other = new FactorIssue(
+                issue.mixId(),
+                2,
+                issue.action(),
+                issue.factorPercent(),
+                issue.determinationId(),
+                issue.meterType(),
+                issue.inForceFrom(),
+                issue.recheckBy(),
+                issue.issuedBy(),
+                issue.approvedBy(),
+                issue.reason(),
+                issue.mixVersion(),
+                issue.sourceVersions(),
+                issue.profileId(),
+                "",
+                "",
+                issue.grounds());
+        assertThat(state(other, Bench.START)).isEqualTo(CardState.NOT_ISSUED);
+        assertThat(card(other, Bench.START).isMarked()).isTrue();
+        assertThat(CardState.refusal(bench.evidence(), other, Bench.START)).isPresent();
+    }
+
+    @Test
     void aLaterRevisionTakesOverOnItsDayAndTheEarlierCardSaysUntilWhen() {
         FactorIssue first = bench.issue(Bench.START);
         FactorIssue second = bench.issue(LATER);

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -21,7 +22,7 @@ import porebench.port.Paper;
 import porebench.record.CardPrint;
 import porebench.record.book.Version;
 
-/** The card of the revision looked at, exactly as it will print, with its paper and its buttons. */
+/** The card of the revision looked at, or of the one being prepared, exactly as it will print, with its paper and its buttons. */
 final class CardPanel extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final List<Paper> PAPERS = List.of(Paper.A6, Paper.CARD_4X6);
@@ -32,18 +33,21 @@ final class CardPanel extends JPanel {
     private final transient FactorModel model;
     private final transient FactorActions actions;
     private final transient Texts texts;
+    private final transient Runnable turned;
     private final CardPreview preview = new CardPreview();
     private final JLabel which = Form.heading("", "h2");
     private final JLabel printed = Form.heading("", "quiet");
+    private final JButton turn = new JButton();
     private transient Optional<Shown> drawn = Optional.empty();
 
     private record Shown(FactorCard card, Paper paper) {}
 
-    CardPanel(DeskModel desk, FactorModel model, FactorActions actions) {
+    CardPanel(DeskModel desk, FactorModel model, FactorActions actions, Runnable turned) {
         super(new MigLayout("insets 0, hidemode 3, wrap 1", "[grow,fill]"));
         this.desk = desk;
         this.model = model;
         this.actions = actions;
+        this.turned = turned;
         this.texts = model.texts();
         JComboBox<Paper> paper = Choices.of("factor.paper", PAPERS, size -> texts.get("paper." + size.name()), size -> {
             actions.choose(size);
@@ -54,25 +58,48 @@ final class CardPanel extends JPanel {
         buttons.add(paper);
         buttons.add(Commands.button("factor.savePdf", actions.savePdf), "skip 1");
         buttons.add(Commands.button("factor.print", actions.print));
+        turn.setName("factor.turnCard");
+        turn.addActionListener(event -> turn());
         add(which);
         add(buttons, "gapbottom 4");
         add(preview, "growx 0");
         add(printed, "gaptop 4");
+        add(turn, "growx 0, gaptop 4");
     }
 
     void refresh() {
         Optional<FactorCard> card = model.card();
-        which.setText(card.map(known -> texts.get(
-                        model.isCardCurrent() ? "card.title" : "card.title-old",
-                        Integer.toString(known.issue().revision())))
+        which.setText(card.map(known ->
+                        texts.get(title(), Integer.toString(known.issue().revision())))
                 .orElse(texts.get("card.none-title")));
-        printed.setText(card.isEmpty() ? "" : printedSentence(model.prints()));
+        printed.setText(
+                card.isEmpty() ? "" : model.isNext() ? texts.get("card.next-stays") : printedSentence(model.prints()));
+        Commands.say(turn, texts.get(model.isNext() ? "card.see-issued" : "card.see-next"));
+        turn.setVisible(
+                model.isNext() ? !model.revisions().isEmpty() : desk.evidence().isPresent());
         if (card.isEmpty()) {
             drawn = Optional.empty();
-            preview.showInstead(texts.get("card.none"));
+            preview.showInstead(texts.get(model.isNext() ? "card.none-next" : "card.none"));
         } else {
             draw(new Shown(card.get(), actions.paper()));
         }
+    }
+
+    private String title() {
+        if (model.isNext()) {
+            return "card.title-next";
+        }
+        return model.isCardCurrent() ? "card.title" : "card.title-old";
+    }
+
+    /** Turns from the card to come to the issued one, and back. */
+    private void turn() {
+        if (model.isNext()) {
+            model.lookAtIssued();
+        } else {
+            model.lookAtNext();
+        }
+        turned.run();
     }
 
     private String printedSentence(List<Version<CardPrint>> prints) {
@@ -105,8 +132,7 @@ final class CardPanel extends JPanel {
         int dots = Math.min(HIGHEST_DOTS_PER_INCH, Math.round(UIScale.scale((float) SCREEN_DOTS_PER_INCH)));
         desk.tools()
                 .tasks()
-                .run(
-                        texts.get("card.drawing"),
+                .workOut(
                         () -> desk.tools().press().preview(wanted.card(), wanted.paper(), texts.locale(), dots),
                         pages -> show(wanted, pages),
                         failure -> {

@@ -56,7 +56,7 @@ final class FactorActions {
     void refresh() {
         issue.setEnabled(model.canIssue());
         withdraw.setEnabled(model.canWithdraw());
-        boolean hasCard = model.card().isPresent();
+        boolean hasCard = model.card().isPresent() && !model.isNext();
         savePdf.setEnabled(hasCard);
         print.setEnabled(hasCard);
     }
@@ -134,7 +134,9 @@ final class FactorActions {
      * a copy with its state across it, and only when they ask for that.
      */
     private Optional<CardHandout.Wish> wish() {
-        if (model.card().isEmpty() || desk.tools().asker().person(over).isEmpty()) {
+        if (model.card().isEmpty()
+                || model.isNext()
+                || desk.tools().asker().person(over).isEmpty()) {
             return Optional.empty();
         }
         boolean isCurrent = model.isCardCurrent();

@@ -7,8 +7,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
-import porebench.desk.Question;
-import porebench.desk.Reading;
 import porebench.desk.form.Days;
 import porebench.desk.form.DraftModel;
 import porebench.desk.form.TypedDraft;
@@ -21,7 +19,6 @@ import porebench.evidence.issue.TakingOn;
 import porebench.evidence.issue.Verifying;
 import porebench.evidence.paper.FactorCard;
 import porebench.method.Answer;
-import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.port.CardHandout;
@@ -30,7 +27,6 @@ import porebench.record.CardPrint;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.RecordKind;
-import porebench.record.book.Belonging;
 import porebench.record.book.Draft;
 import porebench.record.book.Version;
 import porebench.record.column.Column;
@@ -49,12 +45,14 @@ final class FactorModel extends DraftModel {
     private int shownRevision;
     private int knownRevisions;
     private boolean tried;
-    private Optional<FactorCard> card = Optional.empty();
-    private List<Version<CardPrint>> prints = List.of();
+    private boolean isNext;
+    private final LookedCard card;
 
     FactorModel(DeskModel desk) {
         super(Texts.of("porebench.desk.factor.factor", desk.tools().locale()), "form.", TypedDraft.BLANK);
         this.desk = desk;
+        this.card = new LookedCard(desk);
+        history().onChange(this::readNextCard);
         follow();
     }
 
@@ -67,6 +65,7 @@ final class FactorModel extends DraftModel {
     @Override
     public void update(String label, TypedDraft changed) {
         boolean isOther = !changed.text(DETERMINATION).equals(draft().text(DETERMINATION));
+        isNext = true;
         super.update(label, isOther ? changed.without(DOUBT) : changed);
     }
 
@@ -128,46 +127,26 @@ final class FactorModel extends DraftModel {
                     .flatMap(Evidence::newestIssue)
                     .map(FactorIssue::revision)
                     .orElse(0);
+            isNext = desk.evidence()
+                    .map(NextRevision::of)
+                    .filter(NextRevision::isAwaited)
+                    .isPresent();
         }
-        readCard();
         if (begins) {
             begin();
         }
+        readCard();
     }
 
     /** Begins the draft of the next revision anew. */
     void begin() {
         tried = false;
-        TypedDraft fresh = desk.evidence().map(this::fresh).orElse(TypedDraft.BLANK);
+        TypedDraft fresh = desk.evidence()
+                .map(evidence -> NextRevision.of(evidence).draft(desk.tools().today()))
+                .orElse(TypedDraft.BLANK);
         if (!fresh.equals(draft()) || history().isChanged()) {
             history().restart(fresh);
         }
-    }
-
-    private TypedDraft fresh(Evidence evidence) {
-        LocalDate today = desk.tools().today();
-        LocalDate newest = evidence.newestIssue().map(FactorIssue::inForceFrom).orElse(today);
-        LocalDate from = newest.isAfter(today) ? newest : today;
-        LocalDate recheck = from.plusMonths(evidence.profile().count(FigureName.RECHECK_MONTHS));
-        return TypedDraft.BLANK
-                .with(DETERMINATION, proposed(evidence).map(FactorModel::id).orElse(""))
-                .with(FactorIssueColumns.IN_FORCE_FROM, Days.show(from))
-                .with(FactorIssueColumns.RECHECK_BY, Days.show(recheck));
-    }
-
-    /** Returns the determination proposed for the next revision: the newest in which trials count. */
-    private static Optional<JudgedDetermination> proposed(Evidence evidence) {
-        List<JudgedDetermination> all = evidence.determinations();
-        Optional<JudgedDetermination> imported = evidence.newestIssue()
-                .filter(newest -> newest.isIssue() && newest.origin() == FactorOrigin.IMPORTED)
-                .flatMap(newest -> evidence.determination(newest.determinationId()));
-        if (imported.isPresent()) {
-            return imported;
-        }
-        return all.stream()
-                .filter(judged -> judged.summary().isPresent())
-                .reduce((one, two) -> two)
-                .or(() -> all.stream().reduce((one, two) -> two));
     }
 
     List<JudgedDetermination> determinations() {
@@ -207,8 +186,8 @@ final class FactorModel extends DraftModel {
 
     private Answer<FactorIssue> attempt() {
         List<Problem> problems = new ArrayList<>();
-        Optional<LocalDate> from = date(FactorIssueColumns.IN_FORCE_FROM, problems);
-        Optional<LocalDate> recheck = date(FactorIssueColumns.RECHECK_BY, problems);
+        date(FactorIssueColumns.IN_FORCE_FROM, problems);
+        date(FactorIssueColumns.RECHECK_BY, problems);
         if (desk.evidence().isEmpty()) {
             return Answer.refused(List.of(Problem.missing("mix", RecordKind.MIX.word())));
         }
@@ -218,17 +197,21 @@ final class FactorModel extends DraftModel {
         if (!problems.isEmpty()) {
             return Answer.refused(problems);
         }
-        return Issuing.issue(
-                desk.evidence().get(),
-                desk.scatter(),
-                new Issuing.Decision(
-                        chosen().orElseThrow().determination().value().id(),
-                        from.orElseThrow(),
+        return Issuing.issue(desk.evidence().get(), desk.scatter(), decision().orElseThrow());
+    }
+
+    /** Returns what is decided in the form; empty while its determination or its first day is not known. */
+    private Optional<Issuing.Decision> decision() {
+        Optional<LocalDate> recheck = date(FactorIssueColumns.RECHECK_BY, new ArrayList<>());
+        return chosen().flatMap(judged -> date(FactorIssueColumns.IN_FORCE_FROM, new ArrayList<>())
+                .map(from -> new Issuing.Decision(
+                        judged.determination().value().id(),
+                        from,
                         recheck,
                         desk.person(),
                         draft().text(FactorIssueColumns.APPROVED_BY),
                         draft().text(FactorIssueColumns.REASON),
-                        takingOn()));
+                        takingOn())));
     }
 
     private Optional<TakingOn> takingOn() {
@@ -331,60 +314,67 @@ final class FactorModel extends DraftModel {
 
     /** Looks at the card of one revision. */
     void look(int revision) {
+        isNext = false;
         shownRevision = revision;
         readCard();
     }
 
-    /** Reads what the card needs of the lab book: once for a revision, not at every letter typed into the form. */
-    private void readCard() {
-        Optional<FactorIssue> issue = looked();
-        card = issue.filter(FactorIssue::isIssue)
-                .flatMap(known -> desk.answer(new Question.HeadOfBook())
-                        .map(head -> FactorCard.of(
-                                desk.evidence().orElseThrow(),
-                                known,
-                                desk.laboratory(),
-                                head,
-                                desk.tools().today())));
-        prints = issue.stream()
-                .flatMap(one -> desk.answer(new PrintsOf(one.mixId())).orElse(List.of()).stream()
-                        .filter(print -> print.value().revision() == one.revision()))
-                .toList();
+    /** Looks at the card as it will be once the revision being prepared is issued. */
+    void lookAtNext() {
+        isNext = true;
+        readCard();
     }
 
-    /** Asks for the cards of a mix that left the laboratory. */
-    private record PrintsOf(MixId mix) implements Question<List<Version<CardPrint>>> {
-        @Override
-        public List<Version<CardPrint>> answer(Reading seen) {
-            return seen.book().latestOf(Belonging.PRINTS_OF_MIX, mix.text());
+    /** Looks at the card of the revision that was looked at before. */
+    void lookAtIssued() {
+        look(shownRevision);
+    }
+
+    /** Returns whether the card looked at is that of the revision being prepared: it is not issued, and cannot leave. */
+    boolean isNext() {
+        return isNext;
+    }
+
+    /** Reads what the card needs of the lab book: of a revision once, not at every letter typed into the form. */
+    private void readCard() {
+        if (isNext) {
+            card.prepare(decision());
+        } else {
+            card.read(looked());
+        }
+    }
+
+    private void readNextCard() {
+        if (isNext) {
+            readCard();
         }
     }
 
     /** Returns the revision whose card is looked at. */
     Optional<FactorIssue> looked() {
         return revisions().stream()
-                .filter(issue -> issue.revision() == shownRevision)
+                .filter(issue -> !isNext && issue.revision() == shownRevision)
                 .findFirst();
     }
 
     /** Returns the card of the revision looked at; a withdrawal has none. */
     Optional<FactorCard> card() {
-        return card;
+        return card.card();
     }
 
     /** Returns whether the card looked at may leave the laboratory today without its state across it. */
     boolean isCardCurrent() {
-        return card.filter(known -> !known.isMarked()).isPresent();
+        return card().filter(known -> !known.isMarked()).isPresent();
     }
 
     /** Returns the cards of the revision looked at that left the laboratory. */
     List<Version<CardPrint>> prints() {
-        return prints;
+        return card.prints();
     }
 
     /** Returns the wish to let the card looked at leave; {@code marked} where a copy with its state across it would do. */
     CardHandout.Wish wish(Paper paper, boolean marked, String why) {
-        FactorIssue issue = card.orElseThrow().issue();
+        FactorIssue issue = card().orElseThrow().issue();
         return new CardHandout.Wish(
                 issue.mixId(),
                 Optional.of(issue.revision()),

@@ -65,7 +65,7 @@ public final class FactorPage implements Screen {
             model.look(issue.revision());
             refresh();
         }));
-        card = new CardPanel(desk, model, actions);
+        card = new CardPanel(desk, model, actions, this::refresh);
         JPanel left = new JPanel(new MigLayout("insets 0, fillx, hidemode 3, wrap 1", "[grow,fill]"));
         left.setOpaque(false);
         left.add(Form.heading(texts.get("page.title"), "h1"), "gapbottom 8");
@@ -162,12 +162,15 @@ public final class FactorPage implements Screen {
                         now.isUsable() ? "head.subtract" : "head.do-not-subtract",
                         desk.tools().numbers().show(issue.factorPercent())))
                 .orElse(texts.get("head.none")));
+        boolean isLarge = now.isUsable() || inForce.isEmpty();
+        factor.putClientProperty("FlatLaf.styleClass", isLarge ? "number" : "doubtfulNumber");
+        state.putClientProperty("FlatLaf.styleClass", isLarge ? "h2" : "h1");
         state.setText(texts.get("state." + now.name()));
         dates.say(inForce.map(issue -> texts.get(
                         "head.dates",
                         Integer.toString(issue.revision()),
-                        issue.inForceFrom().toString(),
-                        issue.recheckBy().toString(),
+                        Days.show(issue.inForceFrom()),
+                        Days.show(issue.recheckBy()),
                         issue.meterType().name()))
                 .orElse(""));
         changes.show(inForce.map(this::changes).orElse(List.of()));

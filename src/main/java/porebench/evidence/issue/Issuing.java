@@ -28,6 +28,9 @@ import porebench.record.id.DeterminationId;
  * reason. What can never be right is refused whoever asks.
  */
 public final class Issuing {
+    /** Stands on the card to come for who will issue it. */
+    private static final String NOBODY_YET = "-";
+
     private Issuing() {}
 
     /**
@@ -112,6 +115,27 @@ public final class Issuing {
             return Answer.refused(problems);
         }
         return Answer.of(issue, problems);
+    }
+
+    /**
+     * Returns the next revision as it would be if it were issued now, whatever is still missing or doubtful, so that its card can
+     * be seen before. It is in no lab book, and its card is {@link porebench.evidence.CardState#NOT_ISSUED}.
+     *
+     * @return empty while the determination gives no factor, or where the day to recheck by lies before the first
+     */
+    public static Optional<FactorIssue> asItWouldBe(Evidence evidence, Decision decision) {
+        String who = decision.issuedBy().isBlank() ? NOBODY_YET : decision.issuedBy();
+        Decision seen = new Decision(
+                decision.determinationId(),
+                decision.inForceFrom(),
+                decision.recheckBy(),
+                who,
+                decision.approvedBy(),
+                "",
+                Optional.empty());
+        return basis(new ArrayList<>(), evidence, decision.determinationId())
+                .filter(any -> !recheckBy(evidence, decision).isBefore(decision.inForceFrom()))
+                .map(judged -> revision(evidence, seen, judged, List.of()));
     }
 
     private static FactorIssue revision(

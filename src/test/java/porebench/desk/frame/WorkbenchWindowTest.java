@@ -122,6 +122,12 @@ class WorkbenchWindowTest {
         assertThat(label("head.title").getText()).startsWith("HG-106");
         assertThat(label("head.state").getText()).isEqualTo("source changed");
         assertThat(label("head.factor").getText()).isEqualTo("G 0.4 %");
+        assertThat(label("head.factor").getFont().getSize())
+                .as("nobody may subtract it")
+                .isLessThan(label("head.title").getFont().getSize());
+        EventThread.run(() -> window.openMix(FIRST));
+        assertThat(label("head.factor").getFont().getSize())
+                .isGreaterThan(label("head.title").getFont().getSize());
     }
 
     @Test

@@ -26,6 +26,8 @@ import porebench.record.FactorIssue;
 
 /** The head of the selected mix: its name, how it stands with its factor, what to do next, and the row of steps. */
 public final class MixHead {
+    private static final String STYLE = "FlatLaf.styleClass";
+
     private final JPanel panel =
             new JPanel(new MigLayout("insets 14 22 10 22, fillx, hidemode 3", "[grow,fill,0::]24[]", "[]4[]12[]"));
     private final JLabel title = Form.heading("", "h1");
@@ -45,7 +47,7 @@ public final class MixHead {
         this.texts = texts;
         this.steps = steps;
         panel.setName("head");
-        panel.putClientProperty("FlatLaf.styleClass", "head");
+        panel.putClientProperty(STYLE, "head");
         title.setName("head.title");
         state.setName("head.state");
         factor.setName("head.factor");
@@ -136,8 +138,13 @@ public final class MixHead {
         factor.setText(inForce.map(
                         issue -> texts.get("head.factor", desk.tools().numbers().show(issue.factorPercent())))
                 .orElse(texts.get("head.no-factor")));
-        factorNote.setText(inForce.map(issue ->
-                        texts.get("head.issue", Integer.toString(issue.revision()), Days.show(issue.inForceFrom())))
+        // What nobody may subtract is never the largest thing here.
+        boolean isLarge = stands.isUsable() || inForce.isEmpty();
+        factor.putClientProperty(STYLE, isLarge ? "number" : "doubtfulNumber");
+        factorNote.setText(inForce.map(issue -> texts.get(
+                        isLarge ? "head.issue" : "head.issue-not",
+                        Integer.toString(issue.revision()),
+                        Days.show(issue.inForceFrom())))
                 .orElse(""));
         for (int index = 0; index < buttons.size(); index++) {
             boolean isNext = step.step() == index + 1;

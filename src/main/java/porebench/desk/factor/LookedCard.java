@@ -1,0 +1,69 @@
+package porebench.desk.factor;
+
+import java.util.List;
+import java.util.Optional;
+import porebench.desk.DeskModel;
+import porebench.desk.Question;
+import porebench.desk.Reading;
+import porebench.evidence.issue.Issuing;
+import porebench.evidence.paper.FactorCard;
+import porebench.record.CardPrint;
+import porebench.record.FactorIssue;
+import porebench.record.book.Belonging;
+import porebench.record.book.Version;
+import porebench.record.id.MixId;
+
+/** The card that is looked at, of a revision or of the one being prepared, with the copies that left the laboratory. */
+final class LookedCard {
+    private final DeskModel desk;
+    private Optional<FactorCard> card = Optional.empty();
+    private List<Version<CardPrint>> prints = List.of();
+
+    LookedCard(DeskModel desk) {
+        this.desk = desk;
+    }
+
+    /** Reads what the card of a revision needs of the lab book; a withdrawal has none. */
+    void read(Optional<FactorIssue> issue) {
+        card = issue.filter(FactorIssue::isIssue).flatMap(this::of);
+        prints = issue.stream()
+                .flatMap(one -> desk.answer(new PrintsOf(one.mixId())).orElse(List.of()).stream()
+                        .filter(print -> print.value().revision() == one.revision()))
+                .toList();
+    }
+
+    /** Makes the card as it will be once the revision being prepared is issued; none where that is not known yet. */
+    void prepare(Optional<Issuing.Decision> decision) {
+        card = desk.evidence()
+                .flatMap(known -> decision.flatMap(one -> Issuing.asItWouldBe(known, one)))
+                .flatMap(this::of);
+        prints = List.of();
+    }
+
+    private Optional<FactorCard> of(FactorIssue issue) {
+        return desk.answer(new Question.HeadOfBook())
+                .map(head -> FactorCard.of(
+                        desk.evidence().orElseThrow(),
+                        issue,
+                        desk.laboratory(),
+                        head,
+                        desk.tools().today()));
+    }
+
+    Optional<FactorCard> card() {
+        return card;
+    }
+
+    /** Returns the copies that left the laboratory. */
+    List<Version<CardPrint>> prints() {
+        return prints;
+    }
+
+    /** Asks for the cards of a mix that left the laboratory. */
+    private record PrintsOf(MixId mix) implements Question<List<Version<CardPrint>>> {
+        @Override
+        public List<Version<CardPrint>> answer(Reading seen) {
+            return seen.book().latestOf(Belonging.PRINTS_OF_MIX, mix.text());
+        }
+    }
+}

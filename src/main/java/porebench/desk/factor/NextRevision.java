@@ -1,0 +1,65 @@
+package porebench.desk.factor;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import porebench.desk.form.Days;
+import porebench.desk.form.TypedDraft;
+import porebench.evidence.Evidence;
+import porebench.evidence.JudgedDetermination;
+import porebench.method.FigureName;
+import porebench.record.FactorIssue;
+import porebench.record.FactorOrigin;
+import porebench.record.column.FactorIssueColumns;
+import porebench.record.id.DeterminationId;
+
+/** What is proposed for the next revision of a mix's factor, before a person decides. */
+record NextRevision(Evidence evidence, Optional<JudgedDetermination> proposed) {
+    static NextRevision of(Evidence evidence) {
+        return new NextRevision(evidence, proposed(evidence));
+    }
+
+    /** Returns the determination proposed: that of a revision still to be confirmed, or the newest in which trials count. */
+    private static Optional<JudgedDetermination> proposed(Evidence evidence) {
+        List<JudgedDetermination> all = evidence.determinations();
+        Optional<JudgedDetermination> imported = evidence.newestIssue()
+                .filter(newest -> newest.isIssue() && newest.origin() == FactorOrigin.IMPORTED)
+                .flatMap(newest -> evidence.determination(newest.determinationId()));
+        if (imported.isPresent()) {
+            return imported;
+        }
+        return all.stream()
+                .filter(judged -> judged.summary().isPresent())
+                .reduce((one, two) -> two)
+                .or(() -> all.stream().reduce((one, two) -> two));
+    }
+
+    /** Returns the draft with which the form begins. */
+    TypedDraft draft(LocalDate today) {
+        LocalDate newest = evidence.newestIssue().map(FactorIssue::inForceFrom).orElse(today);
+        LocalDate from = newest.isAfter(today) ? newest : today;
+        LocalDate recheck = from.plusMonths(evidence.profile().count(FigureName.RECHECK_MONTHS));
+        return TypedDraft.BLANK
+                .with(
+                        FactorModel.DETERMINATION,
+                        proposed.map(judged -> id(judged).text()).orElse(""))
+                .with(FactorIssueColumns.IN_FORCE_FROM, Days.show(from))
+                .with(FactorIssueColumns.RECHECK_BY, Days.show(recheck));
+    }
+
+    /**
+     * Returns whether the card to come is what is wanted: as many trials count as the laboratory asks for, or any before the
+     * first revision, and none rests on them yet.
+     */
+    boolean isAwaited() {
+        int least = evidence.issues().isEmpty() ? 1 : evidence.profile().count(FigureName.LEAST_TRIALS);
+        return proposed.filter(judged -> judged.counted() >= least)
+                .filter(judged -> evidence.issues().stream()
+                        .noneMatch(issue -> issue.value().determinationId().equals(id(judged))))
+                .isPresent();
+    }
+
+    private static DeterminationId id(JudgedDetermination judged) {
+        return judged.determination().value().id();
+    }
+}
