@@ -180,6 +180,11 @@ class BenchWindowTest {
         EventThread.run(() -> clock.turn(Duration.ofMinutes(6)));
         keys.strike(KeyEvent.VK_ADD);
         fromSoak("6.3");
+        // Both bowls are of one meter: six minutes after the other trial it cannot have held this one for fifteen.
+        assertThat(EventThread.comes(() -> said("benchMessage").contains("a soak of 15 min does not fit between")))
+                .isTrue();
+        pad("1");
+        keys.strike(KeyEvent.VK_ENTER);
         await("Trial K7-T2 is kept");
         keys.strike(KeyEvent.VK_ENTER);
         toSoak("4900", "7349");
@@ -188,6 +193,8 @@ class BenchWindowTest {
         await("Trial K7-T3 is kept");
         assertThat(kept("K7-T2").orElseThrow().readings().fine().orElseThrow().number())
                 .isEqualTo("4898");
+        assertThat(kept("K7-T2").orElseThrow().keptBecause()).isPresent();
+        assertThat(kept("K7-T3").orElseThrow().keptBecause()).isEmpty();
         assertThat(kept("K7-T3").orElseThrow().readings().soakMinutes().orElseThrow())
                 .isEqualTo("15");
     }
