@@ -5,21 +5,21 @@ import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.util.Optional;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.ListCellRenderer;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
-import porebench.desk.Bowls;
-import porebench.desk.DeskModel;
+import porebench.desk.MixNote;
 import porebench.desk.StateMark;
 import porebench.desk.form.Numbers;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
 import porebench.method.Texts;
 
-/** One mix in the list: its state as a shape and in words, its name, and the factor in force. */
+/** One mix in the list: its state as a shape and in words, its name, the factor in force, and what else is said of it. */
 final class MixCell extends JPanel implements ListCellRenderer<RegisterRow> {
     private static final long serialVersionUID = 1L;
     private static final int ARC = 8;
@@ -27,23 +27,39 @@ final class MixCell extends JPanel implements ListCellRenderer<RegisterRow> {
     private final JLabel mark = new JLabel();
     private final JLabel name = new JLabel();
     private final JLabel state = new JLabel();
+    private final JLabel said = new JLabel();
     private final JLabel factor = new JLabel();
     private final transient Texts texts;
     private final transient Numbers numbers;
-    private final transient Bowls bowls;
+    private transient MixNote note = MixNote.NONE;
     private boolean chosen;
     private boolean focused;
 
-    MixCell(Texts texts, DeskModel desk) {
-        super(new MigLayout("insets 7 10 7 10, fillx, novisualpadding", "[]8[grow,fill,0::]8[]", "[]1[]"));
+    MixCell(Texts texts, Numbers numbers) {
+        super(new MigLayout("insets 3 10 3 10, fillx, wrap 2, novisualpadding", "[]8[grow,fill,0::]", "[]0[]"));
         this.texts = texts;
-        this.numbers = desk.tools().numbers();
-        this.bowls = new Bowls(desk);
+        this.numbers = numbers;
         setOpaque(false);
         add(mark, "spany 2");
-        add(name, "wmin 0");
-        add(factor, "spany 2, wrap");
-        add(state, "wmin 0");
+        JPanel first = line("[grow,fill,0::]8[]");
+        first.add(name, "wmin 0");
+        first.add(factor);
+        JPanel second = line("[]4[grow,fill,0::]");
+        second.add(state);
+        second.add(said, "wmin 0");
+        add(first, "wmin 0");
+        add(second, "wmin 0");
+    }
+
+    private static JPanel line(String columns) {
+        JPanel line = new JPanel(new MigLayout("insets 0, fillx, hidemode 3, novisualpadding", columns, "[]"));
+        line.setOpaque(false);
+        return line;
+    }
+
+    /** From now on also says something else of each mix, beside its state. */
+    void add(MixNote another) {
+        note = note.and(another);
     }
 
     @Override
@@ -55,18 +71,22 @@ final class MixCell extends JPanel implements ListCellRenderer<RegisterRow> {
         factor.setFont(UIManager.getFont("h3.font"));
         mark.setIcon(new StateMark(row.state(), 14));
         name.setText(texts.get("rail.mix", row.mixId().text(), row.title()));
-        String stands = stateWords(texts, row.state());
-        state.setText(bowls.words(row.mixId())
-                .map(bench -> texts.get("rail.state-and-bench", bench, stands))
-                .orElse(stands));
+        state.setText(stateWords(texts, row.state()));
         state.setForeground(StateMark.colour(row.state()));
+        Optional<String> words = note.apply(row.mixId());
+        said.setText(words.map(each -> "· " + each).orElse(""));
+        said.setVisible(words.isPresent());
         String inForce = row.factorPercent()
                 .map(percent -> texts.get("percent", numbers.show(percent)))
                 .orElse(texts.get("no-factor"));
         factor.setText(inForce);
         getAccessibleContext()
-                .setAccessibleName(texts.get("rail.spoken", name.getText(), state.getText(), factor.getText()));
-        setToolTipText(name.getText());
+                .setAccessibleName(texts.get(
+                        "rail.spoken",
+                        name.getText(),
+                        (state.getText() + " " + said.getText()).strip(),
+                        factor.getText()));
+        setToolTipText((name.getText() + "  " + said.getText()).strip());
         return this;
     }
 
@@ -76,15 +96,17 @@ final class MixCell extends JPanel implements ListCellRenderer<RegisterRow> {
 
     @Override
     protected void paintComponent(Graphics graphics) {
-        if (!chosen) {
+        if (!chosen && !focused) {
             return;
         }
         Graphics2D pen = (Graphics2D) graphics.create();
         pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         int arc = UIScale.scale(ARC) * 2;
         int gap = UIScale.scale(1);
-        pen.setColor(UIManager.getColor("Porebench.step.selected"));
-        pen.fillRoundRect(gap, gap, getWidth() - 2 * gap, getHeight() - 2 * gap, arc, arc);
+        if (chosen) {
+            pen.setColor(UIManager.getColor("Porebench.step.selected"));
+            pen.fillRoundRect(gap, gap, getWidth() - 2 * gap, getHeight() - 2 * gap, arc, arc);
+        }
         if (focused) {
             pen.setColor(UIManager.getColor("Component.focusedBorderColor"));
             pen.drawRoundRect(gap, gap, getWidth() - 2 * gap - 1, getHeight() - 2 * gap - 1, arc, arc);

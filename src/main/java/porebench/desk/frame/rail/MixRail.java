@@ -1,14 +1,18 @@
 package porebench.desk.frame.rail;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.Component;
+import java.awt.Insets;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.Action;
-import javax.swing.ButtonGroup;
-import javax.swing.DefaultListModel;
+import javax.swing.DefaultListSelectionModel;
+import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -19,12 +23,16 @@ import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.SwingConstants;
+import javax.swing.text.Position;
 import net.miginfocom.swing.MigLayout;
+import porebench.desk.Bowls;
 import porebench.desk.DeskModel;
+import porebench.desk.MixNote;
 import porebench.desk.Page;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.desk.form.Typing;
+import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
 import porebench.method.Texts;
 import porebench.record.id.MixId;
@@ -33,9 +41,9 @@ import porebench.record.id.MixId;
 public final class MixRail {
     private static final String STYLE = "FlatLaf.styleClass";
 
-    private final JPanel panel = new JPanel(
-            new MigLayout("insets 14 10 12 6, fillx, wrap 1", "[grow,fill]", "[]8[]8[grow,fill]14[]6[]2[]2[]"));
-    private final DefaultListModel<RegisterRow> shown = new DefaultListModel<>();
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 10 10 8 6, fillx, wrap 1", "[grow,fill]", "[]6[]6[grow,fill]8[]2[]"));
+    private final ShownMixes shown = new ShownMixes();
     private final JList<RegisterRow> list = new JList<>(shown) {
         private static final long serialVersionUID = 1L;
 
@@ -43,11 +51,21 @@ public final class MixRail {
         public boolean getScrollableTracksViewportWidth() {
             return true;
         }
+
+        /** A letter typed on the list looks for nothing: each mix it ran over would be opened. */
+        @Override
+        public int getNextMatch(String prefix, int startIndex, Position.Bias bias) {
+            return -1;
+        }
     };
     private final JTextField search = new JTextField();
     private final JLabel nothing = Form.heading("", "quiet");
+    private final JLabel count = Form.heading("", "quiet");
+    private final JPanel registerGrid = new JPanel(
+            new MigLayout("insets 0, fillx, wrap 2, gap 2 1, novisualpadding", "[grow,fill,0::,sg][grow,fill,0::,sg]"));
+    private final MixCell cell;
+    private final MixSearch found;
     private final List<JToggleButton> entries = new ArrayList<>();
-    private final ButtonGroup group = new ButtonGroup();
     private final List<? extends Page> registers;
     private final DeskModel desk;
     private final Texts texts;
@@ -63,45 +81,120 @@ public final class MixRail {
         this.desk = desk;
         this.texts = texts;
         this.registers = registers;
+        this.cell = new MixCell(texts, desk.tools().numbers());
+        this.found = new MixSearch(state -> MixCell.stateWords(texts, state));
         panel.putClientProperty(STYLE, "rail");
         panel.setName("rail");
-        addHeading(newMix);
-        addSearch();
+        JButton begin = Commands.button("newMix", newMix);
+        addHeading(begin);
+        addSearch(openMix);
         addList(openMix);
         panel.add(Form.heading(texts.get("rail.registers"), "h2"), "gapleft 6");
+        registerGrid.setOpaque(false);
+        panel.add(registerGrid, "wmin 0");
         registers.forEach(page -> addEntry(page, openRegister));
+        List<Component> order = new ArrayList<>(List.of(list));
+        order.addAll(entries);
+        order.addAll(List.of(search, begin));
+        panel.setFocusTraversalPolicyProvider(true);
+        panel.setFocusTraversalPolicy(new RailOrder(order));
+        Bowls bowls = new Bowls(desk);
+        cell.add(bowls::words);
+        desk.unsaved().onChange(list::repaint);
     }
 
     public JPanel component() {
         return panel;
     }
 
-    private void addHeading(Action newMix) {
-        JPanel heading = new JPanel(new MigLayout("insets 0 6 0 4", "[grow][]", "[]"));
+    private void addHeading(JButton begin) {
+        JPanel heading = new JPanel(new MigLayout("insets 0 6 0 4", "[]8[grow][]", "[]"));
         heading.setOpaque(false);
         JLabel title = Form.label(texts.get("rail.mixes"), list);
         title.putClientProperty(STYLE, "h2");
         heading.add(title);
-        heading.add(Commands.button("newMix", newMix));
+        count.setName("mixes.count");
+        heading.add(count, "aligny baseline, wmin 0");
+        heading.add(begin);
         panel.add(heading);
     }
 
-    private void addSearch() {
+    private void addSearch(Consumer<MixId> openMix) {
         search.setName("findMix");
         search.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, texts.get("rail.find"));
         search.putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, true);
         search.getAccessibleContext().setAccessibleName(texts.get("rail.find"));
+        search.setToolTipText(texts.get("rail.find.by"));
         Typing.follow(search, typed -> refresh());
-        search.addActionListener(event -> list.requestFocusInWindow());
+        bind(search, "ENTER", "openFound", () -> openFound(openMix));
+        bind(search, "ESCAPE", "clear", () -> search.setText(""));
+        bind(search, "DOWN", "toList", this::goToList);
         panel.add(search, "gapleft 6, gapright 4");
+    }
+
+    private static void bind(JComponent part, String stroke, String name, Runnable doing) {
+        part.getInputMap().put(KeyStroke.getKeyStroke(stroke), name);
+        part.getActionMap().put(name, Commands.of("", doing));
+    }
+
+    /** Opens the only mix that has the words; with several, the keyboard goes to them. What is found is looked up first. */
+    private void openFound(Consumer<MixId> openMix) {
+        if (MixSearch.asks(search.getText()) && desk.answer(new MixWords()).isEmpty()) {
+            String sought = search.getText();
+            desk.ask(new MixWords(), words -> openFound(found(sought, words), openMix));
+        } else {
+            openFound(found(), openMix);
+        }
+    }
+
+    private void openFound(List<RegisterRow> mixes, Consumer<MixId> openMix) {
+        if (mixes.isEmpty()) {
+            return;
+        }
+        goToList();
+        if (mixes.size() == 1) {
+            openMix.accept(mixes.get(0).mixId());
+        }
+    }
+
+    /** Puts the keyboard on the list, on the first mix found where none of them is open; none is opened by that. */
+    private void goToList() {
+        if (shown.getSize() > 0) {
+            if (list.isSelectionEmpty() && list.getSelectionModel() instanceof DefaultListSelectionModel lead) {
+                lead.moveLeadSelectionIndex(0);
+            }
+            list.requestFocusInWindow();
+        }
+    }
+
+    /** Returns the mixes that have the words looked for; what is not looked up yet of their words comes later. */
+    private List<RegisterRow> found() {
+        String sought = search.getText();
+        Map<MixId, String> words =
+                MixSearch.asks(sought) ? desk.answer(new MixWords()).orElse(Map.of()) : Map.of();
+        return found(sought, words);
+    }
+
+    private List<RegisterRow> found(String sought, Map<MixId, String> words) {
+        found.among(desk.rows(), words);
+        return found.find(sought);
     }
 
     private void addList(Consumer<MixId> openMix) {
         list.setName("mixes");
-        desk.unsaved().onChange(list::repaint);
         list.putClientProperty(STYLE, "railList");
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setCellRenderer(new MixCell(texts, desk));
+        list.setCellRenderer(cell);
+        list.setPrototypeCellValue(new RegisterRow(
+                new MixId("M"),
+                "M",
+                FactorState.IN_FORCE,
+                Optional.of(BigDecimal.ONE),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                List.of()));
         list.addListSelectionListener(event -> {
             RegisterRow row = list.getSelectedValue();
             if (!showing && !event.getValueIsAdjusting() && row != null) {
@@ -109,49 +202,44 @@ public final class MixRail {
                 refresh();
             }
         });
-        list.getInputMap().put(KeyStroke.getKeyStroke("ENTER"), "open");
-        list.getActionMap()
-                .put(
-                        "open",
-                        Commands.of(
-                                "",
-                                () -> Optional.ofNullable(list.getSelectedValue())
-                                        .map(RegisterRow::mixId)
-                                        .ifPresent(openMix)));
+        bind(list, "ENTER", "open", () -> pointedAt().map(RegisterRow::mixId).ifPresent(openMix));
         nothing.setVerticalAlignment(SwingConstants.TOP);
         JScrollPane scroll = new JScrollPane(
                 list, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(null);
         scroll.getVerticalScrollBar().setUnitIncrement(16);
-        JPanel box = new JPanel(new MigLayout("insets 0, fill, hidemode 3, wrap 1", "[grow,fill]", "[][grow,fill]"));
+        JPanel box = new JPanel(new MigLayout("insets 0, fill, hidemode 3, wrap 1", "[grow,fill]", "[]"));
         box.setOpaque(false);
         box.add(nothing, "gapleft 8, wmin 0");
-        box.add(scroll, "wmin 0");
+        box.add(scroll, "wmin 0, grow, push");
         panel.add(box, "wmin 0");
+    }
+
+    /** Returns the mix that is open in the list, or else the one the keyboard stands on. */
+    private Optional<RegisterRow> pointedAt() {
+        int lead = list.getLeadSelectionIndex();
+        return Optional.ofNullable(list.getSelectedValue())
+                .or(() ->
+                        lead >= 0 && lead < shown.getSize() ? Optional.of(shown.getElementAt(lead)) : Optional.empty());
     }
 
     private void addEntry(Page page, Consumer<Page> openRegister) {
         JToggleButton entry = new JToggleButton(page.title());
         entry.setName("register." + page.name());
         entry.setHorizontalAlignment(SwingConstants.LEADING);
+        entry.setToolTipText(page.title());
+        entry.setMargin(new Insets(2, 6, 2, 2));
         entry.putClientProperty(STYLE, "entry");
         entry.addActionListener(event -> openRegister.accept(page));
-        group.add(entry);
         entries.add(entry);
-        panel.add(entry);
+        registerGrid.add(entry, "wmin 0");
     }
 
     /** Shows the mixes as they stand, and which of them or which register is on view. */
     public void refresh() {
-        String sought = search.getText().strip().toLowerCase(texts.locale());
-        List<RegisterRow> rows = desk.rows().stream()
-                .filter(row -> matches(row, sought, texts.locale()))
-                .toList();
+        List<RegisterRow> rows = found();
         showing = true;
-        if (!rows.equals(List.of(shown.toArray()))) {
-            shown.clear();
-            rows.forEach(shown::addElement);
-        }
+        shown.show(rows);
         Optional<RegisterRow> selected = desk.selected()
                 .flatMap(id ->
                         rows.stream().filter(row -> row.mixId().equals(id)).findFirst());
@@ -164,15 +252,30 @@ public final class MixRail {
         nothing.setText(
                 desk.rows().isEmpty() ? texts.get("rail.none") : rows.isEmpty() ? texts.get("rail.none-found") : "");
         nothing.setVisible(rows.isEmpty());
+        String all = Integer.toString(desk.rows().size());
+        count.setText(
+                MixSearch.asks(search.getText())
+                        ? texts.get("rail.found", Integer.toString(rows.size()), all)
+                        : desk.rows().isEmpty() ? "" : all);
+        list.repaint();
+    }
+
+    /** From now on the list also says something else of each mix, beside its state. */
+    public void add(MixNote note) {
+        cell.add(note);
+        list.repaint();
+    }
+
+    /** Says anew what is said of each mix beside its state, as when time went by. */
+    public void showNotes() {
         list.repaint();
     }
 
     /** Shows which register is on view. */
     public void mark(Page current) {
-        group.clearSelection();
         int index = registers.indexOf(current);
-        if (index >= 0) {
-            entries.get(index).setSelected(true);
+        for (int each = 0; each < entries.size(); each++) {
+            entries.get(each).setSelected(each == index);
         }
     }
 
@@ -184,10 +287,5 @@ public final class MixRail {
     public void find() {
         search.requestFocusInWindow();
         search.selectAll();
-    }
-
-    static boolean matches(RegisterRow row, String soughtLowerCase, Locale locale) {
-        return row.mixId().text().toLowerCase(locale).contains(soughtLowerCase)
-                || row.title().toLowerCase(locale).contains(soughtLowerCase);
     }
 }
