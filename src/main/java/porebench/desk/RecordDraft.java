@@ -27,6 +27,7 @@ public abstract class RecordDraft<T extends Kept> extends DraftModel {
     private final DeskModel desk;
     private final Class<T> kind;
     private final Columns<T> columns;
+    private final LiveDraft live;
     private Optional<Version<T>> base = Optional.empty();
     private boolean isTried;
 
@@ -40,7 +41,11 @@ public abstract class RecordDraft<T extends Kept> extends DraftModel {
         this.desk = desk;
         this.kind = kind;
         this.columns = columns;
+        this.live = new LiveDraft(desk, history(), this::asKept);
     }
+
+    /** Returns a version of the record as it would be typed. */
+    protected abstract TypedDraft typed(T record);
 
     public final DeskModel desk() {
         return desk;
@@ -79,6 +84,65 @@ public abstract class RecordDraft<T extends Kept> extends DraftModel {
         base = from;
         isTried = false;
         history().restart(draft);
+    }
+
+    /**
+     * Turns to a record, or to a new one, whose draft from now on outlives the page and the program; one that was typed before and
+     * not saved is gone on with. The draft on view until now stays kept.
+     *
+     * @param name the name under which the draft is kept
+     * @param from the newest version of the record; empty for a new one
+     * @param draft what the form begins with where nothing is kept
+     */
+    protected final void turnTo(String name, Optional<Version<T>> from, TypedDraft draft) {
+        live.leave();
+        restart(from, draft);
+        Optional<KeptDraft> kept = live.find(name);
+        String id = from.map(version -> version.value().recordId()).orElse("");
+        int number = from.map(Version::number).orElse(0);
+        if (kept.filter(known -> !known.isOf(id, number)).isEmpty()) {
+            live.stand(name);
+            kept.ifPresent(known -> history().resume(known.draft()));
+        } else {
+            desk.ask(new Question.Versions<>(kind, kept.get().recordId()), all -> resume(name, kept.get(), all));
+        }
+    }
+
+    /** Goes on with the correction of a version that is not the newest one any more, or of a record that was not on view. */
+    private void resume(String name, KeptDraft kept, List<Version<T>> all) {
+        all.stream().filter(one -> one.number() == kept.version()).findFirst().ifPresent(version -> {
+            restart(Optional.of(version), typed(version.value()));
+            live.stand(name);
+            history().resume(kept.draft());
+        });
+    }
+
+    /** Turns away from the draft on view, which stays kept outside the lab book. */
+    protected final void turnAway() {
+        live.leave();
+    }
+
+    /** Returns whether it shows a record of a lab book that is not open any more. */
+    protected final boolean isOfAnotherBook() {
+        return live.isOfAnotherBook();
+    }
+
+    /** Keeps nothing of the draft on view any more, because it stands in the lab book now. */
+    protected final void forgetTyped() {
+        live.forget();
+    }
+
+    private KeptDraft asKept(TypedDraft typed) {
+        return base.map(version -> new KeptDraft(version.value().recordId(), version.number(), typed))
+                .orElseGet(() -> KeptDraft.ofNew(typed));
+    }
+
+    /** Returns the version that somebody else kept while this draft was typed; empty where none is known. */
+    public final Optional<Version<T>> newer() {
+        return base.flatMap(
+                version -> desk.answer(new Question.One<>(kind, version.value().recordId()))
+                        .flatMap(found -> found)
+                        .filter(newest -> newest.number() > version.number()));
     }
 
     /** Notes that somebody wants to save: from now on everything missing is said. */

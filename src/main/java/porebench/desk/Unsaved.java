@@ -31,11 +31,13 @@ public final class Unsaved {
         return store.all(placeOf(book));
     }
 
-    /** Turns to a lab book, for which something was read; what is kept of the one before stays kept. */
+    /**
+     * Turns to a lab book, for which something was read; what is kept of the one before stays kept. Nobody is told of it here: who
+     * listens hears from the desk that it turned to another lab book.
+     */
     public void turnTo(Path book, Map<String, String> kept) {
         place = placeOf(book);
         texts = new TreeMap<>(kept);
-        tell();
     }
 
     private static String placeOf(Path book) {

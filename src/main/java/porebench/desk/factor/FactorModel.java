@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import porebench.desk.DeskModel;
+import porebench.desk.KeptDraft;
+import porebench.desk.LiveDraft;
 import porebench.desk.Outcome;
 import porebench.desk.form.Days;
 import porebench.desk.form.DraftModel;
@@ -41,6 +43,7 @@ final class FactorModel extends DraftModel {
     private static final String DOUBT = "doubt.";
 
     private final DeskModel desk;
+    private final LiveDraft live;
     private Optional<MixId> shown = Optional.empty();
     private int shownRevision;
     private int knownRevisions;
@@ -53,6 +56,7 @@ final class FactorModel extends DraftModel {
         this.desk = desk;
         this.card = new LookedCard(desk);
         history().onChange(this::readNextCard);
+        this.live = new LiveDraft(desk, history(), KeptDraft::ofNew);
         follow();
     }
 
@@ -110,14 +114,14 @@ final class FactorModel extends DraftModel {
         return determinations().stream().filter(judged -> id(judged).equals(id)).findFirst();
     }
 
-    private static String id(JudgedDetermination judged) {
+    static String id(JudgedDetermination judged) {
         return judged.determination().value().id().text();
     }
 
-    /** Turns to what the desk looks at; a changed draft of the same mix is kept. */
+    /** Turns to what the desk looks at; each mix has a draft of its own. */
     void follow() {
         int revisions = desk.evidence().map(e -> e.issues().size()).orElse(0);
-        boolean otherMix = !desk.selected().equals(shown);
+        boolean otherMix = !desk.selected().equals(shown) || live.isOfAnotherBook();
         boolean newRevision = !otherMix && revisions != knownRevisions;
         boolean begins = otherMix || newRevision || !history().isChanged();
         shown = desk.selected();
@@ -132,8 +136,14 @@ final class FactorModel extends DraftModel {
                     .filter(NextRevision::isAwaited)
                     .isPresent();
         }
+        if (otherMix) {
+            live.leave();
+        }
         if (begins) {
             begin();
+        }
+        if (otherMix) {
+            shown.ifPresent(mix -> live.goOn("issue/" + mix.text()));
         }
         readCard();
     }

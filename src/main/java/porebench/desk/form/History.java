@@ -109,6 +109,38 @@ public final class History<D> {
         fire();
     }
 
+    /** Begins anew as a step that can be taken back; the draft then counts as saved. */
+    public void renew(String label, D other) {
+        done.push(new Step<>(label, draft));
+        undone.clear();
+        draft = other;
+        saved = other;
+        fire();
+    }
+
+    /** Shows another draft that counts as saved, in the place of one that was not changed; what was undone can still be redone. */
+    public void rebase(D other) {
+        boolean isOther = !other.equals(draft);
+        draft = other;
+        saved = other;
+        if (isOther) {
+            fire();
+        }
+    }
+
+    /** Goes on with a draft that was begun before; nothing can be undone beyond it, and what counts as saved stays. */
+    public void resume(D other) {
+        done.clear();
+        undone.clear();
+        draft = other;
+        fire();
+    }
+
+    /** Returns the draft that counts as saved. */
+    public D saved() {
+        return saved;
+    }
+
     /** Returns whether the draft differs from what was last saved. */
     public boolean isChanged() {
         return !draft.equals(saved);

@@ -81,7 +81,8 @@ final class CalibrationModel extends RecordDraft<MeterCalibration> {
     void begin(MeterStory meter) {
         LocalDate today = desk().tools().today();
         story = Optional.of(meter);
-        restart(
+        turnTo(
+                nameOf(meter, ""),
                 Optional.empty(),
                 CalibrationFields.begun(desk().units())
                         .with(CalibrationColumns.ID, proposedId(meter, today))
@@ -92,19 +93,48 @@ final class CalibrationModel extends RecordDraft<MeterCalibration> {
     /** Begins the correction of a calibration. */
     void correct(MeterStory meter, Version<MeterCalibration> kept) {
         story = Optional.of(meter);
-        restart(
-                Optional.of(kept),
-                CalibrationFields.of(kept.value(), desk().tools().numbers(), desk().units()));
+        turnTo(nameOf(meter, '\t' + kept.value().recordId()), Optional.of(kept), typed(kept.value()));
     }
 
-    /** Leaves the draft. */
+    /** Goes on with what was typed of a meter's calibration and not saved, if anything was. */
+    void goOn(MeterStory meter) {
+        Optional<String> correction =
+                desk().unsaved().names(nameOf(meter, "\t")).stream().findFirst();
+        if (desk().unsaved().find(nameOf(meter, "")).isPresent()) {
+            begin(meter);
+        } else if (correction.isPresent()) {
+            story = Optional.of(meter);
+            turnTo(correction.get(), Optional.empty(), CalibrationFields.empty(desk().units()));
+        }
+    }
+
+    private static String nameOf(MeterStory meter, String end) {
+        return "calibration/" + meter.meter().value().recordId() + end;
+    }
+
+    @Override
+    protected TypedDraft typed(MeterCalibration calibration) {
+        return CalibrationFields.of(calibration, desk().tools().numbers(), desk().units());
+    }
+
+    /** Drops the draft. */
     void close() {
+        forgetTyped();
+        leave();
+    }
+
+    /** Leaves the draft, which stays kept outside the lab book. */
+    void leave() {
+        turnAway();
         story = Optional.empty();
         restart(Optional.empty(), CalibrationFields.empty(desk().units()));
     }
 
     /** Follows the lab book: the draft stays, and is held against the meter as it is now. */
     void follow(Optional<MeterStory> meter) {
+        if (isOfAnotherBook()) {
+            leave();
+        }
         if (isOpen()) {
             story = meter.or(() -> story);
             read();

@@ -116,10 +116,13 @@ public final class MeterPage implements Screen {
         }
     }
 
-    /** Looks at a meter; a draft not saved before is lost. */
+    /** Looks at a meter, or at the calibration of it that was begun and not saved. */
     public void open(MeterId meter) {
-        dropDraft();
+        entry.finishTyping();
+        draft.leave();
         model.open(meter);
+        model.story().ifPresent(draft::goOn);
+        refresh();
     }
 
     @Override
@@ -127,10 +130,11 @@ public final class MeterPage implements Screen {
         return cards;
     }
 
+    /** Returns that none is lost: it is kept as it is typed, and found again with its meter. */
     @Override
     public boolean hasUnsavedDraft() {
         entry.finishTyping();
-        return draft.hasUnsavedDraft();
+        return false;
     }
 
     @Override

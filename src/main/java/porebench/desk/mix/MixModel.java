@@ -23,6 +23,7 @@ import porebench.record.Source;
 import porebench.record.book.Version;
 import porebench.record.column.Column;
 import porebench.record.column.MixColumns;
+import porebench.record.id.MixId;
 
 /** The draft of a mix design, what is wrong with it, and how it becomes a version in the lab book. */
 final class MixModel extends RecordDraft<MixDesign> {
@@ -35,6 +36,7 @@ final class MixModel extends RecordDraft<MixDesign> {
     private final KnownSources sources = new KnownSources();
     private final Constituents constituents;
     private List<Profile> profiles = List.of();
+    private Optional<MixId> shown = Optional.empty();
     private boolean begun;
     private MixReading reading;
 
@@ -178,10 +180,20 @@ final class MixModel extends RecordDraft<MixDesign> {
 
     // What is begun, shown and saved.
 
-    /** Begins a new mix design. */
+    @Override
+    protected TypedDraft typed(MixDesign mix) {
+        return MixFields.of(mix, numbers, desk().units());
+    }
+
+    private static String nameOf(Optional<MixId> mix) {
+        return "mix/" + mix.map(MixId::text).orElse("");
+    }
+
+    /** Begins a new mix design, or goes on with the one that was begun and not saved. */
     void begin() {
         begun = true;
-        restart(Optional.empty(), blank());
+        shown = Optional.empty();
+        turnTo(nameOf(shown), Optional.empty(), blank());
     }
 
     /** Drops the draft and shows what the lab book says. */
@@ -190,14 +202,20 @@ final class MixModel extends RecordDraft<MixDesign> {
         load();
     }
 
-    /** Shows the selected mix if another one was selected or it was corrected, unless there is an unsaved draft. */
+    /** Shows the selected mix, with the draft of it that was not saved; or as it was corrected, unless there is such a draft. */
     void followDesk() {
         sources.know(desk().answer(new Question.Newest<>(Source.class)).orElse(List.of()));
         profiles = ProfileOffer.with(
                 desk().answer(new Question.Newest<>(LaboratoryProfile.class)).orElse(List.of()));
         Optional<Version<MixDesign>> selected = desk().evidence().map(evidence -> evidence.mix());
-        if (!history().isChanged() && !selected.equals(base())) {
+        boolean isOther = !desk().selected().equals(shown) || isOfAnotherBook();
+        if (isOther && !(begun && selected.isEmpty())) {
             begun = false;
+            shown = desk().selected();
+            turnAway();
+            shown.ifPresentOrElse(
+                    mix -> turnTo(nameOf(shown), selected, typed(selected.get().value())), this::load);
+        } else if (!begun && !history().isChanged() && !selected.equals(base())) {
             load();
         } else {
             reading = read();
@@ -206,10 +224,7 @@ final class MixModel extends RecordDraft<MixDesign> {
 
     private void load() {
         Optional<Version<MixDesign>> selected = desk().evidence().map(evidence -> evidence.mix());
-        restart(
-                selected,
-                selected.map(mix -> MixFields.of(mix.value(), numbers, desk().units()))
-                        .orElseGet(this::blank));
+        restart(selected, selected.map(mix -> typed(mix.value())).orElseGet(this::blank));
     }
 
     /** Returns how many errors kept a tried saving from being done; 0 when saving was not tried. */
@@ -240,7 +255,7 @@ final class MixModel extends RecordDraft<MixDesign> {
                 load();
             } else {
                 // What was kept is no draft any more; the mix as it stands in the lab book comes with the selection.
-                history().restart(MixFields.of(mix, numbers, desk().units()));
+                history().restart(typed(mix));
                 desk().select(mix.id());
             }
         }));

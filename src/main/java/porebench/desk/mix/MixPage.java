@@ -50,7 +50,7 @@ public final class MixPage implements Screen {
         panel.refresh();
     }
 
-    /** Begins a new mix design; a draft not saved before is lost. */
+    /** Begins a new mix design, or goes on with the one that was begun and not saved. */
     public void begin() {
         panel.finishTyping();
         model.begin();
@@ -66,6 +66,13 @@ public final class MixPage implements Screen {
     @Override
     public void finishTyping() {
         panel.finishTyping();
+    }
+
+    /** Returns that none is lost: it is kept as it is typed, and found again with its mix. */
+    @Override
+    public boolean hasUnsavedDraft() {
+        panel.finishTyping();
+        return false;
     }
 
     @Override

@@ -119,28 +119,45 @@ abstract class RecordModel<T extends Kept> extends RecordDraft<T> {
                 .findFirst();
     }
 
-    /** Shows a record; a draft before is dropped. */
+    @Override
+    protected final TypedDraft typed(T record) {
+        return draftOf(record);
+    }
+
+    private String nameOf(String recordId) {
+        return what + "/" + recordId;
+    }
+
+    /** Shows a record, with the draft of it that was not saved; a draft before stays kept outside the lab book. */
     final void show(String recordId) {
         begun = false;
         Optional<Version<T>> found = find(recordId);
-        restart(found, found.map(version -> draftOf(version.value())).orElseGet(blank));
+        if (found.isPresent()) {
+            turnTo(nameOf(recordId), found, draftOf(found.get().value()));
+        } else {
+            showNone();
+        }
     }
 
-    /** Begins a new record; a draft before is dropped. */
+    private void showNone() {
+        begun = false;
+        turnAway();
+        restart(Optional.empty(), blank.get());
+    }
+
+    /** Begins a new record, or goes on with one that was begun and not saved; a draft before stays kept outside the lab book. */
     final void begin() {
         begun = true;
-        restart(Optional.empty(), blank.get());
+        turnTo(nameOf(""), Optional.empty(), blank.get());
     }
 
     /** Drops the draft and shows what the lab book says. */
     final void dropDraft() {
         begun = false;
-        if (base().isPresent()) {
-            show(base().get().value().recordId());
-        } else {
-            restart(Optional.empty(), blank.get());
-            follow();
-        }
+        Optional<String> shown = base().map(version -> version.value().recordId());
+        forgetTyped();
+        restart(Optional.empty(), blank.get());
+        shown.ifPresentOrElse(this::show, this::follow);
     }
 
     /**
@@ -148,12 +165,15 @@ abstract class RecordModel<T extends Kept> extends RecordDraft<T> {
      * the one on view is not in the lab book.
      */
     final void follow() {
+        if (isOfAnotherBook()) {
+            showNone();
+        }
         if (history().isChanged()) {
             return;
         }
         Optional<Version<T>> newest = base().flatMap(known -> find(known.value().recordId()));
         if (base().isPresent() && newest.isEmpty()) {
-            restart(Optional.empty(), blank.get());
+            showNone();
         }
         if (!newest.equals(base())) {
             show(newest.orElseThrow().value().recordId());
@@ -187,7 +207,10 @@ abstract class RecordModel<T extends Kept> extends RecordDraft<T> {
      */
     final void save(String why, Outcome outcome) {
         T record = judged().value().orElseThrow();
-        desk().keep(List.of(kept(record)), why, outcome.first(() -> show(record.recordId())));
+        desk().keep(List.of(kept(record)), why, outcome.first(() -> {
+            forgetTyped();
+            show(record.recordId());
+        }));
     }
 
     /** Returns what one version says differently from the one before, in words. */

@@ -33,7 +33,10 @@ abstract class RecordPage<T extends Kept> implements Screen {
     RecordPage(RecordModel<T> model, List<ShownColumn<T>> columns, Optional<Action> open) {
         this.model = model;
         this.texts = model.texts();
-        begin = Commands.of(texts.get(model.what() + ".new"), () -> leave(model::begin));
+        begin = Commands.of(texts.get(model.what() + ".new"), () -> {
+            model.begin();
+            refresh();
+        });
         save = Commands.of(texts.get("record.save"), this::save);
         drop = Commands.of(texts.get("record.drop"), this::dropDraft);
         panel = new RecordPanel<>(model, columns, begin, save, drop, this::choose, open);
@@ -72,25 +75,8 @@ abstract class RecordPage<T extends Kept> implements Screen {
                 .filter(version -> version.value().recordId().equals(recordId))
                 .isPresent();
         if (!isShown) {
-            leave(() -> model.show(recordId));
+            model.show(recordId);
         }
-    }
-
-    /** Asks about a draft, and goes on when it may be left; else it shows what it shows. */
-    private void leave(Runnable then) {
-        if (model.history().isChanged()) {
-            switch (asker().draft(component(), title())) {
-                case SAVE -> save();
-                case DROP -> dropDraft();
-                case KEEP_EDITING -> {}
-            }
-        }
-        model.desk().tools().tasks().whenAnswered(() -> {
-            if (!model.history().isChanged()) {
-                then.run();
-            }
-            refresh();
-        });
     }
 
     private Asker asker() {
@@ -104,6 +90,12 @@ abstract class RecordPage<T extends Kept> implements Screen {
     @Override
     public final JComponent component() {
         return panel.component();
+    }
+
+    /** Returns that none is lost: it is kept as it is typed, and found again with its record. */
+    @Override
+    public final boolean hasUnsavedDraft() {
+        return false;
     }
 
     @Override

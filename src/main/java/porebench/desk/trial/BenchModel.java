@@ -51,25 +51,57 @@ class BenchModel extends RecordDraft<Trial> {
         super(desk, texts, Trial.class, TrialColumns.ALL);
         this.determinations = determinations;
         this.drafts = new TrialDrafts(desk);
-        startNew();
+        restart(Optional.empty(), fresh());
     }
 
-    /** Looks at what the desk shows now; another mix begins with an empty form, the same one keeps its draft. */
+    /**
+     * Looks at what the desk shows now. Each mix has a draft of its own, which it is found with again; without one the form begins
+     * the next trial.
+     */
     void follow() {
-        if (!mix.equals(desk().selected()) || isNew() && !history().isChanged()) {
+        if (!mix.equals(desk().selected()) || isOfAnotherBook()) {
             mix = desk().selected();
-            startNew();
+            turnToMix();
+        } else if (isNew() && !history().isChanged()) {
+            history().rebase(fresh());
         }
     }
 
-    /** Begins the form of a new trial, with what stays the same from one trial to the next. */
-    void startNew() {
-        restart(Optional.empty(), fresh());
+    private void turnToMix() {
+        if (mix.isEmpty()) {
+            turnAway();
+            restart(Optional.empty(), fresh());
+            return;
+        }
+        turnTo(drafts.placeOf(mix.get()), Optional.empty(), fresh());
     }
 
     /** Returns what the form of a new trial begins with. */
     final TypedDraft fresh() {
         return drafts.next(metersOn(desk().tools().today(), Optional.empty()));
+    }
+
+    /** Turns from a correction, whose draft stays kept, to the form of the next trial, as far as it was typed. */
+    void turnToNew() {
+        mix.ifPresent(id -> turnTo(TrialDrafts.nameOfNew(id), Optional.empty(), fresh()));
+    }
+
+    /** Begins the form of a new trial, with what stays the same from one trial to the next; what stands in it is dropped. */
+    void startNew() {
+        boolean wasNew = isNew();
+        restart(Optional.empty(), fresh());
+        if (!wasNew) {
+            turnToNew();
+        }
+    }
+
+    /** Empties the form of a new trial, which can be undone; ends a correction. */
+    void clear() {
+        if (isNew()) {
+            history().renew(texts().get("step.clear"), fresh());
+        } else {
+            startNew();
+        }
     }
 
     TrialDrafts drafts() {
@@ -78,7 +110,16 @@ class BenchModel extends RecordDraft<Trial> {
 
     /** Begins the correction of a trial. */
     void correct(Version<Trial> trial) {
-        restart(Optional.of(trial), drafts.of(trial.value()));
+        turnTo(
+                TrialDrafts.nameOfCorrection(
+                        trial.value().mixId(), trial.value().id().text()),
+                Optional.of(trial),
+                typed(trial.value()));
+    }
+
+    @Override
+    protected TypedDraft typed(Trial trial) {
+        return drafts.of(trial);
     }
 
     /** Takes what was typed; the first thing typed into a new form sets the clock. */

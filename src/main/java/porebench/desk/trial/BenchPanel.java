@@ -139,7 +139,7 @@ final class BenchPanel {
         save.setName("save");
         save.addActionListener(event -> actions.save());
         clear.setName("clear");
-        clear.addActionListener(event -> entry.startNew());
+        clear.addActionListener(event -> entry.clear());
         buttons.add(save);
         buttons.add(clear);
         return buttons;

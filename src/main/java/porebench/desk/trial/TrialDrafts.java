@@ -29,6 +29,23 @@ final class TrialDrafts {
         this.desk = desk;
     }
 
+    /** Returns the name under which the draft of a mix's next trial is kept. */
+    static String nameOfNew(MixId mix) {
+        return "trial/" + mix.text();
+    }
+
+    /** Returns the name under which the draft of a correction is kept. */
+    static String nameOfCorrection(MixId mix, String trialId) {
+        return nameOfNew(mix) + '\t' + trialId;
+    }
+
+    /** Returns the name of the draft that a mix is found with again: the one of its next trial, or else of a correction. */
+    String placeOf(MixId mix) {
+        List<String> corrections = desk.unsaved().names(nameOfCorrection(mix, ""));
+        boolean isNewBegun = desk.unsaved().find(nameOfNew(mix)).isPresent();
+        return isNewBegun || corrections.isEmpty() ? nameOfNew(mix) : corrections.get(0);
+    }
+
     /** Returns a saved trial as it would be typed, digits and units as they were, its two masses in one unit. */
     TypedDraft of(Trial trial) {
         Numbers numbers = desk.tools().numbers();

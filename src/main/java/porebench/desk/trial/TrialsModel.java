@@ -71,7 +71,7 @@ final class TrialsModel {
         fire();
     }
 
-    /** Looks at another determination; a correction under way is of one of its trials and ends. */
+    /** Looks at another determination; a correction under way is of one of its trials and is left. */
     void choose(DeterminationsModel.Choice choice) {
         determinations.choose(choice.id());
         turned(Optional.empty());
@@ -91,7 +91,7 @@ final class TrialsModel {
     private void turned(Optional<TrialId> trial) {
         selected = trial;
         if (!entry.isNew()) {
-            entry.startNew();
+            entry.turnToNew();
         }
         fire();
     }

@@ -137,6 +137,12 @@ public final class TrialsPage implements Screen {
         return scroll;
     }
 
+    /** Returns that none is lost: it is kept as it is typed, and found again with its mix. */
+    @Override
+    public boolean hasUnsavedDraft() {
+        return false;
+    }
+
     @Override
     public void dropDraft() {
         model.entry().startNew();
@@ -149,7 +155,7 @@ public final class TrialsPage implements Screen {
 
     @Override
     public void save() {
-        if (hasUnsavedDraft()) {
+        if (model.entry().history().isChanged()) {
             actions.save();
         }
     }

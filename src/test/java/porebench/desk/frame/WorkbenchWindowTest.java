@@ -25,7 +25,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
-import porebench.desk.Asker;
 import porebench.desk.EventThread;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.Page;
@@ -153,10 +152,12 @@ class WorkbenchWindowTest {
         EventThread.run(() -> button("meter.begin").doClick());
         EventThread.run(() -> ((JTextComponent) named("by")).setText("somebody else"));
         EventThread.run(() -> window.openMix(OTHER));
-        assertThat(window.current().name()).isEqualTo("meter");
-        demo.asker.drafts.add(Asker.DraftAnswer.DROP);
+        assertThat(window.current().name()).isEqualTo("mix");
         EventThread.run(() -> window.turnTo(meters));
         EventThread.run(() -> button("meter.open").doClick());
+        assertThat(((JTextComponent) named("by")).getText()).isEqualTo("somebody else");
+        assertThat(demo.asker.asked).isEmpty();
+        EventThread.run(() -> window.current().dropDraft());
         EventThread.run(() -> button("meter.back").doClick());
         assertThat(window.current()).isSameAs(meters);
     }
@@ -183,33 +184,30 @@ class WorkbenchWindowTest {
     }
 
     @Test
-    void aDraftThatIsKeptKeepsTheTrialFromBeingOpened() throws Exception {
+    void whatIsTypedIsLeftWithoutAQuestionAndFoundAgainWhereItWasTyped() throws Exception {
         EventThread.run(() -> window.openMix(FIRST));
         Page sources = window.pages().named("sources").orElseThrow();
         EventThread.run(() -> window.turnTo(sources));
         EventThread.run(() -> ((JTextField) named("ledge")).setText("another ledge"));
+        JTable table = (JTable) named("source.table");
+        EventThread.run(() -> table.setRowSelectionInterval(1, 1));
+        assertThat(((JTextField) named("ledge")).getText()).isNotEqualTo("another ledge");
         EventThread.run(() -> window.openTrial(new TrialId("T-002")));
-        assertThat(window.current()).isSameAs(sources);
-    }
-
-    @Test
-    void anUnsavedDraftKeepsTheWindowWhereItIsUntilItIsDropped() throws Exception {
-        Page sources = window.pages().named("sources").orElseThrow();
-        EventThread.run(() -> window.turnTo(sources));
-        EventThread.run(() -> ((JTextField) named("ledge")).setText("another ledge"));
-        assertThat(sources.hasUnsavedDraft()).isTrue();
-
-        EventThread.run(() -> window.openMix(OTHER));
-        assertThat(window.current()).isSameAs(sources);
-        assertThat(demo.asker.asked).containsExactly("Sources");
-
-        EventThread.run(window::close);
-        assertThat(window.isClosed()).isFalse();
-
-        demo.asker.drafts.add(Asker.DraftAnswer.DROP);
+        assertThat(window.current().name()).isEqualTo("trials");
+        EventThread.run(() -> ((JTextField) named("fine")).setText("4868"));
         EventThread.run(() -> window.openMix(OTHER));
         assertThat(demo.desk.selected()).contains(OTHER);
-        assertThat(sources.hasUnsavedDraft()).isFalse();
+        assertThat(((JTextField) named("fine")).getText()).isEmpty();
+        EventThread.run(() -> window.turnTo(sources));
+        EventThread.run(() -> table.setRowSelectionInterval(0, 0));
+        assertThat(((JTextField) named("ledge")).getText()).isEqualTo("another ledge");
+        EventThread.run(() -> window.openMix(FIRST));
+        EventThread.run(() -> window.turnTo(window.pages().named("trials").orElseThrow()));
+        assertThat(((JTextField) named("fine")).getText()).isEqualTo("4868");
+        assertThat(demo.asker.asked).isEmpty();
+        EventThread.run(window::close);
+        assertThat(EventThread.comes(window::isClosed)).isTrue();
+        assertThat(demo.asker.asked).isEmpty();
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import porebench.desk.MixDesk;
+import porebench.desk.Reading;
 import porebench.desk.Refused;
 import porebench.desk.form.UnitSystem;
 import porebench.desk.table.RowTable;
@@ -22,6 +23,7 @@ import porebench.quantity.Typed;
 import porebench.record.MeterCalibration;
 import porebench.record.Samples;
 import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
 import porebench.record.column.CalibrationColumns;
 import porebench.record.id.MeterId;
 
@@ -347,11 +349,36 @@ class CalibrationModelTest {
     }
 
     @Test
-    void aDraftStaysOfItsMeterWhereTheLabBookHasNoneAnyMore() {
+    void aDraftIsLeftWithItsLabBookAndGoneOnWithInIt() {
         model.begin();
-        mixDesk.desk.turnAway();
+        entry.type(CalibrationColumns.BY, "somebody else");
+        LabBook book = mixDesk.desk.turnAway();
+        assertThat(entry.isOpen()).isFalse();
+        mixDesk.desk.turnTo(Reading.of(book, mixDesk.desk.tools().today()));
+        model.open(new MeterId("B-1"));
+        assertThat(entry.isOpen()).isFalse();
+        entry.goOn(model.story().orElseThrow());
         assertThat(entry.story()).map(story -> story.meter().value().id()).contains(new MeterId("B-1"));
-        assertThat(entry.reading()).isPresent();
+        assertThat(entry.draft().text(CalibrationColumns.BY)).isEqualTo("somebody else");
+        entry.close();
+        entry.goOn(model.story().orElseThrow());
+        assertThat(entry.isOpen()).as("a dropped draft is not found again").isFalse();
+    }
+
+    @Test
+    void theCorrectionOfACalibrationIsGoneOnWithToo() {
+        for (MeterCalibration one : MeterStories.ofTypeB(mixDesk.desk.tools().today())) {
+            mixDesk.keepElsewhere(Draft.of(one));
+        }
+        mixDesk.desk.refresh();
+        model.correctChosen();
+        String corrected = entry.typedName();
+        entry.type(CalibrationColumns.BY, "somebody else");
+        entry.leave();
+        entry.goOn(model.story().orElseThrow());
+        assertThat(entry.typedName()).isEqualTo(corrected);
+        assertThat(entry.isNew()).isFalse();
+        assertThat(entry.draft().text(CalibrationColumns.BY)).isEqualTo("somebody else");
     }
 
     /** The chamber of B-1/2 has drifted since B-1/1, and not since itself. */

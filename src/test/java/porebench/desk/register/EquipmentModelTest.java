@@ -229,6 +229,7 @@ class EquipmentModelTest {
         assertThat(model.problems())
                 .extracting(Problem::field, Problem::code)
                 .containsExactly(tuple("id", "book.already-there"));
+        model.dropDraft();
         model.begin();
         assertThat(model.problems()).isEmpty();
         assertThat(model.trySaving()).isFalse();

@@ -29,6 +29,7 @@ import porebench.record.Meter;
 import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
 import porebench.record.book.MemoryLabBook;
 import porebench.record.book.Version;
 import porebench.record.column.MeterColumns;
@@ -51,6 +52,10 @@ class RegisterModelsTest {
     private static DeskModel desk(Locale locale) {
         MemoryLabBook book = new MemoryLabBook(DAY);
         new DemoLaboratory().fill(book);
+        return desk(locale, book);
+    }
+
+    private static DeskModel desk(Locale locale, LabBook book) {
         Tools tools = new Tools(
                 new SqliteShelf(DAY),
                 new CsvSheets(),
@@ -179,7 +184,8 @@ class RegisterModelsTest {
     @Test
     void aDraftMadeFromAnOldVersionIsNotKeptOverANewerOne() {
         SourcesModel here = sources();
-        SourcesModel there = sources();
+        DeskModel other = desk(Locale.ENGLISH, desk.book());
+        SourcesModel there = new SourcesModel(other, RecordPage.texts(other));
         here.show("S-02");
         there.show("S-02");
         here.history().update("Ledge", here.draft().with(SourceColumns.LEDGE, "bench 9"));

@@ -123,12 +123,12 @@ class TrialsPageTest {
         assertThat(gauge.getText()).isEqualTo("6.4");
         assertThat(named(page, AbstractButton.class, "save").isEnabled()).isFalse();
         gauge.setText("6.5");
-        assertThat(page.hasUnsavedDraft()).isTrue();
+        assertThat(page.history().orElseThrow().isChanged()).isTrue();
         bench.asker.reasons.add("misread");
         page.save();
         assertThat(bench.book.latest(Trial.class, "K7-T1").orElseThrow().stamp().why())
                 .isEqualTo("misread");
-        assertThat(page.hasUnsavedDraft()).isFalse();
+        assertThat(page.history().orElseThrow().isChanged()).isFalse();
     }
 
     @Test
@@ -143,7 +143,7 @@ class TrialsPageTest {
         assertThat(fine.getText()).isEqualTo("4900");
         page.dropDraft();
         assertThat(fine.getText()).isEmpty();
-        assertThat(page.hasUnsavedDraft()).isFalse();
+        assertThat(page.history().orElseThrow().isChanged()).isFalse();
     }
 
     @Test
