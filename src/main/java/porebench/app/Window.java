@@ -13,7 +13,7 @@ interface Window {
      * does not keep the window from opening: it says why.
      *
      * @param data holds the demo lab book, made when it is wanted and not there, and what is typed and not saved
-     * @param book the lab book to open; the demo's when empty
+     * @param book the lab book to open; when empty the one used last, and where none was the demo's
      */
     void open(Machine here, Ports ports, DataFolder data, Optional<Path> book);
 }

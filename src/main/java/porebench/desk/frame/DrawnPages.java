@@ -19,6 +19,7 @@ import porebench.desk.frame.dialog.FrameTexts;
 import porebench.desk.frame.dialog.SwingAsker;
 import porebench.desk.frame.rail.MixHead;
 import porebench.desk.frame.rail.MixRail;
+import porebench.desk.frame.start.FirstStepsPage;
 import porebench.method.Texts;
 import porebench.record.book.LabBook;
 
@@ -52,7 +53,14 @@ public final class DrawnPages {
                             outside.zone(),
                             locale),
                     book);
-            Pages pages = Pages.of(desk, mix -> {}, meter -> {}, () -> {}, trial -> {}, Settings.inMemory());
+            Pages pages = Pages.of(
+                    desk,
+                    mix -> {},
+                    meter -> {},
+                    () -> {},
+                    trial -> {},
+                    new FirstStepsPage.Nowhere(),
+                    Settings.inMemory());
             Action newMix = Commands.of(texts.get("rail.new"), "ctrl shift N", () -> {});
             MixRail rail = new MixRail(desk, texts, pages.registers(), newMix, mix -> {}, page -> {});
             MixHead head = new MixHead(desk, texts, pages.steps(), page -> {});

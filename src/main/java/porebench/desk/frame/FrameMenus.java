@@ -215,6 +215,7 @@ final class FrameMenus {
         JMenu menu = menu("menu.help");
         About about = new About(texts);
         add(menu, "menu.cautions", "F1", () -> about.showCautions(window.content()));
+        addForBook(menu, "menu.first-steps", null, window::openFirstSteps);
         add(menu, "menu.about", null, () -> about.showAbout(window.content()));
         return menu;
     }

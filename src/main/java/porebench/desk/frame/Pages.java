@@ -12,6 +12,9 @@ import porebench.desk.Screen;
 import porebench.desk.Settings;
 import porebench.desk.budget.BudgetSection;
 import porebench.desk.factor.FactorPage;
+import porebench.desk.frame.dialog.FrameTexts;
+import porebench.desk.frame.start.FirstStepsModel;
+import porebench.desk.frame.start.FirstStepsPage;
 import porebench.desk.meter.MeterPage;
 import porebench.desk.mix.MixPage;
 import porebench.desk.overtime.OverTimePage;
@@ -39,6 +42,7 @@ import porebench.record.id.TrialId;
  * @param trials the step that shows one trial
  * @param meter the page of one meter, which the register of meters leads to
  * @param bench the way to the bench view, on which trials are made
+ * @param first the list of the first steps of a lab book
  */
 public record Pages(
         List<LatePage<?>> steps,
@@ -46,7 +50,8 @@ public record Pages(
         LatePage<MixPage> mix,
         LatePage<TrialsPage> trials,
         LatePage<MeterPage> meter,
-        BenchDoor bench) {
+        BenchDoor bench,
+        LatePage<FirstStepsPage> first) {
     public Pages {
         steps = List.copyOf(steps);
         registers = List.copyOf(registers);
@@ -59,6 +64,7 @@ public record Pages(
      * @param openMeter turns the window to the page of a meter
      * @param openMeters turns the window to the register of meters
      * @param openTrial turns the window to a trial
+     * @param ways where the list of first steps leads
      * @param settings where it is remembered what a person wants to see
      */
     static Pages of(
@@ -67,6 +73,7 @@ public record Pages(
             Consumer<MeterId> openMeter,
             Runnable openMeters,
             Consumer<TrialId> openTrial,
+            FirstStepsPage.Ways ways,
             Settings settings) {
         LatePage<MixPage> mix = late(desk, "mix", "mix", "page.title", () -> new MixPage(desk));
         AtomicReference<LatePage<TrialsPage>> made = new AtomicReference<>();
@@ -98,7 +105,16 @@ public record Pages(
                 mix,
                 trials,
                 late(desk, "meter", "meter", "page.title", () -> new MeterPage(desk, openMeters)),
-                bench);
+                bench,
+                late(
+                        desk,
+                        "firstSteps",
+                        "frame",
+                        "welcome.title",
+                        () -> new FirstStepsPage(
+                                new FirstStepsModel(desk, settings),
+                                FrameTexts.in(desk.tools().locale()),
+                                ways)));
     }
 
     /** Makes a place for a page, its title said before it is there. */
@@ -111,7 +127,7 @@ public record Pages(
 
     /** Returns all pages. */
     List<LatePage<?>> all() {
-        return Stream.of(steps, registers, List.<LatePage<?>>of(meter))
+        return Stream.of(steps, registers, List.<LatePage<?>>of(meter, first))
                 .flatMap(List::stream)
                 .toList();
     }

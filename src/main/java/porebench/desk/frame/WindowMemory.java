@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import porebench.desk.Settings;
 import porebench.desk.form.UnitSystem;
@@ -114,6 +115,11 @@ final class WindowMemory {
             }
         }
         return files;
+    }
+
+    /** Returns the lab book used last, whether it is still there or not; empty when none was. */
+    Optional<Path> lastFile() {
+        return recentFiles().stream().findFirst();
     }
 
     void rememberFile(Path file) {

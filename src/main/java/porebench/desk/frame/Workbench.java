@@ -1,7 +1,9 @@
 package porebench.desk.frame;
 
+import java.awt.Desktop;
 import java.awt.EventQueue;
 import java.awt.Toolkit;
+import java.io.File;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,6 +16,7 @@ import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
 import porebench.desk.frame.book.GuardedBook;
 import porebench.desk.frame.book.InventedBooks;
+import porebench.desk.frame.book.Turning;
 import porebench.desk.frame.dialog.FrameTexts;
 import porebench.desk.frame.dialog.SwingAsker;
 import porebench.desk.frame.dialog.TrainingBand;
@@ -28,7 +31,7 @@ public final class Workbench {
      * <p>The window opens before any lab book does. One that cannot be opened leaves it without a lab book, saying why.
      *
      * @param outside what the window needs from outside
-     * @param book the lab book to turn to; the demo's when empty
+     * @param book the lab book to turn to; when empty the one used last, and where none was the demo's
      */
     public static void start(Outside outside, Optional<Path> book) {
         System.setProperty("apple.laf.useScreenMenuBar", "true");
@@ -59,8 +62,20 @@ public final class Workbench {
             asker.serve(desk);
             WorkbenchFrame window = open(desk, memory, outside.invented(), outside.log());
             over.set(window.content());
-            window.turning().first(book);
+            openAsked(window.turning());
+            window.turning().first(book.or(memory::lastFile));
         });
+    }
+
+    /** Turns to the lab book that the system asks to open, where it asks: a double click on macOS. */
+    private static void openAsked(Turning turning) {
+        if (Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.APP_OPEN_FILE)) {
+            Desktop.getDesktop()
+                    .setOpenFileHandler(asked -> asked.getFiles().stream()
+                            .findFirst()
+                            .map(File::toPath)
+                            .ifPresent(file -> EventQueue.invokeLater(() -> turning.open(file))));
+        }
     }
 
     /** Notes a fault of the program with which the person can go on: the window stands still for a moment. */

@@ -19,7 +19,6 @@ import javax.swing.Timer;
 import javax.swing.WindowConstants;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
-import porebench.desk.Question;
 import porebench.desk.form.Commands;
 import porebench.desk.form.UnitSystem;
 import porebench.desk.frame.book.BookWork;
@@ -27,15 +26,12 @@ import porebench.desk.frame.book.InventedBooks;
 import porebench.desk.frame.book.NoBookPage;
 import porebench.desk.frame.book.Trouble;
 import porebench.desk.frame.book.Turning;
-import porebench.desk.frame.book.WarningBar;
 import porebench.desk.frame.dialog.FrameTexts;
 import porebench.desk.frame.dialog.TrainingBand;
 import porebench.desk.frame.rail.MixHead;
 import porebench.desk.frame.rail.MixRail;
 import porebench.evidence.RegisterRow;
 import porebench.method.Texts;
-import porebench.record.Trial;
-import porebench.record.book.Version;
 import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 import porebench.record.id.TrialId;
@@ -46,7 +42,6 @@ public final class WorkbenchFrame {
     private static final Dimension LEAST_SIZE = new Dimension(960, 620);
     private static final int RAIL_WIDTH = 300;
     private static final int LOOK_EVERY_MILLISECONDS = 2000;
-    private static final String WELCOME = "welcome";
     private static final String BENCH = "bench";
     private static final String NO_BOOK = "noBook";
 
@@ -64,11 +59,9 @@ public final class WorkbenchFrame {
     private final MixRail rail;
     private final MixHead head;
     private final StatusStrip strip;
-    private final Welcome welcome;
-    private final TrainingBand band;
+    private final Bands bands;
     private final NoBookPage noBook;
     private final BookWork work;
-    private final WarningBar warnings;
     private final FrameMenus menus;
     private final Timer lookout;
     private Page current;
@@ -89,18 +82,23 @@ public final class WorkbenchFrame {
         this.memory = memory;
         this.texts = FrameTexts.in(desk.tools().locale());
         content.setName("workbench");
-        pages = Pages.of(desk, this::openMix, this::openMeter, this::openMeters, this::openTrial, memory.settings());
+        pages = Pages.of(
+                desk,
+                this::openMix,
+                this::openMeter,
+                this::openMeters,
+                this::openTrial,
+                new Leading(this),
+                memory.settings());
         current = pages.steps().get(0);
         lastStep = current;
-        band = new TrainingBand(texts);
         noBook = new NoBookPage(texts, log);
         work = BookWork.of(desk, texts, content, invented, this::leave, new Turned(), this::openTrial);
-        warnings = new WarningBar(desk, texts, work.turning(), work.replacing());
+        bands = new Bands(this, work);
         Action newMix = Commands.of(texts.get("rail.new"), "ctrl shift N", this::beginMix);
         rail = new MixRail(desk, texts, pages.registers(), newMix, this::openMix, this::turnTo);
         head = new MixHead(desk, texts, pages.steps(), this::turnTo);
         strip = new StatusStrip(desk, texts);
-        welcome = new Welcome(texts, newMix, Commands.of(texts.get("menu.import"), work.commands()::importCsv));
         menus = new FrameMenus(this, work, newMix);
         lookout = new Timer(LOOK_EVERY_MILLISECONDS, event -> look());
         build();
@@ -109,7 +107,6 @@ public final class WorkbenchFrame {
     }
 
     private void build() {
-        pageArea.add(welcome.component(), WELCOME);
         pages.all().forEach(page -> pageArea.add(page.place(), page.name()));
         right.add(head.component(), BorderLayout.NORTH);
         right.add(pageArea, BorderLayout.CENTER);
@@ -121,10 +118,7 @@ public final class WorkbenchFrame {
         split.setBorder(null);
         view.add(noBook.component(), NO_BOOK);
         view.add(split, BENCH);
-        JPanel bands = new JPanel(new BorderLayout());
-        bands.add(band, BorderLayout.NORTH);
-        bands.add(warnings.component(), BorderLayout.CENTER);
-        content.add(bands, BorderLayout.NORTH);
+        content.add(bands.component(), BorderLayout.NORTH);
         content.add(view, BorderLayout.CENTER);
         content.add(strip.component(), BorderLayout.SOUTH);
         frame.setName("frame");
@@ -230,7 +224,7 @@ public final class WorkbenchFrame {
     }
 
     /** Turns to the page of a meter. */
-    private void openMeter(MeterId meterId) {
+    void openMeter(MeterId meterId) {
         leave(() -> {
             pages.meter().page().open(meterId);
             current = pages.meter();
@@ -240,15 +234,22 @@ public final class WorkbenchFrame {
 
     /** Turns to a trial among those of its determination. */
     void openTrial(TrialId trialId) {
-        leave(() -> desk.ask(
-                new Question.One<>(Trial.class, trialId.text()),
-                found -> found.map(Version::value)
-                        .ifPresent(trial -> desk.select(trial.mixId(), () -> {
-                            current = pages.trials();
-                            lastStep = current;
-                            refresh();
-                            pages.trials().page().open(trial.determinationId(), trialId);
-                        }))));
+        leave(() -> Leading.toTrial(desk, trialId, trial -> {
+            current = pages.trials();
+            lastStep = current;
+            refresh();
+            pages.trials().page().open(trial.determinationId(), trialId);
+        }));
+    }
+
+    /** Takes in CSV sheets. */
+    void importCsv() {
+        work.commands().importCsv();
+    }
+
+    /** Turns to the list of first steps, also where it was put away. */
+    void openFirstSteps() {
+        bands.openFirstSteps();
     }
 
     private void openMeters() {
@@ -303,24 +304,23 @@ public final class WorkbenchFrame {
         rail.refresh();
         head.refresh();
         boolean onSteps = pages.isStep(current);
-        boolean empty = onSteps && desk.rows().isEmpty() && !beginning;
-        if (onSteps && desk.selected().isEmpty()) {
+        if (onSteps && desk.hasBook() && desk.rows().isEmpty() && !beginning) {
+            current = pages.first();
+        } else if (onSteps && desk.selected().isEmpty()) {
             // Without a mix only its design can be written; the other steps follow from it.
             current = pages.steps().get(0);
         }
-        head.component().setVisible(onSteps && !empty);
+        head.component().setVisible(pages.isStep(current));
         head.mark(current);
         rail.mark(pages.registerOf(current));
-        if (!empty && desk.hasBook()) {
+        if (desk.hasBook()) {
             pages.show(current);
         }
-        cards.show(pageArea, empty ? WELCOME : current.name());
+        cards.show(pageArea, current.name());
         strip.refresh();
         views.show(view, desk.hasBook() ? BENCH : NO_BOOK);
         menus.offer(desk.hasBook(), desk.isTraining());
-        warnings.refresh();
-        band.setVisible(desk.isTraining());
-        TrainingBand.mark(content, desk.isTraining());
+        bands.refresh();
         frame.setTitle(title());
         memory.rememberPerson(desk.person());
     }

@@ -12,6 +12,7 @@ import porebench.desk.BenchBook;
 import porebench.desk.Page;
 import porebench.desk.Settings;
 import porebench.desk.form.UnitSystem;
+import porebench.desk.frame.start.FirstStepsPage;
 
 /** A page is made when it is first shown and computes nothing while it is hidden. */
 class LatePageTest {
@@ -109,7 +110,14 @@ class LatePageTest {
     /** The head and the rail say a page's title before the page is there. */
     @Test
     void everyPageIsCalledByItsNameAndTitleBeforeItIsThere() {
-        Pages pages = Pages.of(bench.desk, mix -> {}, meter -> {}, () -> {}, trial -> {}, Settings.inMemory());
+        Pages pages = Pages.of(
+                bench.desk,
+                mix -> {},
+                meter -> {},
+                () -> {},
+                trial -> {},
+                new FirstStepsPage.Nowhere(),
+                Settings.inMemory());
         assertThat(pages.all())
                 .allSatisfy(page -> assertThat(page.place().getComponentCount()).isZero());
         assertThat(pages.all().stream().map(page -> page.name() + ": " + page.title()))
@@ -125,7 +133,8 @@ class LatePageTest {
                         "register: Factor register",
                         "overtime: Over time",
                         "studies: Studies",
-                        "meter: Meter and its calibrations");
+                        "meter: Meter and its calibrations",
+                        "firstSteps: First steps");
         assertThat(pages.all()).allSatisfy(page -> {
             assertThat(page.component()).isSameAs(page.place());
             assertThat(page.hasUnsavedDraft()).isFalse();
@@ -134,7 +143,14 @@ class LatePageTest {
 
     @Test
     void onlyThePageShownFollowsTheDesk() {
-        Pages pages = Pages.of(bench.desk, mix -> {}, meter -> {}, () -> {}, trial -> {}, Settings.inMemory());
+        Pages pages = Pages.of(
+                bench.desk,
+                mix -> {},
+                meter -> {},
+                () -> {},
+                trial -> {},
+                new FirstStepsPage.Nowhere(),
+                Settings.inMemory());
         pages.show(pages.trials());
         assertThat(pages.all())
                 .filteredOn(page -> page.place().getComponentCount() > 0)

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
 import porebench.desk.Page;
 import porebench.desk.Settings;
+import porebench.desk.frame.start.FirstStepsPage;
 import porebench.record.Trial;
 import porebench.record.id.TrialId;
 
@@ -50,6 +51,7 @@ class PagesTest {
                 (TrialId trial) -> pages[0].trials()
                         .page()
                         .open(BenchBook.determination(1, DAY).id(), trial),
+                new FirstStepsPage.Nowhere(),
                 Settings.inMemory());
         Page variability = pages[0].named("variability").orElseThrow();
         AbstractButton offer = (AbstractButton)

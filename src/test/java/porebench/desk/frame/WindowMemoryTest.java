@@ -31,6 +31,18 @@ class WindowMemoryTest {
     }
 
     @Test
+    void theLabBookUsedLastIsTheOneToOpenAgainUntilItIsGone() {
+        WindowMemory memory = new WindowMemory(Settings.inMemory());
+        assertThat(memory.lastFile()).isEmpty();
+        memory.rememberFile(folder.resolve("one.porebench"));
+        memory.rememberFile(folder.resolve("other.porebench"));
+        memory.rememberFile(folder.resolve("one.porebench"));
+        assertThat(memory.lastFile()).contains(folder.resolve("one.porebench"));
+        memory.forgetFile(folder.resolve("one.porebench"));
+        assertThat(memory.lastFile()).contains(folder.resolve("other.porebench"));
+    }
+
+    @Test
     void nonsenseInTheSettingsIsReadAsNothingRemembered() {
         Settings settings = Settings.inMemory();
         settings.put("width", "wide");

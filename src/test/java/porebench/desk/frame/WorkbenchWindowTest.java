@@ -71,7 +71,7 @@ class WorkbenchWindowTest {
 
     @Test
     void everyPageOfEveryMixShows() throws Exception {
-        assertThat(window.pages().all()).extracting(Page::name).hasSize(12).doesNotHaveDuplicates();
+        assertThat(window.pages().all()).extracting(Page::name).hasSize(13).doesNotHaveDuplicates();
         for (MixId mix : demo.desk.rows().stream().map(row -> row.mixId()).toList()) {
             EventThread.run(() -> window.openMix(mix));
             visitAllPages();

@@ -45,7 +45,7 @@ public final class AskDialog {
         if (TrainingBand.isOver(over)) {
             Texts texts = FrameTexts.in(JComponent.getDefaultLocale());
             dialog.setTitle(TrainingBand.title(over, title, texts));
-            dialog.add(new TrainingBand(texts), BorderLayout.NORTH);
+            dialog.add(TrainingBand.ofTraining(texts), BorderLayout.NORTH);
         }
         dialog.setName("ask");
         dialog.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);

@@ -18,20 +18,30 @@ import porebench.desk.form.Form;
 import porebench.method.Texts;
 
 /**
- * The band that says that nothing on view was measured: across the window of a training book whatever it shows, and across
- * every dialog over it. Words and hatching say it, not the colour alone.
+ * The band that says that nothing on view was measured: across the window of a training book and of the demo whatever it shows,
+ * and across every dialog over a training book. Words and hatching say it, not the colour alone.
  */
 public final class TrainingBand extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final String MARK = "porebench.training";
 
-    public TrainingBand(Texts texts) {
+    /** Returns the band of a training book. */
+    public static TrainingBand ofTraining(Texts texts) {
+        return new TrainingBand("training", texts.get("training.word"), texts.get("training.why"));
+    }
+
+    /** Returns the band of the demo lab book, whose laboratory is invented. */
+    public static TrainingBand ofDemo(Texts texts) {
+        return new TrainingBand("demo", texts.get("demo.word"), texts.get("demo.why"));
+    }
+
+    private TrainingBand(String name, String saidWord, String saidWhy) {
         super(new MigLayout("insets 5 22 5 22, fillx", "[]18[grow,0::]", "[]"));
-        setName("training");
-        JLabel word = Form.heading(texts.get("training.word"), "trainingWord");
-        JLabel why = Form.heading(texts.get("training.why"), "trainingText");
-        word.setName("training.word");
-        why.setName("training.why");
+        setName(name);
+        JLabel word = Form.heading(saidWord, "trainingWord");
+        JLabel why = Form.heading(saidWhy, "trainingText");
+        word.setName(name + ".word");
+        why.setName(name + ".why");
         putClientProperty("FlatLaf.styleClass", "training");
         add(word);
         add(why, "wmin 0");

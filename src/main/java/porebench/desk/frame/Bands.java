@@ -1,0 +1,64 @@
+package porebench.desk.frame;
+
+import java.awt.BorderLayout;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import porebench.desk.DeskModel;
+import porebench.desk.frame.book.BookWork;
+import porebench.desk.frame.book.WarningBar;
+import porebench.desk.frame.dialog.TrainingBand;
+import porebench.desk.frame.start.FirstStepsBar;
+import porebench.desk.frame.start.FirstStepsModel;
+import porebench.method.Texts;
+
+/**
+ * What stands across the window over every page: that its lab book is for training or the invented demo, what is to be known of
+ * the lab book, and the way through its first steps.
+ */
+final class Bands {
+    private final JPanel panel = new JPanel(new BorderLayout());
+    private final TrainingBand training;
+    private final TrainingBand demo;
+    private final WarningBar warnings;
+    private final FirstStepsModel firstSteps;
+    private final FirstStepsBar steps;
+    private final WorkbenchFrame window;
+    private final BookWork work;
+
+    Bands(WorkbenchFrame window, BookWork work) {
+        this.window = window;
+        this.work = work;
+        DeskModel desk = window.desk();
+        Texts texts = window.texts();
+        training = TrainingBand.ofTraining(texts);
+        demo = TrainingBand.ofDemo(texts);
+        warnings = new WarningBar(desk, texts, work.turning(), work.replacing());
+        firstSteps = new FirstStepsModel(desk, window.memory().settings());
+        steps = new FirstStepsBar(firstSteps, texts, this::openFirstSteps, new Leading(window)::go);
+        JPanel invented = new JPanel(new BorderLayout());
+        invented.add(training, BorderLayout.NORTH);
+        invented.add(demo, BorderLayout.CENTER);
+        panel.add(invented, BorderLayout.NORTH);
+        panel.add(warnings.component(), BorderLayout.CENTER);
+        panel.add(steps.component(), BorderLayout.SOUTH);
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    /** Turns to the list of first steps, also where it was put away. */
+    void openFirstSteps() {
+        firstSteps.putAway(false);
+        window.turnTo(window.pages().first());
+    }
+
+    void refresh() {
+        boolean isTraining = window.desk().isTraining();
+        training.setVisible(isTraining);
+        demo.setVisible(work.isDemo());
+        TrainingBand.mark(window.content(), isTraining);
+        warnings.refresh();
+        steps.refresh(window.current() == window.pages().first());
+    }
+}

@@ -1,0 +1,63 @@
+package porebench.desk.frame;
+
+import java.util.function.Consumer;
+import porebench.desk.DeskModel;
+import porebench.desk.Question;
+import porebench.desk.frame.dialog.LaboratoryDialog;
+import porebench.desk.frame.start.FirstStep;
+import porebench.desk.frame.start.FirstStepsPage;
+import porebench.record.Trial;
+import porebench.record.book.Version;
+import porebench.record.id.TrialId;
+
+/** Leads from the list of first steps to where each is done. */
+final class Leading implements FirstStepsPage.Ways {
+    private final WorkbenchFrame window;
+
+    Leading(WorkbenchFrame window) {
+        this.window = window;
+    }
+
+    /** Selects the mix of a trial, and goes on with the trial. */
+    static void toTrial(DeskModel desk, TrialId trialId, Consumer<Trial> then) {
+        desk.ask(
+                new Question.One<>(Trial.class, trialId.text()),
+                found -> found.map(Version::value)
+                        .ifPresent(trial -> desk.select(trial.mixId(), () -> then.accept(trial))));
+    }
+
+    @Override
+    public void go(FirstStep step) {
+        Pages pages = window.pages();
+        switch (step) {
+            case LABORATORY -> new LaboratoryDialog(window.desk(), window.texts()).ask(window.content());
+            case METER -> pages.named("meters").ifPresent(window::turnTo);
+            case CALIBRATION ->
+                window.desk().meters().stream()
+                        .findFirst()
+                        .ifPresent(
+                                meter -> window.openMeter(meter.meter().value().id()));
+            case SOURCES -> pages.named("sources").ifPresent(window::turnTo);
+            case MIX -> window.beginMix();
+            case TRIAL -> {
+                if (window.desk().selected().isEmpty()) {
+                    window.desk().rows().stream()
+                            .findFirst()
+                            .ifPresent(row -> window.desk().select(row.mixId(), () -> window.turnTo(pages.trials())));
+                } else {
+                    window.turnTo(pages.trials());
+                }
+            }
+        }
+    }
+
+    @Override
+    public void importCsv() {
+        window.importCsv();
+    }
+
+    @Override
+    public void away() {
+        window.turnTo(window.pages().steps().get(0));
+    }
+}
