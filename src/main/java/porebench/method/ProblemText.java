@@ -2,22 +2,37 @@ package porebench.method;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.text.NumberFormat;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import porebench.quantity.Typed;
 
 /**
  * Says problems in the words of one language.
  *
  * <p>All layers share the one bundle {@code porebench.method.problems}, so that a thing is called the same everywhere. Numbers
- * have the decimal sign of the language and no thousands separators: typed ones keep their digits, computed ones show six.
+ * have the decimal sign of the language and no thousands separators: typed ones keep their digits, computed ones show four. Those in
+ * per cent show three and at most hundredths, which is what a dial can be read to. More are shown where two different numbers of
+ * a message would read alike.
  */
 public final class ProblemText {
     /** Digits shown of a computed number; more would be noise in a message. */
-    private static final MathContext SHOWN = new MathContext(6);
+    private static final int DIGITS = 4;
+
+    /** Digits and decimals of one in per cent, of which a dial shows no more. */
+    private static final int PERCENT_DIGITS = 3;
+
+    private static final int PERCENT_DECIMALS = 2;
+
+    /** With so many digits more, numbers that still read alike are the same. */
+    private static final int MOST_MORE = 4;
 
     /** With the zone, so that nobody takes another place's clock for the laboratory's. */
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss zzz", Locale.ROOT);
@@ -47,9 +62,39 @@ public final class ProblemText {
 
     /** Returns the message of a problem, without its place. */
     public String say(Problem problem) {
-        return words().get(
-                        problem.code(),
-                        problem.values().stream().map(this::shown).toArray());
+        List<Object> values = problem.values();
+        String pattern = words().plain(problem.code());
+        int more = 0;
+        while (more < MOST_MORE && areAlike(values, pattern, more)) {
+            more++;
+        }
+        Object[] shown = new Object[values.size()];
+        for (int at = 0; at < shown.length; at++) {
+            shown[at] = shown(values.get(at), isPercent(pattern, at), more);
+        }
+        return words().get(problem.code(), shown);
+    }
+
+    private static boolean isPercent(String pattern, int at) {
+        return pattern.contains("{" + at + "} %");
+    }
+
+    /** Returns whether numbers that are not the same would read the same. */
+    private static boolean areAlike(List<Object> values, String pattern, int more) {
+        Map<BigDecimal, BigDecimal> known = new HashMap<>();
+        for (int at = 0; at < values.size(); at++) {
+            Optional<BigDecimal> exact = number(values.get(at));
+            if (exact.isPresent()) {
+                BigDecimal read = values.get(at) instanceof Double
+                        ? rounded(exact.get(), isPercent(pattern, at), more)
+                        : exact.get();
+                BigDecimal other = known.putIfAbsent(read, exact.get());
+                if (other != null && !other.equals(exact.get())) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** Returns the message of a problem, led by the file, line and field where it stands. */
@@ -69,12 +114,34 @@ public final class ProblemText {
                         place.column().map(String::valueOf).orElse(""));
     }
 
-    private String shown(Object value) {
+    private static Optional<BigDecimal> number(Object value) {
+        if (value instanceof Double computed) {
+            return Optional.of(RoundingRule.withoutNoise(computed).stripTrailingZeros());
+        }
+        if (value instanceof Typed<?> typed) {
+            return Optional.of(typed.number().stripTrailingZeros());
+        }
+        return value instanceof BigDecimal typed ? Optional.of(typed.stripTrailingZeros()) : Optional.empty();
+    }
+
+    /** The digits before the decimal sign are never rounded away, and what is not nothing is never shown as nothing. */
+    private static BigDecimal rounded(BigDecimal number, boolean isPercent, int more) {
+        int whole = number.precision() - number.scale();
+        int digits = Math.max(whole, more + (isPercent ? PERCENT_DIGITS : DIGITS));
+        BigDecimal rounded = number.round(new MathContext(digits));
+        if (isPercent && rounded.scale() > PERCENT_DECIMALS + more) {
+            BigDecimal hundredths = rounded.setScale(PERCENT_DECIMALS + more, RoundingMode.HALF_EVEN);
+            rounded = hundredths.signum() == 0 ? number.round(new MathContext(1)) : hundredths;
+        }
+        return rounded.stripTrailingZeros();
+    }
+
+    private String shown(Object value, boolean isPercent, int more) {
         if (value instanceof BigDecimal typed) {
             return number(typed);
         }
-        if (value instanceof Double computed) {
-            return number(new BigDecimal(computed).round(SHOWN).stripTrailingZeros());
+        if (value instanceof Double) {
+            return number(rounded(number(value).orElseThrow(), isPercent, more));
         }
         if (value instanceof Typed<?> typed) {
             return number(typed.number()) + " " + typed.unit().symbol();

@@ -29,10 +29,10 @@ class ProblemTextTest {
     }
 
     @Test
-    void keepsTheDigitsOfATypedNumberAndShowsSixOfAComputedOne() {
+    void keepsTheDigitsOfATypedNumberAndShowsFourOfAComputedOneButAllBeforeTheDecimalSign() {
         assertThat(said(new BigDecimal("2.650"))).contains("relative density 2.650 must");
-        assertThat(said(2.0 / 3)).contains("relative density 0.666667 must");
-        assertThat(said(1234567.8)).contains("relative density 1234570 must");
+        assertThat(said(2.0 / 3)).contains("relative density 0.6667 must");
+        assertThat(said(1234567.8)).contains("relative density 1234568 must");
         assertThat(said(0.5)).contains("relative density 0.5 must");
         assertThat(said(-0.0)).contains("relative density 0 must");
         assertThat(said(12345.0)).contains("relative density 12345 must");
@@ -45,10 +45,33 @@ class ProblemTextTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"en, 0.125", "de-DE, '0,125'", "fr-FR, '0,125'", "de-CH, 0.125"})
+    @CsvSource({"en, 0.12", "de-DE, '0,12'", "fr-FR, '0,12'", "de-CH, 0.12"})
     void writesTheDecimalSignOfTheLocale(String tag, String shown) {
         Problem problem = Problem.warning("factor", "trial.factor-negative", 0.125);
         assertThat(ProblemText.in(Locale.forLanguageTag(tag)).say(problem)).contains("factor " + shown + " %");
+    }
+
+    /** A dial is read to tenths or twentieths of a per cent: hundredths say more than it can. */
+    @ParameterizedTest
+    @CsvSource({
+        "29.1985, 29.2",
+        "0.336059, 0.34",
+        "6.45, 6.45",
+        "100.4, 100",
+        "0.0031, 0.003",
+        "-0.336059, -0.34",
+    })
+    void aComputedPercentageHasTheDigitsOfADial(double percent, String shown) {
+        assertThat(ENGLISH.say(Problem.warning("factor", "trial.factor-negative", percent)))
+                .contains("factor " + shown + " %");
+    }
+
+    @Test
+    void numbersThatAreNotTheSameDoNotReadTheSame() {
+        assertThat(ENGLISH.say(Problem.warning("dial", "meter.dial-off", 0.1004, new BigDecimal("0.10"))))
+                .contains("off by 0.1004 % at the worst, more than 0.10 %");
+        assertThat(ENGLISH.say(Problem.warning("dial", "meter.dial-off", 0.1, new BigDecimal("0.10"))))
+                .contains("off by 0.1 % at the worst");
     }
 
     /** A laboratory 5 hours and 30 minutes ahead reads its own clock, and universal time only where none is known. */

@@ -180,7 +180,8 @@ public record TrialFactor(
             case GRAM -> byMass(number, bowl, readings, problems);
         };
         if (percent.isPresent() && percent.getAsDouble() > 100) {
-            problems.add(Problem.error("withdrawn", "trial.withdrawal-exceeds-bowl", percent.getAsDouble()));
+            // The whole bowl stands beside it so that the figure is told apart from it.
+            problems.add(Problem.error("withdrawn", "trial.withdrawal-exceeds-bowl", percent.getAsDouble(), 100.0));
             return OptionalDouble.empty();
         }
         return percent;

@@ -159,7 +159,7 @@ class BowlCalibrationHandTest {
                         "diameter",
                         "height");
         assertThat(Said.text(Said.one(answer.problems(), "bowl.full-too-light")))
-                .isEqualTo("The full bowl of 3 kg must weigh more than bowl and plate together, 10.982 kg.");
+                .isEqualTo("The full bowl of 3 kg must weigh more than bowl and plate together, 10.98 kg.");
         assertThat(Said.text(Said.one(answer.problems(), "meter.needed-for-buoyancy")))
                 .isEqualTo("The pressure of the air must be filled in when the buoyancy of the air is corrected.");
         assertThat(Said.text(Said.one(answer.problems(), "meter.air-temperature-out-of-range")))

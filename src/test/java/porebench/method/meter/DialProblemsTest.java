@@ -87,7 +87,7 @@ class DialProblemsTest {
         assertThat(answer.problems().stream().map(Problem::field))
                 .contains("vesselWater", "points.0.amount", "points.1.amount");
         assertThat(Said.text(Said.one(answer.problems(), "meter.vessel-exceeds-bowl")))
-                .isEqualTo("The calibration vessel of 7.01258 L must be smaller than the bowl of 7 L.");
+                .isEqualTo("The calibration vessel of 7.013 L must be smaller than the bowl of 7 L.");
         Problem second = only(vessels(grams("6900"), Fills.number("20")));
         assertThat(second.field()).isEqualTo("points.1.amount");
         assertThat(second.code()).isEqualTo("meter.amount-exceeds-bowl");

@@ -381,7 +381,7 @@ class CorrectionSampleHandTest {
                 "1 m3", "5", MixLine.fine("2000 kg").dense("2.5").absorbing("1").moist("12"));
         assertThat(sample(wet).inundation()).contains(new Volume(0));
         assertThat(Said.text(Said.one(CorrectionSample.of(wet, BOWL).problems(), "sample.too-wet-for-bowl")))
-                .isEqualTo("The aggregate brings 1.52475 L of free water, but the bowl has room for 1.4 L:"
+                .isEqualTo("The aggregate brings 1.525 L of free water, but the bowl has room for 1.4 L:"
                         + " let it drain first.");
         Batch drained = MixLine.stated(
                 "1 m3", "5", MixLine.fine("2000 kg").dense("2.5").absorbing("1").moist("11"));

@@ -142,7 +142,7 @@ class TrialDoubtsTest {
                 .containsExactly(
                         "The fine aggregate weighed 4500 g for a target of 5000 g: -10 % off, tolerance 1 %.",
                         "The coarse aggregate weighed 6750 g for a target of 7500 g: -10 % off, tolerance 1 %.",
-                        "At the right mass the factor would be 0.444444 %.");
+                        "At the right mass the factor would be 0.44 %.");
         assertThat(problems.stream().map(Problem::field)).containsExactly("fine", "coarse", "masses");
         assertThat(problems).noneMatch(Problem::isError);
     }

@@ -159,7 +159,7 @@ class TrialFactorHandTest {
                 TrialReadings.typeB("7001", Withdrawal.Unit.MILLILITRE, "5.4"),
                 "withdrawn",
                 "trial.withdrawal-exceeds-bowl",
-                "The water withdrawn is 100.014 % of the bowl: more than the bowl holds.");
+                "The water withdrawn is 100.01 % of the bowl: more than the bowl holds.");
         refuses(
                 TrialReadings.typeB("100.1", Withdrawal.Unit.PERCENT, "5.4"),
                 "withdrawn",
