@@ -10,6 +10,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.Page;
 import porebench.desk.Screen;
 import porebench.desk.form.History;
+import porebench.record.id.MixId;
 
 /**
  * A page that is made when it is first shown, and that computes nothing while it is hidden.
@@ -23,6 +24,7 @@ final class LatePage<P extends Screen> implements Page {
     private final Supplier<P> maker;
     private final Attention attention;
     private final JPanel place = new JPanel(new BorderLayout());
+    private final ScrollPlaces places = new ScrollPlaces(place);
     private Optional<P> made = Optional.empty();
 
     /**
@@ -59,6 +61,11 @@ final class LatePage<P extends Screen> implements Page {
         place.add(page.component());
         place.revalidate();
         return page;
+    }
+
+    /** Brings it to where it was left the last time it showed a mix; to its top the first time. */
+    void turnTo(Optional<MixId> mix) {
+        places.turnTo(mix);
     }
 
     /** Lets it compute nothing until it is shown next. */

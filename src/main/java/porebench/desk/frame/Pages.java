@@ -132,11 +132,16 @@ public record Pages(
                 .toList();
     }
 
-    /** Lets all pages rest but the one that is shown, which is made if it was not. */
-    void show(Page shown) {
+    /**
+     * Lets all pages rest but the one that is shown, which is made if it was not.
+     *
+     * @param mix the mix it shows; empty for a register
+     */
+    void show(Page shown, Optional<MixId> mix) {
         for (LatePage<?> page : all()) {
             if (page == shown) {
                 page.page();
+                page.turnTo(mix);
             } else {
                 page.rest();
             }

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.Action;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
@@ -55,6 +56,7 @@ public final class WorkbenchFrame {
     private final CardLayout cards = new CardLayout();
     private final JPanel pageArea = new JPanel(cards);
     private final JPanel right = new JPanel(new BorderLayout());
+    private final JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true);
     private final Pages pages;
     private final MixRail rail;
     private final MixHead head;
@@ -113,9 +115,10 @@ public final class WorkbenchFrame {
         int scaled = UIScale.scale(RAIL_WIDTH);
         rail.component().setMinimumSize(new Dimension(scaled * 2 / 3, 0));
         right.setMinimumSize(new Dimension(scaled, 0));
-        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, rail.component(), right);
-        split.setDividerLocation(scaled);
-        split.setBorder(null);
+        split.setLeftComponent(rail.component());
+        split.setRightComponent(right);
+        // Not none at all, which another theme would take for its own.
+        split.setBorder(BorderFactory.createEmptyBorder());
         view.add(noBook.component(), NO_BOOK);
         view.add(split, BENCH);
         content.add(bands.component(), BorderLayout.NORTH);
@@ -125,7 +128,6 @@ public final class WorkbenchFrame {
         frame.setContentPane(content);
         frame.setJMenuBar(menus.bar());
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
-        frame.setMinimumSize(LEAST_SIZE);
         frame.setIconImages(AppMark.pictures());
         frame.addWindowListener(new WindowAdapter() {
             @Override
@@ -142,11 +144,12 @@ public final class WorkbenchFrame {
 
     /** Opens the window where it was left. */
     public void show() {
-        Dimension usual = UIScale.scale(USUAL_SIZE);
-        Dimension size = memory.size(usual);
-        Rectangle screen = frame.getGraphicsConfiguration().getBounds();
-        frame.setSize(Math.min(size.width, screen.width), Math.min(size.height, screen.height));
-        frame.setLocationRelativeTo(null);
+        Rectangle screen = WindowPlace.free(frame.getGraphicsConfiguration());
+        frame.setMinimumSize(WindowPlace.within(screen, LEAST_SIZE));
+        frame.setSize(WindowPlace.within(screen, memory.size(UIScale.scale(USUAL_SIZE))));
+        split.setDividerLocation(WindowPlace.rail(frame.getWidth(), UIScale.scale(RAIL_WIDTH)));
+        frame.setLocation(
+                screen.x + (screen.width - frame.getWidth()) / 2, screen.y + (screen.height - frame.getHeight()) / 2);
         refresh();
         pages.named(memory.page()).ifPresent(this::turnTo);
         frame.setVisible(true);
@@ -314,7 +317,7 @@ public final class WorkbenchFrame {
         head.mark(current);
         rail.mark(pages.registerOf(current));
         if (desk.hasBook()) {
-            pages.show(current);
+            pages.show(current, pages.isStep(current) ? desk.selected() : Optional.empty());
         }
         cards.show(pageArea, current.name());
         strip.refresh();

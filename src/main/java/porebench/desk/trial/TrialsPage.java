@@ -179,7 +179,7 @@ public final class TrialsPage implements Screen {
     }
 
     private JPanel chooserRow() {
-        JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[][grow,fill]12[]8[]8[]"));
+        JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[][grow,fill,0::]", "[]8[]"));
         chooser.setName("determination");
         chooser.setPrototypeDisplayValue(new DeterminationsModel.Choice(new DeterminationId("-"), "-"));
         chooser.addActionListener(event -> {
@@ -188,8 +188,11 @@ public final class TrialsPage implements Screen {
             }
         });
         row.add(Form.label(texts.get("determination.label"), chooser));
-        row.add(chooser, "wmin 0");
-        row.add(Commands.button("begin", Commands.of(texts.get("determination.begin"), actions::begin)));
+        // What is chosen is long: the buttons stand below it, lest it be cut off in a small window.
+        row.add(chooser, "wmin 0, wrap");
+        row.add(
+                Commands.button("begin", Commands.of(texts.get("determination.begin"), actions::begin)),
+                "skip 1, split 3");
         row.add(Commands.button("import", Commands.of(texts.get("action.import"), actions::importSheet)));
         row.add(Commands.button("bench", Commands.of(texts.get("action.bench"), () -> openBench.accept(panel))));
         return row;

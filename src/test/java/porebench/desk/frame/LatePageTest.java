@@ -151,11 +151,11 @@ class LatePageTest {
                 trial -> {},
                 new FirstStepsPage.Nowhere(),
                 Settings.inMemory());
-        pages.show(pages.trials());
+        pages.show(pages.trials(), Optional.empty());
         assertThat(pages.all())
                 .filteredOn(page -> page.place().getComponentCount() > 0)
                 .containsExactly(pages.trials());
-        pages.show(pages.mix());
+        pages.show(pages.mix(), Optional.empty());
         assertThat(pages.all())
                 .filteredOn(page -> page.place().getComponentCount() > 0)
                 .containsExactly(pages.mix(), pages.trials());

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
@@ -142,7 +143,7 @@ public final class AskDialog {
         area.setEditable(false);
         area.setFocusable(false);
         area.setOpaque(false);
-        area.setBorder(null);
+        area.setBorder(BorderFactory.createEmptyBorder());
         area.setFont(UIManager.getFont("Label.font"));
         // A text area knows its height only once it knows its width.
         area.setSize(area.getPreferredSize().width, Short.MAX_VALUE);
@@ -158,7 +159,7 @@ public final class AskDialog {
         text.setFocusable(true);
         text.setCaretPosition(0);
         JScrollPane scroll = new JScrollPane(text);
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.setPreferredSize(new Dimension(text.getPreferredSize().width + UIScale.scale(20), most));
         return scroll;
     }

@@ -74,7 +74,6 @@ public final class MixHead {
         StepButton button = new StepButton(index + 1, page.title());
         button.setName("step." + page.name());
         button.addActionListener(event -> openStep.accept(page));
-        button.setToolTipText(texts.get("step.key", Integer.toString(index + 1)));
         panel.registerKeyboardAction(
                 event -> button.doClick(),
                 KeyStroke.getKeyStroke(KeyEvent.VK_1 + index, KeyEvent.CTRL_DOWN_MASK),
@@ -118,7 +117,7 @@ public final class MixHead {
         factor.setText("");
         factorNote.setText("");
         for (int index = 0; index < buttons.size(); index++) {
-            buttons.get(index).show(caption(index), index == 0);
+            show(index, caption(index), index == 0);
         }
     }
 
@@ -149,15 +148,22 @@ public final class MixHead {
         for (int index = 0; index < buttons.size(); index++) {
             boolean isNext = step.step() == index + 1;
             String words = isNext ? texts.get("step.next") : caption(index);
-            buttons.get(index).show(words, isNext);
+            show(index, words, isNext);
         }
         int trials = 2;
         int counted =
                 evidence.openDetermination().map(JudgedDetermination::counted).orElse(0);
         if (counted > 0 && buttons.size() > trials) {
-            buttons.get(trials).show(texts.get("step.counted", Integer.toString(counted)), step.step() == trials + 1);
+            show(trials, texts.get("step.counted", Integer.toString(counted)), step.step() == trials + 1);
         }
         panel.revalidate();
+    }
+
+    /** Shows how far a step is; all of it is said when it is pointed at, also where there is no room for it. */
+    private void show(int index, String words, boolean isNext) {
+        buttons.get(index).show(words, isNext);
+        String key = texts.get("step.key", Integer.toString(index + 1));
+        buttons.get(index).setToolTipText(texts.get("step.tip", steps.get(index).title(), words, key));
     }
 
     private String caption(int index) {

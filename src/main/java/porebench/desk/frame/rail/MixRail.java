@@ -3,6 +3,8 @@ package porebench.desk.frame.rail;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
 import java.awt.Insets;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.Action;
+import javax.swing.BorderFactory;
 import javax.swing.DefaultListSelectionModel;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -203,10 +206,25 @@ public final class MixRail {
             }
         });
         bind(list, "ENTER", "open", () -> pointedAt().map(RegisterRow::mixId).ifPresent(openMix));
+        list.addMouseListener(new MouseAdapter() {
+            /** A click on the mix that is selected already selects nothing, but leaves a register. */
+            @Override
+            public void mousePressed(MouseEvent event) {
+                int row = list.locationToIndex(event.getPoint());
+                boolean isOn = row >= 0 && list.getCellBounds(row, row).contains(event.getPoint());
+                if (isOn
+                        && desk.selected()
+                                .filter(shown.getElementAt(row).mixId()::equals)
+                                .isPresent()) {
+                    openMix.accept(shown.getElementAt(row).mixId());
+                }
+            }
+        });
         nothing.setVerticalAlignment(SwingConstants.TOP);
         JScrollPane scroll = new JScrollPane(
                 list, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.setBorder(null);
+        // Not none at all, which another theme would take for its own.
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.getVerticalScrollBar().setUnitIncrement(16);
         JPanel box = new JPanel(new MigLayout("insets 0, fill, hidemode 3, wrap 1", "[grow,fill]", "[]"));
         box.setOpaque(false);

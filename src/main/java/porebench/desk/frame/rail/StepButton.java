@@ -23,7 +23,7 @@ final class StepButton extends JToggleButton {
     private boolean next;
 
     StepButton(int number, String title) {
-        setLayout(new MigLayout("insets 7 12 7 6, fillx, novisualpadding", "[]9[grow,fill,0::]", "[]0[]"));
+        setLayout(new MigLayout("insets 7 8 7 4, fillx, novisualpadding", "[]7[grow,fill,0::]", "[]0[]"));
         putClientProperty("FlatLaf.styleClass", "step");
         setMargin(new Insets(0, 0, 0, 0));
         getAccessibleContext().setAccessibleName(number + " " + title);
@@ -32,7 +32,8 @@ final class StepButton extends JToggleButton {
         heading.putClientProperty("FlatLaf.style", "font: $semibold.font");
         add(heading, "wrap, wmin 0");
         caption.putClientProperty("FlatLaf.styleClass", "quiet");
-        add(caption, "wmin 0");
+        // The title has the room; the caption shows as much of itself as there is.
+        add(caption, "width 0:0:, growx");
     }
 
     /** Shows how far the step is, and whether it is the next one to do. */

@@ -1,0 +1,166 @@
+package porebench.desk.frame;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.Robot;
+import java.awt.event.InputEvent;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JScrollPane;
+import javax.swing.JSplitPane;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.desk.EventThread;
+import porebench.desk.NeedsDisplay;
+import porebench.desk.Page;
+import porebench.record.id.MixId;
+
+/** How the whole window behaves, whatever page it shows. */
+@NeedsDisplay
+class MannersWindowTest {
+    private static final MixId FIRST = new MixId("HG-101");
+    private static final MixId OTHER = new MixId("HG-106");
+
+    @RegisterExtension
+    final EventThread events = new EventThread();
+
+    @TempDir
+    Path folder;
+
+    private DemoDesk demo;
+    private WorkbenchFrame window;
+
+    @BeforeEach
+    void openWindow() throws Exception {
+        EventThread.run(Theme.LIGHT::apply);
+        demo = EventThread.call(() -> DemoDesk.filled(folder));
+        demo.memory.remember(new Dimension(1024, 700));
+        window = EventThread.call(() -> demo.open());
+    }
+
+    @AfterEach
+    void closeWindow() throws Exception {
+        EventThread.run(() -> window.pages().all().forEach(Page::dropDraft));
+        EventThread.run(window::close);
+    }
+
+    private Page page(String name) {
+        return window.pages().named(name).orElseThrow();
+    }
+
+    @Test
+    void aClickOnTheSelectedMixLeavesARegister() throws Exception {
+        EventThread.run(() -> window.openMix(FIRST));
+        EventThread.run(() -> window.turnTo(page("sources")));
+        JList<?> mixes = (JList<?>) named("mixes");
+        Point middle = EventThread.call(() -> {
+            Rectangle cell = mixes.getCellBounds(mixes.getSelectedIndex(), mixes.getSelectedIndex());
+            Point place = new Point(cell.x + cell.width / 2, cell.y + cell.height / 2);
+            SwingUtilities.convertPointToScreen(place, mixes);
+            return place;
+        });
+        Robot mouse = new Robot();
+        mouse.mouseMove(middle.x, middle.y);
+        mouse.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+        mouse.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        assertThat(EventThread.comes(() -> window.current().name().equals("mix")))
+                .isTrue();
+    }
+
+    @Test
+    void eachPageOfEachMixIsFoundWhereItWasLeft() throws Exception {
+        EventThread.run(() -> window.openMix(FIRST));
+        EventThread.run(() -> window.turnTo(page("variability")));
+        EventThread.run(() -> scroll("variability").getVerticalScrollBar().setValue(300));
+        EventThread.run(() -> window.openMix(OTHER));
+        assertThat(scroll("variability").getVerticalScrollBar().getValue()).isZero();
+        EventThread.run(() -> window.turnTo(page("trials")));
+        EventThread.run(() -> window.openMix(FIRST));
+        EventThread.run(() -> window.turnTo(page("variability")));
+        assertThat(scroll("variability").getVerticalScrollBar().getValue()).isEqualTo(300);
+    }
+
+    @Test
+    void anotherThemeBringsNoBorders() throws Exception {
+        JComponent split = (JComponent) SwingUtilities.getAncestorOfClass(JSplitPane.class, named("rail"));
+        JComponent list = (JComponent) SwingUtilities.getAncestorOfClass(JScrollPane.class, named("mixes"));
+        for (Theme theme : new Theme[] {Theme.DARK, Theme.LIGHT}) {
+            EventThread.run(() -> window.show(theme));
+            assertThat(split.getInsets().left).as("around everything").isZero();
+            assertThat(list.getInsets().left).as("around the mixes").isZero();
+        }
+    }
+
+    @Test
+    void theTitlesOfTheStepsStandWhollyInTheSmallestWindow() throws Exception {
+        EventThread.run(() -> window.openMix(FIRST));
+        EventThread.settle();
+        for (Page step : window.pages().steps()) {
+            JComponent button = (JComponent) named("step." + step.name());
+            for (Component part : button.getComponents()) {
+                if (part instanceof JLabel label && step.title().equals(label.getText())) {
+                    assertThat(label.getWidth())
+                            .as(step.title())
+                            .isGreaterThanOrEqualTo(label.getPreferredSize().width);
+                }
+            }
+            assertThat(button.getToolTipText()).startsWith(step.title() + ": ").contains("Ctrl+");
+        }
+    }
+
+    @Test
+    void theWindowIsNeverLargerThanTheScreenHasRoomFor() {
+        Rectangle twice = new Rectangle(0, 0, 800, 500);
+        assertThat(WindowPlace.within(twice, new Dimension(1280, 800))).isEqualTo(new Dimension(800, 500));
+        assertThat(WindowPlace.within(twice, new Dimension(700, 480))).isEqualTo(new Dimension(700, 480));
+        assertThat(WindowPlace.rail(800, 300)).isEqualTo(200);
+        assertThat(WindowPlace.rail(1440, 300)).isEqualTo(300);
+        Rectangle free = WindowPlace.free(window.frame().getGraphicsConfiguration());
+        assertThat(free.contains(window.frame().getBounds())).isTrue();
+    }
+
+    private JScrollPane scroll(String page) {
+        return find(window.pages().named(page).orElseThrow().place(), JScrollPane.class)
+                .orElseThrow();
+    }
+
+    private static <C> Optional<C> find(Container around, Class<C> type) {
+        for (Component each : around.getComponents()) {
+            Optional<C> found = type.isInstance(each)
+                    ? Optional.of(type.cast(each))
+                    : each instanceof Container inner ? find(inner, type) : Optional.empty();
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Component named(String name) {
+        return named(window.frame().getRootPane(), name).orElseThrow();
+    }
+
+    private static Optional<Component> named(Container around, String name) {
+        for (Component each : around.getComponents()) {
+            Optional<Component> found = name.equals(each.getName())
+                    ? Optional.of(each)
+                    : each instanceof Container inner ? named(inner, name) : Optional.empty();
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+}
