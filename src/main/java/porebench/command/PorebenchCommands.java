@@ -55,6 +55,7 @@ import porebench.command.study.ComponentsCommand;
 import porebench.command.study.GaugeStudyCommand;
 import porebench.command.study.InterlabCommand;
 import porebench.command.study.StatsCommand;
+import porebench.evidence.intake.SheetStyle;
 import porebench.method.Limit;
 import porebench.method.MeterType;
 import porebench.method.Problem;
@@ -173,6 +174,9 @@ public final class PorebenchCommands {
         line.registerConverter(MeterType.class, choice(MeterType.values(), MeterType::name));
         line.registerConverter(Fault.class, choice(Fault.values(), Fault::symbol));
         line.registerConverter(Paper.class, choice(CARD_PAPERS, Paper::symbol));
+        line.registerConverter(SheetStyle.Apart.class, choice(SheetStyle.Apart.values(), SheetStyle.Apart::symbol));
+        line.registerConverter(
+                SheetStyle.Decimal.class, choice(SheetStyle.Decimal.values(), SheetStyle.Decimal::symbol));
         line.registerConverter(ChartKind.class, choice(ChartKind.values(), ChartKind::symbol));
         line.registerConverter(RunRule.class, choice(RunRule.values(), RunRule::symbol));
         line.setResourceBundle(new HelpTexts(here.locale()));

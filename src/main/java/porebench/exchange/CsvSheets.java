@@ -7,9 +7,12 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import porebench.evidence.intake.Sheet;
+import porebench.evidence.intake.SheetLook;
+import porebench.evidence.intake.SheetStyle;
 import porebench.evidence.study.ValueRow;
 import porebench.exchange.calibration.MeterCalibrationFormat;
 import porebench.exchange.sheet.FactorIssueFormat;
@@ -20,6 +23,7 @@ import porebench.exchange.sheet.RowFormat;
 import porebench.exchange.sheet.StudyFormat;
 import porebench.exchange.text.CsvRows;
 import porebench.exchange.text.Findings;
+import porebench.exchange.text.FirstRows;
 import porebench.exchange.text.Heading;
 import porebench.exchange.text.Headings;
 import porebench.exchange.text.RawFile;
@@ -62,6 +66,9 @@ import porebench.record.column.TrialColumns;
  * are skipped, and columns are known by their names in any order.
  */
 public final class CsvSheets implements LabSheets {
+    /** So many bytes of a file are looked at first. */
+    private static final int LOOKED_AT = 100_000;
+
     static final MixDesignFormat MIX_DESIGNS = new MixDesignFormat();
     static final MeterCalibrationFormat CALIBRATIONS = new MeterCalibrationFormat();
     static final Format<Source> SOURCES =
@@ -119,8 +126,31 @@ public final class CsvSheets implements LabSheets {
     }
 
     @Override
-    public Sheet<Kept> records(Path file, Progress progress) {
-        return read(file, (name, bytes) -> records(name, bytes, progress));
+    public Sheet<Kept> records(Path file, SheetStyle style, Progress progress) {
+        return read(file, (name, bytes) -> records(name, bytes, style, progress));
+    }
+
+    @Override
+    public SheetLook look(Path file) {
+        SheetLook nothing = new SheetLook(SheetStyle.DOCUMENTED, Map.of());
+        try {
+            if (OpenBooks.contains(file)) {
+                return nothing;
+            }
+            try (InputStream stream = Files.newInputStream(file)) {
+                byte[] bytes = stream.readNBytes(LOOKED_AT);
+                return RawFile.refusal(bytes).isPresent()
+                        ? nothing
+                        : FirstRows.look(
+                                bytes,
+                                heading -> FORMATS.stream()
+                                        .mapToLong(format -> heading.known(format.columns()))
+                                        .max()
+                                        .orElseThrow());
+            }
+        } catch (IOException | SecurityException unreadable) {
+            return nothing;
+        }
     }
 
     @Override
@@ -198,16 +228,17 @@ public final class CsvSheets implements LabSheets {
     }
 
     static <T extends Kept> Sheet<T> one(String name, byte[] bytes, Format<T> format) {
-        return one(name, bytes, format, Progress.UNHEARD);
+        return one(name, bytes, format, SheetStyle.DOCUMENTED, Progress.UNHEARD);
     }
 
-    private static <T extends Kept> Sheet<T> one(String name, byte[] bytes, Format<T> format, Progress progress) {
+    private static <T extends Kept> Sheet<T> one(
+            String name, byte[] bytes, Format<T> format, SheetStyle style, Progress progress) {
         Optional<String> refusal = RawFile.refusal(bytes);
         if (refusal.isPresent()) {
             return refused(name, refusal.get(), RawFile.LARGEST / 1_000_000);
         }
         Findings findings = new Findings(name);
-        CsvRows rows = new CsvRows(bytes, findings, progress);
+        CsvRows rows = new CsvRows(bytes, findings, progress, style);
         List<Sheet.Row<T>> good = Heading.read(rows, findings)
                 .filter(heading -> isOfKind(heading, format, findings))
                 .map(heading -> read(rows, heading, format, findings))
@@ -233,16 +264,17 @@ public final class CsvSheets implements LabSheets {
     }
 
     static Sheet<Kept> records(String name, byte[] bytes) {
-        return records(name, bytes, Progress.UNHEARD);
+        return records(name, bytes, SheetStyle.DOCUMENTED, Progress.UNHEARD);
     }
 
-    private static Sheet<Kept> records(String name, byte[] bytes, Progress progress) {
+    static Sheet<Kept> records(String name, byte[] bytes, SheetStyle style, Progress progress) {
         Optional<String> refusal = RawFile.refusal(bytes);
         if (refusal.isPresent()) {
             return refused(name, refusal.get(), RawFile.LARGEST / 1_000_000);
         }
         Findings findings = new Findings(name);
-        Optional<Heading> heading = Heading.read(new CsvRows(bytes, findings), findings);
+        CsvRows top = new CsvRows(bytes, findings, Progress.UNHEARD, style);
+        Optional<Heading> heading = Heading.read(top, findings);
         if (heading.isEmpty()) {
             return new Sheet<>(name, List.of(), findings.all());
         }
@@ -254,7 +286,7 @@ public final class CsvSheets implements LabSheets {
             }
             return new Sheet<>(name, List.of(), findings.all());
         }
-        Sheet<? extends Kept> sheet = one(name, bytes, format, progress);
+        Sheet<? extends Kept> sheet = one(name, bytes, format, style, progress);
         List<Sheet.Row<Kept>> rows = sheet.rows().stream()
                 .map(row -> new Sheet.Row<Kept>(row.line(), row.value(), row.simulated()))
                 .toList();

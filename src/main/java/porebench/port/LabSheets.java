@@ -3,6 +3,8 @@ package porebench.port;
 import java.nio.file.Path;
 import java.util.List;
 import porebench.evidence.intake.Sheet;
+import porebench.evidence.intake.SheetLook;
+import porebench.evidence.intake.SheetStyle;
 import porebench.evidence.study.ValueRow;
 import porebench.record.Equipment;
 import porebench.record.Kept;
@@ -38,8 +40,20 @@ public interface LabSheets {
      */
     Sheet<ValueRow> table(Path file, List<String> factors);
 
-    /** Reads a file of any kind of record, known by its heading, and says how far it is. */
-    Sheet<Kept> records(Path file, Progress progress);
+    /** Looks at the first rows of a file; one that cannot be read seems to be written as documented, and reading it says why. */
+    SheetLook look(Path file);
+
+    /**
+     * Reads a file of any kind of record, known by its heading, and says how far it is.
+     *
+     * @param style how the file is written, as a person says
+     */
+    Sheet<Kept> records(Path file, SheetStyle style, Progress progress);
+
+    /** Reads a file of any kind of record that is written as documented, and says how far it is. */
+    default Sheet<Kept> records(Path file, Progress progress) {
+        return records(file, SheetStyle.DOCUMENTED, progress);
+    }
 
     /** Reads a file of any kind of record while nobody listens. */
     default Sheet<Kept> records(Path file) {

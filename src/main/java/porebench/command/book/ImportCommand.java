@@ -20,6 +20,7 @@ import porebench.command.reply.TextPage;
 import porebench.evidence.intake.Incoming;
 import porebench.evidence.intake.Intake;
 import porebench.evidence.intake.Sheet;
+import porebench.evidence.intake.SheetStyle;
 import porebench.evidence.standing.TrialsTaken;
 import porebench.method.Problem;
 import porebench.port.LabSheets;
@@ -37,6 +38,12 @@ public final class ImportCommand extends BookCommand {
 
     @Option(names = "--new")
     private boolean begin;
+
+    @Option(names = "--columns", paramLabel = "<sign>")
+    private SheetStyle.Apart apart = SheetStyle.DOCUMENTED.apart();
+
+    @Option(names = "--decimal", paramLabel = "<sign>")
+    private SheetStyle.Decimal decimal = SheetStyle.DOCUMENTED.decimal();
 
     @Mixin
     private final Keeper who = new Keeper();
@@ -71,9 +78,10 @@ public final class ImportCommand extends BookCommand {
 
     private List<Incoming> read(List<Problem> problems) {
         LabSheets sheets = ports().sheets().get();
+        SheetStyle style = new SheetStyle(apart, decimal);
         List<Incoming> incoming = new ArrayList<>();
         for (Path file : files) {
-            Sheet<Kept> sheet = sheets.records(file, here().progress());
+            Sheet<Kept> sheet = sheets.records(file, style, here().progress());
             problems.addAll(sheet.problems());
             incoming.addAll(Sheet.incoming(sheet));
         }

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import porebench.evidence.intake.SheetStyle;
 import porebench.record.book.Progress;
 
 /**
@@ -37,10 +38,11 @@ public final class CsvRows {
             .newDecoder()
             .onMalformedInput(CodingErrorAction.REPLACE)
             .replaceWith(String.valueOf(UNREADABLE));
-    private ICSVParser parser = new RFC4180ParserBuilder().build();
+    private ICSVParser parser;
     private final byte[] bytes;
     private final Findings findings;
     private final Progress progress;
+    private final SheetStyle style;
     private List<String> names = List.of();
     private int at;
     private int line;
@@ -54,9 +56,16 @@ public final class CsvRows {
 
     /** Begins with the first row, and says with each how far it is. */
     public CsvRows(byte[] bytes, Findings findings, Progress progress) {
+        this(bytes, findings, progress, SheetStyle.DOCUMENTED);
+    }
+
+    /** Begins with the first row of a file that is written in some way, and says with each row how far it is. */
+    public CsvRows(byte[] bytes, Findings findings, Progress progress, SheetStyle style) {
         this.bytes = bytes;
         this.findings = findings;
         this.progress = progress;
+        this.style = style;
+        this.parser = newParser();
         boolean marked =
                 bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF;
         this.at = marked ? 3 : 0;
@@ -87,6 +96,15 @@ public final class CsvRows {
 
     /** One line that could not be decoded, and its first byte at fault. */
     private record Malformed(int line, byte culprit) {}
+
+    private ICSVParser newParser() {
+        return new RFC4180ParserBuilder().withSeparator(style.apart().sign()).build();
+    }
+
+    /** Returns the decimal sign of the file. */
+    SheetStyle.Decimal decimal() {
+        return style.decimal();
+    }
 
     /** From here on problems with bytes name the column they are in. */
     void isUnder(Heading heading) {
@@ -219,7 +237,7 @@ public final class CsvRows {
         }
         Raw row = new Raw(firstLine, line, fields, !malformed.isEmpty());
         if (parser.isPending()) {
-            parser = new RFC4180ParserBuilder().build();
+            parser = newParser();
             if (row.lastLine() > row.line()) {
                 rejectRunOn(row);
             } else {
@@ -232,13 +250,14 @@ public final class CsvRows {
         return Optional.of(row);
     }
 
-    /** Cuts a row without quotes, which holds nothing that the parser would see but its commas. */
-    private static List<String> cut(String text) {
+    /** Cuts a row without quotes, which holds nothing that the parser would see but what parts its columns. */
+    private List<String> cut(String text) {
         List<String> fields = new ArrayList<>();
         int from = 0;
-        for (int comma = text.indexOf(','); comma >= 0; comma = text.indexOf(',', from)) {
-            fields.add(text.substring(from, comma));
-            from = comma + 1;
+        char sign = style.apart().sign();
+        for (int end = text.indexOf(sign); end >= 0; end = text.indexOf(sign, from)) {
+            fields.add(text.substring(from, end));
+            from = end + 1;
         }
         fields.add(text.substring(from));
         return fields;

@@ -14,10 +14,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import porebench.evidence.intake.SheetStyle;
 import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.quantity.Spelling;
-import porebench.quantity.Typed;
 import porebench.record.column.NumberRange;
 
 /**
@@ -38,12 +38,14 @@ public final class HeadedRow {
     private final CsvRows.Raw raw;
     private final Map<String, Integer> places;
     private final Findings findings;
+    private final SheetStyle.Decimal decimal;
     private final Set<String> refused = new HashSet<>();
     private final Set<List<Object>> noted = new HashSet<>();
     private String subject = "";
     private boolean good;
 
-    HeadedRow(CsvRows.Raw raw, Map<String, Integer> places, Findings findings) {
+    HeadedRow(CsvRows.Raw raw, Map<String, Integer> places, Findings findings, SheetStyle.Decimal decimal) {
+        this.decimal = decimal;
         this.raw = raw;
         this.places = places;
         this.findings = findings;
@@ -162,7 +164,7 @@ public final class HeadedRow {
                 return parseNumber(column, text, bounds);
             }
             boolean isUnit = units.stream().anyMatch(unit -> Spelling.means(halves.unit(), unit));
-            if (!isUnit && Typed.parseNumber(halves.number()).isPresent()) {
+            if (!isUnit && plainNumber(halves.number()).isPresent()) {
                 error(
                         column,
                         "csv.not-its-unit",
@@ -192,9 +194,12 @@ public final class HeadedRow {
     }
 
     private Optional<BigDecimal> parseNumber(String column, String text, NumberRange bounds) {
-        Optional<BigDecimal> number = Typed.parseNumber(text);
+        Optional<BigDecimal> number = plainNumber(text);
         if (number.isEmpty()) {
-            error(column, numberFault(text), named(column), Findings.quoted(text));
+            String fault = decimal == SheetStyle.Decimal.COMMA && text.indexOf('.') >= 0
+                    ? "csv.decimal-point"
+                    : numberFault(text);
+            error(column, fault, named(column), Findings.quoted(text));
         } else if (!bounds.holds(number.get())) {
             error(
                     column,
@@ -207,6 +212,11 @@ public final class HeadedRow {
                     bounds.highInclusive());
         }
         return number.filter(bounds::holds);
+    }
+
+    /** Returns the number of a text that is written as the numbers of the file are; empty when it is none. */
+    Optional<BigDecimal> plainNumber(String text) {
+        return decimal.parse(text);
     }
 
     /** Returns whether a text is a number, but not written as the formats ask for. */

@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import porebench.quantity.Typed;
 
 /**
  * The rows that together state one record, such as a mix. What is about the whole record stands in its first row; further
@@ -61,7 +60,7 @@ public final class RowGroup {
         for (String column : shared) {
             Optional<String> stated = entry.optionalText(column);
             HeadedRow before = stated.isEmpty() ? null : stating.putIfAbsent(column, entry);
-            if (before != null && !isSame(before.text(column), stated.orElseThrow())) {
+            if (before != null && !isSame(entry, before.text(column), stated.orElseThrow())) {
                 entry.error(
                         column,
                         "csv.disagrees",
@@ -74,9 +73,9 @@ public final class RowGroup {
         }
     }
 
-    private static boolean isSame(String one, String other) {
-        Optional<BigDecimal> first = Typed.parseNumber(one);
-        Optional<BigDecimal> second = Typed.parseNumber(other);
+    private static boolean isSame(HeadedRow entry, String one, String other) {
+        Optional<BigDecimal> first = entry.plainNumber(one);
+        Optional<BigDecimal> second = entry.plainNumber(other);
         boolean sameNumber =
                 first.isPresent() && second.isPresent() && first.get().compareTo(second.get()) == 0;
         return sameNumber || one.strip().equals(other.strip());

@@ -195,4 +195,40 @@ class ImportCommandTest {
         assertThat(said.codes()).containsExactly("book.file-exists");
         assertThat(trialsInBook()).isEqualTo(3);
     }
+
+    @Test
+    void readsSemicolonsAndDecimalCommasOnlyWhenTold() {
+        LabFiles.beginBook(folder, terminal);
+        String trials = LabFiles.TRIAL_COLUMNS + LabFiles.trial("T-8", "M-1", 8, "5.3", "no");
+        LabFiles.write(folder, "other.csv", trials.replace(',', ';').replace('.', ','));
+        Said untold = terminal.json("import", "--book", "lab.book", "other.csv");
+        assertThat(untold.status()).isEqualTo(1);
+        assertThat(untold.codes()).containsExactly("csv.separator");
+        assertThat(trialsInBook()).isEqualTo(3);
+        Said halfTold = terminal.json("import", "--book", "lab.book", "--columns", "semicolon", "other.csv");
+        assertThat(halfTold.codes()).contains("csv.decimal-comma");
+        assertThat(trialsInBook()).isEqualTo(3);
+        Said told = terminal.json(
+                "import", "--book", "lab.book", "--columns", "semicolon", "--decimal", "comma", "other.csv");
+        assertThat(told.status()).as(told.err()).isZero();
+        assertThat(counts(told)).containsEntry("trial", 1);
+        try (LabBook book = new SqliteShelf(Terminal.CLOCK).open(folder.resolve("lab.book"))) {
+            assertThat(book.latest(Trial.class, "T-8")
+                            .orElseThrow()
+                            .value()
+                            .readings()
+                            .toString())
+                    .contains("5.3");
+        }
+    }
+
+    @Test
+    void aSignThatCannotPartColumnsIsWrongUse() {
+        assertThat(terminal.run("import", "--book", "lab.book", "--columns", "colon", "other.csv")
+                        .status())
+                .isEqualTo(2);
+        assertThat(terminal.run("import", "--book", "lab.book", "--decimal", "dot", "other.csv")
+                        .status())
+                .isEqualTo(2);
+    }
 }
