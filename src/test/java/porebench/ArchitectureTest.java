@@ -91,6 +91,10 @@ class ArchitectureTest {
             "print", "a card is drawn from records, the same from the window and the command line", PORT_AND_BELOW);
 
     @ArchTest
+    static final ArchRule balanceSeesOnlyPortAndBelow = arrows(
+            "balance", "hearing what a balance sends must not depend on who weighs what with it", PORT_AND_BELOW);
+
+    @ArchTest
     static final ArchRule chartSeesOnlyPortAndBelow =
             arrows("chart", "a plot is drawn from records and statistics, in whatever window shows it", PORT_AND_BELOW);
 
@@ -134,6 +138,7 @@ class ArchitectureTest {
                     "porebench.store..",
                     "porebench.exchange..",
                     "porebench.print..",
+                    "porebench.balance..",
                     "porebench.chart..",
                     "porebench.command..",
                     "porebench.desk..",
@@ -195,6 +200,12 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule jFreeChartOnlyInChart =
             only("chart", "screens are given a finished JComponent and need not know who draws it", "org.jfree..");
+
+    @ArchTest
+    static final ArchRule serialLinesOnlyInBalance = only(
+            "balance",
+            "native code that opens devices has one door, and the product runs without it",
+            "com.fazecast..");
 
     @ArchTest
     static final ArchRule picocliOnlyInCommand =
@@ -267,6 +278,7 @@ class ArchitectureTest {
                     "org.w3c.dom..",
                     "org.jfree..",
                     "picocli..",
+                    "com.fazecast.jSerialComm..",
                     "com.fasterxml.jackson.core..",
                     "com.formdev..",
                     "net.miginfocom.."))

@@ -28,6 +28,7 @@ import porebench.desk.frame.Outside;
 import porebench.desk.frame.book.InventedBooks;
 import porebench.exchange.PracticeLaboratory;
 import porebench.port.DraftStore;
+import porebench.port.SerialLines;
 
 /**
  * A start that nobody sees, by which the build learns which classes a start needs: some commands on the demo's lab book, and
@@ -124,7 +125,8 @@ final class Rehearsal {
                                 Path.of(book),
                                 file -> new DemoRun(here, ports).makeBook(file),
                                 new PracticeLaboratory()),
-                        Optional::empty),
+                        Optional::empty,
+                        SerialLines.none()),
                 Path.of(book));
         return drawn > 0 ? status : status + 1;
     }

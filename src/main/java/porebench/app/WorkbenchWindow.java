@@ -2,6 +2,7 @@ package porebench.app;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import porebench.balance.SerialPorts;
 import porebench.command.DemoRun;
 import porebench.command.reply.Machine;
 import porebench.command.reply.Ports;
@@ -31,7 +32,8 @@ final class WorkbenchWindow {
                                 data.demoBook(),
                                 file -> new DemoRun(here, ports).makeBook(file),
                                 new PracticeLaboratory()),
-                        here.log()),
+                        here.log(),
+                        new SerialPorts()),
                 book);
     }
 }

@@ -1,5 +1,6 @@
 package porebench.desk.bench;
 
+import java.awt.EventQueue;
 import java.awt.GraphicsConfiguration;
 import java.awt.Toolkit;
 import java.awt.Window;
@@ -18,8 +19,10 @@ import javax.swing.Timer;
 import javax.swing.WindowConstants;
 import org.jspecify.annotations.Nullable;
 import porebench.desk.DeskModel;
+import porebench.desk.Settings;
 import porebench.desk.trial.TrialGate;
 import porebench.method.Texts;
+import porebench.port.SerialLines;
 
 /**
  * The bench view over the whole screen. Digits, Enter and the signs of the keypad work it; it is left at any step and come back to.
@@ -33,10 +36,14 @@ public final class BenchView {
 
     private final BowlsModel model;
     private final BenchWords words;
+    private final BenchBalance balance;
     private final BenchPane pane;
     private final Texts texts;
     private final Timer ticker = new Timer(TICK_MILLISECONDS, event -> tick());
     private final StringBuilder scanned = new StringBuilder();
+    private SerialLines serial = SerialLines.none();
+    private Settings settings = Settings.inMemory();
+    private Optional<SerialLines.Listening> listening = Optional.empty();
     private @Nullable JDialog window;
     private long lastLetter;
     private int ticks;
@@ -45,6 +52,7 @@ public final class BenchView {
     public BenchView(DeskModel desk, TrialGate gate) {
         this.model = new BowlsModel(desk, gate);
         this.words = new BenchWords(model);
+        this.balance = new BenchBalance(model);
         this.texts = model.texts();
         this.pane = new BenchPane(model::turnTo);
         buttons();
@@ -106,6 +114,7 @@ public final class BenchView {
         shown.setVisible(true);
         SwingUtilities.invokeLater(pane.component()::requestFocusInWindow);
         ticker.start();
+        listen();
     }
 
     /** Leaves the bench; everything on it stays as it is. */
@@ -113,6 +122,29 @@ public final class BenchView {
         Optional.ofNullable(window).ifPresent(Window::dispose);
         window = null;
         ticker.stop();
+        listening.ifPresent(SerialLines.Listening::close);
+        listening = Optional.empty();
+    }
+
+    /** Listens to the balance that is set, whenever the bench is on view. */
+    public void connect(SerialLines lines, Settings set) {
+        serial = lines;
+        settings = set;
+    }
+
+    private void listen() {
+        BalanceSetting set = BalanceSetting.of(settings);
+        Optional<BalancePattern> pattern = BalancePattern.parse(set.pattern());
+        if (!set.place().isBlank() && pattern.isPresent()) {
+            listening = Optional.of(serial.listen(
+                    set.place(),
+                    set.baud(),
+                    line -> {
+                        BalanceReading reading = pattern.get().read(line);
+                        EventQueue.invokeLater(() -> balance.weighed(reading));
+                    },
+                    failed -> EventQueue.invokeLater(() -> balance.deaf(failed))));
+        }
     }
 
     /** Returns whether it is on view. */

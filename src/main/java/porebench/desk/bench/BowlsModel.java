@@ -291,6 +291,14 @@ final class BowlsModel {
                 .ifPresentOrElse(bowl -> turnTo(bowl.number()), () -> desk.select(mix.get(), this::begin));
     }
 
+    /** Stands as typed at the step what came another way; Enter then takes it. */
+    void fill(String typed, String words) {
+        isArmed = false;
+        isFresh = true;
+        keep(current().orElseThrow().typing(typed));
+        say(words, false);
+    }
+
     /** Takes back the last digit; where none is left, goes to the step before. */
     void erase() {
         Optional<Bowl> bowl = current();

@@ -11,8 +11,12 @@ import javax.swing.SwingUtilities;
 import porebench.desk.Bowl;
 import porebench.desk.Bowls;
 import porebench.desk.DeskModel;
+import porebench.desk.Settings;
 import porebench.desk.bench.BenchView;
+import porebench.desk.frame.dialog.BalanceDialog;
 import porebench.desk.trial.TrialGate;
+import porebench.method.Texts;
+import porebench.port.SerialLines;
 
 /** The way from the desk to the bench view, and what is heard of the bench at the desk. */
 final class BenchDoor {
@@ -22,6 +26,8 @@ final class BenchDoor {
     private final DeskModel desk;
     private final Supplier<TrialGate> gate;
     private final Bowls bowls;
+    private SerialLines serial = SerialLines.none();
+    private Settings settings = Settings.inMemory();
     private Optional<BenchView> view = Optional.empty();
 
     /**
@@ -35,11 +41,28 @@ final class BenchDoor {
         this.bowls = new Bowls(desk);
     }
 
+    /** Gives the serial lines on which a balance may be, and where it is remembered which. */
+    void connect(SerialLines lines, Settings set) {
+        serial = lines;
+        settings = set;
+    }
+
+    /** Asks which balance stands on the bench. */
+    void askForBalance(JComponent over, Texts texts) {
+        desk.tools()
+                .tasks()
+                .workOut(
+                        serial::places,
+                        places -> new BalanceDialog(texts, settings).ask(over, places),
+                        failure -> desk.tools().asker().failure(over, texts.get("balance.title"), failure));
+    }
+
     /** Opens the bench view over the screen that something is on. */
     void open(Component over) {
         if (view.filter(BenchView::isOpen).isEmpty()) {
             BenchView bench = view.orElseGet(() -> desk.make(desk.attention(), () -> new BenchView(desk, gate.get())));
             view = Optional.of(bench);
+            bench.connect(serial, settings);
             bench.open(SwingUtilities.getWindowAncestor(over));
         }
     }

@@ -146,6 +146,7 @@ final class FrameMenus {
     private JMenu viewMenu() {
         JMenu menu = menu("menu.view");
         addForBook(menu, "menu.bench", "F11", () -> window.pages().bench().open(window.content()));
+        add(menu, "menu.balance", null, () -> window.pages().bench().askForBalance(window.content(), texts));
         menu.addSeparator();
         ButtonGroup units = new ButtonGroup();
         for (UnitSystem system : UnitSystem.values()) {

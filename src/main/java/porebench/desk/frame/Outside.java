@@ -12,6 +12,7 @@ import porebench.port.DraftStore;
 import porebench.port.LabBookShelf;
 import porebench.port.LabSheets;
 import porebench.port.Press;
+import porebench.port.SerialLines;
 
 /**
  * What the window needs from outside.
@@ -26,6 +27,7 @@ import porebench.port.Press;
  * @param drafts keeps what is typed and not saved yet
  * @param invented the lab books of invented laboratories
  * @param log returns the file in which the details of a failure stand; empty when there is none
+ * @param serial the serial lines on which a balance may be
  */
 public record Outside(
         LabBookShelf shelf,
@@ -37,4 +39,5 @@ public record Outside(
         Settings settings,
         DraftStore drafts,
         InventedBooks invented,
-        Supplier<Optional<Path>> log) {}
+        Supplier<Optional<Path>> log,
+        SerialLines serial) {}

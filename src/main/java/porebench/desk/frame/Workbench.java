@@ -61,6 +61,7 @@ public final class Workbench {
             desk.unsaved().keepIn(outside.drafts());
             asker.serve(desk);
             WorkbenchFrame window = open(desk, memory, outside.invented(), outside.log());
+            window.pages().bench().connect(outside.serial(), outside.settings());
             over.set(window.content());
             openAsked(window.turning());
             window.turning().first(book.or(memory::lastFile));

@@ -16,6 +16,7 @@ import porebench.method.sample.CorrectionSample;
 import porebench.method.sample.WeighOut;
 import porebench.method.trial.TrialFactor;
 import porebench.quantity.Mass;
+import porebench.quantity.MassUnit;
 import porebench.quantity.Slack;
 import porebench.quantity.Typed;
 import porebench.record.Meter;
@@ -140,6 +141,11 @@ public final class TrialGate {
     /** Returns a mass in the unit in which the draft states its masses, and in its decimals. */
     public String show(Mass mass) {
         return Masses.show(mass, entry.massUnit(), desk.tools().numbers());
+    }
+
+    /** Returns the unit in which the draft states its masses. */
+    public MassUnit massUnit() {
+        return entry.massUnit();
     }
 
     /** Returns the unit beside a field of the draft, as people write it; empty text where it has none. */

@@ -21,10 +21,14 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import porebench.balance.NeedsTerminals;
+import porebench.balance.SerialPorts;
+import porebench.balance.Terminals;
 import porebench.desk.BenchBook;
 import porebench.desk.EventThread;
 import porebench.desk.Keys;
 import porebench.desk.NeedsDisplay;
+import porebench.desk.Settings;
 import porebench.desk.frame.Theme;
 import porebench.desk.trial.TrialsPage;
 import porebench.record.Trial;
@@ -249,6 +253,31 @@ class BenchWindowTest {
                         .isGreaterThan((int) (19.5 * dots));
                 assertThat(button.isFocusable()).isFalse();
             }
+        }
+    }
+
+    @Test
+    @NeedsTerminals
+    void aBalanceOnASerialLineFillsTheMass() throws Exception {
+        try (Terminals pair = new Terminals()) {
+            Settings settings = Settings.inMemory();
+            new BalanceSetting(pair.place(), 9600, BalancePattern.USUAL).keep(settings);
+            EventThread.run(() -> {
+                view.leave();
+                view.connect(new SerialPorts(), settings);
+            });
+            openBench();
+            enter("Meter", "");
+            enter("Starting water", "21.5");
+            await("Weigh the fine aggregate");
+            pair.send("US,GS,+  4880.0 g\r\n");
+            assertThat(EventThread.comes(() -> said("benchMessage").contains("not at rest")))
+                    .isTrue();
+            pair.send("ST,GS,+  4902.0 g\r\n");
+            assertThat(EventThread.comes(() -> digits().text().equals("4902.0")))
+                    .isTrue();
+            keys.strike(KeyEvent.VK_ENTER);
+            await("Weigh the coarse aggregate");
         }
     }
 

@@ -310,6 +310,38 @@ class BowlsModelTest {
         assertThat(model.step()).isEqualTo(BenchStep.METER);
     }
 
+    private void weigh(String line) {
+        new BenchBalance(model)
+                .weighed(BalancePattern.parse(BalancePattern.USUAL).orElseThrow().read(line));
+    }
+
+    @Test
+    void theBalanceFillsTheMassThatIsWeighedNowAndNothingElse() {
+        weigh("4902.0 g");
+        assertThat(words.screen().message()).contains("4902.0 g").contains("nothing is weighed");
+        assertThat(words.screen().digits()).isEqualTo("B-1");
+        model.enter();
+        enter("21.5");
+        weigh("US,GS,+ 4902.0 g");
+        assertThat(words.screen().message()).contains("not at rest");
+        assertThat(words.screen().isTyped()).isFalse();
+        weigh("tare");
+        assertThat(words.screen().message()).contains("no mass");
+        weigh("10.81 lb");
+        assertThat(words.screen().message()).contains("switch its unit");
+        weigh("4.9020 kg");
+        assertThat(words.screen().digits()).isEqualTo("4902.0");
+        assertThat(model.step()).isEqualTo(BenchStep.FINE);
+        weigh("4903.0 g");
+        model.enter();
+        assertThat(words.screen().before()).contains("4903.0 g");
+        weigh("7350 g");
+        model.enter();
+        assertThat(model.step()).isEqualTo(BenchStep.ADD);
+        new BenchBalance(model).deaf("/dev/ttyUSB0");
+        assertThat(words.screen().message()).contains("/dev/ttyUSB0");
+    }
+
     @Test
     void withoutAnOpenDeterminationNothingBegins() {
         LocalDate day = BenchBook.TODAY;
