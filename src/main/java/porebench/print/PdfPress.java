@@ -14,7 +14,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import javax.print.DocFlavor;
+import javax.print.PrintServiceLookup;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
@@ -26,6 +29,7 @@ import porebench.evidence.paper.CalibrationRecord;
 import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.Printed;
 import porebench.evidence.paper.TrialSheet;
+import porebench.port.NoPrinter;
 import porebench.port.OutputFile;
 import porebench.port.Paper;
 import porebench.port.Picture;
@@ -56,6 +60,7 @@ public final class PdfPress implements Press {
     private final String program;
     private final Clock clock;
     private final Supplier<PrinterJob> printer;
+    private final BooleanSupplier hasPrinter;
     private Optional<Typefaces> typefaces = Optional.empty();
 
     /**
@@ -66,13 +71,22 @@ public final class PdfPress implements Press {
      * @param zone the laboratory's zone, in which that moment's day is printed
      */
     public PdfPress(String program, Clock clock, ZoneId zone) {
-        this(program, clock.withZone(zone), PrinterJob::getPrinterJob);
+        this(program, clock.withZone(zone), PrinterJob::getPrinterJob, PdfPress::hasPrinter);
     }
 
     PdfPress(String program, Clock clock, Supplier<PrinterJob> printer) {
+        this(program, clock, printer, () -> true);
+    }
+
+    PdfPress(String program, Clock clock, Supplier<PrinterJob> printer, BooleanSupplier hasPrinter) {
         this.program = Require.notBlank("program", program);
         this.clock = clock;
         this.printer = printer;
+        this.hasPrinter = hasPrinter;
+    }
+
+    private static boolean hasPrinter() {
+        return PrintServiceLookup.lookupPrintServices(DocFlavor.SERVICE_FORMATTED.PAGEABLE, null).length > 0;
     }
 
     @Override
@@ -104,6 +118,9 @@ public final class PdfPress implements Press {
     @Override
     public Optional<Waiting> readyForPrinter(Printed what, Paper paper, Locale locale) {
         byte[] pdf = compose(what, paper, locale);
+        if (!hasPrinter.getAsBoolean()) {
+            throw new NoPrinter(Words.in(locale).say("failed.no-printer"));
+        }
         try {
             PrinterJob job = printer.get();
             job.setJobName(name(what, Words.in(locale)));

@@ -31,6 +31,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import porebench.evidence.paper.FactorCard;
+import porebench.port.NoPrinter;
 import porebench.port.OutputFile;
 import porebench.port.OutputRefused;
 import porebench.port.Paper;
@@ -177,6 +178,16 @@ class PdfPressTest {
         DeskPrinter printer = new DeskPrinter(false);
         assertThat(press(printer).print(Sheets.usual(3), Paper.A4, Locale.ENGLISH))
                 .isFalse();
+        assertThat(printer.printed).isZero();
+    }
+
+    @Test
+    void whereNoPrinterIsKnownNothingIsAskedAndItIsSaid() {
+        DeskPrinter printer = new DeskPrinter(true);
+        PdfPress press = new PdfPress("Porebench test", Clock.systemUTC(), () -> printer, () -> false);
+        assertThatThrownBy(() -> press.print(Cards.usual(), Paper.A6, Locale.ENGLISH))
+                .isInstanceOf(NoPrinter.class)
+                .hasMessage("No printer is known to this machine. Nothing was printed.");
         assertThat(printer.printed).isZero();
     }
 

@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
+import porebench.desk.WithoutPrinter;
 import porebench.desk.form.Commands;
 import porebench.method.Answer;
 import porebench.method.Problem;
@@ -98,12 +99,12 @@ final class FactorActions {
                 .asker()
                 .fileToWrite(over, texts.get("card.save-pdf"), suggested)
                 .ifPresent(file -> let(
-                        texts.get("card.saving"), () -> Optional.of(handout().toFile(wish, file))));
+                        texts.get("card.saving"), () -> Optional.of(handout().toFile(wish, file)), () -> {}));
     }
 
     private void print() {
         desk.renew(() -> wish().ifPresent(
-                        wish -> let(texts.get("card.printing"), () -> handout().toPrinter(wish))));
+                        wish -> let(texts.get("card.printing"), () -> handout().toPrinter(wish), () -> savePdf(wish))));
     }
 
     private CardHandout handout() {
@@ -111,7 +112,7 @@ final class FactorActions {
     }
 
     /** Lets a card leave, away from the window; says what came of it where it did not simply leave. */
-    private void let(String doing, Callable<Optional<Answer<CardHandout.Handed>>> work) {
+    private void let(String doing, Callable<Optional<Answer<CardHandout.Handed>>> work, Runnable withoutPrinter) {
         desk.tools()
                 .tasks()
                 .run(
@@ -125,7 +126,7 @@ final class FactorActions {
                         },
                         failure -> {
                             desk.refresh();
-                            desk.tools().asker().failure(over, doing, failure);
+                            WithoutPrinter.tell(desk.tools(), over, doing, failure, withoutPrinter);
                         });
     }
 

@@ -9,6 +9,7 @@ import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Question;
+import porebench.desk.WithoutPrinter;
 import porebench.desk.form.Commands;
 import porebench.desk.form.UnitSystem;
 import porebench.evidence.MeterStory;
@@ -110,7 +111,7 @@ final class MeterPrinting {
                         () -> desk.tools().press().print(leaf.what(), paper, locale),
                         printed ->
                                 told.accept(texts.get(printed ? "paper.printed" : "paper.not-printed", leaf.words())),
-                        failure -> desk.tools().asker().failure(page.get(), doing, failure));
+                        failure -> WithoutPrinter.tell(desk.tools(), page.get(), doing, failure, () -> save(leaf)));
     }
 
     private void save(Leaf leaf) {

@@ -6,6 +6,7 @@ import java.util.function.Function;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
+import porebench.desk.WithoutPrinter;
 import porebench.desk.form.Commands;
 import porebench.evidence.paper.TrialSheet;
 import porebench.method.Texts;
@@ -50,7 +51,8 @@ final class SampleActions {
         run(
                 texts.get("sheet.doing.print", sheet.mix().id().text()),
                 () -> desk.tools().press().print(sheet, paper, texts.locale()),
-                printed -> texts.get(printed ? "sheet.printed" : "sheet.not-printed"));
+                printed -> texts.get(printed ? "sheet.printed" : "sheet.not-printed"),
+                () -> save(sheet));
     }
 
     private void save(TrialSheet sheet) {
@@ -69,16 +71,17 @@ final class SampleActions {
                     desk.tools().press().write(sheet, paper, texts.locale(), file);
                     return file.path().toString();
                 },
-                written -> texts.get("sheet.saved", written));
+                written -> texts.get("sheet.saved", written),
+                () -> {});
     }
 
-    private <T> void run(String doing, Callable<T> work, Function<T, String> done) {
+    private <T> void run(String doing, Callable<T> work, Function<T, String> done, Runnable withoutPrinter) {
         desk.tools()
                 .tasks()
                 .run(
                         doing,
                         work,
                         result -> told.accept(done.apply(result)),
-                        failure -> desk.tools().asker().failure(page, doing, failure));
+                        failure -> WithoutPrinter.tell(desk.tools(), page, doing, failure, withoutPrinter));
     }
 }

@@ -192,9 +192,11 @@ public final class TrialsPage implements Screen {
         row.add(chooser, "wmin 0, wrap");
         row.add(
                 Commands.button("begin", Commands.of(texts.get("determination.begin"), actions::begin)),
-                "skip 1, split 3");
-        row.add(Commands.button("import", Commands.of(texts.get("action.import"), actions::importSheet)));
-        row.add(Commands.button("bench", Commands.of(texts.get("action.bench"), () -> openBench.accept(panel))));
+                "skip 1, split 3, growx 0");
+        row.add(Commands.button("import", Commands.of(texts.get("action.import"), actions::importSheet)), "growx 0");
+        row.add(
+                Commands.button("bench", Commands.of(texts.get("action.bench"), () -> openBench.accept(panel))),
+                "growx 0");
         return row;
     }
 

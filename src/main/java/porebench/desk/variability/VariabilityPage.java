@@ -150,7 +150,7 @@ public final class VariabilityPage implements Screen {
 
     /** The title and, beside it, the determination: what is said of it begins right below. */
     private JPanel heading() {
-        JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[]24[grow,trailing][grow,fill,0::420]"));
+        JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[]24[][grow,fill,0::]"));
         row.add(title("page.title", "h1"));
         chooser.setPrototypeDisplayValue(new VariabilityModel.Choice(new DeterminationId("-"), "-"));
         chooserLabel = Form.label(texts.get("determination.label"), chooser);

@@ -20,6 +20,18 @@ final class KindsOfFile {
                 .toList();
     }
 
+    /** Says in a dialog what kind of file is meant, by the ending of a name; any other may be chosen all the same. */
+    static void name(JFileChooser chooser, String suggestedName, Texts texts) {
+        String ending = Asker.Kind.endingOf(Path.of(suggestedName));
+        String key = "ask.kind." + ending;
+        if (!ending.isEmpty()) {
+            String words = texts.keys().contains(key)
+                    ? texts.get("ask.kind", texts.get(key), ending)
+                    : texts.get("ask.files", "." + ending);
+            chooser.setFileFilter(new FileNameExtensionFilter(words, ending));
+        }
+    }
+
     /** Offers the kinds in a dialog, the first one first. */
     void offer(JFileChooser chooser) {
         chooser.setAcceptAllFileFilterUsed(false);

@@ -20,7 +20,6 @@ import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
-import javax.swing.filechooser.FileNameExtensionFilter;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -133,8 +132,7 @@ public final class SwingAsker implements Asker {
     @Override
     public Optional<Path> fileToOpen(JComponent over, String title, String extension) {
         JFileChooser chooser = chooser(over, title);
-        chooser.setFileFilter(
-                new FileNameExtensionFilter(texts.get("ask.files", extension), extension.replace(".", "")));
+        KindsOfFile.name(chooser, extension, texts);
         return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION ? chosen(chooser) : Optional.empty();
     }
 
@@ -155,7 +153,7 @@ public final class SwingAsker implements Asker {
                 suggestedName,
                 chooser ->
                         withExtensionOf(suggestedName, chooser.getSelectedFile().toPath()),
-                chooser -> {});
+                chooser -> KindsOfFile.name(chooser, suggestedName, texts));
     }
 
     @Override
@@ -193,6 +191,7 @@ public final class SwingAsker implements Asker {
     @Override
     public Optional<Path> newFile(JComponent over, String title, String suggestedName) {
         JFileChooser chooser = chooser(over, title);
+        KindsOfFile.name(chooser, suggestedName, texts);
         chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestedName));
         while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
             Path file = withExtensionOf(suggestedName, chooser.getSelectedFile().toPath());
@@ -213,6 +212,7 @@ public final class SwingAsker implements Asker {
     public Optional<Path> place(
             JComponent over, String title, String suggestedName, Function<Path, String> ifThere, String actionName) {
         JFileChooser chooser = chooser(over, title);
+        KindsOfFile.name(chooser, suggestedName, texts);
         chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestedName));
         while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
             Path file = withExtensionOf(suggestedName, chooser.getSelectedFile().toPath());

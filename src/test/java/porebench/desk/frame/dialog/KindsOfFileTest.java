@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import javax.swing.JFileChooser;
 import org.junit.jupiter.api.Test;
 import porebench.desk.Asker;
 
@@ -34,5 +35,16 @@ class KindsOfFileTest {
     @Test
     void theKindChosenReplacesTheEndingThatWasOffered() {
         assertThat(named("plot.png", CSV)).isEqualTo("plot.csv");
+    }
+
+    @Test
+    void aDialogNamesTheTypeOfFileItIsFor() {
+        JFileChooser chooser = new JFileChooser();
+        KindsOfFile.name(chooser, "factor-card-HG-101.pdf", FrameTexts.in(Locale.ENGLISH));
+        assertThat(chooser.getFileFilter().getDescription()).isEqualTo("PDF document (*.pdf)");
+        KindsOfFile.name(chooser, ".porebench", FrameTexts.in(Locale.forLanguageTag("es")));
+        assertThat(chooser.getFileFilter().getDescription()).isEqualTo("Libro de laboratorio (*.porebench)");
+        KindsOfFile.name(chooser, "x.txt", FrameTexts.in(Locale.ENGLISH));
+        assertThat(chooser.getFileFilter().getDescription()).isEqualTo("Files ending in .txt");
     }
 }
