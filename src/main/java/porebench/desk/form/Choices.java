@@ -31,6 +31,7 @@ public final class Choices {
         values.forEach(box::addItem);
         box.setName(name);
         box.setRenderer(renderer(box, words));
+        box.setKeySelectionManager((letter, offered) -> next(box, letter, words));
         box.addActionListener(event -> {
             int index = box.getSelectedIndex();
             if (index >= 0 && box.getClientProperty(IS_FILLED) == null) {
@@ -38,6 +39,16 @@ public final class Choices {
             }
         });
         return box;
+    }
+
+    /** Returns where the next value stands whose words begin with a letter, seen from the one chosen; -1 for none. */
+    private static <T> int next(JComboBox<T> box, char letter, Function<T, String> words) {
+        int count = box.getItemCount();
+        return IntStream.rangeClosed(1, count)
+                .map(step -> (Math.max(box.getSelectedIndex(), -1) + step) % count)
+                .filter(at -> words.apply(box.getItemAt(at)).regionMatches(true, 0, String.valueOf(letter), 0, 1))
+                .findFirst()
+                .orElse(-1);
     }
 
     /**

@@ -9,7 +9,9 @@ import porebench.desk.Attention;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
 import porebench.desk.Screen;
+import porebench.desk.Settings;
 import porebench.desk.form.History;
+import porebench.desk.table.TableMemory;
 import porebench.record.id.MixId;
 
 /**
@@ -22,6 +24,7 @@ final class LatePage<P extends Screen> implements Page {
     private final String name;
     private final String title;
     private final Supplier<P> maker;
+    private final Settings settings;
     private final Attention attention;
     private final JPanel place = new JPanel(new BorderLayout());
     private final ScrollPlaces places = new ScrollPlaces(place);
@@ -33,9 +36,11 @@ final class LatePage<P extends Screen> implements Page {
      * @param name its name
      * @param title its title
      * @param maker makes it
+     * @param settings where it is remembered how a person left its tables
      */
-    LatePage(DeskModel desk, String name, String title, Supplier<P> maker) {
+    LatePage(DeskModel desk, String name, String title, Supplier<P> maker, Settings settings) {
         this.desk = desk;
+        this.settings = settings;
         this.name = name;
         this.title = title;
         this.maker = maker;
@@ -59,6 +64,7 @@ final class LatePage<P extends Screen> implements Page {
         P page = desk.make(attention, maker);
         made = Optional.of(page);
         place.add(page.component());
+        TableMemory.attach(place, name, settings);
         place.revalidate();
         return page;
     }

@@ -75,39 +75,59 @@ public record Pages(
             Consumer<TrialId> openTrial,
             FirstStepsPage.Ways ways,
             Settings settings) {
-        LatePage<MixPage> mix = late(desk, "mix", "mix", "page.title", () -> new MixPage(desk));
+        LatePage<MixPage> mix = late(desk, settings, "mix", "mix", "page.title", () -> new MixPage(desk));
         AtomicReference<LatePage<TrialsPage>> made = new AtomicReference<>();
         BenchDoor bench = new BenchDoor(desk, () -> made.get().page().gate());
         LatePage<TrialsPage> trials =
-                late(desk, "trials", "trial", "page.title", () -> new TrialsPage(desk, bench::open));
+                late(desk, settings, "trials", "trial", "page.title", () -> new TrialsPage(desk, bench::open));
         made.set(trials);
         Consumer<TrialId> strikeTrial = openTrial.andThen(trial -> trials.page().strike(trial));
         return new Pages(
                 List.of(
                         mix,
-                        late(desk, "sample", "sample", "page.title", () -> new SamplePage(desk)),
+                        late(desk, settings, "sample", "sample", "page.title", () -> new SamplePage(desk)),
                         trials,
                         late(
                                 desk,
+                                settings,
                                 "variability",
                                 "variability",
                                 "page.title",
                                 () -> new VariabilityPage(
                                         desk, openTrial, strikeTrial, new BudgetSection(desk), settings)),
-                        late(desk, "factor", "factor", "page.title", () -> new FactorPage(desk))),
+                        late(desk, settings, "factor", "factor", "page.title", () -> new FactorPage(desk))),
                 List.of(
-                        late(desk, "sources", "register", "source.title", () -> new SourcesPage(desk)),
-                        late(desk, "meters", "register", "meter.title", () -> new MetersPage(desk, openMeter)),
-                        late(desk, "equipment", "register", "equipment.title", () -> new EquipmentPage(desk)),
-                        late(desk, "register", "register", "register.title", () -> new RegisterPage(desk, openMix)),
-                        late(desk, "overtime", "overtime", "page.title", () -> new OverTimePage(desk, openTrial)),
-                        late(desk, "studies", "study", "page.title", () -> new StudyPage(desk))),
+                        late(desk, settings, "sources", "register", "source.title", () -> new SourcesPage(desk)),
+                        late(
+                                desk,
+                                settings,
+                                "meters",
+                                "register",
+                                "meter.title",
+                                () -> new MetersPage(desk, openMeter)),
+                        late(desk, settings, "equipment", "register", "equipment.title", () -> new EquipmentPage(desk)),
+                        late(
+                                desk,
+                                settings,
+                                "register",
+                                "register",
+                                "register.title",
+                                () -> new RegisterPage(desk, openMix)),
+                        late(
+                                desk,
+                                settings,
+                                "overtime",
+                                "overtime",
+                                "page.title",
+                                () -> new OverTimePage(desk, openTrial)),
+                        late(desk, settings, "studies", "study", "page.title", () -> new StudyPage(desk))),
                 mix,
                 trials,
-                late(desk, "meter", "meter", "page.title", () -> new MeterPage(desk, openMeters)),
+                late(desk, settings, "meter", "meter", "page.title", () -> new MeterPage(desk, openMeters)),
                 bench,
                 late(
                         desk,
+                        settings,
                         "firstSteps",
                         "frame",
                         "welcome.title",
@@ -119,10 +139,10 @@ public record Pages(
 
     /** Makes a place for a page, its title said before it is there. */
     private static <P extends Screen> LatePage<P> late(
-            DeskModel desk, String name, String room, String titleKey, Supplier<P> maker) {
+            DeskModel desk, Settings settings, String name, String room, String titleKey, Supplier<P> maker) {
         String bundle = "porebench.desk." + room + "." + room;
         return new LatePage<>(
-                desk, name, Texts.of(bundle, desk.tools().locale()).get(titleKey), maker);
+                desk, name, Texts.of(bundle, desk.tools().locale()).get(titleKey), maker, settings);
     }
 
     /** Returns all pages. */

@@ -15,6 +15,7 @@ import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
+import porebench.desk.table.FilterLine;
 import porebench.desk.table.RowTable;
 import porebench.desk.table.ShownColumn;
 import porebench.desk.table.VersionsTable;
@@ -99,9 +100,10 @@ final class RecordPanel<T extends Kept> {
 
     private JComponent left() {
         JPanel left =
-                new JPanel(new MigLayout("insets 0, fill, wrap 1, hidemode 3", "[grow,fill,0::]", "[][grow,fill]"));
+                new JPanel(new MigLayout("insets 0, fill, wrap 1, hidemode 3", "[grow,fill,0::]", "[][][grow,fill]"));
         left.add(empty, "wmin 0");
-        left.add(new JScrollPane(table), "cell 0 1, wmin 0, hmin 0, grow, push");
+        left.add(new FilterLine(table, texts.locale()).component(), "wmin 0");
+        left.add(new JScrollPane(table), "cell 0 2, wmin 0, hmin 0, grow, push");
         return left;
     }
 

@@ -26,6 +26,7 @@ import porebench.desk.form.Numbers;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
+import porebench.desk.table.FilterLine;
 import porebench.desk.table.RowTable;
 import porebench.desk.table.ShownColumn;
 import porebench.evidence.RegisterRow;
@@ -118,7 +119,8 @@ public final class RegisterPage implements Screen {
     }
 
     private JComponent bar() {
-        JPanel bar = new JPanel(new MigLayout("insets 0, fillx", "[grow][]", "[]"));
+        JPanel bar = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill,0::]12[]12[]", "[]"));
+        bar.add(new FilterLine(table, texts.locale()).component(), "wmin 0");
         filter.setName("register.attention");
         filter.setAction(Commands.of(texts.get("register.attention"), this::filter));
         bar.add(filter);

@@ -6,6 +6,7 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
 import java.util.ArrayList;
@@ -16,6 +17,8 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import javax.swing.Action;
+import javax.swing.DefaultRowSorter;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JScrollPane;
@@ -45,6 +48,7 @@ public final class RowTable<R> extends JTable {
     private static final int LEAST_WIDTH = 200;
 
     private final ShownRows<R> rows;
+    private final transient DefaultRowSorter<ShownRows<R>, Integer> sorter;
     private transient Consumer<Runnable> pasting = Runnable::run;
     private transient BooleanSupplier moreRows = () -> false;
     private transient Consumer<List<String>> leftOver = left -> {};
@@ -64,6 +68,7 @@ public final class RowTable<R> extends JTable {
     private RowTable(String name, String title, ShownRows<R> rows) {
         super(rows);
         this.rows = rows;
+        this.sorter = rows.sorter();
         setName(name);
         getAccessibleContext().setAccessibleName(title);
         setSurrendersFocusOnKeystroke(true);
@@ -75,7 +80,7 @@ public final class RowTable<R> extends JTable {
             setUp(getColumnModel().getColumn(column), rows.columns().get(column));
         }
         if (rows.columns().stream().anyMatch(column -> column.order().isPresent())) {
-            setRowSorter(rows.sorter());
+            setRowSorter(sorter);
         }
         if (isTyped()) {
             setCellSelectionEnabled(true);
@@ -98,27 +103,42 @@ public final class RowTable<R> extends JTable {
             }
             return heading;
         });
-        place.setPreferredWidth(Math.max(UIScale.scale(column.widthPixels()), headingWidth(place)));
-    }
-
-    private int headingWidth(TableColumn place) {
-        return place.getHeaderRenderer()
-                .getTableCellRendererComponent(this, place.getHeaderValue(), false, false, -1, place.getModelIndex())
-                .getPreferredSize()
-                .width;
+        place.setPreferredWidth(Math.max(UIScale.scale(column.widthPixels()), ColumnWidths.heading(this, place)));
     }
 
     /** Makes every column just as wide as what stands in it. */
     public void fitColumns() {
         for (int at = 0; at < getColumnCount(); at++) {
-            TableColumn place = getColumnModel().getColumn(at);
-            int widest = headingWidth(place);
-            for (int row = 0; row < getRowCount(); row++) {
-                Component cell = prepareRenderer(getCellRenderer(row, at), row, at);
-                widest = Math.max(widest, cell.getPreferredSize().width);
-            }
-            place.setPreferredWidth(widest + getRowHeight());
+            ColumnWidths.fit(this, at);
         }
+    }
+
+    /** Shows only the rows in which every word occurs somewhere, letter case not mattering. */
+    void filter(String sought) {
+        showing = true;
+        try {
+            if (getRowSorter() == null) {
+                setRowSorter(sorter);
+            }
+            rows.filter(sorter, sought, getLocale());
+        } finally {
+            showing = false;
+        }
+        if (scroll() instanceof JComponent around) {
+            around.revalidate();
+        }
+    }
+
+    /** A letter struck on a closed cell to choose in chooses what begins with it. */
+    @Override
+    protected boolean processKeyBinding(KeyStroke stroke, KeyEvent event, int condition, boolean pressed) {
+        boolean wasEditing = isEditing();
+        boolean isDone = super.processKeyBinding(stroke, event, condition, pressed);
+        boolean isBegun = !wasEditing && isEditing() && Character.isLetterOrDigit(event.getKeyChar());
+        if (isBegun && getEditorComponent() instanceof JComboBox<?> box && !box.isEditable()) {
+            box.selectWithKeyChar(event.getKeyChar());
+        }
+        return isDone;
     }
 
     /** Lets the table be as high as its rows up to some number of them; with more it scrolls within itself. */
@@ -134,7 +154,11 @@ public final class RowTable<R> extends JTable {
             @Override
             public String getToolTipText(MouseEvent event) {
                 int column = columnAtPoint(event.getPoint());
-                return column < 0 ? "" : rows.columns().get(column).tip();
+                return column < 0
+                        ? ""
+                        : rows.columns()
+                                .get(RowTable.this.convertColumnIndexToModel(column))
+                                .tip();
             }
         };
     }
@@ -148,7 +172,7 @@ public final class RowTable<R> extends JTable {
         try {
             rows.show(shown);
             for (int column = 0; column < getColumnCount(); column++) {
-                getColumnModel().getColumn(column).setHeaderValue(rows.getColumnName(column));
+                getColumnModel().getColumn(column).setHeaderValue(getColumnName(column));
             }
         } finally {
             showing = false;
@@ -173,7 +197,7 @@ public final class RowTable<R> extends JTable {
     public void select(Predicate<R> wanted) {
         int row = -1;
         for (int at = rows.all().size() - 1; at >= 0; at--) {
-            row = wanted.test(rows.all().get(at)) ? convertRowIndexToView(at) : row;
+            row = wanted.test(rows.all().get(at)) && convertRowIndexToView(at) >= 0 ? convertRowIndexToView(at) : row;
         }
         showing = true;
         try {
@@ -323,11 +347,16 @@ public final class RowTable<R> extends JTable {
         super.doLayout();
         boolean isOther = false;
         for (int column = 0; column < getColumnCount(); column++) {
-            for (int row = 0; rows.columns().get(column).isWrapped() && row < getRowCount(); row++) {
+            boolean isWrapped =
+                    rows.columns().get(convertColumnIndexToModel(column)).isWrapped();
+            for (int row = 0; isWrapped && row < getRowCount(); row++) {
                 int height = prepareRenderer(getCellRenderer(row, column), row, column)
                         .getPreferredSize()
                         .height;
-                boolean isFirst = rows.columns().stream().limit(column).noneMatch(ShownColumn::isWrapped);
+                boolean isFirst = IntStream.range(0, column)
+                        .map(this::convertColumnIndexToModel)
+                        .mapToObj(rows.columns()::get)
+                        .noneMatch(ShownColumn::isWrapped);
                 int wanted = Math.max(isFirst ? getRowHeight() : getRowHeight(row), height);
                 isOther |= wanted != getRowHeight(row);
                 setRowHeight(row, wanted);

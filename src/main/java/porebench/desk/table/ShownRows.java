@@ -2,7 +2,11 @@ package porebench.desk.table;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.DefaultRowSorter;
+import javax.swing.RowFilter;
 import javax.swing.table.AbstractTableModel;
 
 /** The rows of a table, as its columns say them. */
@@ -75,6 +79,24 @@ final class ShownRows<R> extends AbstractTableModel {
     /** Takes a text into a cell, and returns whether it was taken. */
     boolean take(String text, int row, int column) {
         return row < all.size() && columns.get(column).take(all.get(row), text);
+    }
+
+    /** Lets a sorter of these rows show only those in which every word occurs in some column. */
+    void filter(DefaultRowSorter<ShownRows<R>, Integer> sorter, String sought, Locale locale) {
+        List<String> wanted = Stream.of(sought.strip().toLowerCase(locale).split("\\s+"))
+                .filter(word -> !word.isEmpty())
+                .toList();
+        sorter.setRowFilter(new RowFilter<ShownRows<R>, Integer>() {
+            @Override
+            public boolean include(Entry<? extends ShownRows<R>, ? extends Integer> entry) {
+                String said = words(all.get(entry.getIdentifier())).toLowerCase(locale);
+                return wanted.stream().allMatch(said::contains);
+            }
+        });
+    }
+
+    private String words(R row) {
+        return columns.stream().map(column -> column.words(row)).collect(Collectors.joining("\n"));
     }
 
     /** Sorts by the values that columns state, not by their words. */

@@ -54,7 +54,7 @@ class LatePageTest {
         }
     }
 
-    private final LatePage<Plain> late = new LatePage<>(bench.desk, "plain", "Plain", Plain::new);
+    private final LatePage<Plain> late = new LatePage<>(bench.desk, "plain", "Plain", Plain::new, Settings.inMemory());
 
     @Test
     void aPageThatNobodySawIsNotMade() {

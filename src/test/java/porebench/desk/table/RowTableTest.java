@@ -9,8 +9,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import javax.swing.JComboBox;
+import javax.swing.JPanel;
 import javax.swing.TransferHandler;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import porebench.desk.Settings;
+import porebench.desk.form.Choices;
 
 /** A table of two columns over whole numbers: what they are called, and how large they are. */
 class RowTableTest {
@@ -60,6 +66,81 @@ class RowTableTest {
         table.show(List.of(9, 10));
         table.changeSelection(1, 0, false, false);
         assertThat(copied(table)).isEqualTo("Mass\n10 kg");
+    }
+
+    @Test
+    void showsTheRowsInWhichEveryWordOccursAndKeepsTheOrderOfSorting() {
+        RowTable<Integer> table = table();
+        table.show(List.of(100, 9, 10));
+        table.getRowSorter().toggleSortOrder(1);
+        table.filter("NO. 10");
+        assertThat(table.getRowCount()).isEqualTo(2);
+        assertThat(table.getValueAt(0, 1)).isEqualTo("10");
+        table.select(number -> number == 9);
+        assertThat(table.selected()).isEmpty();
+        table.show(List.of(100, 9, 10, 107));
+        assertThat(table.getRowCount()).isEqualTo(3);
+        table.filter(" ");
+        assertThat(table.getRowCount()).isEqualTo(4);
+        table.filter("granite");
+        assertThat(table.getRowCount()).isZero();
+    }
+
+    @Test
+    void aTableIsFilteredThatCannotBeSorted() {
+        RowTable<Integer> table = typed();
+        table.show(List.of(9, 10));
+        table.filter("10");
+        assertThat(table.getRowCount()).isEqualTo(1);
+        assertThat(table.words(0, 0)).isEqualTo("10 kg");
+    }
+
+    @Test
+    void columnsAreAsWideAndInTheOrderInWhichAPersonLeftThem() {
+        Settings settings = Settings.inMemory();
+        settings.put("table.page.stones", "1:140,0:222");
+        RowTable<Integer> table = table();
+        table.show(List.of(9));
+        JPanel page = new JPanel();
+        page.add(table.scrolled());
+        TableMemory.attach(page, "page", settings);
+        assertThat(table.getColumnName(0)).isEqualTo("Mass, kg");
+        assertThat(table.getColumnModel().getColumn(0).getPreferredWidth()).isEqualTo(140);
+        assertThat(table.getColumnModel().getColumn(1).getPreferredWidth()).isEqualTo(222);
+        unit = "lb";
+        table.show(List.of(9, 10));
+        assertThat(table.getColumnModel().getColumn(0).getHeaderValue()).isEqualTo("Mass, lb");
+        assertThat(table.words(1, 0)).isEqualTo("10");
+        table.moveColumn(0, 1);
+        assertThat(settings.get("table.page.stones", "")).startsWith("0:").contains(",1:");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "0:80", "0:80,2:80", "0:80,0:80", "0:80,1:80,2:80", "0:-3,1:80", "nonsense"})
+    void nonsenseLeavesTheColumnsAsTheyWere(String remembered) {
+        Settings settings = Settings.inMemory();
+        settings.put("table.page.stones", remembered);
+        RowTable<Integer> table = table();
+        JPanel page = new JPanel();
+        page.add(table.scrolled());
+        TableMemory.attach(page, "page", settings);
+        assertThat(table.getColumnName(0)).isEqualTo("Stone");
+        assertThat(table.getColumnModel().getColumn(0).getPreferredWidth()).isEqualTo(80);
+    }
+
+    @Test
+    void aChoiceIsTakenByTheFirstLetterOfItsWordsAndTheNextByTheSameLetter() {
+        List<String> chosen = new ArrayList<>();
+        JComboBox<String> box = Choices.of(
+                "role",
+                List.of("a", "b", "c"),
+                symbol -> symbol.equals("a") ? "Zement" : "Grob " + symbol,
+                chosen::add);
+        box.selectWithKeyChar('g');
+        box.selectWithKeyChar('G');
+        box.selectWithKeyChar('g');
+        box.selectWithKeyChar('x');
+        assertThat(chosen).containsExactly("b", "c", "b");
     }
 
     @Test
