@@ -97,7 +97,13 @@ public record Pages(
                                         desk, openTrial, strikeTrial, new BudgetSection(desk), settings)),
                         late(desk, settings, "factor", "factor", "page.title", () -> new FactorPage(desk))),
                 List.of(
-                        late(desk, settings, "sources", "register", "source.title", () -> new SourcesPage(desk)),
+                        late(
+                                desk,
+                                settings,
+                                "sources",
+                                "register",
+                                "source.title",
+                                () -> new SourcesPage(desk, openMix)),
                         late(
                                 desk,
                                 settings,

@@ -17,6 +17,7 @@ import porebench.record.Kept;
 import porebench.record.book.Version;
 import porebench.record.column.Column;
 import porebench.record.column.Columns;
+import porebench.record.id.MixId;
 
 /**
  * A register of one kind of record, and the draft of the record that is looked at.
@@ -101,6 +102,11 @@ abstract class RecordModel<T extends Kept> extends RecordDraft<T> {
         List<Problem> problems = new ArrayList<>(answer.problems());
         problems.addAll(wording(record));
         return Problem.anyError(problems) ? Answer.refused(problems) : Answer.of(record, problems);
+    }
+
+    /** Returns the mixes that use the record on view, as far as that is known. */
+    List<MixId> usedBy() {
+        return List.of();
     }
 
     /** Returns what saving the draft would make untrue; empty when nothing. */

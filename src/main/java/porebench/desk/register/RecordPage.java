@@ -2,6 +2,7 @@ package porebench.desk.register;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.Asker;
@@ -15,6 +16,7 @@ import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.Kept;
 import porebench.record.column.Column;
+import porebench.record.id.MixId;
 
 /** One register with the record on view, and its commands: begin a record, save its draft, drop it. */
 abstract class RecordPage<T extends Kept> implements Screen {
@@ -31,6 +33,16 @@ abstract class RecordPage<T extends Kept> implements Screen {
      * @param open opens a page of the record on view; empty where there is none
      */
     RecordPage(RecordModel<T> model, List<ShownColumn<T>> columns, Optional<Action> open) {
+        this(model, columns, open, mix -> {});
+    }
+
+    /**
+     * Makes the register of what mixes use.
+     *
+     * @param open opens a page of the record on view; empty where there is none
+     * @param openMix turns the window to a mix that uses the record on view
+     */
+    RecordPage(RecordModel<T> model, List<ShownColumn<T>> columns, Optional<Action> open, Consumer<MixId> openMix) {
         this.model = model;
         this.texts = model.texts();
         begin = Commands.of(texts.get(model.what() + ".new"), () -> {
@@ -39,7 +51,7 @@ abstract class RecordPage<T extends Kept> implements Screen {
         });
         save = Commands.of(texts.get("record.save"), this::save);
         drop = Commands.of(texts.get("record.drop"), this::dropDraft);
-        panel = new RecordPanel<>(model, columns, begin, save, drop, this::choose, open);
+        panel = new RecordPanel<>(model, columns, begin, save, drop, this::choose, open, openMix);
         model.history().onChange(this::refresh);
         model.desk().onChange(() -> {
             model.follow();

@@ -22,6 +22,7 @@ import porebench.desk.table.VersionsTable;
 import porebench.method.Texts;
 import porebench.record.Kept;
 import porebench.record.book.Version;
+import porebench.record.id.MixId;
 
 /** A register on the left and the record on view on the right: form, what it would change, versions. */
 final class RecordPanel<T extends Kept> {
@@ -42,12 +43,14 @@ final class RecordPanel<T extends Kept> {
     private final VersionsTable<T> versions;
     private final JLabel versionsTitle;
     private final Optional<Action> open;
+    private final MixLinks usedBy;
 
     /**
      * Makes the panel.
      *
      * @param choose takes the id of the record that a person chose
      * @param open opens a page of the record on view; empty where there is none
+     * @param openMix turns the window to a mix that uses the record on view
      */
     RecordPanel(
             RecordModel<T> model,
@@ -56,11 +59,13 @@ final class RecordPanel<T extends Kept> {
             Action save,
             Action drop,
             Consumer<String> choose,
-            Optional<Action> open) {
+            Optional<Action> open,
+            Consumer<MixId> openMix) {
         this.model = model;
         this.texts = model.texts();
         this.what = model.what();
         this.open = open;
+        usedBy = new MixLinks(what + ".usedBy", texts, openMix);
         fields = new ColumnForm(model, model.desk().tools().problemText())
                 .addAll(model.columns().all());
         table = new RowTable<>(what + ".table", texts.get(what + ".title"), columns);
@@ -124,6 +129,7 @@ final class RecordPanel<T extends Kept> {
         right.add(effectsBox, "wmin 0");
         right.add(buttons);
         right.add(noteText, "wmin 0");
+        right.add(usedBy.component(), "wmin 0");
         right.add(versionsTitle);
         right.add(versions.component(), "wmin 0");
         JScrollPane scroll = right.scrolled();
@@ -149,6 +155,7 @@ final class RecordPanel<T extends Kept> {
         effects.setText(untrue.orElse(""));
         effectsBox.setVisible(untrue.isPresent());
         noteText.say(model.note());
+        usedBy.show(model.usedBy());
         versions.show(model.versions());
         versionsTitle.setVisible(!model.isNew());
         versions.component().setVisible(!model.isNew());

@@ -59,6 +59,11 @@ final class SourcesModel extends RecordModel<Source> {
         return known().map(Known::mixes).orElse(List.of());
     }
 
+    @Override
+    List<MixId> usedBy() {
+        return isNew() ? List.of() : mixesUsing().stream().map(MixDesign::id).toList();
+    }
+
     private Optional<Known> known() {
         return base().flatMap(
                         version -> desk().answer(new MixesOf(version.value().id())));

@@ -2,20 +2,27 @@ package porebench.desk.register;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import porebench.desk.DeskModel;
 import porebench.desk.table.ShownColumn;
 import porebench.method.Texts;
 import porebench.record.Source;
 import porebench.record.column.SourceColumns;
+import porebench.record.id.MixId;
 
 /** The register of sources. */
 public final class SourcesPage extends RecordPage<Source> {
-    public SourcesPage(DeskModel desk) {
-        this(new SourcesModel(desk, texts(desk)));
+    /**
+     * Makes the register.
+     *
+     * @param openMix turns the window to a mix that uses a source
+     */
+    public SourcesPage(DeskModel desk, Consumer<MixId> openMix) {
+        this(new SourcesModel(desk, texts(desk)), openMix);
     }
 
-    private SourcesPage(SourcesModel model) {
-        super(model, columns(model, model.texts()), Optional.empty());
+    private SourcesPage(SourcesModel model, Consumer<MixId> openMix) {
+        super(model, columns(model, model.texts()), Optional.empty(), openMix);
     }
 
     private static List<ShownColumn<Source>> columns(SourcesModel model, Texts texts) {

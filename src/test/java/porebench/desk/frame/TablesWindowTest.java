@@ -140,4 +140,30 @@ class TablesWindowTest {
         EventThread.run(() -> window.current().undo());
         assertThat(EventThread.call(() -> table.getValueAt(0, 1))).isEqualTo("fine");
     }
+
+    @Test
+    void aMixThatUsesASourceIsOpenedFromTheSource() throws Exception {
+        EventThread.run(() -> window.turnTo(window.pages().named("sources").orElseThrow()));
+        RowTable<?> table = Named.in(window.content(), RowTable.class, "source.table");
+        focus(Named.in(window.content(), JTextField.class, "source.table.filter"));
+        for (int key : new int[] {KeyEvent.VK_S, KeyEvent.VK_MINUS, KeyEvent.VK_0, KeyEvent.VK_2}) {
+            keys.strike(key);
+        }
+        assertThat(EventThread.comes(() -> table.getRowCount() == 1)).isTrue();
+        keys.strike(KeyEvent.VK_ENTER);
+        assertThat(EventThread.comes(() -> Named.in(window.content(), Container.class, "source.usedBy")
+                                .getComponentCount()
+                        > 0))
+                .isTrue();
+        Component link = EventThread.call(() ->
+                Named.in(window.content(), Container.class, "source.usedBy").getComponent(0));
+        focus(link);
+        keys.strike(KeyEvent.VK_SPACE);
+        assertThat(EventThread.comes(() -> window.pages().isStep(window.current())
+                        && window.desk()
+                                .selected()
+                                .filter(mix -> link.getName().equals("usedBy." + mix.text()))
+                                .isPresent()))
+                .isTrue();
+    }
 }

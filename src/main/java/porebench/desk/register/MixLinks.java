@@ -1,0 +1,49 @@
+package porebench.desk.register;
+
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import porebench.desk.form.Commands;
+import porebench.method.Texts;
+import porebench.record.id.MixId;
+
+/** The mixes that use the record on view; each opens its mix. */
+final class MixLinks {
+    private static final String COLUMNS = "insets 0, gap 6, wrap 4";
+
+    private final JPanel panel = new JPanel(new MigLayout(COLUMNS));
+    private final Consumer<MixId> openMix;
+    private final Texts texts;
+    private List<MixId> shown = List.of();
+
+    MixLinks(String name, Texts texts, Consumer<MixId> openMix) {
+        this.texts = texts;
+        this.openMix = openMix;
+        panel.setName(name);
+        panel.setOpaque(false);
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    /** Shows other mixes; those on view keep their buttons, and the keyboard with them. */
+    void show(List<MixId> mixes) {
+        panel.setVisible(!mixes.isEmpty());
+        if (mixes.equals(shown)) {
+            return;
+        }
+        shown = List.copyOf(mixes);
+        panel.removeAll();
+        for (MixId mix : mixes) {
+            JButton link = Commands.button(
+                    "usedBy." + mix.text(),
+                    Commands.of(texts.get("record.open-mix", mix.text()), () -> openMix.accept(mix)));
+            panel.add(link);
+        }
+        panel.revalidate();
+    }
+}
