@@ -187,7 +187,7 @@ final class BenchPane {
         sized(how, WORDS);
         sized(caution, WORDS);
         sized(message, WORDS);
-        sized(before, WORDS);
+        sized(before, LIMITS);
         sized(keys, SMALL);
         digits.setFont(scale.digits(UIManager.getFont("semibold.font"), DIGITS));
     }

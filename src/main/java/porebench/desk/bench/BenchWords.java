@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import porebench.desk.Bowl;
@@ -22,7 +21,6 @@ import porebench.method.Texts;
 import porebench.method.sample.CorrectionSample;
 import porebench.method.sample.WeighOut;
 import porebench.method.trial.TrialFactor;
-import porebench.quantity.Mass;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Meter;
@@ -200,7 +198,15 @@ final class BenchWords {
                         gate.sample().map(this::firstWater).orElse(texts.get("nothing")),
                         waterUnit().symbol(),
                         false);
-            case FINE, COARSE -> new Big(label, weigh(step, WeighOut.Line::each), gate.unit(TrialColumns.FINE), false);
+            case FINE, COARSE ->
+                new Big(
+                        label,
+                        step.role()
+                                .flatMap(gate::limits)
+                                .map(TrialGate.Limits::each)
+                                .orElse(texts.get("nothing")),
+                        gate.unit(TrialColumns.FINE),
+                        false);
             case ADD -> new Big(label, RODS, texts.get("unit.ADD"), false);
             case SOAK -> soak(bowl, label);
             case WITHDRAW -> withdraw(label);
@@ -256,21 +262,11 @@ final class BenchWords {
 
     /** Returns the limits of what is weighed at a step, in words. */
     String massLimits(BenchStep step) {
-        return texts.get(
-                "limits.mass",
-                weigh(step, WeighOut.Line::lowest),
-                weigh(step, WeighOut.Line::highest),
-                gate.unit(TrialColumns.FINE));
-    }
-
-    private String weigh(BenchStep step, Function<WeighOut.Line, Mass> which) {
-        Role role = step.role().orElseThrow();
-        return gate.weighOut()
-                .map(list -> gate.show(new Mass(list.lines().stream()
-                        .filter(line -> line.role() == role)
-                        .mapToDouble(line -> which.apply(line).kilograms())
-                        .sum())))
-                .orElse(texts.get("nothing"));
+        return step.role()
+                .flatMap(gate::limits)
+                .map(limits ->
+                        texts.get("limits.mass", limits.lowest(), limits.highest(), gate.unit(TrialColumns.FINE)))
+                .orElse("");
     }
 
     private String limits(BenchStep step) {

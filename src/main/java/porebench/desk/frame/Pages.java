@@ -1,6 +1,7 @@
 package porebench.desk.frame;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
@@ -77,7 +78,7 @@ public record Pages(
             Settings settings) {
         LatePage<MixPage> mix = late(desk, settings, "mix", "mix", "page.title", () -> new MixPage(desk));
         AtomicReference<LatePage<TrialsPage>> made = new AtomicReference<>();
-        BenchDoor bench = new BenchDoor(desk, () -> made.get().page().gate());
+        BenchDoor bench = new BenchDoor(desk, () -> Objects.requireNonNull(made.get(), "trials").page().gate());
         LatePage<TrialsPage> trials =
                 late(desk, settings, "trials", "trial", "page.title", () -> new TrialsPage(desk, bench::open));
         made.set(trials);

@@ -1,6 +1,8 @@
 package porebench.desk.trial;
 
+import java.math.RoundingMode;
 import porebench.desk.form.Numbers;
+import porebench.method.RoundingRule;
 import porebench.quantity.Mass;
 import porebench.quantity.MassUnit;
 import porebench.quantity.Typed;
@@ -12,6 +14,11 @@ final class Masses {
     /** Returns a mass to the gram or nearly so, whatever the unit. */
     static String show(Mass mass, MassUnit unit, Numbers numbers) {
         return numbers.show(mass.in(unit), decimals(unit));
+    }
+
+    /** Returns a limit of a mass in the same decimals, rounded inward, so that a mass just at the figure is within. */
+    static String limit(Mass limit, MassUnit unit, Numbers numbers, RoundingMode inward) {
+        return numbers.show(RoundingRule.withoutNoise(limit.in(unit)).setScale(decimals(unit), inward));
     }
 
     /** Returns a typed mass: its own digits where its unit is the one asked for, and otherwise converted. */

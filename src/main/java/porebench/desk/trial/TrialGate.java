@@ -1,11 +1,13 @@
 package porebench.desk.trial;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
+import porebench.desk.form.Numbers;
 import porebench.desk.form.TypedDraft;
 import porebench.evidence.Evidence;
 import porebench.method.MeterType;
@@ -114,15 +116,17 @@ public final class TrialGate {
             return true;
         }
         double kilograms = weighed.get().kilograms();
-        return !Slack.isBelow(kilograms, sum(list.get(), role, WeighOut.Line::lowest))
-                && !Slack.isAbove(kilograms, sum(list.get(), role, WeighOut.Line::highest));
+        return !Slack.isBelow(
+                        kilograms, sum(list.get(), role, WeighOut.Line::lowest).kilograms())
+                && !Slack.isAbove(
+                        kilograms, sum(list.get(), role, WeighOut.Line::highest).kilograms());
     }
 
-    private static double sum(WeighOut list, Role role, Function<WeighOut.Line, Mass> which) {
-        return list.lines().stream()
+    private static Mass sum(WeighOut list, Role role, Function<WeighOut.Line, Mass> which) {
+        return new Mass(list.lines().stream()
                 .filter(line -> line.role() == role)
                 .mapToDouble(line -> which.apply(line).kilograms())
-                .sum();
+                .sum());
     }
 
     /** Returns how long the mix design lets the aggregate soak, in minutes. */
@@ -137,6 +141,26 @@ public final class TrialGate {
                 .map(MixDesign::batch)
                 .map(batch -> batch.targetAirPercent());
     }
+
+    /** Returns the mass to weigh of one aggregate, and its least and greatest, which are rounded inward; in the draft's unit. */
+    public Optional<Limits> limits(Role role) {
+        MassUnit unit = entry.massUnit();
+        Numbers numbers = desk.tools().numbers();
+        return weighOut()
+                .map(list -> new Limits(
+                        show(sum(list, role, WeighOut.Line::each)),
+                        Masses.limit(sum(list, role, WeighOut.Line::lowest), unit, numbers, RoundingMode.CEILING),
+                        Masses.limit(sum(list, role, WeighOut.Line::highest), unit, numbers, RoundingMode.FLOOR)));
+    }
+
+    /**
+     * What is weighed of one aggregate, in words.
+     *
+     * @param each the mass
+     * @param lowest the least within the tolerance
+     * @param highest the greatest within it
+     */
+    public record Limits(String each, String lowest, String highest) {}
 
     /** Returns a mass in the unit in which the draft states its masses, and in its decimals. */
     public String show(Mass mass) {

@@ -128,6 +128,8 @@ class BowlsModelTest {
         assertThat(words.screen().isTyped()).isTrue();
         enter("05");
         assertThat(words.screen().before()).contains("4905 g");
+        // 1 % of 7350 g is 73.5 g: rounded inward, as on the printed sheet.
+        assertThat(words.screen().limits()).contains("7277").contains("7423");
     }
 
     @Test
@@ -312,7 +314,8 @@ class BowlsModelTest {
 
     private void weigh(String line) {
         new BenchBalance(model)
-                .weighed(BalancePattern.parse(BalancePattern.USUAL).orElseThrow().read(line));
+                .weighed(
+                        BalancePattern.parse(BalancePattern.USUAL).orElseThrow().read(line));
     }
 
     @Test
