@@ -191,7 +191,8 @@ class ArchitectureTest {
             "org.apache.fontbox..",
             "de.rototor.pdfbox..",
             "java.awt.print..",
-            "javax.print..");
+            "javax.print..",
+            "com.google.zxing..");
 
     @ArchTest
     static final ArchRule svgOnlyInPrint =
@@ -279,6 +280,7 @@ class ArchitectureTest {
                     "org.jfree..",
                     "picocli..",
                     "com.fazecast.jSerialComm..",
+                    "com.google.zxing..",
                     "com.fasterxml.jackson.core..",
                     "com.formdev..",
                     "net.miginfocom.."))

@@ -28,8 +28,8 @@ final class BenchBalance {
             MassUnit unit = gate.massUnit();
             reading.in(unit)
                     .ifPresentOrElse(
-                            digits -> model.fill(
-                                    model.desk().tools().numbers().show(digits), texts.get("balance.taken")),
+                            digits ->
+                                    model.fill(model.desk().tools().numbers().show(digits), texts.get("balance.taken")),
                             () -> model.say(texts.get("balance.other-unit", line, unit.symbol()), true));
         }
     }

@@ -119,7 +119,11 @@ public final class BenchView {
 
     /** Leaves the bench; everything on it stays as it is. */
     public void leave() {
-        Optional.ofNullable(window).ifPresent(Window::dispose);
+        Optional.ofNullable(window).ifPresent(shown -> {
+            Window behind = shown.getOwner();
+            shown.dispose();
+            behind.requestFocus();
+        });
         window = null;
         ticker.stop();
         listening.ifPresent(SerialLines.Listening::close);

@@ -11,6 +11,7 @@ import porebench.desk.Bowls;
 import porebench.desk.DeskModel;
 import porebench.desk.form.TypedDraft;
 import porebench.desk.trial.TrialGate;
+import porebench.evidence.paper.SheetCode;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.method.Texts;

@@ -18,6 +18,9 @@ public abstract class PrintedSheet {
     protected final Words words;
     protected final PrintedFigures figures;
 
+    /** Where the rule of the head was drawn, in points from the top. */
+    protected double ruleBelowHead;
+
     protected PrintedSheet(Flow flow, Words words) {
         this.flow = flow;
         this.words = words;
@@ -26,6 +29,16 @@ public abstract class PrintedSheet {
 
     /** Draws the laboratory and the kind of sheet over a rule, and below it what the sheet is about. */
     protected void head(Optional<Laboratory> laboratory, String kind, String subject) throws IOException {
+        head(laboratory, kind, subject, 0);
+    }
+
+    /**
+     * Draws a head that leaves room at the right of its subject.
+     *
+     * @param beside how wide the room is, in points
+     */
+    protected void head(Optional<Laboratory> laboratory, String kind, String subject, double beside)
+            throws IOException {
         double half = flow.width() / 2 - 4;
         FittedText name = TextFit.first(
                 flow.faces(),
@@ -37,8 +50,9 @@ public abstract class PrintedSheet {
         flow.pen().text(right, flow.left() + half + 8, flow.top(), half, Align.RIGHT);
         flow.down(Math.max(name.height(), right.height()) + 1);
         flow.pen().line(flow.left(), flow.top(), flow.left() + flow.width(), flow.top(), 1);
+        ruleBelowHead = flow.top();
         flow.down(3);
-        flow.text(new TextFit(Weight.BOLD, 20, 10, flow.width(), 2), subject);
+        flow.text(new TextFit(Weight.BOLD, 20, 10, flow.width() - beside, 2), subject);
     }
 
     /** Begins a section whose heading stays with a height below it. */

@@ -2,12 +2,14 @@ package porebench.print.sheet;
 
 import java.io.IOException;
 import java.util.List;
+import porebench.evidence.paper.SheetCode;
 import porebench.evidence.paper.TrialSheet;
 import porebench.method.MeterType;
 import porebench.print.page.Flow;
 import porebench.print.page.Imprint;
 import porebench.print.page.OpenPages;
 import porebench.print.page.PrintedSheet;
+import porebench.print.page.QrMark;
 import porebench.print.page.TextFit;
 import porebench.print.page.Weight;
 import porebench.print.page.Words;
@@ -15,6 +17,9 @@ import porebench.record.Meter;
 
 /** Draws a weigh-out and trial sheet: what to weigh, the waters, the steps, and rows for the readings. */
 public final class SheetPages extends PrintedSheet {
+    /** The side of the code that a reader at the bench takes the mix from, in points: 19 mm. */
+    private static final double CODE = 54;
+
     private final TrialSheet sheet;
     private final Imprint imprint;
     private final SheetVolumes volumes;
@@ -49,18 +54,17 @@ public final class SheetPages extends PrintedSheet {
     }
 
     private void drawHead() throws IOException {
-        head(sheet.laboratory(), words.say("sheet.kind"), sheet.mix().id().text());
+        head(sheet.laboratory(), words.say("sheet.kind"), sheet.mix().id().text(), CODE);
+        double room = flow.width() - CODE;
         if (!sheet.mix().title().isBlank()) {
-            flow.text(
-                    new TextFit(Weight.REGULAR, 12, 9, flow.width(), 2),
-                    sheet.mix().title());
+            flow.text(new TextFit(Weight.REGULAR, 12, 9, room, 2), sheet.mix().title());
         }
         if (!sheet.mix().remarks().isBlank()) {
-            flow.text(
-                    new TextFit(Weight.REGULAR, 9, 7, flow.width(), 2),
-                    sheet.mix().remarks());
+            flow.text(new TextFit(Weight.REGULAR, 9, 7, room, 2), sheet.mix().remarks());
         }
-        flow.down(3);
+        double code = ruleBelowHead + 2;
+        QrMark.draw(flow.pen(), SheetCode.of(sheet.mix().id()), flow.left() + room, code, CODE);
+        flow.down(Math.max(3, code + CODE - flow.top()));
     }
 
     private void drawFacts() throws IOException {

@@ -1,0 +1,48 @@
+package porebench.print.page;
+
+import com.google.zxing.WriterException;
+import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
+import com.google.zxing.qrcode.encoder.ByteMatrix;
+import com.google.zxing.qrcode.encoder.Encoder;
+import java.io.IOException;
+
+/** A QR code, drawn as black squares with the white edge that readers need around it. */
+public final class QrMark {
+    /** White squares on every side, by ISO/IEC 18004 (recalled). */
+    private static final int EDGE = 4;
+
+    private QrMark() {}
+
+    /**
+     * Draws a text as a code.
+     *
+     * @param side how long a side is with its white edge, in points
+     * @throws IllegalArgumentException if the text is too long for any code
+     */
+    public static void draw(Pen pen, String text, double left, double top, double side) throws IOException {
+        ByteMatrix squares = squares(text);
+        double each = side / (squares.getWidth() + 2 * EDGE);
+        for (int row = 0; row < squares.getHeight(); row++) {
+            int from = 0;
+            while (from < squares.getWidth()) {
+                int to = from;
+                while (to < squares.getWidth() && squares.get(to, row) == 1) {
+                    to++;
+                }
+                if (to > from) {
+                    // A row of black squares is one, so that no hairline shows between them.
+                    pen.shade(left + (EDGE + from) * each, top + (EDGE + row) * each, (to - from) * each, each, 0);
+                }
+                from = to + 1;
+            }
+        }
+    }
+
+    private static ByteMatrix squares(String text) {
+        try {
+            return Encoder.encode(text, ErrorCorrectionLevel.M).getMatrix();
+        } catch (WriterException tooLong) {
+            throw new IllegalArgumentException("text must fit into a code, but is " + text, tooLong);
+        }
+    }
+}
