@@ -9,6 +9,11 @@ public interface Screen {
     /** Returns what is seen, always the same component. */
     JComponent component();
 
+    /** Takes the keyboard: into the first field to type in, or the first table. */
+    default void focus() {
+        Focusing.first(component());
+    }
+
     /** Takes over what is being typed in a cell of a table. */
     default void finishTyping() {}
 

@@ -30,6 +30,7 @@ public final class ColumnForm {
     private final ColumnModel model;
     private final Form form;
     private final Map<String, JComponent> fields = new HashMap<>();
+    private final EnterOrder order = new EnterOrder();
     private final Map<String, JComponent> unitBoxes = new HashMap<>();
     private final Set<String> unitsShown = new HashSet<>();
     private final List<Runnable> pulls = new ArrayList<>();
@@ -101,10 +102,10 @@ public final class ColumnForm {
     }
 
     private JComponent field(Column<?, ?> column) {
-        if (column.type().isYesNo()) {
-            return tick(column);
-        }
-        return model.isChosen(column) ? choices(column) : text(column);
+        JComponent field =
+                column.type().isYesNo() ? tick(column) : model.isChosen(column) ? choices(column) : text(column);
+        order.add(field);
+        return field;
     }
 
     private JTextField text(Column<?, ?> column) {
@@ -160,6 +161,7 @@ public final class ColumnForm {
                 box.setEnabled(!model.isFixed(column));
             });
             unitBoxes.put(column.field(), box);
+            order.addBeside(box, fields.get(column.field()));
             return box;
         }
         JLabel words = new JLabel();

@@ -13,6 +13,7 @@ import java.awt.event.MouseEvent;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.swing.Timer;
 
@@ -31,6 +32,7 @@ public class HeldInput extends EventQueue {
     private static final int MOST_LOOKS = 200;
 
     private final Deque<AWTEvent> held = new ArrayDeque<>();
+    private final LostKeys lost = new LostKeys();
     private int awaited;
     private boolean answering;
     private boolean asked;
@@ -45,7 +47,7 @@ public class HeldInput extends EventQueue {
         }
         boolean waits = awaited > 0 || replaying && !held.isEmpty() || event instanceof KeyEvent && isKeyboardBetween();
         if (!waits || !isMeant(event) || isOpenTo(event)) {
-            super.dispatchEvent(event);
+            give(event);
         } else if (!(event instanceof MouseEvent click) || click.getClickCount() < 2) {
             held.add(event);
             if (awaited == 0) {
@@ -115,6 +117,7 @@ public class HeldInput extends EventQueue {
         } finally {
             answering = before;
             if (asked || !isGiven) {
+                held.forEach(lost::drop);
                 held.clear();
             }
             if (!held.isEmpty()) {
@@ -139,6 +142,19 @@ public class HeldInput extends EventQueue {
         }
         AWTEvent next = held.remove();
         EventQueue.invokeLater(this::replay);
-        super.dispatchEvent(next);
+        give(next);
+    }
+
+    private void give(AWTEvent event) {
+        if (event instanceof KeyEvent key) {
+            lost.watch(key, () -> super.dispatchEvent(key));
+        } else {
+            super.dispatchEvent(event);
+        }
+    }
+
+    /** Tells from now on of what was typed and went nowhere, in the letters typed; blank once something arrives again. */
+    public void onLost(Consumer<String> told) {
+        lost.onLost(told);
     }
 }

@@ -96,6 +96,11 @@ final class LatePage<P extends Screen> implements Page {
     }
 
     @Override
+    public void focus() {
+        made.ifPresent(Screen::focus);
+    }
+
+    @Override
     public void finishTyping() {
         made.ifPresent(Screen::finishTyping);
     }

@@ -6,13 +6,16 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
+import porebench.desk.form.Form;
 import porebench.method.Texts;
 import porebench.record.Laboratory;
 
 /** The line at the foot of the window: whose lab book this is and where, what is being done, who works here, and in which units. */
 final class StatusStrip {
-    private final JPanel panel = new JPanel(new MigLayout("insets 4 16 4 16, fillx", "[grow,0::]24[]24[]24[]", "[]"));
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 4 16 4 16, fillx", "[grow,0::]24[]24[]24[]24[]", "[]"));
     private final JLabel book = new JLabel();
+    private final JLabel lost = Form.heading("", "fieldWarning");
     private final JLabel doing = new JLabel();
     private final JLabel person = new JLabel();
     private final JLabel units = new JLabel();
@@ -28,10 +31,12 @@ final class StatusStrip {
             label.putClientProperty("FlatLaf.styleClass", "quiet");
         }
         book.setName("strip.book");
+        lost.setName("strip.lost");
         doing.setName("strip.doing");
         person.setName("strip.person");
         units.setName("strip.units");
         panel.add(book, "wmin 0");
+        panel.add(lost);
         panel.add(doing);
         panel.add(person);
         panel.add(units);
@@ -40,6 +45,11 @@ final class StatusStrip {
 
     JComponent component() {
         return panel;
+    }
+
+    /** Says what was typed and went nowhere; blank where nothing did. */
+    void lost(String letters) {
+        lost.setText(letters.isEmpty() ? "" : texts.get("strip.lost", letters));
     }
 
     /** Shows from now on where the lab book is kept. */

@@ -63,6 +63,7 @@ public final class Workbench {
             WorkbenchFrame window = open(desk, memory, outside.invented(), outside.log());
             window.pages().bench().connect(outside.serial(), outside.settings());
             over.set(window.content());
+            events.onLost(window::lost);
             openAsked(window.turning());
             window.turning().first(book.or(memory::lastFile));
         });

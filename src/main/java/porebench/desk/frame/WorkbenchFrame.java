@@ -127,6 +127,7 @@ public final class WorkbenchFrame {
         frame.setName("frame");
         frame.setContentPane(content);
         frame.setJMenuBar(menus.bar());
+        frame.setFocusTraversalPolicy(new FocusWay(right));
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.setIconImages(AppMark.pictures());
         frame.addWindowListener(new WindowAdapter() {
@@ -198,19 +199,21 @@ public final class WorkbenchFrame {
         new Leaving(pages, desk.tools(), content, this::refresh).leave(then);
     }
 
-    /** Turns to a page; stays when a draft is to be kept. */
+    /** Turns to a page, which takes the keyboard; stays when a draft is to be kept. */
     void turnTo(Page page) {
-        if (page != current) {
-            leave(() -> {
-                current = page;
-                if (pages.isStep(page)) {
-                    lastStep = page;
-                }
-                refresh();
-            });
-        } else {
+        Runnable turn = () -> {
+            current = page;
+            lastStep = pages.isStep(page) ? page : lastStep;
             refresh();
-        }
+            current.focus();
+        };
+        // Nothing is left where the page stays.
+        Optional.of(page).filter(shown -> shown == current).ifPresentOrElse(shown -> turn.run(), () -> leave(turn));
+    }
+
+    /** Says what was typed and went nowhere. */
+    void lost(String letters) {
+        strip.lost(letters);
     }
 
     /** Turns to a mix, on the step that was seen last; what is on view stays until it has been read. */

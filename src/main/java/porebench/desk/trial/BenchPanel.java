@@ -3,7 +3,6 @@ package porebench.desk.trial;
 import java.awt.Component;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
-import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -16,10 +15,9 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.ColumnForm;
-import porebench.desk.form.Commands;
+import porebench.desk.form.EnterOrder;
 import porebench.desk.form.Form;
 import porebench.desk.form.WrappedText;
 import porebench.method.Problem;
@@ -90,13 +88,13 @@ final class BenchPanel {
     }
 
     /**
-     * Enter goes to the next field, never into a box with units, where a number typed without looking would be lost, and saves
-     * after the remarks; a field that is entered is selected.
+     * Enter goes to the next field, never into a box with units or to the leak, where a number typed without looking would be
+     * lost, and saves after the remarks; a field that is entered is selected.
      */
     private void bind(Column<Trial, ?> column, TrialsActions actions) {
         JComponent field = form.field(column.field());
         Runnable next = column == TrialColumns.REMARKS ? actions::save : () -> goOn(field);
-        bindEnter(field, next);
+        EnterOrder.bind(field, next);
         field.addFocusListener(new FocusAdapter() {
             @Override
             public void focusGained(FocusEvent event) {
@@ -106,7 +104,7 @@ final class BenchPanel {
                 }
             }
         });
-        form.unitBox(column).ifPresent(box -> bindEnter(box, next));
+        form.unitBox(column).ifPresent(box -> EnterOrder.bind(box, next));
     }
 
     private void goOn(JComponent field) {
@@ -118,19 +116,9 @@ final class BenchPanel {
 
     private List<Component> fields() {
         return BenchFields.IN_ORDER_OF_KEYS.stream()
+                .filter(column -> column != TrialColumns.LEAK)
                 .<Component>map(column -> form.field(column.field()))
                 .toList();
-    }
-
-    private static void bindEnter(JComponent field, Runnable next) {
-        field.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "next field");
-        field.getActionMap().put("next field", Commands.of("", () -> {
-            if (field instanceof JComboBox<?> box && box.isPopupVisible()) {
-                box.setPopupVisible(false);
-            } else {
-                next.run();
-            }
-        }));
     }
 
     private JPanel buttons(TrialsActions actions) {
@@ -222,9 +210,20 @@ final class BenchPanel {
         Optional.ofNullable(targets.get(field)).ifPresent(label -> label.setText(words.orElse("")));
     }
 
-    /** Puts the caret where a new trial begins. */
+    /** Puts the caret where a trial begins: into the first number that is wanting, or to the meter while none is chosen. */
     void begin() {
-        form.field(TrialColumns.METER.field()).requestFocusInWindow();
+        List<JTextField> texts = BenchFields.BENCH.stream()
+                .filter(column -> TrialColumns.isAsked(column, entry.type()))
+                .map(column -> form.field(column.field()))
+                .filter(JTextField.class::isInstance)
+                .map(JTextField.class::cast)
+                .toList();
+        JComponent first = texts.stream()
+                .filter(field -> field.getText().isBlank())
+                .findFirst()
+                .orElse(texts.get(0));
+        JComponent place = entry.meter().isEmpty() ? form.field(TrialColumns.METER.field()) : first;
+        place.requestFocusInWindow();
     }
 
     /** Puts the caret into the first field with a problem that forbids keeping. */

@@ -80,9 +80,7 @@ final class TrialDrafts {
         return TypedDraft.BLANK
                 .with(TrialColumns.ID, proposedId(last))
                 .with(TrialColumns.TESTED_AT, now())
-                .with(
-                        TrialColumns.OPERATOR,
-                        desk.person().isBlank() ? before.text(TrialColumns.OPERATOR) : desk.person())
+                .with(TrialColumns.OPERATOR, desk.person())
                 .with(
                         TrialColumns.METER,
                         meters.stream()

@@ -52,6 +52,10 @@ final class TrialsActions {
         if (entry.determination().isEmpty()) {
             return;
         }
+        if (entry.draft().text(TrialColumns.OPERATOR).isBlank()) {
+            // Who works here is asked once, and is who made the trial unless somebody else is typed.
+            asker().person(over).ifPresent(person -> entry.type(TrialColumns.OPERATOR, person));
+        }
         List<Problem> errors = entry.attempt();
         model.fire();
         if (!errors.isEmpty()) {

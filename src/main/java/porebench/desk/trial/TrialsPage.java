@@ -168,6 +168,11 @@ public final class TrialsPage implements Screen {
         entry.begin();
     }
 
+    @Override
+    public void focus() {
+        entry.begin();
+    }
+
     /** Makes the table of trials, as high as they are many; it scrolls sideways where the page is narrower than its columns. */
     private static RowTable<TrialRow> table(TrialsModel model) {
         RowTable<TrialRow> table = new RowTable<>(

@@ -86,6 +86,7 @@ final class StartedWindow {
                     new InventedBooks(demoFile(), this::makeDemo, new PracticeLaboratory()),
                     () -> Optional.of(folder.resolve("porebench.log")));
             over[0] = opened.content();
+            queue.onLost(opened::lost);
             return opened;
         });
     }

@@ -10,7 +10,10 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import javax.swing.AbstractButton;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
@@ -97,6 +100,19 @@ class TrialsWindowTest {
         keys.strike(KeyEvent.VK_ENTER);
     }
 
+    /** Strikes keys as a hand does, which is never two in a millisecond; whatever has the caret takes them. */
+    private void blind(String text) {
+        for (char letter : text.toCharArray()) {
+            strikeByHand(KeyEvent.getExtendedKeyCodeForChar(letter));
+        }
+        strikeByHand(KeyEvent.VK_ENTER);
+    }
+
+    private void strikeByHand(int key) {
+        keys.strike(key);
+        LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(25));
+    }
+
     private void toMeter() throws Exception {
         boolean there = false;
         for (int round = 0; round < MOST_ROUNDS && !there; round++) {
@@ -122,8 +138,8 @@ class TrialsWindowTest {
     @Test
     void enterGoesPastUnitsAndFromTheLastFieldOfTheHeadToTheMeter() throws Exception {
         toMeter();
-        for (String field : List.of(
-                "meter", "fine", "coarse", "soak", "waterTemperature", "withdrawn", "gauge", "leak", "remarks")) {
+        for (String field :
+                List.of("meter", "fine", "coarse", "soak", "waterTemperature", "withdrawn", "gauge", "remarks")) {
             awaitFocus(field);
             if (!field.equals("remarks")) {
                 keys.strike(KeyEvent.VK_ENTER);
@@ -145,8 +161,6 @@ class TrialsWindowTest {
         enter("waterTemperature", "21.5");
         enter("withdrawn", "420");
         enter("gauge", "6.40");
-        awaitFocus("leak");
-        keys.strike(KeyEvent.VK_ENTER);
         enter("remarks", "calm");
 
         Trial trial = kept("K7-T1");
@@ -155,8 +169,8 @@ class TrialsWindowTest {
                 .isEqualTo("6.40");
         assertThat(trial.remarks()).isEqualTo("calm");
         assertThat(bench.asker.asked).isEmpty();
-        // Ready for the next one.
-        awaitFocus("meter");
+        // Ready for the next one, whose meter is chosen already.
+        awaitFocus("fine");
         assertThat(EventThread.call(() -> ((JTextField) named(frame, "trialId")).getText()))
                 .isEqualTo("K7-T2");
     }
@@ -174,7 +188,7 @@ class TrialsWindowTest {
         enter("waterTemperature", "");
         enter("h1", "0.3");
         enter("h2", "0.7");
-        awaitFocus("leak");
+        awaitFocus("remarks");
         keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
 
         Trial trial = kept("K7-T1");
@@ -192,8 +206,63 @@ class TrialsWindowTest {
         assertThat(EventThread.call(() -> now("K7-T1"))).isEmpty();
         keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_Y);
         keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
-        awaitFocus("meter");
+        awaitFocus("fine");
         assertThat(kept("K7-T1").readings().leak()).isTrue();
+    }
+
+    /** Three trials in a row, typed with digits and Enter alone, as by somebody who looks at the dial and not at the screen. */
+    @Test
+    void threeTrialsAreTypedBlind() throws Exception {
+        EventThread.run(page::focus);
+        awaitFocus("fine");
+        for (String gauge : List.of("6.4", "6.5", "6.4")) {
+            for (String number : List.of("4900", "7350", "15", "21.5", "420", gauge, "")) {
+                blind(number);
+            }
+        }
+        for (int trial = 1; trial <= 3; trial++) {
+            assertThat(kept("K7-T" + trial).readings().fine()).contains(Typed.of("4900", MassUnit.GRAM));
+            assertThat(kept("K7-T" + trial).readings().waterCelsius()).contains(new BigDecimal("21.5"));
+        }
+        assertThat(kept("K7-T2").readings().gaugePercent()).contains(new BigDecimal("6.5"));
+        assertThat(bench.asker.asked).isEmpty();
+        awaitFocus("fine");
+    }
+
+    /** On a low window the field that Enter goes to would lie below its edge. */
+    @Test
+    void thePageFollowsTheKeyboard() throws Exception {
+        EventThread.run(() -> frame.setSize(1000, 420));
+        toMeter();
+        for (int step = 0; step < 7; step++) {
+            strikeByHand(KeyEvent.VK_ENTER);
+        }
+        awaitFocus("remarks");
+        JTextField remarks = (JTextField) named(frame, "remarks");
+        assertThat(EventThread.comes(() -> remarks.getVisibleRect().height == remarks.getHeight()))
+                .isTrue();
+        toMeter();
+        JComponent meter = (JComponent) named(frame, "meter");
+        assertThat(EventThread.comes(() -> meter.getVisibleRect().height == meter.getHeight()))
+                .isTrue();
+    }
+
+    @Test
+    void whoWorksHereMadeTheTrialAndNobodyElseIsGuessed() throws Exception {
+        bench.keep(BenchBook.determination(1, BenchBook.TODAY));
+        bench.keep(BenchBook.trial("K7-T1", 1, BenchBook.TODAY, "6.4"));
+        EventThread.run(() -> {
+            bench.desk.setPerson("");
+            bench.desk.refresh();
+            page.focus();
+        });
+        assertThat(EventThread.call(() -> ((JTextField) named(frame, "operator")).getText()))
+                .isEmpty();
+        awaitFocus("fine");
+        for (String number : List.of("4900", "7350", "15", "21.5", "420", "6.4", "")) {
+            blind(number);
+        }
+        assertThat(kept("K7-T2").operator()).isEqualTo("Test Person");
     }
 
     @Test

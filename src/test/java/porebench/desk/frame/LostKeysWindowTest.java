@@ -1,0 +1,108 @@
+package porebench.desk.frame;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import javax.swing.AbstractButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JTextField;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.desk.EventThread;
+import porebench.desk.Keys;
+import porebench.desk.Named;
+import porebench.desk.NeedsDisplay;
+import porebench.desk.ScriptedAsker;
+
+/** What is typed arrives in a field or is told; the keyboard is where a page that was chosen wants it. */
+@NeedsDisplay
+@ExtendWith(EventThread.class)
+class LostKeysWindowTest {
+    @TempDir
+    private Path folder;
+
+    private StartedWindow started;
+    private WorkbenchFrame window;
+    private Keys keys;
+
+    @BeforeEach
+    void open() throws Exception {
+        keys = new Keys();
+        started = new StartedWindow(folder, new ScriptedAsker());
+        window = started.window();
+        started.startWith(null);
+        EventThread.run(() -> window.desk().setPerson("M. Sorrel"));
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        started.close();
+    }
+
+    private <T extends Component> T named(Class<T> type, String name) {
+        return Named.in(window.content(), type, name);
+    }
+
+    private String said() {
+        return named(JLabel.class, "strip.lost").getText();
+    }
+
+    private void focus(JComponent part) throws Exception {
+        assertThat(EventThread.comes(() -> {
+                    window.frame().toFront();
+                    part.requestFocus();
+                    return part.isFocusOwner();
+                }))
+                .isTrue();
+    }
+
+    private String focused() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        return owner == null || owner.getName() == null ? "" : owner.getName();
+    }
+
+    @Test
+    void digitsThatHaveNoFieldAreToldUntilSomethingArrives() throws Exception {
+        focus(named(AbstractButton.class, "newMix"));
+        keys.strike(KeyEvent.VK_5);
+        keys.strike(KeyEvent.VK_7);
+        assertThat(EventThread.comes(() -> said().contains("57"))).isTrue();
+        assertThat(EventThread.call(this::said)).isEqualTo("“57” went nowhere: click a field");
+        focus(named(JTextField.class, "findMix"));
+        keys.strike(KeyEvent.VK_1);
+        assertThat(EventThread.comes(() -> said().isEmpty())).isTrue();
+        assertThat(EventThread.call(() -> named(JTextField.class, "findMix").getText()))
+                .isEqualTo("1");
+    }
+
+    @Test
+    void aPageThatIsChosenTakesTheKeyboard() throws Exception {
+        focus(named(AbstractButton.class, "step.trials"));
+        keys.strike(KeyEvent.VK_SPACE);
+        assertThat(EventThread.comes(() -> focused().equals("fine"))).isTrue();
+        focus(named(AbstractButton.class, "register.sources"));
+        keys.strike(KeyEvent.VK_SPACE);
+        assertThat(EventThread.comes(() -> focused().equals("source.table"))).isTrue();
+        assertThat(EventThread.call(this::said)).isEmpty();
+    }
+
+    /** Saving switches the button off that was pressed; the keyboard must not end up on the button for a new mix. */
+    @Test
+    void aButtonThatIsSwitchedOffHandsTheKeyboardToThePage() throws Exception {
+        EventThread.run(() -> window.turnTo(window.pages().named("sources").orElseThrow()));
+        EventThread.run(() -> named(JTextField.class, "ledge").setText("another ledge"));
+        AbstractButton drop = named(AbstractButton.class, "source.drop");
+        focus(drop);
+        keys.strike(KeyEvent.VK_SPACE);
+        assertThat(EventThread.comes(() -> !drop.isEnabled() && !focused().equals("source.drop")))
+                .isTrue();
+        assertThat(EventThread.call(this::focused)).isEqualTo("source.table");
+    }
+}
