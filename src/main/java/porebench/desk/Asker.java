@@ -20,6 +20,9 @@ public interface Asker {
     /** Asks for a file to read. */
     Optional<Path> fileToOpen(JComponent over, String title, String extension);
 
+    /** Asks for one or more files to read; none when the person thought better of it. */
+    List<Path> filesToOpen(JComponent over, String title, String extension);
+
     /** Asks for a file to write; one that is there may be replaced only when the person says so. */
     Optional<OutputFile> fileToWrite(JComponent over, String title, String suggestedName);
 

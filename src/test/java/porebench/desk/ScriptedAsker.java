@@ -21,6 +21,7 @@ public class ScriptedAsker implements Asker {
     public final Deque<String> reasons = new ArrayDeque<>();
     public final Deque<Boolean> confirmations = new ArrayDeque<>();
     public final Deque<Path> filesToOpen = new ArrayDeque<>();
+    public final Deque<List<Path>> manyToOpen = new ArrayDeque<>();
     public final Deque<Path> filesToWrite = new ArrayDeque<>();
     public final Deque<Path> newFiles = new ArrayDeque<>();
     public final Deque<Path> places = new ArrayDeque<>();
@@ -54,6 +55,12 @@ public class ScriptedAsker implements Asker {
     public Optional<Path> fileToOpen(JComponent over, String title, String extension) {
         asked.add(title);
         return Optional.ofNullable(filesToOpen.poll());
+    }
+
+    @Override
+    public List<Path> filesToOpen(JComponent over, String title, String extension) {
+        asked.add(title);
+        return Optional.ofNullable(manyToOpen.poll()).orElse(List.of());
     }
 
     @Override

@@ -1,7 +1,6 @@
 package porebench.desk.frame.book;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -10,8 +9,6 @@ import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
-import porebench.desk.frame.dialog.ImportModel;
-import porebench.desk.frame.dialog.ImportQuestion;
 import porebench.method.Answer;
 import porebench.method.Texts;
 import porebench.port.BookCopy;
@@ -27,18 +24,20 @@ public final class BookCommands {
     private final Texts texts;
     private final JComponent over;
     private final Turning turning;
+    private final Importing importing;
 
     /**
      * Makes the commands.
      *
      * @param over what dialogs stand over
      */
-    BookCommands(DeskModel desk, Texts texts, JComponent over, Turning turning) {
+    BookCommands(DeskModel desk, Texts texts, JComponent over, Turning turning, Importing importing) {
         this.desk = desk;
         this.tools = desk.tools();
         this.texts = texts;
         this.over = over;
         this.turning = turning;
+        this.importing = importing;
     }
 
     /** Writes a copy of the lab book to a new file and stays with this one. */
@@ -87,31 +86,9 @@ public final class BookCommands {
         }
     }
 
-    /** Brings records in from a CSV file, after showing what is wrong with it. */
+    /** Brings records in from CSV files, after showing what is wrong with them. */
     public void importCsv() {
-        LabBook book = desk.book();
-        LocalDate today = tools.today();
-        Optional<Path> file = tools.asker().fileToOpen(over, texts.get("import.title"), ".csv");
-        file.ifPresent(chosen -> work(
-                texts.get("import.doing", name(chosen)),
-                progress -> ImportModel.of(book, tools.sheets().records(chosen, progress), today, progress),
-                this::keepGood));
-    }
-
-    private void keepGood(ImportModel incoming) {
-        String title = texts.get("import.title");
-        boolean keep = new ImportQuestion(texts, tools).ask(over, incoming);
-        if (!keep || tools.asker().person(over).isEmpty()) {
-            return;
-        }
-        desk.keep(incoming.result().drafts(), texts.get("import.why", incoming.file()), problems -> {
-            if (problems.isEmpty()) {
-                tools.asker()
-                        .tell(over, title, texts.get("import.done", ImportQuestion.countsInWords(texts, incoming)));
-            } else {
-                tools.asker().problems(over, title, problems);
-            }
-        });
+        importing.choose();
     }
 
     /** Writes every kind of record into a folder as CSV. */

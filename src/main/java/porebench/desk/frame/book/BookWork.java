@@ -33,8 +33,10 @@ public record BookWork(BookCommands commands, Turning turning, Replacing replaci
             Turning.Window window,
             Consumer<TrialId> openTrial) {
         Turning turning = new Turning(desk, texts, over, invented, leaving, window);
+        Importing importing = new Importing(desk, texts, over, turning);
+        FileDrop.on(over, importing::dropped);
         return new BookWork(
-                new BookCommands(desk, texts, over, turning),
+                new BookCommands(desk, texts, over, turning, importing),
                 turning,
                 new Replacing(desk, texts, over, turning),
                 new PracticeCommands(desk, texts, over, turning, openTrial));

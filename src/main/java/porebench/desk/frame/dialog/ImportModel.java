@@ -1,10 +1,13 @@
 package porebench.desk.frame.dialog;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import porebench.evidence.intake.Incoming;
 import porebench.evidence.intake.Intake;
 import porebench.evidence.intake.Sheet;
 import porebench.method.Problem;
@@ -14,11 +17,11 @@ import porebench.record.book.LabBook;
 import porebench.record.book.Progress;
 
 /**
- * What one CSV file would bring into the lab book; nothing is kept before the person says so.
+ * What CSV files would bring into the lab book together; nothing is kept before the person says so.
  *
- * @param file the name of the file
+ * @param file the names of the files
  * @param result what can be kept, and what stands there already
- * @param problems every problem, of the file and of its records against the lab book
+ * @param problems every problem, of the files and of its records against the lab book
  */
 public record ImportModel(String file, Intake.Result result, List<Problem> problems) {
     public ImportModel {
@@ -26,16 +29,25 @@ public record ImportModel(String file, Intake.Result result, List<Problem> probl
     }
 
     /**
-     * Checks what was read from a file against the lab book.
+     * Checks what was read from files against the lab book and against each other, in the order in which records need each other.
      *
      * @param today the day on which it is to be kept
      * @param progress hears how far it is
      */
-    public static ImportModel of(LabBook book, Sheet<Kept> sheet, LocalDate today, Progress progress) {
-        Intake.Result result = Intake.check(book, Sheet.incoming(sheet), today, progress);
-        List<Problem> problems = new ArrayList<>(sheet.problems());
+    public static ImportModel of(LabBook book, List<Sheet<Kept>> sheets, LocalDate today, Progress progress) {
+        List<Incoming> incoming = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
+        for (Sheet<Kept> sheet : sheets) {
+            incoming.addAll(Sheet.incoming(sheet));
+            problems.addAll(sheet.problems());
+        }
+        Intake.Result result = Intake.check(book, incoming, today, progress);
         problems.addAll(result.problems());
-        return new ImportModel(sheet.file(), result, problems);
+        return new ImportModel(sheets.stream().map(Sheet::file).collect(Collectors.joining(", ")), result, problems);
+    }
+
+    static String name(Path file) {
+        return String.valueOf(file.getFileName());
     }
 
     /** Returns how many records of each kind can be kept. */

@@ -1,14 +1,23 @@
 package porebench.desk.frame.dialog;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.Tools;
+import porebench.evidence.intake.SheetStyle;
 import porebench.method.Texts;
 import porebench.record.RecordKind;
 
-/** Shows what a CSV file would bring and everything that is wrong with it, and asks whether the good records be kept. */
+/**
+ * Shows what CSV files would bring and everything that is wrong with them, and asks whether the good records be kept; files that
+ * seem to be written in another way than is documented are offered to be read so.
+ */
 public final class ImportQuestion {
     private final Texts texts;
     private final Tools tools;
@@ -18,8 +27,56 @@ public final class ImportQuestion {
         this.tools = tools;
     }
 
-    /** Returns whether the person wants the good records kept; a file without a problem is asked about in one sentence. */
-    public boolean ask(JComponent over, ImportModel incoming) {
+    /**
+     * What the person wants.
+     *
+     * @param keeps whether the good records are to be kept
+     * @param anew how the files are to be read anew; empty when they are not
+     */
+    public record Answer(boolean keeps, Optional<SheetStyle> anew) {
+        private static final Answer KEEP = new Answer(true, Optional.empty());
+        private static final Answer NOTHING = new Answer(false, Optional.empty());
+    }
+
+    /** Asks what is to become of files that were read. */
+    public Answer ask(JComponent over, ImportRead read) {
+        if (read.otherwise().isEmpty()) {
+            return ask(over, read.incoming()) ? Answer.KEEP : Answer.NOTHING;
+        }
+        ImportModel incoming = read.incoming();
+        StylePanel styles = new StylePanel(read, texts);
+        JPanel content = new JPanel(new MigLayout("insets 0, wrap 1", "[grow,fill]", "[]10[]14[]10[grow,fill]"));
+        content.add(AskDialog.text(texts.get("import.otherwise", read.otherwiseNames())));
+        content.add(styles.component());
+        content.add(AskDialog.text(summary(incoming)));
+        if (!incoming.problems().isEmpty()) {
+            content.add(new ProblemTable(incoming.problems(), tools.problemText(), texts).component());
+        }
+        AskDialog dialog = new AskDialog(over, texts.get("import.title"), content);
+        List<Supplier<Answer>> answers = new ArrayList<>();
+        if (!read.style().equals(SheetStyle.DOCUMENTED)) {
+            addKeep(dialog, incoming, answers);
+        }
+        JButton anew = dialog.button("readAnew", texts.get("import.read-anew"));
+        styles.onChange(isOther -> anew.setEnabled(isOther));
+        answers.add(() -> new Answer(false, Optional.of(styles.style())));
+        if (read.style().equals(SheetStyle.DOCUMENTED)) {
+            addKeep(dialog, incoming, answers);
+        }
+        dialog.button("keepNothing", texts.get("import.nothing"));
+        answers.add(() -> Answer.NOTHING);
+        return answers.get(dialog.ask()).get();
+    }
+
+    private void addKeep(AskDialog dialog, ImportModel incoming, List<Supplier<Answer>> answers) {
+        if (incoming.hasSomethingToKeep()) {
+            dialog.button("keepGood", keepWords(incoming));
+            answers.add(() -> Answer.KEEP);
+        }
+    }
+
+    /** Returns whether the person wants the good records kept; files without a problem are asked about in one sentence. */
+    private boolean ask(JComponent over, ImportModel incoming) {
         String title = texts.get("import.title");
         String summary = summary(incoming);
         if (incoming.problems().isEmpty()) {

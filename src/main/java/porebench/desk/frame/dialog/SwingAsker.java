@@ -11,6 +11,7 @@ import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
@@ -134,6 +135,19 @@ public final class SwingAsker implements Asker {
         JFileChooser chooser = chooser(over, title);
         KindsOfFile.name(chooser, extension, texts);
         return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION ? chosen(chooser) : Optional.empty();
+    }
+
+    @Override
+    public List<Path> filesToOpen(JComponent over, String title, String extension) {
+        JFileChooser chooser = chooser(over, title);
+        chooser.setMultiSelectionEnabled(true);
+        chooser.setFileFilter(
+                new FileNameExtensionFilter(texts.get("ask.files", extension), extension.replace(".", "")));
+        if (chooser.showOpenDialog(over) != JFileChooser.APPROVE_OPTION) {
+            return List.of();
+        }
+        settings.put(FOLDER, chooser.getCurrentDirectory().getPath());
+        return Stream.of(chooser.getSelectedFiles()).map(File::toPath).toList();
     }
 
     @Override

@@ -86,7 +86,7 @@ class FrameModelsTest {
         long before = demo.desk.book().changeNumber();
         ImportModel incoming = ImportModel.of(
                 demo.desk.book(),
-                demo.desk.tools().sheets().records(sheet),
+                List.of(demo.desk.tools().sheets().records(sheet)),
                 demo.desk.tools().today(),
                 Progress.UNHEARD);
         assertThat(incoming.counts()).isEqualTo(Map.of(RecordKind.SOURCE, 1));
@@ -109,7 +109,7 @@ class FrameModelsTest {
         Files.write(sheet, List.of(rows.get(0), doubtful), StandardCharsets.UTF_8);
         ImportModel incoming = ImportModel.of(
                 demo.desk.book(),
-                demo.desk.tools().sheets().records(sheet),
+                List.of(demo.desk.tools().sheets().records(sheet)),
                 demo.desk.tools().today(),
                 Progress.UNHEARD);
         assertThat(incoming.errors()).isZero();
@@ -121,7 +121,7 @@ class FrameModelsTest {
     void whatIsInTheLabBookUnchangedIsPassedOver() {
         ImportModel incoming = ImportModel.of(
                 demo.desk.book(),
-                demo.desk.tools().sheets().records(Path.of("demo-data/meters.csv")),
+                List.of(demo.desk.tools().sheets().records(Path.of("demo-data/meters.csv"))),
                 demo.desk.tools().today(),
                 Progress.UNHEARD);
         assertThat(incoming.hasSomethingToKeep()).isFalse();
