@@ -169,6 +169,8 @@ class ImportWindowTest {
         assertThat(decimal.getSelectedIndex()).isZero();
         assertThat(inDialog(JTable.class, "import.rows").getColumnCount()).isEqualTo(1);
         assertThat(inDialog(JButton.class, "readAnew").isEnabled()).isFalse();
+        assertThat(inDialog(JTable.class, "problems").getColumnName(1)).isEqualTo("File");
+        assertThat(inDialog(JTable.class, "problems").getValueAt(0, 1)).isEqualTo("quellen.csv");
         JDialog first = dialog().orElseThrow();
         focus(apart);
         keys.strikeUntil(() -> apart.getSelectedIndex() == 1, "the semicolon", KeyEvent.VK_DOWN);

@@ -254,4 +254,21 @@ class MixRailWindowTest {
         }
         assertThat(passed).startsWith("register.sources").endsWith("findMix", "newMix");
     }
+
+    @Test
+    void aSlowBookIsLookedUpAndNotTakenForOneWithoutTheMix() throws Exception {
+        started.gate().shut("latest");
+        EventThread.run(() -> search().setText("almeria"));
+        assertThat(said()).isEqualTo("Looking …");
+        goToSearch();
+        keys.strike(KeyEvent.VK_ENTER);
+        started.gate().open();
+        assertThat(EventThread.comesWithin(10, () -> open().equals("HS-250"))).isTrue();
+        EventThread.run(() -> search().setText("almeria nowhere"));
+        assertThat(said()).isEqualTo("No mix has all of these words.");
+    }
+
+    private String said() {
+        return Named.in(window.content(), JLabel.class, "mixes.nothing").getText();
+    }
 }

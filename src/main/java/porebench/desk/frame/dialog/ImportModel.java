@@ -20,10 +20,11 @@ import porebench.record.book.Progress;
  * What CSV files would bring into the lab book together; nothing is kept before the person says so.
  *
  * @param file the names of the files
+ * @param files how many they are
  * @param result what can be kept, and what stands there already
  * @param problems every problem, of the files and of its records against the lab book
  */
-public record ImportModel(String file, Intake.Result result, List<Problem> problems) {
+public record ImportModel(String file, int files, Intake.Result result, List<Problem> problems) {
     public ImportModel {
         problems = List.copyOf(problems);
     }
@@ -43,7 +44,8 @@ public record ImportModel(String file, Intake.Result result, List<Problem> probl
         }
         Intake.Result result = Intake.check(book, incoming, today, progress);
         problems.addAll(result.problems());
-        return new ImportModel(sheets.stream().map(Sheet::file).collect(Collectors.joining(", ")), result, problems);
+        return new ImportModel(
+                sheets.stream().map(Sheet::file).collect(Collectors.joining(", ")), sheets.size(), result, problems);
     }
 
     static String name(Path file) {

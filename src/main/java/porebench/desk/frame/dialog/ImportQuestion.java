@@ -50,7 +50,7 @@ public final class ImportQuestion {
         content.add(styles.component());
         content.add(AskDialog.text(summary(incoming)));
         if (!incoming.problems().isEmpty()) {
-            content.add(new ProblemTable(incoming.problems(), tools.problemText(), texts).component());
+            content.add(problems(incoming));
         }
         AskDialog dialog = new AskDialog(over, texts.get("import.title"), content);
         List<Supplier<Answer>> answers = new ArrayList<>();
@@ -88,7 +88,7 @@ public final class ImportQuestion {
         }
         JPanel content = new JPanel(new MigLayout("insets 0, wrap 1", "[grow,fill]", "[]10[grow,fill]"));
         content.add(AskDialog.text(summary));
-        content.add(new ProblemTable(incoming.problems(), tools.problemText(), texts).component());
+        content.add(problems(incoming));
         if (incoming.hasSomethingToKeep()) {
             AskDialog dialog = new AskDialog(over, title, content);
             dialog.button("keepGood", keepWords(incoming));
@@ -97,6 +97,10 @@ public final class ImportQuestion {
         }
         AskDialog.read(over, title, content, texts);
         return false;
+    }
+
+    private JComponent problems(ImportModel incoming) {
+        return new ProblemTable(incoming.problems(), tools.problemText(), texts, incoming.files()).component();
     }
 
     private String keepWords(ImportModel incoming) {

@@ -21,6 +21,15 @@ final class ProblemTable {
     private final RowTable<Problem> table;
 
     ProblemTable(List<Problem> problems, ProblemText problemText, Texts texts) {
+        this(problems, problemText, texts, 0);
+    }
+
+    /**
+     * Shows problems.
+     *
+     * @param read how many files were read; of more than one each problem says which it is in, also where only one has any
+     */
+    ProblemTable(List<Problem> problems, ProblemText problemText, Texts texts, int read) {
         long files = problems.stream()
                 .flatMap(problem -> problem.place().map(Place::file).stream())
                 .distinct()
@@ -30,7 +39,7 @@ final class ProblemTable {
                 texts.get("problems.grave"),
                 0,
                 problem -> texts.get(problem.isError() ? "problems.error" : "problems.warning")));
-        if (files > 1) {
+        if (files > 1 || read > 1) {
             columns.add(new ShownColumn<>(
                     texts.get("problems.file"),
                     0,

@@ -48,6 +48,8 @@ final class StylePanel {
                 List.of(SheetStyle.Decimal.values()),
                 one -> texts.get("import.decimal." + one.symbol()),
                 one -> choose(new SheetStyle(style.apart(), one)));
+        apart.setPrototypeDisplayValue(SheetStyle.Apart.SEMICOLON);
+        decimal.setPrototypeDisplayValue(SheetStyle.Decimal.COMMA);
         apart.setSelectedItem(style.apart());
         decimal.setSelectedItem(style.decimal());
         panel.add(Form.label(texts.get("import.apart"), apart));

@@ -220,6 +220,7 @@ public final class MixRail {
                 }
             }
         });
+        nothing.setName("mixes.nothing");
         nothing.setVerticalAlignment(SwingConstants.TOP);
         JScrollPane scroll = new JScrollPane(
                 list, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
@@ -267,8 +268,12 @@ public final class MixRail {
             list.setSelectedValue(selected.get(), true);
         }
         showing = false;
+        boolean isLookingUp =
+                MixSearch.asks(search.getText()) && desk.answer(new MixWords()).isEmpty();
         nothing.setText(
-                desk.rows().isEmpty() ? texts.get("rail.none") : rows.isEmpty() ? texts.get("rail.none-found") : "");
+                desk.rows().isEmpty()
+                        ? texts.get("rail.none")
+                        : rows.isEmpty() ? texts.get(isLookingUp ? "rail.looking" : "rail.none-found") : "");
         nothing.setVisible(rows.isEmpty());
         String all = Integer.toString(desk.rows().size());
         count.setText(
