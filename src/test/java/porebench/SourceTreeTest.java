@@ -57,6 +57,7 @@ class SourceTreeTest {
             "porebench.evidence.study",
             "porebench.exchange",
             "porebench.exchange.calibration",
+            "porebench.exchange.photo",
             "porebench.exchange.sheet",
             "porebench.exchange.text",
             "porebench.exchange.whole",

@@ -40,6 +40,7 @@ import porebench.command.book.DemoCommand;
 import porebench.command.book.ExportCommand;
 import porebench.command.book.ImportCommand;
 import porebench.command.book.IssueCommand;
+import porebench.command.book.PhotoCommand;
 import porebench.command.book.RegisterCommand;
 import porebench.command.book.RestoreCommand;
 import porebench.command.book.VerifyCommand;
@@ -74,7 +75,9 @@ import porebench.quantity.VolumeUnit;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
+import porebench.record.id.PhotoId;
 import porebench.record.id.StudyId;
+import porebench.record.id.TrialId;
 import porebench.statistics.control.RunRule;
 
 /**
@@ -103,6 +106,7 @@ public final class PorebenchCommands {
         COMMANDS.put("components", ComponentsCommand::new);
         COMMANDS.put("issue", IssueCommand::new);
         COMMANDS.put("card", CardCommand::new);
+        COMMANDS.put("photo", PhotoCommand::new);
         COMMANDS.put("register", RegisterCommand::new);
         COMMANDS.put("import", ImportCommand::new);
         COMMANDS.put("export", ExportCommand::new);
@@ -170,6 +174,8 @@ public final class PorebenchCommands {
         line.registerConverter(MixId.class, id(MixId::new));
         line.registerConverter(MeterId.class, id(MeterId::new));
         line.registerConverter(StudyId.class, id(StudyId::new));
+        line.registerConverter(TrialId.class, id(TrialId::new));
+        line.registerConverter(PhotoId.class, id(PhotoId::new));
         line.registerConverter(DeterminationId.class, id(DeterminationId::new));
         line.registerConverter(MeterType.class, choice(MeterType.values(), MeterType::name));
         line.registerConverter(Fault.class, choice(Fault.values(), Fault::symbol));

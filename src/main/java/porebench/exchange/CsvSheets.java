@@ -15,6 +15,7 @@ import porebench.evidence.intake.SheetLook;
 import porebench.evidence.intake.SheetStyle;
 import porebench.evidence.study.ValueRow;
 import porebench.exchange.calibration.MeterCalibrationFormat;
+import porebench.exchange.photo.PhotoFiles;
 import porebench.exchange.sheet.FactorIssueFormat;
 import porebench.exchange.sheet.Format;
 import porebench.exchange.sheet.MixDesignFormat;
@@ -32,6 +33,8 @@ import porebench.exchange.text.ValueTable;
 import porebench.exchange.text.Values;
 import porebench.exchange.whole.WholeExport;
 import porebench.exchange.whole.WholeFolder;
+import porebench.method.Answer;
+import porebench.method.Problem;
 import porebench.port.ChainSource;
 import porebench.port.DataTable;
 import porebench.port.LabSheets;
@@ -46,6 +49,8 @@ import porebench.record.Laboratory;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
+import porebench.record.PhotoFile;
+import porebench.record.SheetPhoto;
 import porebench.record.Source;
 import porebench.record.Trial;
 import porebench.record.book.LabBook;
@@ -55,6 +60,7 @@ import porebench.record.column.DeterminationColumns;
 import porebench.record.column.EquipmentColumns;
 import porebench.record.column.LaboratoryColumns;
 import porebench.record.column.MeterColumns;
+import porebench.record.column.PhotoColumns;
 import porebench.record.column.SourceColumns;
 import porebench.record.column.TrialColumns;
 
@@ -78,6 +84,9 @@ public final class CsvSheets implements LabSheets {
     static final Format<Trial> TRIALS =
             new RowFormat<>(Trial.class, "trial-sheet.csv", TrialColumns.ALL, List.of("trial_id"));
 
+    static final Format<SheetPhoto> PHOTOS =
+            new RowFormat<>(SheetPhoto.class, "sheet-photos.csv", PhotoColumns.ALL, List.of("photo_id"));
+
     /** All formats, in the order in which their records may refer to another. */
     static final List<Format<? extends Kept>> FORMATS = List.of(
             new RowFormat<>(Laboratory.class, "laboratory.csv", LaboratoryColumns.ALL, List.of()),
@@ -93,7 +102,8 @@ public final class CsvSheets implements LabSheets {
             new FactorIssueFormat(),
             new RowFormat<>(
                     CardPrint.class, "card-prints.csv", CardPrintColumns.ALL, List.of("mix_id", "revision", "number")),
-            new StudyFormat());
+            new StudyFormat(),
+            PHOTOS);
 
     @Override
     public Sheet<MixDesign> mixDesigns(Path file) {
@@ -127,7 +137,8 @@ public final class CsvSheets implements LabSheets {
 
     @Override
     public Sheet<Kept> records(Path file, SheetStyle style, Progress progress) {
-        return read(file, (name, bytes) -> records(name, bytes, style, progress));
+        Sheet<Kept> sheet = read(file, (name, bytes) -> records(name, bytes, style, progress));
+        return PhotoFiles.beside(folderOf(file), sheet);
     }
 
     @Override
@@ -151,6 +162,22 @@ public final class CsvSheets implements LabSheets {
         } catch (IOException | SecurityException unreadable) {
             return nothing;
         }
+    }
+
+    private static Path folderOf(Path file) {
+        return Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
+    }
+
+    @Override
+    public Answer<PhotoFile> photo(Path file) {
+        return isOpenBook(file)
+                ? Answer.refused(List.of(Problem.error("file", "csv.lab-book", file.toString())))
+                : PhotoFiles.read(file);
+    }
+
+    @Override
+    public List<Path> writePhotos(LabBook book, List<PhotoFile> photos, OutputFolder folder) {
+        return Export.writePhotos(book, photos, folder);
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,6 +16,7 @@ import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 import porebench.evidence.EvidenceReader;
+import porebench.exchange.photo.PhotoFiles;
 import porebench.exchange.sheet.FactorIssueFormat;
 import porebench.exchange.sheet.Format;
 import porebench.exchange.text.ExchangeException;
@@ -27,6 +29,8 @@ import porebench.port.OutputFolder;
 import porebench.record.FactorIssue;
 import porebench.record.Kept;
 import porebench.record.Laboratory;
+import porebench.record.PhotoFile;
+import porebench.record.SheetPhoto;
 import porebench.record.book.LabBook;
 import porebench.record.book.Progress;
 import porebench.record.book.Version;
@@ -43,11 +47,24 @@ final class Export {
         AtomicLong written = new AtomicLong();
         Runnable told = () -> progress.at(Progress.Stage.WRITING, written.incrementAndGet(), most);
         CsvSheets.FORMATS.forEach(format -> files.put(format.fileName(), newest(book, ofBook(format, book), told)));
+        Set<PhotoFile> photos = new LinkedHashSet<>();
+        book.each(SheetPhoto.class, version -> photos.add(version.value().file()));
+        files.putAll(PhotoFiles.contents(book, photos));
         try {
             return folder.write(files);
         } catch (IOException failure) {
             throw new ExchangeException(
                     ExchangeException.Task.EXPORT, folder.path().toString(), failure);
+        }
+    }
+
+    /** Writes the files of some photos, all of them or none. */
+    static List<Path> writePhotos(LabBook book, List<PhotoFile> photos, OutputFolder folder) {
+        try {
+            return folder.write(PhotoFiles.contents(book, photos));
+        } catch (IOException failure) {
+            throw new ExchangeException(
+                    ExchangeException.Task.WRITE, folder.path().toString(), failure);
         }
     }
 

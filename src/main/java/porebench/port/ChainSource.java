@@ -1,6 +1,8 @@
 package porebench.port;
 
 import java.util.Optional;
+import porebench.method.Answer;
+import porebench.record.PhotoFile;
 import porebench.record.chain.ChainEntry;
 import porebench.record.chain.ChainOutline;
 
@@ -15,4 +17,11 @@ public interface ChainSource {
      * @throws OpeningRefused if what follows cannot be read, with its place
      */
     Optional<ChainEntry> next();
+
+    /**
+     * Returns the file of a photo with its bytes; refused when it is not there, cannot be read, or is another one.
+     *
+     * @param stated what the photo's record says of it
+     */
+    Answer<PhotoFile> photo(PhotoFile stated);
 }

@@ -6,10 +6,12 @@ import porebench.evidence.intake.Sheet;
 import porebench.evidence.intake.SheetLook;
 import porebench.evidence.intake.SheetStyle;
 import porebench.evidence.study.ValueRow;
+import porebench.method.Answer;
 import porebench.record.Equipment;
 import porebench.record.Kept;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
+import porebench.record.PhotoFile;
 import porebench.record.Trial;
 import porebench.record.book.LabBook;
 import porebench.record.book.Progress;
@@ -54,6 +56,18 @@ public interface LabSheets {
     default Sheet<Kept> records(Path file, Progress progress) {
         return records(file, SheetStyle.DOCUMENTED, progress);
     }
+
+    /** Reads the photo of a sheet; refused when it cannot be read, is too large or no picture of a kind that is kept. */
+    Answer<PhotoFile> photo(Path file);
+
+    /**
+     * Writes photos into a folder, each under the name of its file.
+     *
+     * @param book holds their bytes
+     * @throws OutputRefused if one of the files may not be written; none is then
+     */
+    List<Path> writePhotos(LabBook book, List<PhotoFile> photos, OutputFolder folder);
+
 
     /** Reads a file of any kind of record while nobody listens. */
     default Sheet<Kept> records(Path file) {

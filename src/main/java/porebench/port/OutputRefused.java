@@ -19,6 +19,11 @@ public final class OutputRefused extends RuntimeException implements Spoken {
         this.problems = List.copyOf(problems);
     }
 
+    /** Makes the refusal for a reason that lies in what was to be written. */
+    public static OutputRefused of(Problem problem) {
+        return new OutputRefused(List.of(problem));
+    }
+
     /** Refuses when there is any problem. */
     static void unlessNone(List<Problem> problems) {
         if (!problems.isEmpty()) {

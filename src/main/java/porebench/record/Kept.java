@@ -13,7 +13,8 @@ public sealed interface Kept
                 Trial,
                 FactorIssue,
                 CardPrint,
-                KeptStudy {
+                KeptStudy,
+                SheetPhoto {
     /** Returns what kind of record this is. */
     RecordKind kind();
 

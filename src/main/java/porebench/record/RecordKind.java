@@ -15,7 +15,8 @@ public enum RecordKind {
     TRIAL("trial", Trial.class),
     FACTOR_ISSUE("factor_issue", FactorIssue.class),
     CARD_PRINT("card_print", CardPrint.class),
-    STUDY("study", KeptStudy.class);
+    STUDY("study", KeptStudy.class),
+    SHEET_PHOTO("sheet_photo", SheetPhoto.class);
 
     private final String symbol;
     private final Class<? extends Kept> type;

@@ -22,6 +22,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.JdbiException;
 import porebench.method.Problem;
 import porebench.record.Kept;
+import porebench.record.PhotoFile;
 import porebench.record.RecordKind;
 import porebench.record.book.Belonging;
 import porebench.record.book.BookCheck;
@@ -128,6 +129,11 @@ final class SqliteLabBook implements LabBook {
     @Override
     public <T extends Kept> List<Version<T>> latestOf(Belonging<T> belonging, Collection<String> ownerIds) {
         return read(records -> records.latestOf(belonging, ownerIds));
+    }
+
+    @Override
+    public Optional<PhotoFile> withBytes(PhotoFile stated) {
+        return read(records -> records.withBytes(stated));
     }
 
     @Override

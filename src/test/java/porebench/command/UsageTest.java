@@ -127,6 +127,7 @@ class UsageTest {
                         "components",
                         "issue",
                         "card",
+                        "photo",
                         "register",
                         "import",
                         "export",

@@ -85,7 +85,8 @@ class DemoLaboratoryTest {
                         entry(RecordKind.TRIAL, 61),
                         entry(RecordKind.FACTOR_ISSUE, 9),
                         entry(RecordKind.CARD_PRINT, 0),
-                        entry(RecordKind.STUDY, 0));
+                        entry(RecordKind.STUDY, 0),
+                        entry(RecordKind.SHEET_PHOTO, 0));
         assertThat(book.history(Source.class, "S-09")).hasSize(2);
         assertThat(book.verify()).isEmpty();
     }

@@ -30,6 +30,7 @@ import porebench.record.CardPrint;
 import porebench.record.Kept;
 import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
+import porebench.record.SamplePhotos;
 import porebench.record.SampleStudies;
 import porebench.record.Trial;
 import porebench.record.book.Draft;
@@ -50,6 +51,7 @@ class EveryFormatTest {
                         List.of(
                                 Draft.of(new CardPrint(new MixId("HG-101"), 1, 1, "A6", "printer")),
                                 Draft.of(SampleStudies.operators("O-1")),
+                                Draft.of(SamplePhotos.photo("T-001/photo-1", "T-001", SamplePhotos.png(99, 1))),
                                 Draft.of(new LaboratoryProfile(
                                         Profiles.standard().copyAs("own", "Our own figures")))),
                         "A",

@@ -32,6 +32,7 @@ import porebench.record.Grounds;
 import porebench.record.Laboratory;
 import porebench.record.MeterCalibration;
 import porebench.record.SampleEquipment;
+import porebench.record.SamplePhotos;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
 import porebench.record.book.LabBook;
@@ -68,7 +69,8 @@ class TrainingExportTest {
                 Samples.issue("M-1", 1, "M-1/1", DAY)
                         .on(new Grounds(java.util.Map.of(), java.util.Map.of(), List.of(), FactorOrigin.HERE, true)),
                 new CardPrint(new MixId("M-1"), 1, 1, "A6", "printer"),
-                SampleStudies.operators("O-1"));
+                SampleStudies.operators("O-1"),
+                SamplePhotos.photo("T-1/photo-1", "T-1", SamplePhotos.png(99, 1)));
     }
 
     private static MeterCalibration repaired() {
@@ -91,8 +93,12 @@ class TrainingExportTest {
         book.close();
     }
 
+    /** A photo is no table: what says so of it is its row in sheet-photos.csv. */
     private List<Path> exported(LabBook from, String name) {
-        return new CsvSheets().export(from, OutputFolder.fresh(folder.resolve(name)));
+        return new CsvSheets()
+                .export(from, OutputFolder.fresh(folder.resolve(name))).stream()
+                        .filter(file -> !file.toString().endsWith(".png"))
+                        .toList();
     }
 
     private static List<CsvRows.Raw> rows(Path file) throws IOException {
@@ -129,8 +135,9 @@ class TrainingExportTest {
             incoming.addAll(Sheet.incoming(sheet));
             problems.addAll(sheet.problems());
         }
-        // Profile, source, equipment, meter, calibration, mix, card print and study do not know it of themselves.
-        assertThat(problems).extracting(Problem::code).hasSize(8).containsOnly("csv.simulated");
+        // Profile, source, equipment, meter, calibration, mix, card print, study and photo do not know it of
+        // themselves.
+        assertThat(problems).extracting(Problem::code).hasSize(9).containsOnly("csv.simulated");
         Intake.Result again = Intake.check(book, incoming, porebench.record.SampleCalibrations.TODAY);
         assertThat(again.drafts()).isEmpty();
         assertThat(again.problems()).noneMatch(Problem::isError);
@@ -143,7 +150,7 @@ class TrainingExportTest {
             refused.problems().forEach(problem -> codes.add(problem.code()));
             assertThat(codes).contains("import.simulated");
             assertThat(refused.problems().stream().filter(one -> one.code().equals("import.simulated")))
-                    .hasSizeGreaterThanOrEqualTo(8);
+                    .hasSizeGreaterThanOrEqualTo(9);
         }
     }
 

@@ -16,15 +16,16 @@ import porebench.record.Equipment;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.Kept;
-import porebench.record.KeptStudy;
 import porebench.record.Laboratory;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
+import porebench.record.SheetPhoto;
 import porebench.record.Trial;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
 import porebench.record.book.Namesakes;
+import porebench.record.book.Photos;
 import porebench.record.book.Progress;
 import porebench.record.book.Training;
 import porebench.record.book.Version;
@@ -36,7 +37,7 @@ import porebench.record.id.SourceId;
  * Checks records from files against a lab book, and against each other, before any is kept.
  *
  * <p>What is already there unchanged is passed over; a changed source, piece of equipment, meter, mix, profile or
- * determination becomes a new version; a changed calibration, trial, issue, print or study is refused, because those are
+ * determination becomes a new version; a changed calibration, trial, issue, print, study or photo is refused, because those are
  * corrected by a person with a reason. A simulated trial is refused unless the book is for training, a real one if it is; and
  * so is whatever a file says to come from a training book.
  */
@@ -183,37 +184,34 @@ public final class Intake {
     }
 
     private static boolean mayChange(Kept value) {
-        return !(value instanceof MeterCalibration
-                || value instanceof Trial
-                || value instanceof FactorIssue
-                || value instanceof CardPrint
-                || value instanceof KeptStudy);
+        return switch (value.kind()) {
+            case METER_CALIBRATION, TRIAL, FACTOR_ISSUE, CARD_PRINT, STUDY, SHEET_PHOTO -> false;
+            default -> true;
+        };
     }
 
     private Optional<Incoming> resolve(Incoming one) {
         return switch (one.value().kind()) {
-            case EQUIPMENT -> equipment(one, (Equipment) one.value());
-            case METER_CALIBRATION -> calibration(one, (MeterCalibration) one.value());
+            case EQUIPMENT -> unlessWrong(one, ((Equipment) one.value()).check(today));
+            case METER_CALIBRATION -> unlessWrong(one, wrong((MeterCalibration) one.value()));
             case MIX -> mix(one, (MixDesign) one.value());
             case DETERMINATION -> determination(one, (Determination) one.value());
             case TRIAL -> trial(one, (Trial) one.value());
             case FACTOR_ISSUE -> issue(one, (FactorIssue) one.value());
             case CARD_PRINT -> cardPrint(one, (CardPrint) one.value());
+            case SHEET_PHOTO -> photo(one, (SheetPhoto) one.value());
             default -> Optional.of(one);
         };
     }
 
-    private Optional<Incoming> equipment(Incoming one, Equipment piece) {
-        List<Problem> found = piece.check(today);
+    private Optional<Incoming> unlessWrong(Incoming one, List<Problem> found) {
         found.forEach(problem -> problems.add(problem.at(one.place())));
         return Problem.anyError(found) ? Optional.empty() : Optional.of(one);
     }
 
-    private Optional<Incoming> calibration(Incoming one, MeterCalibration calibration) {
-        List<Problem> found = new CalibrationIntake(book, good(RecordKind.METER), good(RecordKind.METER_CALIBRATION))
+    private List<Problem> wrong(MeterCalibration calibration) {
+        return new CalibrationIntake(book, good(RecordKind.METER), good(RecordKind.METER_CALIBRATION))
                 .check(calibration, today);
-        found.forEach(problem -> problems.add(problem.at(one.place())));
-        return Problem.anyError(found) ? Optional.empty() : Optional.of(one);
     }
 
     private boolean isTraining() {
@@ -223,9 +221,7 @@ public final class Intake {
     }
 
     private Optional<Incoming> mix(Incoming one, MixDesign mix) {
-        List<Problem> found = mix.check();
-        found.forEach(problem -> problems.add(problem.at(one.place())));
-        if (Problem.anyError(found)) {
+        if (unlessWrong(one, mix.check()).isEmpty()) {
             return Optional.empty();
         }
         mix.sources().stream()
@@ -360,6 +356,11 @@ public final class Intake {
             return Optional.empty();
         }
         return Optional.of(one);
+    }
+
+    private Optional<Incoming> photo(Incoming one, SheetPhoto photo) {
+        Optional<Kept> trial = known(RecordKind.TRIAL, photo.trialId().text());
+        return unlessWrong(one, trial.isPresent() ? List.of() : List.of(Photos.unknownTrial(photo.trialId())));
     }
 
     private boolean knownMix(Incoming one, MixId mixId) {

@@ -4,13 +4,14 @@ import java.util.Locale;
 import porebench.method.Texts;
 import porebench.port.Spoken;
 
-/** A file could not be written: the disk, the folder or a right failed. The message says what is safe, the cause says why. */
+/** A file could not be written or read: the disk, the folder or a right failed. The message says what is safe, the cause says why. */
 public final class ExchangeException extends RuntimeException implements Spoken {
     private static final long serialVersionUID = 1L;
 
     /** What was being done. */
     public enum Task {
         EXPORT("export"),
+        READ("read"),
         WRITE("write");
 
         private final String key;

@@ -10,14 +10,18 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import porebench.exchange.photo.PhotoFiles;
 import porebench.exchange.text.ExchangeException;
 import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.Headings;
 import porebench.exchange.text.WrittenRows;
 import porebench.port.OutputFile;
 import porebench.port.OutputFolder;
+import porebench.record.PhotoFile;
 import porebench.record.book.LabBook;
 import porebench.record.book.Progress;
 import porebench.record.chain.ChainEntry;
@@ -26,9 +30,10 @@ import porebench.record.chain.ChainRow;
 import porebench.record.chain.ChainTaker;
 
 /**
- * Writes a whole lab book: {@code book.csv}, which says what the others must come to, and one file a table.
+ * Writes a whole lab book: {@code book.csv}, which says what the others must come to, one file a table, and one a photo.
  *
- * <p>All is put together in memory, so that it is the lab book of one moment, and only then written.
+ * <p>All but the photos is put together in memory, so that it is the lab book of one moment, and only then written; the bytes of a
+ * photo are never changed, and are read one photo at a time.
  */
 public final class WholeExport implements ChainTaker {
     /** What the lab book says of itself. */
@@ -44,6 +49,7 @@ public final class WholeExport implements ChainTaker {
 
     private final boolean isTraining;
     private final Progress progress;
+    private final Set<PhotoFile> photos = new LinkedHashSet<>();
     private long entries;
 
     private WholeExport(boolean isTraining, Progress progress) {
@@ -60,7 +66,9 @@ public final class WholeExport implements ChainTaker {
         WholeExport export = new WholeExport(book.isTraining(), progress);
         try {
             book.unroll(export);
-            return folder.write(export.files());
+            Map<String, OutputFile.Content> files = export.files();
+            files.putAll(PhotoFiles.contents(book, export.photos));
+            return folder.write(files);
         } catch (IOException | UncheckedIOException failure) {
             throw new ExchangeException(
                     ExchangeException.Task.EXPORT, folder.path().toString(), failure);
@@ -99,6 +107,7 @@ public final class WholeExport implements ChainTaker {
         progress.at(Progress.Stage.WRITING, entry.number(), entries);
         write(entry.number(), entry.entry());
         entry.rows().forEach(row -> write(entry.number(), row));
+        entry.rows().stream().flatMap(row -> PhotoFiles.of(row).stream()).forEach(photos::add);
     }
 
     private void write(long number, ChainRow row) {

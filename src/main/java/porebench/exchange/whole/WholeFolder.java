@@ -7,18 +7,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import porebench.exchange.photo.PhotoFiles;
 import porebench.exchange.text.CsvRows;
 import porebench.exchange.text.Findings;
+import porebench.method.Answer;
 import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.port.ChainSource;
 import porebench.port.OpeningRefused;
+import porebench.record.PhotoFile;
 import porebench.record.chain.ChainEntry;
 import porebench.record.chain.ChainOutline;
 import porebench.record.chain.ChainRow;
 
 /** A whole lab book in the files of a folder, read entry by entry. */
 public final class WholeFolder implements ChainSource {
+    private final Path folder;
     private final ChainOutline outline;
     private final WholeTable entries;
     private final List<WholeTable> tables = new ArrayList<>();
@@ -65,6 +69,7 @@ public final class WholeFolder implements ChainSource {
     }
 
     private WholeFolder(Path folder) {
+        this.folder = folder;
         Outline stated = new Outline(folder);
         stated.value("form", WholeExport.FORM);
         if (!stated.tables.contains(ChainEntry.TABLE)) {
@@ -99,6 +104,11 @@ public final class WholeFolder implements ChainSource {
     @Override
     public ChainOutline outline() {
         return outline;
+    }
+
+    @Override
+    public Answer<PhotoFile> photo(PhotoFile stated) {
+        return PhotoFiles.read(folder, stated);
     }
 
     @Override

@@ -9,6 +9,7 @@ import porebench.record.Kept;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
+import porebench.record.SheetPhoto;
 import porebench.record.Trial;
 import porebench.record.id.SourceId;
 
@@ -44,6 +45,9 @@ public record Belonging<T extends Kept>(Class<T> kind, RecordKind to, Function<T
             calibration -> calibration.meterId().text());
     public static final Belonging<MixDesign> MIXES_OF_SOURCE = new Belonging<>(
             MixDesign.class, RecordKind.SOURCE, mix -> mix.sources().stream().map(SourceId::text));
+
+    public static final Belonging<SheetPhoto> PHOTOS_OF_TRIAL =
+            one(SheetPhoto.class, RecordKind.TRIAL, photo -> photo.trialId().text());
 
     private static <T extends Kept> Belonging<T> one(Class<T> kind, RecordKind to, Function<T, String> owner) {
         return new Belonging<>(kind, to, record -> Stream.of(owner.apply(record)));

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import porebench.record.Kept;
+import porebench.record.PhotoFile;
 import porebench.record.RecordKind;
 
 /** The records of a lab book as they would be if some drafts were kept. */
@@ -79,6 +80,11 @@ public final class DraftedRecords implements Records {
     @Override
     public <T extends Kept> Optional<Version<T>> latest(Class<T> kind, String recordId) {
         return drafted(kind, recordId).or(() -> book.latest(kind, recordId));
+    }
+
+    @Override
+    public Optional<PhotoFile> withBytes(PhotoFile stated) {
+        return book.withBytes(stated);
     }
 
     @Override

@@ -90,7 +90,10 @@ public final class Namesakes {
 
     /** Returns whether people give the records of a kind their names; the others follow from these. */
     public static boolean isNamed(RecordKind kind) {
-        return kind != RecordKind.LABORATORY && kind != RecordKind.FACTOR_ISSUE && kind != RecordKind.CARD_PRINT;
+        return kind != RecordKind.LABORATORY
+                && kind != RecordKind.FACTOR_ISSUE
+                && kind != RecordKind.CARD_PRINT
+                && kind != RecordKind.SHEET_PHOTO;
     }
 
     private Map<String, Optional<String>> known(RecordKind kind) {

@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import porebench.method.Glyphs;
 import porebench.record.Kept;
+import porebench.record.PhotoFile;
 import porebench.record.RecordKind;
 
 /** Records that can be looked up: those of a lab book, or those it would hold if some drafts were kept. */
@@ -55,6 +56,16 @@ public interface Records {
         return found.values().stream()
                 .sorted(Comparator.comparing(version -> version.value().recordId()))
                 .toList();
+    }
+
+    /**
+     * Returns the file of a photo with its bytes, which no other question reads.
+     *
+     * @param stated what the photo's record says of it
+     * @return empty when the bytes are not there, or are no longer those that were kept
+     */
+    default Optional<PhotoFile> withBytes(PhotoFile stated) {
+        return Optional.empty();
     }
 
     /** Returns the names of all records of a kind. */

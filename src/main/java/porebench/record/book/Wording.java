@@ -18,6 +18,7 @@ import porebench.record.LaboratoryProfile;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
+import porebench.record.SheetPhoto;
 import porebench.record.Source;
 import porebench.record.TakenDoubt;
 import porebench.record.Trial;
@@ -42,6 +43,8 @@ public final class Wording {
         NAME(60, Glyphs::inName),
         /** The name of a trial, a determination or a calibration begins with that of its mix or meter. */
         LONG_NAME(100, Glyphs::inName),
+        /** The name of a photo begins with that of its trial. */
+        LONGER_NAME(120, Glyphs::inName),
         LINE(200, Glyphs::inLine),
         NOTE(4000, Glyphs::inNote),
         /** A file with its folders: as long as file systems let it be, with what stands before it. */
@@ -177,6 +180,7 @@ public final class Wording {
             case FACTOR_ISSUE -> issue((FactorIssue) record);
             case CARD_PRINT -> print((CardPrint) record);
             case STUDY -> study((KeptStudy) record);
+            case SHEET_PHOTO -> photo((SheetPhoto) record);
         }
     }
 
@@ -272,6 +276,12 @@ public final class Wording {
                 .distinct()
                 .forEach(name -> text("readings", "text-reading", Form.LINE, name));
         text("remarks", "text-remarks", Form.NOTE, study.remarks());
+    }
+
+    private void photo(SheetPhoto photo) {
+        text("id", "text-id", Form.LONGER_NAME, photo.recordId());
+        text("trialId", "text-trial", Form.LONG_NAME, photo.trialId().text());
+        text("fileName", "text-file", Form.LINE, photo.fileName());
     }
 
     /** Returns the record's name as a message quotes it. */

@@ -19,7 +19,8 @@ public final class RecordColumns {
             Map.entry(RecordKind.TRIAL, TrialColumns.ALL),
             Map.entry(RecordKind.FACTOR_ISSUE, FactorIssueColumns.ALL),
             Map.entry(RecordKind.CARD_PRINT, CardPrintColumns.ALL),
-            Map.entry(RecordKind.STUDY, StudyColumns.ALL)));
+            Map.entry(RecordKind.STUDY, StudyColumns.ALL),
+            Map.entry(RecordKind.SHEET_PHOTO, PhotoColumns.ALL)));
 
     private RecordColumns() {}
 

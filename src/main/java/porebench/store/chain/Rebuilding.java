@@ -11,14 +11,19 @@ import java.util.TreeMap;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteErrorCode;
+import porebench.method.Answer;
 import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.port.ChainSource;
 import porebench.port.OpeningRefused;
+import porebench.record.PhotoFile;
+import porebench.record.RecordKind;
+import porebench.record.SheetPhoto;
 import porebench.record.chain.ChainEntry;
 import porebench.record.chain.ChainOutline;
 import porebench.record.chain.ChainRow;
 import porebench.record.chain.Head;
+import porebench.store.rows.PhotoTable;
 import porebench.store.rows.RecordTable;
 import porebench.store.rows.StoredRecord;
 import porebench.store.rows.StoredRow;
@@ -30,11 +35,13 @@ import porebench.store.rows.StoredRow;
 public final class Rebuilding {
     private final Handle handle;
     private final Unrolling stored;
+    private final PhotoTable photos;
     private final Map<String, RecordTable<?>> byKind = new HashMap<>();
 
     public Rebuilding(Handle handle) {
         this.handle = handle;
         this.stored = new Unrolling(handle);
+        this.photos = new PhotoTable(handle);
         RecordTable.all().forEach(table -> byKind.put(table.kind().symbol(), table));
     }
 
@@ -66,7 +73,8 @@ public final class Rebuilding {
         ChainEnd before = ChainEnd.OF_NONE;
         try (Insertions insertions = new Insertions(handle)) {
             for (Optional<ChainEntry> next = source.next(); next.isPresent(); next = source.next()) {
-                before = take(next.get(), before, entryColumns, insertions).end();
+                before = take(next.get(), before, entryColumns, insertions, source)
+                        .end();
             }
         }
         if (before.number() != outline.entries() || !before.hash().equals(outline.hash())) {
@@ -81,7 +89,8 @@ public final class Rebuilding {
         }
     }
 
-    private Entry take(ChainEntry chained, ChainEnd before, List<String> columns, Insertions insertions) {
+    private Entry take(
+            ChainEntry chained, ChainEnd before, List<String> columns, Insertions insertions, ChainSource source) {
         Place place = chained.entry().place();
         if (chained.number() != before.number() + 1) {
             throw refused(
@@ -100,15 +109,19 @@ public final class Rebuilding {
         }
         RecordTable<?> table = Optional.<RecordTable<?>>ofNullable(byKind.get(entry.kind()))
                 .orElseThrow(() -> refused(place, columns.indexOf("kind") + 1, "whole.kind-unknown", entry.kind()));
-        insert(entry, table, chained, insertions);
+        insert(entry, table, chained, insertions, source);
         return entry;
     }
 
-    private void insert(Entry entry, RecordTable<?> table, ChainEntry chained, Insertions insertions) {
+    private void insert(
+            Entry entry, RecordTable<?> table, ChainEntry chained, Insertions insertions, ChainSource source) {
         StoredRecord record = record(entry, table, chained);
         Place place = chained.rows().get(0).place();
         if (!entry.contentHash().equals(Canonical.hash(Canonical.text(record)))) {
             throw refused(place, 0, "whole.record-changed", table.kind().word(), entry.recordId(), entry.number());
+        }
+        if (table.kind() == RecordKind.SHEET_PHOTO) {
+            photo(entry, record, place, source);
         }
         try {
             insertions.append(entry, record);
@@ -119,6 +132,23 @@ public final class Rebuilding {
             throw failure;
         }
         checkOrder(entry, chained.rows(), stored.rows(table, entry.number()));
+    }
+
+    /** Puts the bytes of a photo before its row, which refers to them. */
+    private void photo(Entry entry, StoredRecord record, Place place, ChainSource source) {
+        SheetPhoto photo;
+        try {
+            photo = RecordTable.of(SheetPhoto.class).value(record);
+        } catch (RuntimeException noPhoto) {
+            throw refused(place, 0, "whole.not-taken", entry.number());
+        }
+        if (!photos.holds(photo.file().sha256())) {
+            Answer<PhotoFile> found = source.photo(photo.file());
+            found.problems().stream().filter(Problem::isError).findFirst().ifPresent(problem -> {
+                throw new OpeningRefused(problem.at(place));
+            });
+            found.value().ifPresent(photos::keep);
+        }
     }
 
     /** Returns whether the tables do not allow a row, rather than the file or the disk failing. */

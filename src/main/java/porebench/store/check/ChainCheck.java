@@ -19,6 +19,7 @@ import org.jdbi.v3.core.statement.Query;
 import porebench.method.Problem;
 import porebench.record.Kept;
 import porebench.record.RecordKind;
+import porebench.record.SheetPhoto;
 import porebench.record.book.Progress;
 import porebench.record.book.Stamp;
 import porebench.record.chain.ChainEntry;
@@ -50,6 +51,10 @@ public final class ChainCheck {
     private final Map<String, Integer> counts = new HashMap<>();
     private final List<Problem> doubts = new ArrayList<>();
     private final Progress progress;
+
+    /** The bytes of photos, which only a full check reads. */
+    private Optional<PhotoCheck> photos = Optional.empty();
+
     private long entries;
 
     /** The entry that was looked at last. */
@@ -75,9 +80,12 @@ public final class ChainCheck {
     static Seen run(Handle handle, Faults faults, Progress progress) {
         ChainCheck check = new ChainCheck(handle, faults, progress);
         check.entries = check.lastNumber(ChainEntry.TABLE);
+        PhotoCheck photos = new PhotoCheck(handle);
+        check.photos = Optional.of(photos);
         try (EntryRows rows = new EntryRows(handle, any -> ChainEntry.NUMBER, (table, damaged) -> {})) {
             check.followAll(rows);
         }
+        photos.strays(faults);
         check.withoutEntry.stream()
                 .filter(number -> !faults.hasEntry(number))
                 .forEach(number -> faults.ofEntry(number, "book.chain-gap", number));
@@ -178,6 +186,9 @@ public final class ChainCheck {
             faults.ofEntry(entry.number(), "book.unreadable-entry", entry.number());
         } else if (!isNextVersion(entry)) {
             faults.ofEntry(entry.number(), "book.version-gap", entry.number(), wordOf(entry.kind()), entry.recordId());
+        } else if (entry.kind().equals(RecordKind.SHEET_PHOTO.symbol())) {
+            SheetPhoto photo = RecordTable.of(SheetPhoto.class).value(stored.orElseThrow());
+            photos.ifPresent(check -> check.look(entry.number(), photo, faults));
         }
         before.ifPresent(last -> clock(last, entry));
     }

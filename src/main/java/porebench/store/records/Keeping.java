@@ -14,7 +14,9 @@ import porebench.method.Problem;
 import porebench.record.Kept;
 import porebench.record.Laboratory;
 import porebench.record.RecordKind;
+import porebench.record.SheetPhoto;
 import porebench.record.book.Draft;
+import porebench.record.book.Photos;
 import porebench.record.book.Progress;
 import porebench.record.book.Records;
 import porebench.record.book.Stamp;
@@ -25,6 +27,7 @@ import porebench.store.chain.ChainEnd;
 import porebench.store.chain.Entry;
 import porebench.store.chain.EntryTable;
 import porebench.store.chain.Insertions;
+import porebench.store.rows.PhotoTable;
 import porebench.store.rows.RecordTable;
 import porebench.store.rows.Selection;
 import porebench.store.rows.StoredRecord;
@@ -76,6 +79,7 @@ public final class Keeping {
         }
         if (problems.isEmpty()) {
             problems.addAll(mixing(drafts));
+            problems.addAll(Photos.refusals(records, drafts));
         }
         return problems.isEmpty() ? DecidedOn.conflicts(drafts, records) : problems;
     }
@@ -133,6 +137,7 @@ public final class Keeping {
         Optional<Entry> last = before;
         NameLooks looks = new NameLooks(handle);
         looks.catchUp(ChainEnd.of(before).number());
+        PhotoTable photos = new PhotoTable(handle);
         try (Insertions insertions = new Insertions(handle)) {
             for (int i = 0; i < hashes.size(); i++) {
                 Draft draft = drafts.get(i);
@@ -143,6 +148,9 @@ public final class Keeping {
                                 draft.number(),
                                 stamp,
                                 hashes.get(i));
+                if (draft.value() instanceof SheetPhoto photo) {
+                    photos.keep(photo.file());
+                }
                 insertions.append(next, rows(draft.value()));
                 last = Optional.of(next);
                 progress.at(Progress.Stage.KEEPING, i + 1L, hashes.size());

@@ -13,6 +13,7 @@ import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import porebench.record.Kept;
+import porebench.record.PhotoFile;
 import porebench.record.RecordKind;
 import porebench.record.book.Belonging;
 import porebench.record.book.Records;
@@ -21,6 +22,7 @@ import porebench.record.book.Version;
 import porebench.store.chain.EntryTable;
 import porebench.store.file.StoreException;
 import porebench.store.file.StoreException.Task;
+import porebench.store.rows.PhotoTable;
 import porebench.store.rows.RecordTable;
 import porebench.store.rows.Selection;
 import porebench.store.rows.StoredRows;
@@ -101,6 +103,11 @@ public final class StoredRecords implements Records {
         return versions.stream()
                 .sorted(Comparator.comparing(version -> version.value().recordId()))
                 .toList();
+    }
+
+    @Override
+    public Optional<PhotoFile> withBytes(PhotoFile stated) {
+        return new PhotoTable(handle).withBytes(stated);
     }
 
     @Override

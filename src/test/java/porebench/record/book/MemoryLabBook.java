@@ -18,7 +18,9 @@ import porebench.evidence.issue.DecidedOn;
 import porebench.method.Problem;
 import porebench.record.Kept;
 import porebench.record.Laboratory;
+import porebench.record.PhotoFile;
 import porebench.record.RecordKind;
+import porebench.record.SheetPhoto;
 import porebench.record.Trial;
 import porebench.record.chain.ChainTaker;
 import porebench.record.chain.Head;
@@ -60,6 +62,15 @@ public final class MemoryLabBook implements LabBook {
     }
 
     @Override
+    public Optional<PhotoFile> withBytes(PhotoFile stated) {
+        return page(RecordKind.SHEET_PHOTO).values().stream()
+                .flatMap(List::stream)
+                .map(version -> ((SheetPhoto) version.value()).file())
+                .filter(file -> file.hasBytes() && file.equals(stated))
+                .findFirst();
+    }
+
+    @Override
     public List<Problem> keep(List<Draft> drafts, String who, String why, Progress progress) {
         List<Problem> problems = new ArrayList<>();
         Map<RecordKind, Set<String>> seen = new HashMap<>();
@@ -91,6 +102,7 @@ public final class MemoryLabBook implements LabBook {
                     !latest(Trial.class).isEmpty()));
         }
         problems.addAll(Wording.refusals(this, drafts, who, why));
+        problems.addAll(Photos.refusals(this, drafts));
         if (problems.isEmpty()) {
             problems.addAll(DecidedOn.conflicts(drafts, this));
         }

@@ -27,6 +27,7 @@ import porebench.record.Kept;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.SampleCalibrations;
+import porebench.record.SamplePhotos;
 import porebench.record.Samples;
 import porebench.record.Trial;
 import porebench.record.book.Belonging;
@@ -60,7 +61,8 @@ class QuestionsTest {
                 Belonging.ISSUES_OF_MIX,
                 Belonging.PRINTS_OF_MIX,
                 Belonging.CALIBRATIONS_OF_METER,
-                Belonging.MIXES_OF_SOURCE);
+                Belonging.MIXES_OF_SOURCE,
+                Belonging.PHOTOS_OF_TRIAL);
     }
 
     @BeforeEach
@@ -92,6 +94,11 @@ class QuestionsTest {
                     SampleCalibrations.columnCalibration("C-1", "B-1", LocalDate.of(2026, 1, 5)),
                     SampleCalibrations.columnCalibration("C-2", "B-2", LocalDate.of(2026, 1, 5)),
                     SampleCalibrations.columnCalibration("C-3", "B-1", LocalDate.of(2026, 2, 5)));
+            Books.keep(
+                    book,
+                    SamplePhotos.photo("T-1/photo-1", "T-1", SamplePhotos.png(99, 1)),
+                    SamplePhotos.photo("T-1/photo-2", "T-1", SamplePhotos.png(99, 2)),
+                    SamplePhotos.photo("T-2/photo-1", "T-2", SamplePhotos.png(99, 1)));
             // Corrections that move a record to another owner, there and back.
             Books.correct(book, Samples.trial("T-2", "M-1", "M-1/2", "0.5"));
             Books.correct(book, Samples.trial("T-3", "M-1", "M-1/1", "0.6"));

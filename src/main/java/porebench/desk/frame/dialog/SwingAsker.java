@@ -141,8 +141,7 @@ public final class SwingAsker implements Asker {
     public List<Path> filesToOpen(JComponent over, String title, String extension) {
         JFileChooser chooser = chooser(over, title);
         chooser.setMultiSelectionEnabled(true);
-        chooser.setFileFilter(
-                new FileNameExtensionFilter(texts.get("ask.files", extension), extension.replace(".", "")));
+        KindsOfFile.name(chooser, extension, texts);
         if (chooser.showOpenDialog(over) != JFileChooser.APPROVE_OPTION) {
             return List.of();
         }
