@@ -23,6 +23,15 @@ public interface Asker {
     /** Asks for one or more files to read; none when the person thought better of it. */
     List<Path> filesToOpen(JComponent over, String title, String extension);
 
+    /**
+     * Asks for a file to read, of one of some kinds.
+     *
+     * @param extensions what the names of such files end in, without the dot
+     */
+    default Optional<Path> fileToOpen(JComponent over, String title, List<String> extensions) {
+        return fileToOpen(over, title, extensions.get(0));
+    }
+
     /** Asks for a file to write; one that is there may be replaced only when the person says so. */
     Optional<OutputFile> fileToWrite(JComponent over, String title, String suggestedName);
 

@@ -24,6 +24,7 @@ import porebench.desk.form.Form;
 import porebench.desk.form.History;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
+import porebench.desk.photo.PhotosPanel;
 import porebench.desk.table.RowTable;
 import porebench.method.Problem;
 import porebench.method.Texts;
@@ -55,6 +56,7 @@ public final class TrialsPage implements Screen {
     private final Action restore;
     private final JLabel storyTitle = Form.heading("", "h2");
     private final WrappedText story = new WrappedText("story", "");
+    private final PhotosPanel photos;
     private final JPanel told = told();
     private final BenchPanel entry;
     private final LivePanel live;
@@ -88,6 +90,8 @@ public final class TrialsPage implements Screen {
         this.cautions = new Cautions(texts);
         this.imports = new ImportPanel(model, actions);
         this.bench = bench();
+        this.photos = new PhotosPanel(desk, () -> model.selected().map(TrialRow::id));
+        told.add(photos.component(), "wmin 0");
         panel.add(Form.heading(texts.get("page.title"), "h1"));
         noMix.setText(texts.get("no-mix"));
         panel.add(noMix, "wmin 0");
@@ -300,6 +304,7 @@ public final class TrialsPage implements Screen {
     private void showStory() {
         Optional<TrialRow> row = model.selected();
         told.setVisible(row.isPresent());
+        photos.show();
         row.ifPresent(
                 one -> storyTitle.setText(texts.get("story.title", one.id().text())));
         String sentences = String.join("\n", model.story());

@@ -21,6 +21,7 @@ import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
+import javax.swing.filechooser.FileNameExtensionFilter;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -134,6 +135,14 @@ public final class SwingAsker implements Asker {
     public Optional<Path> fileToOpen(JComponent over, String title, String extension) {
         JFileChooser chooser = chooser(over, title);
         KindsOfFile.name(chooser, extension, texts);
+        return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION ? chosen(chooser) : Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> fileToOpen(JComponent over, String title, List<String> extensions) {
+        JFileChooser chooser = chooser(over, title);
+        chooser.setFileFilter(new FileNameExtensionFilter(
+                texts.get("ask.files", String.join(", ", extensions)), extensions.toArray(String[]::new)));
         return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION ? chosen(chooser) : Optional.empty();
     }
 
