@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import porebench.command.Terminal.Said;
 import porebench.record.PhotoFile;
 import porebench.record.SamplePhotos;
+import porebench.store.Books;
 
 /** Photos on the command line: added, told, written out, withdrawn, exported, imported and restored; each as a person would. */
 class PhotoCommandTest {
@@ -174,6 +176,28 @@ class PhotoCommandTest {
         Said refused = terminal.json("import", "--book", "one.book", "out/sheet-photos.csv");
         assertThat(code(refused)).isEqualTo("photo.unknown-trial");
         assertThat(refused.list("problems").get(0).get("line").toString()).isEqualTo("2");
+    }
+
+    @Test
+    void aPhotoWhoseBytesWereChangedIsNotHandedOutAndVerifyNamesItsEntry() throws SQLException {
+        added();
+        Books.sql(
+                folder.resolve("one.book"),
+                "DROP TRIGGER photo_content_is_not_changed",
+                "UPDATE photo_content SET content = x'ffd8ff'",
+                "CREATE TRIGGER photo_content_is_not_changed BEFORE UPDATE ON photo_content\nBEGIN\n"
+                        + "    SELECT RAISE(ABORT, 'What a lab book holds is never changed');\nEND");
+        assertThat(code(photo("--out", "photos"))).isEqualTo("photo.damaged");
+        assertThat(code(terminal.json("export", "--book", "one.book", "out"))).isEqualTo("photo.damaged");
+        assertThat(code(terminal.json("export", "--whole", "--book", "one.book", "out")))
+                .isEqualTo("photo.damaged");
+        assertThat(folder.resolve("out")).doesNotExist();
+        assertThat(folder.resolve("photos")).doesNotExist();
+        Said verified = terminal.json("verify", "--book", "one.book");
+        assertThat(verified.status()).isEqualTo(1);
+        assertThat(verified.list("faults"))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault).containsEntry("code", "book.photo-changed"));
     }
 
     @Test
