@@ -30,7 +30,6 @@ final class PhotoDialog {
     private final PhotoView view = new PhotoView();
     private final AskDialog dialog;
     private final JButton close;
-    private BufferedImage picture;
     private Wish wish = Wish.NOTHING;
 
     /**
@@ -39,7 +38,6 @@ final class PhotoDialog {
      * @param about what photo it is
      */
     PhotoDialog(JComponent over, String title, String about, BufferedImage picture, Texts texts) {
-        this.picture = picture;
         JPanel content = new JPanel(new MigLayout("insets 0, fill, wrap 1", "[grow,fill]", "[]8[grow,fill]8[]"));
         content.add(new WrappedText("photoAbout", "quiet", about), "wmin 0");
         JScrollPane scroll = new JScrollPane(view);
@@ -66,15 +64,10 @@ final class PhotoDialog {
         Commands.say(dots, texts.get("dots"));
         dots.addActionListener(event -> view.fit(!dots.isSelected()));
         row.add(dots);
-        row.add(Commands.button("photoTurn", Commands.of(texts.get("turn"), this::turn)));
+        row.add(Commands.button("photoTurn", Commands.of(texts.get("turn"), view::turn)));
         row.add(Commands.button("photoSave", Commands.of(texts.get("save"), () -> leave(Wish.SAVE))));
         row.add(Commands.button("photoWithdraw", Commands.of(texts.get("withdraw"), () -> leave(Wish.WITHDRAW))));
         return row;
-    }
-
-    private void turn() {
-        picture = DrawnPhoto.turned(picture);
-        view.show(picture);
     }
 
     private void leave(Wish next) {

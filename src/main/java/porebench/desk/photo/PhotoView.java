@@ -18,6 +18,7 @@ final class PhotoView extends JComponent implements Scrollable {
 
     private transient Optional<BufferedImage> picture = Optional.empty();
     private boolean fitted = true;
+    private int quarters;
 
     PhotoView() {
         setName("photo");
@@ -26,34 +27,37 @@ final class PhotoView extends JComponent implements Scrollable {
 
     void show(BufferedImage other) {
         picture = Optional.of(other);
-        revalidate();
-        repaint();
+        shownAnew();
     }
 
     /** Fits the photo into the room there is, or shows it dot for dot. */
     void fit(boolean whole) {
         fitted = whole;
+        shownAnew();
+    }
+
+    /** Turns the photo a quarter to the right. */
+    void turn() {
+        quarters = (quarters + 1) % 4;
+        shownAnew();
+    }
+
+    private void shownAnew() {
         revalidate();
         repaint();
     }
 
-    /** Returns how large the photo is drawn. */
-    Dimension drawn() {
-        return picture.map(one -> {
-                    double scale = fitted
-                            ? Math.min(1.0 * getWidth() / one.getWidth(), 1.0 * getHeight() / one.getHeight())
-                            : 1.0;
-                    return new Dimension(
-                            (int) Math.round(one.getWidth() * scale), (int) Math.round(one.getHeight() * scale));
-                })
-                .orElse(new Dimension());
+    /** Returns how large the photo is, dot for dot, as it is turned. */
+    private Dimension dots() {
+        return picture.map(one -> quarters % 2 == 0
+                        ? new Dimension(one.getWidth(), one.getHeight())
+                        : new Dimension(one.getHeight(), one.getWidth()))
+                .orElse(new Dimension(1, 1));
     }
 
     @Override
     public Dimension getPreferredSize() {
-        return fitted || picture.isEmpty()
-                ? new Dimension(STEP, STEP)
-                : new Dimension(picture.get().getWidth(), picture.get().getHeight());
+        return fitted ? new Dimension(STEP, STEP) : dots();
     }
 
     @Override
@@ -61,14 +65,12 @@ final class PhotoView extends JComponent implements Scrollable {
         Graphics2D g = (Graphics2D) graphics.create();
         try {
             g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-            Dimension size = drawn();
-            picture.ifPresent(one -> g.drawImage(
-                    one,
-                    Math.max(0, (getWidth() - size.width) / 2),
-                    Math.max(0, (getHeight() - size.height) / 2),
-                    size.width,
-                    size.height,
-                    null));
+            Dimension dots = dots();
+            double scale = fitted ? Math.min(1.0 * getWidth() / dots.width, 1.0 * getHeight() / dots.height) : 1.0;
+            g.translate(getWidth() / 2.0, getHeight() / 2.0);
+            g.scale(scale, scale);
+            g.rotate(quarters * Math.PI / 2);
+            picture.ifPresent(one -> g.drawImage(one, -one.getWidth() / 2, -one.getHeight() / 2, null));
         } finally {
             g.dispose();
         }

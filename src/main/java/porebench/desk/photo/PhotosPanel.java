@@ -33,14 +33,18 @@ import porebench.record.id.TrialId;
 /** The photos of the trial looked at, small and in a row; each opens large. */
 public final class PhotosPanel {
     private static final int SMALL_HEIGHT = 96;
-    private static final int LARGE_DOTS = 3000;
+    /** In a window 1024 dots wide this many lying photos stand side by side. */
+    private static final int IN_A_ROW = 4;
+    /** A telephone of 12 million dots has 4032 along the longer side. */
+    private static final int LARGE_DOTS = 4200;
+
     private static final int MOST_REMEMBERED = 40;
 
     private final PhotosModel model;
     private final Texts texts;
     private final JPanel panel =
             new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 6", "[grow,fill]"));
-    private final JPanel row = new JPanel(new MigLayout("insets 0, gap 8", "", "[center]"));
+    private final JPanel row = new JPanel(new MigLayout("insets 0, gap 8, wrap " + IN_A_ROW, "", "[center]"));
     private final WrappedText withdrawn = new WrappedText("photosWithdrawn", "quiet");
     private final JButton add;
     private final Map<PhotoFile, ImageIcon> small = new LinkedHashMap<>();
