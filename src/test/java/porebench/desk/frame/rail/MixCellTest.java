@@ -1,0 +1,74 @@
+package porebench.desk.frame.rail;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import org.junit.jupiter.api.Test;
+import porebench.desk.form.Numbers;
+import porebench.desk.frame.Theme;
+import porebench.desk.frame.dialog.FrameTexts;
+import porebench.evidence.FactorState;
+import porebench.evidence.RegisterRow;
+import porebench.record.id.MixId;
+
+class MixCellTest {
+    private static final RegisterRow DECK = row("HG-101");
+    private static final RegisterRow KERB = row("HG-102");
+
+    private final JList<RegisterRow> list = new JList<>();
+    private final MixCell cell;
+
+    MixCellTest() {
+        Theme.LIGHT.apply();
+        cell = new MixCell(FrameTexts.in(Locale.ENGLISH), new Numbers(Locale.ENGLISH));
+    }
+
+    private static RegisterRow row(String id) {
+        return new RegisterRow(
+                new MixId(id),
+                "Deck",
+                FactorState.IN_FORCE,
+                Optional.of(new BigDecimal("0.3")),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                List.of());
+    }
+
+    private List<String> said(RegisterRow row) {
+        List<String> words = new ArrayList<>();
+        collect((Container) cell.getListCellRendererComponent(list, row, 0, false, false), words);
+        return words;
+    }
+
+    private static void collect(Container in, List<String> words) {
+        for (Component part : in.getComponents()) {
+            if (part instanceof JLabel label && label.isVisible() && label.getText() != null) {
+                words.add(label.getText());
+            } else if (part instanceof Container inside) {
+                collect(inside, words);
+            }
+        }
+    }
+
+    @Test
+    void aNoteStandsBesideTheStateOfItsMixAndTakesNoRoom() {
+        assertThat(said(DECK)).contains("HG-101  Deck", "in force", "0.3 %");
+        int height = cell.getPreferredSize().height;
+        cell.add(mix ->
+                Optional.of("soaking, 8 min left").filter(any -> mix.text().equals("HG-101")));
+        assertThat(said(DECK)).contains("in force", "· soaking, 8 min left");
+        assertThat(cell.getPreferredSize().height).isEqualTo(height);
+        assertThat(cell.getAccessibleContext().getAccessibleName()).contains("soaking, 8 min left");
+        assertThat(said(KERB)).noneMatch(words -> words.contains("soaking"));
+    }
+}
