@@ -46,7 +46,6 @@ public final class PhotosPanel {
             new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 6", "[grow,fill]"));
     private final JPanel row = new JPanel(new MigLayout("insets 0, gap 8, wrap " + IN_A_ROW, "", "[center]"));
     private final WrappedText withdrawn = new WrappedText("photosWithdrawn", "quiet");
-    private final JButton add;
     private final Map<PhotoFile, ImageIcon> small = new LinkedHashMap<>();
     private List<Version<SheetPhoto>> shown = List.of();
 
@@ -58,9 +57,9 @@ public final class PhotosPanel {
     public PhotosPanel(DeskModel desk, Supplier<Optional<TrialId>> trial) {
         model = new PhotosModel(desk, trial);
         texts = model.texts();
-        add = Commands.button("photoAdd", Commands.of(texts.get("add"), this::add));
-        row.add(add);
+        row.setVisible(false);
         panel.add(row, "wmin 0");
+        panel.add(Commands.button("photoAdd", Commands.of(texts.get("add"), this::add)), "growx 0");
         panel.add(withdrawn, "wmin 0");
     }
 
@@ -76,13 +75,11 @@ public final class PhotosPanel {
             return;
         }
         shown = photos;
-        // The button to add stays where it is, and the caret on it.
-        while (row.getComponentCount() > 1) {
-            row.remove(0);
-        }
+        row.removeAll();
         for (int i = 0; i < photos.size(); i++) {
-            row.add(thumbnail(photos.get(i), i + 1), i);
+            row.add(thumbnail(photos.get(i), i + 1));
         }
+        row.setVisible(!photos.isEmpty());
         row.revalidate();
         row.repaint();
     }
