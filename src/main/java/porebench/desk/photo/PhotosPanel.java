@@ -33,8 +33,8 @@ import porebench.record.id.TrialId;
 /** The photos of the trial looked at, small and in a row; each opens large. */
 public final class PhotosPanel {
     private static final int SMALL_HEIGHT = 96;
-    /** In a window 1024 dots wide this many lying photos stand side by side. */
-    private static final int IN_A_ROW = 4;
+    /** In a window 800 dots wide this many lying photos stand side by side. */
+    private static final int IN_A_ROW = 3;
     /** A telephone of 12 million dots has 4032 along the longer side. */
     private static final int LARGE_DOTS = 4200;
 
