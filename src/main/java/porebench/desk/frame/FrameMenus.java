@@ -36,6 +36,7 @@ final class FrameMenus {
     private final JMenu practice;
     private final Action undo;
     private final Action redo;
+    private final EditCommands edit;
 
     FrameMenus(WorkbenchFrame window, BookWork work, Action newMix) {
         this.window = window;
@@ -44,6 +45,7 @@ final class FrameMenus {
         this.texts = window.texts();
         undo = command("menu.undo.nothing", "ctrl Z", () -> window.current().undo());
         redo = command("menu.redo.nothing", "ctrl Y", () -> window.current().redo());
+        edit = new EditCommands(window.content(), texts);
         bar.add(bookMenu());
         bar.add(editMenu(newMix));
         bar.add(viewMenu());
@@ -92,7 +94,7 @@ final class FrameMenus {
         add(menu, "menu.open", "ctrl O", turning::open);
         JMenu recent = menu("menu.recent");
         menu.add(recent);
-        onOpening(menu, () -> fill(recent));
+        onOpening(menu, () -> fill(recent), () -> {});
         add(menu, "menu.demo", null, turning::openDemo);
         menu.addSeparator();
         addForBook(menu, "menu.backup", "ctrl B", book::backUp);
@@ -125,7 +127,11 @@ final class FrameMenus {
         JMenu menu = menu("menu.edit");
         menu.add(undo).setName("menu.undo");
         menu.add(redo).setName("menu.redo");
-        onOpening(menu, this::sayWhatWouldBeUndone);
+        onOpening(menu, this::sayWhatWouldBeUndone, this::letTheKeysWork);
+        menu.addSeparator();
+        menu.add(edit.cut).setName("menu.cut");
+        menu.add(edit.copy).setName("menu.copy-text");
+        menu.add(edit.paste).setName("menu.paste");
         menu.addSeparator();
         menu.add(newMix).setName("menu.newMix");
         addForBook(menu, "menu.save", "ctrl S", () -> window.current().save());
@@ -137,9 +143,18 @@ final class FrameMenus {
     private void sayWhatWouldBeUndone() {
         sayWhat(undo, "menu.undo", window.current().undoLabel());
         sayWhat(redo, "menu.redo", window.current().redoLabel());
+        edit.refresh();
+    }
+
+    /** With the menu closed nobody sees what is grey, and by a key it may have something to do by now. */
+    private void letTheKeysWork() {
+        undo.setEnabled(desk.hasBook());
+        redo.setEnabled(desk.hasBook());
+        edit.release();
     }
 
     private void sayWhat(Action action, String key, Optional<String> step) {
+        action.setEnabled(step.isPresent());
         Commands.say(action, step.map(label -> texts.get(key, label)).orElse(texts.get(key + ".nothing")));
     }
 
@@ -215,27 +230,31 @@ final class FrameMenus {
     private JMenu helpMenu() {
         JMenu menu = menu("menu.help");
         About about = new About(texts);
-        add(menu, "menu.cautions", "F1", () -> about.showCautions(window.content()));
         addForBook(menu, "menu.first-steps", null, window::openFirstSteps);
+        add(menu, "menu.steps", "F1", () -> about.showSteps(window.content()));
+        add(menu, "menu.keys", "ctrl F1", () -> about.showKeys(window.content()));
+        add(menu, "menu.words", null, () -> about.showWords(window.content()));
+        menu.addSeparator();
+        add(menu, "menu.cautions", "shift F1", () -> about.showCautions(window.content()));
         add(menu, "menu.about", null, () -> about.showAbout(window.content()));
         return menu;
     }
 
-    private static void onOpening(JMenu menu, Runnable what) {
+    private static void onOpening(JMenu menu, Runnable opened, Runnable closed) {
         menu.addMenuListener(new MenuListener() {
             @Override
             public void menuSelected(MenuEvent event) {
-                what.run();
+                opened.run();
             }
 
             @Override
             public void menuDeselected(MenuEvent event) {
-                // Nothing to put away.
+                closed.run();
             }
 
             @Override
             public void menuCanceled(MenuEvent event) {
-                // Nothing to put away.
+                closed.run();
             }
         });
     }

@@ -52,6 +52,29 @@ public final class About {
         dialog.askSafely();
     }
 
+    /** Says in which order the work is done, from an empty lab book to a card. */
+    public void showSteps(JComponent over) {
+        show(over, "steps");
+    }
+
+    /** Says which keys do what. */
+    public void showKeys(JComponent over) {
+        show(over, "keys");
+    }
+
+    /** Says what the words of the trade, and our own few, mean here. */
+    public void showWords(JComponent over) {
+        show(over, "glossary");
+    }
+
+    private void show(JComponent over, String key) {
+        AskDialog.read(
+                over,
+                texts.get("help." + key + ".title"),
+                AskDialog.scrolled(AskDialog.text(texts.get("help." + key))),
+                texts);
+    }
+
     private JLabel heading(String key) {
         return Form.heading(texts.get(key), "h2");
     }

@@ -1,0 +1,185 @@
+package porebench.desk.frame;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dialog;
+import java.awt.KeyboardFocusManager;
+import java.awt.Window;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.JMenu;
+import javax.swing.JMenuItem;
+import javax.swing.JTextField;
+import javax.swing.MenuSelectionManager;
+import javax.swing.text.JTextComponent;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.desk.EventThread;
+import porebench.desk.Keys;
+import porebench.desk.NeedsDisplay;
+import porebench.desk.Page;
+
+/** The Edit and Help menus, by the keyboard alone. */
+@NeedsDisplay
+class EditAndHelpWindowTest {
+    @RegisterExtension
+    final EventThread events = new EventThread();
+
+    @TempDir
+    Path folder;
+
+    private WorkbenchFrame window;
+    private Keys keys;
+
+    @BeforeEach
+    void openWindow() throws Exception {
+        keys = new Keys();
+        EventThread.run(Theme.LIGHT::apply);
+        window = EventThread.call(() -> DemoDesk.filled(folder).open());
+        EventThread.run(() -> window.turnTo(window.pages().named("sources").orElseThrow()));
+        focus("ledge");
+    }
+
+    @AfterEach
+    void closeWindow() throws Exception {
+        EventThread.run(() -> MenuSelectionManager.defaultManager().clearSelectedPath());
+        EventThread.run(() -> window.pages().all().forEach(Page::dropDraft));
+        EventThread.run(window::close);
+    }
+
+    private void focus(String name) throws Exception {
+        EventThread.run(() -> {
+            window.frame().toFront();
+            field(name).requestFocus();
+        });
+        assertThat(EventThread.comes(() -> field(name).isFocusOwner())).as(name).isTrue();
+    }
+
+    private void openEdit() throws Exception {
+        keys.strike(KeyEvent.VK_F10);
+        assertThat(EventThread.comes(() -> menu("menu.book").isPopupMenuVisible()))
+                .isTrue();
+        keys.strike(KeyEvent.VK_RIGHT);
+        assertThat(EventThread.comes(() -> edit().isPopupMenuVisible())).isTrue();
+    }
+
+    @Test
+    void undoIsGreyWhileThereIsNothingToUndoAndItsKeyWorksOnceThereIs() throws Exception {
+        openEdit();
+        assertThat(item("menu.undo").isEnabled()).isFalse();
+        assertThat(item("menu.redo").isEnabled()).isFalse();
+        keys.strike(KeyEvent.VK_ESCAPE);
+        assertThat(EventThread.comes(() -> !edit().isPopupMenuVisible())).isTrue();
+        String before = field("ledge").getText();
+        EventThread.run(() -> field("ledge").setText("bench 9"));
+        focus("ledge");
+        keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        assertThat(EventThread.comes(() -> field("ledge").getText().equals(before)))
+                .isTrue();
+        openEdit();
+        assertThat(item("menu.undo").isEnabled()).isFalse();
+        assertThat(item("menu.redo").isEnabled()).isTrue();
+    }
+
+    @Test
+    void whatIsSelectedIsCutAndPastedByTheMenu() throws Exception {
+        EventThread.run(() -> {
+            field("ledge").setText("bench 9");
+            field("ledge").select(0, 0);
+        });
+        openEdit();
+        assertThat(item("menu.cut").isEnabled()).as("nothing is selected").isFalse();
+        assertThat(item("menu.copy-text").isEnabled()).isFalse();
+        keys.strike(KeyEvent.VK_ESCAPE);
+        assertThat(EventThread.comes(() -> !edit().isPopupMenuVisible())).isTrue();
+        focus("ledge");
+        EventThread.run(() -> field("ledge").selectAll());
+        openEdit();
+        keys.strike(KeyEvent.VK_T);
+        assertThat(EventThread.comes(() -> field("ledge").getText().isEmpty())).isTrue();
+        focus("place");
+        EventThread.run(() -> field("place").selectAll());
+        openEdit();
+        keys.strike(KeyEvent.VK_P);
+        assertThat(EventThread.comes(() -> field("place").getText().equals("bench 9")))
+                .isTrue();
+    }
+
+    @Test
+    void helpHasTheStepsTheKeysAndTheWords() throws Exception {
+        assertReads("The steps of the work", "Correction sample:", KeyEvent.VK_F1);
+        assertReads("The keys", "Ctrl+Z", KeyEvent.VK_CONTROL, KeyEvent.VK_F1);
+        assertThat(Stream.of(menu("menu.help").getMenuComponents()).map(Component::getName))
+                .contains("menu.steps", "menu.keys", "menu.words", "menu.cautions");
+    }
+
+    private void assertReads(String title, String words, int... stroke) throws Exception {
+        keys.strike(stroke);
+        assertThat(EventThread.comes(() -> dialog().isPresent())).as(title).isTrue();
+        Dialog dialog = EventThread.call(() -> dialog().orElseThrow());
+        assertThat(dialog.getTitle()).isEqualTo(title);
+        assertThat(texts(dialog).anyMatch(text -> text.contains(words))).isTrue();
+        assertThat(EventThread.comes(() ->
+                        KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusedWindow() == dialog))
+                .isTrue();
+        keys.strike(KeyEvent.VK_ESCAPE);
+        assertThat(EventThread.comes(() -> dialog().isEmpty())).isTrue();
+        focus("ledge");
+    }
+
+    private static Stream<String> texts(Container around) {
+        return Stream.of(around.getComponents())
+                .flatMap(each -> each instanceof JTextComponent text
+                        ? Stream.of(text.getText())
+                        : each instanceof Container inner ? texts(inner) : Stream.empty());
+    }
+
+    private static Optional<Dialog> dialog() {
+        return Stream.of(Window.getWindows())
+                .filter(Window::isShowing)
+                .filter(Dialog.class::isInstance)
+                .map(Dialog.class::cast)
+                .findFirst();
+    }
+
+    private JMenu edit() {
+        return menu("menu.edit");
+    }
+
+    private JMenu menu(String name) {
+        return (JMenu) Stream.of(window.frame().getJMenuBar().getComponents())
+                .filter(each -> name.equals(each.getName()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private JMenuItem item(String name) {
+        return (JMenuItem) Stream.of(edit().getMenuComponents())
+                .filter(each -> name.equals(each.getName()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private JTextField field(String name) {
+        return (JTextField) named(window.frame().getContentPane(), name).orElseThrow();
+    }
+
+    private static Optional<Component> named(Container around, String name) {
+        for (Component each : around.getComponents()) {
+            Optional<Component> found = name.equals(each.getName()) && each instanceof JTextField
+                    ? Optional.of(each)
+                    : each instanceof Container inner ? named(inner, name) : Optional.empty();
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+}
