@@ -197,10 +197,15 @@ final class FrameMenus {
         return menu;
     }
 
-    /** Remembers the language; pages that are open keep theirs, so it shows when the window is opened again. */
+    /** Remembers the language and makes the window anew in it; where that is impossible, it shows the next time. */
     private void changeLanguage(Language language) {
         window.memory().remember(language);
-        desk.tools().asker().tell(window.content(), texts.get("language.title"), texts.get("language.next-start"));
+        window.anew()
+                .ifPresentOrElse(
+                        Runnable::run,
+                        () -> desk.tools()
+                                .asker()
+                                .tell(window.content(), texts.get("language.title"), texts.get("language.next-start")));
     }
 
     private void choice(JMenu menu, ButtonGroup group, String key, boolean isOn, Consumer<Boolean> what) {

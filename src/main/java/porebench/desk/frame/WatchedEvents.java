@@ -20,6 +20,11 @@ final class WatchedEvents extends HeldInput {
         this.over = over;
     }
 
+    /** Watches no longer: the queue before it goes on. */
+    void end() {
+        pop();
+    }
+
     @Override
     protected void dispatchEvent(AWTEvent event) {
         try {

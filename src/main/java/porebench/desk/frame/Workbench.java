@@ -64,6 +64,10 @@ public final class Workbench {
             window.pages().bench().connect(outside.serial(), outside.settings());
             over.set(window.content());
             events.onLost(window::lost);
+            window.makeAnewBy(() -> {
+                events.end();
+                start(outside, memory.recentFiles().stream().findFirst());
+            });
             openAsked(window.turning());
             window.turning().first(book.or(memory::lastFile));
         });

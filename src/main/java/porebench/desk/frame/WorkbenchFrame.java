@@ -5,8 +5,6 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.Rectangle;
-import java.awt.event.WindowAdapter;
-import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -16,7 +14,6 @@ import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
-import javax.swing.Timer;
 import javax.swing.WindowConstants;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
@@ -42,7 +39,6 @@ public final class WorkbenchFrame {
     private static final Dimension USUAL_SIZE = new Dimension(1280, 800);
     private static final Dimension LEAST_SIZE = new Dimension(960, 620);
     private static final int RAIL_WIDTH = 300;
-    private static final int LOOK_EVERY_MILLISECONDS = 2000;
     private static final String BENCH = "bench";
     private static final String NO_BOOK = "noBook";
 
@@ -65,9 +61,11 @@ public final class WorkbenchFrame {
     private final NoBookPage noBook;
     private final BookWork work;
     private final FrameMenus menus;
-    private final Timer lookout;
+    private final Lookout lookout;
     private Page current;
     private Page lastStep;
+    private Optional<Runnable> anew = Optional.empty();
+    private boolean isFirst = true;
     private boolean beginning;
     private boolean closed;
 
@@ -102,7 +100,7 @@ public final class WorkbenchFrame {
         head = new MixHead(desk, texts, pages.steps(), this::turnTo);
         strip = new StatusStrip(desk, texts);
         menus = new FrameMenus(this, work, newMix);
-        lookout = new Timer(LOOK_EVERY_MILLISECONDS, event -> look());
+        lookout = new Lookout(desk, content, texts, () -> pages.bench().look(rail.component()));
         build();
         work.offer(noBook, texts);
         desk.onChange(this::refresh);
@@ -130,17 +128,7 @@ public final class WorkbenchFrame {
         frame.setFocusTraversalPolicy(new FocusWay(right));
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.setIconImages(AppMark.pictures());
-        frame.addWindowListener(new WindowAdapter() {
-            @Override
-            public void windowClosing(WindowEvent event) {
-                close();
-            }
-
-            @Override
-            public void windowActivated(WindowEvent event) {
-                look();
-            }
-        });
+        frame.addWindowListener(lookout.andClosing(this::close));
     }
 
     /** Opens the window where it was left. */
@@ -155,7 +143,7 @@ public final class WorkbenchFrame {
         pages.named(memory.page()).ifPresent(this::turnTo);
         frame.setVisible(true);
         rail.focusMixes();
-        lookout.start();
+        lookout.begin();
     }
 
     JFrame frame() {
@@ -286,7 +274,10 @@ public final class WorkbenchFrame {
                 .filter(id -> id.text().equals(last))
                 .findFirst()
                 .or(() -> desk.rows().stream().map(RegisterRow::mixId).findFirst());
-        mix.ifPresentOrElse(desk::select, desk::selectNone);
+        Optional<LatePage<?>> left = isFirst ? pages.named(memory.page()) : Optional.empty();
+        isFirst = false;
+        // A step can only be turned to once there is a mix to show on it.
+        mix.ifPresentOrElse(id -> desk.select(id, () -> left.ifPresent(this::turnTo)), desk::selectNone);
         refresh();
     }
 
@@ -364,35 +355,41 @@ public final class WorkbenchFrame {
         }
     }
 
-    /** Sees whether another window changed the lab book. */
-    private void look() {
-        pages.bench().look(rail.component());
-        if (!closed && !desk.tools().tasks().isBusy()) {
-            desk.refresh(failure -> {
-                lookout.stop();
-                desk.tools().asker().failure(content, texts.get("frame.looking"), failure);
-            });
-        }
-    }
-
     /** Closes the window and the lab book, unless a draft is to be kept; what is being saved is saved before. */
     public void close() {
+        closeThen(() -> {});
+    }
+
+    private void closeThen(Runnable then) {
         if (!closed) {
-            desk.tools().tasks().whenAnswered(() -> leave(this::end));
+            desk.tools().tasks().whenAnswered(() -> leave(() -> end(then)));
         }
     }
 
-    private void end() {
+    /** Says how the window is made anew in its place once it and its lab book are closed, such as in another language. */
+    void makeAnewBy(Runnable maker) {
+        anew = Optional.of(() -> closeThen(maker));
+    }
+
+    /** Returns what makes the window anew in its place; empty where nothing does. */
+    Optional<Runnable> anew() {
+        return anew;
+    }
+
+    private void end(Runnable then) {
         if (closed) {
             return;
         }
         closed = true;
-        lookout.stop();
+        lookout.end();
         memory.remember(frame.getSize());
         memory.rememberPage(current.name());
         memory.rememberMix(desk.selected().map(MixId::text).orElse(""));
         frame.setVisible(false);
-        work.turning().close(desk.end(), frame::dispose);
+        work.turning().close(desk.end(), () -> {
+            frame.dispose();
+            then.run();
+        });
     }
 
     /** Returns whether the window was closed. */

@@ -1,0 +1,92 @@
+package porebench.desk.frame;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Window;
+import java.awt.event.WindowEvent;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.JFrame;
+import javax.swing.JLabel;
+import javax.swing.JMenu;
+import javax.swing.JMenuItem;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.desk.EventThread;
+import porebench.desk.Named;
+import porebench.desk.NeedsDisplay;
+import porebench.desk.Settings;
+import porebench.desk.frame.book.InventedBooks;
+import porebench.exchange.CsvSheets;
+import porebench.exchange.DemoLaboratory;
+import porebench.exchange.PracticeLaboratory;
+import porebench.print.PdfPress;
+import porebench.record.book.LabBook;
+import porebench.store.SqliteShelf;
+
+/** The language is changed in the window as it is started, with a real lab book. */
+@NeedsDisplay
+@ExtendWith(EventThread.class)
+class LanguageWindowTest {
+    @TempDir
+    Path folder;
+
+    private static Optional<JFrame> frame(String titleOfTheBookMenu) {
+        return Stream.of(Window.getWindows())
+                .filter(Window::isShowing)
+                .filter(JFrame.class::isInstance)
+                .map(JFrame.class::cast)
+                .filter(each -> each.getJMenuBar() != null
+                        && each.getJMenuBar().getMenu(1).getText().equals(titleOfTheBookMenu))
+                .findFirst();
+    }
+
+    private static boolean isOn(JFrame frame, String mix) {
+        JLabel title = Named.in(frame.getRootPane(), JLabel.class, "head.title");
+        return title.isShowing() && title.getText().startsWith(mix);
+    }
+
+    @Test
+    void theWindowSpeaksTheOtherLanguageAtOnceOnTheSameBookMixAndPage() throws Exception {
+        Path file = folder.resolve("own.porebench");
+        try (LabBook book = new SqliteShelf(DemoDesk.DAY).create(file)) {
+            new DemoLaboratory().fill(book);
+        }
+        Settings settings = Settings.inMemory();
+        new WindowMemory(settings).rememberMix("HG-106");
+        new WindowMemory(settings).rememberPage("sample");
+        Outside outside = new Outside(
+                new SqliteShelf(DemoDesk.DAY),
+                new CsvSheets(),
+                new PdfPress("Porebench", DemoDesk.DAY, ZoneId.of("UTC")),
+                DemoDesk.DAY,
+                ZoneId.of("UTC"),
+                Locale.ENGLISH,
+                settings,
+                new InventedBooks(folder.resolve("demo.porebench"), made -> {}, new PracticeLaboratory()),
+                Optional::empty);
+        Workbench.start(outside, Optional.of(file));
+        assertThat(EventThread.comes(
+                        () -> frame("Edit").filter(one -> isOn(one, "HG-106")).isPresent()))
+                .isTrue();
+        JFrame english = EventThread.call(() -> frame("Edit").orElseThrow());
+        JMenu view = english.getJMenuBar().getMenu(2);
+        JMenuItem spanish =
+                Named.in(view.getPopupMenu(), JMenu.class, "menu.language").getItem(2);
+        EventThread.run(spanish::doClick);
+        assertThat(EventThread.comes(
+                        () -> frame("Editar").filter(one -> isOn(one, "HG-106")).isPresent()))
+                .isTrue();
+        assertThat(english.isDisplayable()).isFalse();
+        JFrame now = EventThread.call(() -> frame("Editar").orElseThrow());
+        assertThat(Named.in(now.getRootPane(), JLabel.class, "mass.Brackwater sand")
+                        .isShowing())
+                .isTrue();
+        EventThread.run(() -> now.dispatchEvent(new WindowEvent(now, WindowEvent.WINDOW_CLOSING)));
+        assertThat(EventThread.comes(() -> !now.isDisplayable())).isTrue();
+    }
+}
