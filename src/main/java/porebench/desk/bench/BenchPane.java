@@ -109,6 +109,8 @@ final class BenchPane {
         digits.setVisible(!screen.digits().isEmpty());
         label.setVisible(!screen.digits().isEmpty());
         limits.say(screen.limits());
+        // What is done is the largest thing where there is no number.
+        sized(how, screen.digits().isEmpty() ? LIMITS : WORDS);
         how.say(screen.how());
         caution.setText(screen.caution());
         cautionBox.setVisible(!screen.caution().isEmpty());

@@ -45,6 +45,7 @@ public final class BenchView {
     private Settings settings = Settings.inMemory();
     private Optional<SerialLines.Listening> listening = Optional.empty();
     private @Nullable JDialog window;
+    private boolean wasSaved;
     private long lastLetter;
     private int ticks;
 
@@ -168,6 +169,12 @@ public final class BenchView {
     private void show() {
         if (isOpen()) {
             pane.show(words.screen(), ticks % 2 == 1);
+            boolean hasSaved = model.saved().isPresent();
+            if (hasSaved && !wasSaved) {
+                // Saving may have been told in a window of its own, and not every display gives the keyboard back.
+                EventQueue.invokeLater(pane.component()::requestFocus);
+            }
+            wasSaved = hasSaved;
         }
     }
 

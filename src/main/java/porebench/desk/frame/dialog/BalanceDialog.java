@@ -68,12 +68,19 @@ public final class BalanceDialog {
         row("place", texts.get("balance.place"), place);
         row("baud", texts.get("balance.baud"), baud);
         row("pattern", texts.get("balance.pattern"), pattern);
-        form.add(new WrappedText("balance.groups", "quiet", texts.get("balance.groups")), "skip 1, wmin 0, wrap");
+        form.add(wrapped(new WrappedText("balance.groups", "quiet", texts.get("balance.groups"))), "skip 1, wrap");
         row("example", texts.get("balance.example"), example);
-        form.add(says, "skip 1, wmin 0, hmin 48, wrap");
+        form.add(wrapped(says), "skip 1, hmin 48, wrap");
         Typing.listen(pattern, this::tryOut);
         Typing.listen(example, this::tryOut);
         tryOut();
+    }
+
+    /** As wide as the fields from the beginning: a dialog takes its height from what its texts want then. */
+    private static WrappedText wrapped(WrappedText text) {
+        text.setColumns(COLUMNS);
+        text.setSize(text.getPreferredSize().width, 1);
+        return text;
     }
 
     private void row(String name, String words, JComponent field) {
