@@ -17,8 +17,8 @@ import porebench.record.Meter;
 
 /** Draws a weigh-out and trial sheet: what to weigh, the waters, the steps, and rows for the readings. */
 public final class SheetPages extends PrintedSheet {
-    /** The side of the code that a reader at the bench takes the mix from, in points: 19 mm. */
-    private static final double CODE = 54;
+    /** The side of the code that a reader at the bench takes the mix from, in points: 15 mm, no higher than the head. */
+    private static final double CODE = 42;
 
     private final TrialSheet sheet;
     private final Imprint imprint;
@@ -62,7 +62,7 @@ public final class SheetPages extends PrintedSheet {
         if (!sheet.mix().remarks().isBlank()) {
             flow.text(new TextFit(Weight.REGULAR, 9, 7, room, 2), sheet.mix().remarks());
         }
-        double code = ruleBelowHead + 2;
+        double code = ruleBelowHead + 1;
         QrMark.draw(flow.pen(), SheetCode.of(sheet.mix().id()), flow.left() + room, code, CODE);
         flow.down(Math.max(3, code + CODE - flow.top()));
     }
