@@ -133,6 +133,7 @@ final class BenchPane {
                     sized(target("bowl." + chip.number(), "", () -> turnTo.accept(chip.number())), WORDS),
                     "h " + scale.of(TARGET) + "!, wmin " + scale.of(TARGET) + ", growx"));
             chips.revalidate();
+            chips.repaint();
         }
         shownChips = bowls;
         for (int i = 0; i < bowls.size(); i++) {

@@ -78,7 +78,8 @@ public record Pages(
             Settings settings) {
         LatePage<MixPage> mix = late(desk, settings, "mix", "mix", "page.title", () -> new MixPage(desk));
         AtomicReference<LatePage<TrialsPage>> made = new AtomicReference<>();
-        BenchDoor bench = new BenchDoor(desk, () -> Objects.requireNonNull(made.get(), "trials").page().gate());
+        BenchDoor bench = new BenchDoor(
+                desk, () -> Objects.requireNonNull(made.get(), "trials").page().gate());
         LatePage<TrialsPage> trials =
                 late(desk, settings, "trials", "trial", "page.title", () -> new TrialsPage(desk, bench::open));
         made.set(trials);

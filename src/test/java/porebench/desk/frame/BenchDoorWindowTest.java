@@ -50,7 +50,8 @@ class BenchDoorWindowTest {
         demo = EventThread.call(() -> DemoDesk.filled(folder));
         window = EventThread.call(() -> demo.open());
         EventThread.run(() -> window.openMix(MIX));
-        assertThat(EventThread.comes(() -> demo.desk.selected().filter(MIX::equals).isPresent()))
+        assertThat(EventThread.comes(
+                        () -> demo.desk.selected().filter(MIX::equals).isPresent()))
                 .isTrue();
     }
 
@@ -72,8 +73,8 @@ class BenchDoorWindowTest {
 
     private static Stream<Component> all(Container parent) {
         return Stream.of(parent.getComponents())
-                .flatMap(part -> Stream.concat(
-                        Stream.of(part), part instanceof Container inner ? all(inner) : Stream.empty()));
+                .flatMap(part ->
+                        Stream.concat(Stream.of(part), part instanceof Container inner ? all(inner) : Stream.empty()));
     }
 
     private Component named(String name) {
@@ -110,7 +111,9 @@ class BenchDoorWindowTest {
                 }))
                 .isTrue();
         keys.strike(KeyEvent.VK_F11);
-        assertThat(EventThread.comes(() -> bench().isPresent())).as("F11 opens it").isTrue();
+        assertThat(EventThread.comes(() -> bench().isPresent()))
+                .as("F11 opens it")
+                .isTrue();
         assertThat(EventThread.call(() -> bench().orElseThrow().getBounds()))
                 .isEqualTo(EventThread.call(
                         () -> window.frame().getGraphicsConfiguration().getBounds()));
