@@ -11,8 +11,12 @@ import porebench.port.OutputFile;
 
 /** Everything the window asks or tells a person in a dialog; tests answer from a script. */
 public interface Asker {
-    /** Asks for a reason that will stand in the lab book; empty when the person thought better of it. */
-    Optional<String> reason(JComponent over, String title, String question);
+    /**
+     * Asks for a reason that will stand in the lab book; empty when the person thought better of it.
+     *
+     * @param actName what is done with the reason, as the button says it
+     */
+    Optional<String> reason(JComponent over, String title, String question, String actName);
 
     /** Asks to go on; the button is named for the action, and Enter alone does not press it. */
     boolean confirm(JComponent over, String title, String question, String actionName);

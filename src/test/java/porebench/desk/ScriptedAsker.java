@@ -28,6 +28,7 @@ public class ScriptedAsker implements Asker {
     public final Deque<Path> folders = new ArrayDeque<>();
     public final List<String> told = new ArrayList<>();
     public final Deque<DraftAnswer> drafts = new ArrayDeque<>();
+    public final List<String> acts = new ArrayList<>();
     public final List<String> asked = new ArrayList<>();
     public final List<Problem> problemsShown = new ArrayList<>();
     public final List<Exception> failures = new ArrayList<>();
@@ -40,8 +41,9 @@ public class ScriptedAsker implements Asker {
     }
 
     @Override
-    public Optional<String> reason(JComponent over, String title, String question) {
+    public Optional<String> reason(JComponent over, String title, String question, String actName) {
         asked.add(title);
+        acts.add(actName);
         return Optional.ofNullable(reasons.poll());
     }
 

@@ -82,7 +82,7 @@ final class FactorActions {
         }
         desk.tools()
                 .asker()
-                .reason(over, texts.get("withdraw.action"), texts.get("withdraw.question"))
+                .reason(over, texts.get("withdraw.action"), texts.get("withdraw.question"), texts.get("withdraw.act"))
                 .ifPresent(reason -> model.withdraw(reason, refused -> report(texts.get("withdraw.refused"), refused)));
     }
 

@@ -171,7 +171,11 @@ public final class MeterPage implements Screen {
         String id = draft.typedName();
         Optional<String> why = draft.isNew()
                 ? Optional.of(texts.get("save.first"))
-                : asker.reason(component(), texts.get("save.reason.title", id), texts.get("save.reason.question"));
+                : asker.reason(
+                        component(),
+                        texts.get("save.reason.title", id),
+                        texts.get("save.reason.question"),
+                        texts.get("save.reason.act"));
         why.ifPresent(reason -> keep(asker, id, reason));
     }
 

@@ -103,7 +103,11 @@ public final class MixPage implements Screen {
         String id = model.reading().mix().orElseThrow().id().text();
         Optional<String> why = model.base().isEmpty()
                 ? Optional.of(texts.get("save.new.why"))
-                : asker.reason(component(), texts.get("save.reason.title", id), texts.get("save.reason.question"));
+                : asker.reason(
+                        component(),
+                        texts.get("save.reason.title", id),
+                        texts.get("save.reason.question"),
+                        texts.get("save.reason.act"));
         why.ifPresent(reason -> model.save(
                 reason,
                 Outcome.of(

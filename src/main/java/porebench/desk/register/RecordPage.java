@@ -136,7 +136,7 @@ abstract class RecordPage<T extends Kept> implements Screen {
         }
         Optional<String> why = model.isNew()
                 ? Optional.of(texts.get("record.first"))
-                : asker().reason(component(), title(), texts.get("record.why"));
+                : asker().reason(component(), title(), texts.get("record.why"), texts.get("record.act"));
         if (why.isPresent() && asker().person(component()).isPresent()) {
             model.save(
                     why.get(),

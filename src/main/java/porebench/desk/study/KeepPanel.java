@@ -105,7 +105,7 @@ final class KeepPanel {
         String title = texts.get("keep.question");
         Optional<String> why = model.base().isEmpty()
                 ? Optional.of(texts.get("keep.first"))
-                : asker().reason(panel, title, texts.get("keep.why"));
+                : asker().reason(panel, title, texts.get("keep.why"), texts.get("keep.act"));
         if (why.isEmpty() || asker().person(panel).isEmpty()) {
             return;
         }

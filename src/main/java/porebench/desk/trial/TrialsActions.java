@@ -68,13 +68,21 @@ final class TrialsActions {
         String id = entry.draft().text(TrialColumns.ID);
         Optional<String> kept = Optional.empty();
         if (entry.wantsReason()) {
-            kept = asker().reason(over, texts.get("doubts.title", id), texts.get("doubts.question", doubts(entry)));
+            kept = asker().reason(
+                            over,
+                            texts.get("doubts.title", id),
+                            texts.get("doubts.question", doubts(entry)),
+                            texts.get("doubts.act"));
             if (kept.isEmpty()) {
                 return;
             }
         }
         Optional<String> why = entry.base().isPresent()
-                ? asker().reason(over, texts.get("correct.title", id), texts.get("correct.question"))
+                ? asker().reason(
+                                over,
+                                texts.get("correct.title", id),
+                                texts.get("correct.question"),
+                                texts.get("correct.act"))
                 : Optional.of(texts.get("why.entered"));
         if (why.isPresent()) {
             entry.keep(kept, why.get(), refused -> {
@@ -95,7 +103,11 @@ final class TrialsActions {
     }
 
     void begin() {
-        asker().reason(over, texts.get("determination.begin.title"), texts.get("determination.begin.question"))
+        asker().reason(
+                        over,
+                        texts.get("determination.begin.title"),
+                        texts.get("determination.begin.question"),
+                        texts.get("determination.begin.act"))
                 .ifPresent(purpose -> {
                     model.begin(purpose);
                     saved.run();
@@ -103,17 +115,21 @@ final class TrialsActions {
     }
 
     void strike() {
-        withReason("strike.title", "strike.question", model::strike);
+        withReason("strike", model::strike);
     }
 
     void restore() {
-        withReason("restore.title", "restore.question", model::restore);
+        withReason("restore", model::restore);
     }
 
-    private void withReason(String title, String question, BiConsumer<String, Outcome> change) {
+    private void withReason(String act, BiConsumer<String, Outcome> change) {
         Optional<String> id = model.selected().map(row -> row.id().text());
         if (id.isPresent() && asker().person(over).isPresent()) {
-            asker().reason(over, texts.get(title, id.get()), texts.get(question))
+            asker().reason(
+                            over,
+                            texts.get(act + ".title", id.get()),
+                            texts.get(act + ".question"),
+                            texts.get(act + ".act"))
                     .ifPresent(reason -> change.accept(reason, this::tell));
         }
     }

@@ -111,6 +111,7 @@ class TrialsPageTest {
         press(page, "restore");
         assertThat(bench.book.history(Trial.class, "K7-T1")).hasSize(3);
         assertThat(said(page, "story")).contains("It counts.");
+        assertThat(bench.asker.acts).containsExactly("Strike", "Strike", "Take the strike back");
     }
 
     @Test

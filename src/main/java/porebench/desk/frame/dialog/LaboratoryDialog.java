@@ -45,7 +45,7 @@ public final class LaboratoryDialog {
         ((JTextField) form.field(NAME.field())).setColumns(36);
         form.pull();
         AskDialog dialog = new AskDialog(over, texts.get("laboratory.title"), form.panel());
-        JButton keep = dialog.button("accept", texts.get("ask.keep"));
+        JButton keep = dialog.button("accept", texts.get("laboratory.keep"));
         dialog.button("cancel", texts.get("ask.cancel"));
         dialog.closesOnlyIf(keep, () -> {
             DraftReader reader = new DraftReader(model.draft(), desk.tools().numbers(), model::words);
@@ -71,7 +71,7 @@ public final class LaboratoryDialog {
         }
         Optional<String> why = before.isEmpty()
                 ? Optional.of(texts.get("laboratory.first"))
-                : desk.tools().asker().reason(over, title, texts.get("laboratory.why"));
+                : desk.tools().asker().reason(over, title, texts.get("laboratory.why"), texts.get("laboratory.act"));
         if (why.isEmpty() || desk.tools().asker().person(over).isEmpty()) {
             return;
         }

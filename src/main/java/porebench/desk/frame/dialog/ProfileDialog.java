@@ -7,6 +7,7 @@ import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
 import porebench.desk.Question;
@@ -40,6 +41,7 @@ public final class ProfileDialog {
     private final ProblemLines problems;
     private final JButton copy;
     private final JButton save;
+    private JButton close = new JButton();
 
     private ProfileDialog(DeskModel desk, Texts texts, List<Version<LaboratoryProfile>> own) {
         this.desk = desk;
@@ -63,7 +65,7 @@ public final class ProfileDialog {
 
     private void show(JComponent over) {
         AskDialog dialog = new AskDialog(over, texts.get("profile.title"), content());
-        JButton close = dialog.button("close", texts.get("ask.close"));
+        close = dialog.button("close", texts.get("ask.close"));
         dialog.closesOnlyIf(close, this::mayDrop);
         model.history().onChange(this::refresh);
         fillChoice();
@@ -131,6 +133,9 @@ public final class ProfileDialog {
         choice.setEnabled(!model.isNew());
         copy.setEnabled(!model.isChanged());
         save.setEnabled(model.canSave());
+        // Enter never drops what was typed.
+        Optional.ofNullable(SwingUtilities.getRootPane(save))
+                .ifPresent(root -> root.setDefaultButton(model.isChanged() ? save : close));
         List<Problem> wrong = model.isOwn() ? model.problems() : List.of();
         problems.show(
                 form.show(wrong).stream().map(new FigureWords(texts)::named).toList());
@@ -143,7 +148,8 @@ public final class ProfileDialog {
         if (draft.isEmpty()) {
             return;
         }
-        Optional<String> why = desk.tools().asker().reason(choice, heading, texts.get("profile.why"));
+        Optional<String> why =
+                desk.tools().asker().reason(choice, heading, texts.get("profile.why"), texts.get("profile.act"));
         if (why.isEmpty() || desk.tools().asker().person(choice).isEmpty()) {
             return;
         }

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
@@ -28,6 +29,7 @@ import org.jspecify.annotations.Nullable;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Settings;
+import porebench.desk.form.Form;
 import porebench.desk.form.Typing;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
@@ -64,14 +66,14 @@ public final class SwingAsker implements Asker {
     }
 
     @Override
-    public Optional<String> reason(JComponent over, String title, String question) {
+    public Optional<String> reason(JComponent over, String title, String question, String actName) {
         JTextArea field = new JTextArea(3, 40);
         field.setLineWrap(true);
         field.setWrapStyleWord(true);
         // In a text of one sentence the tabulator leads on to the buttons.
         field.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
         field.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
-        return words(over, title, question, field, new JScrollPane(field), texts.get("ask.keep"));
+        return words(over, title, question, field, new JScrollPane(field), actName, "ask.reason-missing");
     }
 
     @Override
@@ -91,20 +93,42 @@ public final class SwingAsker implements Asker {
     /** Asks who works here, also when somebody said so already. */
     Optional<String> askPerson(JComponent over, String before) {
         JTextField field = new JTextField(before, 30);
-        return words(over, texts.get("ask.person.title"), texts.get("ask.person"), field, field, texts.get("ask.use"));
+        return words(
+                over,
+                texts.get("ask.person.title"),
+                texts.get("ask.person"),
+                field,
+                field,
+                texts.get("ask.use"),
+                "ask.person-missing");
     }
 
     private Optional<String> words(
-            JComponent over, String title, String question, JTextComponent field, JComponent shown, String actionName) {
+            JComponent over,
+            String title,
+            String question,
+            JTextComponent field,
+            JComponent shown,
+            String actionName,
+            String ifMissing) {
         field.setName("answer");
-        JPanel content = new JPanel(new MigLayout("insets 0, wrap 1", "[grow,fill]", "[]10[]"));
+        JPanel content = new JPanel(new MigLayout("insets 0, wrap 1", "[grow,fill]", "[]10[]4[]"));
         content.add(AskDialog.text(question));
         content.add(shown);
+        // Its line is there from the beginning, so that nothing moves when it is said.
+        JLabel missing = Form.heading(" ", "fieldError");
+        missing.setName("answer.message");
+        content.add(missing);
         AskDialog dialog = new AskDialog(over, title, content);
         JButton accept = dialog.button("accept", actionName);
         dialog.button("cancel", texts.get("ask.cancel"));
-        accept.setEnabled(!field.getText().isBlank());
-        Typing.follow(field, typed -> accept.setEnabled(!field.getText().isBlank()));
+        dialog.closesOnlyIf(accept, () -> {
+            boolean isThere = !field.getText().isBlank();
+            missing.setText(isThere ? " " : texts.get(ifMissing));
+            field.requestFocusInWindow();
+            return isThere;
+        });
+        Typing.follow(field, typed -> missing.setText(" "));
         SwingUtilities.invokeLater(field::requestFocusInWindow);
         return dialog.ask() == 0 ? AskDialog.filled(field.getText()) : Optional.empty();
     }

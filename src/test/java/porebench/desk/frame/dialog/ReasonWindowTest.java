@@ -1,0 +1,77 @@
+package porebench.desk.frame.dialog;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.EventQueue;
+import java.awt.KeyboardFocusManager;
+import java.awt.Point;
+import java.awt.Window;
+import java.awt.event.KeyEvent;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.FutureTask;
+import javax.swing.JButton;
+import javax.swing.JDialog;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import porebench.desk.EventThread;
+import porebench.desk.Keys;
+import porebench.desk.Named;
+import porebench.desk.NeedsDisplay;
+import porebench.desk.Settings;
+
+/** A reason is asked for by a button named for its act, which says under the field when the reason is wanting. */
+@NeedsDisplay
+@ExtendWith(EventThread.class)
+class ReasonWindowTest {
+    private static JDialog dialog() {
+        return Arrays.stream(Window.getWindows())
+                .filter(JDialog.class::isInstance)
+                .map(JDialog.class::cast)
+                .filter(each -> each.isShowing() && "ask".equals(each.getName()))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static boolean isFocused(String name) {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        return owner != null && name.equals(owner.getName());
+    }
+
+    @Test
+    void aMissingReasonIsSaidUnderItsFieldAndNothingMoves() throws Exception {
+        Keys keys = new Keys();
+        FutureTask<Optional<String>> asking =
+                new FutureTask<>(() -> new SwingAsker(Locale.ENGLISH, Settings.inMemory(), Optional::empty)
+                        .reason(new JPanel(), "Strike trial T-1", "Why does it not count?", "Strike"));
+        EventQueue.invokeLater(asking);
+        assertThat(EventThread.comes(() -> dialog() != null)).isTrue();
+        JDialog dialog = EventThread.call(ReasonWindowTest::dialog);
+        assertThat(EventThread.comes(() -> {
+                    dialog.toFront();
+                    Named.in(dialog, JTextArea.class, "answer").requestFocus();
+                    return isFocused("answer");
+                }))
+                .isTrue();
+        JButton act = Named.in(dialog, JButton.class, "accept");
+        assertThat(act.getText()).isEqualTo("Strike");
+        assertThat(act.isEnabled()).isTrue();
+        Point before = EventThread.call(act::getLocationOnScreen);
+        keys.strikeUntil(() -> isFocused("accept"), "the act", KeyEvent.VK_TAB);
+        keys.strikeUntil(
+                () -> Named.in(dialog, JLabel.class, "answer.message").getText().startsWith("Write the reason"),
+                "the message",
+                KeyEvent.VK_SPACE);
+        assertThat(EventThread.call(act::getLocationOnScreen)).isEqualTo(before);
+        assertThat(EventThread.comes(() -> isFocused("answer"))).isTrue();
+        keys.strike(KeyEvent.VK_X);
+        keys.strikeUntil(() -> isFocused("accept"), "the act", KeyEvent.VK_TAB);
+        keys.strike(KeyEvent.VK_SPACE);
+        assertThat(asking.get()).contains("x");
+    }
+}
