@@ -172,9 +172,14 @@ public final class TrialsPage implements Screen {
         entry.begin();
     }
 
+    /** Takes the keyboard where a trial begins; on the table while no trial can be added. */
     @Override
     public void focus() {
-        entry.begin();
+        if (model.entry().determination().isPresent()) {
+            entry.begin();
+        } else {
+            table.requestFocusInWindow();
+        }
     }
 
     /** Makes the table of trials, as high as they are many; it scrolls sideways where the page is narrower than its columns. */

@@ -20,6 +20,7 @@ import porebench.desk.Keys;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.ScriptedAsker;
+import porebench.record.id.MixId;
 
 /** What is typed arrives in a field or is told; the keyboard is where a page that was chosen wants it. */
 @NeedsDisplay
@@ -84,6 +85,14 @@ class LostKeysWindowTest {
 
     @Test
     void aPageThatIsChosenTakesTheKeyboard() throws Exception {
+        focus(named(AbstractButton.class, "step.trials"));
+        keys.strike(KeyEvent.VK_SPACE);
+        assertThat(EventThread.comes(() -> focused().equals("trials")))
+                .as("a factor was issued from these trials, so that none can be added")
+                .isTrue();
+        EventThread.run(() -> window.openMix(new MixId("HG-108")));
+        assertThat(EventThread.comes(() -> named(JTextField.class, "fine").isEnabled()))
+                .isTrue();
         focus(named(AbstractButton.class, "step.trials"));
         keys.strike(KeyEvent.VK_SPACE);
         assertThat(EventThread.comes(() -> focused().equals("fine"))).isTrue();
