@@ -103,11 +103,19 @@ public final class MixRail {
         panel.setFocusTraversalPolicy(new RailOrder(order));
         Bowls bowls = new Bowls(desk);
         cell.add(bowls::words);
+        cell.add(mix -> isBegun(mix) ? Optional.of(texts.get("rail.begun")) : Optional.empty());
         desk.unsaved().onChange(list::repaint);
     }
 
     public JPanel component() {
         return panel;
+    }
+
+    /** Returns whether something is typed of a mix's trials that is not saved. */
+    private boolean isBegun(MixId mix) {
+        String name = "trial/" + mix.text();
+        return desk.unsaved().find(name).isPresent()
+                || !desk.unsaved().names(name + '\t').isEmpty();
     }
 
     private void addHeading(JButton begin) {
