@@ -145,6 +145,20 @@ public abstract class RecordDraft<T extends Kept> extends DraftModel {
                         .filter(newest -> newest.number() > version.number()));
     }
 
+    /**
+     * Goes on from the version that somebody else kept meanwhile: what was typed here stays, and where nothing was, theirs stands.
+     */
+    public final void goOnFromNewer() {
+        newer().ifPresent(newest -> {
+            TypedDraft before = history().saved();
+            TypedDraft theirs = typed(newest.value());
+            TypedDraft mine = theirs.withChanges(before, draft());
+            base = Optional.of(newest);
+            history().rebase(theirs);
+            history().update(newest.stamp().who(), mine);
+        });
+    }
+
     /** Notes that somebody wants to save: from now on everything missing is said. */
     protected final void setTried() {
         isTried = true;

@@ -6,9 +6,13 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import porebench.quantity.Spelling;
 import porebench.record.column.CellWriter;
 import porebench.record.column.Column;
@@ -116,6 +120,25 @@ public record TypedDraft(Map<String, String> texts, Map<String, List<TypedDraft>
         all.putAll(texts);
         Map<String, List<TypedDraft>> things = new HashMap<>(other.parts);
         things.putAll(parts);
+        return new TypedDraft(all, things);
+    }
+
+    /** Returns this draft with what another says differently from the one that it was made from. */
+    public TypedDraft withChanges(TypedDraft before, TypedDraft after) {
+        Map<String, String> all = new HashMap<>(texts);
+        Set<String> fields = new HashSet<>(before.texts.keySet());
+        fields.addAll(after.texts.keySet());
+        fields.removeIf(field -> Objects.equals(before.texts.get(field), after.texts.get(field)));
+        for (String field : fields) {
+            all.remove(field);
+            Optional.ofNullable(after.texts.get(field)).ifPresent(text -> all.put(field, text));
+        }
+        Map<String, List<TypedDraft>> things = new HashMap<>(parts);
+        after.parts.forEach((field, rows) -> {
+            if (!rows.equals(before.parts.get(field))) {
+                things.put(field, rows);
+            }
+        });
         return new TypedDraft(all, things);
     }
 

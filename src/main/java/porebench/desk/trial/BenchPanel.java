@@ -41,6 +41,7 @@ final class BenchPanel {
     private final ColumnForm form;
     private final Map<Column<?, ?>, JLabel> targets = new HashMap<>();
     private final JLabel title = Form.heading("", "h2");
+    private final NewerPanel newer;
     private final JButton save = new JButton();
     private final JButton clear = new JButton();
     private final JPanel panel =
@@ -52,7 +53,9 @@ final class BenchPanel {
         this.texts = model.texts();
         this.form = new ColumnForm(entry, model.desk().tools().problemText());
         title.setName("entryTitle");
+        newer = new NewerPanel(entry, texts);
         panel.add(title);
+        panel.add(newer.component(), "wmin 0");
         BenchFields.ALL.forEach(column -> form.add(column, beside(column)));
         BenchFields.ALL.forEach(column -> bind(column, actions));
         meterBox();
@@ -156,6 +159,7 @@ final class BenchPanel {
                 .map(trial ->
                         texts.get("entry.title-correct", trial.value().id().text()))
                 .orElseGet(() -> texts.get("entry.title-new")));
+        newer.show();
         form.pull();
         showTargets();
         for (Column<Trial, ?> column : BenchFields.ALL) {

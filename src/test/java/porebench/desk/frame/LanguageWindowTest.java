@@ -24,6 +24,8 @@ import porebench.desk.frame.book.InventedBooks;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
 import porebench.exchange.PracticeLaboratory;
+import porebench.port.DraftStore;
+import porebench.port.SerialLines;
 import porebench.print.PdfPress;
 import porebench.record.book.LabBook;
 import porebench.store.SqliteShelf;
@@ -67,8 +69,10 @@ class LanguageWindowTest {
                 ZoneId.of("UTC"),
                 Locale.ENGLISH,
                 settings,
+                DraftStore.none(),
                 new InventedBooks(folder.resolve("demo.porebench"), made -> {}, new PracticeLaboratory()),
-                Optional::empty);
+                Optional::empty,
+                SerialLines.none());
         Workbench.start(outside, Optional.of(file));
         assertThat(EventThread.comes(
                         () -> frame("Edit").filter(one -> isOn(one, "HG-106")).isPresent()))

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
 import porebench.desk.DeskModel;
+import porebench.desk.Named;
 import porebench.desk.Refused;
 import porebench.record.MixDesign;
 import porebench.record.Trial;
@@ -126,6 +128,49 @@ class LiveDraftTest {
         assertThat(entry.draft().text(TrialColumns.GAUGE)).isEqualTo("6.3");
         assertThat(entry.base().map(Version::number)).contains(1);
         assertThat(entry.newer().map(Version::number)).contains(2);
+    }
+
+    /** Two people correct one trial; each changes another number, and both stand in the end. */
+    @Test
+    void whoComesSecondSeesBothVersionsAndLosesNothing() {
+        DeskModel other = new DeskModel(desk.tools(), bench.book);
+        other.setPerson("N. Orrin");
+        other.select(BenchBook.MIX);
+        TrialsModel there = new TrialsModel(other);
+        correct();
+        entry.type(TrialColumns.GAUGE, "6.3");
+        there.select(Optional.of(new TrialId("K7-T1")));
+        there.correct();
+        there.entry().type(TrialColumns.REMARKS, "calm");
+        assertThat(Refused.by(out -> there.entry().keep(Optional.empty(), "forgotten", out)))
+                .isEmpty();
+        desk.refresh();
+        assertThat(entry.newer().map(version -> version.stamp().who())).contains("N. Orrin");
+        NewerPanel panel = new NewerPanel(entry, model.texts());
+        panel.show();
+        assertThat(said(panel, "newer.title")).isEqualTo("N. Orrin kept version 2 of this trial meanwhile: forgotten");
+        assertThat(said(panel, "newer.theirs"))
+                .startsWith("Theirs: ")
+                .endsWith("calm")
+                .doesNotContain("6.3");
+        assertThat(said(panel, "newer.yours")).contains("6.4").contains("6.3").doesNotContain("calm");
+        assertThat(said(panel, "newer.both")).isEmpty();
+        entry.type(TrialColumns.REMARKS, "windy");
+        panel.show();
+        assertThat(said(panel, "newer.both")).isNotEmpty();
+        entry.history().undo();
+        entry.goOnFromNewer();
+        panel.show();
+        assertThat(panel.component().isVisible()).isFalse();
+        assertThat(Refused.by(out -> entry.keep(Optional.empty(), "misread", out)))
+                .isEmpty();
+        Trial kept = bench.book.latest(Trial.class, "K7-T1").orElseThrow().value();
+        assertThat(kept.remarks()).isEqualTo("calm");
+        assertThat(kept.readings().gaugePercent().orElseThrow().toPlainString()).isEqualTo("6.3");
+    }
+
+    private static String said(NewerPanel panel, String name) {
+        return Named.in(panel.component(), JTextComponent.class, name).getText();
     }
 
     @Test
