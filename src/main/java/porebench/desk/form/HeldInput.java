@@ -47,7 +47,7 @@ public class HeldInput extends EventQueue {
         }
         boolean waits = awaited > 0 || replaying && !held.isEmpty() || event instanceof KeyEvent && isKeyboardBetween();
         if (!waits || !isMeant(event) || isOpenTo(event)) {
-            give(event);
+            super.dispatchEvent(event);
         } else if (!(event instanceof MouseEvent click) || click.getClickCount() < 2) {
             held.add(event);
             if (awaited == 0) {
@@ -142,15 +142,7 @@ public class HeldInput extends EventQueue {
         }
         AWTEvent next = held.remove();
         EventQueue.invokeLater(this::replay);
-        give(next);
-    }
-
-    private void give(AWTEvent event) {
-        if (event instanceof KeyEvent key) {
-            lost.watch(key, () -> super.dispatchEvent(key));
-        } else {
-            super.dispatchEvent(event);
-        }
+        super.dispatchEvent(next);
     }
 
     /** Tells from now on of what was typed and went nowhere, in the letters typed; blank once something arrives again. */

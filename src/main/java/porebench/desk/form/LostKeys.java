@@ -15,22 +15,36 @@ final class LostKeys {
     private Consumer<String> told = letters -> {};
     private String letters = "";
     private boolean isPressTaken;
+    private int chosen;
 
+    /** Tells from now on of what went nowhere. */
     void onLost(Consumer<String> listener) {
         told = listener;
+        // Asked around the dispatch itself: a key that waits for a focus on its way is dispatched later than its event.
+        KeyboardFocusManager manager = KeyboardFocusManager.getCurrentKeyboardFocusManager();
+        manager.addKeyEventDispatcher(key -> {
+            chosen = choiceIn(key.getComponent());
+            return false;
+        });
+        manager.addKeyEventPostProcessor(key -> {
+            dispatched(key);
+            return false;
+        });
     }
 
-    /** Gives a key to whoever has the keyboard, and notes whether somebody took it. */
-    void watch(KeyEvent key, Runnable giving) {
-        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        int chosen = owner instanceof JList<?> list ? list.getSelectedIndex() : -1;
-        giving.run();
+    private static int choiceIn(Component owner) {
+        return owner instanceof JList<?> list ? list.getSelectedIndex() : -1;
+    }
+
+    /** Notes whether somebody took a key that was dispatched. */
+    private void dispatched(KeyEvent key) {
         if (key.getID() == KeyEvent.KEY_PRESSED) {
             isPressTaken = key.isConsumed();
         } else if (isLetter(key)) {
+            Component owner = key.getComponent();
             boolean isReadOnly = owner instanceof JTextComponent text && !(text.isEditable() && text.isEnabled());
-            boolean isChosen = owner instanceof JList<?> list && list.getSelectedIndex() != chosen;
-            if (isChosen || !isReadOnly && (key.isConsumed() || isPressTaken)) {
+            boolean isTaken = !isReadOnly && (key.isConsumed() || isPressTaken) || choiceIn(owner) != chosen;
+            if (isTaken) {
                 say("");
             } else {
                 add(key.getKeyChar());

@@ -6,6 +6,8 @@ import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -81,6 +83,22 @@ class LostKeysWindowTest {
         assertThat(EventThread.comes(() -> said().isEmpty())).isTrue();
         assertThat(EventThread.call(() -> named(JTextField.class, "findMix").getText()))
                 .isEqualTo("1");
+    }
+
+    /** Keys that follow Enter at once are dispatched only when the next field has the keyboard; they arrive all the same. */
+    @Test
+    void whatIsTypedRightAfterEnterIsNotToldAsLost() throws Exception {
+        EventThread.run(() -> window.openMix(new MixId("HG-108")));
+        EventThread.run(() -> window.turnTo(window.pages().named("trials").orElseThrow()));
+        focus(named(JTextField.class, "fine"));
+        for (int key : new int[] {KeyEvent.VK_5, KeyEvent.VK_ENTER, KeyEvent.VK_7, KeyEvent.VK_8}) {
+            keys.strike(key);
+            LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(25));
+        }
+        assertThat(EventThread.comes(
+                        () -> named(JTextField.class, "coarse").getText().equals("78")))
+                .isTrue();
+        assertThat(EventThread.call(this::said)).isEmpty();
     }
 
     @Test
