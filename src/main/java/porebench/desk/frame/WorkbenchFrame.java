@@ -267,6 +267,7 @@ public final class WorkbenchFrame {
         memory.rememberFile(file);
         work.turning().stands(file);
         beginning = false;
+        current = current == pages.first() ? lastStep : current;
         strip.say(file);
         String last = memory.mix();
         Optional<MixId> mix = desk.rows().stream()

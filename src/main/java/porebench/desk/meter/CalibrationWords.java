@@ -26,6 +26,9 @@ import porebench.quantity.VolumeUnit;
 /** Says in sentences what the measurements of a calibration tell. */
 final class CalibrationWords {
     private static final int VOLUME_DECIMALS = 4;
+    /** Of an uncertainty in cubic feet, of which a bowl holds a quarter. */
+    private static final int FOOT_DECIMALS = 6;
+
     private static final int AIR_DECIMALS = 2;
     private static final double COVERAGE = 2;
 
@@ -55,7 +58,9 @@ final class CalibrationWords {
         said.add(texts.get(
                 "bowl.volume",
                 volume(bowl.volume()),
-                plain(bowlUnit().in(litres(COVERAGE * bowl.standardUncertaintyLitres())), VOLUME_DECIMALS),
+                plain(
+                        bowlUnit().in(litres(COVERAGE * bowl.standardUncertaintyLitres())),
+                        bowlUnit() == VolumeUnit.LITRE ? VOLUME_DECIMALS : FOOT_DECIMALS),
                 count));
         if (bowl.spreadPercent().isPresent()) {
             said.add(texts.get(

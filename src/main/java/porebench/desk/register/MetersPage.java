@@ -45,7 +45,7 @@ public final class MetersPage extends RecordPage<Meter> {
                 new ShownColumn<>(texts.get("meter.due"), 94, model::nextDueWords),
                 new ShownColumn<>(
                         texts.get("meter.type.plain"), 46, meter -> meter.type().name()),
-                new ShownColumn<>(texts.get("meter.bowl.short"), 78, model::bowlWords),
+                new ShownColumn<>(texts.get("meter.bowl.short"), 96, model::bowlWords),
                 shown(model, MeterColumns.IN_SERVICE, texts.get("meter.service.heading"), 94),
                 shown(model, MeterColumns.SERIAL, 95));
     }

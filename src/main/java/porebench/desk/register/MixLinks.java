@@ -12,9 +12,9 @@ import porebench.record.id.MixId;
 
 /** The mixes that use the record on view; each opens its mix. */
 final class MixLinks {
-    private static final String COLUMNS = "insets 0, gap 6, wrap 4";
+    private static final String COLUMNS = "insets 0, fillx, gap 6, wrap 2";
 
-    private final JPanel panel = new JPanel(new MigLayout(COLUMNS));
+    private final JPanel panel = new JPanel(new MigLayout(COLUMNS, "[grow 50,fill,0::][grow 50,fill,0::]"));
     private final Consumer<MixId> openMix;
     private final Texts texts;
     private List<MixId> shown = List.of();
@@ -42,7 +42,8 @@ final class MixLinks {
             JButton link = Commands.button(
                     "usedBy." + mix.text(),
                     Commands.of(texts.get("record.open-mix", mix.text()), () -> openMix.accept(mix)));
-            panel.add(link);
+            link.setToolTipText(link.getText());
+            panel.add(link, "wmin 0");
         }
         panel.revalidate();
     }

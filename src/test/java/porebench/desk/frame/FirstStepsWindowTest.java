@@ -122,6 +122,9 @@ class FirstStepsWindowTest {
     @Test
     void aListPutAwayStaysAwayAndComesBackByHelp() throws Exception {
         strike("welcome.away");
+        assertThat(EventThread.comes(
+                        () -> !window.memory().settings().get("firstSteps.putAway", "").isBlank()))
+                .isTrue();
         strike("register.sources");
         assertThat(EventThread.comes(() -> window.current().name().equals("sources")))
                 .isTrue();
@@ -141,6 +144,9 @@ class FirstStepsWindowTest {
         EventThread.run(() -> assertThat(named("demo").isShowing()).isFalse());
         EventThread.run(() -> window.turning().openDemo());
         assertThat(EventThread.comes(() -> named("demo").isShowing())).isTrue();
+        assertThat(EventThread.call(() -> window.current().name()))
+                .as("a lab book that has its mixes opens on one of them")
+                .isEqualTo("mix");
         for (LatePage<?> page : window.pages().all()) {
             EventThread.run(() -> {
                 window.turnTo(page);

@@ -1,7 +1,7 @@
 package porebench.desk.frame.start;
 
-import java.util.EnumMap;
-import java.util.Map;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import javax.swing.Action;
 import javax.swing.JButton;
@@ -23,9 +23,11 @@ public final class FirstStepsPage implements Screen {
     private final JComponent scroll;
     private final FirstStepsModel model;
     private final Texts texts;
-    private final Map<FirstStep, JLabel> marks = new EnumMap<>(FirstStep.class);
-    private final Map<FirstStep, Action> links = new EnumMap<>(FirstStep.class);
+    private final List<Line> lines = new ArrayList<>();
     private final WrappedText state = new WrappedText("welcome.state", "quiet");
+
+    /** A step, its mark and what leads to it. */
+    private record Line(FirstStep step, JLabel mark, Action link) {}
 
     /** Where the list leads. */
     public interface Ways {
@@ -86,8 +88,7 @@ public final class FirstStepsPage implements Screen {
         JButton button = Commands.button(step == FirstStep.MIX ? "welcome.newMix" : key, link);
         JLabel mark = Form.heading("", "h2");
         mark.setName(key + ".mark");
-        marks.put(step, mark);
-        links.put(step, link);
+        lines.add(new Line(step, mark, link));
         panel.add(mark, "w 22!, align center");
         panel.add(button);
         panel.add(new WrappedText(key + ".why", "quiet", texts.get(key + ".why")), "wmin 0, aligny center");
@@ -95,12 +96,13 @@ public final class FirstStepsPage implements Screen {
 
     private void refresh() {
         Set<FirstStep> done = model.done();
-        for (FirstStep step : FirstStep.values()) {
-            boolean isDone = done.contains(step);
-            JLabel mark = marks.get(step);
-            mark.setText(isDone ? "✔" : "○");
-            mark.getAccessibleContext().setAccessibleName(texts.get(isDone ? "welcome.done" : "welcome.open"));
-            links.get(step).setEnabled(model.isOpen(step));
+        for (Line line : lines) {
+            boolean isDone = done.contains(line.step());
+            line.mark().setText(isDone ? "✔" : "○");
+            line.mark()
+                    .getAccessibleContext()
+                    .setAccessibleName(texts.get(isDone ? "welcome.done" : "welcome.open"));
+            line.link().setEnabled(model.isOpen(line.step()));
         }
         state.setText(model.next()
                 .map(next -> texts.get(
