@@ -68,7 +68,6 @@ public interface LabSheets {
      */
     List<Path> writePhotos(LabBook book, List<PhotoFile> photos, OutputFolder folder);
 
-
     /** Reads a file of any kind of record while nobody listens. */
     default Sheet<Kept> records(Path file) {
         return records(file, Progress.UNHEARD);

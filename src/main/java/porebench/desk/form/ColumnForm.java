@@ -161,7 +161,7 @@ public final class ColumnForm {
                 box.setEnabled(!model.isFixed(column));
             });
             unitBoxes.put(column.field(), box);
-            order.addBeside(box, fields.get(column.field()));
+            order.addBeside(box, Objects.requireNonNull(fields.get(column.field())));
             return box;
         }
         JLabel words = new JLabel();

@@ -13,7 +13,6 @@ import porebench.desk.Bowls;
 import porebench.desk.DeskModel;
 import porebench.desk.Settings;
 import porebench.desk.bench.BenchView;
-import porebench.desk.frame.dialog.BalanceDialog;
 import porebench.desk.trial.TrialGate;
 import porebench.method.Texts;
 import porebench.port.SerialLines;

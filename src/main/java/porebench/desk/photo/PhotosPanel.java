@@ -206,7 +206,10 @@ public final class PhotosPanel {
     private void withdraw(Version<SheetPhoto> photo) {
         if (asker().person(panel).isPresent()) {
             asker().reason(
-                            panel, texts.get("withdraw.title"), texts.get("withdraw.question"), texts.get("withdraw.act"))
+                            panel,
+                            texts.get("withdraw.title"),
+                            texts.get("withdraw.question"),
+                            texts.get("withdraw.act"))
                     .ifPresent(reason -> model.withdraw(photo, reason, this::tell));
         }
     }

@@ -122,8 +122,10 @@ class FirstStepsWindowTest {
     @Test
     void aListPutAwayStaysAwayAndComesBackByHelp() throws Exception {
         strike("welcome.away");
-        assertThat(EventThread.comes(
-                        () -> !window.memory().settings().get("firstSteps.putAway", "").isBlank()))
+        assertThat(EventThread.comes(() -> !window.memory()
+                        .settings()
+                        .get("firstSteps.putAway", "")
+                        .isBlank()))
                 .isTrue();
         strike("register.sources");
         assertThat(EventThread.comes(() -> window.current().name().equals("sources")))

@@ -31,6 +31,7 @@ import porebench.desk.frame.book.InventedBooks;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoLaboratory;
 import porebench.exchange.PracticeLaboratory;
+import porebench.port.SerialLines;
 import porebench.print.PdfPress;
 import porebench.record.book.LabBook;
 import porebench.store.OtherProgram;
@@ -114,7 +115,8 @@ class KilledProgramWindowTest {
                                     folder.resolve("demo.porebench"),
                                     file -> fill(shelf, file),
                                     new PracticeLaboratory()),
-                            Optional::empty),
+                            Optional::empty,
+                            SerialLines.none()),
                     Optional.empty());
             EventThread.comes(() -> isThere(JLabel.class, "head.title")
                     && Named.in(frame(), JLabel.class, "head.title").getText().startsWith("HG-108"));

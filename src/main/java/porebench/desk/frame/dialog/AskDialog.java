@@ -81,7 +81,7 @@ public final class AskDialog {
     }
 
     /** Lets a button close the dialog only when something is so, such as a form without problems. */
-    void closesOnlyIf(JButton button, BooleanSupplier question) {
+    public void closesOnlyIf(JButton button, BooleanSupplier question) {
         mayClose.set(buttons.indexOf(button), () -> {
             boolean closes = question.getAsBoolean();
             if (!closes) {

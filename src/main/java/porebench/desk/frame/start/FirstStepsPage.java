@@ -99,9 +99,7 @@ public final class FirstStepsPage implements Screen {
         for (Line line : lines) {
             boolean isDone = done.contains(line.step());
             line.mark().setText(isDone ? "✔" : "○");
-            line.mark()
-                    .getAccessibleContext()
-                    .setAccessibleName(texts.get(isDone ? "welcome.done" : "welcome.open"));
+            line.mark().getAccessibleContext().setAccessibleName(texts.get(isDone ? "welcome.done" : "welcome.open"));
             line.link().setEnabled(model.isOpen(line.step()));
         }
         state.setText(model.next()

@@ -1,4 +1,4 @@
-package porebench.desk.frame.dialog;
+package porebench.desk.frame;
 
 import java.util.List;
 import java.util.Optional;
@@ -16,10 +16,11 @@ import porebench.desk.bench.BalanceSetting;
 import porebench.desk.form.Form;
 import porebench.desk.form.Typing;
 import porebench.desk.form.WrappedText;
+import porebench.desk.frame.dialog.AskDialog;
 import porebench.method.Texts;
 
 /** Asks on which serial line the balance is and how it writes a mass; a line of it can be tried before anything is kept. */
-public final class BalanceDialog {
+final class BalanceDialog {
     private static final int COLUMNS = 48;
 
     private final Texts texts;
@@ -31,7 +32,7 @@ public final class BalanceDialog {
     private final WrappedText says = new WrappedText("balance.says", "");
     private final JPanel form = new JPanel(new MigLayout("insets 0, fillx", "[]12[grow,fill]"));
 
-    public BalanceDialog(Texts texts, Settings settings) {
+    BalanceDialog(Texts texts, Settings settings) {
         this.texts = texts;
         this.settings = settings;
     }
@@ -41,7 +42,7 @@ public final class BalanceDialog {
      *
      * @param places the lines that there are now
      */
-    public void ask(JComponent over, List<String> places) {
+    void ask(JComponent over, List<String> places) {
         show(BalanceSetting.of(settings), places);
         AskDialog dialog = new AskDialog(over, texts.get("balance.title"), form);
         JButton keep = dialog.button("accept", texts.get("balance.use"));
