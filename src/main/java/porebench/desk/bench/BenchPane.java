@@ -39,6 +39,8 @@ final class BenchPane {
     private final WrappedText message = new WrappedText("benchMessage", "");
     private final WrappedText before = new WrappedText("benchBefore", "quiet");
     private final WrappedText keys = new WrappedText("benchKeys", "quiet");
+    private final WrappedText invented = new WrappedText("benchInvented", "trainingText");
+    private final JPanel inventedBox = new JPanel();
     private final JPanel cautionBox = new JPanel();
     private final JPanel middle = new JPanel();
     private final JPanel pad = new JPanel();
@@ -65,12 +67,21 @@ final class BenchPane {
         place.putClientProperty("FlatLaf.styleClass", "quiet");
         cautionBox.putClientProperty("FlatLaf.styleClass", "caution");
         cautionBox.add(caution);
+        inventedBox.putClientProperty("FlatLaf.styleClass", "training");
+        inventedBox.add(invented);
+        inventedBox.setVisible(false);
         List.of(chips, middle, pad).forEach(part -> part.setOpaque(false));
         panel.add(chips);
         panel.add(middle);
         panel.add(pad);
-        List.of(place, title, label, digits, limits, how, cautionBox, message, before, keys)
+        List.of(inventedBox, place, title, label, digits, limits, how, cautionBox, message, before, keys)
                 .forEach(middle::add);
+    }
+
+    /** Says that nothing on the bench was measured, as of a training book or the demo; empty text where it is real. */
+    void sayInvented(String words) {
+        invented.setText(words);
+        inventedBox.setVisible(!words.isEmpty());
     }
 
     JPanel component() {
@@ -183,6 +194,9 @@ final class BenchPane {
         }
         cautionBox.setLayout(new MigLayout("insets 0, fillx", "[grow,fill]"));
         constrain(cautionBox, caution, "wmin 0");
+        inventedBox.setLayout(new MigLayout("insets " + gap + ", fillx", "[grow,fill]"));
+        constrain(inventedBox, invented, "wmin 0");
+        sized(invented, SMALL);
         sized(place, SMALL);
         sized(title, TITLE);
         sized(label, WORDS);

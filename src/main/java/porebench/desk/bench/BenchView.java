@@ -86,6 +86,11 @@ public final class BenchView {
         pane.button("key.leave", texts.get("button.leave"), this::leave);
     }
 
+    /** Says on the bench that nothing there was measured; empty text where it is real. */
+    public void sayInvented(String why) {
+        pane.sayInvented(why);
+    }
+
     /** Opens it over the screen that a window is on, at the bowl of the mix on the desk. */
     public void open(Window over) {
         if (model.desk().tools().asker().person(pane.component()).isEmpty()) {

@@ -124,8 +124,30 @@ final class BowlSteps {
     }
 
     /** Ends the soak when its time is over; sooner only by the minutes, typed. */
+    /** Returns whether the minutes typed are others than the clock of the bowl shows. */
+    private boolean isOffTheClock(Bowl bowl) {
+        Optional<BigDecimal> typed = model.desk().tools().numbers().parse(bowl.typed());
+        return typed.isPresent()
+                && bowl.soaked(model.now())
+                        .filter(soaked -> typed.get()
+                                        .multiply(BigDecimal.valueOf(SECONDS))
+                                        .subtract(BigDecimal.valueOf(soaked.toSeconds()))
+                                        .abs()
+                                        .compareTo(BigDecimal.valueOf(SECONDS))
+                                > 0)
+                        .isPresent();
+    }
+
     private void endSoak(Bowl bowl) {
         if (!bowl.typed().isBlank()) {
+            if (isOffTheClock(bowl) && !model.isAskedTwice()) {
+                model.ask(
+                        texts.get(
+                                "soak.off-the-clock",
+                                BenchWords.clock(bowl.soaked(model.now()).orElseThrow())),
+                        true);
+                return;
+            }
             read(bowl, BenchStep.SOAK, TrialColumns.SOAK, bowl.typed());
             return;
         }

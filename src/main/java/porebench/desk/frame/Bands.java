@@ -34,6 +34,7 @@ final class Bands {
         demo = TrainingBand.ofDemo(texts);
         warnings = new WarningBar(desk, texts, work.turning(), work.replacing());
         firstSteps = new FirstStepsModel(desk, window.memory().settings());
+        window.pages().bench().inventedBecause(this::invented);
         steps = new FirstStepsBar(firstSteps, texts, this::openFirstSteps, new Leading(window)::go);
         JPanel invented = new JPanel(new BorderLayout());
         invented.add(training, BorderLayout.NORTH);
@@ -51,6 +52,14 @@ final class Bands {
     void openFirstSteps() {
         firstSteps.putAway(false);
         window.turnTo(window.pages().first());
+    }
+
+    /** Says why nothing in the lab book was measured; empty text where it is real. */
+    private String invented() {
+        Texts texts = window.texts();
+        boolean isTraining = window.desk().isTraining();
+        String word = isTraining ? texts.get("training.word") : work.isDemo() ? texts.get("demo.word") : "";
+        return word.isEmpty() ? "" : word + ". " + texts.get(isTraining ? "training.why" : "demo.why");
     }
 
     void refresh() {

@@ -27,6 +27,7 @@ final class BenchDoor {
     private final Bowls bowls;
     private SerialLines serial = SerialLines.none();
     private Settings settings = Settings.inMemory();
+    private Supplier<String> invented = () -> "";
     private Optional<BenchView> view = Optional.empty();
 
     /**
@@ -46,6 +47,11 @@ final class BenchDoor {
         settings = set;
     }
 
+    /** Says why nothing in the lab book was measured; empty text where it is real. */
+    void inventedBecause(Supplier<String> words) {
+        invented = words;
+    }
+
     /** Asks which balance stands on the bench. */
     void askForBalance(JComponent over, Texts texts) {
         desk.tools()
@@ -62,6 +68,7 @@ final class BenchDoor {
             BenchView bench = view.orElseGet(() -> desk.make(desk.attention(), () -> new BenchView(desk, gate.get())));
             view = Optional.of(bench);
             bench.connect(serial, settings);
+            bench.sayInvented(invented.get());
             bench.open(SwingUtilities.getWindowAncestor(over));
         }
     }

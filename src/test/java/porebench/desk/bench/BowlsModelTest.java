@@ -99,6 +99,7 @@ class BowlsModelTest {
         assertThat(words.screen().digits()).isEqualTo("E-1");
         assertThat(model.gate().type()).isEqualTo(MeterType.A);
         toSoak("4900", "7350");
+        clock.turn(Duration.ofMinutes(15));
         enter("15");
         List<BenchStep> seen = new java.util.ArrayList<>();
         while (model.step() != BenchStep.H1) {
@@ -206,6 +207,8 @@ class BowlsModelTest {
         assertThat(model.current().orElseThrow().number()).isEqualTo(2);
         clock.turn(Duration.ofMinutes(20));
         enter("15");
+        assertThat(words.screen().message()).contains("30:00 min");
+        model.enter();
         toReadingFromCover();
         enter("6.4");
         model.enter();
@@ -253,6 +256,7 @@ class BowlsModelTest {
         enter("7350");
         model.enter();
         model.enter();
+        clock.turn(Duration.ofMinutes(15));
         enter("15");
         toReadingFromCover();
         enter("6.4");
@@ -266,6 +270,7 @@ class BowlsModelTest {
     @Test
     void aLeakVoidsTheTrialAndCanBeTakenBack() {
         toSoak("4900", "7350");
+        clock.turn(Duration.ofMinutes(15));
         enter("15");
         toReadingFromCover();
         enter("6.4");
