@@ -75,6 +75,9 @@ public final class AskDialog {
                 dialog.dispose();
             }
         });
+        // Where the keyboard is on a button, Enter means that one, whichever is the default.
+        button.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0, false), "pressed");
+        button.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0, true), "released");
         buttons.add(button);
         buttonRow.add(button);
         return button;
@@ -97,18 +100,23 @@ public final class AskDialog {
 
     /** Shows the dialog and waits; returns which button was chosen, or the last one when it was just closed. */
     public int ask() {
-        return ask(0);
+        return ask(0, false);
     }
 
     /** Shows the dialog with the last button as the default, because another one does what should not happen by mistake. */
     int askSafely() {
-        return ask(buttons.size() - 1);
+        return ask(buttons.size() - 1, true);
     }
 
-    private int ask(int byDefault) {
+    /** Shows the dialog with the last button as the default, and the keyboard where it is to be typed. */
+    int askForWords() {
+        return ask(buttons.size() - 1, false);
+    }
+
+    private int ask(int byDefault, boolean takesKeyboard) {
         JButton quick = buttons.get(byDefault);
         dialog.getRootPane().setDefaultButton(quick);
-        if (byDefault > 0) {
+        if (takesKeyboard) {
             dialog.addWindowListener(new WindowAdapter() {
                 @Override
                 public void windowOpened(WindowEvent event) {

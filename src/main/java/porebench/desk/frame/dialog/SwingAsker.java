@@ -73,7 +73,7 @@ public final class SwingAsker implements Asker {
         // In a text of one sentence the tabulator leads on to the buttons.
         field.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
         field.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
-        return words(over, title, question, field, new JScrollPane(field), actName, "ask.reason-missing");
+        return words(over, title, question, field, new JScrollPane(field), actName, "ask.reason-missing", true);
     }
 
     @Override
@@ -100,7 +100,8 @@ public final class SwingAsker implements Asker {
                 field,
                 field,
                 texts.get("ask.use"),
-                "ask.person-missing");
+                "ask.person-missing",
+                false);
     }
 
     private Optional<String> words(
@@ -110,7 +111,8 @@ public final class SwingAsker implements Asker {
             JTextComponent field,
             JComponent shown,
             String actionName,
-            String ifMissing) {
+            String ifMissing,
+            boolean isAct) {
         field.setName("answer");
         JPanel content = new JPanel(new MigLayout("insets 0, wrap 1", "[grow,fill]", "[]10[]4[]"));
         content.add(AskDialog.text(question));
@@ -130,7 +132,8 @@ public final class SwingAsker implements Asker {
         });
         Typing.follow(field, typed -> missing.setText(" "));
         SwingUtilities.invokeLater(field::requestFocusInWindow);
-        return dialog.ask() == 0 ? AskDialog.filled(field.getText()) : Optional.empty();
+        int chosen = isAct ? dialog.askForWords() : dialog.ask();
+        return chosen == 0 ? AskDialog.filled(field.getText()) : Optional.empty();
     }
 
     @Override

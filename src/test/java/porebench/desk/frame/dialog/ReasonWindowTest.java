@@ -61,6 +61,9 @@ class ReasonWindowTest {
         JButton act = Named.in(dialog, JButton.class, "accept");
         assertThat(act.getText()).isEqualTo("Strike");
         assertThat(act.isEnabled()).isTrue();
+        assertThat(EventThread.call(
+                        () -> dialog.getRootPane().getDefaultButton().getName()))
+                .isEqualTo("cancel");
         Point before = EventThread.call(act::getLocationOnScreen);
         keys.strikeUntil(() -> isFocused("accept"), "the act", KeyEvent.VK_TAB);
         keys.strikeUntil(
@@ -71,7 +74,7 @@ class ReasonWindowTest {
         assertThat(EventThread.comes(() -> isFocused("answer"))).isTrue();
         keys.strike(KeyEvent.VK_X);
         keys.strikeUntil(() -> isFocused("accept"), "the act", KeyEvent.VK_TAB);
-        keys.strike(KeyEvent.VK_SPACE);
+        keys.strike(KeyEvent.VK_ENTER);
         assertThat(asking.get()).contains("x");
     }
 }
