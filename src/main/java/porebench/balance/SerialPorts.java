@@ -58,7 +58,9 @@ public final class SerialPorts implements SerialLines {
             port.setComPortParameters(baud, DATA_BITS, SerialPort.ONE_STOP_BIT, SerialPort.NO_PARITY);
             port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, LOOK_UP_MILLISECONDS, 0);
             if (!isOpened(port)) {
-                failed.accept(place);
+                if (!isClosed) {
+                    failed.accept(place);
+                }
                 return;
             }
             try {

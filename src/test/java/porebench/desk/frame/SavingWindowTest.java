@@ -176,8 +176,7 @@ class SavingWindowTest {
         fill();
         beginToSave();
         assertThat(isSaid()).isTrue();
-        // Enter goes from the meter to the first mass.
-        keys.strike(KeyEvent.VK_ENTER);
+        // The next trial begins with its first mass.
         for (int key : new int[] {KeyEvent.VK_4, KeyEvent.VK_2}) {
             keys.strike(key);
         }
