@@ -25,6 +25,7 @@ public final class TallPanel extends JPanel implements Scrollable {
 
     public TallPanel(LayoutManager layout) {
         super(layout);
+        setFocusable(true);
     }
 
     @Override

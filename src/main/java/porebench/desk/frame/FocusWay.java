@@ -1,5 +1,6 @@
 package porebench.desk.frame;
 
+import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.Container;
 import java.util.Optional;
@@ -23,11 +24,17 @@ final class FocusWay extends LayoutFocusTraversalPolicy {
      */
     FocusWay(Container pages) {
         this.pages = pages;
+        pages.setFocusable(true);
     }
 
     @Override
     public Component getComponentAfter(Container root, Component from) {
         boolean isGone = !from.isShowing() || !from.isEnabled();
+        boolean isPage = isGone && from.getParent() != null && from.getParent().getLayout() instanceof CardLayout;
+        if (isPage) {
+            // The page that comes takes the keyboard itself, once it stands where it was left.
+            return pages;
+        }
         Optional<Component> first =
                 isGone && SwingUtilities.isDescendingFrom(from, pages) ? Focusing.find(pages) : Optional.empty();
         return first.orElseGet(() -> super.getComponentAfter(root, from));

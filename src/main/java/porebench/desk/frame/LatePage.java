@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import porebench.desk.Attention;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
@@ -97,7 +98,8 @@ final class LatePage<P extends Screen> implements Page {
 
     @Override
     public void focus() {
-        made.ifPresent(Screen::focus);
+        // Once it stands where it was left.
+        SwingUtilities.invokeLater(() -> made.filter(page -> place.isShowing()).ifPresent(Screen::focus));
     }
 
     @Override

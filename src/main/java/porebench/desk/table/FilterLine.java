@@ -8,6 +8,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
+import porebench.desk.Focusing;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.desk.form.Typing;
@@ -27,6 +28,7 @@ public final class FilterLine {
         this.texts = Texts.of("porebench.desk.table.table", locale);
         String words = texts.get("filter");
         field.setName(table.getName() + ".filter");
+        field.putClientProperty(Focusing.SEEKS, true);
         count.setName(table.getName() + ".count");
         field.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, words);
         field.putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, true);

@@ -29,6 +29,7 @@ import porebench.desk.EventThread;
 import porebench.desk.Keys;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.Settings;
+import porebench.desk.TurnedClock;
 import porebench.desk.frame.Theme;
 import porebench.desk.trial.TrialsPage;
 import porebench.record.Trial;

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
 import porebench.desk.Bowl;
+import porebench.desk.TurnedClock;
 import porebench.desk.trial.TrialsPage;
 import porebench.method.MeterType;
 import porebench.record.Trial;

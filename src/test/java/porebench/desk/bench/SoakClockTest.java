@@ -12,6 +12,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
+import porebench.desk.TurnedClock;
 import porebench.desk.trial.TrialsPage;
 
 /** What the bench says besides the steps: minutes that its clock does not show, and that nothing on it is real. */

@@ -7,8 +7,10 @@ import java.awt.Container;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
@@ -25,6 +27,7 @@ import porebench.desk.BenchBook;
 import porebench.desk.EventThread;
 import porebench.desk.Keys;
 import porebench.desk.NeedsDisplay;
+import porebench.desk.TurnedClock;
 import porebench.desk.frame.Theme;
 import porebench.method.MeterType;
 import porebench.quantity.MassUnit;
@@ -38,7 +41,8 @@ import porebench.record.book.Version;
 class TrialsWindowTest {
     private static final int MOST_ROUNDS = 30;
 
-    private final BenchBook bench = new BenchBook();
+    private final TurnedClock clock = new TurnedClock();
+    private final BenchBook bench = new BenchBook(Locale.ENGLISH, clock);
     private JFrame frame;
     private TrialsPage page;
     private Keys keys;
@@ -215,10 +219,15 @@ class TrialsWindowTest {
     void threeTrialsAreTypedBlind() throws Exception {
         EventThread.run(page::focus);
         awaitFocus("fine");
+        int made = 0;
         for (String gauge : List.of("6.4", "6.5", "6.4")) {
+            // The next sample soaks in the same bowl before it is read.
+            EventThread.run(() -> clock.turn(Duration.ofMinutes(20)));
             for (String number : List.of("4900", "7350", "15", "21.5", "420", gauge, "")) {
                 blind(number);
             }
+            made++;
+            assertThat(kept("K7-T" + made)).isNotNull();
         }
         for (int trial = 1; trial <= 3; trial++) {
             assertThat(kept("K7-T" + trial).readings().fine()).contains(Typed.of("4900", MassUnit.GRAM));

@@ -1,4 +1,4 @@
-package porebench.desk.bench;
+package porebench.desk;
 
 import java.time.Clock;
 import java.time.Duration;
@@ -7,10 +7,10 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 
 /** A clock that stands until it is turned. */
-final class TurnedClock extends Clock {
+public final class TurnedClock extends Clock {
     private Instant now = Instant.parse("2026-03-04T09:30:20Z");
 
-    void turn(Duration by) {
+    public void turn(Duration by) {
         now = now.plus(by);
     }
 
