@@ -204,13 +204,11 @@ public final class TrialsPage implements Screen {
         row.add(Form.label(texts.get("determination.label"), chooser));
         // What is chosen is long: the buttons stand below it, lest it be cut off in a small window.
         row.add(chooser, "wmin 0, wrap");
-        row.add(
-                Commands.button("begin", Commands.of(texts.get("determination.begin"), actions::begin)),
-                "skip 1, split 3, growx 0");
-        row.add(Commands.button("import", Commands.of(texts.get("action.import"), actions::importSheet)), "growx 0");
-        row.add(
-                Commands.button("bench", Commands.of(texts.get("action.bench"), () -> openBench.accept(panel))),
-                "growx 0");
+        JPanel buttons = new JPanel(new MigLayout("insets 0", "[]8[]8[]"));
+        buttons.add(Commands.button("begin", Commands.of(texts.get("determination.begin"), actions::begin)));
+        buttons.add(Commands.button("import", Commands.of(texts.get("action.import"), actions::importSheet)));
+        buttons.add(Commands.button("bench", Commands.of(texts.get("action.bench"), () -> openBench.accept(panel))));
+        row.add(buttons, "skip 1");
         return row;
     }
 
