@@ -113,6 +113,13 @@ public final class AskDialog {
         return ask(buttons.size() - 1, false);
     }
 
+    /** Gives the keyboard back to where it was, also where no window manager sees to it. */
+    private void giveKeyboardBack() {
+        Optional.ofNullable(dialog.getOwner())
+                .map(Window::getMostRecentFocusOwner)
+                .ifPresent(Component::requestFocus);
+    }
+
     private int ask(int byDefault, boolean takesKeyboard) {
         JButton quick = buttons.get(byDefault);
         dialog.getRootPane().setDefaultButton(quick);
@@ -139,6 +146,7 @@ public final class AskDialog {
         dialog.pack();
         dialog.setLocationRelativeTo(dialog.getOwner());
         dialog.setVisible(true);
+        giveKeyboardBack();
         return chosen < 0 ? last : chosen;
     }
 
