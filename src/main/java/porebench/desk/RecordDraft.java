@@ -159,6 +159,21 @@ public abstract class RecordDraft<T extends Kept> extends DraftModel {
         });
     }
 
+    /**
+     * Takes the correction of the newest version back to what that says, as a step that can be undone.
+     *
+     * @param label what was done, for the person
+     * @return whether it was: a new record, or the correction of an older version, is dropped in another way
+     */
+    protected final boolean takeBack(String label) {
+        boolean can = !isNew() && history().isChanged() && newer().isEmpty();
+        if (can) {
+            isTried = false;
+            history().renew(label, history().saved());
+        }
+        return can;
+    }
+
     /** Notes that somebody wants to save: from now on everything missing is said. */
     protected final void setTried() {
         isTried = true;

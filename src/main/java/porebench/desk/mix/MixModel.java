@@ -198,8 +198,10 @@ final class MixModel extends RecordDraft<MixDesign> {
 
     /** Drops the draft and shows what the lab book says. */
     void dropDraft() {
-        begun = false;
-        load();
+        if (!takeBack(texts().get("step.drop"))) {
+            begun = false;
+            load();
+        }
     }
 
     /** Shows the selected mix, with the draft of it that was not saved; or as it was corrected, unless there is such a draft. */

@@ -159,6 +159,9 @@ abstract class RecordModel<T extends Kept> extends RecordDraft<T> {
 
     /** Drops the draft and shows what the lab book says. */
     final void dropDraft() {
+        if (takeBack(texts().get("step.drop"))) {
+            return;
+        }
         begun = false;
         Optional<String> shown = base().map(version -> version.value().recordId());
         forgetTyped();

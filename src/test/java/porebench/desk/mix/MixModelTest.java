@@ -264,6 +264,20 @@ class MixModelTest {
     }
 
     @Test
+    void droppingTheChangesCanBeUndone() {
+        opened();
+        String before = model.draft().text(MixColumns.TITLE);
+        model.type(MixColumns.TITLE, "Mine");
+        model.dropDraft();
+        assertThat(model.draft().text(MixColumns.TITLE)).isEqualTo(before);
+        assertThat(model.history().isChanged()).isFalse();
+        assertThat(model.history().undoLabel()).contains("Drop the changes");
+        model.history().undo();
+        assertThat(model.draft().text(MixColumns.TITLE)).isEqualTo("Mine");
+        assertThat(model.history().isChanged()).isTrue();
+    }
+
+    @Test
     void aDraftSurvivesACorrectionMadeElsewhereAndIsThenRefused() {
         opened();
         model.type(MixColumns.TITLE, "Mine");

@@ -166,6 +166,19 @@ class RegisterModelsTest {
     }
 
     @Test
+    void droppingTheChangesOfARecordCanBeUndone() {
+        SourcesModel model = sources();
+        model.show("S-02");
+        String before = model.draft().text(SourceColumns.LEDGE);
+        model.history().update("Ledge", model.draft().with(SourceColumns.LEDGE, "bench 9"));
+        model.dropDraft();
+        assertThat(model.draft().text(SourceColumns.LEDGE)).isEqualTo(before);
+        assertThat(model.base().orElseThrow().value().recordId()).isEqualTo("S-02");
+        model.history().undo();
+        assertThat(model.draft().text(SourceColumns.LEDGE)).isEqualTo("bench 9");
+    }
+
+    @Test
     void aCorrectionIsANewVersionWithWhoWhyAndWhatChanged() {
         SourcesModel model = sources();
         model.show("S-02");
