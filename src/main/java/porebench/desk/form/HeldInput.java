@@ -21,6 +21,10 @@ import javax.swing.Timer;
  * The events of the window, of which keys and clicks wait while an answer is awaited: they were meant for what the answer shows,
  * so they come after it, in their order. The window is painted and timers run meanwhile.
  *
+ * <p>Keys also wait behind a key that did something, until what it set going has arrived: behind Enter, the next number must not come
+ * before the keyboard does. A key struck on a busy machine may be older than what Java takes for the newest event, and then Java itself
+ * does not hold it back.
+ *
  * <p>A dialog of the name {@link #OPEN} stays open to clicks and Escape. A second click of a double click belongs to the first and
  * does not wait.
  */
@@ -38,6 +42,7 @@ public class HeldInput extends EventQueue {
     private boolean asked;
     private boolean replaying;
     private int looksForFocus;
+    private int settling;
 
     @Override
     protected void dispatchEvent(AWTEvent event) {
@@ -45,14 +50,31 @@ public class HeldInput extends EventQueue {
             // Something that the answer asks or tells is in between.
             asked = true;
         }
-        boolean waits = awaited > 0 || replaying && !held.isEmpty() || event instanceof KeyEvent && isKeyboardBetween();
+        boolean waits = awaited > 0
+                || settling > 0
+                || replaying && !held.isEmpty()
+                || event instanceof KeyEvent && isKeyboardBetween();
         if (!waits || !isMeant(event) || isOpenTo(event)) {
-            super.dispatchEvent(event);
+            pass(event);
         } else if (!(event instanceof MouseEvent click) || click.getClickCount() < 2) {
             held.add(event);
             if (awaited == 0) {
                 replayLater();
             }
+        }
+    }
+
+    /** Lets an event come; what follows a key that did something waits until what it posted has come, too. */
+    private void pass(AWTEvent event) {
+        super.dispatchEvent(event);
+        if (event instanceof KeyEvent key && key.getID() == KeyEvent.KEY_PRESSED && key.isConsumed()) {
+            settling++;
+            EventQueue.invokeLater(() -> {
+                settling--;
+                if (awaited == 0 && !held.isEmpty()) {
+                    replayLater();
+                }
+            });
         }
     }
 
@@ -128,8 +150,8 @@ public class HeldInput extends EventQueue {
 
     /** Lets the first of those that waited come, and asks for the next: a dialog that it opens takes those behind it. */
     private void replay() {
-        if (awaited > 0 || held.isEmpty()) {
-            // Those that are left wait for the next answer.
+        if (awaited > 0 || settling > 0 || held.isEmpty()) {
+            // Those that are left wait for the next answer, or for what the last key set going.
             replaying = false;
             return;
         }
@@ -142,7 +164,7 @@ public class HeldInput extends EventQueue {
         }
         AWTEvent next = held.remove();
         EventQueue.invokeLater(this::replay);
-        super.dispatchEvent(next);
+        pass(next);
     }
 
     /** Tells from now on of what was typed and went nowhere, in the letters typed; blank once something arrives again. */

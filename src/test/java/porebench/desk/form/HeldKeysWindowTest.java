@@ -2,9 +2,10 @@ package porebench.desk.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.BorderLayout;
 import java.awt.EventQueue;
-import java.awt.Toolkit;
 import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
 import java.util.Locale;
 import java.util.concurrent.CountDownLatch;
 import javax.swing.JFrame;
@@ -20,24 +21,19 @@ import porebench.desk.NeedsDisplay;
 /** Keys struck while something awaited takes so long that a dialog stands over the window. */
 @NeedsDisplay
 class HeldKeysWindowTest {
-    /** The queue of this test's events, until it is over. */
-    private static final class Queue extends HeldInput {
-        private void leave() {
-            pop();
-        }
-    }
-
-    private final Queue queue = new Queue();
     private final JTextField field = new JTextField(20);
+    private final JTextField next = new JTextField(20);
+    private PushedInput queue;
     private JFrame frame;
     private Tasks tasks;
 
     @BeforeEach
     void show() throws Exception {
         SwingUtilities.invokeAndWait(() -> {
-            Toolkit.getDefaultToolkit().getSystemEventQueue().push(queue);
+            queue = PushedInput.push();
             frame = new JFrame("bench");
             frame.add(field);
+            frame.add(next, BorderLayout.SOUTH);
             frame.pack();
             frame.setVisible(true);
             tasks = Tasks.inBackground(() -> frame.getRootPane(), Locale.ENGLISH, title -> title, queue);
@@ -80,5 +76,26 @@ class HeldKeysWindowTest {
         assertThat(EventThread.comes(() -> field.getText().equals("quarr"))).isTrue();
         assertThat(EventThread.call(() -> frame.getOwnedWindows()[0].isShowing()))
                 .isFalse();
+    }
+
+    /** Java holds a key back behind a focus on its way only where the key is newer than every event before it. */
+    @Test
+    void aNumberBehindEnterComesIntoTheNextFieldAlsoOnABusyMachine() throws Exception {
+        EventThread.run(() -> EnterOrder.bind(field, next::requestFocusInWindow));
+        long struck = System.currentTimeMillis();
+        queue.postEvent(new MouseEvent(field, MouseEvent.MOUSE_MOVED, struck + 60_000, 0, 1, 1, 0, false));
+        strike(struck, KeyEvent.VK_1, '1');
+        strike(struck, KeyEvent.VK_ENTER, '\n');
+        strike(struck, KeyEvent.VK_5, '5');
+        assertThat(EventThread.comes(() -> (field.getText() + next.getText()).length() == 2))
+                .isTrue();
+        assertThat(EventThread.call(() -> field.getText() + " " + next.getText()))
+                .isEqualTo("1 5");
+    }
+
+    private void strike(long when, int key, char letter) {
+        queue.postEvent(new KeyEvent(field, KeyEvent.KEY_PRESSED, when, 0, key, letter));
+        queue.postEvent(new KeyEvent(field, KeyEvent.KEY_TYPED, when, 0, KeyEvent.VK_UNDEFINED, letter));
+        queue.postEvent(new KeyEvent(field, KeyEvent.KEY_RELEASED, when, 0, key, letter));
     }
 }

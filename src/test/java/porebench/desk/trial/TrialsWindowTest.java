@@ -28,6 +28,7 @@ import porebench.desk.EventThread;
 import porebench.desk.Keys;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.TurnedClock;
+import porebench.desk.form.PushedInput;
 import porebench.desk.frame.Theme;
 import porebench.method.MeterType;
 import porebench.quantity.MassUnit;
@@ -46,6 +47,7 @@ class TrialsWindowTest {
     private JFrame frame;
     private TrialsPage page;
     private Keys keys;
+    private PushedInput input;
 
     @BeforeEach
     void open() throws Exception {
@@ -53,6 +55,7 @@ class TrialsWindowTest {
         bench.select();
         EventThread.run(Theme.LIGHT::apply);
         EventThread.run(() -> {
+            input = PushedInput.push();
             page = new TrialsPage(bench.desk);
             frame = new JFrame();
             frame.setContentPane(page.component());
@@ -81,6 +84,7 @@ class TrialsWindowTest {
     @AfterEach
     void close() throws Exception {
         EventThread.run(() -> frame.dispose());
+        EventThread.run(input::leave);
     }
 
     private static String focused() {
@@ -107,7 +111,7 @@ class TrialsWindowTest {
         keys.strike(KeyEvent.VK_ENTER);
     }
 
-    /** Strikes keys as a quick hand does, eight a second; whatever has the caret takes them. */
+    /** Strikes keys faster than any hand, though never two in a millisecond; whatever has the caret takes them. */
     private void blind(String text) {
         for (char letter : text.toCharArray()) {
             strikeByHand(KeyEvent.getExtendedKeyCodeForChar(letter));
@@ -117,7 +121,7 @@ class TrialsWindowTest {
 
     private void strikeByHand(int key) {
         keys.strike(key);
-        LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(125));
+        LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(25));
     }
 
     private void toMeter() throws Exception {
