@@ -85,7 +85,7 @@ public final class FirstStepsModel {
 
     /** Returns whether a person should still be led: something before the first trial is open, and nobody put the list away. */
     public boolean isWanted() {
-        return desk.hasBook() && !desk.isTraining() && !isPutAway() && !done().contains(FirstStep.TRIAL);
+        return desk.hasBook() && !desk.isTraining() && !isPutAway() && !hasTrial();
     }
 
     private boolean isPutAway() {
