@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 
 /**
  * Where what was typed and not saved yet outlives the program, one text a name, apart for each lab book. It is a person's own
@@ -24,6 +25,13 @@ public interface DraftStore extends AutoCloseable {
      * @param book where the lab book is kept
      */
     void keep(String book, String name, Optional<String> text);
+
+    /**
+     * Tells from now on that what is typed cannot be kept: once, until something is written again.
+     *
+     * @param told takes what went wrong; on any thread
+     */
+    default void onFailure(Consumer<Exception> told) {}
 
     /** Waits until everything is written. */
     @Override

@@ -1,6 +1,7 @@
 package porebench.desk.frame;
 
 import java.awt.AWTEvent;
+import java.awt.EventQueue;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import porebench.desk.Asker;
@@ -23,6 +24,11 @@ final class WatchedEvents extends HeldInput {
     /** Watches no longer: the queue before it goes on. */
     void end() {
         pop();
+    }
+
+    /** Tells that what is typed and not saved cannot be kept; from any thread. */
+    void tellOfDrafts(Exception failure) {
+        EventQueue.invokeLater(() -> asker.failure(over.get(), texts.get("draft.keeping"), failure));
     }
 
     @Override

@@ -59,6 +59,7 @@ public final class Workbench {
             Toolkit.getDefaultToolkit().getSystemEventQueue().push(events);
             DeskModel desk = new DeskModel(tools);
             desk.unsaved().keepIn(outside.drafts());
+            outside.drafts().onFailure(events::tellOfDrafts);
             asker.serve(desk);
             WorkbenchFrame window = open(desk, memory, outside.invented(), outside.log());
             window.pages().bench().connect(outside.serial(), outside.settings());

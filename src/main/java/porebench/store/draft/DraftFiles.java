@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import porebench.port.DraftStore;
 
@@ -30,7 +31,9 @@ public final class DraftFiles implements DraftStore {
 
     private final Path folder;
     private final Map<Path, Write> waiting = new LinkedHashMap<>();
+    private volatile Consumer<Exception> told = failure -> {};
     private boolean isWriting;
+    private boolean isTold;
 
     private record Write(String name, Optional<String> text) {}
 
@@ -95,10 +98,25 @@ public final class DraftFiles implements DraftStore {
             Write write = next.get().getValue();
             try {
                 put(file, write);
+                isTold = false;
             } catch (IOException unwritten) {
                 LOG.log(System.Logger.Level.WARNING, "writing the draft " + file, unwritten);
+                tell(unwritten);
             }
         }
+    }
+
+    /** Every key would tell it anew. Writers come one after the other, so that none sees another's half-set mark. */
+    private void tell(IOException unwritten) {
+        if (!isTold) {
+            isTold = true;
+            told.accept(unwritten);
+        }
+    }
+
+    @Override
+    public void onFailure(Consumer<Exception> listener) {
+        told = listener;
     }
 
     private synchronized Optional<Map.Entry<Path, Write>> next() {

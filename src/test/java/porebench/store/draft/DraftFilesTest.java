@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -70,6 +71,24 @@ class DraftFilesTest {
         Files.writeString(own.resolve("half.draft.part"), "trial/HG-103\nhalf", StandardCharsets.UTF_8);
         assertThat(drafts.all(BOOK)).containsOnlyKeys("trial/HG-101");
         assertThat(broken).exists();
+    }
+
+    @Test
+    void whatCannotBeWrittenIsToldOnceUntilSomethingIsWrittenAgain() throws IOException {
+        Path taken = folder.resolve("taken");
+        Files.writeString(taken, "a file where the folder should be", StandardCharsets.UTF_8);
+        DraftFiles drafts = new DraftFiles(taken);
+        List<Exception> told = new CopyOnWriteArrayList<>();
+        drafts.onFailure(told::add);
+        for (String letters : List.of("1", "12", "123")) {
+            drafts.keep(BOOK, "trial/HG-101", Optional.of(letters));
+            drafts.close();
+        }
+        assertThat(told).hasSize(1);
+        Files.delete(taken);
+        drafts.keep(BOOK, "trial/HG-101", Optional.of("1234"));
+        assertThat(drafts.all(BOOK)).containsValue("1234");
+        assertThat(told).hasSize(1);
     }
 
     /** Another program keeps drafts and is killed while it does: the last text that it said was written is there. */
