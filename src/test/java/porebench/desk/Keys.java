@@ -1,10 +1,13 @@
 package porebench.desk;
 
 import java.awt.AWTException;
+import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.Robot;
+import java.awt.Window;
 import java.util.concurrent.Callable;
 import javax.swing.JTable;
+import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 
 /**
@@ -14,6 +17,8 @@ import javax.swing.text.JTextComponent;
  * one stroke into many.
  */
 public final class Keys {
+    private static final int MOST_ROUNDS = 30;
+
     private final Robot robot;
 
     /** Reaches for the display. */
@@ -29,6 +34,28 @@ public final class Keys {
         }
         for (int i = keys.length - 1; i >= 0; i--) {
             robot.keyRelease(keys[i]);
+        }
+    }
+
+    /**
+     * Gives the keyboard to a part of a window. A display without a window manager hands it over only when asked, and not always at
+     * once; a request made a moment ago may still be on its way when another one was heard.
+     */
+    public static void bringTo(Callable<? extends Component> part) throws Exception {
+        boolean isThere = false;
+        for (int round = 0; round < MOST_ROUNDS && !isThere; round++) {
+            EventThread.call(() -> {
+                Component one = part.call();
+                Window window = one instanceof Window itself ? itself : SwingUtilities.getWindowAncestor(one);
+                window.toFront();
+                window.requestFocus();
+                one.requestFocusInWindow();
+                return true;
+            });
+            isThere = EventThread.comesWithin(1, () -> part.call().isFocusOwner());
+        }
+        if (!isThere) {
+            throw new AssertionError("the keyboard did not come to " + EventThread.call(part::call));
         }
     }
 

@@ -39,7 +39,6 @@ import porebench.record.book.Version;
 @NeedsDisplay
 @ExtendWith(EventThread.class)
 class BenchWindowTest {
-    private static final int MOST_ROUNDS = 30;
     private static final double INCH = 25.4;
 
     private final TurnedClock clock = new TurnedClock();
@@ -64,16 +63,7 @@ class BenchWindowTest {
 
     private void openBench() throws Exception {
         EventThread.run(() -> view.open(frame));
-        boolean has = false;
-        for (int round = 0; round < MOST_ROUNDS && !has; round++) {
-            EventThread.run(() -> {
-                dialog().toFront();
-                dialog().requestFocus();
-                dialog().getContentPane().requestFocusInWindow();
-            });
-            has = EventThread.comesWithin(1, () -> dialog().getContentPane().isFocusOwner());
-        }
-        assertThat(has).as("the bench has the keyboard").isTrue();
+        Keys.bringTo(() -> dialog().getContentPane());
     }
 
     @AfterEach

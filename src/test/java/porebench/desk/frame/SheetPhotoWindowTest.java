@@ -22,7 +22,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
-import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -44,7 +43,6 @@ import porebench.record.id.TrialId;
 @NeedsDisplay
 class SheetPhotoWindowTest {
     private static final TrialId TRIAL = new TrialId("T-001");
-    private static final int MOST_ROUNDS = 20;
 
     @RegisterExtension
     final EventThread events = new EventThread();
@@ -123,19 +121,7 @@ class SheetPhotoWindowTest {
 
     /** Brings the caret onto a button; what follows is struck. */
     private void goTo(Container where, String name) throws Exception {
-        boolean there = false;
-        for (int round = 0; round < MOST_ROUNDS && !there; round++) {
-            // A display without a window manager hands the keyboard over only when asked, and not always at once.
-            EventThread.run(() -> {
-                AbstractButton button = Named.in(where, AbstractButton.class, name);
-                Window above = SwingUtilities.getWindowAncestor(button);
-                above.toFront();
-                above.requestFocus();
-                button.requestFocusInWindow();
-            });
-            there = EventThread.comesWithin(1, () -> focused().equals(name));
-        }
-        assertThat(there).as(name + " has the caret").isTrue();
+        Keys.bringTo(() -> Named.in(where, AbstractButton.class, name));
     }
 
     private void strike(Container where, String name) throws Exception {

@@ -26,8 +26,6 @@ import porebench.desk.frame.Theme;
 @NeedsDisplay
 @ExtendWith(EventThread.class)
 class DecimalKeyWindowTest {
-    private static final int MOST_ROUNDS = 30;
-
     private BenchBook bench = new BenchBook();
     private JFrame frame = new JFrame();
     private boolean locked;
@@ -67,15 +65,7 @@ class DecimalKeyWindowTest {
     }
 
     private void focus(String name) throws Exception {
-        boolean there = false;
-        for (int round = 0; round < MOST_ROUNDS && !there; round++) {
-            EventThread.run(() -> {
-                frame.toFront();
-                named(name).requestFocus();
-            });
-            there = EventThread.comesWithin(1, () -> named(name).isFocusOwner());
-        }
-        assertThat(there).as("the caret is in " + name).isTrue();
+        Keys.bringTo(() -> named(name));
     }
 
     private void type(String field, int... struck) throws Exception {
