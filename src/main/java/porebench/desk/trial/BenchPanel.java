@@ -15,6 +15,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.ColumnForm;
 import porebench.desk.form.EnterOrder;
@@ -92,7 +93,8 @@ final class BenchPanel {
 
     /**
      * Enter goes to the next field, never into a box with units or to the leak, where a number typed without looking would be
-     * lost, and saves after the remarks; a field that is entered is selected.
+     * lost, and saves after the remarks. A field that is come to from another part of the window is selected; not one that another
+     * window had interrupted, in which the next digit would take the place of those that stand there.
      */
     private void bind(Column<Trial, ?> column, TrialsActions actions) {
         JComponent field = form.field(column.field());
@@ -102,12 +104,18 @@ final class BenchPanel {
             @Override
             public void focusGained(FocusEvent event) {
                 entry.focus(Optional.of(column));
-                if (field instanceof JTextField text) {
+                if (field instanceof JTextField text && isFromThisWindow(event)) {
                     text.selectAll();
                 }
             }
         });
         form.unitBox(column).ifPresent(box -> EnterOrder.bind(box, next));
+    }
+
+    private static boolean isFromThisWindow(FocusEvent event) {
+        Component from = event.getOppositeComponent();
+        return from != null
+                && SwingUtilities.getWindowAncestor(from) == SwingUtilities.getWindowAncestor(event.getComponent());
     }
 
     private void goOn(JComponent field) {

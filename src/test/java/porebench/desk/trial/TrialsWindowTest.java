@@ -15,7 +15,9 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import javax.swing.AbstractButton;
+import javax.swing.JButton;
 import javax.swing.JComponent;
+import javax.swing.JDialog;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
@@ -248,6 +250,35 @@ class TrialsWindowTest {
         assertThat(kept("K7-T2").readings().gaugePercent()).contains(new BigDecimal("6.5"));
         assertThat(bench.asker.asked).isEmpty();
         awaitFocus("fine");
+    }
+
+    /** A message that comes in the middle of a number must not let the next digit take the place of those before. */
+    @Test
+    void aNumberThatAnotherWindowInterruptedIsGoneOnWith() throws Exception {
+        toMeter();
+        enter("meter", "");
+        awaitFocus("fine");
+        type("52");
+        assertThat(EventThread.comes(() -> field("fine").equals("52"))).isTrue();
+        JDialog message = EventThread.call(() -> new JDialog(frame));
+        JButton close = EventThread.call(() -> new JButton("Close"));
+        EventThread.run(() -> {
+            message.add(close);
+            message.pack();
+            message.setVisible(true);
+        });
+        Keys.bringTo(() -> close);
+        EventThread.run(message::dispose);
+        Keys.bringTo(() -> named(frame, "fine"));
+        type("02");
+        assertThat(EventThread.comes(() -> field("fine").length() > 2)).isTrue();
+        assertThat(EventThread.comesWithin(5, () -> field("fine").equals("5202")))
+                .as(EventThread.call(() -> field("fine")))
+                .isTrue();
+    }
+
+    private String field(String name) {
+        return ((JTextField) named(frame, name)).getText();
     }
 
     /** On a low window the field that Enter goes to would lie below its edge. */
