@@ -52,21 +52,26 @@ public final class SerialPorts implements SerialLines {
             try {
                 port = SerialPort.getCommPort(place);
             } catch (SerialPortInvalidPortException unknown) {
-                failed.accept(place);
+                fail();
                 return;
             }
             port.setComPortParameters(baud, DATA_BITS, SerialPort.ONE_STOP_BIT, SerialPort.NO_PARITY);
             port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, LOOK_UP_MILLISECONDS, 0);
             if (!isOpened(port)) {
-                if (!isClosed) {
-                    failed.accept(place);
-                }
+                fail();
                 return;
             }
             try {
                 hear(port);
             } finally {
                 port.closePort();
+            }
+        }
+
+        /** Tells that the line is not there or broke; of one that was let go nobody wants to know. */
+        private void fail() {
+            if (!isClosed) {
+                failed.accept(place);
             }
         }
 
@@ -83,11 +88,11 @@ public final class SerialPorts implements SerialLines {
             byte[] heard = new byte[256];
             while (!isClosed) {
                 int count = port.readBytes(heard, heard.length);
-                if (count < 0 && !isClosed) {
-                    failed.accept(place);
+                if (count < 0) {
+                    fail();
                     return;
                 }
-                if (count > 0) {
+                if (count > 0 && !isClosed) {
                     lines.take(new String(heard, 0, count, StandardCharsets.ISO_8859_1));
                 }
             }
