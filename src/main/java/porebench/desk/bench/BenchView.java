@@ -6,6 +6,8 @@ import java.awt.Toolkit;
 import java.awt.Window;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
@@ -41,6 +43,7 @@ public final class BenchView {
     private final Texts texts;
     private final Timer ticker = new Timer(TICK_MILLISECONDS, event -> tick());
     private final StringBuilder scanned = new StringBuilder();
+    private final EnterStrokes enters = new EnterStrokes();
     private SerialLines serial = SerialLines.none();
     private Settings settings = Settings.inMemory();
     private Optional<SerialLines.Listening> listening = Optional.empty();
@@ -64,6 +67,12 @@ public final class BenchView {
                 show();
             }
         });
+        pane.component().addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusLost(FocusEvent event) {
+                enters.comesUp();
+            }
+        });
         pane.component().addMouseListener(new MouseAdapter() {
             @Override
             public void mousePressed(MouseEvent event) {
@@ -79,11 +88,17 @@ public final class BenchView {
         }
         pane.button("key.decimal", model.decimalSign(), () -> model.type('.'));
         pane.button("key.erase", texts.get("button.erase"), model::erase);
-        pane.button("key.enter", texts.get("button.enter"), model::enter);
+        pane.button("key.enter", texts.get("button.enter"), this::tapEnter);
         pane.button("key.back", texts.get("button.back"), model::back);
         pane.button("key.next", texts.get("button.next"), model::turnToNext);
         pane.button("key.new", texts.get("button.new"), model::begin);
         pane.button("key.leave", texts.get("button.leave"), this::leave);
+    }
+
+    private void tapEnter() {
+        if (enters.taps(EventQueue.getMostRecentEventTime(), model.isAskedTwice())) {
+            model.enter();
+        }
     }
 
     /** Says on the bench that nothing there was measured; empty text where it is real. */
@@ -232,8 +247,15 @@ public final class BenchView {
             scanned.setLength(0);
             if (isReader) {
                 model.scan(code);
-            } else {
+            } else if (enters.goesDown(event.getWhen(), model.isAskedTwice())) {
                 model.enter();
+            }
+        }
+
+        @Override
+        public void keyReleased(KeyEvent event) {
+            if (event.getKeyCode() == KeyEvent.VK_ENTER) {
+                enters.comesUp();
             }
         }
     }

@@ -123,7 +123,6 @@ final class BowlSteps {
         return step.role().filter(role -> !gate.isWithinLimits(role)).isPresent();
     }
 
-    /** Ends the soak when its time is over; sooner only by the minutes, typed. */
     /** Returns whether the minutes typed are others than the clock of the bowl shows. */
     private boolean isOffTheClock(Bowl bowl) {
         Optional<BigDecimal> typed = model.desk().tools().numbers().parse(bowl.typed());
@@ -138,6 +137,7 @@ final class BowlSteps {
                         .isPresent();
     }
 
+    /** Ends the soak when its time is over; sooner only by the minutes, typed. */
     private void endSoak(Bowl bowl) {
         if (!bowl.typed().isBlank()) {
             if (isOffTheClock(bowl) && !model.isAskedTwice()) {

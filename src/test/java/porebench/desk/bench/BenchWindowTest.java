@@ -228,6 +228,32 @@ class BenchWindowTest {
         await("Starting water");
     }
 
+    @Test
+    void anEnterThatBouncesOrIsHeldDownIsOneStroke() throws Exception {
+        enter("Meter", "");
+        enter("Starting water", "21.5");
+        enter("Weigh the fine aggregate", "4800");
+        // The bounce would keep the mass, and the next number would be of the coarse aggregate.
+        keys.strike(KeyEvent.VK_ENTER);
+        enter("Weigh the fine aggregate", "4902.5");
+        enter("Weigh the coarse aggregate", "7351");
+        await("Add and rod");
+        EventThread.run(() -> {
+            for (int i = 0; i < 3; i++) {
+                Component bench = dialog().getContentPane();
+                bench.dispatchEvent(new KeyEvent(
+                        bench,
+                        KeyEvent.KEY_PRESSED,
+                        System.currentTimeMillis() + 600 * i,
+                        0,
+                        KeyEvent.VK_ENTER,
+                        '\n',
+                        KeyEvent.KEY_LOCATION_STANDARD));
+            }
+        });
+        assertThat(EventThread.call(this::title)).isEqualTo("Foam off");
+    }
+
     /** Forty millimetres, and twenty for a target, on a screen with room for them; smaller only with the screen. */
     @Test
     void digitsAreReadFromTwoMetresAndTargetsAreForGloves() throws Exception {
