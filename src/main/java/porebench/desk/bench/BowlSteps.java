@@ -58,7 +58,7 @@ final class BowlSteps {
         String typed = bowl.typed();
         if (typed.isEmpty()) {
             if (gate.meter().isPresent()) {
-                model.goOn(bowl, "");
+                takeMeter(bowl);
             } else {
                 model.say(texts.get("no-meter"), true);
             }
@@ -82,7 +82,27 @@ final class BowlSteps {
             String chosen = meters.get(place - 1).recordId();
             model.keep(bowl.typing("").with(bowl.draft().with(TrialColumns.METER, chosen)));
             model.arrive("");
+            askAboutMeter();
         }
+    }
+
+    /** Goes on with the meter that is chosen, unless the trial could not be kept with it. */
+    private void takeMeter(Bowl bowl) {
+        if (model.isAskedTwice() || !askAboutMeter()) {
+            model.goOn(bowl, "");
+        }
+    }
+
+    /** Says what is wrong or doubtful about the meter before anything is weighed for it; returns whether anything is. */
+    private boolean askAboutMeter() {
+        List<Problem> problems = gate.problems(TrialColumns.METER).stream()
+                .filter(problem -> !problem.kind().isNotYet())
+                .toList();
+        boolean isRefused = problems.stream().anyMatch(Problem::isError);
+        if (!problems.isEmpty()) {
+            model.ask(model.words(problems, texts.get(isRefused ? "other-meter" : "enter-again")), !isRefused);
+        }
+        return !problems.isEmpty();
     }
 
     /** Takes a reading through the gate; what is doubtful is taken by a second Enter. */

@@ -116,6 +116,29 @@ class BowlsModelTest {
         assertThat(kept("K7-T1").orElseThrow().readings().h1Percent()).contains(new BigDecimal("0.9"));
     }
 
+    /** One determination is made on one type of meter: that is said before anything is weighed, not after the soak. */
+    @Test
+    void aMeterOfTheOtherTypeIsRefusedBeforeAnythingIsWeighed() {
+        toSoak("4905.0", "7350");
+        clock.turn(Duration.ofMinutes(15));
+        toReading();
+        enter("6.4");
+        model.enter();
+        assertThat(kept("K7-T1")).isPresent();
+        model.enter();
+        enter("2");
+        assertThat(words.screen().message())
+                .contains("one determination is made on one type of meter")
+                .contains("Choose another meter");
+        model.enter();
+        model.enter();
+        assertThat(model.step()).isEqualTo(BenchStep.METER);
+        enter("1");
+        assertThat(words.screen().message()).isEmpty();
+        model.enter();
+        assertThat(model.step()).isEqualTo(BenchStep.WATER);
+    }
+
     @Test
     void theMassesStandWithTheirLimitsAndAreReadBack() {
         model.enter();
