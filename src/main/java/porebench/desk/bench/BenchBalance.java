@@ -21,21 +21,21 @@ final class BenchBalance {
         String line = reading.line();
         if (reading.kind() != BalanceReading.Kind.MASS) {
             boolean isMoving = reading.kind() == BalanceReading.Kind.NOT_AT_REST;
-            model.say(texts.get(isMoving ? "balance.not-at-rest" : "balance.no-mass", line), true);
+            model.tell(texts.get(isMoving ? "balance.not-at-rest" : "balance.no-mass", line), true);
         } else if (!model.isReady() || model.step().role().isEmpty()) {
-            model.say(texts.get("balance.nowhere", line), false);
+            model.tell(texts.get("balance.nowhere", line), false);
         } else {
             MassUnit unit = gate.massUnit();
             reading.in(unit)
                     .ifPresentOrElse(
                             digits ->
                                     model.fill(model.desk().tools().numbers().show(digits), texts.get("balance.taken")),
-                            () -> model.say(texts.get("balance.other-unit", line, unit.symbol()), true));
+                            () -> model.tell(texts.get("balance.other-unit", line, unit.symbol()), true));
         }
     }
 
     /** Says that the balance cannot be heard. */
     void deaf(String place) {
-        model.say(texts.get("balance.failed", place), true);
+        model.tell(texts.get("balance.failed", place), true);
     }
 }

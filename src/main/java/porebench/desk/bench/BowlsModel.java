@@ -292,12 +292,24 @@ final class BowlsModel {
                 .ifPresentOrElse(bowl -> turnTo(bowl.number()), () -> desk.select(mix.get(), this::begin));
     }
 
-    /** Stands as typed at the step what came another way; Enter then takes it. */
+    /**
+     * Stands as typed at the step what came another way; Enter then takes it. A balance that sends one mass all the time changes
+     * nothing: what is asked about it stays asked.
+     */
     void fill(String typed, String words) {
-        isArmed = false;
+        Bowl bowl = current().orElseThrow();
+        if (isArmed && bowl.typed().equals(typed)) {
+            return;
+        }
         isFresh = true;
-        keep(current().orElseThrow().typing(typed));
-        say(words, false);
+        keep(bowl.typing(typed));
+        tell(words, false);
+    }
+
+    /** Says what came another way than by a key; what was asked before is no longer answered by Enter. */
+    void tell(String words, boolean alarm) {
+        isArmed = false;
+        say(words, alarm);
     }
 
     /** Takes back the last digit; where none is left, goes to the step before. */

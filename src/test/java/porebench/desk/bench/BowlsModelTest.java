@@ -108,12 +108,17 @@ class BowlsModelTest {
             model.enter();
         }
         assertThat(seen).containsExactly(BenchStep.COVER, BenchStep.FILL, BenchStep.ZERO, BenchStep.PUMP);
+        clock.turn(Duration.ofMinutes(4));
         enter("0.9");
         assertThat(words.screen().caution()).contains("clamps");
+        clock.turn(Duration.ofMinutes(2));
         enter("0.4");
         assertThat(words.screen().digits()).isEqualTo("0.50");
         model.enter();
         assertThat(kept("K7-T1").orElseThrow().readings().h1Percent()).contains(new BigDecimal("0.9"));
+        assertThat(kept("K7-T1").orElseThrow().testedAt())
+                .as("the moment of the reading under pressure")
+                .isEqualTo(LocalDateTime.parse("2026-03-04T09:49"));
     }
 
     /** One determination is made on one type of meter: that is said before anything is weighed, not after the soak. */
@@ -372,6 +377,33 @@ class BowlsModelTest {
         assertThat(model.step()).isEqualTo(BenchStep.ADD);
         new BenchBalance(model).deaf("/dev/ttyUSB0");
         assertThat(words.screen().message()).contains("/dev/ttyUSB0");
+    }
+
+    @Test
+    void aBalanceThatSendsAllTheTimeLeavesAQuestionStanding() {
+        model.enter();
+        enter("21.5");
+        weigh("4800.0 g");
+        model.enter();
+        weigh("4800.0 g");
+        assertThat(words.screen().message()).contains("Enter again keeps it");
+        model.enter();
+        assertThat(model.step()).isEqualTo(BenchStep.COARSE);
+    }
+
+    @Test
+    void anotherLineOfTheBalanceTakesAQuestionBack() {
+        model.enter();
+        enter("21.5");
+        weigh("4800.0 g");
+        model.enter();
+        weigh("US,GS,+ 4700.0 g");
+        model.enter();
+        assertThat(model.step()).isEqualTo(BenchStep.FINE);
+        weigh("4700.0 g");
+        model.enter();
+        assertThat(model.step()).isEqualTo(BenchStep.FINE);
+        assertThat(words.screen().message()).contains("Enter again keeps it");
     }
 
     @Test

@@ -53,6 +53,26 @@ class SoakClockTest {
     }
 
     @Test
+    void enterEndsTheSoakNoSecondTooEarlyAndFillsInWholeMinutes() {
+        bench.select();
+        BowlsModel model = new BowlsModel(bench.desk, new TrialsPage(bench.desk).gate());
+        model.open();
+        for (String typed : new String[] {"", "21.5", "4900", "7350", "", ""}) {
+            typed.chars().forEach(sign -> model.type((char) sign));
+            model.enter();
+        }
+        clock.turn(Duration.ofSeconds(14 * 60 + 59));
+        model.enter();
+        assertThat(model.step()).isEqualTo(BenchStep.SOAK);
+        assertThat(model.message()).contains("Still 0:01 to soak");
+        clock.turn(Duration.ofSeconds(30));
+        model.enter();
+        assertThat(model.step()).isEqualTo(BenchStep.COVER);
+        // 15:29 by the clock.
+        assertThat(model.before()).isEqualTo("Soak: 15 min");
+    }
+
+    @Test
     void aBenchOfTheDemoSaysThatNothingOnItIsReal() {
         BenchPane pane = new BenchPane(number -> {});
         pane.sayInvented("DEMO. Invented");
