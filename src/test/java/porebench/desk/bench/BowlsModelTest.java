@@ -380,6 +380,26 @@ class BowlsModelTest {
     }
 
     @Test
+    void anotherDoubtfulNumberIsAskedAboutAnew() {
+        model.enter();
+        enter("21.5");
+        enter("4800");
+        enter("4700");
+        assertThat(model.step()).isEqualTo(BenchStep.FINE);
+        assertThat(words.screen().message()).contains("Enter again keeps it");
+    }
+
+    @Test
+    void eraseTakesBackOneDigitAtATime() {
+        model.enter();
+        type("215");
+        model.erase();
+        assertThat(words.screen().digits()).isEqualTo("21");
+        type(".5");
+        assertThat(words.screen().digits()).isEqualTo("21.5");
+    }
+
+    @Test
     void aBalanceThatSendsAllTheTimeLeavesAQuestionStanding() {
         model.enter();
         enter("21.5");
