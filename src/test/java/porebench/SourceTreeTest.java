@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -20,6 +22,8 @@ class SourceTreeTest {
     private static final Path MAIN = Path.of("src/main/java");
     private static final Path TEST = Path.of("src/test/java");
     private static final int LONGEST_FILE_LINES = 400;
+    private static final Pattern WRITES_DATES = Pattern.compile(
+            "DateTimeFormatter\\.of|DateTimeFormatter\\.ISO|SimpleDateFormat\\(|DateFormat\\.get|FormatStyle");
 
     /** The packages of the map that are written; add one here in the commit that brings it. */
     private static final List<String> WRITTEN = List.of(
@@ -114,6 +118,19 @@ class SourceTreeTest {
                                 .size())
                         .as("lines of %s", source)
                         .isLessThanOrEqualTo(LONGEST_FILE_LINES));
+    }
+
+    /** Patterns of dates stand in the one class; a file's name and a file's cells have their own. */
+    @Test
+    void whatAPersonReadsOfADateIsWrittenByOneClass() throws IOException {
+        List<String> writers = new ArrayList<>();
+        for (Path source : javaFiles(MAIN)) {
+            String text = Files.readString(source, StandardCharsets.UTF_8);
+            if (WRITES_DATES.matcher(text).find()) {
+                writers.add(source.getFileName().toString());
+            }
+        }
+        assertThat(writers).containsExactlyInAnyOrder("Dates.java", "DateMarks.java", "HeadedRow.java", "Backups.java");
     }
 
     @Test

@@ -49,7 +49,6 @@ class TranslationsTest {
             "{0} kPa",
             "{0} mm",
             "{0} L ({1} %)",
-            "d MMM yyyy",
             "Ctrl+{0}",
             "{0}, {1}, factor {2}",
             "Porebench",

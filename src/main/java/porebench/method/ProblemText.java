@@ -6,7 +6,6 @@ import java.math.RoundingMode;
 import java.text.NumberFormat;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -33,9 +32,6 @@ public final class ProblemText {
 
     /** With so many digits more, numbers that still read alike are the same. */
     private static final int MOST_MORE = 4;
-
-    /** With the zone, so that nobody takes another place's clock for the laboratory's. */
-    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss zzz", Locale.ROOT);
 
     private final Locale locale;
     private final ZoneId zone;
@@ -153,7 +149,7 @@ public final class ProblemText {
             return SourceText.in(locale).say(clause.text());
         }
         if (value instanceof Instant moment) {
-            return MOMENT.withLocale(locale).format(moment.atZone(zone));
+            return Dates.moment(moment, zone, locale);
         }
         if (value instanceof Problem within) {
             return say(within);

@@ -60,9 +60,4 @@ public final class Texts {
     public Locale locale() {
         return locale;
     }
-
-    /** Returns the language that the words are in: English where there is no translation into the one asked for. */
-    public Locale language() {
-        return bundle.getLocale().getLanguage().isEmpty() ? Locale.ENGLISH : bundle.getLocale();
-    }
 }

@@ -49,7 +49,7 @@ class PdfPressTest {
     // 22:30 UTC on 25 November is 23:30 in Madrid on the same day, 09:30 of 26 November in Sydney, 16:30 in Mexico
     // City.
     @ParameterizedTest
-    @CsvSource({"Europe/Madrid,25 Nov 2026", "Australia/Sydney,26 Nov 2026", "America/Mexico_City,25 Nov 2026"})
+    @CsvSource({"Europe/Madrid,2026-11-25", "Australia/Sydney,2026-11-26", "America/Mexico_City,2026-11-25"})
     void theDayOfPrintingIsTheLaboratorys(String zone, String day) throws IOException {
         Clock clock = Clock.fixed(Instant.parse("2026-11-25T22:30:00Z"), ZoneOffset.UTC);
         Path file = folder.resolve("card.pdf");

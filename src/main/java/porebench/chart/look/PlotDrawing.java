@@ -224,6 +224,7 @@ public abstract class PlotDrawing {
         double first = all.getMin();
         double span = Math.max(all.getMax() - first, leastDays * DAY);
         DateAxis axis = new DateAxis(title, AS_WRITTEN, words.locale());
+        axis.setStandardTickUnits(DateMarks.in(AS_WRITTEN));
         axis.setRange(new Date((long) (first - air * span)), new Date((long) (first + (1 + air) * span)));
         dress(axis);
         return axis;

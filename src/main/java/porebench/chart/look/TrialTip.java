@@ -1,6 +1,6 @@
 package porebench.chart.look;
 
-import java.time.format.DateTimeFormatter;
+import porebench.method.Dates;
 
 /** What is said about a trial under the pointer. */
 public final class TrialTip {
@@ -12,8 +12,7 @@ public final class TrialTip {
 
     /** Returns the trial's name, when, who and on what, its factor, and whether it counts: one line each, as HTML. */
     public String of(TrialPoint trial) {
-        String made =
-                DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", words.locale()).format(trial.testedAt());
+        String made = Dates.minute(trial.testedAt());
         String factor = trial.factorPercent().isPresent()
                 ? words.get("tip.factor", words.percent(trial.factorPercent().getAsDouble()))
                 : words.get("tip.no-factor");

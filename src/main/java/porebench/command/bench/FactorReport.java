@@ -1,8 +1,6 @@
 package porebench.command.bench;
 
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,6 +14,7 @@ import porebench.command.reply.StopReport;
 import porebench.command.reply.TextPage;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.JudgedTrial;
+import porebench.method.Dates;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.method.Texts;
@@ -25,8 +24,6 @@ import porebench.record.id.DeterminationId;
 
 /** Determinations with every trial's factor and doubts, and what the trials say together. */
 public final class FactorReport implements Report {
-    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
-
     private final Texts words;
     private final NumberText shown;
     private final ProblemText problemText;
@@ -120,7 +117,7 @@ public final class FactorReport implements Report {
                         trial -> trial.trial().value().id().text())
                 .cell(
                         "factor.tested",
-                        trial -> MINUTE.format(trial.trial().value().testedAt()))
+                        trial -> Dates.minute(trial.trial().value().testedAt()))
                 .field((json, trial) -> json.number("factorPercent", trial.factorPercent()))
                 .cell("factor.factor", trial -> shown.fixed(trial.factorPercent(), 3))
                 .field((json, trial) -> json.flag("accepted", trial.counts()))

@@ -4,31 +4,24 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
-import java.time.format.ResolverStyle;
-import java.util.Locale;
 import java.util.Optional;
+import porebench.method.Dates;
 import porebench.method.Limit;
 import porebench.method.Problem;
 
 /** Days and moments as a person types and reads them: year-month-day, hour:minute, which is read the same everywhere. */
 public final class Days {
-    private static final DateTimeFormatter DAY =
-            DateTimeFormatter.ofPattern("uuuu-MM-dd", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
-    private static final DateTimeFormatter MINUTE =
-            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
-
     private Days() {}
 
     /** Returns a day as text, such as {@code 2026-03-01}. */
     public static String show(LocalDate day) {
-        return DAY.format(day);
+        return Dates.day(day);
     }
 
     /** Returns a moment as day and minute at a place. */
     public static String show(Instant moment, ZoneId zone) {
-        return MINUTE.format(moment.atZone(zone));
+        return Dates.minute(LocalDateTime.ofInstant(moment, zone));
     }
 
     /** Returns the problem that the year of a day is impossible, under the field in which the day was typed. */
@@ -46,7 +39,7 @@ public final class Days {
     /** Reads a day; empty when the text is no day of the calendar written that way. */
     public static Optional<LocalDate> parse(String text) {
         try {
-            return Optional.of(LocalDate.parse(text.strip(), DAY));
+            return Optional.of(LocalDate.parse(text.strip(), Dates.DAY));
         } catch (DateTimeParseException noDay) {
             return Optional.empty();
         }
@@ -54,13 +47,13 @@ public final class Days {
 
     /** Returns a moment by the laboratory's clock as text, such as {@code 2026-03-04 09:30}. */
     public static String show(LocalDateTime moment) {
-        return MINUTE.format(moment);
+        return Dates.minute(moment);
     }
 
     /** Reads a moment; empty when the text is no moment of the calendar written that way. */
     public static Optional<LocalDateTime> parseMoment(String text) {
         try {
-            return Optional.of(LocalDateTime.parse(text.strip().replace('T', ' '), MINUTE));
+            return Optional.of(LocalDateTime.parse(text.strip().replace('T', ' '), Dates.MINUTE));
         } catch (DateTimeParseException noMoment) {
             return Optional.empty();
         }

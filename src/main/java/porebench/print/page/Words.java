@@ -3,16 +3,15 @@ package porebench.print.page;
 import java.math.BigDecimal;
 import java.text.NumberFormat;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import porebench.method.Dates;
 import porebench.method.SourceText;
 import porebench.method.Texts;
 
 /**
  * The words, numbers and dates of cards and sheets in one language, English where there is no translation.
  *
- * <p>Numbers have the decimal sign of the locale but always the digits 0 to 9, and month names are in the language of the
- * words, so that nothing on a page is outside the typeface.
+ * <p>Numbers have the decimal sign of the locale but always the digits 0 to 9, so that nothing on a page is outside the typeface.
  */
 public final class Words {
     private static final char MINUS = '\u2212';
@@ -67,7 +66,6 @@ public final class Words {
     }
 
     public String date(LocalDate date) {
-        return DateTimeFormatter.ofPattern(words.plain("date"), words.language())
-                .format(date);
+        return Dates.day(date);
     }
 }

@@ -31,7 +31,7 @@ class CalibrationPagesTest {
     @Test
     void saysEveryFillWithMeanAndSpread() {
         assertThat(english(Calibrations.typeB()))
-                .contains("Meter PM-2, 1 Jun 2026", "K-1182", "R. Alder", "routine", "Dial cleaned before.")
+                .contains("Meter PM-2, 2026-06-01", "K-1182", "R. Alder", "routine", "Dial cleaned before.")
                 .contains("1 3500 g 1200 g 11692 g 21.1 7.0062")
                 .contains("2 3500 g 1200 g 11693 g 21.1 7.0072")
                 .contains("3 3500 g 1200 g 11694 g 21.1 7.0082")
@@ -58,7 +58,7 @@ class CalibrationPagesTest {
                 .contains("Air chamber the points imply", "Initial pressure implied")
                 .contains("Chamber since the dial check before", "within 2.0 %")
                 .contains("\u22121.0 %", "0.25 marks", "0.50 marks")
-                .contains("Next calibration due by 1 Sep 2026")
+                .contains("Next calibration due by 2026-09-01")
                 .contains("The maker\u2019s chamber or initial pressure is not known")
                 .contains("C231 annex on calibration", "JIS A 1128", "ASTM C231/C231M");
     }
