@@ -18,17 +18,17 @@ import porebench.quantity.Typed;
  *
  * <p>All layers share the one bundle {@code porebench.method.problems}, so that a thing is called the same everywhere. Numbers
  * have the decimal sign of the language and no thousands separators: typed ones keep their digits, computed ones show four. Those in
- * per cent show three and at most hundredths, which is what a dial can be read to. More are shown where two different numbers of
- * a message would read alike.
+ * per cent show three and at most hundredths, which is what a dial can be read to, and from ten on whole ones. More are shown where
+ * two different numbers of a message would read alike.
  */
 public final class ProblemText {
     /** Digits shown of a computed number; more would be noise in a message. */
     private static final int DIGITS = 4;
 
-    /** Digits and decimals of one in per cent, of which a dial shows no more. */
-    private static final int PERCENT_DIGITS = 3;
+    /** From ten per cent on it is no reading of a dial: whole ones say enough. */
+    private static final int PERCENT_DIGITS = 2;
 
-    private static final int PERCENT_DECIMALS = 2;
+    private static final int DIAL_DIGITS = 3;
 
     /** With so many digits more, numbers that still read alike are the same. */
     private static final int MOST_MORE = 4;
@@ -123,10 +123,11 @@ public final class ProblemText {
     /** The digits before the decimal sign are never rounded away, and what is not nothing is never shown as nothing. */
     private static BigDecimal rounded(BigDecimal number, boolean isPercent, int more) {
         int whole = number.precision() - number.scale();
-        int digits = Math.max(whole, more + (isPercent ? PERCENT_DIGITS : DIGITS));
+        int percentDigits = whole < PERCENT_DIGITS ? DIAL_DIGITS : PERCENT_DIGITS;
+        int digits = Math.max(whole, more + (isPercent ? percentDigits : DIGITS));
         BigDecimal rounded = number.round(new MathContext(digits));
-        if (isPercent && rounded.scale() > PERCENT_DECIMALS + more) {
-            BigDecimal hundredths = rounded.setScale(PERCENT_DECIMALS + more, RoundingMode.HALF_EVEN);
+        if (isPercent && rounded.scale() > Digits.AIR + more) {
+            BigDecimal hundredths = rounded.setScale(Digits.AIR + more, RoundingMode.HALF_EVEN);
             rounded = hundredths.signum() == 0 ? number.round(new MathContext(1)) : hundredths;
         }
         return rounded.stripTrailingZeros();

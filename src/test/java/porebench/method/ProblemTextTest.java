@@ -51,10 +51,11 @@ class ProblemTextTest {
         assertThat(ProblemText.in(Locale.forLanguageTag(tag)).say(problem)).contains("factor " + shown + " %");
     }
 
-    /** A dial is read to tenths or twentieths of a per cent: hundredths say more than it can. */
+    /** A dial is read to tenths or twentieths of a per cent: thousandths say more than it can, and above its scale whole ones do. */
     @ParameterizedTest
     @CsvSource({
-        "29.1985, 29.2",
+        "29.1985, 29",
+        "9.87654, 9.88",
         "0.336059, 0.34",
         "6.45, 6.45",
         "100.4, 100",

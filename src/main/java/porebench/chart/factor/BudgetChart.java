@@ -65,7 +65,7 @@ final class BudgetChart extends PlotDrawing {
     private String label(BudgetBars.Bar bar) {
         return bar.contributionPercent() < SMALLEST_SHOWN
                 ? words.get("tip.hardly", words.fine(2 * SMALLEST_SHOWN))
-                : words.get("tip.contribution", words.fine(bar.contributionPercent()), words.whole(100 * bar.share()));
+                : words.get("tip.contribution", words.fine(bar.contributionPercent()), words.share(bar.share()));
     }
 
     private CategoryAxis names() {

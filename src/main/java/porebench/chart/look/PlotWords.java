@@ -5,13 +5,14 @@ import java.text.NumberFormat;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import porebench.method.Digits;
 import porebench.method.RoundingRule;
 import porebench.method.Texts;
 
 /** The words and numbers in plots, in one language. */
 public final class PlotWords {
-    private static final int DECIMALS = 2;
-    private static final int FINE_DECIMALS = 3;
+    private static final int DECIMALS = Digits.AIR;
+    private static final int FINE_DECIMALS = Digits.SCATTER;
     private static final int VOLUME_DECIMALS = 4;
     private static final int PLAIN_DECIMALS = 12;
 
@@ -37,9 +38,9 @@ public final class PlotWords {
         return number(percent, FINE_DECIMALS);
     }
 
-    /** Says a share in whole percent. */
-    public String whole(double percent) {
-        return number(percent, 0);
+    /** Says a share of a whole in whole per cent. */
+    public String share(double share) {
+        return Digits.share(share);
     }
 
     private String number(double number, int decimals) {
@@ -59,11 +60,6 @@ public final class PlotWords {
     /** Says an error in % air to two decimals, its sign always shown. */
     public String signed(double percent) {
         return (percent > 0 ? "+" : "") + percent(percent);
-    }
-
-    /** Says a number to one decimal. */
-    public String oneDecimal(double number) {
-        return number(number, 1);
     }
 
     /** Says a number to three decimals. */

@@ -60,11 +60,11 @@ final class ComponentSharesChart extends PlotDrawing {
             // A bar of no length is not drawn, nor is its label.
             if (percent.isPresent() && percent.getAsDouble() > 0) {
                 bars.add(i, percent.getAsDouble());
-                labels.add(words.get("label.share", words.oneDecimal(percent.getAsDouble())));
+                labels.add(words.get("label.share", words.share(percent.getAsDouble() / 100)));
                 tips.add(words.lines(one.name(), one.words()));
             } else {
                 String label = percent.isPresent()
-                        ? words.get("label.share", words.oneDecimal(0))
+                        ? words.get("label.share", words.share(0))
                         : words.get("label.not-estimated");
                 XYTextAnnotation annotation = annotation(label, i);
                 annotation.setToolTipText(words.lines(one.name(), one.words()));

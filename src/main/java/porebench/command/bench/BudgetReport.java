@@ -8,6 +8,7 @@ import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
 import porebench.command.reply.ReportLayout;
 import porebench.command.reply.TextPage;
+import porebench.method.Digits;
 import porebench.method.Texts;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetLine;
@@ -131,7 +132,7 @@ final class BudgetReport implements Report {
                 shown.fixed(budget.valuePercent(), 3),
                 shown.fixed(one.uncertaintyPercent(), 3),
                 words.get("part." + largest.part().symbol()),
-                shown.fixed(100 * budget.shareOf(largest), 0),
+                Digits.share(budget.shareOf(largest)),
                 words.get(one.isDrawn() ? "budget.by-drawing" : "budget.by-propagation")));
         page.gap();
         contributions(budget).table(page, budget.lines());
@@ -182,7 +183,7 @@ final class BudgetReport implements Report {
                 .number("standardUncertainty", "budget.u", BudgetLine::standardUncertainty, fine)
                 .number("sensitivity", "budget.sensitivity", BudgetLine::sensitivity, fine)
                 .number("contributionPercent", "budget.contribution", BudgetLine::sizePercent, fine)
-                .number("share", "budget.share", budget::shareOf, share -> shown.fixed(100 * share, 1))
+                .number("share", "budget.share", budget::shareOf, Digits::share)
                 .field((json, line) -> json.number("degreesOfFreedom", line.degreesOfFreedom()))
                 .cell("budget.degrees", line -> degrees(line.degreesOfFreedom()))
                 .field((json, line) -> json.text("origin", line.origin().symbol()))

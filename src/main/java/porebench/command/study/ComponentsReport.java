@@ -9,6 +9,7 @@ import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
 import porebench.command.reply.ReportLayout;
 import porebench.command.reply.TextPage;
+import porebench.method.Digits;
 import porebench.method.Texts;
 import porebench.statistics.Judged;
 import porebench.statistics.variance.VarianceInterval;
@@ -115,7 +116,7 @@ final class ComponentsReport implements Report {
         if (largest.isEmpty()) {
             return words.get("components.verdict-none");
         }
-        String percent = shown.fixed(100 * share(largest.get().layer()), 0);
+        String percent = Digits.share(share(largest.get().layer()));
         return largest.get().layer() == found.get().values()
                 ? words.get("components.verdict-values", percent)
                 : words.get("components.verdict", largest.get().title(), percent);

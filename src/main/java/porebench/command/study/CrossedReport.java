@@ -9,6 +9,7 @@ import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
 import porebench.command.reply.ReportLayout;
 import porebench.command.reply.TextPage;
+import porebench.method.Digits;
 import porebench.method.Texts;
 import porebench.statistics.Judged;
 import porebench.statistics.variance.CrossedVariances;
@@ -72,7 +73,7 @@ final class CrossedReport implements Report {
                             ? "components.verdict-still"
                             : "crossed.verdict-explained");
         }
-        String percent = shown.fixed(100 * largest.get().share(), 0);
+        String percent = Digits.share(largest.get().share());
         return largest.get() == lines.get(lines.size() - 1)
                 ? words.get("crossed.verdict-left", percent)
                 : words.get("components.verdict", largest.get().title(), percent);

@@ -10,6 +10,7 @@ import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
 import porebench.command.reply.ReportLayout;
 import porebench.command.reply.TextPage;
+import porebench.method.Digits;
 import porebench.method.Texts;
 import porebench.statistics.Judged;
 import porebench.statistics.variance.FTest;
@@ -110,12 +111,16 @@ final class GaugeStudyReport implements Report {
         return share.isPresent() ? OptionalDouble.of(100 * share.getAsDouble()) : share;
     }
 
+    private static String share(OptionalDouble share) {
+        return share.isPresent() ? Digits.share(share.getAsDouble()) : NumberText.NONE;
+    }
+
     private String verdict() {
         OptionalDouble share = percent(study.gaugeShareOfVariation());
         if (share.isEmpty()) {
             return words.get("gauge.verdict-still");
         }
-        String percent = shown.fixed(share, 0);
+        String percent = share(study.gaugeShareOfVariation());
         if (study.distinctCategories().isEmpty()) {
             return words.get("gauge.verdict-no-gauge-spread");
         }
@@ -146,7 +151,7 @@ final class GaugeStudyReport implements Report {
                 .ifPresent(estimate ->
                         page.line(words.get("variance.below-zero", share.title(), shown.sixDigits(estimate.raw())))));
         page.gap();
-        page.row(words.get("gauge.variation"), shown.fixed(percent(study.gaugeShareOfVariation()), 1), "%");
+        page.row(words.get("gauge.variation"), share(study.gaugeShareOfVariation()), "%");
         study.gaugeShareInterval().map(VarianceInterval::ofRoots).ifPresent(roots -> {
             page.row(words.get("gauge.variation-low"), shown.fixed(100 * roots.low(), 1), "%");
             page.row(words.get("gauge.variation-high"), shown.fixed(100 * roots.high(), 1), "%");
@@ -174,6 +179,6 @@ final class GaugeStudyReport implements Report {
                 .number("low", "variance.low", share -> share.interval().low())
                 .number("high", "variance.high", share -> share.interval().high())
                 .field((json, share) -> json.number("share", study.share(share.variance())))
-                .cell("variance.share", share -> shown.fixed(percent(study.share(share.variance())), 1));
+                .cell("variance.share", share -> share(study.share(share.variance())));
     }
 }

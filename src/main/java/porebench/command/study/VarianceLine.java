@@ -2,6 +2,7 @@ package porebench.command.study;
 
 import porebench.command.reply.NumberText;
 import porebench.command.reply.ReportLayout;
+import porebench.method.Digits;
 import porebench.method.Texts;
 
 /**
@@ -25,7 +26,7 @@ record VarianceLine(String name, String title, int groups, double variance, doub
                 .number("variance", "variance.variance", VarianceLine::variance)
                 .number("low", "variance.low", VarianceLine::low)
                 .number("high", "variance.high", VarianceLine::high)
-                .number("share", "variance.share", VarianceLine::share, share -> numbers.fixed(100 * share, 1));
+                .number("share", "variance.share", VarianceLine::share, Digits::share);
     }
 
     /** Writes the mean of all values and its standard error as rows. */

@@ -14,6 +14,7 @@ import porebench.desk.Bowl;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.UnitSystem;
 import porebench.desk.trial.TrialGate;
+import porebench.method.Digits;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Role;
@@ -30,7 +31,7 @@ import porebench.record.column.TrialColumns;
 
 /** Says what stands on the screen of the bench view. */
 final class BenchWords {
-    private static final int FACTOR_DECIMALS = 2;
+    private static final int FACTOR_DECIMALS = Digits.AIR;
     private static final int SECONDS = 60;
 
     /** Strokes of the rod for one layer of a sample that is put in by layers (recalled). */

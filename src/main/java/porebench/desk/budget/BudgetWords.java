@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import porebench.chart.factor.BudgetBars;
 import porebench.desk.form.Numbers;
+import porebench.method.Digits;
 import porebench.method.Texts;
 import porebench.method.budget.Budget;
 import porebench.method.budget.BudgetLine;
@@ -15,8 +16,8 @@ import porebench.statistics.uncertainty.IntervalCheck;
 
 /** A budget in words and figures. */
 final class BudgetWords {
-    private static final int DECIMALS = 3;
-    private static final int FIELD_DECIMALS = 2;
+    private static final int DECIMALS = Digits.SCATTER;
+    private static final int FIELD_DECIMALS = Digits.AIR;
     private static final double MANY_DEGREES = 1000;
     private static final double LEAST_SAID = 0.0005;
 
@@ -51,7 +52,7 @@ final class BudgetWords {
     }
 
     private String whole(Budget budget, BudgetLine line) {
-        return numbers.show(100 * budget.shareOf(line), 0);
+        return Digits.share(budget.shareOf(line));
     }
 
     /** Says every part with its share, the largest first. */
@@ -69,10 +70,10 @@ final class BudgetWords {
         return List.of(
                 texts.get("part." + line.part().symbol()),
                 value(line),
-                texts.get("cell.with-unit", numbers.show(line.standardUncertainty(), 4), unit(line)),
-                numbers.show(line.sensitivity(), 4),
-                numbers.show(line.sizePercent(), 4),
-                numbers.show(100 * budget.shareOf(line), 1),
+                texts.get("cell.with-unit", counting(line.standardUncertainty()), unit(line)),
+                counting(line.sensitivity()),
+                numbers.show(line.sizePercent(), DECIMALS),
+                Digits.share(budget.shareOf(line)),
                 degrees(line.degreesOfFreedom()),
                 texts.get("origin." + line.origin().symbol()));
     }
@@ -87,10 +88,14 @@ final class BudgetWords {
                 || line.part() == BudgetPart.SHARE_MEASURE;
         return isDeviation
                 ? ""
-                : texts.get(
-                        "cell.with-unit",
-                        numbers.show(line.value(), line.part() == BudgetPart.WATER ? 1 : DECIMALS),
-                        unit(line));
+                : texts.get("cell.with-unit", numbers.show(line.value(), decimals(line.part())), unit(line));
+    }
+
+    private static int decimals(BudgetPart part) {
+        return switch (part.unit()) {
+            case "% air" -> Digits.AIR;
+            default -> part == BudgetPart.WATER ? 1 : DECIMALS;
+        };
     }
 
     private String unit(BudgetLine line) {
@@ -99,6 +104,10 @@ final class BudgetWords {
             case "% bowl" -> texts.get("cell.unit.bowl");
             default -> line.part().unit();
         };
+    }
+
+    private String counting(double number) {
+        return numbers.show(number, Digits.decimals(number, Digits.UNCERTAINTY));
     }
 
     String degrees(double degrees) {
@@ -113,7 +122,7 @@ final class BudgetWords {
         return List.of(
                 new Line(
                         texts.get("total.result"),
-                        texts.get("cell.plus-minus", numbers.show(one.uncertaintyPercent(), DECIMALS)),
+                        texts.get("cell.plus-minus", numbers.show(one.uncertaintyPercent(), FIELD_DECIMALS)),
                         texts.get(one.isDrawn() ? "total.result.drawn" : "total.result.propagated")),
                 new Line(
                         texts.get("total.capability"),
@@ -133,7 +142,7 @@ final class BudgetWords {
                         texts.get("total.degrees.note")),
                 new Line(
                         texts.get("total.expanded"),
-                        texts.get("cell.plus-minus", numbers.show(budget.expandedPercent(), DECIMALS)),
+                        texts.get("cell.plus-minus", numbers.show(budget.expandedPercent(), FIELD_DECIMALS)),
                         texts.get("total.expanded.note")),
                 new Line(
                         texts.get("total.drawn"),

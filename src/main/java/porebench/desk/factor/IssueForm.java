@@ -23,6 +23,7 @@ import porebench.desk.form.WorkedOut;
 import porebench.desk.form.WrappedText;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.issue.IssueDoubt;
+import porebench.method.Digits;
 import porebench.method.ProblemText;
 import porebench.method.Texts;
 import porebench.method.budget.BudgetResult;
@@ -144,12 +145,12 @@ final class IssueForm {
         Numbers numbers = desk.tools().numbers();
         DeterminationSummary known = summary.get();
         String spread = known.summary().standardDeviation().isPresent()
-                ? spread(numbers.show(known.summary().standardDeviation().getAsDouble(), 3))
+                ? spread(numbers.show(known.summary().standardDeviation().getAsDouble(), Digits.SCATTER))
                 : texts.get("form.no-spread");
         return texts.get(
                 "form.evidence",
                 numbers.show(known.reportedPercent()),
-                numbers.show(known.summary().mean(), 3),
+                numbers.show(known.summary().mean(), Digits.AIR),
                 Integer.toString(known.summary().count()),
                 spread);
     }

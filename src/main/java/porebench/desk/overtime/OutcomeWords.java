@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.stream.Collectors;
 import porebench.desk.form.Numbers;
+import porebench.method.Digits;
 import porebench.method.Texts;
 import porebench.record.id.MixId;
 import porebench.statistics.control.ChartTerms;
@@ -16,7 +17,7 @@ import porebench.statistics.control.PhasedChart;
  * chance.
  */
 final class OutcomeWords {
-    private static final int DECIMALS = 2;
+    private static final int DECIMALS = Digits.AIR;
 
     private final Charted outcome;
     private final SignalWords signals;

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import porebench.chart.control.ControlPlot;
 import porebench.desk.form.Numbers;
 import porebench.evidence.FactorHistory.Made;
+import porebench.method.Digits;
 import porebench.method.ProblemText;
 import porebench.method.Texts;
 import porebench.statistics.control.ChartPoint;
@@ -19,8 +20,8 @@ import porebench.statistics.control.RunRule;
 
 /** Turns an outcome into what the plot shows. */
 final class PlotOfCharted {
-    private static final int DECIMALS = 2;
-    private static final int SUM_DECIMALS = 3;
+    private static final int DECIMALS = Digits.AIR;
+    private static final int SUM_DECIMALS = Digits.SCATTER;
 
     private final Charted outcome;
     private final Map<Integer, List<Charted.Signal>> signalsAt;

@@ -10,13 +10,14 @@ import java.util.stream.Collectors;
 import porebench.desk.form.Numbers;
 import porebench.evidence.FactorHistory.HistoryChange;
 import porebench.evidence.FactorHistory.Made;
+import porebench.method.Digits;
 import porebench.method.Texts;
 import porebench.statistics.control.ChartPoint;
 import porebench.statistics.control.RunRule;
 
 /** Explains signals: what happened, at which trial, and what to check. */
 final class SignalWords {
-    private static final int DECIMALS = 2;
+    private static final int DECIMALS = Digits.AIR;
     private static final int MOST_DECIMALS = 6;
 
     /** A little longer after a change than the usual rules look back. */

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import porebench.desk.form.Numbers;
+import porebench.method.Digits;
 import porebench.method.Texts;
 import porebench.statistics.control.DriftLine;
 
@@ -21,7 +22,7 @@ final class Trend {
 
     private static final double DAYS_A_YEAR = 365.25;
     private static final double CONFIDENCE = 0.95;
-    private static final int DECIMALS = 2;
+    private static final int DECIMALS = Digits.AIR;
 
     private final Charted outcome;
     private final Texts texts;

@@ -10,6 +10,7 @@ import porebench.desk.form.Numbers;
 import porebench.desk.form.TypedDraft;
 import porebench.evidence.Evidence;
 import porebench.evidence.SourceFactors;
+import porebench.method.Digits;
 import porebench.method.Role;
 import porebench.method.Texts;
 import porebench.record.MixDesign;
@@ -23,7 +24,7 @@ import porebench.record.id.SourceId;
 final class SourcesModel extends RecordModel<Source> {
     static final TypedDraft BLANK = TypedDraft.BLANK.with(SourceColumns.ROLE, Role.COARSE.symbol());
 
-    private static final int DECIMALS = 2;
+    private static final int DECIMALS = Digits.AIR;
 
     SourcesModel(DeskModel desk, Texts texts) {
         super(desk, texts, Source.class, SourceColumns.ALL, "source", () -> BLANK);

@@ -1,8 +1,5 @@
 package porebench.desk.study;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -10,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import porebench.desk.form.Numbers;
-import porebench.method.RoundingRule;
+import porebench.method.Digits;
 import porebench.method.Texts;
 import porebench.statistics.Judged;
 import porebench.statistics.variance.FTest;
@@ -20,7 +17,6 @@ import porebench.statistics.variance.VarianceInterval;
 /** Figures of studies in words: three digits that count, a dash where there is no number. */
 final class StudyFigures {
     private static final int DIGITS = 3;
-    private static final int MOST_DECIMALS = 9;
     private static final int P_DECIMALS = 4;
     private static final double LEAST_P = 1e-4;
     /** The columns of tables that hold words. */
@@ -36,15 +32,10 @@ final class StudyFigures {
 
     /** Says a number to three digits that count. */
     String number(double value) {
-        if (value == 0) {
-            return numbers.show(0, 0);
-        }
         if (!Double.isFinite(value)) {
             return texts.get("none");
         }
-        BigDecimal rounded = RoundingRule.withoutNoise(value).round(new MathContext(DIGITS, RoundingMode.HALF_EVEN));
-        int magnitude = rounded.precision() - rounded.scale() - 1;
-        return numbers.show(rounded.doubleValue(), Math.max(0, Math.min(MOST_DECIMALS, DIGITS - 1 - magnitude)));
+        return numbers.show(value, Digits.decimals(value, DIGITS));
     }
 
     String number(OptionalDouble value) {
@@ -62,12 +53,12 @@ final class StudyFigures {
     }
 
     String percent(double share) {
-        return numbers.show(100 * share, 0);
+        return Digits.share(share);
     }
 
-    /** Says a share in % to one decimal. */
+    /** Says a share in %, one that is not known as nothing. */
     String share(OptionalDouble share) {
-        return share.isPresent() ? numbers.show(100 * share.getAsDouble(), 1) : texts.get("none");
+        return share.isPresent() ? Digits.share(share.getAsDouble()) : texts.get("none");
     }
 
     /** Says why something is not shown. */

@@ -10,6 +10,7 @@ import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.WrappedText;
+import porebench.method.Digits;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Texts;
@@ -20,7 +21,7 @@ import porebench.record.column.TrialColumns;
 
 /** The factor of the trial being typed, and what is doubtful about it as a whole. */
 final class LivePanel {
-    private static final int DECIMALS = 2;
+    private static final int DECIMALS = Digits.AIR;
 
     /** In % air: half of the last decimal shown. */
     private static final double SMALLEST_SHOWN = 0.005;

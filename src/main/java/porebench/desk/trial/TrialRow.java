@@ -13,6 +13,7 @@ import porebench.desk.form.Numbers;
 import porebench.desk.form.UnitSystem;
 import porebench.desk.table.ShownColumn;
 import porebench.evidence.JudgedTrial;
+import porebench.method.Digits;
 import porebench.method.MeterType;
 import porebench.method.Texts;
 import porebench.method.trial.Readings;
@@ -32,7 +33,7 @@ import porebench.record.id.TrialId;
  * @param texts the words
  */
 record TrialRow(JudgedTrial judged, UnitSystem units, Numbers numbers, Texts texts) {
-    private static final int FACTOR_DECIMALS = 2;
+    private static final int FACTOR_DECIMALS = Digits.AIR;
     private static final int MARK = 12;
 
     /** Returns the columns of the table; what decides about a trial comes first. Some headings name a unit of those shown. */

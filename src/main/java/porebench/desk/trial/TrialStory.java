@@ -8,6 +8,7 @@ import porebench.desk.Tools;
 import porebench.desk.form.Days;
 import porebench.desk.form.Numbers;
 import porebench.evidence.JudgedTrial;
+import porebench.method.Digits;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
@@ -21,7 +22,7 @@ import porebench.record.book.Version;
 
 /** What there is to say about one trial, in sentences: its factor, what is doubtful, why it stands as it does, its versions. */
 final class TrialStory {
-    private static final int DECIMALS = 2;
+    private static final int DECIMALS = Digits.AIR;
 
     private final BenchModel entry;
     private final Tools tools;

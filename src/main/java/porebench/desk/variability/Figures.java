@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import porebench.desk.form.Numbers;
 import porebench.evidence.JudgedDetermination;
+import porebench.method.Digits;
 import porebench.method.Figure;
 import porebench.method.FigureName;
 import porebench.method.MeterType;
@@ -20,8 +21,8 @@ import porebench.statistics.uncertainty.UncertaintySum;
 
 /** The numbers of a determination, each with its unit, and with what it rests on. */
 final class Figures {
-    private static final int DECIMALS = 2;
-    private static final int FINE_DECIMALS = 3;
+    private static final int DECIMALS = Digits.AIR;
+    private static final int FINE_DECIMALS = Digits.SCATTER;
 
     private final JudgedDetermination judged;
     private final DeterminationSummary determination;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import porebench.desk.form.Numbers;
+import porebench.method.Digits;
 import porebench.method.Texts;
 import porebench.method.trial.DeterminationSummary;
 import porebench.method.trial.KnownFactor;
@@ -16,8 +17,8 @@ final class KnownWords {
     private static final double LEVEL = 0.05;
     private static final double LEAST_SAID = 0.0005;
     private static final TestWords.Counts MIXES = new TestWords.Counts(2, Integer.MAX_VALUE);
-    private static final int DECIMALS = 2;
-    private static final int FINE_DECIMALS = 3;
+    private static final int DECIMALS = Digits.AIR;
+    private static final int FINE_DECIMALS = Digits.SCATTER;
 
     private final DeterminationSummary summary;
     private final Numbers numbers;
@@ -73,7 +74,7 @@ final class KnownWords {
                 Integer.toString(known.others()),
                 Integer.toString(known.sameMix()),
                 numbers.show(known.aroundPercent(), DECIMALS),
-                numbers.show(100 * known.ownShare(), 0)));
+                Digits.share(known.ownShare())));
         List<String> differences = new ArrayList<>();
         known.betweenDeterminationsPercent()
                 .ifPresent(value -> differences.add(difference("known.determinations", value)));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import porebench.desk.form.Numbers;
+import porebench.method.Digits;
 import porebench.method.FigureName;
 import porebench.method.MeterType;
 import porebench.method.Profile;
@@ -32,8 +33,8 @@ import porebench.statistics.summary.Summary;
  * more are needed, and whether they scatter as chance does. Nothing is ever left out here.
  */
 final class Questions {
-    private static final int DECIMALS = 2;
-    private static final int FINE_DECIMALS = 3;
+    private static final int DECIMALS = Digits.AIR;
+    private static final int FINE_DECIMALS = Digits.SCATTER;
     private static final TestWords.Counts ONE = new TestWords.Counts(GrubbsTest.FEWEST_TO_JUDGE, Integer.MAX_VALUE);
     private static final TestWords.Counts PAIR =
             new TestWords.Counts(GrubbsPairTest.FEWEST_TO_JUDGE, GrubbsPairTest.MOST);

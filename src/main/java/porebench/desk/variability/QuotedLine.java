@@ -8,12 +8,13 @@ import porebench.desk.QuotedUncertainty;
 import porebench.desk.form.WorkedOut;
 import porebench.desk.form.WrappedText;
 import porebench.evidence.JudgedDetermination;
+import porebench.method.Digits;
 import porebench.method.Texts;
 import porebench.method.budget.BudgetResult;
 
 /** The one uncertainty to quote beside the factor of a determination, in a sentence. */
 final class QuotedLine {
-    private static final int DECIMALS = 2;
+    private static final int DECIMALS = Digits.AIR;
 
     private final DeskModel desk;
     private final Texts texts;

@@ -3,6 +3,7 @@ package porebench.desk.variability;
 import java.util.Optional;
 import porebench.desk.form.Numbers;
 import porebench.evidence.JudgedDetermination;
+import porebench.method.Digits;
 import porebench.method.FigureName;
 import porebench.method.Texts;
 import porebench.method.trial.LaboratoryCheck;
@@ -18,7 +19,7 @@ import porebench.statistics.summary.Summary;
  * @param sentence the sentence, figures in it
  */
 record Verdict(Kind kind, String sentence) {
-    private static final int DECIMALS = 2;
+    private static final int DECIMALS = Digits.AIR;
 
     /** What the sentence says; agreeing trials alone are good news. */
     enum Kind {

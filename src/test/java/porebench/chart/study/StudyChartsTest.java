@@ -57,7 +57,7 @@ class StudyChartsTest {
         assertThat(bars.getXValue(0, 1)).isEqualTo(3);
         assertThat(bars.getYValue(0, 1)).isEqualTo(25);
         assertThat(shares().getRenderer().getDefaultItemLabelGenerator().generateLabel(bars, 0, 1))
-                .isEqualTo("25.0 %");
+                .isEqualTo("25 %");
     }
 
     @Test
@@ -78,7 +78,7 @@ class StudyChartsTest {
     void aComponentWithoutABarHasWordsInItsPlace() {
         assertThat(shares().getAnnotations())
                 .extracting(each -> ((XYTextAnnotation) each).getText())
-                .containsExactly("not estimated", "0.0 %");
+                .containsExactly("not estimated", "0 %");
     }
 
     @Test

@@ -89,31 +89,23 @@ class BudgetModelTest {
                 .toList();
         assertThat(rows)
                 .contains(
-                        List.of(
-                                "scatter",
-                                "",
-                                "0.0289 % air",
-                                "1.0000",
-                                "0.0289",
-                                "39.5",
-                                "3.0",
-                                "scatter of the readings"),
+                        List.of("scatter", "", "0.029 % air", "1.0", "0.029", "40", "3.0", "scatter of the readings"),
                         List.of(
                                 "division of the scale",
-                                "6.450 % air",
-                                "0.0289 % air",
-                                "1.0000",
-                                "0.0289",
-                                "39.5",
+                                "6.45 % air",
+                                "0.029 % air",
+                                "1.0",
+                                "0.029",
+                                "40",
                                 "\u221e",
                                 "division of the scale"),
                         List.of(
                                 "cylinder or balance",
                                 "",
-                                "1.4434 mL",
-                                "-0.0143",
-                                "0.0206",
-                                "20.2",
+                                "1.4 mL",
+                                "-0.014",
+                                "0.021",
+                                "20",
                                 "\u221e",
                                 "assumed, no source"));
     }

@@ -93,8 +93,8 @@ class StudyModelTest {
         assertThat(shown(model).verdict())
                 .startsWith("Most of the variance, 97 %, lies between groups of the layer \"Determination\": a standard"
                         + " deviation of 0.305 % air (95 % interval ");
-        assertThat(row(model, "components", "Determination")).contains("0.305", "0.0928", "96.5");
-        assertThat(row(model, "components", "Repeats")).contains("0.0577", "0.00333", "3.5");
+        assertThat(row(model, "components", "Determination")).contains("0.305", "0.0928", "97");
+        assertThat(row(model, "components", "Repeats")).contains("0.0577", "0.00333", "3");
         assertThat(row(model, "components", "Mix")).containsExactly("Mix", "–", "–", "–", "–", "–");
         assertThat(row(model, "anova", "Repeats")).startsWith("Repeats", "4", "0.0133", "0.00333");
         assertThat(shown(model).remarks())
@@ -192,8 +192,8 @@ class StudyModelTest {
         assertThat(shown(model).verdict())
                 .startsWith("Reading makes up 33 % of the spread, as standard deviations (95 % interval ")
                 .endsWith("which is too much for most uses; 3 kinds of sample are told apart.");
-        assertThat(row(model, "components", "Samples")).contains("8.00", "88.9");
-        assertThat(row(model, "components", "Reading, together")).contains("1.00", "11.1");
+        assertThat(row(model, "components", "Samples")).contains("8.00", "89");
+        assertThat(row(model, "components", "Reading, together")).contains("1.00", "11");
         assertThat(row(model, "anova", "Operators")).containsExactly("Operators", "1", "2.00", "2.00", "–", "–");
         assertThat(shown(model).remarks())
                 .contains(
