@@ -25,6 +25,7 @@ import porebench.record.id.SourceId;
  * @param airTolerancePercent tolerance on the target air of a load, in % air; empty means the profile's
  * @param profileId the profile it is tested by: a named standard's or the laboratory's own
  * @param remarks anything else, may be empty
+ * @param plant the plant that makes it; empty when nobody said so
  */
 public record MixDesign(
         MixId id,
@@ -33,10 +34,23 @@ public record MixDesign(
         Optional<BigDecimal> soakMinutes,
         Optional<BigDecimal> airTolerancePercent,
         String profileId,
-        String remarks)
+        String remarks,
+        Optional<String> plant)
         implements Kept {
     /** The volume of concrete does not depend on the bowl. */
     private static final Volume ANY_BOWL = new Volume(0.007);
+
+    /** A mix design of which nobody said which plant makes it. */
+    public MixDesign(
+            MixId id,
+            String title,
+            Batch batch,
+            Optional<BigDecimal> soakMinutes,
+            Optional<BigDecimal> airTolerancePercent,
+            String profileId,
+            String remarks) {
+        this(id, title, batch, soakMinutes, airTolerancePercent, profileId, remarks, Optional.empty());
+    }
 
     /** Returns the aggregates of the mix, in its order. */
     public List<Constituent> aggregates() {

@@ -45,8 +45,8 @@ class MixDesignFormatTest {
     void readsTheColumnsThatMayBeAbsent() {
         Sheet<MixDesign> sheet = mixes(
                 MIX_HEADING + ",measured_density,measured_density_unit,wet_sieved,soak_minutes,air_tolerance_pct,"
-                        + "profile_id,remarks",
-                SAND.replace("1.00,m3", ",") + ",145.2,lb/ft3,yes,20,1.0,en-12350-7,\"with, a comma\"");
+                        + "profile_id,remarks,plant",
+                SAND.replace("1.00,m3", ",") + ",145.2,lb/ft3,yes,20,1.0,en-12350-7,\"with, a comma\",Quay plant");
         assertThat(sheet.problems()).isEmpty();
         MixDesign mix = sheet.values().get(0);
         assertThat(mix.batch().volume())
@@ -56,6 +56,7 @@ class MixDesignFormatTest {
         assertThat(mix.airTolerancePercent()).contains(new BigDecimal("1.0"));
         assertThat(mix.profileId()).isEqualTo("en-12350-7");
         assertThat(mix.remarks()).isEqualTo("with, a comma");
+        assertThat(mix.plant()).contains("Quay plant");
     }
 
     @Test

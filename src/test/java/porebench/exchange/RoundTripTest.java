@@ -342,7 +342,8 @@ class RoundTripTest {
                 Optional.of(new BigDecimal("15")),
                 Optional.of(new BigDecimal("1.50")),
                 "own-profile",
-                text);
+                text,
+                Optional.of(text.strip()).filter(plant -> !plant.isEmpty()));
     }
 
     private static Trial trial(String text, MassUnit unit) {

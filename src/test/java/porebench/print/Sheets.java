@@ -87,7 +87,8 @@ public final class Sheets {
                 Optional.empty(),
                 Optional.empty(),
                 Profiles.DEFAULT_ID,
-                "Keep the retarder out of the correction sample; ask the mix designer before the sands are changed.");
+                "Keep the retarder out of the correction sample; ask the mix designer before the sands are changed.",
+                Optional.of("Lower Fellside batching plant, second line"));
         return sheet(mix, MassUnit.GRAM, trials, MeterType.B, true);
     }
 

@@ -32,6 +32,12 @@ class TrialSheetTest {
                 .contains("TW-214", "PM-2", "K-1182", "7.00 L", "Type B", "6.0 %", "12 min", "ASTM C231/C231M");
     }
 
+    @Test
+    void namesThePlantWhereTheMixDoes() {
+        assertThat(english(Sheets.everythingLong(3))).contains("Plant: Lower Fellside batching plant, second line");
+        assertThat(english(Sheets.usual(3))).doesNotContain("Plant");
+    }
+
     // A third of 7 L is 2.33 L, 6 % of 7000 mL is 420 mL. Sand and stone at SSD with relative density 2.65 take
     // 12.25 / 2.65 = 4.623 L, which leaves 2.377 L for water.
     @Test

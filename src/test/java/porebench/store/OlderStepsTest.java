@@ -24,6 +24,7 @@ import porebench.method.Role;
 import porebench.record.Equipment;
 import porebench.record.EquipmentKind;
 import porebench.record.FactorIssue;
+import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.SampleEquipment;
 import porebench.record.Samples;
@@ -145,6 +146,45 @@ class OlderStepsTest {
         assertThat(strings(old, "SELECT content_hash || hash FROM entry ORDER BY entry_no"))
                 .hasSize(11)
                 .startsWith(hashes.toArray(String[]::new));
+    }
+
+    /** The step only adds a column: a mix that names no plant is hashed as before, and one that does is kept with it. */
+    @Test
+    void aLabBookOfTheThirteenthStepTakesThePlantOfAMixFromThenOn() throws SQLException {
+        Path old = folder.resolve("old.porebench");
+        MixDesign mix = Samples.mix("M-9", "S-1", "S-2");
+        Head then;
+        try (LabBook book = new SqliteShelf(Books.CLOCK, new Steps(Steps.ALL.locations(), 13)).create(old)) {
+            Books.keep(book, mix);
+            then = book.head();
+        }
+        List<String> hashes = strings(old, "SELECT content_hash || hash FROM entry ORDER BY entry_no");
+        MixDesign named = new MixDesign(
+                mix.id(),
+                mix.title(),
+                mix.batch(),
+                mix.soakMinutes(),
+                mix.airTolerancePercent(),
+                mix.profileId(),
+                mix.remarks(),
+                Optional.of("Quay plant"));
+        Path fresh = folder.resolve("fresh.porebench");
+        try (LabBook book = Books.SHELF.open(old);
+                LabBook other = Books.SHELF.create(fresh)) {
+            assertThat(book.head()).isEqualTo(then);
+            assertThat(book.check(Optional.of(then)).problems()).isEmpty();
+            assertThat(book.latest(MixDesign.class, "M-9").orElseThrow().value().plant())
+                    .isEmpty();
+            Books.correct(book, named);
+            assertThat(book.check(Optional.of(then)).problems()).isEmpty();
+            assertThat(book.latest(MixDesign.class, "M-9").orElseThrow().value())
+                    .isEqualTo(named);
+            Books.keep(other, mix);
+        }
+        List<String> now = strings(old, "SELECT content_hash || hash FROM entry ORDER BY entry_no");
+        assertThat(now).hasSize(2).startsWith(hashes.toArray(String[]::new));
+        assertThat(strings(fresh, "SELECT content_hash || hash FROM entry ORDER BY entry_no"))
+                .isEqualTo(hashes);
     }
 
     private static List<String> tables(Path book) throws SQLException {

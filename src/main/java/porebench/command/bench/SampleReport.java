@@ -45,6 +45,7 @@ public final class SampleReport {
                 .field((json, one) -> json.number("ovenDryKilograms", one.ovenDryKilograms()));
         return new ReportLayout<CorrectionSample>(words, shown)
                 .text("mixId", any -> mix.id().text())
+                .field((json, any) -> mix.plant().ifPresent(plant -> json.text("plant", plant)))
                 .flag("wetSieved", any -> wetSieved)
                 .number("bowlLitres", sample -> sample.bowl().in(VolumeUnit.LITRE))
                 .number("fineKilograms", sample -> sample.fine().kilograms())

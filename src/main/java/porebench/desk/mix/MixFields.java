@@ -24,6 +24,7 @@ final class MixFields {
     static final List<Column<MixDesign, ?>> ALL = List.of(
             MixColumns.ID,
             MixColumns.TITLE,
+            MixColumns.PLANT,
             MixColumns.PROFILE,
             VOLUME_FROM,
             MixColumns.VOLUME,

@@ -348,7 +348,8 @@ final class SampleModel extends DraftModel {
                 designed.soakMinutes(),
                 designed.airTolerancePercent(),
                 designed.profileId(),
-                designed.remarks());
+                designed.remarks(),
+                designed.plant());
     }
 
     private static Constituent withMoisture(Constituent designed, Optional<BigDecimal> moisture) {

@@ -59,6 +59,11 @@ public final class SheetPages extends PrintedSheet {
         if (!sheet.mix().title().isBlank()) {
             flow.text(new TextFit(Weight.REGULAR, 12, 9, room, 2), sheet.mix().title());
         }
+        if (sheet.mix().plant().isPresent()) {
+            flow.text(
+                    new TextFit(Weight.REGULAR, 9, 7, room, 1),
+                    words.say("sheet.plant", sheet.mix().plant().get()));
+        }
         if (!sheet.mix().remarks().isBlank()) {
             flow.text(new TextFit(Weight.REGULAR, 9, 7, room, 2), sheet.mix().remarks());
         }

@@ -225,6 +225,7 @@ public final class Wording {
     private void mix(MixDesign mix) {
         text("id", "text-id", Form.NAME, mix.recordId());
         text("title", "text-title", Form.LINE, mix.title());
+        mix.plant().ifPresent(plant -> text("plant", "text-plant", Form.LINE, plant));
         int row = 0;
         for (Constituent constituent : mix.batch().constituents()) {
             String field = "constituents." + row++ + ".";

@@ -117,6 +117,8 @@ public final class MixColumns {
             .extra();
     public static final Column<MixDesign, String> REMARKS =
             Column.needed("remarks", CellType.text(), MixDesign::remarks).extra();
+    public static final Column<MixDesign, String> PLANT =
+            Column.any("plant", CellType.word(), MixDesign::plant).since(14).extra();
 
     public static final Columns<MixDesign> ALL = Columns.of(
             "mix",
@@ -131,7 +133,8 @@ public final class MixColumns {
             SOAK,
             TOLERANCE,
             PROFILE,
-            REMARKS);
+            REMARKS,
+            PLANT);
 
     private MixColumns() {}
 
@@ -167,6 +170,7 @@ public final class MixColumns {
                 cells.any(SOAK),
                 cells.any(TOLERANCE),
                 cells.get(PROFILE),
-                cells.get(REMARKS));
+                cells.get(REMARKS),
+                cells.any(PLANT));
     }
 }

@@ -70,6 +70,18 @@ class SampleCommandTest {
         assertThat(number(said.json(), "withdrawMillilitres")).isEqualTo(354, within(0.5));
     }
 
+    @Test
+    void namesThePlantWhereTheMixDoes() {
+        String[] lines = LabFiles.PLAIN_MIX.split("\n");
+        lines[0] += ",plant";
+        lines[1] += ",Quay plant";
+        for (int line = 2; line < lines.length; line++) {
+            lines[line] += ",";
+        }
+        assertThat(sample(String.join("\n", lines) + "\n", "M-1").json()).containsEntry("plant", "Quay plant");
+        assertThat(sample(LabFiles.PLAIN_MIX, "M-1").json()).doesNotContainKey("plant");
+    }
+
     /** By pencil: 7 L of a cubic metre: 4.9 kg of sand and 7.35 kg of stone; 5 % of 7 L are 350 mL. */
     @Test
     void answersWithTheFieldsOfTheContract() {

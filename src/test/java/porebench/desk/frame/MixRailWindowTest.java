@@ -57,7 +57,8 @@ class MixRailWindowTest {
                     book.latest(MixDesign.class, "HG-104").orElseThrow().value();
             List<Draft> more = new ArrayList<>();
             for (int number = 9; number <= MIXES; number++) {
-                String remarks = number == 250 ? "Planta de Almería, línea 2" : "";
+                Optional<String> plant =
+                        number == 250 ? Optional.of("Planta de Almería, línea 2") : Optional.<String>empty();
                 more.add(Draft.of(new MixDesign(
                         new MixId("HS-%03d".formatted(number)),
                         "Slab %d".formatted(number),
@@ -65,7 +66,8 @@ class MixRailWindowTest {
                         demo.soakMinutes(),
                         demo.airTolerancePercent(),
                         demo.profileId(),
-                        remarks)));
+                        "",
+                        plant)));
             }
             assertThat(book.keep(more, "T. Ester", "made for a test")).isEmpty();
         }
@@ -149,7 +151,7 @@ class MixRailWindowTest {
     }
 
     @Test
-    void severalWordsInAnyOrderFindAMixWithoutAccentsOrCapitals() throws Exception {
+    void wordsOfItsPlantInAnyOrderFindAMixWithoutAccentsOrCapitals() throws Exception {
         goToSearch();
         type("linea almeria");
         assertThat(comesToCount("1 of 400")).isTrue();

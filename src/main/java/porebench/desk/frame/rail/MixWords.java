@@ -15,7 +15,7 @@ import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
 
 /**
- * Asks by which words beside its name and title a mix is found: its remarks, and of each of its sources the id, the name, pit and
+ * Asks by which words beside its name and title a mix is found: its plant, its remarks, and of each of its sources the id, the name, pit and
  * ledge, and the remarks. All mixes are read at once, when somebody first looks for one.
  */
 record MixWords() implements Question<Map<MixId, String>> {
@@ -36,7 +36,7 @@ record MixWords() implements Question<Map<MixId, String>> {
 
     private static String words(MixDesign mix, Map<SourceId, String> sources) {
         return Stream.concat(
-                        Stream.of(mix.remarks()),
+                        Stream.of(mix.plant().orElse(""), mix.remarks()),
                         mix.sources().stream()
                                 .flatMap(id -> Stream.concat(
                                         Stream.of(id.text()), Optional.ofNullable(sources.get(id)).stream())))
