@@ -1,5 +1,6 @@
 package porebench.desk.bench;
 
+import porebench.desk.Bowl;
 import porebench.desk.trial.TrialGate;
 import porebench.method.Texts;
 import porebench.quantity.MassUnit;
@@ -31,6 +32,15 @@ final class BenchBalance {
                             digits ->
                                     model.fill(model.desk().tools().numbers().show(digits), texts.get("balance.taken")),
                             () -> model.tell(texts.get("balance.other-unit", line, unit.symbol()), true));
+        }
+    }
+
+    /** Takes a line that the balance typed as a keyboard, with Enter at its end: the mass is taken as if a hand had typed it. */
+    void typed(BalanceReading reading) {
+        model.wipe();
+        weighed(reading);
+        if (!model.current().map(Bowl::typed).orElse("").isEmpty()) {
+            model.enter();
         }
     }
 

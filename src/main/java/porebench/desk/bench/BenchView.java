@@ -8,8 +8,6 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
-import java.awt.event.KeyAdapter;
-import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.WindowAdapter;
@@ -33,23 +31,18 @@ public final class BenchView {
     private static final int TICK_MILLISECONDS = 500;
     private static final int TICKS_BETWEEN_BEEPS = 2;
 
-    /** The letters of a reader of codes come faster than those of any hand. */
-    private static final int BETWEEN_LETTERS_MILLISECONDS = 200;
-
     private final BowlsModel model;
     private final BenchWords words;
     private final BenchBalance balance;
     private final BenchPane pane;
     private final Texts texts;
     private final Timer ticker = new Timer(TICK_MILLISECONDS, event -> tick());
-    private final StringBuilder scanned = new StringBuilder();
     private final EnterStrokes enters = new EnterStrokes();
     private SerialLines serial = SerialLines.none();
     private Settings settings = Settings.inMemory();
     private Optional<SerialLines.Listening> listening = Optional.empty();
     private @Nullable JDialog window;
     private boolean wasSaved;
-    private long lastLetter;
     private int ticks;
 
     /** Makes the view; {@link #open} shows it. */
@@ -60,7 +53,7 @@ public final class BenchView {
         this.texts = model.texts();
         this.pane = new BenchPane(model::turnTo);
         buttons();
-        pane.component().addKeyListener(new Keypad());
+        pane.component().addKeyListener(new BenchKeys(model, balance, enters, this::pattern, this::leave));
         pane.component().addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {
@@ -157,6 +150,13 @@ public final class BenchView {
         settings = set;
     }
 
+    /** Returns how the laboratory's balance writes a mass. */
+    private BalancePattern pattern() {
+        return BalancePattern.parse(BalanceSetting.of(settings).pattern())
+                .or(() -> BalancePattern.parse(BalancePattern.USUAL))
+                .orElseThrow();
+    }
+
     private void listen() {
         BalanceSetting set = BalanceSetting.of(settings);
         Optional<BalancePattern> pattern = BalancePattern.parse(set.pattern());
@@ -195,68 +195,6 @@ public final class BenchView {
                 EventQueue.invokeLater(pane.component()::requestFocus);
             }
             wasSaved = hasSaved;
-        }
-    }
-
-    /** The keys, all of which work on the bench itself: there is no field that could lose them. */
-    private final class Keypad extends KeyAdapter {
-        @Override
-        public void keyTyped(KeyEvent event) {
-            char sign = event.getKeyChar();
-            if (sign < ' ' || sign == KeyEvent.VK_DELETE || event.isControlDown() || event.isAltDown()) {
-                return;
-            }
-            boolean isReader = !scanned.isEmpty() && event.getWhen() - lastLetter < BETWEEN_LETTERS_MILLISECONDS;
-            lastLetter = event.getWhen();
-            if (isReader || Character.isLetter(sign)) {
-                if (!isReader) {
-                    scanned.setLength(0);
-                    model.unknownKey();
-                }
-                scanned.append(sign);
-                return;
-            }
-            scanned.setLength(0);
-            switch (sign) {
-                case '+' -> model.turnToNext();
-                case '-' -> model.back();
-                case '*' -> model.begin();
-                default -> {
-                    if (Character.isDigit(sign) || sign == '.' || sign == ',') {
-                        model.type(sign);
-                    } else {
-                        model.unknownKey();
-                    }
-                }
-            }
-        }
-
-        @Override
-        public void keyPressed(KeyEvent event) {
-            switch (event.getKeyCode()) {
-                case KeyEvent.VK_ENTER -> enter(event);
-                case KeyEvent.VK_BACK_SPACE -> model.erase();
-                case KeyEvent.VK_ESCAPE -> leave();
-                default -> NumberPad.sign(event).ifPresent(model::type);
-            }
-        }
-
-        private void enter(KeyEvent event) {
-            boolean isReader = !scanned.isEmpty() && event.getWhen() - lastLetter < BETWEEN_LETTERS_MILLISECONDS;
-            String code = scanned.toString();
-            scanned.setLength(0);
-            if (isReader) {
-                model.scan(code);
-            } else if (enters.goesDown(event.getWhen(), model.isAskedTwice())) {
-                model.enter();
-            }
-        }
-
-        @Override
-        public void keyReleased(KeyEvent event) {
-            if (event.getKeyCode() == KeyEvent.VK_ENTER) {
-                enters.comesUp();
-            }
         }
     }
 }

@@ -125,7 +125,7 @@ final class BenchWords {
         return said.isEmpty() || !gate.errors().isEmpty() ? said : said + " " + texts.get("doubt.choose");
     }
 
-    private BenchScreen kept(BowlsModel.Saved saved) {
+    private BenchScreen kept(SavedTrial saved) {
         return screen(
                 "",
                 texts.get("kept.title", saved.trial()),

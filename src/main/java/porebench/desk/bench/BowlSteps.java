@@ -5,6 +5,8 @@ import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import porebench.desk.Bowl;
 import porebench.desk.form.Days;
 import porebench.desk.form.TypedDraft;
@@ -100,7 +102,7 @@ final class BowlSteps {
                 .toList();
         boolean isRefused = problems.stream().anyMatch(Problem::isError);
         if (!problems.isEmpty()) {
-            model.ask(model.words(problems, texts.get(isRefused ? "other-meter" : "enter-again")), !isRefused);
+            model.ask(words(problems, texts.get(isRefused ? "other-meter" : "enter-again")), !isRefused);
         }
         return !problems.isEmpty();
     }
@@ -124,9 +126,9 @@ final class BowlSteps {
                 .filter(problem -> !problem.kind().isNotYet())
                 .toList();
         if (!errors.isEmpty()) {
-            model.ask(model.words(errors, texts.get("type-anew")), false);
+            model.ask(words(errors, texts.get("type-anew")), false);
         } else if (!problems.isEmpty() && !model.isAskedTwice()) {
-            model.ask(model.words(problems, texts.get("enter-again")), true);
+            model.ask(words(problems, texts.get("enter-again")), true);
         } else if (problems.isEmpty() && isOffLimits(step) && !model.isAskedTwice()) {
             model.ask(texts.get("off-limits", words.massLimits(step)) + " " + texts.get("enter-again"), true);
         } else {
@@ -197,10 +199,10 @@ final class BowlSteps {
         List<Problem> errors = gate.errors();
         List<Problem> doubts = gate.doubts();
         if (!errors.isEmpty()) {
-            model.ask(model.words(errors, texts.get("go-back")), false);
+            model.ask(words(errors, texts.get("go-back")), false);
         } else if (!doubts.isEmpty() && !choice.equals(CHECKED)) {
             model.keep(bowl.typing(""));
-            model.ask(model.words(doubts, texts.get("doubt.choose")), false);
+            model.ask(words(doubts, texts.get("doubt.choose")), false);
         } else {
             save(bowl, doubts.isEmpty() ? Optional.empty() : Optional.of(texts.get("doubt.checked")));
         }
@@ -209,14 +211,20 @@ final class BowlSteps {
     private void save(Bowl bowl, Optional<String> because) {
         TypedDraft draft = model.named(bowl.draft());
         model.judge(draft);
-        BowlsModel.Saved done = new BowlsModel.Saved(
+        SavedTrial done = new SavedTrial(
                 bowl.number(), bowl.mix(), draft.text(TrialColumns.ID), BenchWords.factor(model, gate.figures()));
         gate.keep(because, refused -> {
             if (refused.isEmpty()) {
                 model.kept(bowl, done);
             } else {
-                model.ask(model.words(refused, texts.get("go-back")), false);
+                model.ask(words(refused, texts.get("go-back")), false);
             }
         });
+    }
+
+    /** Returns problems in words, and what to do about them. */
+    private String words(List<Problem> problems, String then) {
+        return Stream.concat(problems.stream().map(model.desk().tools().problemText()::say), Stream.of(then))
+                .collect(Collectors.joining(" "));
     }
 }

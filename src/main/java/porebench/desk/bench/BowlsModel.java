@@ -4,15 +4,12 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import porebench.desk.Bowl;
 import porebench.desk.Bowls;
 import porebench.desk.DeskModel;
 import porebench.desk.form.TypedDraft;
 import porebench.desk.trial.TrialGate;
 import porebench.evidence.paper.SheetCode;
-import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.method.Texts;
 import porebench.method.trial.TrialFactor;
@@ -36,7 +33,7 @@ final class BowlsModel {
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<Integer> number = Optional.empty();
     private Optional<TypedDraft> taken = Optional.empty();
-    private Optional<Saved> saved = Optional.empty();
+    private Optional<SavedTrial> saved = Optional.empty();
     private String message = "";
     private String before = "";
     private boolean isAlarm;
@@ -51,16 +48,6 @@ final class BowlsModel {
         this.steps = new BowlSteps(this);
         desk.onChange(this::follow);
     }
-
-    /**
-     * A trial that has just been kept.
-     *
-     * @param number the bowl it was made in
-     * @param mix its mix
-     * @param trial its name
-     * @param factor its factor in words
-     */
-    record Saved(int number, MixId mix, String trial, String factor) {}
 
     DeskModel desk() {
         return desk;
@@ -84,7 +71,7 @@ final class BowlsModel {
     }
 
     /** Returns the trial kept last, while nothing was done since. */
-    Optional<Saved> saved() {
+    Optional<SavedTrial> saved() {
         return saved;
     }
 
@@ -203,12 +190,6 @@ final class BowlsModel {
         fire();
     }
 
-    /** Returns problems in words, and what to do about them. */
-    String words(List<Problem> problems, String then) {
-        return Stream.concat(problems.stream().map(desk.tools().problemText()::say), Stream.of(then))
-                .collect(Collectors.joining(" "));
-    }
-
     /** Waits for a number that takes the place of the one typed, or for Enter once more where that takes it as it is. */
     void ask(String words, boolean takesEnter) {
         isFresh = true;
@@ -306,6 +287,12 @@ final class BowlsModel {
         tell(words, false);
     }
 
+    /** Takes back what is being typed at the step. */
+    void wipe() {
+        isFresh = true;
+        current().ifPresent(bowl -> keep(bowl.typing("")));
+    }
+
     /** Says what came another way than by a key; what was asked before is no longer answered by Enter. */
     void tell(String words, boolean alarm) {
         isArmed = false;
@@ -380,7 +367,7 @@ final class BowlsModel {
     }
 
     /** Notes that a trial was kept and takes its bowl off the bench. */
-    void kept(Bowl bowl, Saved done) {
+    void kept(Bowl bowl, SavedTrial done) {
         bowls.drop(bowl);
         saved = Optional.of(done);
         arrive("");

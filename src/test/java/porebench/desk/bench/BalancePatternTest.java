@@ -2,7 +2,11 @@ package porebench.desk.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -57,6 +61,19 @@ class BalancePatternTest {
     @ValueSource(strings = {"", "(\\d+)", "(?<number>\\d+", "(?<mass>\\d+)"})
     void whatIsNoPatternWithANumberIsRefused(String text) {
         assertThat(BalancePattern.parse(text)).isEmpty();
+    }
+
+    /** The example of docs/bench.md, taken from there. */
+    @Test
+    void thePatternThatTheDocumentGivesReadsTheLinesItGives() throws IOException {
+        String pattern = Files.readAllLines(Path.of("docs/bench.md"), StandardCharsets.UTF_8).stream()
+                .map(String::strip)
+                .filter(line -> line.startsWith("N(?<number>"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(read(pattern, "N0004902g*").kind()).isEqualTo(Kind.MASS);
+        assertThat(read(pattern, "N0004902g*").in(MassUnit.GRAM).orElseThrow()).isEqualByComparingTo("4902");
+        assertThat(read(pattern, "N0004902g ").kind()).isEqualTo(Kind.NOT_AT_REST);
     }
 
     /** 4.9020 kg are 4902.0 g: the decimal sign moves, the digits stay; a pound is no number of grams that was shown. */

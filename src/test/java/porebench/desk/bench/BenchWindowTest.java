@@ -298,6 +298,43 @@ class BenchWindowTest {
         }
     }
 
+    /** Many a balance is a keyboard to the machine: it types sign, mass and unit at a speed of its own, and Enter. */
+    @Test
+    void aBalanceThatTypesFillsTheMassWithSignAndUnit() throws Exception {
+        enter("Meter", "");
+        enter("Starting water", "21.5");
+        await("Weigh the fine aggregate");
+        balanceTypes("US,GS,+  4880.0 g");
+        assertThat(EventThread.comes(() -> said("benchMessage").contains("not at rest")))
+                .isTrue();
+        assertThat(EventThread.call(this::title)).isEqualTo("Weigh the fine aggregate");
+        balanceTypes("+  4902.5 g");
+        await("Weigh the coarse aggregate");
+        assertThat(said("benchBefore")).contains("4902.5 g");
+        balanceTypes("7351.0");
+        await("Add and rod");
+        assertThat(said("benchBefore")).contains("7351.0 g");
+        // By hand a sign is what it is on the bench.
+        keys.strike(KeyEvent.VK_SUBTRACT);
+        await("Weigh the coarse aggregate");
+        keys.strike(KeyEvent.VK_SUBTRACT);
+        await("Weigh the fine aggregate");
+    }
+
+    private void balanceTypes(String line) throws Exception {
+        EventThread.run(() -> {
+            Component bench = dialog().getContentPane();
+            long when = System.currentTimeMillis();
+            for (char sign : line.toCharArray()) {
+                bench.dispatchEvent(new KeyEvent(bench, KeyEvent.KEY_TYPED, when, 0, KeyEvent.VK_UNDEFINED, sign));
+                when += 10;
+            }
+            for (int id : new int[] {KeyEvent.KEY_PRESSED, KeyEvent.KEY_RELEASED}) {
+                bench.dispatchEvent(new KeyEvent(bench, id, when, 0, KeyEvent.VK_ENTER, '\n'));
+            }
+        });
+    }
+
     @Test
     void theButtonsDoWhatTheKeysDo() throws Exception {
         click("key.enter");

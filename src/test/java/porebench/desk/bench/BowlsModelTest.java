@@ -70,6 +70,7 @@ class BowlsModelTest {
 
     @Test
     void aWholeTypeBTrialIsMadeWithDigitsAndEnterAlone() {
+        assertThat(BenchStep.of("a step of another program")).isEqualTo(BenchStep.METER);
         assertThat(words.screen().digits()).isEqualTo("B-1");
         toSoak("4905.0", "7350");
         clock.turn(Duration.ofMinutes(15));
@@ -346,39 +347,6 @@ class BowlsModelTest {
         assertThat(model.step()).isEqualTo(BenchStep.METER);
     }
 
-    private void weigh(String line) {
-        new BenchBalance(model)
-                .weighed(
-                        BalancePattern.parse(BalancePattern.USUAL).orElseThrow().read(line));
-    }
-
-    @Test
-    void theBalanceFillsTheMassThatIsWeighedNowAndNothingElse() {
-        weigh("4902.0 g");
-        assertThat(words.screen().message()).contains("4902.0 g").contains("nothing is weighed");
-        assertThat(words.screen().digits()).isEqualTo("B-1");
-        model.enter();
-        enter("21.5");
-        weigh("US,GS,+ 4902.0 g");
-        assertThat(words.screen().message()).contains("not at rest");
-        assertThat(words.screen().isTyped()).isFalse();
-        weigh("tare");
-        assertThat(words.screen().message()).contains("no mass");
-        weigh("10.81 lb");
-        assertThat(words.screen().message()).contains("switch its unit");
-        weigh("4.9020 kg");
-        assertThat(words.screen().digits()).isEqualTo("4902.0");
-        assertThat(model.step()).isEqualTo(BenchStep.FINE);
-        weigh("4903.0 g");
-        model.enter();
-        assertThat(words.screen().before()).contains("4903.0 g");
-        weigh("7350 g");
-        model.enter();
-        assertThat(model.step()).isEqualTo(BenchStep.ADD);
-        new BenchBalance(model).deaf("/dev/ttyUSB0");
-        assertThat(words.screen().message()).contains("/dev/ttyUSB0");
-    }
-
     @Test
     void anotherDoubtfulNumberIsAskedAboutAnew() {
         model.enter();
@@ -400,33 +368,6 @@ class BowlsModelTest {
     }
 
     @Test
-    void aBalanceThatSendsAllTheTimeLeavesAQuestionStanding() {
-        model.enter();
-        enter("21.5");
-        weigh("4800.0 g");
-        model.enter();
-        weigh("4800.0 g");
-        assertThat(words.screen().message()).contains("Enter again keeps it");
-        model.enter();
-        assertThat(model.step()).isEqualTo(BenchStep.COARSE);
-    }
-
-    @Test
-    void anotherLineOfTheBalanceTakesAQuestionBack() {
-        model.enter();
-        enter("21.5");
-        weigh("4800.0 g");
-        model.enter();
-        weigh("US,GS,+ 4700.0 g");
-        model.enter();
-        assertThat(model.step()).isEqualTo(BenchStep.FINE);
-        weigh("4700.0 g");
-        model.enter();
-        assertThat(model.step()).isEqualTo(BenchStep.FINE);
-        assertThat(words.screen().message()).contains("Enter again keeps it");
-    }
-
-    @Test
     void withoutAnOpenDeterminationNothingBegins() {
         LocalDate day = BenchBook.TODAY;
         bench.desk.unsaved().drop("bench/K7/1");
@@ -439,17 +380,6 @@ class BowlsModelTest {
         bench.desk.selectNone();
         model.turnToNext();
         assertThat(words.screen().message()).contains("Choose a mix");
-    }
-
-    @Test
-    void aTextOfAnotherProgramIsNoBowl() {
-        assertThat(Bowl.parse("bench/K7/1", "")).isEmpty();
-        assertThat(Bowl.parse("bench/K7/one", model.current().orElseThrow().text()))
-                .isEmpty();
-        assertThat(Bowl.parse("bench/K7/1", "bowl\tSOAK\t\tyesterday\t\n.\n")).isEmpty();
-        assertThat(Bowl.parse("bench/K7/1", "bowl\tSOAK\t\t\tfifteen\n.\n")).isEmpty();
-        assertThat(Bowl.parse("bench/K7/1", "cup\tSOAK\t\t\t\n.\n")).isEmpty();
-        assertThat(BenchStep.of("POLISH")).isEqualTo(BenchStep.METER);
     }
 
     @Test
