@@ -44,7 +44,6 @@ public final class DeskModel {
     private Namesakes names;
     private Optional<MixId> selected = Optional.empty();
     private Optional<Evidence> evidence = Optional.empty();
-    private UnitSystem units = UnitSystem.SI;
     private String person = "";
     private String doing = "";
     private int selections;
@@ -343,12 +342,12 @@ public final class DeskModel {
     }
 
     public UnitSystem units() {
-        return units;
+        return tools.units().now();
     }
 
     /** Shows everything in another unit system from now on. */
     public void show(UnitSystem other) {
-        units = other;
+        tools.units().turnTo(other);
         fire();
     }
 

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Locale;
 import porebench.desk.form.Numbers;
+import porebench.desk.form.ShownUnits;
 import porebench.desk.form.Tasks;
 import porebench.method.ProblemText;
 import porebench.port.LabBookShelf;
@@ -22,6 +23,7 @@ import porebench.port.Press;
  * @param clock the clock
  * @param zone the laboratory's time zone
  * @param locale the person's language and number format
+ * @param units the units that are shown
  */
 public record Tools(
         LabBookShelf shelf,
@@ -31,7 +33,21 @@ public record Tools(
         Asker asker,
         Clock clock,
         ZoneId zone,
-        Locale locale) {
+        Locale locale,
+        ShownUnits units) {
+    /** Begins with SI units. */
+    public Tools(
+            LabBookShelf shelf,
+            LabSheets sheets,
+            Press press,
+            Tasks tasks,
+            Asker asker,
+            Clock clock,
+            ZoneId zone,
+            Locale locale) {
+        this(shelf, sheets, press, tasks, asker, clock, zone, locale, new ShownUnits());
+    }
+
     /** Returns today's date at the laboratory. */
     public LocalDate today() {
         return LocalDate.ofInstant(clock.instant(), zone);
@@ -42,8 +58,8 @@ public record Tools(
         return new Numbers(locale);
     }
 
-    /** Returns the words for problems in the person's language. */
+    /** Returns the words for problems in the person's language and units. */
     public ProblemText problemText() {
-        return ProblemText.in(locale, zone);
+        return ProblemText.in(locale, zone, units::isUs);
     }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import porebench.quantity.Typed;
 
 /**
@@ -35,10 +36,12 @@ public final class ProblemText {
 
     private final Locale locale;
     private final ZoneId zone;
+    private final BooleanSupplier readsUsUnits;
 
-    private ProblemText(Locale locale, ZoneId zone) {
+    private ProblemText(Locale locale, ZoneId zone, BooleanSupplier readsUsUnits) {
         this.locale = locale;
         this.zone = zone;
+        this.readsUsUnits = readsUsUnits;
     }
 
     /** Reads the words only where there is something to say: most of what is asked for is done without a problem. */
@@ -48,18 +51,32 @@ public final class ProblemText {
 
     /** Returns the texts in a language, English where it has no translation; moments in universal time, and so marked. */
     public static ProblemText in(Locale locale) {
-        return new ProblemText(locale, ZoneId.of("UTC"));
+        return in(locale, ZoneId.of("UTC"));
     }
 
     /** Returns the texts in a language, moments by the laboratory's clock. */
     public static ProblemText in(Locale locale, ZoneId zone) {
-        return new ProblemText(locale, zone);
+        return in(locale, zone, () -> false);
+    }
+
+    /**
+     * Returns the texts for a reader who may change the units.
+     *
+     * @param readsUsUnits asked at each message; true for US units in the place of SI
+     */
+    public static ProblemText in(Locale locale, ZoneId zone, BooleanSupplier readsUsUnits) {
+        return new ProblemText(locale, zone, readsUsUnits);
     }
 
     /** Returns the message of a problem, without its place. */
     public String say(Problem problem) {
         List<Object> values = problem.values();
         String pattern = words().plain(problem.code());
+        if (readsUsUnits.getAsBoolean()) {
+            MessageUnits turned = MessageUnits.us(pattern, values);
+            pattern = turned.pattern();
+            values = turned.values();
+        }
         int more = 0;
         while (more < MOST_MORE && areAlike(values, pattern, more)) {
             more++;
@@ -68,7 +85,7 @@ public final class ProblemText {
         for (int at = 0; at < shown.length; at++) {
             shown[at] = shown(values.get(at), isPercent(pattern, at), more);
         }
-        return words().get(problem.code(), shown);
+        return words().fill(pattern, shown);
     }
 
     private static boolean isPercent(String pattern, int at) {
@@ -142,6 +159,9 @@ public final class ProblemText {
         }
         if (value instanceof Typed<?> typed) {
             return number(typed.number()) + " " + typed.unit().symbol();
+        }
+        if (value instanceof MessageUnits.Turned turned) {
+            return number(rounded(number(turned.number()).orElseThrow(), false, more)) + " " + turned.symbol();
         }
         if (value instanceof Problem.Word word) {
             return words().plain("word." + word.id());

@@ -38,7 +38,12 @@ public final class Texts {
     /** Returns a text, its values put in; values are texts, numbers are made texts before. An apostrophe stands there twice. */
     public String get(String key, Object... values) {
         // Also without values, so that an apostrophe is written twice in every text alike.
-        return new MessageFormat(plain(key), locale).format(values);
+        return fill(plain(key), values);
+    }
+
+    /** Returns a pattern of this language with its values put in. */
+    String fill(String pattern, Object... values) {
+        return new MessageFormat(pattern, locale).format(values);
     }
 
     /** Returns a text that has no places for values, its apostrophes and braces as they stand. */

@@ -14,6 +14,8 @@ import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.method.meter.MeterState;
 import porebench.method.profile.Profiles;
+import porebench.quantity.Unit;
+import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Meter;
 import porebench.record.column.Column;
@@ -22,6 +24,8 @@ import porebench.record.id.MeterId;
 
 /** The register of meters. */
 final class MetersModel extends RecordModel<Meter> {
+    private static final int DECIMALS = 4;
+
     private Map<MeterId, MeterStory> stories = Map.of();
 
     MetersModel(DeskModel desk, Texts texts) {
@@ -63,6 +67,25 @@ final class MetersModel extends RecordModel<Meter> {
     }
 
     @Override
+    Optional<Column<?, ?>> turned() {
+        return Optional.of(MeterColumns.BOWL);
+    }
+
+    /** A bowl kept in litres stands in cubic feet on a US screen, and the other way; what it was kept in is not changed by that. */
+    @Override
+    TypedDraft inShownUnit(Column<?, ?> column, Meter meter, TypedDraft kept) {
+        VolumeUnit unit = desk().units().bowlVolume();
+        String shown = desk().tools().numbers().show(meter.bowl(), unit, DECIMALS);
+        return isLitres(meter.bowl().unit()) == (unit == VolumeUnit.LITRE)
+                ? kept
+                : kept.with(column, shown).withUnit(column, unit.symbol());
+    }
+
+    private static boolean isLitres(Unit<Volume> unit) {
+        return unit == VolumeUnit.LITRE || unit == VolumeUnit.MILLILITRE || unit == VolumeUnit.CUBIC_METRE;
+    }
+
+    @Override
     String note() {
         return isNew() ? "" : texts().get("meter.note");
     }
@@ -89,6 +112,6 @@ final class MetersModel extends RecordModel<Meter> {
     /** Returns a bowl volume in the unit system that is shown. */
     String bowlWords(Meter meter) {
         VolumeUnit unit = desk().units().bowlVolume();
-        return desk().tools().numbers().show(meter.bowl(), unit, 4) + " " + unit.symbol();
+        return desk().tools().numbers().show(meter.bowl(), unit, DECIMALS) + " " + unit.symbol();
     }
 }

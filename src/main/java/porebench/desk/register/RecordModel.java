@@ -70,12 +70,41 @@ abstract class RecordModel<T extends Kept> extends RecordDraft<T> {
     }
 
     final TypedDraft draftOf(T record) {
+        TypedDraft kept = keptDraft(record);
+        return turned().map(column -> inShownUnit(column, record, kept)).orElse(kept);
+    }
+
+    private TypedDraft keptDraft(T record) {
         return TypedDraft.of(columns(), record, desk().tools().numbers());
+    }
+
+    /** Returns the column that is shown in the units of the screen, whatever unit it was kept in. */
+    Optional<Column<?, ?>> turned() {
+        return Optional.empty();
+    }
+
+    /** Returns a draft of a record with a column in the units of the screen. */
+    TypedDraft inShownUnit(Column<?, ?> column, T record, TypedDraft kept) {
+        return kept;
+    }
+
+    /** Returns a draft in which a quantity that nobody changed since it was shown is the one that is kept, digit for digit. */
+    private TypedDraft asKept(TypedDraft draft) {
+        if (turned().isEmpty() || base().isEmpty()) {
+            return draft;
+        }
+        Column<?, ?> column = turned().get();
+        T record = base().get().value();
+        TypedDraft kept = keptDraft(record);
+        TypedDraft shown = inShownUnit(column, record, kept);
+        boolean isAsShown = shown.text(column).equals(draft.text(column))
+                && shown.unit(column).equals(draft.unit(column));
+        return isAsShown ? draft.with(column, kept.text(column)).withUnit(column, kept.unit(column)) : draft;
     }
 
     /** Reads a draft; its problems stand under the fields of the form. */
     final Answer<T> read(TypedDraft draft) {
-        DraftReader reader = new DraftReader(draft, desk().tools().numbers(), this::words);
+        DraftReader reader = new DraftReader(asKept(draft), desk().tools().numbers(), this::words);
         Optional<T> record = columns().read(reader);
         requireMore(reader);
         List<Problem> problems = new ArrayList<>(reader.problems());
@@ -184,7 +213,8 @@ abstract class RecordModel<T extends Kept> extends RecordDraft<T> {
         if (base().isPresent() && newest.isEmpty()) {
             showNone();
         }
-        if (!newest.equals(base())) {
+        if (!newest.equals(base())
+                || newest.filter(same -> !draftOf(same.value()).equals(draft())).isPresent()) {
             show(newest.orElseThrow().value().recordId());
         } else if (base().isEmpty() && !begun) {
             rows().stream().findFirst().ifPresent(first -> show(first.value().recordId()));

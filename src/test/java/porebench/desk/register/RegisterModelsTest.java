@@ -24,6 +24,7 @@ import porebench.exchange.DemoLaboratory;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.print.PdfPress;
+import porebench.quantity.Typed;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Meter;
 import porebench.record.Samples;
@@ -240,7 +241,7 @@ class RegisterModelsTest {
     }
 
     @Test
-    void aBowlKeepsItsDigitsAndUnitWhileTheRegisterShowsTheOtherSystem() {
+    void aBowlKeepsItsDigitsAndUnitWhileRegisterAndFormShowTheOtherSystem() {
         MetersModel model = meters();
         Meter meter = model.rows().get(0).value();
         assertThat(model.bowlWords(meter)).isEqualTo("7.98 L");
@@ -248,7 +249,19 @@ class RegisterModelsTest {
         // 7.98 L / 28.316846592 L = 0.281811... ft3, by NIST SP 811 (2008), appendix B: recalled.
         assertThat(model.bowlWords(meter)).isEqualTo("0.2818 ft3");
         model.show(meter.recordId());
-        assertThat(model.draft().text(MeterColumns.BOWL)).isEqualTo("7.98");
+        assertThat(model.draft().text(MeterColumns.BOWL)).isEqualTo("0.2818");
+        assertThat(model.draft().unit(MeterColumns.BOWL)).isEqualTo(VolumeUnit.CUBIC_FOOT.symbol());
+        assertThat(model.history().isChanged()).isFalse();
+
+        model.history().update("Remarks", model.draft().with(MeterColumns.REMARKS, "new gasket"));
+        assertThat(Refused.by(out -> model.save("gasket", out))).isEmpty();
+        assertThat(model.base().orElseThrow().value().bowl()).isEqualTo(meter.bowl());
+
+        model.history().update("Bowl", model.draft().with(MeterColumns.BOWL, "0.2820"));
+        assertThat(Refused.by(out -> model.save("weighed", out))).isEmpty();
+        assertThat(model.base().orElseThrow().value().bowl()).isEqualTo(Typed.of("0.2820", VolumeUnit.CUBIC_FOOT));
+        desk.show(UnitSystem.SI);
+        model.follow();
         assertThat(model.draft().unit(MeterColumns.BOWL)).isEqualTo(VolumeUnit.LITRE.symbol());
     }
 
