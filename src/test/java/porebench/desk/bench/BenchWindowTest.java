@@ -7,6 +7,7 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Toolkit;
 import java.awt.event.KeyEvent;
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -195,6 +196,38 @@ class BenchWindowTest {
     }
 
     @Test
+    void aTypeAMeterHasItsOwnStepsWithTheKeypadAlone() throws Exception {
+        enter("Meter", "2");
+        assertThat(EventThread.comes(() -> digits().text().equals("E-1"))).isTrue();
+        toSoak("4902.5", "7351");
+        EventThread.run(() -> clock.turn(Duration.ofMinutes(15)));
+        for (String step : new String[] {"Soak", "Cover", "Fill with water", "Bring the level to zero", "Pump"}) {
+            enter(step, "");
+        }
+        enter("Read h1, under pressure", "0.9");
+        enter("Read h2, pressure released", "0.4");
+        await("Factor of this trial");
+        assertThat(EventThread.call(() -> digits().text())).isEqualTo("0.50");
+        assertThat(said("benchCaution")).contains("clamps");
+        keys.strike(KeyEvent.VK_ENTER);
+        await("Trial K7-T1 is kept");
+        assertThat(kept("K7-T1").orElseThrow().readings().h2Percent()).contains(new BigDecimal("0.4"));
+    }
+
+    @Test
+    void aReaderOfCodesTurnsToTheBowlOfTheMixOnTheSheet() throws Exception {
+        enter("Meter", "");
+        await("Starting water");
+        keys.strike(KeyEvent.VK_MULTIPLY);
+        await("Meter");
+        types("PBMIX:K7");
+        await("Starting water");
+        types("PBMIX:of no mix");
+        assertThat(EventThread.comes(() -> said("benchMessage").contains("of no mix of the lab book")))
+                .isTrue();
+    }
+
+    @Test
     void leftByEscapeItIsComeBackToWhereItWas() throws Exception {
         enter("Meter", "");
         await("Starting water");
@@ -304,14 +337,14 @@ class BenchWindowTest {
         enter("Meter", "");
         enter("Starting water", "21.5");
         await("Weigh the fine aggregate");
-        balanceTypes("US,GS,+  4880.0 g");
+        types("US,GS,+  4880.0 g");
         assertThat(EventThread.comes(() -> said("benchMessage").contains("not at rest")))
                 .isTrue();
         assertThat(EventThread.call(this::title)).isEqualTo("Weigh the fine aggregate");
-        balanceTypes("+  4902.5 g");
+        types("+  4902.5 g");
         await("Weigh the coarse aggregate");
         assertThat(said("benchBefore")).contains("4902.5 g");
-        balanceTypes("7351.0");
+        types("7351.0");
         await("Add and rod");
         assertThat(said("benchBefore")).contains("7351.0 g");
         // By hand a sign is what it is on the bench.
@@ -321,7 +354,8 @@ class BenchWindowTest {
         await("Weigh the fine aggregate");
     }
 
-    private void balanceTypes(String line) throws Exception {
+    /** What a device types that is a keyboard: each sign ten milliseconds after the one before, and Enter. */
+    private void types(String line) throws Exception {
         EventThread.run(() -> {
             Component bench = dialog().getContentPane();
             long when = System.currentTimeMillis();
