@@ -1,9 +1,11 @@
 package porebench.desk.bench;
 
 import java.awt.Color;
+import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Font;
+import java.awt.Insets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -12,6 +14,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
+import javax.swing.text.View;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.WrappedText;
 
@@ -26,6 +29,9 @@ final class BenchPane {
     private static final double WORDS = 4.2;
     private static final double SMALL = 3.4;
     private static final double GAP = 1.5;
+
+    /** How large the words are beside their usual size, from where there is room for all to where there is little. */
+    private static final double[] SHARES = {1, 0.85, 0.7, 0.6};
 
     private final JPanel panel = new JPanel();
     private final JPanel chips = new JPanel();
@@ -49,6 +55,8 @@ final class BenchPane {
     private List<BenchScreen.Chip> shownChips = List.of();
     private Millimetres scale = new Millimetres(1);
     private Dimension sized = new Dimension();
+    private double share = 1;
+    private List<String> fitted = List.of();
 
     /**
      * Makes it.
@@ -120,8 +128,6 @@ final class BenchPane {
         digits.setVisible(!screen.digits().isEmpty());
         label.setVisible(!screen.digits().isEmpty());
         limits.say(screen.limits());
-        // What is done is the largest thing where there is no number.
-        sized(how, screen.digits().isEmpty() ? LIMITS : WORDS);
         how.say(screen.how());
         caution.setText(screen.caution());
         cautionBox.setVisible(!screen.caution().isEmpty());
@@ -129,9 +135,66 @@ final class BenchPane {
         message.setForeground(UIManager.getColor(screen.isAlarm() ? "Porebench.error" : "Label.foreground"));
         before.say(screen.before());
         keys.say(screen.keys());
+        fit(screen);
         showChips(screen.bowls(), isFlashOn);
         Color alarm = UIManager.getColor("Porebench.caution.background");
         panel.setBackground(isFlashOn && screen.rings() ? alarm : UIManager.getColor("Panel.background"));
+    }
+
+    /** Makes the words as large as the room lets them: the digits do not give way to them. */
+    private void fit(BenchScreen screen) {
+        List<String> said = List.of(
+                screen.limits(), screen.how(), screen.caution(), screen.message(), screen.before(), screen.keys());
+        if (said.equals(fitted) || middle.getHeight() == 0) {
+            return;
+        }
+        fitted = said;
+        for (double one : SHARES) {
+            share = one;
+            sizeWords(screen.digits().isEmpty());
+            if (needed() <= middle.getHeight()) {
+                break;
+            }
+        }
+    }
+
+    /** Sizes the words; what is done is the largest thing where there is no number. */
+    private void sizeWords(boolean isWithoutNumber) {
+        sized(place, SMALL, share);
+        sized(title, TITLE, share);
+        sized(label, WORDS, share);
+        sized(limits, LIMITS, share);
+        sized(how, isWithoutNumber ? LIMITS : WORDS, share);
+        sized(caution, WORDS, share);
+        sized(message, WORDS, share);
+        sized(before, LIMITS, share);
+        sized(keys, SMALL, share);
+        sized(invented, SMALL, share);
+    }
+
+    /** Returns how high everything in the middle is together. */
+    private int needed() {
+        int gap = scale.of(GAP);
+        int sum = 0;
+        for (Component part : middle.getComponents()) {
+            if (part.isVisible()) {
+                sum += gap + height(part, middle.getWidth());
+            }
+        }
+        return sum;
+    }
+
+    private static int height(Component part, int width) {
+        if (part instanceof WrappedText text) {
+            View lines = text.getUI().getRootView(text);
+            lines.setSize(width, Integer.MAX_VALUE);
+            return (int) Math.ceil(lines.getPreferredSpan(View.Y_AXIS));
+        }
+        if (part instanceof JPanel box && box.getComponentCount() == 1) {
+            Insets around = box.getInsets();
+            return around.top + around.bottom + height(box.getComponent(0), width - around.left - around.right);
+        }
+        return part.getPreferredSize().height;
     }
 
     private void showChips(List<BenchScreen.Chip> bowls, boolean isFlashOn) {
@@ -159,8 +222,12 @@ final class BenchPane {
     }
 
     private JComponent sized(JComponent part, double millimetres) {
+        return sized(part, millimetres, 1);
+    }
+
+    private JComponent sized(JComponent part, double millimetres, double ofIt) {
         Font font = UIManager.getFont(millimetres >= LIMITS ? "semibold.font" : "Label.font");
-        part.setFont(scale.digits(font, millimetres));
+        part.setFont(scale.digits(font, millimetres * ofIt));
         return part;
     }
 
@@ -184,28 +251,20 @@ final class BenchPane {
         shownChips = List.of();
         layOutMiddle(gap);
         layOutPad(gap, target);
-        panel.revalidate();
+        panel.validate();
     }
 
     private void layOutMiddle(int gap) {
         middle.setLayout(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy " + gap, "[grow,fill,0::]", ""));
-        for (java.awt.Component part : middle.getComponents()) {
+        for (Component part : middle.getComponents()) {
             constrain(middle, (JComponent) part, part == keys ? "wmin 0, pushy, bottom" : "wmin 0");
         }
         cautionBox.setLayout(new MigLayout("insets 0, fillx", "[grow,fill]"));
         constrain(cautionBox, caution, "wmin 0");
         inventedBox.setLayout(new MigLayout("insets " + gap + ", fillx", "[grow,fill]"));
         constrain(inventedBox, invented, "wmin 0");
-        sized(invented, SMALL);
-        sized(place, SMALL);
-        sized(title, TITLE);
-        sized(label, WORDS);
-        sized(limits, LIMITS);
-        sized(how, WORDS);
-        sized(caution, WORDS);
-        sized(message, WORDS);
-        sized(before, LIMITS);
-        sized(keys, SMALL);
+        sizeWords(false);
+        fitted = List.of();
         digits.setFont(scale.digits(UIManager.getFont("semibold.font"), DIGITS));
     }
 
@@ -222,7 +281,7 @@ final class BenchPane {
                     button,
                     "w " + width + "!, h " + target + "!, aligny top, span " + span + (inRow % 3 == 0 ? ", wrap" : ""));
             sized(button, button.getText().length() == 1 ? LIMITS : SMALL);
-            button.setMargin(new java.awt.Insets(0, 0, 0, 0));
+            button.setMargin(new Insets(0, 0, 0, 0));
         }
     }
 

@@ -48,8 +48,8 @@ final class BigDigits extends JPanel {
     private Font fitting() {
         Font font = getFont();
         double width = width(font);
-        double room = Math.max(1, getWidth());
-        return width <= room ? font : font.deriveFont((float) (font.getSize2D() * room / width));
+        double share = Math.min(Math.max(1, getWidth()) / width, Math.max(1, getHeight()) / (double) preferredHeight());
+        return share >= 1 ? font : font.deriveFont((float) (font.getSize2D() * share));
     }
 
     private double width(Font font) {
@@ -58,10 +58,14 @@ final class BigDigits extends JPanel {
         return large.stringWidth(digits) + (unit.isEmpty() ? 0 : small.stringWidth("  " + unit));
     }
 
+    /** The digits and a little air above and below: they have no descenders. */
+    private int preferredHeight() {
+        return (int) (getFont().getSize2D() * 0.95);
+    }
+
     @Override
     public Dimension getPreferredSize() {
-        // The digits and a little air above and below: they have no descenders.
-        return new Dimension(10, (int) (getFont().getSize2D() * 0.95));
+        return new Dimension(10, preferredHeight());
     }
 
     @Override
