@@ -12,7 +12,8 @@ import java.util.function.Consumer;
  */
 public interface DraftStore extends AutoCloseable {
     /**
-     * Returns everything kept for a lab book, by name. What cannot be read is left where it is and is not among it.
+     * Returns everything kept for a lab book, by name: by this program, and by those that do not run any more. What another program
+     * keeps that runs, and what cannot be read, is left where it is and is not among it.
      *
      * @param book where the lab book is kept
      */
@@ -33,7 +34,7 @@ public interface DraftStore extends AutoCloseable {
      */
     default void onFailure(Consumer<Exception> told) {}
 
-    /** Waits until everything is written. */
+    /** Waits until everything is written; another program may go on with it then. */
     @Override
     void close();
 

@@ -5,8 +5,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +23,10 @@ import porebench.port.DraftStore;
 /**
  * Drafts in files: a folder for each lab book, a file for each draft, its name in the first line.
  *
+ * <p>Each program has files of its own, so that two windows on one lab book leave each other's drafts alone. What a program
+ * left behind that does not run any more is gone on with by the next one that turns to the lab book; of several drafts of one
+ * name that is the newest, and the others wait.
+ *
  * <p>A file is written under another name and then takes its own, so that a program that is ended at any moment leaves the
  * draft before or the one after. Of several texts for one name that wait to be written only the last one is.
  */
@@ -32,6 +38,8 @@ public final class DraftFiles implements DraftStore {
     private final Path folder;
     private final Map<Path, Write> waiting = new LinkedHashMap<>();
     private volatile Consumer<Exception> told = failure -> {};
+    private final Object holding = new Object();
+    private Optional<Holder> holder = Optional.empty();
     private boolean isWriting;
     private boolean isTold;
 
@@ -48,31 +56,99 @@ public final class DraftFiles implements DraftStore {
 
     @Override
     public SortedMap<String, String> all(String book) {
-        close();
+        settle();
+        String own = ownName();
         SortedMap<String, String> found = new TreeMap<>();
-        for (Path file : files(folderOf(book))) {
-            try {
-                String whole = Files.readString(file, StandardCharsets.UTF_8);
-                int end = whole.indexOf('\n');
-                if (end >= 0) {
-                    found.put(whole.substring(0, end), whole.substring(end + 1));
-                }
-            } catch (IOException unread) {
-                LOG.log(System.Logger.Level.WARNING, "reading the draft " + file, unread);
-            }
+        for (Path file : files(folderOf(book), own)) {
+            read(file)
+                    .filter(kept -> !found.containsKey(kept.name()))
+                    .filter(kept -> isOf(file, own) || isTakenOver(file, own))
+                    .ifPresent(kept -> found.put(kept.name(), kept.text().orElseThrow()));
         }
         return found;
     }
 
-    private static List<Path> files(Path folder) {
+    /** Returns by what the drafts of this program are known; blank where that cannot be had, as in a folder only to read. */
+    private String ownName() {
+        try {
+            return holder().name();
+        } catch (IOException unwritable) {
+            LOG.log(System.Logger.Level.WARNING, "holding the drafts in " + folder, unwritable);
+            return "";
+        }
+    }
+
+    private Holder holder() throws IOException {
+        synchronized (holding) {
+            if (holder.isEmpty()) {
+                holder = Optional.of(Holder.in(folder));
+            }
+            return holder.get();
+        }
+    }
+
+    private static Optional<Write> read(Path file) {
+        try {
+            String whole = Files.readString(file, StandardCharsets.UTF_8);
+            int end = whole.indexOf('\n');
+            return end < 0
+                    ? Optional.empty()
+                    : Optional.of(new Write(whole.substring(0, end), Optional.of(whole.substring(end + 1))));
+        } catch (IOException unread) {
+            LOG.log(System.Logger.Level.WARNING, "reading the draft " + file, unread);
+            return Optional.empty();
+        }
+    }
+
+    private static boolean isOf(Path file, String own) {
+        return !own.isEmpty() && holderOf(file).equals(own);
+    }
+
+    /** Returns by what the drafts of the program are known that wrote a file; blank for one from the time when all wrote the same. */
+    private static String holderOf(Path file) {
+        String name = String.valueOf(file.getFileName());
+        int dot = name.indexOf('.');
+        int end = name.length() - ENDING.length();
+        return dot < end ? name.substring(dot + 1, end) : "";
+    }
+
+    /** Takes a draft over whose program does not run any more; returns whether it did. */
+    private boolean isTakenOver(Path file, String own) {
+        String name = String.valueOf(file.getFileName());
+        Path ours = file.resolveSibling(name.substring(0, name.indexOf('.')) + '.' + own + ENDING);
+        try {
+            return Holder.ifGone(folder, holderOf(file), () -> {
+                if (!own.isEmpty()) {
+                    Files.move(file, ours, StandardCopyOption.ATOMIC_MOVE);
+                }
+            });
+        } catch (IOException taken) {
+            LOG.log(System.Logger.Level.INFO, "taking over the draft " + file, taken);
+            return false;
+        }
+    }
+
+    /** Returns the files of a folder, those of this program first, then the newest. */
+    private static List<Path> files(Path folder, String own) {
         if (!Files.isDirectory(folder)) {
             return List.of();
         }
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(ENDING)).toList();
+            return files.filter(file -> file.toString().endsWith(ENDING))
+                    .sorted(Comparator.comparing((Path file) -> !isOf(file, own))
+                            .thenComparing(DraftFiles::age, Comparator.reverseOrder()))
+                    .toList();
         } catch (IOException unread) {
             LOG.log(System.Logger.Level.WARNING, "reading the drafts in " + folder, unread);
             return List.of();
+        }
+    }
+
+    private static FileTime age(Path file) {
+        try {
+            return Files.getLastModifiedTime(file);
+        } catch (IOException gone) {
+            return FileTime.fromMillis(0);
         }
     }
 
@@ -81,7 +157,7 @@ public final class DraftFiles implements DraftStore {
         if (name.indexOf('\n') >= 0) {
             throw new IllegalArgumentException("name must be one line, but is " + name);
         }
-        Path file = folderOf(book).resolve(hash(name) + ENDING);
+        Path file = folderOf(book).resolve(hash(name));
         // Taken out first, so that it comes behind those that wait already.
         waiting.remove(file);
         waiting.put(file, new Write(name, text));
@@ -97,7 +173,7 @@ public final class DraftFiles implements DraftStore {
             Path file = next.get().getKey();
             Write write = next.get().getValue();
             try {
-                put(file, write);
+                put(file.resolveSibling(file.getFileName() + "." + holder().name() + ENDING), write);
                 isTold = false;
             } catch (IOException unwritten) {
                 LOG.log(System.Logger.Level.WARNING, "writing the draft " + file, unwritten);
@@ -141,8 +217,23 @@ public final class DraftFiles implements DraftStore {
         Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     }
 
+    /** Waits until everything is written, and lets go of the drafts: they are left for the next program. */
     @Override
-    public synchronized void close() {
+    public void close() {
+        settle();
+        synchronized (holding) {
+            try {
+                if (holder.isPresent()) {
+                    holder.get().close();
+                }
+            } catch (IOException unheld) {
+                LOG.log(System.Logger.Level.WARNING, "letting go of the drafts in " + folder, unheld);
+            }
+            holder = Optional.empty();
+        }
+    }
+
+    private synchronized void settle() {
         boolean isInterrupted = false;
         while (isWriting) {
             try {

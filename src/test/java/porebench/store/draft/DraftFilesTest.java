@@ -14,6 +14,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import porebench.store.OtherProgram;
 
 class DraftFilesTest {
     private static final String BOOK = "/books/one.porebench";
@@ -112,6 +113,52 @@ class DraftFilesTest {
                 .isGreaterThanOrEqualTo(50);
     }
 
+    /** Two windows of one person on one lab book: each keeps its own, and what the one leaves behind the next start goes on with. */
+    @Test
+    void twoProgramsLeaveEachOthersDraftsAlone() throws Exception {
+        Process other = OtherProgram.start(Typist.class, folder.toString());
+        DraftFiles here = new DraftFiles(folder);
+        try (var lines = other.inputReader(StandardCharsets.UTF_8)) {
+            assertThat(lines.readLine()).isEqualTo("50");
+            assertThat(here.all(BOOK)).isEmpty();
+            here.keep(BOOK, "trial/HG-101", Optional.of("here"));
+            here.keep(BOOK, "trial/HG-102", Optional.of("here too"));
+            assertThat(here.all(BOOK)).hasSize(2).containsEntry("trial/HG-101", "here");
+        } finally {
+            other.destroyForcibly();
+        }
+        assertThat(other.waitFor(30, TimeUnit.SECONDS)).isTrue();
+        assertThat(here.all(BOOK)).containsEntry("trial/HG-101", "here");
+        here.keep(BOOK, "trial/HG-101", Optional.empty());
+        // What was saved here is gone; what the killed one left is found at the next start.
+        here.close();
+        DraftFiles next = new DraftFiles(folder);
+        assertThat(next.all(BOOK)).containsEntry("trial/HG-102", "here too");
+        assertThat(Integer.parseInt(next.all(BOOK).get("trial/HG-101"))).isGreaterThanOrEqualTo(50);
+        try (DraftFiles third = new DraftFiles(folder)) {
+            assertThat(third.all(BOOK)).isEmpty();
+        }
+        next.close();
+        try (Stream<Path> left = Files.walk(folder)) {
+            assertThat(left.filter(Files::isRegularFile)).hasSize(2);
+        }
+    }
+
+    @Test
+    void aDraftFromTheTimeWhenAllProgramsWroteTheSameFileIsGoneOnWith() throws IOException {
+        DraftFiles drafts = new DraftFiles(folder);
+        drafts.keep(BOOK, "trial/HG-101", Optional.of("one"));
+        drafts.close();
+        try (Stream<Path> files = Files.walk(folder)) {
+            Path file = files.filter(Files::isRegularFile).findFirst().orElseThrow();
+            String name = String.valueOf(file.getFileName());
+            Files.move(file, file.resolveSibling(name.substring(0, name.indexOf('.')) + ".draft"));
+        }
+        assertThat(drafts.all(BOOK)).containsEntry("trial/HG-101", "one");
+        drafts.keep(BOOK, "trial/HG-101", Optional.empty());
+        assertThat(drafts.all(BOOK)).isEmpty();
+    }
+
     /** Types on and on until it is killed. */
     static final class Typist {
         private Typist() {}
@@ -121,7 +168,8 @@ class DraftFilesTest {
             for (int i = 0; ; i++) {
                 drafts.keep(BOOK, "trial/HG-101", Optional.of(Integer.toString(i)));
                 if (i == 50) {
-                    drafts.close();
+                    // Only what is written is among them.
+                    drafts.all(BOOK);
                     System.out.println(i);
                 }
             }
