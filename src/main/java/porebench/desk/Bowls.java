@@ -7,7 +7,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import porebench.desk.form.Respelling;
 import porebench.method.Texts;
+import porebench.record.column.TrialColumns;
 import porebench.record.id.MixId;
 
 /** The bowls on the bench: kept outside the lab book as they stand, whichever page is on view, until their trial is kept. */
@@ -29,9 +31,17 @@ public final class Bowls {
     public List<Bowl> all() {
         Unsaved unsaved = desk.unsaved();
         return unsaved.names(Bowl.LEAD).stream()
-                .flatMap(name -> unsaved.find(name).flatMap(text -> Bowl.parse(name, text)).stream())
+                .flatMap(name -> unsaved
+                        .find(name)
+                        .flatMap(text -> Bowl.parse(name, text))
+                        .map(bowl -> spelt(bowl, unsaved.respelling(name)))
+                        .stream())
                 .sorted(Comparator.comparingInt(Bowl::number))
                 .toList();
+    }
+
+    private static Bowl spelt(Bowl bowl, Respelling respelling) {
+        return bowl.with(respelling.of(bowl.draft(), TrialColumns.ALL.all())).typing(respelling.begun(bowl.typed()));
     }
 
     /** Returns the bowl of a number. */

@@ -36,7 +36,7 @@ public final class DeskModel {
     private final Texts texts;
     private final Object oneAtATime = new Object();
     private final Answers answers;
-    private final Unsaved unsaved = new Unsaved();
+    private final Unsaved unsaved;
     private final List<Attention> attentions = new ArrayList<>();
     private final List<Runnable> onDoing = new ArrayList<>();
     private Attention listening = attention();
@@ -57,6 +57,7 @@ public final class DeskModel {
     public DeskModel(Tools tools, LabBook book) {
         this.tools = tools;
         this.texts = Texts.of("porebench.desk.desk", tools.locale());
+        this.unsaved = new Unsaved(tools.locale());
         this.seen = Reading.of(book, tools.today());
         this.answers = new Answers(tools.tasks(), oneAtATime, seen, this::heard);
         this.names = answers.names();

@@ -21,6 +21,11 @@ public record KeptDraft(String recordId, int version, TypedDraft draft) {
         return new KeptDraft("", 0, draft);
     }
 
+    /** Returns what was typed otherwise of the same record. */
+    KeptDraft with(TypedDraft other) {
+        return new KeptDraft(recordId, version, other);
+    }
+
     boolean isNew() {
         return version == 0;
     }

@@ -1,15 +1,18 @@
 package porebench.desk;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import porebench.desk.form.History;
 import porebench.desk.form.TypedDraft;
 import porebench.record.book.LabBook;
+import porebench.record.column.Column;
 
 /** Keeps what is typed into a form in {@link Unsaved}, letter by letter, under the name of what the form shows. */
 public final class LiveDraft {
     private final DeskModel desk;
     private final History<TypedDraft> history;
+    private final List<? extends Column<?, ?>> columns;
     private final Function<TypedDraft, KeptDraft> asKept;
     private Optional<String> place = Optional.empty();
     private Optional<LabBook> book = Optional.empty();
@@ -18,19 +21,28 @@ public final class LiveDraft {
     /**
      * Keeps nothing until the form stands somewhere.
      *
+     * @param columns in which numbers are typed, among others
      * @param asKept says of which record it is the draft
      */
-    public LiveDraft(DeskModel desk, History<TypedDraft> history, Function<TypedDraft, KeptDraft> asKept) {
+    public LiveDraft(
+            DeskModel desk,
+            History<TypedDraft> history,
+            List<? extends Column<?, ?>> columns,
+            Function<TypedDraft, KeptDraft> asKept) {
         this.desk = desk;
         this.history = history;
+        this.columns = columns;
         this.asKept = asKept;
         history.onChange(this::keep);
         desk.unsaved().onChange(this::follow);
     }
 
     /** Returns what is kept under a name. */
-    Optional<KeptDraft> find(String name) {
-        return desk.unsaved().find(name).flatMap(KeptDraft::parse);
+    public Optional<KeptDraft> find(String name) {
+        return desk.unsaved()
+                .find(name)
+                .flatMap(KeptDraft::parse)
+                .map(kept -> kept.with(desk.unsaved().respelling(name).of(kept.draft(), columns)));
     }
 
     /** Keeps the draft under a name from now on. */
@@ -52,7 +64,7 @@ public final class LiveDraft {
     }
 
     /** Keeps nothing of the draft any more. */
-    void forget() {
+    public void forget() {
         place.ifPresent(desk.unsaved()::drop);
         leave();
     }

@@ -41,7 +41,7 @@ public abstract class RecordDraft<T extends Kept> extends DraftModel {
         this.desk = desk;
         this.kind = kind;
         this.columns = columns;
-        this.live = new LiveDraft(desk, history(), this::asKept);
+        this.live = new LiveDraft(desk, history(), columns.all(), this::asKept);
     }
 
     /** Returns a version of the record as it would be typed. */

@@ -56,7 +56,7 @@ final class FactorModel extends DraftModel {
         this.desk = desk;
         this.card = new LookedCard(desk);
         history().onChange(this::readNextCard);
-        this.live = new LiveDraft(desk, history(), KeptDraft::ofNew);
+        this.live = new LiveDraft(desk, history(), List.of(), KeptDraft::ofNew);
         follow();
     }
 

@@ -35,6 +35,16 @@ public final class Numbers {
         this.decimalSign = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
     }
 
+    /** Returns the decimal sign. */
+    char sign() {
+        return decimalSign;
+    }
+
+    /** Returns whether others have the same decimal sign. */
+    boolean isSpeltAs(Numbers others) {
+        return decimalSign == others.decimalSign;
+    }
+
     /**
      * Reads a number typed with the locale's decimal sign; empty when the text is anything else.
      *
