@@ -89,7 +89,13 @@ public final class FirstStepsModel {
     }
 
     private boolean isPutAway() {
-        return putAway().contains(desk.book().name());
+        return putAway().contains(book());
+    }
+
+    /** Returns what tells the lab book from others, also from one of the same name in another folder, in a few letters. */
+    private String book() {
+        return desk.book().name() + " "
+                + Integer.toHexString(desk.unsaved().place().hashCode());
     }
 
     private List<String> putAway() {
@@ -98,7 +104,7 @@ public final class FirstStepsModel {
 
     /** Does not lead through this lab book any more, until somebody asks for it. */
     public void putAway(boolean away) {
-        String name = desk.book().name();
+        String name = book();
         List<String> others = putAway().stream()
                 .filter(other -> !other.isEmpty() && !other.equals(name))
                 .limit(MOST_KEPT)

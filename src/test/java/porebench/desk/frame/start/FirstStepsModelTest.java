@@ -2,7 +2,9 @@ package porebench.desk.frame.start;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
 import porebench.desk.Settings;
@@ -43,5 +45,17 @@ class FirstStepsModelTest {
         assertThat(model.isWanted()).isFalse();
         model.putAway(false);
         assertThat(model.isWanted()).isTrue();
+    }
+
+    @Test
+    void anotherLabBookOfTheSameNameIsNotPutAwayWithIt() {
+        bench.desk.unsaved().turnTo(Path.of("2025", "lab.porebench"), Map.of());
+        model.putAway(true);
+        bench.desk.unsaved().turnTo(Path.of("2026", "lab.porebench"), Map.of());
+        assertThat(model.isWanted()).isTrue();
+        model.putAway(true);
+        model.putAway(false);
+        bench.desk.unsaved().turnTo(Path.of("2025", "lab.porebench"), Map.of());
+        assertThat(model.isWanted()).isFalse();
     }
 }
