@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import porebench.desk.DeskModel;
+import porebench.desk.KeptDraft;
+import porebench.desk.LiveDraft;
+import porebench.desk.Question;
 import porebench.desk.form.Days;
 import porebench.desk.form.DraftModel;
 import porebench.desk.form.DraftReader;
@@ -39,6 +42,7 @@ final class KeepModel extends DraftModel {
 
     private final DeskModel desk;
     private final KeptStudies kept;
+    private final LiveDraft live;
     private Optional<Layout> begun = Optional.empty();
     private Optional<Version<KeptStudy>> from = Optional.empty();
     private boolean tried;
@@ -53,6 +57,21 @@ final class KeepModel extends DraftModel {
         this.model = model;
         this.desk = model.desk();
         this.kept = kept;
+        this.live = new LiveDraft(desk, history(), List.of(), this::asKept);
+    }
+
+    private KeptDraft asKept(TypedDraft typed) {
+        return from.map(version -> new KeptDraft(version.value().recordId(), version.number(), typed))
+                .orElseGet(() -> KeptDraft.ofNew(typed));
+    }
+
+    /** Returns the name under which is kept what is typed of the study on view. */
+    private String place() {
+        return "study/" + model.kind().name()
+                + model.opened()
+                        .flatMap(Opened::kept)
+                        .map(version -> '\t' + version.value().recordId())
+                        .orElse("");
     }
 
     /** Returns whether there are readings on view that can be kept: as an import would take them, however they are divided up. */
@@ -76,14 +95,45 @@ final class KeepModel extends DraftModel {
         return underWay;
     }
 
-    /** Begins; a study that is kept already begins with what is said of it. */
+    /**
+     * Begins, or goes on with what was typed of the study and not saved; a study that is kept already begins with what is said of it.
+     * The draft of another study stays kept outside the lab book.
+     */
     void begin() {
+        live.leave();
         begun = Optional.of(model.kind());
+        begin(model.opened().flatMap(Opened::kept));
+        String place = place();
+        int number = from.map(Version::number).orElse(0);
+        Optional<KeptDraft> older = live.find(place).filter(typed -> typed.version() != number);
+        if (older.isEmpty()) {
+            live.goOn(place);
+        } else {
+            desk.ask(
+                    new Question.Versions<>(KeptStudy.class, older.get().recordId()),
+                    all -> all.stream()
+                            .filter(version -> version.number() == older.get().version())
+                            .findFirst()
+                            .ifPresent(version -> {
+                                begin(Optional.of(version));
+                                live.goOn(place);
+                            }));
+        }
+    }
+
+    private void begin(Optional<Version<KeptStudy>> corrected) {
         tried = false;
-        from = model.opened().flatMap(Opened::kept);
+        from = corrected;
         history()
                 .restart(from.map(version -> draftOf(version.value()))
                         .orElseGet(() -> TypedDraft.BLANK.with(BY, desk.person())));
+    }
+
+    /** Goes on with what was typed of the study on view and not saved, if anything was. */
+    void goOn() {
+        if (!isOpen() && isPossible() && live.find(place()).isPresent()) {
+            begin();
+        }
     }
 
     /** Shows the study again that somebody is about to keep, if another one is on view. */
@@ -93,17 +143,12 @@ final class KeepModel extends DraftModel {
         }
     }
 
-    /** Drops the draft of the kind on view, unless it corrects the kept study of a name: its readings are going to be others. */
+    /** Leaves the draft of the kind on view, unless it corrects the kept study of a name: its readings are going to be others. */
     void leaveFor(String id) {
-        if (wouldLeaveFor(id)) {
-            close();
+        if (begun.filter(model.kind()::equals).isPresent()
+                && from.filter(version -> version.value().recordId().equals(id)).isEmpty()) {
+            leave();
         }
-    }
-
-    /** Returns whether a kept study of a name on view would put other readings under the draft. */
-    boolean wouldLeaveFor(String id) {
-        return begun.filter(model.kind()::equals).isPresent()
-                && from.filter(version -> version.value().recordId().equals(id)).isEmpty();
     }
 
     /** A correction of which nothing is typed yet begins anew with what somebody else said meanwhile. */
@@ -118,6 +163,13 @@ final class KeepModel extends DraftModel {
 
     /** Drops the draft. */
     void close() {
+        live.forget();
+        leave();
+    }
+
+    /** Leaves the draft, which stays kept outside the lab book. */
+    void leave() {
+        live.leave();
         begun = Optional.empty();
         from = Optional.empty();
         history().restart(TypedDraft.BLANK);

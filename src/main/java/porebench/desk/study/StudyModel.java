@@ -252,9 +252,10 @@ final class StudyModel extends DraftModel {
         if (book != desk.book()) {
             book = desk.book();
             files.values().removeIf(opened -> opened.kept().isPresent());
-            keeping.close();
+            keeping.leave();
         }
         compute();
+        keeping.goOn();
         if (!isFromBook()) {
             kept.follow();
         }

@@ -18,7 +18,6 @@ import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
 import porebench.method.Texts;
 import porebench.port.OutputFile;
-import porebench.record.KeptStudy.Layout;
 
 /** The page of studies, who and what varies: which study of which data, its verdict, its plots and its tables. */
 public final class StudyPage implements Screen {
@@ -88,9 +87,10 @@ public final class StudyPage implements Screen {
         return scrolled;
     }
 
+    /** Returns that none is lost: it is kept as it is typed, and found again with its study. */
     @Override
     public boolean hasUnsavedDraft() {
-        return model.keeping().hasUnsavedDraft();
+        return false;
     }
 
     @Override
@@ -111,15 +111,9 @@ public final class StudyPage implements Screen {
                 new PlotPanel.Words(title, () -> model.pictureName(name), model::subject, model.desk()::isTraining));
     }
 
-    /** Begins to keep the study on view; asks first about the draft of a study of another kind. */
+    /** Begins to keep the study on view; what was typed of another one is found again with that. */
     private void keep() {
-        Layout wanted = model.kind();
-        if (mayLeaveDraft()) {
-            if (model.kind() != wanted) {
-                model.turnBackTo(wanted);
-            }
-            keeping.begin();
-        }
+        keeping.begin();
         choice.refresh();
     }
 
@@ -132,22 +126,9 @@ public final class StudyPage implements Screen {
         }
     }
 
-    private boolean mayLeaveDraft() {
-        if (model.keeping().hasUnsavedDraft()) {
-            switch (asker().draft(panel, texts.get("page.title"))) {
-                case SAVE -> save();
-                case DROP -> keeping.drop();
-                case KEEP_EDITING -> {}
-            }
-        }
-        return !model.keeping().hasUnsavedDraft();
-    }
-
-    /** Shows a kept study, or none; asks first about a draft whose readings it would take away. */
+    /** Shows a kept study, or none; what was typed of the one before is found again with that. */
     private void chooseKept(Optional<String> id) {
-        if (!model.keeping().wouldLeaveFor(id.orElse("")) || mayLeaveDraft()) {
-            id.ifPresentOrElse(model::showKept, model::showNone);
-        }
+        id.ifPresentOrElse(model::showKept, model::showNone);
         choice.refresh();
     }
 

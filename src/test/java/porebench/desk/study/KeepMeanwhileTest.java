@@ -130,7 +130,7 @@ class KeepMeanwhileTest {
     }
 
     @Test
-    void anotherKeptStudyDropsTheDraftAndAFileDoesNot() throws IOException {
+    void anotherKeptStudyLeavesTheDraftAndAFileDoesNot() throws IOException {
         model.showKept("O-1");
         keeping.begin();
         type(keeping.draft().with(KeepModel.REMARKS, "dry"));
@@ -143,6 +143,41 @@ class KeepMeanwhileTest {
         model.showKept("O-2");
         assertThat(keeping.isOpen()).isFalse();
         assertThat(keeping.hasUnsavedDraft()).isFalse();
+        model.showKept("O-1");
+        assertThat(keeping.isOpen()).as("it is found again with its study").isTrue();
+        assertThat(keeping.draft().text(KeepModel.REMARKS)).isEqualTo("dry");
+        keeping.close();
+        model.showKept("O-2");
+        model.showKept("O-1");
+        assertThat(keeping.isOpen()).as("what was dropped stays so").isFalse();
+    }
+
+    /** As after a start of the program: nothing is known but the lab book and what is kept outside it. */
+    @Test
+    void whatWasTypedIsThereAgainOnceItsReadingsAreOnViewAndOnTheVersionItWasTypedOn() throws IOException {
+        String rows =
+                "operator,sample,repeat,value\nA,1,1,1\nA,1,2,2\nA,2,1,5\nA,2,2,6\nB,1,1,2\nB,1,2,3\nB,2,1,7\nB,2,2,6\n";
+        open("r.csv", rows);
+        keeping.begin();
+        type(keeping.draft().with(KeepModel.TITLE, "two hands"));
+        model.showKept("O-1");
+        keeping.begin();
+        type(keeping.draft().with(KeepModel.REMARKS, "dry"));
+        correctElsewhere();
+        model = new StudyModel(bench.desk);
+        keeping = model.keeping();
+        Chosen.choose(model, Layout.OPERATORS);
+        assertThat(keeping.isOpen()).isFalse();
+        model.showKept("O-1");
+        assertThat(keeping.draft().text(KeepModel.REMARKS)).isEqualTo("dry");
+        assertThat(keep()).containsExactly("book.changed-meanwhile");
+        open("r.csv", rows);
+        assertThat(keeping.draft().text(KeepModel.REMARKS))
+                .as("a file puts other readings under it")
+                .isEqualTo("dry");
+        model.showNone();
+        open("r.csv", rows);
+        assertThat(keeping.draft().text(KeepModel.TITLE)).isEqualTo("two hands");
     }
 
     @Test
