@@ -45,6 +45,9 @@ public final class ImportCommand extends BookCommand {
     @Option(names = "--decimal", paramLabel = "<sign>")
     private SheetStyle.Decimal decimal = SheetStyle.DOCUMENTED.decimal();
 
+    @Option(names = "--kept-because", paramLabel = "<text>")
+    private String keptBecause = "";
+
     @Mixin
     private final Keeper who = new Keeper();
 
@@ -89,10 +92,15 @@ public final class ImportCommand extends BookCommand {
     }
 
     private CommandOutcome take(LabBook book, List<Incoming> incoming, List<Problem> problems) {
-        Intake.Result checked = Intake.check(book, incoming, here().today(), here().progress());
+        Intake.Result checked = explained(Intake.check(book, incoming, here().today(), here().progress()));
         problems.addAll(checked.problems());
         boolean nothingGood = checked.drafts().isEmpty() && checked.alreadyThere() == 0;
         if (Problem.anyError(problems) && (!goodRows || nothingGood)) {
+            return CommandOutcome.refused(problems);
+        }
+        if (!checked.doubted().isEmpty()) {
+            problems.add(Problem.error(
+                    "keptBecause", "import.reason-missing", checked.doubted().size()));
             return CommandOutcome.refused(problems);
         }
         if (!checked.drafts().isEmpty()) {
@@ -108,6 +116,10 @@ public final class ImportCommand extends BookCommand {
             }
         }
         return marked(book, CommandOutcome.done(new ImportReport(book, checked), problems));
+    }
+
+    private Intake.Result explained(Intake.Result checked) {
+        return keptBecause.isBlank() ? checked : checked.keptFor(keptBecause.strip());
     }
 
     private String fileNames() {

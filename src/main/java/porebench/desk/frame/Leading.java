@@ -1,6 +1,7 @@
 package porebench.desk.frame;
 
 import java.util.function.Consumer;
+import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.Question;
 import porebench.desk.frame.dialog.LaboratoryDialog;
@@ -10,7 +11,7 @@ import porebench.record.Trial;
 import porebench.record.book.Version;
 import porebench.record.id.TrialId;
 
-/** Leads from the list of first steps to where each is done. */
+/** Leads from the list of first steps to where each is done, and from a page to the one import. */
 final class Leading implements FirstStepsPage.Ways {
     private final WorkbenchFrame window;
 
@@ -52,8 +53,8 @@ final class Leading implements FirstStepsPage.Ways {
     }
 
     @Override
-    public void importCsv() {
-        window.importCsv();
+    public void choose(JComponent over, Taking taking) {
+        window.work().commands().importCsv(taking);
     }
 
     @Override

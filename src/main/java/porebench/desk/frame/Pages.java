@@ -65,7 +65,7 @@ public record Pages(
      * @param openMeter turns the window to the page of a meter
      * @param openMeters turns the window to the register of meters
      * @param openTrial turns the window to a trial
-     * @param ways where the list of first steps leads
+     * @param ways where the list of first steps and the import of a page lead
      * @param settings where it is remembered what a person wants to see
      */
     static Pages of(
@@ -81,7 +81,7 @@ public record Pages(
         BenchDoor bench = new BenchDoor(
                 desk, () -> Objects.requireNonNull(made.get(), "trials").page().gate());
         LatePage<TrialsPage> trials =
-                late(desk, settings, "trials", "trial", "page.title", () -> new TrialsPage(desk, bench::open));
+                late(desk, settings, "trials", "trial", "page.title", () -> new TrialsPage(desk, bench::open, ways));
         made.set(trials);
         Consumer<TrialId> strikeTrial = openTrial.andThen(trial -> trials.page().strike(trial));
         return new Pages(

@@ -236,9 +236,9 @@ public final class WorkbenchFrame {
         }));
     }
 
-    /** Takes in CSV sheets. */
-    void importCsv() {
-        work.commands().importCsv();
+    /** Returns what is done with whole lab books. */
+    BookWork work() {
+        return work;
     }
 
     /** Turns to the list of first steps, also where it was put away. */

@@ -1,7 +1,5 @@
 package porebench.desk.trial;
 
-import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
@@ -10,12 +8,10 @@ import javax.swing.JComponent;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
+import porebench.desk.SheetImport;
 import porebench.method.Problem;
 import porebench.method.Texts;
-import porebench.record.Determination;
-import porebench.record.book.LabBook;
 import porebench.record.column.TrialColumns;
-import porebench.record.id.MixId;
 
 /** The commands of the Trials page: what must be asked is asked, then the model does it. */
 final class TrialsActions {
@@ -23,6 +19,7 @@ final class TrialsActions {
     private final JComponent over;
     private final Consumer<List<Problem>> goTo;
     private final Runnable saved;
+    private final SheetImport sheets;
     private final DeskModel desk;
     private final Texts texts;
 
@@ -32,12 +29,15 @@ final class TrialsActions {
      * @param over the page, over which dialogs stand
      * @param goTo puts the caret where something is wrong
      * @param saved told when a trial was saved
+     * @param sheets brings sheets in
      */
-    TrialsActions(TrialsModel model, JComponent over, Consumer<List<Problem>> goTo, Runnable saved) {
+    TrialsActions(
+            TrialsModel model, JComponent over, Consumer<List<Problem>> goTo, Runnable saved, SheetImport sheets) {
         this.model = model;
         this.over = over;
         this.goTo = goTo;
         this.saved = saved;
+        this.sheets = sheets;
         this.desk = model.desk();
         this.texts = model.texts();
     }
@@ -134,31 +134,11 @@ final class TrialsActions {
         }
     }
 
-    /** Reads a trial sheet off the event thread and shows what it holds. */
+    /** Brings trials of the mix in from sheets. */
     void importSheet() {
-        Optional<MixId> mix = desk.selected();
-        Optional<Path> file = asker().fileToOpen(over, texts.get("import.title"), "csv");
-        if (mix.isEmpty() || file.isEmpty()) {
-            return;
-        }
-        String doing = texts.get("import.doing");
-        LabBook book = desk.book();
-        Optional<Determination> begun = model.determinations().begun();
-        LocalDate today = desk.tools().today();
-        desk.tools()
-                .tasks()
-                .run(
-                        doing,
-                        () -> TrialImport.check(
-                                book, mix.get(), begun, desk.tools().sheets().trials(file.get()), today),
-                        checked -> model.show(mix.get(), checked),
-                        failure -> asker().failure(over, doing, failure));
-    }
-
-    void keepImport() {
-        if (asker().person(over).isPresent()) {
-            model.keepImport(this::tell);
-        }
+        desk.selected()
+                .ifPresent(mix -> sheets.choose(
+                        over, TrialsTaken.of(mix, model.determinations().begun())));
     }
 
     private void tell(List<Problem> problems) {

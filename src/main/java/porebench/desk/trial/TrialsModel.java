@@ -27,7 +27,6 @@ final class TrialsModel {
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<MixId> mix = Optional.empty();
     private Optional<TrialId> selected = Optional.empty();
-    private Optional<TrialImport> underWay = Optional.empty();
 
     TrialsModel(DeskModel desk) {
         this.desk = desk;
@@ -64,7 +63,6 @@ final class TrialsModel {
         if (!mix.equals(desk.selected())) {
             mix = desk.selected();
             selected = Optional.empty();
-            underWay = Optional.empty();
         }
         determinations.follow();
         entry.follow();
@@ -154,37 +152,6 @@ final class TrialsModel {
     /** Begins the correction of the selected trial. */
     void correct() {
         selected().ifPresent(row -> entry.correct(row.judged().trial()));
-    }
-
-    /** Returns the import that waits for the person's word. */
-    Optional<TrialImport> underWay() {
-        return underWay;
-    }
-
-    void show(Optional<TrialImport> checked) {
-        underWay = checked;
-        fire();
-    }
-
-    /** Shows what a sheet holds, unless another mix was selected while it was read. */
-    void show(MixId of, TrialImport checked) {
-        if (desk.selected().filter(of::equals).isPresent()) {
-            show(Optional.of(checked));
-        }
-    }
-
-    /**
-     * Keeps the good trials of the import under way.
-     *
-     * @param outcome hears why nothing was kept; empty when all was
-     */
-    void keepImport(Outcome outcome) {
-        TrialImport checked = underWay.orElseThrow();
-        desk.keep(checked.drafts(), texts.get("why.imported", checked.file()), outcome.first(() -> {
-            if (underWay.filter(one -> one == checked).isPresent()) {
-                show(Optional.empty());
-            }
-        }));
     }
 
     /** Calls back after every change of what the page shows. */

@@ -18,6 +18,7 @@ import net.miginfocom.swing.MigLayout;
 import porebench.chart.look.TrialPoint;
 import porebench.desk.DeskModel;
 import porebench.desk.Screen;
+import porebench.desk.SheetImport;
 import porebench.desk.form.Choices;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
@@ -61,26 +62,26 @@ public final class TrialsPage implements Screen {
     private final BenchPanel entry;
     private final LivePanel live;
     private final Cautions cautions;
-    private final ImportPanel imports;
     private final JPanel bench;
     private final JScrollPane scroll;
     private final Consumer<Component> openBench;
     private boolean showing;
 
     public TrialsPage(DeskModel desk) {
-        this(desk, over -> {});
+        this(desk, over -> {}, (over, taking) -> {});
     }
 
     /**
      * Makes the page.
      *
      * @param openBench opens the bench view over the screen that something is on
+     * @param sheets brings sheets in
      */
-    public TrialsPage(DeskModel desk, Consumer<Component> openBench) {
+    public TrialsPage(DeskModel desk, Consumer<Component> openBench, SheetImport sheets) {
         this.openBench = openBench;
         model = new TrialsModel(desk);
         this.texts = model.texts();
-        this.actions = new TrialsActions(model, panel, this::goTo, this::begin);
+        this.actions = new TrialsActions(model, panel, this::goTo, this::begin, sheets);
         this.correct = Commands.of(texts.get("action.correct"), this::correct);
         this.strike = Commands.of(texts.get("action.strike"), actions::strike);
         this.restore = Commands.of(texts.get("action.restore"), actions::restore);
@@ -88,7 +89,6 @@ public final class TrialsPage implements Screen {
         this.entry = new BenchPanel(model, actions);
         this.live = new LivePanel(model);
         this.cautions = new Cautions(texts);
-        this.imports = new ImportPanel(model, actions);
         this.bench = bench();
         this.photos = new PhotosPanel(desk, () -> model.selected().map(TrialRow::id));
         told.add(photos.component(), "wmin 0");
@@ -98,7 +98,6 @@ public final class TrialsPage implements Screen {
         panel.add(content, "wmin 0");
         content.add(chooserRow(), "wmin 0");
         content.add(purpose, "wmin 0, gaptop 4");
-        content.add(imports.component(), "wmin 0, gaptop 16");
         content.add(stop, "wmin 0, gaptop 10");
         content.add(bench, "wmin 0, gaptop 12");
         closed.setText(texts.get("determination.closed"));
@@ -268,7 +267,6 @@ public final class TrialsPage implements Screen {
             stop.say(model.stop().sentence().orElse(""));
             stopBasis.say(model.stop().basis().orElse(""));
             showButtons();
-            imports.show();
             showBench();
             live.show(entry.show());
             cautions.show(model.entry().type());

@@ -7,8 +7,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import porebench.method.Problem;
 import porebench.record.CardPrint;
 import porebench.record.Determination;
@@ -32,6 +32,7 @@ import porebench.record.book.Version;
 import porebench.record.book.Wording;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
+import porebench.record.id.TrialId;
 
 /**
  * Checks records from files against a lab book, and against each other, before any is kept.
@@ -72,11 +73,24 @@ public final class Intake {
      * @param drafts the good records, in the order in which they can be kept
      * @param alreadyThere how many stand in the lab book unchanged
      * @param problems every problem, with its place
+     * @param doubted the trials among them that are kept only for a reason, which none gives: the same rule as at the bench
      */
-    public record Result(List<Draft> drafts, int alreadyThere, List<Problem> problems) {
+    public record Result(List<Draft> drafts, int alreadyThere, List<Problem> problems, Set<TrialId> doubted) {
         public Result {
             drafts = List.copyOf(drafts);
             problems = List.copyOf(problems);
+            doubted = Set.copyOf(doubted);
+        }
+
+        /** Returns what is to be kept in another form. */
+        public Result with(List<Draft> others) {
+            return new Result(others, alreadyThere, problems, doubted);
+        }
+
+        /** Returns the doubted trials kept for a reason. */
+        public Result keptFor(String reason) {
+            List<Draft> explained = TrialIntake.keptFor(drafts, doubted, reason);
+            return new Result(explained, alreadyThere, problems, Set.of());
         }
     }
 
@@ -94,8 +108,9 @@ public final class Intake {
         Intake intake = new Intake(book, incoming, today, progress);
         List<Incoming> inOrder = incoming.stream().sorted(Incoming.IN_ORDER).toList();
         Touched.inParts(inOrder, progress, Progress.Stage.CHECKING, part -> part.forEach(intake::take));
-        intake.lookAtIssues();
-        return new Result(intake.drafts, intake.alreadyThere, intake.problems);
+        List<Draft> drafts =
+                IssueIntake.looked(book, intake.drafts, intake.good(RecordKind.FACTOR_ISSUE), intake.problems);
+        return new Result(drafts, intake.alreadyThere, intake.problems, intake.trialIntake.doubted());
     }
 
     private Map<String, Incoming> good(RecordKind kind) {
@@ -160,27 +175,6 @@ public final class Intake {
         drafts.add(draft);
         soon.computeIfAbsent(draft.value().kind(), any -> new HashMap<>())
                 .putIfAbsent(draft.value().recordId(), draft.number());
-    }
-
-    /** Holds every new revision of a factor against the evidence as it will be. */
-    private void lookAtIssues() {
-        if (!soon.containsKey(RecordKind.FACTOR_ISSUE)) {
-            return;
-        }
-        IssueIntake issues = new IssueIntake(book, drafts);
-        List<Draft> looked = new ArrayList<>();
-        for (Draft draft : drafts) {
-            if (!(draft.value() instanceof FactorIssue issue)) {
-                looked.add(draft);
-                continue;
-            }
-            IssueIntake.Looked seen = issues.look(issue);
-            Incoming one = Objects.requireNonNull(good(RecordKind.FACTOR_ISSUE).get(issue.recordId()));
-            seen.problems().forEach(problem -> problems.add(problem.at(one.place())));
-            seen.issue().ifPresent(kept -> looked.add(new Draft(kept, draft.basedOn(), true)));
-        }
-        drafts.clear();
-        drafts.addAll(looked);
     }
 
     private static boolean mayChange(Kept value) {

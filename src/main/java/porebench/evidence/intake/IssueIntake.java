@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import porebench.evidence.Evidence;
 import porebench.evidence.EvidenceReader;
@@ -36,6 +37,32 @@ final class IssueIntake {
 
     IssueIntake(LabBook book, List<Draft> drafts) {
         this.after = new DraftedRecords(book, drafts, SOON);
+    }
+
+    /**
+     * Returns what can be kept once every new revision of a factor was held against the evidence as it will be.
+     *
+     * @param drafts what else can be kept, and the revisions
+     * @param issues the revisions with their places
+     * @param problems takes why one is refused or not verified
+     */
+    static List<Draft> looked(LabBook book, List<Draft> drafts, Map<String, Incoming> issues, List<Problem> problems) {
+        if (issues.isEmpty()) {
+            return drafts;
+        }
+        IssueIntake intake = new IssueIntake(book, drafts);
+        List<Draft> looked = new ArrayList<>();
+        for (Draft draft : drafts) {
+            if (!(draft.value() instanceof FactorIssue issue)) {
+                looked.add(draft);
+                continue;
+            }
+            Looked seen = intake.look(issue);
+            Incoming one = Objects.requireNonNull(issues.get(issue.recordId()));
+            seen.problems().forEach(problem -> problems.add(problem.at(one.place())));
+            seen.issue().ifPresent(kept -> looked.add(new Draft(kept, draft.basedOn(), true)));
+        }
+        return looked;
     }
 
     /**

@@ -21,6 +21,7 @@ import porebench.record.Determination;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.Trial;
+import porebench.record.book.Draft;
 import porebench.record.book.Records;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
@@ -36,6 +37,7 @@ final class TrialIntake {
     private final Map<MixId, Map<TrialId, DeterminationId>> placed = new HashMap<>();
     private final Map<TrialId, List<Problem>> doubts = new HashMap<>();
     private final Map<DeterminationId, Company> company = new HashMap<>();
+    private final Set<TrialId> unexplained = new HashSet<>();
     private @Nullable EvidenceReader reader;
 
     TrialIntake(Records book, Touched touched, List<Incoming> incoming) {
@@ -88,11 +90,29 @@ final class TrialIntake {
 
     /** Returns the doubt that no soak fits between a trial and another of its determination; one kept already is not asked. */
     Optional<Problem> tooSoon(Trial trial) {
-        return isKept(trial)
+        Optional<Problem> doubt = isKept(trial)
                 ? Optional.empty()
                 : Objects.requireNonNull(company.get(trial.determinationId()))
                         .soaks
                         .doubt(trial, "tested_at");
+        if (doubt.isPresent() && trial.keptBecause().isEmpty()) {
+            unexplained.add(trial.id());
+        }
+        return doubt;
+    }
+
+    /** Returns the trials that were doubted so far and do not say why they are kept. */
+    Set<TrialId> doubted() {
+        return unexplained;
+    }
+
+    /** Returns what is to be kept with some of its trials kept for a reason. */
+    static List<Draft> keptFor(List<Draft> drafts, Set<TrialId> doubted, String reason) {
+        return drafts.stream()
+                .map(draft -> draft.value() instanceof Trial trial && doubted.contains(trial.id())
+                        ? new Draft(trial.keptFor(Optional.of(reason)), draft.basedOn(), draft.cameIn())
+                        : draft)
+                .toList();
     }
 
     private boolean isKept(Trial trial) {

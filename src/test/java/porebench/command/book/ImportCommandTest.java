@@ -3,7 +3,9 @@ package porebench.command.book;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -60,6 +62,45 @@ class ImportCommandTest {
                 .containsEntry("determination", 1)
                 .containsEntry("trial", 3)
                 .containsEntry("factor_issue", 0);
+    }
+
+    /** Two trials on one meter at the same time, each after a soak of 15 minutes. */
+    private static String together(String reason) {
+        String rows = LabFiles.trial("T-8", "M-1", 8, "5.3", "no") + "," + reason
+                + LabFiles.trial("T-9", "M-1", 8, "5.3", "no") + "," + reason + "\n";
+        return LabFiles.TRIAL_COLUMNS + ",kept_because" + rows.replace(",kg,,", ",kg,15,");
+    }
+
+    private Optional<String> keptBecause(String trial) {
+        try (LabBook book = new SqliteShelf(Terminal.CLOCK).open(folder.resolve("lab.book"))) {
+            return book.latest(Trial.class, trial).orElseThrow().value().keptBecause();
+        }
+    }
+
+    @Test
+    void doubtedTrialsAreKeptForAReasonOnly() {
+        LabFiles.beginBook(folder, terminal);
+        LabFiles.write(folder, "soon.csv", together(""));
+        for (String way : List.of("--who=Ada", "--good-rows")) {
+            Said refused = terminal.json("import", "--book", "lab.book", way, "soon.csv");
+            assertThat(refused.status()).isEqualTo(1);
+            assertThat(refused.codes()).contains("trial.soaks-overlap", "import.reason-missing");
+            assertThat(trialsInBook()).isEqualTo(3);
+        }
+        Said kept = terminal.json("import", "--book", "lab.book", "--kept-because", " two bowls ", "soon.csv");
+        assertThat(kept.status()).isZero();
+        assertThat(kept.codes()).contains("trial.soaks-overlap");
+        assertThat(keptBecause("T-9")).contains("two bowls");
+        assertThat(keptBecause("T-1")).isEmpty();
+    }
+
+    @Test
+    void aRowThatSaysItselfWhyItIsKeptIsNotAsked() {
+        LabFiles.beginBook(folder, terminal);
+        LabFiles.write(folder, "said.csv", together("two buckets"));
+        assertThat(terminal.json("import", "--book", "lab.book", "said.csv").status())
+                .isZero();
+        assertThat(keptBecause("T-9")).contains("two buckets");
     }
 
     /** Every determination that got trials says whether they are enough; nothing else does. */

@@ -32,9 +32,11 @@ import porebench.desk.Keys;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.ScriptedAsker;
+import porebench.exchange.DemoLaboratory;
 import porebench.record.Source;
 import porebench.record.Trial;
 import porebench.record.book.LabBook;
+import porebench.record.id.MixId;
 import porebench.store.SqliteShelf;
 
 /** Files are brought in together, as a person says they are written, by the menu and by dropping them, with real keys. */
@@ -212,6 +214,85 @@ class ImportWindowTest {
         EventThread.settle();
         LabBook book = EventThread.call(() -> window.desk().book());
         assertThat(book.latest(Source.class)).isEmpty();
+    }
+
+    /** Two trials of one mix within four minutes, and one of another mix, as a spreadsheet with decimal commas saves them. */
+    private Path trialsWithCommas() throws Exception {
+        Path file = folder.resolve("probe.csv");
+        String rest = ";B-1;B;7,05;L;5189;7126;g;16;20,5;439;mL;6,5;;;no;";
+        Files.write(
+                file,
+                List.of(
+                        "trial_id;mix_id;tested_at;operator;meter_id;meter_type;bowl_volume;bowl_volume_unit;fine_mass;"
+                                + "coarse_mass;mass_unit;soak_minutes;water_temp_c;withdrawn;withdrawn_unit;gauge_pct;"
+                                + "h1_pct;h2_pct;leak;remarks",
+                        "X-1;HG-108;2026-11-24T10:00;M. Quist" + rest,
+                        "X-2;HG-108;2026-11-24T10:04;M. Quist" + rest,
+                        "X-3;HG-101;2026-11-24T12:00;M. Quist" + rest),
+                StandardCharsets.UTF_8);
+        return file;
+    }
+
+    private static Optional<String> kept(LabBook book, String trial) {
+        return book.latest(Trial.class, trial).flatMap(found -> found.value().keptBecause());
+    }
+
+    @Test
+    void theImportOfTheTrialsPageIsTheSameAndDoubtedTrialsAreKeptForAReasonOnly() throws Exception {
+        LabBook book = EventThread.call(() -> window.desk().book());
+        new DemoLaboratory().fill(book);
+        EventThread.run(() -> window.desk().refresh());
+        assertThat(EventThread.comesWithin(10, () -> !window.desk().rows().isEmpty()))
+                .isTrue();
+        EventThread.run(() -> window.desk().select(new MixId("HG-108")));
+        assertThat(EventThread.comesWithin(
+                        10,
+                        () -> window.desk().selected().equals(Optional.of(new MixId("HG-108")))
+                                && window.desk().evidence().isPresent()))
+                .isTrue();
+        EventThread.run(() -> window.turnTo(window.pages().trials()));
+        assertThat(EventThread.comesWithin(
+                        10, () -> window.pages().trials().page().component().isShowing()))
+                .isTrue();
+        JButton importing = Named.in(window.pages().trials().place(), JButton.class, "import");
+        for (String reason : List.of("", "clock of the bench was wrong")) {
+            asker.manyToOpen.add(List.of(trialsWithCommas()));
+            if (!reason.isEmpty()) {
+                asker.reasons.add(reason);
+            }
+            int asked = asker.asked.size();
+            focus(importing);
+            keys.strike(KeyEvent.VK_SPACE);
+            readWithSemicolonsAndCommas();
+            assertThat(inDialog(JTable.class, "problems").getRowCount()).isEqualTo(2);
+            focus(inDialog(JButton.class, "keepGood"));
+            keys.strike(KeyEvent.VK_SPACE);
+            assertThat(EventThread.comesWithin(
+                            10,
+                            () -> asker.asked.subList(asked, asker.asked.size()).contains("Keep doubted trials")))
+                    .isTrue();
+            EventThread.settle();
+            if (reason.isEmpty()) {
+                assertThat(book.latest(Trial.class, "X-1")).isEmpty();
+            }
+        }
+        assertThat(isTold("trials: 2")).as("told %s", asker.told).isTrue();
+        assertThat(kept(book, "X-2")).contains("clock of the bench was wrong");
+        assertThat(book.latest(Trial.class, "X-3")).isEmpty();
+    }
+
+    private void readWithSemicolonsAndCommas() throws Exception {
+        assertThat(dialogComes()).isTrue();
+        JDialog first = dialog().orElseThrow();
+        JComboBox<?> apart = inDialog(JComboBox.class, "import.apart");
+        focus(apart);
+        keys.strikeUntil(() -> apart.getSelectedIndex() == 1, "the semicolon", KeyEvent.VK_DOWN);
+        JComboBox<?> decimal = inDialog(JComboBox.class, "import.decimal");
+        focus(decimal);
+        keys.strikeUntil(() -> decimal.getSelectedIndex() == 1, "the decimal comma", KeyEvent.VK_DOWN);
+        keys.strike(KeyEvent.VK_ENTER);
+        assertThat(EventThread.comesWithin(20, () -> dialog().isPresent() && dialog().orElseThrow() != first))
+                .isTrue();
     }
 
     private boolean drop(Path... files) throws Exception {

@@ -14,7 +14,6 @@ import porebench.desk.Refused;
 import porebench.record.Determination;
 import porebench.record.Samples;
 import porebench.record.Trial;
-import porebench.record.book.Draft;
 import porebench.record.book.Version;
 import porebench.record.column.TrialColumns;
 import porebench.record.id.MixId;
@@ -270,14 +269,11 @@ class TrialsModelTest {
         TrialsModel model = withTwoDeterminations();
         assertThat(lookedAt(model)).isEqualTo("K7/2");
         model.lookAt(BenchBook.determination(1, DAY).id(), new TrialId("K7-T1"));
-        model.show(Optional.of(new TrialImport("monday.csv", List.of(), 0, 0, List.of())));
         bench.keep(BenchBook.trial("K7-T3", 2, DAY.plusDays(1), "6.4"));
         bench.desk.refresh();
         assertThat(lookedAt(model)).isEqualTo("K7/1");
         assertThat(model.selected()).isPresent();
-        assertThat(model.underWay()).isPresent();
         bench.desk.select(new MixId("M-2"));
-        assertThat(model.underWay()).isEmpty();
         bench.select();
         assertThat(lookedAt(model)).isEqualTo("K7/2");
         model.choose(model.determinations().choices().get(1));
@@ -316,17 +312,5 @@ class TrialsModelTest {
         assertThat(Books.codes(Refused.by(out -> model.restore("it was another trial", out))))
                 .containsExactly("book.changed-meanwhile");
         assertThat(row(model, "K7-T1").state()).isEqualTo(TrialPoint.State.STRUCK);
-    }
-
-    @Test
-    void anImportWhoseTrialSomebodyElseKeptMeanwhileIsRefusedAndStays() {
-        bench.keep(BenchBook.determination(1, DAY));
-        TrialsModel model = model();
-        Trial trial = BenchBook.trial("K7-T1", 1, DAY, "6.4");
-        model.show(Optional.of(new TrialImport("monday.csv", List.of(Draft.of(trial)), 1, 0, List.of())));
-        bench.keep(BenchBook.trial("K7-T1", 1, DAY, "6.5"));
-        assertThat(Books.codes(Refused.by(out -> model.keepImport(out)))).containsExactly("book.already-there");
-        assertThat(model.underWay()).isPresent();
-        assertThat(bench.book.history(Trial.class, "K7-T1")).hasSize(1);
     }
 }

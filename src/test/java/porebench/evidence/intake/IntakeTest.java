@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -261,13 +262,14 @@ class IntakeTest {
         keep(result);
         // The same file again: the trials are found where they are.
         assertThat(check(unassigned("T-8", "M-1", "5.4"), unassigned("T-9", "M-1", "5.4")))
-                .isEqualTo(new Intake.Result(List.of(), 2, List.of()));
+                .isEqualTo(new Intake.Result(List.of(), 2, List.of(), Set.of()));
     }
 
     @Test
     void aTrialOfNoDeterminationIsFoundWhereItWentEvenAfterTheIssue() {
         bench.issue(Bench.START);
-        assertThat(check(unassigned("T-1", "M-1", "5.4"))).isEqualTo(new Intake.Result(List.of(), 1, List.of()));
+        assertThat(check(unassigned("T-1", "M-1", "5.4")))
+                .isEqualTo(new Intake.Result(List.of(), 1, List.of(), Set.of()));
         assertThat(Books.codes(check(unassigned("T-1", "M-1", "5.9")).problems()))
                 .containsExactly("import.differs");
     }
@@ -300,7 +302,7 @@ class IntakeTest {
         assertThat(values(result)).contains(stated.restingOn(1, sources).on(Grounds.NONE.from(FactorOrigin.IMPORTED)));
         keep(result);
         Books.correct(bench.book, Samples.source("S-2", Role.COARSE, "Ledge 3"));
-        assertThat(check(open)).isEqualTo(new Intake.Result(List.of(), 1, List.of()));
+        assertThat(check(open)).isEqualTo(new Intake.Result(List.of(), 1, List.of(), Set.of()));
     }
 
     /** A factor as the bench would export it, with its versions and the doubts taken on. */

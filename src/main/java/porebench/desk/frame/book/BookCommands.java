@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
+import porebench.desk.SheetImport;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
 import porebench.method.Answer;
@@ -88,7 +89,12 @@ public final class BookCommands {
 
     /** Brings records in from CSV files, after showing what is wrong with them. */
     public void importCsv() {
-        importing.choose();
+        importCsv(SheetImport.Taking.ALL);
+    }
+
+    /** Brings in what a page takes of CSV files, after showing what is wrong with them. */
+    public void importCsv(SheetImport.Taking taking) {
+        importing.choose(taking);
     }
 
     /** Writes every kind of record into a folder as CSV. */

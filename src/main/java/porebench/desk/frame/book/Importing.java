@@ -4,9 +4,11 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
+import porebench.desk.SheetImport;
 import porebench.desk.Tools;
 import porebench.desk.frame.dialog.ImportModel;
 import porebench.desk.frame.dialog.ImportQuestion;
@@ -37,10 +39,10 @@ public final class Importing {
     }
 
     /** Asks for files and brings them in, after showing what is wrong with them. */
-    void choose() {
+    void choose(SheetImport.Taking taking) {
         List<Path> files = tools.asker().filesToOpen(over, texts.get("import.title"), ".csv");
         if (!files.isEmpty()) {
-            read(files, SheetStyle.DOCUMENTED);
+            read(files, SheetStyle.DOCUMENTED, taking);
         }
     }
 
@@ -63,7 +65,7 @@ public final class Importing {
         } else if (!desk.hasBook()) {
             tools.asker().tell(over, title, texts.get("drop.no-book"));
         } else if (!files.isEmpty()) {
-            read(files, SheetStyle.DOCUMENTED);
+            read(files, SheetStyle.DOCUMENTED, SheetImport.Taking.ALL);
         }
     }
 
@@ -71,7 +73,7 @@ public final class Importing {
         return name(file).toLowerCase(Locale.ROOT).endsWith(Turning.EXTENSION);
     }
 
-    private void read(List<Path> files, SheetStyle style) {
+    private void read(List<Path> files, SheetStyle style, SheetImport.Taking taking) {
         LabBook book = desk.book();
         LocalDate today = tools.today();
         String doing =
@@ -79,17 +81,32 @@ public final class Importing {
         tools.tasks()
                 .run(
                         doing,
-                        progress -> ImportRead.of(tools.sheets(), book, files, style, today, progress),
-                        this::ask,
+                        progress -> ImportRead.of(tools.sheets(), book, files, style, taking, today, progress),
+                        read -> ask(read, taking),
                         failure -> tools.asker().failure(over, doing, failure));
     }
 
-    private void ask(ImportRead read) {
+    private void ask(ImportRead read, SheetImport.Taking taking) {
         ImportQuestion.Answer answer = new ImportQuestion(texts, tools).ask(over, read);
-        answer.anew().ifPresent(style -> read(read.files(), style));
+        answer.anew().ifPresent(style -> read(read.files(), style, taking));
         if (answer.keeps() && tools.asker().person(over).isPresent()) {
-            keep(read.incoming());
+            explained(read.incoming()).ifPresent(this::keep);
         }
+    }
+
+    /** Asks why doubted trials are kept, as at the bench; empty when the person does not want to say. */
+    private Optional<ImportModel> explained(ImportModel incoming) {
+        int doubted = incoming.result().doubted().size();
+        if (doubted == 0) {
+            return Optional.of(incoming);
+        }
+        return tools.asker()
+                .reason(
+                        over,
+                        texts.get("import.doubted.title"),
+                        texts.get("import.doubted.question", doubted, incoming.doubtedTrials()),
+                        texts.get("import.doubted.act"))
+                .map(incoming::keptFor);
     }
 
     private void keep(ImportModel incoming) {

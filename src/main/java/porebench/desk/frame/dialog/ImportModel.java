@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import porebench.evidence.intake.Incoming;
 import porebench.evidence.intake.Intake;
@@ -13,8 +14,10 @@ import porebench.evidence.intake.Sheet;
 import porebench.method.Problem;
 import porebench.record.Kept;
 import porebench.record.RecordKind;
+import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
 import porebench.record.book.Progress;
+import porebench.record.id.TrialId;
 
 /**
  * What CSV files would bring into the lab book together; nothing is kept before the person says so.
@@ -25,6 +28,9 @@ import porebench.record.book.Progress;
  * @param problems every problem, of the files and of its records against the lab book
  */
 public record ImportModel(String file, int files, Intake.Result result, List<Problem> problems) {
+    /** How many trials are named; the preview says the rest. */
+    private static final int NAMED = 12;
+
     public ImportModel {
         problems = List.copyOf(problems);
     }
@@ -46,6 +52,26 @@ public record ImportModel(String file, int files, Intake.Result result, List<Pro
         problems.addAll(result.problems());
         return new ImportModel(
                 sheets.stream().map(Sheet::file).collect(Collectors.joining(", ")), sheets.size(), result, problems);
+    }
+
+    /** Returns the same import with what can be kept in another form. */
+    ImportModel keeping(UnaryOperator<List<Draft>> drafts) {
+        return new ImportModel(file, files, result.with(drafts.apply(result.drafts())), problems);
+    }
+
+    /** Returns the names of the trials that are kept only for a reason, in a few words. */
+    public String doubtedTrials() {
+        List<String> names = result.doubted().stream()
+                .map(TrialId::text)
+                .sorted()
+                .limit(NAMED)
+                .toList();
+        return String.join(", ", names) + (result.doubted().size() > NAMED ? ", …" : "");
+    }
+
+    /** Returns the same import, its doubted trials kept for a reason. */
+    public ImportModel keptFor(String reason) {
+        return new ImportModel(file, files, result.keptFor(reason), problems);
     }
 
     static String name(Path file) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import porebench.desk.SheetImport;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.intake.SheetLook;
 import porebench.evidence.intake.SheetStyle;
@@ -32,11 +33,18 @@ public record ImportRead(List<Path> files, Map<Path, SheetLook> otherwise, Sheet
      * Reads files and checks them together against the lab book; beside the event thread.
      *
      * @param style how those files are read that seem to be written in another way than is documented, as a person says
+     * @param taking what is taken of them
      * @param today the day on which they are to be kept
      * @param progress hears how far it is
      */
     public static ImportRead of(
-            LabSheets sheets, LabBook book, List<Path> files, SheetStyle style, LocalDate today, Progress progress) {
+            LabSheets sheets,
+            LabBook book,
+            List<Path> files,
+            SheetStyle style,
+            SheetImport.Taking taking,
+            LocalDate today,
+            Progress progress) {
         Map<Path, SheetLook> otherwise = new LinkedHashMap<>();
         List<Sheet<Kept>> read = new ArrayList<>();
         for (Path file : files) {
@@ -44,9 +52,14 @@ public record ImportRead(List<Path> files, Map<Path, SheetLook> otherwise, Sheet
             if (look.isOtherwise()) {
                 otherwise.put(file, look);
             }
-            read.add(sheets.records(file, look.isOtherwise() ? style : SheetStyle.DOCUMENTED, progress));
+            read.add(taking.rows()
+                    .apply(sheets.records(file, look.isOtherwise() ? style : SheetStyle.DOCUMENTED, progress)));
         }
-        return new ImportRead(files, otherwise, style, ImportModel.of(book, read, today, progress));
+        return new ImportRead(
+                files,
+                otherwise,
+                style,
+                ImportModel.of(book, read, today, progress).keeping(taking.drafts()));
     }
 
     /** Returns the names of the files that seem to be written in another way. */

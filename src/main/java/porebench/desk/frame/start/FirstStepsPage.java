@@ -10,6 +10,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.Screen;
+import porebench.desk.SheetImport;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.desk.form.TallPanel;
@@ -30,12 +31,9 @@ public final class FirstStepsPage implements Screen {
     private record Line(FirstStep step, JLabel mark, Action link) {}
 
     /** Where the list leads. */
-    public interface Ways {
+    public interface Ways extends SheetImport {
         /** Leads to where a step is done. */
         void go(FirstStep step);
-
-        /** Takes in CSV sheets. */
-        void importCsv();
 
         /** Leaves the list, which was put away. */
         void away();
@@ -49,7 +47,7 @@ public final class FirstStepsPage implements Screen {
         }
 
         @Override
-        public void importCsv() {
+        public void choose(JComponent over, Taking taking) {
             // Nobody asks for it.
         }
 
@@ -71,7 +69,9 @@ public final class FirstStepsPage implements Screen {
         }
         JPanel others = new JPanel(new MigLayout("insets 0, gap 10", "[][]"));
         others.setOpaque(false);
-        others.add(Commands.button("welcome.import", Commands.of(texts.get("menu.import"), ways::importCsv)));
+        others.add(Commands.button(
+                "welcome.import",
+                Commands.of(texts.get("menu.import"), () -> ways.choose(panel, SheetImport.Taking.ALL))));
         others.add(Commands.button("welcome.away", Commands.of(texts.get("welcome.away"), () -> {
             model.putAway(true);
             ways.away();
