@@ -206,7 +206,7 @@ class StudyWindowTest {
         keys.strike(KeyEvent.VK_TAB);
         type(keys, "keep.remarks", "wet");
         EventThread.run(() -> {
-            assertThat(page.hasUnsavedDraft()).isTrue();
+            assertThat(bench.desk.unsaved().names("study/")).hasSize(1);
             page.undo();
             assertThat(text("keep.remarks")).isEmpty();
             page.redo();
