@@ -63,12 +63,12 @@ final class IssueForm {
         OnView.each(panel, this::showEvidence);
         form = new ColumnForm(model, problemText);
         boxesForm = new ColumnForm(model, problemText);
-        doubts = new ProblemLines("factor.doubts", problemText);
+        doubts = new ProblemLines("factor.doubts", problemText).keepingRoom(3);
         boxesTitle = new WrappedText("factor.doubts-title", "", texts.get("form.doubts-title"));
         boxes.setName("factor.doubt-boxes");
         boxes.setOpaque(false);
         form.add(FactorModel.DETERMINATION);
-        form.panel().add(evidence, BELOW_FIELD);
+        form.panel().add(evidence, BELOW_FIELD + ", gapbottom 6");
         form.addAll(List.of(
                 FactorIssueColumns.IN_FORCE_FROM,
                 FactorIssueColumns.RECHECK_BY,
@@ -79,10 +79,10 @@ final class IssueForm {
         form.addAll(OVERRIDE);
         panel.add(title);
         panel.add(form.panel(), "growx");
-        panel.add(doubts.panel(), "growx, wmin 0");
         confirm = Commands.button("factor.confirm", actions.confirm);
         panel.add(Commands.button("factor.issue", actions.issue), "split 2, growx 0, gaptop 8");
         panel.add(confirm, "growx 0, gaptop 8");
+        panel.add(doubts.panel(), "growx, wmin 0");
     }
 
     JComponent component() {

@@ -10,12 +10,14 @@ import java.util.Objects;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 
 /**
- * A panel of form rows, {@code label | field | unit}, each with its problems under it.
+ * A panel of form rows, {@code label | field | unit}, each with a line under it that is kept for its problems: no field moves when
+ * they come or go.
  *
  * <p>The label text carries its mnemonic as an ampersand before the letter, as in {@code &Batch volume}.
  */
@@ -24,7 +26,7 @@ public final class Form {
     private static final int WIDEST_LABEL = 340;
 
     private final JPanel panel =
-            new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[pref!][0:pref:,grow,fill][pref!]", ""));
+            new JPanel(new MigLayout("insets 0, fillx, hidemode 3, gapy 0", "[pref!][0:pref:,grow,fill][pref!]", ""));
     private final Map<String, Row> rows = new LinkedHashMap<>();
     private final ProblemText problemText;
 
@@ -104,45 +106,43 @@ public final class Form {
     /** One row, with the field's problems in words under it. */
     private static final class Row {
         private final JComponent field;
-        private final WrappedText message;
+        private final MessageLine message;
         private final ProblemText problemText;
         private final List<Component> besides = new ArrayList<>();
-        private boolean visible = true;
 
         Row(JComponent field, ProblemText problemText) {
             this.field = field;
             this.problemText = problemText;
-            message = new WrappedText(field.getName() + ".message", "fieldError");
-            message.setVisible(false);
+            message = new MessageLine(field);
         }
 
         void addTo(JPanel panel, JLabel label, Component unit) {
-            besides.addAll(List.of(label, unit));
+            besides.addAll(List.of(label, unit, message.room()));
             panel.add(label, "wmin 0, wmax " + WIDEST_LABEL);
             if (label.getPreferredSize().width > UIScale.scale(WIDEST_LABEL)) {
                 label.setToolTipText(label.getText());
             }
-            panel.add(field, "growx");
+            // What is chosen has long words: it goes on where no unit stands. No longer than that; it would be cut off.
+            boolean isWide = !(field instanceof JTextComponent)
+                    && unit instanceof JLabel words
+                    && words.getText().isEmpty();
+            panel.add(field, isWide ? "spanx 2, split 2, growx, pushx, wmin 0" : "growx, wmin 0");
             panel.add(unit, "wrap");
-            panel.add(message, "skip 1, span 2, growx, wmin 0, hidemode 3, wrap");
+            panel.add(message.room(), "span 3, growx, wmin 0, wrap");
         }
 
         /** Shows or hides the whole row. */
         void setVisible(boolean shown) {
-            visible = shown;
             field.setVisible(shown);
             besides.forEach(each -> each.setVisible(shown));
-            message.setVisible(shown && !message.getText().isEmpty());
         }
 
         /** Shows the problems of this field by outline and words; none takes both away. */
         void show(List<Problem> problems) {
             boolean error = Problem.anyError(problems);
             field.putClientProperty("JComponent.outline", error ? "error" : problems.isEmpty() ? null : "warning");
-            message.putClientProperty("FlatLaf.styleClass", error ? "fieldError" : "fieldWarning");
-            message.setText(
-                    String.join("\n", problems.stream().map(problemText::say).toList()));
-            message.setVisible(visible && !problems.isEmpty());
+            message.say(
+                    String.join("\n", problems.stream().map(problemText::say).toList()), error);
             field.repaint();
         }
     }

@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.method.Problem;
@@ -21,6 +22,7 @@ public final class ProblemLines {
     private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 4", "[grow,fill]"));
     private final ProblemText problemText;
     private List<Problem> shown = List.of();
+    private JComponent around = panel;
 
     /**
      * Makes a list.
@@ -34,9 +36,15 @@ public final class ProblemLines {
         panel.setVisible(false);
     }
 
-    /** Returns the panel with the sentences, not visible while there are none. */
-    public JPanel panel() {
-        return panel;
+    /** Keeps the room of some lines, however much is said: what stands below does not move. More is scrolled in it. */
+    public ProblemLines keepingRoom(int lines) {
+        around = new KeptRoom(panel, lines);
+        return this;
+    }
+
+    /** Returns the panel with the sentences, not visible while there are none unless its room is kept. */
+    public JComponent panel() {
+        return around;
     }
 
     /** Shows some problems in place of those before, what is said of several things once. */

@@ -1,5 +1,6 @@
 package porebench.desk.form;
 
+import java.awt.Dimension;
 import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
@@ -8,6 +9,11 @@ import javax.swing.text.DefaultCaret;
 /** Text to read that breaks its lines at the width it is given; its layout constraint must let it shrink, {@code wmin 0}. */
 public final class WrappedText extends JTextArea {
     private static final long serialVersionUID = 1L;
+
+    /** In the layout of what comes and goes: its room is kept while it says nothing. */
+    public static final String ROOM_KEPT = "hidemode 0";
+
+    private int lines;
 
     /**
      * Makes a text.
@@ -32,10 +38,25 @@ public final class WrappedText extends JTextArea {
         setText(words);
     }
 
-    /** Says something; a text with nothing to say takes no room. */
+    /** Keeps the room of some lines, whatever is said: what stands below does not move. More words are seen when pointed at. */
+    public WrappedText keepingRoom(int some) {
+        lines = some;
+        return this;
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        Dimension wanted = super.getPreferredSize();
+        return lines == 0 ? wanted : new Dimension(wanted.width, lines * getRowHeight());
+    }
+
+    /** Says something; a text with nothing to say takes no room unless it is kept. */
     public void say(String words) {
         setText(words);
         setVisible(!words.isEmpty());
+        if (lines > 0) {
+            setToolTipText(words.isEmpty() ? null : words);
+        }
     }
 
     /** How high the text is follows from how wide it is, so another width lays the page out once more. */

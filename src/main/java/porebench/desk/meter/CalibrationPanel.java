@@ -98,9 +98,9 @@ final class CalibrationPanel {
                 WIDTHS,
                 problemText,
                 this::tellLeft);
-        fillLines = new ProblemLines("bowl.fills.problems", problemText);
-        pointLines = new ProblemLines("dial.points.problems", problemText);
-        otherLines = new ProblemLines("entry.problems", problemText);
+        fillLines = new ProblemLines("bowl.fills.problems", problemText).keepingRoom(2);
+        pointLines = new ProblemLines("dial.points.problems", problemText).keepingRoom(2);
+        otherLines = new ProblemLines("entry.problems", problemText).keepingRoom(2);
         plot = new PlotView("plot.entry", texts.locale());
         plot.component().getAccessibleContext().setAccessibleName(texts.get("plot.dial"));
         panel.setName("entry");
@@ -151,7 +151,7 @@ final class CalibrationPanel {
         head.add(heading, "wmin 0");
         head.add(Commands.button("entry.drop", drop), "aligny top");
         head.add(Commands.button("entry.save", save), "aligny top");
-        head.add(refusal, "span 3, wmin 0");
+        head.add(refusal.keepingRoom(1), "span 3, wmin 0, " + WrappedText.ROOM_KEPT);
         return head;
     }
 

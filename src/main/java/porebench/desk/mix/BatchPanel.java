@@ -13,7 +13,8 @@ import porebench.quantity.Unit;
 
 /** The figures of the batch, each with its unit, as they follow from the draft. */
 final class BatchPanel {
-    private final JPanel panel = new JPanel(new MigLayout("insets 0, wrap 3, hidemode 3, gapy 6", "[]20[trailing]6[]"));
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 0, wrap 3, hidemode 3, gapy 6", "[]20[trailing,56::]6[44::]"));
     private final Texts texts;
     private final Numbers numbers;
     private final FigureLine totalMass;

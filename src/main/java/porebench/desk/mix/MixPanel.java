@@ -57,7 +57,9 @@ final class MixPanel {
         removeRow = Commands.of(texts.get("action.remove-row"), this::removeRow);
         moveUp = Commands.of(texts.get("action.move-up"), () -> move(-1));
         moveDown = Commands.of(texts.get("action.move-down"), () -> move(1));
-        form = new ColumnForm(model, desk.tools().problemText()).addAll(MixFields.ALL);
+        form = new ColumnForm(model, desk.tools().problemText())
+                .addAll(MixFields.ALL)
+                ;
         figures = new BatchPanel(texts, desk.tools().numbers());
         table = new PartTable(
                 "constituents",
@@ -68,7 +70,7 @@ final class MixPanel {
                 desk.tools().problemText(),
                 left -> desk.tools().asker().tell(component(), texts.get("section.constituents"), left));
         table.edit(MixColumns.SOURCE, new SourceEditor(model));
-        lines = new ProblemLines("constituents.problems", desk.tools().problemText());
+        lines = new ProblemLines("constituents.problems", desk.tools().problemText()).keepingRoom(2);
         versions = new VersionsTable<>(
                 "versions",
                 texts.locale(),
@@ -106,14 +108,14 @@ final class MixPanel {
         head.add(Commands.button("mix.save", save), "aligny top");
         head.add(standing, "span 3, wmin 0");
         page.add(head);
-        page.add(refusal, "wmin 0");
-        JPanel top = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill,400::760]24[pref!]push", "[top]"));
+        page.add(refusal.keepingRoom(1), "wmin 0, " + WrappedText.ROOM_KEPT);
+        JPanel top = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill,380::760]20[pref!]push", "[top]"));
         JPanel left = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow,fill]"));
         left.add(Form.heading(texts.get("section.batch"), "h2"), "gapbottom 4");
         left.add(form.panel());
         top.add(left);
         top.add(figures.panel());
-        page.add(top, "gaptop 8");
+        page.add(top);
         JPanel buttons = new JPanel(new MigLayout("insets 0, fillx", "[]push[]8[]8[]8[]"));
         buttons.add(Form.heading(texts.get("section.constituents"), "h2"));
         buttons.add(Commands.button("constituents.add", addRow));

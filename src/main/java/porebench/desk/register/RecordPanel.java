@@ -12,6 +12,7 @@ import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
+import porebench.desk.form.KeptRoom;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
@@ -26,6 +27,8 @@ import porebench.record.id.MixId;
 
 /** A register on the left and the record on view on the right: form, what it would change, versions. */
 final class RecordPanel<T extends Kept> {
+    /** In lines: what changing a source makes untrue, in a small window. */
+    private static final int ROOM = 6;
 
     private final JPanel panel = new JPanel(new MigLayout(
             "insets 18 22 14 22, fill", "[0:0:,grow 56,fill]24[0:0:,grow 44,fill]", "[][0:0:,grow,fill]"));
@@ -113,8 +116,8 @@ final class RecordPanel<T extends Kept> {
     }
 
     private JComponent right(Action save, Action drop) {
-        TallPanel right = new TallPanel(new MigLayout(
-                "insets 0 0 8 4, fillx, wrap 1, hidemode 3", "[grow,fill,0::]", "[]10[]10[]10[]10[]14[]10[]"));
+        TallPanel right = new TallPanel(
+                new MigLayout("insets 0 0 8 4, fillx, wrap 1, hidemode 3", "[grow,fill,0::]", "[]6[]6[]6[]10[]14[]"));
         effectsBox.setOpaque(false);
         effectsBox.add(effects, "wmin 0");
         JPanel buttons = new JPanel(new MigLayout("insets 0, gap 10", "[][]"));
@@ -125,16 +128,24 @@ final class RecordPanel<T extends Kept> {
                 action -> right.add(Commands.button(what + ".open", action), "growx 0"),
                 () -> right.add(new JLabel(), "growx 0"));
         right.add(fields.panel());
-        right.add(problems.panel(), "wmin 0");
-        right.add(effectsBox, "wmin 0");
         right.add(buttons);
-        right.add(noteText, "wmin 0");
+        right.add(new KeptRoom(said(), ROOM), "wmin 0");
         right.add(usedBy.component(), "wmin 0");
         right.add(versionsTitle);
         right.add(versions.component(), "wmin 0");
         JScrollPane scroll = right.scrolled();
         scroll.setName(what + ".record");
         return scroll;
+    }
+
+    /** Makes what is said of the draft as a whole, which comes and goes below the buttons. */
+    private JComponent said() {
+        JPanel said = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 4", "[grow,fill,0::]"));
+        said.setOpaque(false);
+        said.add(problems.panel(), "wmin 0");
+        said.add(effectsBox, "wmin 0");
+        said.add(noteText, "wmin 0");
+        return said;
     }
 
     /** Shows the register and the draft as they are. */

@@ -15,6 +15,8 @@ import porebench.method.sample.CorrectionSample;
 import porebench.method.sample.WeighOut;
 import porebench.quantity.MassUnit;
 import porebench.quantity.VolumeUnit;
+import porebench.record.MixDesign;
+import porebench.record.book.Version;
 
 /** What is weighed and poured first for one trial, to be read from the balance: a large line an aggregate, then the water. */
 final class MassesPanel {
@@ -25,6 +27,7 @@ final class MassesPanel {
     private final Texts texts;
     private final Numbers numbers;
     private List<Line> shown = List.of();
+    private Optional<Version<MixDesign>> shownOf = Optional.empty();
 
     /**
      * One mass or volume.
@@ -34,8 +37,13 @@ final class MassesPanel {
      * @param number in the unit
      * @param unit the unit
      * @param limits from what to what it may be; empty where that is not known
+     * @param isKnown whether number and limits are true now, not only those whose room is kept
      */
-    private record Line(String key, String name, String number, String unit, String limits) {}
+    private record Line(String key, String name, String number, String unit, String limits, boolean isKnown) {
+        Line unknown() {
+            return new Line(key, name, number, unit, limits, false);
+        }
+    }
 
     MassesPanel(Texts texts, Numbers numbers) {
         this.texts = texts;
@@ -48,10 +56,20 @@ final class MassesPanel {
         return panel;
     }
 
-    /** Shows the masses and the water; while they are not known it takes no room. */
-    void show(Optional<CorrectionSample> sample, Optional<WeighOut> weighOut, MassUnit unit) {
+    /**
+     * Shows the masses and the water. While they are not known it takes no room, or that of those that were known of the same mix,
+     * so that nothing below moves away from somebody who types.
+     */
+    void show(
+            Optional<Version<MixDesign>> mix,
+            Optional<CorrectionSample> sample,
+            Optional<WeighOut> weighOut,
+            MassUnit unit) {
+        List<Line> unknown =
+                shownOf.equals(mix) ? shown.stream().map(Line::unknown).toList() : List.of();
+        shownOf = mix;
         List<Line> lines =
-                sample.map(computed -> lines(computed, weighOut, unit)).orElse(List.of());
+                sample.map(computed -> lines(computed, weighOut, unit)).orElse(unknown);
         if (!lines.equals(shown)) {
             shown = lines;
             panel.removeAll();
@@ -75,7 +93,8 @@ final class MassesPanel {
                 texts.get(sample.isThirdTooMuch() ? "water.first.fits" : "water.first"),
                 numbers.show(sample.firstWater().in(VolumeUnit.MILLILITRE), 0),
                 VolumeUnit.MILLILITRE.symbol(),
-                ""));
+                "",
+                true));
         return lines;
     }
 
@@ -89,7 +108,14 @@ final class MassesPanel {
                 unit.symbol(),
                 limits.map(line -> texts.get(
                                 "masses.limits", text.showLowest(line.lowest()), text.showHighest(line.highest())))
-                        .orElse(""));
+                        .orElse(""),
+                true);
+    }
+
+    /** Says something else in the room of what was said. */
+    private static void blank(JLabel label, String words) {
+        label.setPreferredSize(label.getPreferredSize());
+        label.setText(words);
     }
 
     private void add(Line line) {
@@ -98,6 +124,11 @@ final class MassesPanel {
         number.setName(line.key());
         panel.add(number);
         panel.add(Form.heading(line.unit(), "h2"));
-        panel.add(Form.heading(line.limits(), "quiet"));
+        JLabel limits = Form.heading(line.limits(), "quiet");
+        panel.add(limits);
+        if (!line.isKnown()) {
+            blank(number, texts.get("unknown"));
+            blank(limits, "");
+        }
     }
 }

@@ -18,6 +18,7 @@ import porebench.desk.form.Commands;
 import porebench.desk.form.Fold;
 import porebench.desk.form.Form;
 import porebench.desk.form.History;
+import porebench.desk.form.KeptRoom;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
@@ -35,6 +36,8 @@ import porebench.record.column.Column;
 public final class SamplePage implements Screen {
     private static final String SAMPLE = "sample";
     private static final String EMPTY = "empty";
+    /** In lines: what is said of the masses in a small window. */
+    private static final int ROOM = 4;
 
     private final DeskModel desk;
     private final SampleModel model;
@@ -124,11 +127,8 @@ public final class SamplePage implements Screen {
         wetSieved.add(new WrappedText("sample.wetSieved", "cautionText", texts.get("wet-sieved")), "wmin 0");
         page.add(wetSieved, "wmin 0");
         page.add(masses.component(), "wmin 0");
-        page.add(note, "wmin 0");
-        page.add(todays, "wmin 0");
-        page.add(runsOver, "wmin 0");
-        page.add(sheet(), "wmin 0, gaptop 8");
-        page.add(told, "wmin 0");
+        page.add(sheet(), "wmin 0");
+        page.add(new KeptRoom(said(), ROOM), "wmin 0");
         JPanel beside = new JPanel(new MigLayout("insets 0, fillx", "[pref!]24[grow,fill,0::460]", "[top]"));
         beside.add(water.panel());
         beside.add(caution(), "wmin 0");
@@ -136,6 +136,14 @@ public final class SamplePage implements Screen {
         page.add(heading("section.weigh-out", "h2"), "gaptop 16");
         page.add(weighOut.component(), "wmin 0");
         return page.scrolled();
+    }
+
+    /** Makes what is said of the masses and of the sheet, which comes and goes. */
+    private JComponent said() {
+        JPanel said = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 2", "[grow,fill,0::]"));
+        said.setOpaque(false);
+        List.of(told, runsOver, todays, note).forEach(each -> said.add(each, "wmin 0"));
+        return said;
     }
 
     /** Makes what the masses follow from, which is set once and then left alone. */
@@ -198,14 +206,14 @@ public final class SamplePage implements Screen {
         List<Problem> others = moisture.show(bowl.show(due));
         lines.show(others);
         showSettings(reading, due, others);
-        masses.show(reading.sample(), reading.weighOut(), model.massUnit());
+        masses.show(model.mix(), reading.sample(), reading.weighOut(), model.massUnit());
         water.show(
                 reading.sample(),
                 reading.meterType(),
                 mix.batch().targetAirPercent(),
                 mix.batch().wetSieved(),
                 desk.units());
-        weighOut.show(reading.sample(), reading.weighOut(), model.massUnit());
+        weighOut.show(model.mix(), reading.sample(), reading.weighOut(), model.massUnit());
         todays.say(model.hasMoistureOfToday() ? texts.get("standing.moisture") : "");
         wetSieved.setVisible(mix.batch().wetSieved());
         runsOver.say(thirdRunsOver(reading.sample()));

@@ -18,7 +18,8 @@ import porebench.quantity.VolumeUnit;
 
 /** The waters after the first that go with a correction sample, and the volumes it is computed from. */
 final class WaterPanel {
-    private final JPanel panel = new JPanel(new MigLayout("insets 0, wrap 3, gapy 6, hidemode 3", "[]20[trailing]6[]"));
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 0, wrap 3, gapy 6, hidemode 3", "[]20[trailing,72::]6[28::]"));
     private final Texts texts;
     private final Numbers numbers;
     private final FigureLine inundation;

@@ -14,6 +14,8 @@ import porebench.method.sample.CorrectionSample;
 import porebench.method.sample.WeighOut;
 import porebench.quantity.Mass;
 import porebench.quantity.MassUnit;
+import porebench.record.MixDesign;
+import porebench.record.book.Version;
 
 /** What to weigh: a line an aggregate, then all fine and all coarse. */
 final class WeighOutTable {
@@ -25,6 +27,8 @@ final class WeighOutTable {
     private final RowTable<List<String>> table;
     private final JScrollPane scrolled;
     private List<String> headings = List.of();
+    private List<List<String>> shown = List.of();
+    private Optional<Version<MixDesign>> shownOf = Optional.empty();
 
     WeighOutTable(Texts texts, Numbers numbers) {
         this.texts = texts;
@@ -47,7 +51,12 @@ final class WeighOutTable {
         return scrolled;
     }
 
-    void show(Optional<CorrectionSample> sample, Optional<WeighOut> weighOut, MassUnit unit) {
+    /** Shows what to weigh; the lines of a mix of which it was known stay while it is not, without their figures. */
+    void show(
+            Optional<Version<MixDesign>> mix,
+            Optional<CorrectionSample> sample,
+            Optional<WeighOut> weighOut,
+            MassUnit unit) {
         head(unit, weighOut);
         List<List<String>> lines = new ArrayList<>();
         if (sample.isPresent()) {
@@ -62,7 +71,18 @@ final class WeighOutTable {
             all(Role.FINE, "all.fine", sample.get(), weighOut, text).ifPresent(lines::add);
             all(Role.COARSE, "all.coarse", sample.get(), weighOut, text).ifPresent(lines::add);
         }
+        if (sample.isEmpty() && shownOf.equals(mix)) {
+            shown.forEach(line -> lines.add(withoutFigures(line)));
+        }
+        shownOf = mix;
+        shown = List.copyOf(lines);
         table.show(lines);
+    }
+
+    private List<String> withoutFigures(List<String> line) {
+        return IntStream.range(0, line.size())
+                .mapToObj(at -> at < FIRST_NUMBER ? line.get(at) : "")
+                .toList();
     }
 
     private void head(MassUnit unit, Optional<WeighOut> weighOut) {

@@ -31,7 +31,7 @@ final class KeepPanel {
         this.model = studies.keeping();
         this.texts = studies.texts();
         this.form = new ColumnForm(model, studies.desk().tools().problemText()).addAll(KeepModel.TYPED);
-        this.others = new ProblemLines("keep.problems", studies.desk().tools().problemText());
+        this.others = new ProblemLines("keep.problems", studies.desk().tools().problemText()).keepingRoom(1);
         save = Commands.of(texts.get("keep.save"), this::save);
         panel.putClientProperty("FlatLaf.styleClass", "box");
         panel.add(heading, "wmin 0");

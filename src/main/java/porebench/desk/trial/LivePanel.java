@@ -8,6 +8,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Form;
+import porebench.desk.form.KeptRoom;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.WrappedText;
 import porebench.method.Digits;
@@ -22,6 +23,8 @@ import porebench.record.column.TrialColumns;
 /** The factor of the trial being typed, and what is doubtful about it as a whole. */
 final class LivePanel {
     private static final int DECIMALS = Digits.AIR;
+    /** In lines: two doubts and what the factor would be, beside the fields of a small window. */
+    private static final int ROOM = 9;
 
     /** In % air: half of the last decimal shown. */
     private static final double SMALLEST_SHOWN = 0.005;
@@ -32,8 +35,7 @@ final class LivePanel {
     private final WrappedText words = new WrappedText("liveWords", "quiet");
     private final WrappedText stop = new WrappedText("liveStop", "quiet");
     private final ProblemLines doubts;
-    private final JPanel panel =
-            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]6[]4[]4[]4[]"));
+    private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow,fill]", "[]6[]4[]"));
 
     LivePanel(TrialsModel model) {
         this.model = model;
@@ -42,9 +44,12 @@ final class LivePanel {
         number.setName("liveFactor");
         panel.add(Form.heading(texts.get("live.title"), "h2"));
         panel.add(number);
-        panel.add(words, "wmin 0");
-        panel.add(stop, "wmin 0");
-        panel.add(doubts.panel(), "wmin 0");
+        JPanel said = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 4", "[grow,fill,0::]"));
+        said.setOpaque(false);
+        said.add(doubts.panel(), "wmin 0");
+        said.add(words, "wmin 0");
+        said.add(stop, "wmin 0");
+        panel.add(new KeptRoom(said, ROOM), "wmin 0");
     }
 
     JComponent component() {

@@ -98,7 +98,7 @@ public final class TrialsPage implements Screen {
         panel.add(content, "wmin 0");
         content.add(chooserRow(), "wmin 0");
         content.add(purpose, "wmin 0, gaptop 4");
-        content.add(stop, "wmin 0, gaptop 10");
+        content.add(stop.keepingRoom(2), "wmin 0, gaptop 8, " + WrappedText.ROOM_KEPT);
         content.add(bench, "wmin 0, gaptop 12");
         closed.setText(texts.get("determination.closed"));
         content.add(closed, "wmin 0, gaptop 10");

@@ -51,7 +51,7 @@ public final class ProfileDialog {
                 .orElse("");
         model = new ProfileModel(own, texts, chosen);
         form = new ColumnForm(model, desk.tools().problemText()).addAll(List.of(ProfileModel.ID, ProfileModel.TITLE));
-        problems = new ProblemLines("profile.problems", desk.tools().problemText());
+        problems = new ProblemLines("profile.problems", desk.tools().problemText()).keepingRoom(2);
         choice = Choices.of("profile", List.of(), Profile::title, this::choose);
         copy = Commands.button("copy", Commands.of(texts.get("profile.copy.action"), model::copy));
         save = Commands.button("save", Commands.of(texts.get("profile.save"), this::save));
