@@ -6,8 +6,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.JComponent;
+import porebench.desk.form.TwoVersions;
 import porebench.method.Problem;
 import porebench.port.OutputFile;
+import porebench.record.book.Stamp;
 
 /** Everything the window asks or tells a person in a dialog; tests answer from a script. */
 public interface Asker {
@@ -20,6 +22,18 @@ public interface Asker {
 
     /** Asks to go on; the button is named for the action, and Enter alone does not press it. */
     boolean confirm(JComponent over, String title, String question, String actionName);
+
+    /**
+     * Shows two versions of a record side by side, and asks in each line which one to take.
+     *
+     * @param record what the record is called
+     * @param theirs who kept the other version, when and why
+     * @param number the number of the other version
+     * @param lines in which they differ
+     * @return whether theirs is taken, one a line; empty when the person thought better of it
+     */
+    Optional<List<Boolean>> both(
+            JComponent over, String record, Stamp theirs, int number, List<TwoVersions.Line> lines);
 
     /** Asks for a file to read. */
     Optional<Path> fileToOpen(JComponent over, String title, String extension);

@@ -2,9 +2,14 @@ package porebench.desk;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import porebench.desk.form.DraftModel;
+import porebench.desk.form.PartWords;
+import porebench.desk.form.TwoVersions;
 import porebench.desk.form.TypedDraft;
 import porebench.method.Problem;
 import porebench.method.Texts;
@@ -28,6 +33,9 @@ public abstract class RecordDraft<T extends Kept> extends DraftModel {
     private final Class<T> kind;
     private final Columns<T> columns;
     private final LiveDraft live;
+    /** Which version stands behind a draft that counts as saved: undoing can turn back to an earlier one. */
+    private final Map<TypedDraft, Version<T>> bases = new IdentityHashMap<>();
+
     private Optional<Version<T>> base = Optional.empty();
     private boolean isTried;
 
@@ -41,6 +49,10 @@ public abstract class RecordDraft<T extends Kept> extends DraftModel {
         this.desk = desk;
         this.kind = kind;
         this.columns = columns;
+        // Before the draft is kept, which tells of which version it is.
+        history()
+                .onChange(() ->
+                        base = Optional.ofNullable(bases.get(history().saved())).or(() -> base));
         this.live = new LiveDraft(desk, history(), columns.all(), this::asKept);
     }
 
@@ -82,6 +94,8 @@ public abstract class RecordDraft<T extends Kept> extends DraftModel {
     /** Begins anew, from a version of the lab book or from none; a draft before is dropped. */
     protected void restart(Optional<Version<T>> from, TypedDraft draft) {
         base = from;
+        bases.clear();
+        from.ifPresent(version -> bases.put(draft, version));
         isTried = false;
         history().restart(draft);
     }
@@ -141,22 +155,61 @@ public abstract class RecordDraft<T extends Kept> extends DraftModel {
     public final Optional<Version<T>> newer() {
         return base.flatMap(
                 version -> desk.answer(new Question.One<>(kind, version.value().recordId()))
-                        .flatMap(found -> found)
-                        .filter(newest -> newest.number() > version.number()));
+                        .flatMap(this::asNewer));
+    }
+
+    private Optional<Version<T>> asNewer(Optional<Version<T>> found) {
+        return found.filter(newest ->
+                base.filter(version -> newest.number() > version.number()).isPresent());
+    }
+
+    /** Looks in the lab book as it is now for the version that somebody else kept while this draft was typed. */
+    final void lookForNewer(Consumer<Optional<Version<T>>> then) {
+        if (base.isEmpty()) {
+            then.accept(Optional.empty());
+        } else {
+            desk.ask(new Question.One<>(kind, base.get().value().recordId()), found -> then.accept(asNewer(found)));
+        }
+    }
+
+    /** Returns the draft beside a version that somebody else kept meanwhile. */
+    public final TwoVersions beside(Version<T> newest) {
+        return new TwoVersions(
+                this, compared(), this::partWords, this::partNames, history().saved(), typed(newest.value()), draft());
+    }
+
+    /** Returns the columns in which two versions are compared, as they stand in the form. */
+    protected List<? extends Column<?, ?>> compared() {
+        return columns.all();
+    }
+
+    /** Returns the words of a column of which the record has several things. */
+    protected PartWords partWords(Column<?, ?> column) {
+        throw new IllegalStateException("column must be of one thing, but is " + column.field());
+    }
+
+    /** Returns the columns that together name one of several things, those that name it best first; none where its place does. */
+    protected List<List<Column<?, ?>>> partNames(Column<?, ?> column) {
+        return List.of();
     }
 
     /**
-     * Goes on from the version that somebody else kept meanwhile: what was typed here stays, and where nothing was, theirs stands.
+     * Goes on from a version that somebody else kept meanwhile, as a step that can be undone.
+     *
+     * @param label what was done, for the person
+     * @param chosen the draft from now on
      */
-    public final void goOnFromNewer() {
-        newer().ifPresent(newest -> {
-            TypedDraft before = history().saved();
-            TypedDraft theirs = typed(newest.value());
-            TypedDraft mine = theirs.withChanges(before, draft());
-            base = Optional.of(newest);
-            history().rebase(theirs);
-            history().update(newest.stamp().who(), mine);
-        });
+    public final void goOnFrom(Version<T> newest, String label, TypedDraft chosen) {
+        TypedDraft theirs = typed(newest.value());
+        bases.put(theirs, newest);
+        history().goOnFrom(label, theirs, chosen);
+    }
+
+    /** Turns to the version that somebody else kept meanwhile where nothing was typed yet; says whether it did. */
+    protected final boolean followNewest() {
+        Optional<Version<T>> newest = history().isChanged() ? Optional.empty() : newer();
+        newest.ifPresent(version -> restart(newest, typed(version.value())));
+        return newest.isPresent();
     }
 
     /**

@@ -8,10 +8,13 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
+import porebench.desk.form.TwoVersions;
 import porebench.method.Problem;
 import porebench.port.OutputFile;
+import porebench.record.book.Stamp;
 
 /**
  * Answers from a script and writes down what was asked and told. A question without an answer in the script is taken
@@ -28,6 +31,10 @@ public class ScriptedAsker implements Asker {
     public final Deque<Path> folders = new ArrayDeque<>();
     public final List<String> told = new ArrayList<>();
     public final Deque<DraftAnswer> drafts = new ArrayDeque<>();
+    public final List<TwoVersions.Line> compared = new ArrayList<>();
+    /** Says of each line whether theirs is taken. */
+    public final Deque<Predicate<TwoVersions.Line>> choices = new ArrayDeque<>();
+
     public final List<String> acts = new ArrayList<>();
     public final List<String> asked = new ArrayList<>();
     public final List<Problem> problemsShown = new ArrayList<>();
@@ -51,6 +58,15 @@ public class ScriptedAsker implements Asker {
     public boolean confirm(JComponent over, String title, String question, String actionName) {
         asked.add(title);
         return Boolean.TRUE.equals(confirmations.poll());
+    }
+
+    @Override
+    public Optional<List<Boolean>> both(
+            JComponent over, String record, Stamp theirs, int number, List<TwoVersions.Line> lines) {
+        asked.add(record);
+        compared.addAll(lines);
+        return Optional.ofNullable(choices.poll())
+                .map(choice -> lines.stream().map(choice::test).toList());
     }
 
     @Override

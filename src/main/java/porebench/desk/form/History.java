@@ -21,7 +21,12 @@ public final class History<D> {
     private D saved;
     private boolean isTogether;
 
-    private record Step<D>(String label, D before) {}
+    /** A step; where it changed what counts as saved, that before it too. */
+    private record Step<D>(String label, D before, Optional<D> saved) {
+        Step(String label, D before) {
+            this(label, before, Optional.empty());
+        }
+    }
 
     /** Begins with a draft that counts as saved. */
     public History(D draft) {
@@ -73,9 +78,7 @@ public final class History<D> {
     /** Takes back the last step, if there is one. */
     public void undo() {
         if (!done.isEmpty()) {
-            Step<D> step = done.pop();
-            undone.push(new Step<>(step.label(), draft));
-            draft = step.before();
+            undone.push(turnBack(done.pop()));
             fire();
         }
     }
@@ -83,11 +86,17 @@ public final class History<D> {
     /** Does the last undone step again, if there is one. */
     public void redo() {
         if (!undone.isEmpty()) {
-            Step<D> step = undone.pop();
-            done.push(new Step<>(step.label(), draft));
-            draft = step.before();
+            done.push(turnBack(undone.pop()));
             fire();
         }
+    }
+
+    /** Shows what was before a step, and returns the step that turns to what was after it. */
+    private Step<D> turnBack(Step<D> step) {
+        Step<D> forth = new Step<>(step.label(), draft, step.saved().map(any -> saved));
+        draft = step.before();
+        saved = step.saved().orElse(saved);
+        return forth;
     }
 
     /** Returns what undoing would take back. */
@@ -115,6 +124,20 @@ public final class History<D> {
         undone.clear();
         draft = other;
         saved = other;
+        fire();
+    }
+
+    /**
+     * Goes on from another draft that counts as saved, as a step that takes both back.
+     *
+     * @param counts what counts as saved from now on
+     * @param changed the draft as it is then
+     */
+    public void goOnFrom(String label, D counts, D changed) {
+        done.push(new Step<>(label, draft, Optional.of(saved)));
+        undone.clear();
+        saved = counts;
+        draft = changed;
         fire();
     }
 

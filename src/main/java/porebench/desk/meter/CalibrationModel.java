@@ -9,6 +9,7 @@ import porebench.desk.Outcome;
 import porebench.desk.Question;
 import porebench.desk.RecordDraft;
 import porebench.desk.form.Days;
+import porebench.desk.form.PartWords;
 import porebench.desk.form.TypedDraft;
 import porebench.evidence.MeterStory;
 import porebench.method.Problem;
@@ -137,6 +138,7 @@ final class CalibrationModel extends RecordDraft<MeterCalibration> {
         }
         if (isOpen()) {
             story = meter.or(() -> story);
+            followNewest();
             read();
         }
     }
@@ -202,6 +204,13 @@ final class CalibrationModel extends RecordDraft<MeterCalibration> {
         return CalibrationColumns.OF_FILL.columns().all().contains(cell)
                 ? texts().get("name.fill", row + 1, texts().get(fills.key(cell.field()) + ".plain"))
                 : texts().get(points.key(cell.field()) + ".plain", row + 1);
+    }
+
+    @Override
+    protected PartWords partWords(Column<?, ?> column) {
+        return column == CalibrationColumns.FILLS
+                ? fills.words(texts().get("section.fills"))
+                : points.words(texts().get("section.points"));
     }
 
     boolean isOpen() {

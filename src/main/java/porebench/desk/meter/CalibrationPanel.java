@@ -13,6 +13,7 @@ import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import porebench.chart.PlotView;
 import porebench.desk.Looks;
+import porebench.desk.NewerVersion;
 import porebench.desk.form.Choices;
 import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Commands;
@@ -27,6 +28,7 @@ import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.method.Texts;
 import porebench.method.meter.DialCalibration;
+import porebench.record.MeterCalibration;
 import porebench.record.column.CalibrationColumns;
 
 /** The form of a calibration on the left, and what it tells so far on the right. */
@@ -41,6 +43,8 @@ final class CalibrationPanel {
             "[0:0:,grow 58,fill]24[0:0:,grow 42,fill]",
             "[]10[0:0:,grow,fill]"));
     private final MeterModel model;
+    private final NewerVersion<MeterCalibration> newer;
+    private final WrappedText newerText = new WrappedText("entry.newer", "fieldWarning");
     private final CalibrationModel entry;
     private final Texts texts;
     private final WrappedText heading = new WrappedText("entry.heading", "h1");
@@ -58,8 +62,9 @@ final class CalibrationPanel {
     private final Sentences results = new Sentences("entry.results", "");
     private final PlotView plot;
 
-    CalibrationPanel(MeterModel model, Action save, Action drop) {
+    CalibrationPanel(MeterModel model, NewerVersion<MeterCalibration> newer, Action save, Action drop) {
         this.model = model;
+        this.newer = newer;
         this.entry = model.entry();
         this.texts = model.texts();
         ProblemText problemText = model.desk().tools().problemText();
@@ -214,6 +219,8 @@ final class CalibrationPanel {
     private JScrollPane right() {
         TallPanel right =
                 new TallPanel(new MigLayout("insets 0 0 8 4, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0::]"));
+        // Beside the form, so that nothing is moved that is being typed in.
+        right.add(newerText, "wmin 0");
         right.add(Form.heading(texts.get("section.results"), "h2"));
         right.add(results.panel(), "wmin 0");
         right.add(plot.component(), "wmin 0, gaptop 10, h " + PLOT_HEIGHT + "!");
@@ -235,6 +242,7 @@ final class CalibrationPanel {
         if (!entry.isOpen()) {
             return;
         }
+        newerText.say(newer.words());
         forms.forEach(ColumnForm::pull);
         fillUnit.setSelectedItem(entry.draft().unit(CalibrationColumns.FILLS));
         fillTemperatureUnit.setSelectedItem(entry.shownUnit(CalibrationColumns.FILL_WATER));

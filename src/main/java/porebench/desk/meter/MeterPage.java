@@ -9,12 +9,14 @@ import net.miginfocom.swing.MigLayout;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Looks;
+import porebench.desk.NewerVersion;
 import porebench.desk.Outcome;
 import porebench.desk.Screen;
 import porebench.desk.form.Commands;
 import porebench.desk.form.History;
 import porebench.desk.form.WrappedText;
 import porebench.method.Texts;
+import porebench.record.MeterCalibration;
 import porebench.record.id.MeterId;
 
 /**
@@ -38,6 +40,7 @@ public final class MeterPage implements Screen {
     private final Action save;
     private final MeterPrinting printing;
     private final StoryPanel story;
+    private final NewerVersion<MeterCalibration> newer;
     private final CalibrationPanel entry;
 
     /**
@@ -60,7 +63,8 @@ public final class MeterPage implements Screen {
         save = Commands.of(texts.get("action.save.new"), this::save);
         printing = new MeterPrinting(model, this::component, this::tell);
         story = new StoryPanel(model, back, begin, correct, printing);
-        entry = new CalibrationPanel(model, save, Commands.of(texts.get("action.drop"), this::dropDraft));
+        newer = new NewerVersion<>(draft, this::component);
+        entry = new CalibrationPanel(model, newer, save, Commands.of(texts.get("action.drop"), this::dropDraft));
         cards.setName("meter");
         cards.add(none(), NONE);
         cards.add(story.component(), STORY);
@@ -101,9 +105,9 @@ public final class MeterPage implements Screen {
         save.setEnabled(draft.isOpen() && (draft.isNew() || draft.history().isChanged()));
         Commands.say(
                 save,
-                draft.base()
+                newer.act(draft.base()
                         .map(version -> texts.get("action.save.version", Integer.toString(version.number() + 1)))
-                        .orElseGet(() -> texts.get("action.save.new")));
+                        .orElseGet(() -> texts.get("action.save.new"))));
         printing.refresh();
         if (model.story().isEmpty()) {
             layout.show(cards, NONE);
@@ -159,9 +163,12 @@ public final class MeterPage implements Screen {
     @Override
     public void save() {
         entry.finishTyping();
-        if (!draft.isOpen()) {
-            return;
+        if (draft.isOpen()) {
+            newer.save(this::saveNewest);
         }
+    }
+
+    private void saveNewest() {
         boolean isGood = draft.trySaving();
         refresh();
         Asker asker = desk.tools().asker();

@@ -3,6 +3,7 @@ package porebench.desk.meter;
 import java.util.ArrayList;
 import java.util.List;
 import porebench.desk.form.History;
+import porebench.desk.form.PartWords;
 import porebench.desk.form.TypedDraft;
 import porebench.desk.table.PartModel;
 import porebench.method.Problem;
@@ -117,6 +118,34 @@ final class TypedRows implements PartModel {
     @Override
     public boolean hasUnitCell(Column<?, ?> cell) {
         return cell == CalibrationColumns.AMOUNT;
+    }
+
+    /** Returns how the rows are called beside those of another version. */
+    PartWords words(String all) {
+        return new PartWords() {
+            @Override
+            public String all() {
+                return all;
+            }
+
+            @Override
+            public String thing(int row, TypedDraft typed) {
+                return texts().get("name.row", all, Integer.toString(row + 1));
+            }
+
+            @Override
+            public String cell(int row, TypedDraft typed, Column<?, ?> cell) {
+                return entry.cellWords(row, typed, cell);
+            }
+
+            @Override
+            public String said(TypedDraft typed, Column<?, ?> cell) {
+                String text = typed.text(cell).strip();
+                return text.isEmpty() || typed.unit(cell).isEmpty()
+                        ? text
+                        : text + " " + unitWords(cell, typed.unit(cell));
+            }
+        };
     }
 
     @Override

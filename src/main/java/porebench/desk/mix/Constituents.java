@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import porebench.desk.form.History;
 import porebench.desk.form.Numbers;
+import porebench.desk.form.PartWords;
 import porebench.desk.form.TypedDraft;
 import porebench.desk.table.PartModel;
 import porebench.method.MoistureState;
@@ -83,6 +84,42 @@ final class Constituents implements PartModel {
     /** Returns how a cell is called. */
     String cellWords(int row, TypedDraft typed, Column<?, ?> cell) {
         return texts().get("cell", rowName(row, typed), texts().get(key(cell.field()) + ".plain"));
+    }
+
+    /** Returns how constituents are called beside those of another version. */
+    PartWords words() {
+        return new PartWords() {
+            @Override
+            public String all() {
+                return texts().get("section.constituents");
+            }
+
+            @Override
+            public String thing(int row, TypedDraft typed) {
+                return rowName(row, typed);
+            }
+
+            @Override
+            public String cell(int row, TypedDraft typed, Column<?, ?> cell) {
+                return cellWords(row, typed, cell);
+            }
+
+            @Override
+            public String said(TypedDraft typed, Column<?, ?> cell) {
+                return Constituents.this.said(typed, cell);
+            }
+        };
+    }
+
+    /** What only aggregate has is not said of anything else. */
+    private String said(TypedDraft typed, Column<?, ?> cell) {
+        String text = typed.text(cell).strip();
+        boolean isSaid = !text.isEmpty()
+                && (!OF_AGGREGATE.contains(cell)
+                        || typed.text(MixColumns.ROLE).isEmpty()
+                        || typed.chosen(MixColumns.ROLE).isAggregate());
+        String choice = isSaid && !cell.type().choices().isEmpty() ? choiceWords(cell, text) : text;
+        return !isSaid ? "" : cell.hasUnit() ? choice + " " + unitWords(cell, typed.unit(cell)) : choice;
     }
 
     private TypedDraft draft() {

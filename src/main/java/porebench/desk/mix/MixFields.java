@@ -2,6 +2,7 @@ package porebench.desk.mix;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.TypedDraft;
 import porebench.desk.form.UnitSystem;
@@ -34,6 +35,11 @@ final class MixFields {
             MixColumns.SOAK,
             MixColumns.WET_SIEVED,
             MixColumns.REMARKS);
+
+    /** All in which two versions are compared. */
+    static final List<Column<MixDesign, ?>> COMPARED = Stream.concat(
+                    ALL.stream(), Stream.<Column<MixDesign, ?>>of(MixColumns.CONSTITUENTS))
+            .toList();
 
     private MixFields() {}
 

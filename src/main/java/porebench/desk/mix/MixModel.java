@@ -11,6 +11,7 @@ import porebench.desk.ProfileOffer;
 import porebench.desk.Question;
 import porebench.desk.RecordDraft;
 import porebench.desk.form.Numbers;
+import porebench.desk.form.PartWords;
 import porebench.desk.form.TypedDraft;
 import porebench.method.Problem;
 import porebench.method.Profile;
@@ -183,6 +184,25 @@ final class MixModel extends RecordDraft<MixDesign> {
     @Override
     protected TypedDraft typed(MixDesign mix) {
         return MixFields.of(mix, numbers, desk().units());
+    }
+
+    @Override
+    protected List<Column<MixDesign, ?>> compared() {
+        return MixFields.COMPARED;
+    }
+
+    @Override
+    protected PartWords partWords(Column<?, ?> column) {
+        return constituents.words();
+    }
+
+    /** A constituent is known by its source in its role; one without by its name. */
+    @Override
+    protected List<List<Column<?, ?>>> partNames(Column<?, ?> column) {
+        return List.of(
+                List.of(MixColumns.ROLE, MixColumns.SOURCE),
+                List.of(MixColumns.ROLE, MixColumns.NAME),
+                List.of(MixColumns.NAME));
     }
 
     private static String nameOf(Optional<MixId> mix) {

@@ -7,16 +7,19 @@ import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
+import porebench.desk.NewerVersion;
 import porebench.desk.Outcome;
 import porebench.desk.Screen;
 import porebench.desk.form.Commands;
 import porebench.desk.form.History;
 import porebench.method.Texts;
+import porebench.record.MixDesign;
 
 /** The page on which the selected mix design is read and corrected, or a new one is entered. */
 public final class MixPage implements Screen {
     private final DeskModel desk;
     private final MixModel model;
+    private final NewerVersion<MixDesign> newer;
     private final MixPanel panel;
     private final Texts texts;
     private final Action begin;
@@ -30,7 +33,8 @@ public final class MixPage implements Screen {
         begin = Commands.of(texts.get("action.new"), this::begin);
         save = Commands.of(texts.get("action.save.new"), this::save);
         revert = Commands.of(texts.get("action.revert"), this::dropDraft);
-        panel = new MixPanel(model, begin, save, revert);
+        newer = new NewerVersion<>(model, this::component);
+        panel = new MixPanel(model, newer, begin, save, revert);
         model.history().onChange(this::refresh);
         desk.onChange(() -> {
             model.followDesk();
@@ -42,9 +46,9 @@ public final class MixPage implements Screen {
     private void refresh() {
         Commands.say(
                 save,
-                model.base()
+                newer.act(model.base()
                         .map(version -> texts.get("action.save.version", Integer.toString(version.number() + 1)))
-                        .orElseGet(() -> texts.get("action.save.new")));
+                        .orElseGet(() -> texts.get("action.save.new"))));
         save.setEnabled(model.history().isChanged());
         revert.setEnabled(model.history().isChanged() || model.isNew());
         panel.refresh();
@@ -81,10 +85,17 @@ public final class MixPage implements Screen {
         model.dropDraft();
     }
 
-    /** Saves the draft; says before what would become untrue, asks why, and shows what must be corrected. */
+    /**
+     * Saves the draft; shows before what somebody else kept meanwhile and says what would become untrue, asks why, and shows what
+     * must be corrected.
+     */
     @Override
     public void save() {
         panel.finishTyping();
+        newer.save(this::saveNewest);
+    }
+
+    private void saveNewest() {
         model.trySaving();
         refresh();
         if (!model.history().isChanged() || model.reading().mix().isEmpty()) {

@@ -9,6 +9,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
+import porebench.desk.NewerVersion;
 import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Days;
@@ -32,6 +33,7 @@ final class MixPanel {
 
     private final DeskModel desk;
     private final MixModel model;
+    private final NewerVersion<MixDesign> newer;
     private final Texts texts;
     private final JPanel cards = new JPanel(new CardLayout());
     private final WrappedText heading = new WrappedText("mix.heading", "h1");
@@ -48,9 +50,10 @@ final class MixPanel {
     private final Action moveUp;
     private final Action moveDown;
 
-    MixPanel(MixModel model, Action begin, Action save, Action revert) {
+    MixPanel(MixModel model, NewerVersion<MixDesign> newer, Action begin, Action save, Action revert) {
         this.desk = model.desk();
         this.model = model;
+        this.newer = newer;
         this.texts = model.texts();
         addRow = Commands.of(
                 texts.get("action.add-row"), () -> select(model.constituents().addRow(selected())));
@@ -221,7 +224,9 @@ final class MixPanel {
                         Days.show(version.stamp().at(), desk.tools().zone())))
                 .orElseGet(() -> texts.get("state.new"));
         boolean changed = model.base().isPresent() && model.history().isChanged();
-        standing.setText(changed ? saved + " " + texts.get("state.changed") : saved);
+        String other = newer.words();
+        standing.setText(!other.isEmpty() ? other : changed ? saved + " " + texts.get("state.changed") : saved);
+        standing.putClientProperty("FlatLaf.styleClass", other.isEmpty() ? "quiet" : "fieldWarning");
         int errors = model.errorsInTheWay();
         refusal.say(errors == 0 ? "" : texts.get("save.refused", errors));
     }

@@ -7,6 +7,7 @@ import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
+import porebench.desk.NewerVersion;
 import porebench.desk.Outcome;
 import porebench.desk.Screen;
 import porebench.desk.form.Commands;
@@ -25,6 +26,7 @@ abstract class RecordPage<T extends Kept> implements Screen {
     private final Action begin;
     private final Action save;
     private final Action drop;
+    private final NewerVersion<T> newer;
     private final RecordPanel<T> panel;
 
     /**
@@ -51,7 +53,8 @@ abstract class RecordPage<T extends Kept> implements Screen {
         });
         save = Commands.of(texts.get("record.save"), this::save);
         drop = Commands.of(texts.get("record.drop"), this::dropDraft);
-        panel = new RecordPanel<>(model, columns, begin, save, drop, this::choose, open, openMix);
+        newer = new NewerVersion<>(model, this::component);
+        panel = new RecordPanel<>(model, newer, columns, begin, save, drop, this::choose, open, openMix);
         model.history().onChange(this::refresh);
         model.desk().onChange(() -> {
             model.follow();
@@ -77,6 +80,7 @@ abstract class RecordPage<T extends Kept> implements Screen {
 
     private void refresh() {
         boolean changed = model.history().isChanged();
+        Commands.say(save, newer.act(texts.get("record.save")));
         save.setEnabled(changed);
         drop.setEnabled(changed || model.isBegun());
         panel.refresh();
@@ -121,9 +125,13 @@ abstract class RecordPage<T extends Kept> implements Screen {
         return Optional.of(model.history());
     }
 
-    /** Saves the draft, or shows what is wrong with it. */
+    /** Saves the draft, or shows what is wrong with it, or what somebody else kept meanwhile. */
     @Override
     public final void save() {
+        newer.save(this::saveNewest);
+    }
+
+    private void saveNewest() {
         boolean good = model.trySaving();
         refresh();
         if (!good || !model.history().isChanged()) {

@@ -9,6 +9,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
+import porebench.desk.NewerVersion;
 import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
@@ -33,6 +34,7 @@ final class RecordPanel<T extends Kept> {
     private final JPanel panel = new JPanel(new MigLayout(
             "insets 18 22 14 22, fill", "[0:0:,grow 56,fill]24[0:0:,grow 44,fill]", "[][0:0:,grow,fill]"));
     private final RecordModel<T> model;
+    private final NewerVersion<T> newer;
     private final Texts texts;
     private final String what;
     private final ColumnForm fields;
@@ -40,6 +42,7 @@ final class RecordPanel<T extends Kept> {
     private final JLabel heading = Form.heading("", "h2");
     private final WrappedText empty;
     private final WrappedText noteText;
+    private final WrappedText newerText;
     private final JPanel effectsBox = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill]"));
     private final WrappedText effects;
     private final ProblemLines problems;
@@ -51,12 +54,14 @@ final class RecordPanel<T extends Kept> {
     /**
      * Makes the panel.
      *
+     * @param newer says what somebody else kept meanwhile
      * @param choose takes the id of the record that a person chose
      * @param open opens a page of the record on view; empty where there is none
      * @param openMix turns the window to a mix that uses the record on view
      */
     RecordPanel(
             RecordModel<T> model,
+            NewerVersion<T> newer,
             List<ShownColumn<T>> columns,
             Action begin,
             Action save,
@@ -65,6 +70,7 @@ final class RecordPanel<T extends Kept> {
             Optional<Action> open,
             Consumer<MixId> openMix) {
         this.model = model;
+        this.newer = newer;
         this.texts = model.texts();
         this.what = model.what();
         this.open = open;
@@ -78,6 +84,7 @@ final class RecordPanel<T extends Kept> {
         }));
         empty = new WrappedText(what + ".empty", "quiet", texts.get(what + ".empty"));
         noteText = new WrappedText(what + ".note", "quiet");
+        newerText = new WrappedText(what + ".newer", "fieldWarning");
         effects = new WrappedText(what + ".effects", "caution");
         problems = new ProblemLines(what + ".problems", model.desk().tools().problemText());
         versions = new VersionsTable<>(
@@ -142,6 +149,7 @@ final class RecordPanel<T extends Kept> {
     private JComponent said() {
         JPanel said = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 4", "[grow,fill,0::]"));
         said.setOpaque(false);
+        said.add(newerText, "wmin 0");
         said.add(problems.panel(), "wmin 0");
         said.add(effectsBox, "wmin 0");
         said.add(noteText, "wmin 0");
@@ -165,6 +173,7 @@ final class RecordPanel<T extends Kept> {
         Optional<String> untrue = model.effects();
         effects.setText(untrue.orElse(""));
         effectsBox.setVisible(untrue.isPresent());
+        newerText.say(newer.words());
         noteText.say(model.note());
         usedBy.show(model.usedBy());
         versions.show(model.versions());

@@ -62,7 +62,7 @@ class BenchModel extends RecordDraft<Trial> {
         if (!mix.equals(desk().selected()) || isOfAnotherBook()) {
             mix = desk().selected();
             turnToMix();
-        } else if (isNew() && !history().isChanged()) {
+        } else if (!followNewest() && isNew() && !history().isChanged()) {
             history().rebase(fresh());
         }
     }
@@ -120,6 +120,11 @@ class BenchModel extends RecordDraft<Trial> {
     @Override
     protected TypedDraft typed(Trial trial) {
         return drafts.of(trial);
+    }
+
+    @Override
+    protected List<Column<Trial, ?>> compared() {
+        return BenchFields.ALL;
     }
 
     /** Takes what was typed; the first thing typed into a new form sets the clock. */

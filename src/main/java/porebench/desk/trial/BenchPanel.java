@@ -17,7 +17,9 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
+import porebench.desk.NewerVersion;
 import porebench.desk.form.ColumnForm;
+import porebench.desk.form.Commands;
 import porebench.desk.form.EnterOrder;
 import porebench.desk.form.Form;
 import porebench.desk.form.WrappedText;
@@ -42,7 +44,8 @@ final class BenchPanel {
     private final ColumnForm form;
     private final Map<Column<?, ?>, JLabel> targets = new HashMap<>();
     private final JLabel title = Form.heading("", "h2");
-    private final NewerPanel newer;
+    private final NewerVersion<Trial> newer;
+    private final WrappedText newerText = new WrappedText("newer", "fieldWarning");
     private final JButton save = new JButton();
     private final JButton clear = new JButton();
     private final JPanel panel =
@@ -54,15 +57,16 @@ final class BenchPanel {
         this.texts = model.texts();
         this.form = new ColumnForm(entry, model.desk().tools().problemText());
         title.setName("entryTitle");
-        newer = new NewerPanel(entry, texts);
+        newer = actions.newer();
         panel.add(title);
-        panel.add(newer.component(), "wmin 0");
         BenchFields.ALL.forEach(column -> form.add(column, beside(column)));
         BenchFields.ALL.forEach(column -> bind(column, actions));
         meterBox();
         form.panel().setOpaque(false);
         panel.add(form.panel(), "wmin 0");
         panel.add(buttons(actions), "wmin 0");
+        // Below the buttons, so that nothing is moved that is being typed in or pressed.
+        panel.add(newerText, "wmin 0");
         panel.add(new WrappedText("keys", "quiet", texts.get("keys")), "wmin 0");
         panel.setFocusTraversalPolicyProvider(true);
         panel.setFocusTraversalPolicy(new BenchOrder(order()));
@@ -167,7 +171,7 @@ final class BenchPanel {
                 .map(trial ->
                         texts.get("entry.title-correct", trial.value().id().text()))
                 .orElseGet(() -> texts.get("entry.title-new")));
-        newer.show();
+        newerText.say(newer.words());
         form.pull();
         showTargets();
         for (Column<Trial, ?> column : BenchFields.ALL) {
@@ -175,7 +179,7 @@ final class BenchPanel {
             form.field(column.field()).setEnabled(open && !(correcting && column == TrialColumns.ID));
             form.unitBox(column).ifPresent(box -> box.setEnabled(open));
         }
-        save.setText(texts.get(correcting ? "action.save-correction" : "action.save"));
+        Commands.say(save, newer.act(texts.get(correcting ? "action.save-correction" : "action.save")));
         save.setEnabled(open && (!correcting || entry.history().isChanged()));
         clear.setText(texts.get(correcting ? "action.cancel" : "action.clear"));
         clear.setEnabled(correcting || entry.history().isChanged());

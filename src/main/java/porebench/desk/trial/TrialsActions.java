@@ -7,10 +7,12 @@ import java.util.function.Consumer;
 import javax.swing.JComponent;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
+import porebench.desk.NewerVersion;
 import porebench.desk.Outcome;
 import porebench.desk.SheetImport;
 import porebench.method.Problem;
 import porebench.method.Texts;
+import porebench.record.Trial;
 import porebench.record.column.TrialColumns;
 
 /** The commands of the Trials page: what must be asked is asked, then the model does it. */
@@ -22,6 +24,7 @@ final class TrialsActions {
     private final SheetImport sheets;
     private final DeskModel desk;
     private final Texts texts;
+    private final NewerVersion<Trial> newer;
 
     /**
      * Makes the commands.
@@ -40,18 +43,27 @@ final class TrialsActions {
         this.sheets = sheets;
         this.desk = model.desk();
         this.texts = model.texts();
+        this.newer = new NewerVersion<>(model.entry(), () -> over);
     }
 
     private Asker asker() {
         return desk.tools().asker();
     }
 
-    /** Saves the form: a new trial, or the correction of one with a reason. */
+    /** Returns what is done about a trial that somebody else corrected meanwhile. */
+    NewerVersion<Trial> newer() {
+        return newer;
+    }
+
+    /** Saves the form: a new trial, or the correction of one with a reason; shows before what somebody else kept meanwhile. */
     void save() {
-        BenchModel entry = model.entry();
-        if (entry.determination().isEmpty()) {
-            return;
+        if (model.entry().determination().isPresent()) {
+            newer.save(this::saveNewest);
         }
+    }
+
+    private void saveNewest() {
+        BenchModel entry = model.entry();
         if (entry.draft().text(TrialColumns.OPERATOR).isBlank()) {
             // Who works here is asked once, and is who made the trial unless somebody else is typed.
             asker().person(over).ifPresent(person -> entry.type(TrialColumns.OPERATOR, person));

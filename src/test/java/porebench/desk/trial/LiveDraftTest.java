@@ -3,14 +3,15 @@ package porebench.desk.trial;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
-import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
 import porebench.desk.DeskModel;
-import porebench.desk.Named;
 import porebench.desk.Refused;
+import porebench.desk.form.TwoVersions;
+import porebench.desk.form.TypedDraft;
 import porebench.record.MixDesign;
 import porebench.record.Trial;
 import porebench.record.book.Version;
@@ -146,31 +147,26 @@ class LiveDraftTest {
                 .isEmpty();
         desk.refresh();
         assertThat(entry.newer().map(version -> version.stamp().who())).contains("N. Orrin");
-        NewerPanel panel = new NewerPanel(entry, model.texts());
-        panel.show();
-        assertThat(said(panel, "newer.title")).isEqualTo("N. Orrin kept version 2 of this trial meanwhile: forgotten");
-        assertThat(said(panel, "newer.theirs"))
-                .startsWith("Theirs: ")
-                .endsWith("calm")
-                .doesNotContain("6.3");
-        assertThat(said(panel, "newer.yours")).contains("6.4").contains("6.3").doesNotContain("calm");
-        assertThat(said(panel, "newer.both")).isEmpty();
-        entry.type(TrialColumns.REMARKS, "windy");
-        panel.show();
-        assertThat(said(panel, "newer.both")).isNotEmpty();
+        TypedDraft typed = entry.draft();
+        TwoVersions both = entry.beside(entry.newer().orElseThrow());
+        assertThat(both.lines())
+                .containsExactly(
+                        new TwoVersions.Line("Gauge reading", "6.4 % air", "6.4 % air", "6.3 % air", false),
+                        new TwoVersions.Line("Remarks", "", "calm", "", true));
+        entry.goOnFrom(entry.newer().orElseThrow(), "both", both.chosen(List.of(false, true)));
+        assertThat(entry.base().map(Version::number)).contains(2);
+        assertThat(entry.newer()).isEmpty();
         entry.history().undo();
-        entry.goOnFromNewer();
-        panel.show();
-        assertThat(panel.component().isVisible()).isFalse();
+        assertThat(entry.draft()).isEqualTo(typed);
+        assertThat(entry.base().map(Version::number)).contains(1);
+        assertThat(entry.newer()).isPresent();
+        entry.history().redo();
+        assertThat(entry.base().map(Version::number)).contains(2);
         assertThat(Refused.by(out -> entry.keep(Optional.empty(), "misread", out)))
                 .isEmpty();
         Trial kept = bench.book.latest(Trial.class, "K7-T1").orElseThrow().value();
         assertThat(kept.remarks()).isEqualTo("calm");
         assertThat(kept.readings().gaugePercent().orElseThrow().toPlainString()).isEqualTo("6.3");
-    }
-
-    private static String said(NewerPanel panel, String name) {
-        return Named.in(panel.component(), JTextComponent.class, name).getText();
     }
 
     @Test

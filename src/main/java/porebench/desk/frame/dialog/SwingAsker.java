@@ -4,6 +4,8 @@ import java.awt.KeyboardFocusManager;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -30,12 +32,14 @@ import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Settings;
 import porebench.desk.form.Form;
+import porebench.desk.form.TwoVersions;
 import porebench.desk.form.Typing;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.method.Texts;
 import porebench.port.OutputFile;
 import porebench.port.Spoken;
+import porebench.record.book.Stamp;
 
 /** Asks and tells in real dialogs. */
 public final class SwingAsker implements Asker {
@@ -142,6 +146,16 @@ public final class SwingAsker implements Asker {
         dialog.button("accept", actionName);
         dialog.button("cancel", texts.get("ask.cancel"));
         return dialog.askSafely() == 0;
+    }
+
+    @Override
+    public Optional<List<Boolean>> both(
+            JComponent over, String record, Stamp theirs, int number, List<TwoVersions.Line> lines) {
+        return new BothDialog(texts, lines).ask(over, record, theirs, number, zone());
+    }
+
+    private ZoneId zone() {
+        return desk == null ? ZoneOffset.UTC : desk.tools().zone();
     }
 
     @Override
