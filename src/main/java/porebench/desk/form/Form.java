@@ -26,7 +26,7 @@ public final class Form {
     private static final int WIDEST_LABEL = 340;
 
     private final JPanel panel =
-            new JPanel(new MigLayout("insets 0, fillx, hidemode 3, gapy 0", "[pref!][0:pref:,grow,fill][pref!]", ""));
+            new JPanel(new MigLayout("insets 0, fillx, hidemode 3, gapy 0", "[pref!][96:pref:,grow,fill][pref!]", ""));
     private final Map<String, Row> rows = new LinkedHashMap<>();
     private final ProblemText problemText;
 

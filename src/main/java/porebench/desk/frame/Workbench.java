@@ -13,6 +13,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import porebench.desk.DeskModel;
 import porebench.desk.Tools;
+import porebench.desk.form.CutTexts;
 import porebench.desk.form.Tasks;
 import porebench.desk.frame.book.GuardedBook;
 import porebench.desk.frame.book.InventedBooks;
@@ -96,6 +97,7 @@ public final class Workbench {
         desk.setPerson(memory.person());
         desk.show(memory.units());
         WorkbenchFrame window = new WorkbenchFrame(desk, memory, invented, log);
+        CutTexts.in(window.frame());
         window.show();
         return window;
     }

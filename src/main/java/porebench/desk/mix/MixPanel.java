@@ -112,7 +112,7 @@ final class MixPanel {
         head.add(standing, "span 3, wmin 0");
         page.add(head);
         page.add(refusal.keepingRoom(1), "wmin 0, " + WrappedText.ROOM_KEPT);
-        JPanel top = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill,380::760]20[pref!]push", "[top]"));
+        JPanel top = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill,340::760]20[pref!]push", "[top]"));
         JPanel left = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow,fill]"));
         left.add(Form.heading(texts.get("section.batch"), "h2"), "gapbottom 4");
         left.add(form.panel());

@@ -25,7 +25,7 @@ final class SettingsPanel {
     private final WrappedText least = new WrappedText("overtime.limits.least", "quiet");
     private final WrappedText phases = new WrappedText("overtime.phases", "");
     private final WrappedText notAsked = new WrappedText("overtime.rules.not-asked", "quiet");
-    private final JPanel asked = clear(new MigLayout("insets 0, wrap 2, gapx 28, gapy 2, hidemode 3"));
+    private final JPanel asked = clear(new MigLayout("insets 0, wrap 1, gapy 2, hidemode 3"));
     private final WrappedText alarms = new WrappedText("overtime.alarms", "quiet");
 
     /**
@@ -88,8 +88,8 @@ final class SettingsPanel {
     }
 
     private JPanel splits() {
-        JPanel row = clear(new MigLayout("insets 0", "[]12[]12[]12[]", "0[]0"));
-        row.add(new JLabel(texts.get("splits.label")));
+        JPanel row = clear(new MigLayout("insets 0, wrap 3, gapx 12, gapy 2"));
+        row.add(new JLabel(texts.get("splits.label")), "spanx, wrap");
         for (Split split : Split.values()) {
             row.add(form.<JCheckBox>alone(ChartFields.of(split)));
         }

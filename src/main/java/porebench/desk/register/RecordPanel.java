@@ -31,8 +31,8 @@ final class RecordPanel<T extends Kept> {
     /** In lines: what changing a source makes untrue, in a small window. */
     private static final int ROOM = 6;
 
-    private final JPanel panel = new JPanel(new MigLayout(
-            "insets 18 22 14 22, fill", "[0:0:,grow 56,fill]24[0:0:,grow 44,fill]", "[][0:0:,grow,fill]"));
+    private final JPanel panel = new JPanel(
+            new MigLayout("insets 18 22 14 22, fill", "[grow,fill,0::]24[max(400px,44%)!,fill]", "[][0:0:,grow,fill]"));
     private final RecordModel<T> model;
     private final NewerVersion<T> newer;
     private final Texts texts;

@@ -80,7 +80,7 @@ public final class MixHead {
                 JComponent.WHEN_IN_FOCUSED_WINDOW);
         group.add(button);
         buttons.add(button);
-        stepRow.add(button, "grow, pushx, wmin 0");
+        stepRow.add(button, "grow, pushx");
     }
 
     public JPanel component() {

@@ -23,17 +23,17 @@ final class StepButton extends JToggleButton {
     private boolean next;
 
     StepButton(int number, String title) {
-        setLayout(new MigLayout("insets 7 8 7 4, fillx, novisualpadding", "[]7[grow,fill,0::]", "[]0[]"));
+        setLayout(new MigLayout("insets 7 6 7 2, fillx, novisualpadding", "[]6[grow,fill]", "[]0[]"));
         putClientProperty("FlatLaf.styleClass", "step");
         setMargin(new Insets(0, 0, 0, 0));
         getAccessibleContext().setAccessibleName(number + " " + title);
         add(new JLabel(new Disc(number)), "spany 2");
         JLabel heading = new JLabel(title);
         heading.putClientProperty("FlatLaf.style", "font: $semibold.font");
-        add(heading, "wrap, wmin 0");
+        add(heading, "wrap");
         caption.putClientProperty("FlatLaf.styleClass", "quiet");
-        // The title has the room; the caption shows as much of itself as there is.
-        add(caption, "width 0:0:, growx");
+        // The title never gives way; the caption does where the row has not the room for all.
+        add(caption, "wmin 0, growx");
     }
 
     /** Shows how far the step is, and whether it is the next one to do. */
