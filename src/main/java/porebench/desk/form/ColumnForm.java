@@ -176,6 +176,18 @@ public final class ColumnForm {
         }
     }
 
+    /** Lets Enter pass by a field that says only in which unit something is shown, but not the first one. */
+    public ColumnForm passingBy(Column<?, ?> column) {
+        order.passBy(field(column.field()));
+        return this;
+    }
+
+    /** Says where Enter goes on from the last field, where the next thing on the page is not it. */
+    public ColumnForm then(Runnable next) {
+        order.then(next);
+        return this;
+    }
+
     /** Returns the panel with the rows. */
     public JPanel panel() {
         return form.panel();

@@ -1,6 +1,7 @@
 package porebench.desk.form;
 
 import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
 import javax.swing.AbstractAction;
 import javax.swing.AbstractButton;
 import javax.swing.Action;
@@ -65,6 +66,9 @@ public final class Commands {
     public static JButton button(String name, Action action) {
         JButton button = new JButton(action);
         button.setName(name);
+        // Who comes to it by Enter goes on by Enter.
+        button.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0, false), "pressed");
+        button.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0, true), "released");
         return button;
     }
 }

@@ -14,19 +14,23 @@ import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JRootPane;
+import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 
 /**
  * The way of Enter through a form: from field to field, never into a box with units or a tick, where a number typed without
- * looking would be lost. From the last field it presses the default button of a dialog, or goes on to what comes after the form.
+ * looking would be lost. From the last field it presses the default button of a dialog, or goes on to what comes after the form:
+ * a field, a table or the button of a command.
  */
 public final class EnterOrder {
     private static final String GO_ON = "next field";
 
     private final List<JComponent> fields = new ArrayList<>();
     private final Set<Component> besides = new HashSet<>();
+    private Runnable then = () -> {};
+    private boolean isThenSaid;
 
     /** Adds a field behind those that are there. */
     void add(JComponent field) {
@@ -34,10 +38,23 @@ public final class EnterOrder {
         bind(field, () -> goOn(field));
     }
 
+    /** Lets Enter pass by a field from now on, since it is only chosen how something is shown; Enter still comes out of it. */
+    void passBy(JComponent field) {
+        int at = fields.indexOf(field);
+        fields.remove(at);
+        addBeside(field, fields.get(at - 1));
+    }
+
     /** Adds what stands beside a field: Enter comes out of it, but never into it. */
     void addBeside(JComponent beside, JComponent field) {
         besides.add(beside);
         bind(beside, () -> goOn(field));
+    }
+
+    /** Says where Enter goes on from the last field, where the next thing on the page is not it. */
+    void then(Runnable next) {
+        then = next;
+        isThenSaid = true;
     }
 
     /** Lets Enter in a field do something, unless it closes a list that hangs down. */
@@ -62,7 +79,9 @@ public final class EnterOrder {
         }
         JRootPane root = SwingUtilities.getRootPane(field);
         JButton quick = root == null ? null : root.getDefaultButton();
-        if (quick == null) {
+        if (quick == null && isThenSaid) {
+            then.run();
+        } else if (quick == null) {
             leave(field);
         } else {
             quick.doClick();
@@ -76,16 +95,24 @@ public final class EnterOrder {
                 && !(field instanceof JTextComponent text && !text.isEditable());
     }
 
-    /** Goes on behind the form, past what stands beside its fields. */
+    /** Goes on behind the form, past what stands beside its fields and what is only chosen or ticked. */
     private void leave(JComponent field) {
         Container root = field.getFocusCycleRootAncestor();
         FocusTraversalPolicy policy = root == null ? null : root.getFocusTraversalPolicy();
         Component next = policy == null ? null : policy.getComponentAfter(root, field);
-        while (policy != null && next != null && (besides.contains(next) || fields.contains(next)) && next != field) {
+        while (policy != null && next != null && next != field && !isNext(next)) {
             next = policy.getComponentAfter(root, next);
         }
         if (next != null) {
             next.requestFocusInWindow();
         }
+    }
+
+    private boolean isNext(Component next) {
+        boolean isOfTheForm = besides.contains(next) || fields.contains(next);
+        return !isOfTheForm
+                && (next instanceof JTable
+                        || next instanceof JButton
+                        || next instanceof JTextComponent text && text.isEditable());
     }
 }

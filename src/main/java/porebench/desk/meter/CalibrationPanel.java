@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.Action;
+import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -50,6 +51,7 @@ final class CalibrationPanel {
     private final WrappedText heading = new WrappedText("entry.heading", "h1");
     private final WrappedText refusal = new WrappedText("entry.refusal", "fieldError");
     private final List<ColumnForm> forms;
+    private final JButton keep;
     private final JComboBox<String> fillUnit;
     private final JComboBox<String> fillTemperatureUnit;
     private final PartTable fills;
@@ -109,7 +111,9 @@ final class CalibrationPanel {
         plot = new PlotView("plot.entry", texts.locale());
         plot.component().getAccessibleContext().setAccessibleName(texts.get("plot.dial"));
         panel.setName("entry");
-        panel.add(head(save, drop), "spanx 2, growx, wrap");
+        keep = Commands.button("entry.save", save);
+        leadOn();
+        panel.add(head(drop), "spanx 2, growx, wrap");
         panel.add(left());
         panel.add(right());
     }
@@ -150,12 +154,38 @@ final class CalibrationPanel {
         return section;
     }
 
-    private JPanel head(Action save, Action drop) {
+    /** Leads from the last field of each form on to what is typed next. */
+    private void leadOn() {
+        forms.get(0).then(() -> begin(fills.table()));
+        forms.get(1)
+                .then(() -> (dialSection.isVisible()
+                                ? forms.get(2)
+                                        .field(CalibrationFields.VESSEL.get(0).field())
+                                : forms.get(4)
+                                        .field(CalibrationFields.COLUMN.get(0).field()))
+                        .requestFocusInWindow());
+        forms.get(2).then(() -> begin(points.table()));
+        forms.get(3).then(keep::requestFocusInWindow);
+        forms.get(4).then(keep::requestFocusInWindow);
+    }
+
+    /** Goes to the first row of a table in which nothing stands yet. */
+    private static void begin(RowTable<?> table) {
+        int row = 0;
+        while (row < table.getRowCount() - 1
+                && !String.valueOf(table.getValueAt(row, 0)).isBlank()) {
+            row++;
+        }
+        table.changeSelection(row, 0, false, false);
+        table.requestFocusInWindow();
+    }
+
+    private JPanel head(Action drop) {
         JPanel head =
                 new JPanel(new MigLayout("insets 0, fillx, hidemode 3, wrap 3", "[grow,fill,0::]16[]8[]", "[]4[]"));
         head.add(heading, "wmin 0");
         head.add(Commands.button("entry.drop", drop), "aligny top");
-        head.add(Commands.button("entry.save", save), "aligny top");
+        head.add(keep, "aligny top");
         head.add(refusal.keepingRoom(1), "span 3, wmin 0, " + WrappedText.ROOM_KEPT);
         return head;
     }

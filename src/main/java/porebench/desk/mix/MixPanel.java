@@ -62,7 +62,7 @@ final class MixPanel {
         moveDown = Commands.of(texts.get("action.move-down"), () -> move(1));
         form = new ColumnForm(model, desk.tools().problemText())
                 .addAll(MixFields.ALL)
-                ;
+                .then(this::begin);
         figures = new BatchPanel(texts, desk.tools().numbers());
         table = new PartTable(
                 "constituents",
@@ -132,6 +132,11 @@ final class MixPanel {
         page.add(versionsHeading, "gaptop 16");
         page.add(versions.component());
         return page.scrolled();
+    }
+
+    /** Goes on to the first constituent, which is added where there is none. */
+    private void begin() {
+        select(model.rows().isEmpty() ? model.constituents().addRow(-1) : 0);
     }
 
     /** Takes over what is being typed in a cell. */

@@ -47,10 +47,7 @@ abstract class RecordPage<T extends Kept> implements Screen {
     RecordPage(RecordModel<T> model, List<ShownColumn<T>> columns, Optional<Action> open, Consumer<MixId> openMix) {
         this.model = model;
         this.texts = model.texts();
-        begin = Commands.of(texts.get(model.what() + ".new"), () -> {
-            model.begin();
-            refresh();
-        });
+        begin = Commands.of(texts.get(model.what() + ".new"), this::begin);
         save = Commands.of(texts.get("record.save"), this::save);
         drop = Commands.of(texts.get("record.drop"), this::dropDraft);
         newer = new NewerVersion<>(model, this::component);
@@ -84,6 +81,12 @@ abstract class RecordPage<T extends Kept> implements Screen {
         save.setEnabled(changed);
         drop.setEnabled(changed || model.isBegun());
         panel.refresh();
+    }
+
+    private void begin() {
+        model.begin();
+        refresh();
+        panel.focusFirst();
     }
 
     private void choose(String recordId) {

@@ -145,6 +145,11 @@ final class RecordPanel<T extends Kept> {
         return scroll;
     }
 
+    /** Puts the caret where a record begins. */
+    void focusFirst() {
+        fields.field(model.columns().all().get(0).field()).requestFocusInWindow();
+    }
+
     /** Makes what is said of the draft as a whole, which comes and goes below the buttons. */
     private JComponent said() {
         JPanel said = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 4", "[grow,fill,0::]"));

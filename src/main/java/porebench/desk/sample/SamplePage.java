@@ -69,7 +69,7 @@ public final class SamplePage implements Screen {
         model = new SampleModel(desk);
         texts = model.texts();
         problemText = desk.tools().problemText();
-        bowl = new ColumnForm(model, problemText).addAll(SampleFields.ALL);
+        bowl = new ColumnForm(model, problemText).addAll(SampleFields.ALL).passingBy(SampleFields.MASS_UNIT);
         moisture = new ColumnForm(model, problemText);
         settings = new Fold("sample.settings", texts.get("settings.open"), settings());
         masses = new MassesPanel(texts, desk.tools().numbers());

@@ -392,7 +392,7 @@ public final class RowTable<R> extends JTable {
     public Component prepareEditor(TableCellEditor editor, int row, int column) {
         Component component = super.prepareEditor(editor, row, column);
         if (component instanceof JTextComponent text) {
-            text.selectAll();
+            CellTyping.begin(this, text);
         }
         return component;
     }

@@ -31,6 +31,7 @@ import org.jspecify.annotations.Nullable;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Settings;
+import porebench.desk.form.EnterOrder;
 import porebench.desk.form.Form;
 import porebench.desk.form.TwoVersions;
 import porebench.desk.form.Typing;
@@ -135,6 +136,10 @@ public final class SwingAsker implements Asker {
             return isThere;
         });
         Typing.follow(field, typed -> missing.setText(" "));
+        if (isAct) {
+            // A reason is one sentence: Enter goes on from it, and only the next one does the act.
+            EnterOrder.bind(field, accept::requestFocusInWindow);
+        }
         SwingUtilities.invokeLater(field::requestFocusInWindow);
         int chosen = isAct ? dialog.askForWords() : dialog.ask();
         return chosen == 0 ? AskDialog.filled(field.getText()) : Optional.empty();

@@ -73,7 +73,7 @@ class ReasonWindowTest {
         assertThat(EventThread.call(act::getLocationOnScreen)).isEqualTo(before);
         assertThat(EventThread.comes(() -> isFocused("answer"))).isTrue();
         keys.strike(KeyEvent.VK_X);
-        keys.strikeUntil(() -> isFocused("accept"), "the act", KeyEvent.VK_TAB);
+        keys.strikeUntil(() -> isFocused("accept"), "the act", KeyEvent.VK_ENTER);
         keys.strike(KeyEvent.VK_ENTER);
         assertThat(asking.get()).contains("x");
     }
