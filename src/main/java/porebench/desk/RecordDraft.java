@@ -227,6 +227,25 @@ public abstract class RecordDraft<T extends Kept> extends DraftModel {
         return can;
     }
 
+    /**
+     * Gives the draft on view up, as a step that can be taken back: it is then shown again as it was typed.
+     *
+     * @param label what was done, for the person
+     * @param turn turns to what is shown in its place
+     * @param turnBack turns to the record of the draft again
+     */
+    protected final void giveUp(String label, Runnable turn, Runnable turnBack) {
+        TypedDraft typed = draft();
+        boolean wasChanged = history().isChanged();
+        turn.run();
+        if (wasChanged) {
+            history().gaveUp(label, () -> {
+                turnBack.run();
+                history().resume(typed);
+            });
+        }
+    }
+
     /** Notes that somebody wants to save: from now on everything missing is said. */
     protected final void setTried() {
         isTried = true;

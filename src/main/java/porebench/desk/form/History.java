@@ -21,10 +21,15 @@ public final class History<D> {
     private D saved;
     private boolean isTogether;
 
-    /** A step; where it changed what counts as saved, that before it too. */
-    private record Step<D>(String label, D before, Optional<D> saved) {
+    /**
+     * What was done.
+     *
+     * @param saved what counted as saved before, where the step changed that
+     * @param back what shows something else than the draft before when the step is taken back
+     */
+    private record Step<D>(String label, D before, Optional<D> saved, Optional<Runnable> back) {
         Step(String label, D before) {
-            this(label, before, Optional.empty());
+            this(label, before, Optional.empty(), Optional.empty());
         }
     }
 
@@ -78,9 +83,24 @@ public final class History<D> {
     /** Takes back the last step, if there is one. */
     public void undo() {
         if (!done.isEmpty()) {
-            undone.push(turnBack(done.pop()));
+            Step<D> step = done.pop();
+            if (step.back().isPresent()) {
+                step.back().get().run();
+                return;
+            }
+            undone.push(turnBack(step));
             fire();
         }
+    }
+
+    /**
+     * Notes as a step that another draft was given up for this one.
+     *
+     * @param back shows that draft again when the step is taken back
+     */
+    public void gaveUp(String label, Runnable back) {
+        done.push(new Step<>(label, draft, Optional.empty(), Optional.of(back)));
+        fire();
     }
 
     /** Does the last undone step again, if there is one. */
@@ -93,7 +113,7 @@ public final class History<D> {
 
     /** Shows what was before a step, and returns the step that turns to what was after it. */
     private Step<D> turnBack(Step<D> step) {
-        Step<D> forth = new Step<>(step.label(), draft, step.saved().map(any -> saved));
+        Step<D> forth = new Step<>(step.label(), draft, step.saved().map(any -> saved), Optional.empty());
         draft = step.before();
         saved = step.saved().orElse(saved);
         return forth;
@@ -134,7 +154,7 @@ public final class History<D> {
      * @param changed the draft as it is then
      */
     public void goOnFrom(String label, D counts, D changed) {
-        done.push(new Step<>(label, draft, Optional.of(saved)));
+        done.push(new Step<>(label, draft, Optional.of(saved), Optional.empty()));
         undone.clear();
         saved = counts;
         draft = changed;

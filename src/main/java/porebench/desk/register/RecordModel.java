@@ -191,11 +191,23 @@ abstract class RecordModel<T extends Kept> extends RecordDraft<T> {
         if (takeBack(texts().get("step.drop"))) {
             return;
         }
+        Optional<Version<T>> of = base();
+        giveUp(
+                texts().get("step.drop"),
+                () -> showWhatIsKept(of.map(version -> version.value().recordId())),
+                () -> of.ifPresentOrElse(this::goBackTo, this::begin));
+    }
+
+    private void showWhatIsKept(Optional<String> recordId) {
         begun = false;
-        Optional<String> shown = base().map(version -> version.value().recordId());
         forgetTyped();
         restart(Optional.empty(), blank.get());
-        shown.ifPresentOrElse(this::show, this::follow);
+        recordId.ifPresentOrElse(this::show, this::follow);
+    }
+
+    private void goBackTo(Version<T> version) {
+        begun = false;
+        turnTo(nameOf(version.value().recordId()), Optional.of(version), draftOf(version.value()));
     }
 
     /**

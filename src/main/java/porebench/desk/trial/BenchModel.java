@@ -95,13 +95,11 @@ class BenchModel extends RecordDraft<Trial> {
         }
     }
 
-    /** Empties the form of a new trial, which can be undone; ends a correction. */
+    /** Empties the form of a new trial, or ends a correction; both can be undone. */
     void clear() {
-        if (isNew()) {
-            history().renew(texts().get("step.clear"), fresh());
-        } else {
-            startNew();
-        }
+        base().ifPresentOrElse(
+                        corrected -> giveUp(texts().get("action.cancel"), this::startNew, () -> correct(corrected)),
+                        () -> history().renew(texts().get("step.clear"), fresh()));
     }
 
     TrialDrafts drafts() {

@@ -11,9 +11,12 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javax.swing.AbstractButton;
+import javax.swing.JLabel;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.JRootPane;
+import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.MenuSelectionManager;
 import javax.swing.text.JTextComponent;
@@ -24,8 +27,10 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.EventThread;
 import porebench.desk.Keys;
+import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.Page;
+import porebench.record.id.MixId;
 
 /** The Edit and Help menus, by the keyboard alone. */
 @NeedsDisplay
@@ -90,6 +95,49 @@ class EditAndHelpWindowTest {
         openEdit();
         assertThat(item("menu.undo").isEnabled()).isFalse();
         assertThat(item("menu.redo").isEnabled()).isTrue();
+    }
+
+    @Test
+    void undoBringsBackWhatWasTypedOfACorrectionThatWasGivenUp() throws Exception {
+        EventThread.run(() -> window.openMix(new MixId("HG-108")));
+        EventThread.run(() -> window.turnTo(window.pages().named("trials").orElseThrow()));
+        EventThread.run(() -> part(JTable.class, "trials").changeSelection(0, 0, false, false));
+        EventThread.run(() -> part(AbstractButton.class, "correct").doClick());
+        focus("remarks");
+        keys.strike(KeyEvent.VK_X);
+        assertThat(EventThread.comes(() -> field("remarks").getText().equals("x")))
+                .isTrue();
+        String corrected = part(JLabel.class, "entryTitle").getText();
+        Keys.bringTo(() -> part(AbstractButton.class, "clear"));
+        keys.strike(KeyEvent.VK_SPACE);
+        assertThat(EventThread.comes(
+                        () -> !part(JLabel.class, "entryTitle").getText().equals(corrected)))
+                .isTrue();
+        assertThat(field("remarks").getText()).isEmpty();
+        keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        assertThat(EventThread.comes(() -> field("remarks").getText().equals("x")))
+                .isTrue();
+        assertThat(part(JLabel.class, "entryTitle").getText()).isEqualTo(corrected);
+    }
+
+    @Test
+    void undoBringsBackANewEntryOfARegisterThatWasDropped() throws Exception {
+        EventThread.run(() -> part(AbstractButton.class, "source.new").doClick());
+        assertThat(EventThread.comes(() -> field("id").isFocusOwner()))
+                .as("the keyboard stands where the entry begins")
+                .isTrue();
+        keys.strike(KeyEvent.VK_X);
+        assertThat(EventThread.comes(() -> field("id").getText().equals("x"))).isTrue();
+        Keys.bringTo(() -> part(AbstractButton.class, "source.drop"));
+        keys.strike(KeyEvent.VK_SPACE);
+        assertThat(EventThread.comes(() -> field("id").getText().startsWith("S-")))
+                .isTrue();
+        keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        assertThat(EventThread.comes(() -> field("id").getText().equals("x"))).isTrue();
+    }
+
+    private <T extends Component> T part(Class<T> type, String name) {
+        return Named.in(window.current().component(), type, name);
     }
 
     @Test
@@ -172,18 +220,6 @@ class EditAndHelpWindowTest {
     }
 
     private JTextField field(String name) {
-        return (JTextField) named(window.frame().getContentPane(), name).orElseThrow();
-    }
-
-    private static Optional<Component> named(Container around, String name) {
-        for (Component each : around.getComponents()) {
-            Optional<Component> found = name.equals(each.getName()) && each instanceof JTextField
-                    ? Optional.of(each)
-                    : each instanceof Container inner ? named(inner, name) : Optional.empty();
-            if (found.isPresent()) {
-                return found;
-            }
-        }
-        return Optional.empty();
+        return part(JTextField.class, name);
     }
 }
