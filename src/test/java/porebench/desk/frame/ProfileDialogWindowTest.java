@@ -1,0 +1,95 @@
+package porebench.desk.frame;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.EventQueue;
+import java.awt.Window;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.AbstractButton;
+import javax.swing.JButton;
+import javax.swing.JDialog;
+import javax.swing.JTextField;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.desk.EventThread;
+import porebench.desk.Keys;
+import porebench.desk.Named;
+import porebench.desk.NeedsDisplay;
+import porebench.desk.frame.dialog.ProfileDialog;
+
+/** Enter in the dialog of profiles never drops what was typed. */
+@NeedsDisplay
+class ProfileDialogWindowTest {
+    @RegisterExtension
+    final EventThread events = new EventThread();
+
+    @TempDir
+    Path folder;
+
+    private DemoDesk demo;
+    private WorkbenchFrame window;
+    private Keys keys;
+
+    @BeforeEach
+    void openTheDialog() throws Exception {
+        keys = new Keys();
+        demo = EventThread.call(() -> DemoDesk.filled(folder));
+        window = EventThread.call(demo::open);
+        EventQueue.invokeLater(() -> ProfileDialog.open(window.desk(), window.texts(), window.content()));
+        assertThat(EventThread.comes(() -> dialog().isPresent())).isTrue();
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        EventThread.run(() -> dialog().ifPresent(Window::dispose));
+        EventThread.run(window::close);
+        assertThat(demo.asker.failures).isEmpty();
+    }
+
+    private static Optional<JDialog> dialog() {
+        return Stream.of(Window.getWindows())
+                .filter(each -> each instanceof JDialog && each.isShowing() && "ask".equals(each.getName()))
+                .map(JDialog.class::cast)
+                .findFirst();
+    }
+
+    private static <T extends Component> T named(Class<T> type, String name) {
+        return Named.in(dialog().orElseThrow(), type, name);
+    }
+
+    @Test
+    void enterAsksWhyTheCopyIsKeptInsteadOfClosingOverIt() throws Exception {
+        Keys.bringTo(() -> named(JButton.class, "copy"));
+        keys.strike(KeyEvent.VK_ENTER);
+        assertThat(EventThread.comes(() -> named(JTextField.class, "title").isShowing()))
+                .isTrue();
+        Keys.bringTo(() -> named(JTextField.class, "title"));
+        keys.strike(KeyEvent.VK_END);
+        keys.strike(KeyEvent.VK_X);
+        assertThat(EventThread.comes(
+                        () -> named(JTextField.class, "title").getText().endsWith("x")))
+                .isTrue();
+        String typed = EventThread.call(() -> named(JTextField.class, "title").getText());
+        // Nobody says why, so that nothing is kept; and nothing is lost.
+        keys.strike(KeyEvent.VK_ENTER);
+        assertThat(EventThread.comes(() -> !demo.asker.acts.isEmpty())).isTrue();
+        assertThat(EventThread.call(() -> named(JTextField.class, "title").getText()))
+                .isEqualTo(typed);
+        // Escape asks before it drops; to stay is the answer where nobody says otherwise.
+        keys.strike(KeyEvent.VK_ESCAPE);
+        assertThat(EventThread.comes(() -> demo.asker.asked.size() == 2)).isTrue();
+        assertThat(EventThread.call(() -> named(JTextField.class, "title").getText()))
+                .isEqualTo(typed);
+        demo.asker.confirmations.add(true);
+        Keys.bringTo(() -> named(AbstractButton.class, "close"));
+        keys.strike(KeyEvent.VK_ENTER);
+        assertThat(EventThread.comes(() -> dialog().isEmpty())).isTrue();
+    }
+}
