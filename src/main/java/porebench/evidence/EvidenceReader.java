@@ -251,9 +251,10 @@ public final class EvidenceReader {
     private JudgedDetermination judge(Version<Determination> determination, Version<MixDesign> today, Profile profile) {
         Optional<MixDesign> mix = then(
                 MixDesign.class, today.value().recordId(), determination.value().mixVersion());
-        List<JudgedTrial> judged = trials.apply(determination.value().id()).stream()
-                .map(trial -> judge(trial, mix, profile))
-                .toList();
+        List<JudgedTrial> judged =
+                JudgedDetermination.inCompany(trials.apply(determination.value().id()).stream()
+                        .map(trial -> judge(trial, mix, profile))
+                        .toList());
         double division = MeterScale.of(judged, bench.meters).divisionPercent().doubleValue();
         return JudgedDetermination.of(determination, judged, division, profile);
     }

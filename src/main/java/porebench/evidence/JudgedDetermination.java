@@ -1,5 +1,6 @@
 package porebench.evidence;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,10 @@ import porebench.record.book.Version;
  */
 public record JudgedDetermination(
         Version<Determination> determination, List<JudgedTrial> trials, Optional<DeterminationSummary> summary) {
+    private static final Comparator<JudgedTrial> AS_MADE = Comparator.comparing(
+                    (JudgedTrial judged) -> judged.trial().value().testedAt())
+            .thenComparing(judged -> judged.trial().value().id());
+
     public JudgedDetermination {
         trials = List.copyOf(trials);
     }
@@ -32,11 +37,7 @@ public record JudgedDetermination(
      */
     public static JudgedDetermination of(
             Version<Determination> determination, List<JudgedTrial> trials, double divisionPercent, Profile profile) {
-        List<JudgedTrial> inOrder = trials.stream()
-                .sorted(Comparator.comparing(
-                                (JudgedTrial t) -> t.trial().value().testedAt())
-                        .thenComparing(t -> t.trial().value().id()))
-                .toList();
+        List<JudgedTrial> inOrder = trials.stream().sorted(AS_MADE).toList();
         double[] factors = inOrder.stream()
                 .filter(JudgedTrial::counts)
                 .mapToDouble(t -> t.factorPercent().orElseThrow())
@@ -45,6 +46,19 @@ public record JudgedDetermination(
                 determination,
                 inOrder,
                 DeterminationSummary.of(factors, meterTypeOf(inOrder), divisionPercent, profile));
+    }
+
+    /** Returns the trials of a determination, each doubted before which no soak fits after the one before it on its meter. */
+    static List<JudgedTrial> inCompany(List<JudgedTrial> trials) {
+        Soaks before = new Soaks();
+        List<JudgedTrial> doubted = new ArrayList<>();
+        for (JudgedTrial judged : trials.stream().sorted(AS_MADE).toList()) {
+            doubted.add(before.doubt(judged.trial().value(), "testedAt")
+                    .map(doubt -> judged.alsoDoubted(List.of(doubt)))
+                    .orElse(judged));
+            before.add(judged.trial().value());
+        }
+        return doubted;
     }
 
     /** Returns the type of meter of the trials that count: Type A as soon as one was made on it. */

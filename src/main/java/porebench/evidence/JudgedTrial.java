@@ -132,6 +132,11 @@ public record JudgedTrial(Version<Trial> trial, TrialFactor figures, Optional<Me
         return number.isPresent() ? OptionalDouble.of(number.get()) : OptionalDouble.empty();
     }
 
+    /** Returns this with more doubts. */
+    JudgedTrial alsoDoubted(List<Problem> doubts) {
+        return new JudgedTrial(trial, figures.alsoDoubted(doubts), meterState);
+    }
+
     /** Returns whether the trial enters the numbers: it is neither void nor struck. */
     public boolean counts() {
         return figures.counts() && !isStruck();

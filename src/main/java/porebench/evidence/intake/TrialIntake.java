@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import porebench.evidence.Evidence;
 import porebench.evidence.EvidenceReader;
 import porebench.evidence.JudgedDetermination;
+import porebench.evidence.Soaks;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.record.Determination;

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import porebench.evidence.Soaks;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.record.Trial;

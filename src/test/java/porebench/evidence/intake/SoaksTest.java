@@ -13,6 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import porebench.evidence.Bench;
+import porebench.evidence.Evidence;
+import porebench.evidence.JudgedTrial;
 import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.trial.Readings;
@@ -20,6 +22,7 @@ import porebench.record.SampleCalibrations;
 import porebench.record.Samples;
 import porebench.record.Trial;
 import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
 import porebench.store.Books;
 
 /** Trials so soon after each other on one meter that the aggregate cannot have soaked in its bowl. */
@@ -105,6 +108,27 @@ class SoaksTest {
                 .containsExactly(doubt(5, "T-2", "15"));
         assertThat(TrialSet.checkCompany(made.struck("spilt"), List.of(trial("T-1", "B-1", 60, "15"))))
                 .isEmpty();
+    }
+
+    @Test
+    void aTrialThatIsKeptIsDoubtedOnceWhereTheOneBeforeItLeavesNoSoak(@TempDir Path folder) {
+        try (Bench bench = new Bench(folder)) {
+            Books.keep(
+                    bench.book,
+                    trial("X-3", "B-1", 1320, "15"),
+                    trial("X-2", "B-1", 240, "15"),
+                    trial("X-1", "B-1", 0, "15"));
+            List<JudgedTrial> judged =
+                    Evidence.of(bench.book, new MixId("M-1")).orElseThrow().determinations().get(0).trials().stream()
+                            .filter(one -> one.trial().value().recordId().startsWith("X-"))
+                            .toList();
+            assertThat(judged)
+                    .extracting(one -> one.doubts().stream()
+                            .filter(doubt -> doubt.code().equals("trial.soaks-overlap"))
+                            .toList())
+                    .containsExactly(List.of(), List.of(doubt(4, "X-1", "15")), List.of());
+            assertThat(judged).allMatch(JudgedTrial::counts);
+        }
     }
 
     @Test

@@ -1,4 +1,4 @@
-package porebench.evidence.intake;
+package porebench.evidence;
 
 import java.math.BigDecimal;
 import java.time.Duration;
@@ -20,13 +20,13 @@ import porebench.record.id.TrialId;
  * meter at least one soak lies; where less time does, a time or a soak is wrong, or another bowl was used. Common practice, no
  * source.
  */
-final class Soaks {
+public final class Soaks {
     private static final long SECONDS = 60;
 
     private final Map<MeterId, TreeMap<LocalDateTime, Map<TrialId, Trial>>> used = new HashMap<>();
 
     /** Adds a trial, in the place of an earlier version of it. One that was struck is passed over, as one without a soak. */
-    void add(Trial trial) {
+    public void add(Trial trial) {
         if (trial.struckBecause().isEmpty() && trial.readings().soakMinutes().isPresent()) {
             used.computeIfAbsent(trial.meterId(), id -> new TreeMap<>())
                     .computeIfAbsent(trial.testedAt(), time -> new HashMap<>())
@@ -35,7 +35,7 @@ final class Soaks {
     }
 
     /** Takes a version of a trial out. */
-    void remove(Trial trial) {
+    public void remove(Trial trial) {
         Optional.ofNullable(used.get(trial.meterId()))
                 .flatMap(times -> Optional.ofNullable(times.get(trial.testedAt())))
                 .ifPresent(together -> together.remove(trial.id()));
@@ -46,7 +46,7 @@ final class Soaks {
      *
      * @param field where the time of the trial stands
      */
-    Optional<Problem> doubt(Trial trial, String field) {
+    public Optional<Problem> doubt(Trial trial, String field) {
         if (trial.struckBecause().isPresent() || trial.readings().soakMinutes().isEmpty()) {
             return Optional.empty();
         }
@@ -74,7 +74,7 @@ final class Soaks {
     }
 
     /** Returns the doubts about trials beside each other, each said once, at the later one. */
-    static Stream<Problem> doubts(Collection<Trial> inOrder, String field) {
+    public static Stream<Problem> doubts(Collection<Trial> inOrder, String field) {
         Soaks before = new Soaks();
         return inOrder.stream().flatMap(trial -> {
             Optional<Problem> doubt = before.doubt(trial, field);
