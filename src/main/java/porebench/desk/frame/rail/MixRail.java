@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListSelectionModel;
@@ -111,11 +112,12 @@ public final class MixRail {
         return panel;
     }
 
-    /** Returns whether something is typed of a mix's trials that is not saved. */
+    /** Returns whether something is typed of a mix, its trials or its factor that is not saved. */
     private boolean isBegun(MixId mix) {
-        String name = "trial/" + mix.text();
-        return desk.unsaved().find(name).isPresent()
-                || !desk.unsaved().names(name + '\t').isEmpty();
+        return Stream.of("mix/", "trial/", "issue/")
+                .map(place -> place + mix.text())
+                .anyMatch(name -> desk.unsaved().find(name).isPresent()
+                        || !desk.unsaved().names(name + '\t').isEmpty());
     }
 
     private void addHeading(JButton begin) {
