@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -39,6 +40,7 @@ final class Holder implements AutoCloseable {
             FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE);
             // Another program that looked before it was locked has taken it for one left behind, and away.
             if (channel.tryLock() != null && Files.exists(file)) {
+                takeAwayOthers(place);
                 return new Holder(file, channel);
             }
             channel.close();
@@ -46,10 +48,23 @@ final class Holder implements AutoCloseable {
         }
     }
 
-    /** Returns by what its drafts are known. */
-    String name() {
+    /** Takes away the files of programs that were killed: the drafts of one without a file are left behind as well. */
+    private static void takeAwayOthers(Path place) throws IOException {
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(place, "*" + ENDING)) {
+            for (Path other : files) {
+                ifGone(place, nameOf(other), () -> {});
+            }
+        }
+    }
+
+    private static String nameOf(Path file) {
         String name = String.valueOf(file.getFileName());
         return name.substring(0, name.length() - ENDING.length());
+    }
+
+    /** Returns by what its drafts are known. */
+    String name() {
+        return nameOf(file);
     }
 
     /** Something that is done with a file. */

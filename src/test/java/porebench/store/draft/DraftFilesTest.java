@@ -109,8 +109,14 @@ class DraftFilesTest {
             other.destroyForcibly();
         }
         assertThat(other.waitFor(30, TimeUnit.SECONDS)).isTrue();
-        assertThat(Integer.parseInt(new DraftFiles(folder).all(BOOK).get("trial/HG-101")))
-                .isGreaterThanOrEqualTo(50);
+        DraftFiles again = new DraftFiles(folder);
+        assertThat(Integer.parseInt(again.all(BOOK).get("trial/HG-101"))).isGreaterThanOrEqualTo(50);
+        again.close();
+        try (Stream<Path> left = Files.list(folder)) {
+            assertThat(left.filter(Files::isRegularFile))
+                    .as("nothing tells of the killed one")
+                    .isEmpty();
+        }
     }
 
     /** Two windows of one person on one lab book: each keeps its own, and what the one leaves behind the next start goes on with. */
