@@ -4,7 +4,9 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import porebench.evidence.paper.Printed;
+import porebench.record.book.Progress;
 
 /**
  * Puts cards and sheets on paper: cards on {@link Paper#A6} and {@link Paper#CARD_4X6}, sheets on {@link Paper#A4} and
@@ -49,16 +51,20 @@ public interface Press {
     /**
      * Asks for a printer in the system's dialog and prints.
      *
-     * @return whether it was printed; false when the person thought better of it
+     * @param progress hears of every page, and may end it
+     * @return whether it was printed; false when the person thought better of it, in the dialog or later
      */
-    default boolean print(Printed what, Paper paper, Locale locale) {
+    default boolean print(Printed what, Paper paper, Locale locale, Progress progress) {
         Optional<Waiting> ready = readyForPrinter(what, paper, locale);
-        ready.ifPresent(one -> {
-            try (Waiting waiting = one) {
-                waiting.release();
-            }
-        });
-        return ready.isPresent();
+        if (ready.isEmpty()) {
+            return false;
+        }
+        try (Waiting waiting = ready.get()) {
+            waiting.release(progress);
+            return true;
+        } catch (CancellationException ended) {
+            return false;
+        }
     }
 
     /**

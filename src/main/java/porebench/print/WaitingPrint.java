@@ -9,6 +9,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.printing.PDFPageable;
 import porebench.port.Waiting;
+import porebench.record.book.Progress;
 
 /** A PDF whose printer is chosen. */
 final class WaitingPrint implements Waiting {
@@ -40,11 +41,22 @@ final class WaitingPrint implements Waiting {
 
     @Override
     public void release() {
+        release(Progress.UNHEARD);
+    }
+
+    /** What was ended takes its job back from the printer before the last page reached it. */
+    @Override
+    public void release(Progress progress) {
+        ToldPages pages = new ToldPages(new PDFPageable(document), progress, job::cancel);
+        job.setPageable(pages);
         try {
             job.print();
         } catch (PrinterException failure) {
-            throw failing.apply(failure);
+            throw pages.ended().<RuntimeException>map(ended -> ended).orElseGet(() -> failing.apply(failure));
         }
+        pages.ended().ifPresent(ended -> {
+            throw ended;
+        });
     }
 
     @Override

@@ -15,6 +15,7 @@ import porebench.evidence.paper.Printed;
 import porebench.method.MeterType;
 import porebench.method.profile.Profiles;
 import porebench.quantity.MassUnit;
+import porebench.record.book.Progress;
 
 /** What every press does with what it has made ready: lets it leave at once, and leaves nothing waiting. */
 class PressTest {
@@ -80,14 +81,14 @@ class PressTest {
 
     @Test
     void whatThePersonAgreesToIsPrintedAndNothingIsLeftWaiting() {
-        assertThat(new Noting(true, false).print(FORM, Paper.A4, Locale.ENGLISH))
+        assertThat(new Noting(true, false).print(FORM, Paper.A4, Locale.ENGLISH, Progress.UNHEARD))
                 .isTrue();
         assertThat(told).containsExactly("left", "cleared");
     }
 
     @Test
     void whoThinksBetterOfItPrintsNothing() {
-        assertThat(new Noting(false, false).print(FORM, Paper.A4, Locale.ENGLISH))
+        assertThat(new Noting(false, false).print(FORM, Paper.A4, Locale.ENGLISH, Progress.UNHEARD))
                 .isFalse();
         assertThat(told).isEmpty();
     }
@@ -95,7 +96,8 @@ class PressTest {
     @Test
     void whatCannotLeaveIsClearedAway() {
         Press jammed = new Noting(true, true);
-        assertThatThrownBy(() -> jammed.print(FORM, Paper.A4, Locale.ENGLISH)).hasMessage("paper jam");
+        assertThatThrownBy(() -> jammed.print(FORM, Paper.A4, Locale.ENGLISH, Progress.UNHEARD))
+                .hasMessage("paper jam");
         assertThatThrownBy(() -> jammed.write(FORM, Paper.A4, Locale.ENGLISH, FILE))
                 .hasMessage("paper jam");
         assertThat(told).containsExactly("cleared", "cleared");

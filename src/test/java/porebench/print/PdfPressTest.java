@@ -16,9 +16,11 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.stream.IntStream;
@@ -35,6 +37,7 @@ import porebench.port.NoPrinter;
 import porebench.port.OutputFile;
 import porebench.port.OutputRefused;
 import porebench.port.Paper;
+import porebench.record.book.Progress;
 
 class PdfPressTest {
     @TempDir
@@ -163,7 +166,7 @@ class PdfPressTest {
     @Test
     void printsThePagesOnceThePersonAgrees() {
         DeskPrinter printer = new DeskPrinter(true);
-        assertThat(press(printer).print(Cards.usual(), Paper.A6, Locale.ENGLISH))
+        assertThat(press(printer).print(Cards.usual(), Paper.A6, Locale.ENGLISH, Progress.UNHEARD))
                 .isTrue();
         assertThat(printer.printed).isEqualTo(1);
         assertThat(printer.jobName).isEqualTo("the factor card of mix TW-214");
@@ -176,16 +179,41 @@ class PdfPressTest {
     @Test
     void printsNothingWhenThePersonThinksBetterOfIt() {
         DeskPrinter printer = new DeskPrinter(false);
-        assertThat(press(printer).print(Sheets.usual(3), Paper.A4, Locale.ENGLISH))
+        assertThat(press(printer).print(Sheets.usual(3), Paper.A4, Locale.ENGLISH, Progress.UNHEARD))
                 .isFalse();
         assertThat(printer.printed).isZero();
+    }
+
+    @Test
+    void tellsOfEveryPageAndTakesTheJobBackWhenSomebodyEndsIt() {
+        List<Long> told = new ArrayList<>();
+        DeskPrinter printer = new DeskPrinter(true);
+        assertThat(press(printer).print(Sheets.usual(3), Paper.A4, Locale.ENGLISH, (stage, done, of) -> {
+                    assertThat(stage).isEqualTo(Progress.Stage.PRINTING);
+                    assertThat(of).isEqualTo(2);
+                    told.add(done);
+                }))
+                .isTrue();
+        assertThat(told).containsExactly(0L, 1L);
+        assertThat(printer.printed).isEqualTo(2);
+        assertThat(printer.isCancelled()).isFalse();
+
+        DeskPrinter ended = new DeskPrinter(true);
+        assertThat(press(ended).print(Sheets.usual(3), Paper.A4, Locale.ENGLISH, (stage, done, of) -> {
+                    if (done == 1) {
+                        throw new CancellationException("ended by the person");
+                    }
+                }))
+                .isFalse();
+        assertThat(ended.printed).isEqualTo(1);
+        assertThat(ended.isCancelled()).isTrue();
     }
 
     @Test
     void whereNoPrinterIsKnownNothingIsAskedAndItIsSaid() {
         DeskPrinter printer = new DeskPrinter(true);
         PdfPress press = new PdfPress("Porebench test", Clock.systemUTC(), () -> printer, () -> false);
-        assertThatThrownBy(() -> press.print(Cards.usual(), Paper.A6, Locale.ENGLISH))
+        assertThatThrownBy(() -> press.print(Cards.usual(), Paper.A6, Locale.ENGLISH, Progress.UNHEARD))
                 .isInstanceOf(NoPrinter.class)
                 .hasMessage("No printer is known to this machine. Nothing was printed.");
         assertThat(printer.printed).isZero();
@@ -196,7 +224,7 @@ class PdfPressTest {
         DeskPrinter printer = new DeskPrinter(true);
         printer.broken = true;
         FactorCard card = Cards.usual();
-        assertThatThrownBy(() -> press(printer).print(card, Paper.A6, Locale.ENGLISH))
+        assertThatThrownBy(() -> press(printer).print(card, Paper.A6, Locale.ENGLISH, Progress.UNHEARD))
                 .isInstanceOf(PrintException.class)
                 .hasCauseInstanceOf(PrinterException.class)
                 .hasMessage("Printing the factor card of mix TW-214 failed. Some pages may be on paper already.");
@@ -210,6 +238,7 @@ class PdfPressTest {
     private static final class DeskPrinter extends PrinterJob {
         private final boolean agrees;
         private boolean broken;
+        private boolean isTakenBack;
         private int printed;
         private String jobName = "";
         private Pageable pages;
@@ -298,12 +327,12 @@ class PdfPressTest {
 
         @Override
         public void cancel() {
-            throw new UnsupportedOperationException();
+            isTakenBack = true;
         }
 
         @Override
         public boolean isCancelled() {
-            return false;
+            return isTakenBack;
         }
     }
 }

@@ -108,7 +108,7 @@ final class MeterPrinting {
                 .tasks()
                 .run(
                         doing,
-                        () -> desk.tools().press().print(leaf.what(), paper, locale),
+                        progress -> desk.tools().press().print(leaf.what(), paper, locale, progress),
                         printed ->
                                 told.accept(texts.get(printed ? "paper.printed" : "paper.not-printed", leaf.words())),
                         failure -> WithoutPrinter.tell(desk.tools(), page.get(), doing, failure, () -> save(leaf)));

@@ -1,6 +1,5 @@
 package porebench.desk.sample;
 
-import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.Action;
@@ -8,6 +7,7 @@ import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.WithoutPrinter;
 import porebench.desk.form.Commands;
+import porebench.desk.form.Tasks;
 import porebench.evidence.paper.TrialSheet;
 import porebench.method.Texts;
 import porebench.port.OutputFile;
@@ -50,7 +50,7 @@ final class SampleActions {
         Paper paper = model.paper();
         run(
                 texts.get("sheet.doing.print", sheet.mix().id().text()),
-                () -> desk.tools().press().print(sheet, paper, texts.locale()),
+                progress -> desk.tools().press().print(sheet, paper, texts.locale(), progress),
                 printed -> texts.get(printed ? "sheet.printed" : "sheet.not-printed"),
                 () -> save(sheet));
     }
@@ -64,18 +64,21 @@ final class SampleActions {
 
     private void write(TrialSheet sheet, OutputFile file) {
         Paper paper = model.paper();
-        run(
-                texts.get(
-                        "sheet.doing.save", sheet.mix().id().text(), file.path().toString()),
-                () -> {
-                    desk.tools().press().write(sheet, paper, texts.locale(), file);
-                    return file.path().toString();
-                },
-                written -> texts.get("sheet.saved", written),
-                () -> {});
+        String doing = texts.get(
+                "sheet.doing.save", sheet.mix().id().text(), file.path().toString());
+        desk.tools()
+                .tasks()
+                .run(
+                        doing,
+                        () -> {
+                            desk.tools().press().write(sheet, paper, texts.locale(), file);
+                            return file.path().toString();
+                        },
+                        written -> told.accept(texts.get("sheet.saved", written)),
+                        failure -> desk.tools().asker().failure(page, doing, failure));
     }
 
-    private <T> void run(String doing, Callable<T> work, Function<T, String> done, Runnable withoutPrinter) {
+    private <T> void run(String doing, Tasks.Told<T> work, Function<T, String> done, Runnable withoutPrinter) {
         desk.tools()
                 .tasks()
                 .run(

@@ -20,7 +20,9 @@ public interface Progress {
         /** Working out how mixes stand. */
         WORKING_OUT,
         /** Writing records into files. */
-        WRITING
+        WRITING,
+        /** Printing, in pages. */
+        PRINTING
     }
 
     /** Nobody listens, and nobody ends it. */
