@@ -37,6 +37,7 @@ import porebench.record.book.Summaries;
 import porebench.record.book.Version;
 import porebench.record.chain.ChainTaker;
 import porebench.record.chain.Head;
+import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 import porebench.store.chain.Entry;
 import porebench.store.chain.EntryTable;
@@ -144,6 +145,11 @@ final class SqliteLabBook implements LabBook {
     @Override
     public Map<String, String> alike(RecordKind kind, Collection<String> names) {
         return read(records -> records.alike(kind, names));
+    }
+
+    @Override
+    public List<MixId> mixesOn(MeterId meter) {
+        return read(records -> records.mixesOn(meter));
     }
 
     private <R> R read(Function<Records, R> reading) {

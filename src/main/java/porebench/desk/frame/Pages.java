@@ -112,7 +112,7 @@ public record Pages(
                                 "meters",
                                 "register",
                                 "meter.title",
-                                () -> new MetersPage(desk, openMeter)),
+                                () -> new MetersPage(desk, openMeter, openMix)),
                         late(desk, settings, "equipment", "register", "equipment.title", () -> new EquipmentPage(desk)),
                         late(
                                 desk,

@@ -5,6 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import porebench.desk.DeskModel;
+import porebench.desk.Question;
+import porebench.desk.Reading;
 import porebench.desk.form.Days;
 import porebench.desk.form.TypedDraft;
 import porebench.evidence.MeterStory;
@@ -21,6 +23,7 @@ import porebench.record.Meter;
 import porebench.record.column.Column;
 import porebench.record.column.MeterColumns;
 import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
 
 /** The register of meters. */
 final class MetersModel extends RecordModel<Meter> {
@@ -66,6 +69,7 @@ final class MetersModel extends RecordModel<Meter> {
                 .with(MeterColumns.IN_SERVICE, true);
     }
 
+    /** Says which mixes were tested on the meter on view. */
     @Override
     Optional<Column<?, ?>> turned() {
         return Optional.of(MeterColumns.BOWL);
@@ -87,7 +91,28 @@ final class MetersModel extends RecordModel<Meter> {
 
     @Override
     String note() {
-        return isNew() ? "" : texts().get("meter.note");
+        if (isNew()) {
+            return "";
+        }
+        List<MixId> mixes = usedBy();
+        return mixes.isEmpty()
+                ? texts().get("meter.note")
+                : texts().get("meter.note") + " " + texts().get("meter.used", mixes.size());
+    }
+
+    @Override
+    List<MixId> usedBy() {
+        return base().flatMap(
+                        version -> desk().answer(new MixesOn(version.value().id())))
+                .orElse(List.of());
+    }
+
+    /** Asks for the mixes with trials on a meter. */
+    private record MixesOn(MeterId meter) implements Question<List<MixId>> {
+        @Override
+        public List<MixId> answer(Reading seen) {
+            return seen.book().mixesOn(meter);
+        }
     }
 
     @Override

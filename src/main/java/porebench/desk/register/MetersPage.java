@@ -11,6 +11,7 @@ import porebench.method.Texts;
 import porebench.record.Meter;
 import porebench.record.column.MeterColumns;
 import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
 
 /** The register of meters. */
 public final class MetersPage extends RecordPage<Meter> {
@@ -20,12 +21,13 @@ public final class MetersPage extends RecordPage<Meter> {
      * Makes the register.
      *
      * @param openMeter turns the window to the page of a meter with its calibrations
+     * @param openMix turns the window to a mix with trials on a meter
      */
-    public MetersPage(DeskModel desk, Consumer<MeterId> openMeter) {
-        this(new MetersModel(desk, texts(desk)), openMeter);
+    public MetersPage(DeskModel desk, Consumer<MeterId> openMeter, Consumer<MixId> openMix) {
+        this(new MetersModel(desk, texts(desk)), openMeter, openMix);
     }
 
-    private MetersPage(MetersModel model, Consumer<MeterId> openMeter) {
+    private MetersPage(MetersModel model, Consumer<MeterId> openMeter, Consumer<MixId> openMix) {
         super(
                 model,
                 columns(model, model.texts()),
@@ -33,7 +35,8 @@ public final class MetersPage extends RecordPage<Meter> {
                         model.texts().get("meter.open"),
                         () -> model.base()
                                 .ifPresent(
-                                        meter -> openMeter.accept(meter.value().id())))));
+                                        meter -> openMeter.accept(meter.value().id())))),
+                openMix);
     }
 
     private static List<ShownColumn<Meter>> columns(MetersModel model, Texts texts) {

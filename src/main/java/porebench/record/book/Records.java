@@ -13,6 +13,8 @@ import porebench.method.Glyphs;
 import porebench.record.Kept;
 import porebench.record.PhotoFile;
 import porebench.record.RecordKind;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
 
 /** Records that can be looked up: those of a lab book, or those it would hold if some drafts were kept. */
 public interface Records {
@@ -55,6 +57,15 @@ public interface Records {
                 .forEach(version -> found.put(version.value().recordId(), version)));
         return found.values().stream()
                 .sorted(Comparator.comparing(version -> version.value().recordId()))
+                .toList();
+    }
+
+    /** Returns the mixes that now have trials on a meter, in the order of their names. */
+    default List<MixId> mixesOn(MeterId meter) {
+        return latestOf(Belonging.TRIALS_ON_METER, meter.text()).stream()
+                .map(trial -> trial.value().mixId())
+                .distinct()
+                .sorted()
                 .toList();
     }
 

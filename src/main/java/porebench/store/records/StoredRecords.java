@@ -19,6 +19,8 @@ import porebench.record.book.Belonging;
 import porebench.record.book.Records;
 import porebench.record.book.Stamp;
 import porebench.record.book.Version;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
 import porebench.store.chain.EntryTable;
 import porebench.store.file.StoreException;
 import porebench.store.file.StoreException.Task;
@@ -103,6 +105,11 @@ public final class StoredRecords implements Records {
         return versions.stream()
                 .sorted(Comparator.comparing(version -> version.value().recordId()))
                 .toList();
+    }
+
+    @Override
+    public List<MixId> mixesOn(MeterId meter) {
+        return MixesOnMeter.read(handle, meter);
     }
 
     @Override

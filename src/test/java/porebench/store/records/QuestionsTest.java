@@ -37,6 +37,7 @@ import porebench.record.book.LabBook;
 import porebench.record.book.Records;
 import porebench.record.book.Stamp;
 import porebench.record.book.Version;
+import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 import porebench.store.Books;
 import porebench.store.rows.RecordTable;
@@ -118,6 +119,14 @@ class QuestionsTest {
                 found.addAll(answer);
             }
             assertThat(found).containsAll(book.latest(belonging.kind()));
+        }
+    }
+
+    @Test
+    void theMixesOfAMeterAreThoseOfItsTrialsAsTheyStandNow() {
+        try (LabBook book = Books.SHELF.open(file)) {
+            assertThat(book.mixesOn(new MeterId("B-1"))).containsExactly(new MixId("M-1"), new MixId("M-2"));
+            assertThat(book.mixesOn(new MeterId("B-2"))).isEmpty();
         }
     }
 
@@ -217,6 +226,17 @@ class QuestionsTest {
             assertThat(plan)
                     .contains("SEARCH entry USING INTEGER PRIMARY KEY (rowid>?)")
                     .noneMatch(step -> step.matches("SCAN (?!(since|s|v)$).*") || step.endsWith("(kind=?)"));
+        }
+    }
+
+    @Test
+    void norForTheMixesOfAMeter() throws SQLException {
+        Selection meter = new Selection("", Map.of("meter", "B-1"));
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Handle handle = Jdbi.open(connection)) {
+            assertThat(plan(handle, MixesOnMeter.QUERY, meter))
+                    .contains("SEARCH t USING COVERING INDEX trial_by_meter (meter_id=?)")
+                    .noneMatch(step -> step.startsWith("SCAN") || step.endsWith("(kind=?)"));
         }
     }
 
