@@ -43,7 +43,7 @@ final class WeighOutTable {
 
     private ShownColumn<List<String>> column(int at) {
         ShownColumn<List<String>> column =
-                new ShownColumn<>(() -> headings.get(at), WIDTHS[at], cells -> cells.get(at));
+                new ShownColumn<List<String>>(() -> headings.get(at), WIDTHS[at], cells -> cells.get(at)).unsorted();
         return at >= FIRST_NUMBER ? column.number() : column;
     }
 

@@ -8,7 +8,6 @@ import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
-import java.awt.event.MouseWheelEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -79,7 +78,7 @@ public final class RowTable<R> extends JTable {
         for (int column = 0; column < rows.columns().size(); column++) {
             setUp(getColumnModel().getColumn(column), rows.columns().get(column));
         }
-        if (rows.columns().stream().anyMatch(column -> column.order().isPresent())) {
+        if (!isTyped() && rows.columns().stream().anyMatch(ShownColumn::isSorted)) {
             setRowSorter(sorter);
         }
         if (isTyped()) {
@@ -324,21 +323,7 @@ public final class RowTable<R> extends JTable {
 
     /** Returns the table in its sideways scroll bar; turning the wheel goes on to the page, unless there are more rows. */
     public JScrollPane scrolled() {
-        return new JScrollPane(this) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            protected void processMouseWheelEvent(MouseWheelEvent event) {
-                Container page = getParent();
-                if (event.isShiftDown()
-                        || page == null
-                        || getVerticalScrollBar().isVisible()) {
-                    super.processMouseWheelEvent(event);
-                } else {
-                    page.dispatchEvent(SwingUtilities.convertMouseEvent(this, event, page));
-                }
-            }
-        };
+        return new SidewaysScroll(this);
     }
 
     /** How high wrapped words are follows from how wide their column is. */

@@ -2,6 +2,7 @@ package porebench.desk.table;
 
 import java.awt.Color;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
@@ -25,6 +26,7 @@ public final class ShownColumn<R> {
     private Function<R, String> typed;
     private boolean isNumber;
     private boolean isWrapped;
+    private boolean isSorted = true;
     private String tip = "";
     private Optional<BiFunction<R, Optional<Color>, Icon>> mark = Optional.empty();
     private Optional<Function<R, ? extends Comparable<?>>> order = Optional.empty();
@@ -71,9 +73,15 @@ public final class ShownColumn<R> {
         return this;
     }
 
-    /** Lets a person sort by this column, by a value and not by its words. */
+    /** Lets a person sort by this column, by a value instead of its words. */
     public ShownColumn<R> sortedBy(Function<R, ? extends Comparable<?>> value) {
         order = Optional.of(value);
+        return this;
+    }
+
+    /** Leaves its rows in the order in which they are shown: it is the order of the work, or sums stand below them. */
+    public ShownColumn<R> unsorted() {
+        isSorted = false;
         return this;
     }
 
@@ -143,8 +151,14 @@ public final class ShownColumn<R> {
         return mark.map(shape -> shape.apply(row, selected));
     }
 
-    Optional<Function<R, ? extends Comparable<?>>> order() {
-        return order;
+    /** Returns whether a person may sort by it; rows that are typed stay where they are typed. */
+    boolean isSorted() {
+        return isSorted && !isEdited();
+    }
+
+    /** Returns what the cell of a row is sorted by: the value stated, else its words. */
+    Comparable<?> order(R row, Locale locale) {
+        return order.<Comparable<?>>map(value -> value.apply(row)).orElseGet(() -> SortedWords.of(words(row), locale));
     }
 
     List<Problem> problems(R row) {

@@ -99,7 +99,7 @@ final class ShownRows<R> extends AbstractTableModel {
         return columns.stream().map(column -> column.words(row)).collect(Collectors.joining("\n"));
     }
 
-    /** Sorts by the values that columns state, not by their words. */
+    /** Sorts by the values that columns state, where they state none by their words. */
     DefaultRowSorter<ShownRows<R>, Integer> sorter() {
         return new ByValue<>(this);
     }
@@ -124,7 +124,7 @@ final class ShownRows<R> extends AbstractTableModel {
 
                 @Override
                 public Object getValueAt(int row, int column) {
-                    return rows.columns.get(column).order().orElseThrow().apply(rows.all.get(row));
+                    return rows.columns.get(column).order(rows.all.get(row), Locale.ROOT);
                 }
 
                 @Override
@@ -133,7 +133,7 @@ final class ShownRows<R> extends AbstractTableModel {
                 }
             });
             for (int column = 0; column < rows.getColumnCount(); column++) {
-                setSortable(column, rows.columns.get(column).order().isPresent());
+                setSortable(column, rows.columns.get(column).isSorted());
                 setComparator(column, Comparator.naturalOrder());
             }
             setSortsOnUpdates(true);

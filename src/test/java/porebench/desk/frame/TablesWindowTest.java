@@ -5,12 +5,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.KeyboardFocusManager;
+import java.awt.Toolkit;
+import java.awt.datatransfer.Clipboard;
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.StringSelection;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
+import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -22,6 +29,7 @@ import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.table.RowTable;
+import porebench.record.id.MeterId;
 
 /** Every table of the window by the keyboard: Tab leaves it, words filter it, letters choose in it. */
 @NeedsDisplay
@@ -107,6 +115,120 @@ class TablesWindowTest {
         assertThat(seen).isGreaterThan(6);
     }
 
+    private static boolean isOnEnter(JTable table) {
+        return List.of(Objects.requireNonNullElse(
+                        table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                                .keys(),
+                        new KeyStroke[0]))
+                .contains(KeyStroke.getKeyStroke("ENTER"));
+    }
+
+    private static String copied() throws Exception {
+        return (String) Toolkit.getDefaultToolkit().getSystemClipboard().getData(DataFlavor.stringFlavor);
+    }
+
+    private void goesDown(JTable table, String where) throws Exception {
+        boolean isBelow = false;
+        for (int round = 0; round < 10 && !isBelow; round++) {
+            assertThat(EventThread.comes(() -> !window.desk().tools().tasks().isAwaited()))
+                    .isTrue();
+            EventThread.run(() -> table.changeSelection(0, 0, false, false));
+            keys.strike(KeyEvent.VK_ENTER);
+            isBelow = EventThread.comesWithin(1, () -> table.getSelectedRow() == 1);
+        }
+        assertThat(isBelow).as("Enter goes down in " + where).isTrue();
+    }
+
+    private void copies(JTable table, String where) throws Exception {
+        Clipboard clipboard = Toolkit.getDefaultToolkit().getSystemClipboard();
+        clipboard.setContents(new StringSelection("nothing"), null);
+        boolean isCopied = false;
+        for (int round = 0; round < 10 && !isCopied; round++) {
+            // What a page was asked for may come late and show other rows, of which none is selected.
+            assertThat(EventThread.comes(() -> !window.desk().tools().tasks().isAwaited()))
+                    .isTrue();
+            EventThread.run(() -> {
+                if (table.getSelectedRow() < 0) {
+                    table.changeSelection(0, Math.max(0, table.getSelectedColumn()), false, false);
+                }
+            });
+            keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_C);
+            isCopied = EventThread.comesWithin(1, () -> !copied().equals("nothing"));
+        }
+        assertThat(isCopied).as("something is copied out of " + where).isTrue();
+        List<String> lines = copied().lines().toList();
+        assertThat(lines).as(where).hasSizeGreaterThan(1);
+        assertThat(lines.get(0).split("\t", -1))
+                .as(where)
+                .contains(table.getColumnName(Math.max(0, table.getSelectedColumn())));
+        assertThat(lines.get(1).split("\t", -1).length)
+                .as(where)
+                .isEqualTo(lines.get(0).split("\t", -1).length);
+    }
+
+    /** By the keyboard: F8 goes to the headings, the space bar sorts by the one it stands on. */
+    private void sorts(RowTable<?> table, String where) throws Exception {
+        keys.strikeUntil(() -> table.getTableHeader().isFocusOwner(), "the headings of " + where, KeyEvent.VK_F8);
+        keys.strikeUntil(
+                () -> !table.getRowSorter().getSortKeys().isEmpty(), "the order of " + where, KeyEvent.VK_SPACE);
+        EventThread.run(() -> table.getRowSorter().setSortKeys(List.of()));
+    }
+
+    @Test
+    void everyTableToReadIsCopiedOutAndSortedAndEnterMovesDownInIt() throws Exception {
+        int sorted = 0;
+        for (LatePage<?> page : window.pages().all()) {
+            if (page == window.pages().meter()) {
+                EventThread.run(() -> window.openMeter(new MeterId("B-1")));
+            } else {
+                EventThread.run(() -> window.turnTo(page));
+            }
+            assertThat(EventThread.comes(() -> !window.desk().tools().tasks().isAwaited()))
+                    .isTrue();
+            List<RowTable<?>> tables = EventThread.call(() -> all(window.content())
+                    .filter(each -> each instanceof RowTable<?> table && isRead(table))
+                    .<RowTable<?>>map(each -> (RowTable<?>) each)
+                    .toList());
+            for (RowTable<?> table : tables) {
+                String where = table.getName() + " of " + page.name();
+                focus(table);
+                EventThread.run(() -> table.changeSelection(0, 0, false, false));
+                if (table.getRowCount() > 1 && !isOnEnter(table)) {
+                    goesDown(table, where);
+                }
+                copies(table, where);
+                if (table.getRowSorter() != null) {
+                    sorts(table, where);
+                    sorted++;
+                }
+            }
+        }
+        assertThat(sorted).isGreaterThan(6);
+    }
+
+    @Test
+    void aTableToTypeInTakesABlockAndEnterMovesDownInIt() throws Exception {
+        RowTable<?> table = Named.in(window.content(), RowTable.class, "constituents");
+        int mass = 3;
+        EventThread.run(() -> table.changeSelection(0, mass, false, false));
+        focus(table);
+        keys.strike(KeyEvent.VK_7);
+        keys.strikeUntil(
+                () -> !table.isEditing() && table.getSelectedRow() == 1 && table.getSelectedColumn() == mass,
+                "the cell below",
+                KeyEvent.VK_ENTER);
+        assertThat(EventThread.call(() -> table.getValueAt(0, mass))).isEqualTo("7");
+        Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection("11\n12\n13"), null);
+        keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_V);
+        assertThat(EventThread.comes(() -> table.getValueAt(3, mass).equals("13")))
+                .isTrue();
+        assertThat(EventThread.call(() -> table.getValueAt(1, mass))).isEqualTo("11");
+        copies(table, "constituents");
+        EventThread.run(() -> window.current().undo());
+        EventThread.run(() -> window.current().undo());
+        assertThat(EventThread.call(() -> table.getValueAt(0, mass))).isEqualTo("670");
+    }
+
     @Test
     void wordsOverTheFactorRegisterLeaveTheRowsThatHoldThemAndEnterOpensTheMix() throws Exception {
         EventThread.run(() -> window.turnTo(window.pages().named("register").orElseThrow()));
@@ -137,13 +259,14 @@ class TablesWindowTest {
                 .isTrue();
         assertThat(EventThread.call(() -> String.valueOf(table.getValueAt(0, 1))))
                 .startsWith("c");
+        keys.strikeUntil(() -> !table.isEditing() && table.getSelectedRow() == 1, "the cell below", KeyEvent.VK_ENTER);
         EventThread.run(() -> window.current().undo());
         assertThat(EventThread.call(() -> table.getValueAt(0, 1))).isEqualTo("fine");
     }
 
     /** Gives the keyboard to the first link, if there is one; returns whether a link has it. */
-    private boolean isLinkFocused() {
-        Container links = Named.in(window.content(), Container.class, "source.usedBy");
+    private boolean isLinkFocused(String register) {
+        Container links = Named.in(window.content(), Container.class, register + ".usedBy");
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         boolean isThere =
                 owner != null && links.isAncestorOf(owner) && owner.getName().startsWith("usedBy.");
@@ -155,18 +278,27 @@ class TablesWindowTest {
 
     @Test
     void aMixThatUsesASourceIsOpenedFromTheSource() throws Exception {
-        EventThread.run(() -> window.turnTo(window.pages().named("sources").orElseThrow()));
-        RowTable<?> table = Named.in(window.content(), RowTable.class, "source.table");
-        focus(Named.in(window.content(), JTextField.class, "source.table.filter"));
-        for (int key : new int[] {KeyEvent.VK_S, KeyEvent.VK_MINUS, KeyEvent.VK_0, KeyEvent.VK_2}) {
-            keys.strike(key);
+        openMixFrom("sources", "source", "S-02");
+    }
+
+    @Test
+    void aMixThatWasTestedOnAMeterIsOpenedFromTheMeter() throws Exception {
+        openMixFrom("meters", "meter", "B-1");
+    }
+
+    private void openMixFrom(String page, String register, String record) throws Exception {
+        EventThread.run(() -> window.turnTo(window.pages().named(page).orElseThrow()));
+        RowTable<?> table = Named.in(window.content(), RowTable.class, register + ".table");
+        focus(Named.in(window.content(), JTextField.class, register + ".table.filter"));
+        for (char letter : record.toCharArray()) {
+            keys.strike(KeyEvent.getExtendedKeyCodeForChar(letter));
         }
         assertThat(EventThread.comes(() -> table.getRowCount() == 1)).isTrue();
         keys.strike(KeyEvent.VK_ENTER);
         // The links may be made anew once more while the page comes to rest: the one that has the keyboard counts.
         Component link = null;
         for (int round = 0; round < 30 && link == null; round++) {
-            link = EventThread.comesWithin(1, this::isLinkFocused)
+            link = EventThread.comesWithin(1, () -> isLinkFocused(register))
                     ? EventThread.call(() -> KeyboardFocusManager.getCurrentKeyboardFocusManager()
                             .getFocusOwner())
                     : null;

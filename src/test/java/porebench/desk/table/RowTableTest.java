@@ -144,11 +144,13 @@ class RowTableTest {
     }
 
     @Test
-    void sortsByTheValueAndNotByItsWords() {
+    void sortsByTheValueThatIsStatedElseByTheWords() {
         RowTable<Integer> table = table();
         table.show(List.of(100, 9, 10));
         table.getRowSorter().toggleSortOrder(0);
-        assertThat(table.getValueAt(0, 1)).isEqualTo("100");
+        assertThat(List.of(table.getValueAt(0, 0), table.getValueAt(1, 0), table.getValueAt(2, 0)))
+                .isEqualTo(List.of("No.\t9", "No.\t10", "No.\t100"));
+        table.getRowSorter().toggleSortOrder(0);
         table.getRowSorter().toggleSortOrder(1);
         assertThat(List.of(table.getValueAt(0, 1), table.getValueAt(1, 1), table.getValueAt(2, 1)))
                 .isEqualTo(List.of("9", "10", "100"));
@@ -158,6 +160,14 @@ class RowTableTest {
         assertThat(table.selected()).contains(100);
         table.show(List.of(5, 9, 11));
         assertThat(table.getValueAt(0, 1)).isEqualTo("5");
+    }
+
+    @Test
+    void rowsThatAreTypedOrStandInAnOrderOfTheirOwnAreNotSorted() {
+        RowTable<Integer> inOrder = new RowTable<>(
+                "steps", "Steps", List.of(new ShownColumn<Integer>("Step", 80, Object::toString).unsorted()));
+        assertThat(inOrder.getRowSorter()).isNull();
+        assertThat(typed().getRowSorter()).isNull();
     }
 
     @Test

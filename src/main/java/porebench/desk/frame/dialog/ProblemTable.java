@@ -1,14 +1,18 @@
 package porebench.desk.frame.dialog;
 
+import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import porebench.desk.table.FilterLine;
 import porebench.desk.table.RowTable;
 import porebench.desk.table.ShownColumn;
 import porebench.method.Place;
@@ -18,7 +22,11 @@ import porebench.method.Texts;
 
 /** A table of problems: how grave, where in which file, and what to do. */
 final class ProblemTable {
+    /** So many are seen at a glance. */
+    private static final int FEW = 10;
+
     private final RowTable<Problem> table;
+    private final Locale locale;
 
     ProblemTable(List<Problem> problems, ProblemText problemText, Texts texts) {
         this(problems, problemText, texts, 0);
@@ -50,6 +58,7 @@ final class ProblemTable {
             columns.add(counted(texts.get("problems.column"), Place::column));
         }
         columns.add(new ShownColumn<>(texts.get("problems.words"), 0, problemText::say));
+        locale = texts.locale();
         table = new RowTable<>("problems", texts.get("problems.words"), columns);
         table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
         table.show(problems.stream()
@@ -72,6 +81,13 @@ final class ProblemTable {
         int unit = table.getRowHeight();
         int columns = unit + table.getColumnModel().getTotalColumnWidth();
         scroll.setPreferredSize(new Dimension(Math.max(18 * unit, Math.min(34 * unit, columns)), rows * unit));
-        return scroll;
+        if (table.getRowCount() <= FEW) {
+            return scroll;
+        }
+        JPanel filtered = new JPanel(new BorderLayout());
+        filtered.setOpaque(false);
+        filtered.add(new FilterLine(table, locale).component(), BorderLayout.NORTH);
+        filtered.add(scroll);
+        return filtered;
     }
 }
