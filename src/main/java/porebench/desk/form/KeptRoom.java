@@ -2,6 +2,8 @@ package porebench.desk.form;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -23,6 +25,14 @@ public final class KeptRoom extends JPanel {
         scroll.getViewport().setOpaque(false);
         setOpaque(false);
         add(scroll);
+        inside.setFocusable(false);
+        words.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                // The keyboard comes to it only where there is more to scroll to.
+                inside.setFocusable(words.getHeight() > getHeight());
+            }
+        });
     }
 
     @Override

@@ -95,6 +95,7 @@ class EnterInFormsWindowTest {
         turnTo("mix");
         assertThat(way("title", "constituents"))
                 .containsExactly(
+                        "plant",
                         "profile",
                         "volumeFrom",
                         "batchVolume",
