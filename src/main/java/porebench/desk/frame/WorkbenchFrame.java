@@ -86,7 +86,7 @@ public final class WorkbenchFrame {
                 desk,
                 this::openMix,
                 this::openMeter,
-                this::openMeters,
+                () -> turnTo(pages().registerOf(pages().meter())),
                 this::openTrial,
                 new Leading(this),
                 memory.settings());
@@ -223,6 +223,7 @@ public final class WorkbenchFrame {
             pages.meter().page().open(meterId);
             current = pages.meter();
             refresh();
+            current.focus();
         });
     }
 
@@ -244,10 +245,6 @@ public final class WorkbenchFrame {
     /** Turns to the list of first steps, also where it was put away. */
     void openFirstSteps() {
         bands.openFirstSteps();
-    }
-
-    private void openMeters() {
-        turnTo(pages.registerOf(pages.meter()));
     }
 
     /** Begins the draft of a new mix. */

@@ -195,7 +195,7 @@ final class CalibrationPanel {
                 new TallPanel(new MigLayout("insets 0 2 12 8, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0::]"));
         left.add(forms.get(0).panel());
         left.add(otherLines.panel(), "wmin 0");
-        left.add(tableHead("section.fills", fills.table(), "fills.remove", entry.fills(), fillUnits()), "gaptop 14");
+        left.add(tableHead("section.fills", fills.table(), "fills.remove", entry.fills(), fillUnits()), "gaptop 2");
         left.add(new WrappedText("hint.fills", "quiet", texts.get("hint.fills")), "wmin 0");
         left.add(fills.table().scrolled());
         left.add(fillLines.panel(), "wmin 0");

@@ -42,6 +42,7 @@ public final class MeterPage implements Screen {
     private final StoryPanel story;
     private final NewerVersion<MeterCalibration> newer;
     private final CalibrationPanel entry;
+    private boolean isKeyboardWanted;
 
     /**
      * Makes the page.
@@ -118,6 +119,7 @@ public final class MeterPage implements Screen {
             story.refresh();
             layout.show(cards, STORY);
         }
+        takeKeyboard();
     }
 
     /** Looks at a meter, or at the calibration of it that was begun and not saved. */
@@ -132,6 +134,24 @@ public final class MeterPage implements Screen {
     @Override
     public JComponent component() {
         return cards;
+    }
+
+    /** Takes the keyboard where a calibration is typed, else on those that are kept; once they have been read. */
+    @Override
+    public void focus() {
+        isKeyboardWanted = true;
+        takeKeyboard();
+    }
+
+    private void takeKeyboard() {
+        if (isKeyboardWanted && model.story().isPresent()) {
+            isKeyboardWanted = false;
+            if (draft.isOpen()) {
+                entry.focusFirst();
+            } else {
+                story.focus();
+            }
+        }
     }
 
     /** Returns that none is lost: it is kept as it is typed, and found again with its meter. */

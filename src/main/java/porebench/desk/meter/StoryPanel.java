@@ -1,5 +1,6 @@
 package porebench.desk.meter;
 
+import java.awt.Component;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -10,6 +11,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
+import porebench.desk.Focusing;
 import porebench.desk.Looks;
 import porebench.desk.PlotPanel;
 import porebench.desk.StateMark;
@@ -99,6 +101,14 @@ final class StoryPanel {
 
     JComponent component() {
         return scrolled;
+    }
+
+    void focus() {
+        if (historyTable.isVisible()) {
+            history.requestFocusInWindow();
+        } else {
+            Focusing.find(scrolled).ifPresent(Component::requestFocusInWindow);
+        }
     }
 
     private PlotPanel plot(String name, int height, String title) {

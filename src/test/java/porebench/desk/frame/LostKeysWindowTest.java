@@ -117,6 +117,13 @@ class LostKeysWindowTest {
         focus(named(AbstractButton.class, "register.sources"));
         keys.strike(KeyEvent.VK_SPACE);
         assertThat(EventThread.comes(() -> focused().equals("source.table"))).isTrue();
+        focus(named(AbstractButton.class, "register.meters"));
+        keys.strike(KeyEvent.VK_SPACE);
+        assertThat(EventThread.comes(() -> focused().equals("meter.table"))).isTrue();
+        keys.strike(KeyEvent.VK_ENTER);
+        assertThat(EventThread.comes(() -> focused().equals("calibrations")))
+                .as("the page of a meter")
+                .isTrue();
         assertThat(EventThread.call(this::said)).isEmpty();
     }
 
