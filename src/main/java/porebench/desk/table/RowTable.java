@@ -83,6 +83,7 @@ public final class RowTable<R> extends JTable {
         }
         if (isTyped()) {
             setCellSelectionEnabled(true);
+            CellTyping.leaveByTab(this);
         } else {
             setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
             setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);

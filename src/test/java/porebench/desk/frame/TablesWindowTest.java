@@ -109,6 +109,15 @@ class TablesWindowTest {
                         .as("Tab leaves " + table.getName() + " of " + page.name())
                         .isTrue();
                 assertThat(EventThread.call(table::getSelectedRow)).isEqualTo(selected);
+                focus(table);
+                keys.strike(KeyEvent.VK_SHIFT, KeyEvent.VK_TAB);
+                assertThat(EventThread.comes(() -> !table.isFocusOwner()
+                                && KeyboardFocusManager.getCurrentKeyboardFocusManager()
+                                                .getFocusOwner()
+                                        != null))
+                        .as("Tab goes back out of " + table.getName() + " of " + page.name())
+                        .isTrue();
+                assertThat(EventThread.call(table::getSelectedRow)).isEqualTo(selected);
                 seen++;
             }
         }
@@ -227,6 +236,28 @@ class TablesWindowTest {
         EventThread.run(() -> window.current().undo());
         EventThread.run(() -> window.current().undo());
         assertThat(EventThread.call(() -> table.getValueAt(0, mass))).isEqualTo("670");
+    }
+
+    @Test
+    void tabLeavesATableInWhichIsTypedBehindItsLastCellAndBeforeItsFirst() throws Exception {
+        EventThread.run(() -> window.turnTo(window.pages().named("mix").orElseThrow()));
+        RowTable<?> table = Named.in(window.content(), RowTable.class, "constituents");
+        int row = EventThread.call(() -> table.getRowCount() - 1);
+        int column = EventThread.call(() -> table.getColumnCount() - 1);
+        EventThread.run(() -> table.changeSelection(row, column - 1, false, false));
+        focus(table);
+        keys.strike(KeyEvent.VK_TAB);
+        assertThat(EventThread.comes(() -> table.getSelectedColumn() == column)).isTrue();
+        keys.strike(KeyEvent.VK_TAB);
+        assertThat(EventThread.comes(() -> !table.isFocusOwner())).as("behind").isTrue();
+        assertThat(EventThread.call(() -> table.getSelectedRow() + "/" + table.getSelectedColumn()))
+                .isEqualTo(row + "/" + column);
+        EventThread.run(() -> table.changeSelection(0, 0, false, false));
+        focus(table);
+        keys.strike(KeyEvent.VK_SHIFT, KeyEvent.VK_TAB);
+        assertThat(EventThread.comes(() -> !table.isFocusOwner())).as("before").isTrue();
+        assertThat(EventThread.call(() -> table.getSelectedRow() + "/" + table.getSelectedColumn()))
+                .isEqualTo("0/0");
     }
 
     @Test
