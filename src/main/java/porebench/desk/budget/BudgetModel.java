@@ -66,7 +66,7 @@ final class BudgetModel {
     }
 
     BudgetWords words() {
-        return new BudgetWords(texts, desk.tools().numbers());
+        return new BudgetWords(texts, desk.tools().numbers(), desk.units());
     }
 
     /** Turns to a determination of the selected mix. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import porebench.chart.factor.BudgetBars;
 import porebench.desk.form.Numbers;
+import porebench.desk.form.UnitSystem;
 import porebench.method.Digits;
 import porebench.method.Texts;
 import porebench.method.budget.Budget;
@@ -12,21 +13,26 @@ import porebench.method.budget.BudgetPart;
 import porebench.method.budget.BudgetResult;
 import porebench.method.budget.Capability;
 import porebench.method.budget.Origin;
+import porebench.quantity.MassUnit;
+import porebench.quantity.VolumeUnit;
 import porebench.statistics.uncertainty.IntervalCheck;
 
 /** A budget in words and figures. */
 final class BudgetWords {
     private static final int DECIMALS = Digits.SCATTER;
+    private static final int FOOT_DECIMALS = 4;
     private static final int FIELD_DECIMALS = Digits.AIR;
     private static final double MANY_DEGREES = 1000;
     private static final double LEAST_SAID = 0.0005;
 
     private final Texts texts;
     private final Numbers numbers;
+    private final UnitSystem units;
 
-    BudgetWords(Texts texts, Numbers numbers) {
+    BudgetWords(Texts texts, Numbers numbers, UnitSystem units) {
         this.texts = texts;
         this.numbers = numbers;
+        this.units = units;
     }
 
     /**
@@ -70,8 +76,8 @@ final class BudgetWords {
         return List.of(
                 texts.get("part." + line.part().symbol()),
                 value(line),
-                texts.get("cell.with-unit", counting(line.standardUncertainty()), unit(line)),
-                counting(line.sensitivity()),
+                texts.get("cell.with-unit", counting(line.standardUncertainty() * ofShown(line)), unit(line)),
+                counting(line.sensitivity() / ofShown(line)),
                 numbers.show(line.sizePercent(), DECIMALS),
                 Digits.share(budget.shareOf(line)),
                 degrees(line.degreesOfFreedom()),
@@ -88,12 +94,25 @@ final class BudgetWords {
                 || line.part() == BudgetPart.SHARE_MEASURE;
         return isDeviation
                 ? ""
-                : texts.get("cell.with-unit", numbers.show(line.value(), decimals(line.part())), unit(line));
+                : texts.get(
+                        "cell.with-unit",
+                        numbers.show(line.value() * ofShown(line), decimals(line.part())),
+                        unit(line));
     }
 
-    private static int decimals(BudgetPart part) {
+    /** Returns how many of the units shown one of a line's own is. */
+    private double ofShown(BudgetLine line) {
+        return switch (line.part().unit()) {
+            case "L" -> units.bowlVolume().in(VolumeUnit.LITRE.of(1));
+            case "kg" -> units.batchMass().in(MassUnit.KILOGRAM.of(1));
+            default -> 1;
+        };
+    }
+
+    private int decimals(BudgetPart part) {
         return switch (part.unit()) {
             case "% air" -> Digits.AIR;
+            case "L" -> units == UnitSystem.US ? FOOT_DECIMALS : DECIMALS;
             default -> part == BudgetPart.WATER ? 1 : DECIMALS;
         };
     }
@@ -102,6 +121,8 @@ final class BudgetWords {
         return switch (line.part().unit()) {
             case "% air" -> texts.get("cell.unit.air");
             case "% bowl" -> texts.get("cell.unit.bowl");
+            case "L" -> units.bowlVolume().symbol();
+            case "kg" -> units.batchMass().symbol();
             default -> line.part().unit();
         };
     }

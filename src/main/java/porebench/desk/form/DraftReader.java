@@ -126,8 +126,10 @@ public final class DraftReader implements CellReader {
                 && typed.get().signum() < 0) {
             error(column, "form.negative", words.apply(column), typed.get());
         } else if (!range.holds(kept.get())) {
-            UnaryOperator<BigDecimal> toTyped =
-                    number -> other.map(unit -> fixed.get().in(number, unit)).orElse(number);
+            // A bound that was worked out is said with the digits of such a number, not with those a kept one has.
+            Function<BigDecimal, Object> toTyped = number -> other.<Object>map(
+                            unit -> fixed.get().in(number, unit).doubleValue())
+                    .orElse(number);
             error(
                     column,
                     "form.out-of-range",

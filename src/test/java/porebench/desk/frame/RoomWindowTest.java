@@ -2,6 +2,7 @@ package porebench.desk.frame;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.Robot;
@@ -10,10 +11,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
 import javax.swing.JToggleButton;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,6 +27,7 @@ import porebench.desk.NeedsDisplay;
 import porebench.desk.Page;
 import porebench.desk.Refused;
 import porebench.desk.form.CutTexts;
+import porebench.desk.form.UnitSystem;
 import porebench.record.Kept;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
@@ -39,6 +43,11 @@ class RoomWindowTest {
     private static final MixId MIX = new MixId("HG-101");
     private static final String LONG =
             "Viaduct deck, second stage, north carriageway, pumped mix with the long name 80.";
+
+    private static final Pattern SI = Pattern.compile("\\d ?(L|kPa|C|\u00b0C|kg|g|mm|m|m3|kg/m3)(?![\\w/])");
+
+    private static final Pattern OWN_UNIT = Pattern.compile(
+            "37\\.5 mm|(granite|gravel|limestone) \\d+ mm|mm (granite|basalt)|to 63 mm|lb\\)|^w [\\d.]+ kg");
 
     @RegisterExtension
     final EventThread events = new EventThread();
@@ -105,6 +114,27 @@ class RoomWindowTest {
 
     private static <T extends Kept> Draft corrected(Version<T> version, T other) {
         return Draft.correcting(version, other);
+    }
+
+    /**
+     * All pages of the demo laboratory, which keeps everything in SI units, on a US screen. In their own unit stay the names of stones
+     * and of the sieve, what stands on an instrument's certificate, and what a calibration read as it was measured.
+     */
+    @Test
+    void aUsScreenShowsNothingInSiUnits() throws Exception {
+        open("en-US");
+        EventThread.run(() -> window.show(UnitSystem.US));
+        List<String> faults = new ArrayList<>();
+        for (Page page : window.pages().all()) {
+            EventThread.run(() -> window.turnTo(page));
+            EventThread.settle();
+            EventThread.call(() -> Written.on((Container) page.component())).stream()
+                    .filter(text ->
+                            SI.matcher(text).find() && !OWN_UNIT.matcher(text).find())
+                    .forEach(text -> faults.add(page.name() + ": " + text));
+        }
+        faults.removeIf(fault -> fault.startsWith("equipment: "));
+        assertThat(faults).isEmpty();
     }
 
     private void pointedAtAFieldSaysAllThatStandsInIt() throws Exception {

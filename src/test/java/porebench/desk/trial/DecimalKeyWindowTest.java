@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Toolkit;
+import java.awt.datatransfer.StringSelection;
 import java.awt.event.KeyEvent;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -16,10 +17,13 @@ import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import porebench.desk.BenchBook;
 import porebench.desk.EventThread;
 import porebench.desk.Keys;
 import porebench.desk.NeedsDisplay;
+import porebench.desk.form.UnitSystem;
 import porebench.desk.frame.Theme;
 
 /** The decimal key of the keypad, and units typed behind a number, in a real window. */
@@ -129,5 +133,71 @@ class DecimalKeyWindowTest {
         comes("waterTemperature", "72");
         EventThread.run(() -> assertThat(((JComboBox<?>) named("waterTemperatureUnit")).getSelectedItem())
                 .hasToString("F"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"es-MX", "es-US"})
+    void thePointStaysAPointWhereTheCountryWritesOne(String locale) throws Exception {
+        open(locale);
+        type(
+                "fine",
+                KeyEvent.VK_NUMPAD4,
+                KeyEvent.VK_DECIMAL,
+                KeyEvent.VK_NUMPAD9,
+                KeyEvent.VK_NUMPAD0,
+                KeyEvent.VK_NUMPAD5,
+                KeyEvent.VK_ENTER);
+        comes("fine", "4.905");
+        assertThat(EventThread.comes(() -> !named("fine").isFocusOwner())).isTrue();
+        assertThat(EventThread.call(() -> said("fine.message"))).doesNotContain("4905");
+    }
+
+    /** As a page of another program gives it: a space that does not break and a degree sign, which no keypad has. */
+    @Test
+    void aPastedQuantityIsUnderstoodWithItsDegreeSignAndItsSpace() throws Exception {
+        open("en");
+        Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection("22\u00a0\u00b0C"), null);
+        focus("waterTemperature");
+        new Keys().strike(KeyEvent.VK_CONTROL, KeyEvent.VK_V);
+        comes("waterTemperature", "22\u00a0\u00b0C");
+        new Keys().strike(KeyEvent.VK_ENTER);
+        comes("waterTemperature", "22");
+        EventThread.run(() -> assertThat(((JComboBox<?>) named("waterTemperatureUnit")).getSelectedItem())
+                .hasToString("C"));
+        EventThread.run(
+                () -> assertThat(named("waterTemperature.message").isShowing()).isFalse());
+    }
+
+    @Test
+    void aRefusedQuantitySaysWhichHalfIsWrong() throws Exception {
+        open("en");
+        type("waterTemperature", KeyEvent.VK_NUMPAD2, KeyEvent.VK_NUMPAD2, KeyEvent.VK_SPACE, KeyEvent.VK_K);
+        assertThat(EventThread.comes(() -> said("waterTemperature.message")
+                        .contains("the number can be read, but \"k\" is not one of its units")))
+                .as(said("waterTemperature.message"))
+                .isTrue();
+        type("soak", KeyEvent.VK_NUMPAD1, KeyEvent.VK_DECIMAL, KeyEvent.VK_DECIMAL, KeyEvent.VK_NUMPAD5);
+        assertThat(EventThread.comes(() -> said("soak.message").contains("\"1..5\" is not a number")))
+                .as(said("soak.message"))
+                .isTrue();
+    }
+
+    @Test
+    void aUsScreenSaysWhatCannotBeInUsUnits() throws Exception {
+        open("en-US");
+        EventThread.run(() -> bench.desk.show(UnitSystem.US));
+        type(
+                "waterTemperature",
+                KeyEvent.VK_NUMPAD8,
+                KeyEvent.VK_NUMPAD2,
+                KeyEvent.VK_NUMPAD4,
+                KeyEvent.VK_SPACE,
+                KeyEvent.VK_F,
+                KeyEvent.VK_ENTER);
+        comes("waterTemperature", "824");
+        assertThat(EventThread.comes(() ->
+                        said("waterTemperature.message").equals("Water temperature: 824 must be from -4 to 212.")))
+                .as(said("waterTemperature.message"))
+                .isTrue();
     }
 }
