@@ -85,8 +85,18 @@ public final class Choices {
             @Override
             public Component getListCellRendererComponent(
                     JList<?> list, Object value, int index, boolean isSelected, boolean hasFocus) {
-                String said = said(index < 0 ? box.getSelectedIndex() : index);
+                String said = said(index < 0 ? closed(value) : index);
                 return super.getListCellRendererComponent(list, said, index, isSelected, hasFocus);
+            }
+
+            /** Returns what the closed box says: what is chosen, or the value by which it is made wide enough. */
+            private int closed(Object value) {
+                return value != null && value == box.getPrototypeDisplayValue()
+                        ? IntStream.range(0, box.getItemCount())
+                                .filter(at -> value == box.getItemAt(at))
+                                .findFirst()
+                                .orElse(box.getSelectedIndex())
+                        : box.getSelectedIndex();
             }
 
             private String said(int index) {

@@ -160,6 +160,12 @@ class ImportWindowTest {
         return file;
     }
 
+    /** Returns how wide a box must be for what is chosen in it. */
+    private static <T> int neededBy(JComboBox<T> box) {
+        box.setPrototypeDisplayValue(null);
+        return box.getPreferredSize().width;
+    }
+
     @Test
     void semicolonsAndDecimalCommasAreOfferedAndReadWhenAPersonSaysSo() throws Exception {
         asker.manyToOpen.add(List.of(semicolons(), Path.of("demo-data", "meters.csv")));
@@ -184,6 +190,11 @@ class ImportWindowTest {
         assertThat(EventThread.comes(() ->
                         "2.62".equals(inDialog(JTable.class, "import.rows").getValueAt(0, 5))))
                 .isTrue();
+        for (JComboBox<?> box : List.of(apart, decimal)) {
+            assertThat(EventThread.call(() -> box.getWidth() >= neededBy(box)))
+                    .as(box.getName() + " says all of it")
+                    .isTrue();
+        }
         keys.strike(KeyEvent.VK_ENTER);
         assertThat(EventThread.comesWithin(20, () -> dialog().isPresent() && dialog().orElseThrow() != first))
                 .isTrue();

@@ -23,8 +23,10 @@ import porebench.desk.Keys;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.ScriptedAsker;
+import porebench.desk.form.WrappedText;
 import porebench.evidence.RegisterRow;
 import porebench.exchange.DemoLaboratory;
+import porebench.record.Laboratory;
 import porebench.record.MixDesign;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
@@ -52,6 +54,12 @@ class MixRailWindowTest {
         keys = new Keys();
         Path file = folder.resolve("large.porebench");
         try (LabBook book = new SqliteShelf(DemoDesk.DAY).create(file)) {
+            // A laboratory of its own: no band says that it is the demo.
+            assertThat(book.keep(
+                            List.of(Draft.of(new Laboratory("Large laboratory", "", false))),
+                            "T. Ester",
+                            "made for a test"))
+                    .isEmpty();
             new DemoLaboratory().fill(book);
             MixDesign demo =
                     book.latest(MixDesign.class, "HG-104").orElseThrow().value();
@@ -271,6 +279,6 @@ class MixRailWindowTest {
     }
 
     private String said() {
-        return Named.in(window.content(), JLabel.class, "mixes.nothing").getText();
+        return Named.in(window.content(), WrappedText.class, "mixes.nothing").getText();
     }
 }

@@ -36,6 +36,7 @@ import porebench.desk.Page;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.desk.form.Typing;
+import porebench.desk.form.WrappedText;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
 import porebench.method.Texts;
@@ -63,7 +64,7 @@ public final class MixRail {
         }
     };
     private final JTextField search = new JTextField();
-    private final JLabel nothing = Form.heading("", "quiet");
+    private final WrappedText nothing = new WrappedText("mixes.nothing", "quiet");
     private final JLabel count = Form.heading("", "quiet");
     private final JPanel registerGrid = new JPanel(
             new MigLayout("insets 0, fillx, wrap 2, gap 2 1, novisualpadding", "[grow,fill,0::,sg][grow,fill,0::,sg]"));
@@ -230,8 +231,6 @@ public final class MixRail {
                 }
             }
         });
-        nothing.setName("mixes.nothing");
-        nothing.setVerticalAlignment(SwingConstants.TOP);
         JScrollPane scroll = new JScrollPane(
                 list, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         // Not none at all, which another theme would take for its own.
