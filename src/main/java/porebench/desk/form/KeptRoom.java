@@ -19,8 +19,6 @@ public final class KeptRoom extends JPanel {
         this.lines = lines;
         TallPanel inside = new TallPanel(new BorderLayout());
         inside.setOpaque(false);
-        // It is only read: the tabulator goes past it.
-        inside.setFocusable(false);
         inside.add(words, BorderLayout.NORTH);
         JScrollPane scroll = inside.scrolled();
         scroll.setOpaque(false);
