@@ -4,19 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.Container;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.AbstractButton;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.BenchBook;
+import porebench.desk.SheetImport;
+import porebench.evidence.intake.Sheet;
+import porebench.record.Kept;
+import porebench.record.Samples;
 import porebench.record.Trial;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.TrialId;
@@ -27,9 +28,6 @@ class TrialsPageTest {
     private static final int STATE = 2;
 
     private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
-
-    @TempDir
-    Path folder;
 
     private final BenchBook bench = new BenchBook();
 
@@ -148,26 +146,19 @@ class TrialsPageTest {
     }
 
     @Test
-    void aSheetIsImportedOnlyWhenThePersonSaysSo() throws IOException {
-        Path file = folder.resolve("monday.csv");
-        Files.writeString(
-                file,
-                "trial_id,mix_id,tested_at,operator,meter_id,meter_type,bowl_volume,bowl_volume_unit,fine_mass,"
-                        + "coarse_mass,mass_unit,soak_minutes,water_temp_c,withdrawn,withdrawn_unit,gauge_pct,h1_pct,"
-                        + "h2_pct,leak,remarks\n"
-                        + "K7-T1,K7,2026-03-03T10:00,M. Sorrel,B-1,B,7.000,L,4900,7350,g,15,21,420,mL,6.4,,,no,\n"
-                        + "K7-T2,K7,2026-03-03T11:00,M. Sorrel,B-1,B,7.000,L,4900,7350,g,15,21,420,mL,six,,,no,\n",
-                StandardCharsets.UTF_8);
-        bench.asker.filesToOpen.add(file);
-        TrialsPage page = page();
+    void itsImportIsTheOneOfTheWindowAndTakesTheTrialsOfItsMix() {
+        List<SheetImport.Taking> asked = new ArrayList<>();
+        TrialsPage page = new TrialsPage(bench.select().desk, over -> {}, (over, taking) -> asked.add(taking));
         press(page, "import");
-        assertThat(said(page, "importSummary"))
-                .isEqualTo("monday.csv: good trials: 1; already in the lab book: 0; problems: 1. Nothing is kept yet.");
-        assertThat(said(page, "importProblems")).startsWith("monday.csv, line 3, column 16: ");
-        assertThat(bench.book.latest(Trial.class)).isEmpty();
-        press(page, "importKeep");
-        assertThat(bench.book.latest(Trial.class))
-                .extracting(version -> version.value().id().text())
+        assertThat(asked).hasSize(1);
+        Sheet<Kept> sheet = new Sheet<>(
+                "monday.csv",
+                List.of(
+                        new Sheet.Row<>(2, Samples.trial("T-1", "M-1", "M-1/1", "5.4")),
+                        new Sheet.Row<>(3, BenchBook.trial("K7-T1", 1, DAY, "6.4"))),
+                List.of());
+        assertThat(asked.get(0).rows().apply(sheet).values())
+                .extracting(Kept::recordId)
                 .containsExactly("K7-T1");
     }
 
