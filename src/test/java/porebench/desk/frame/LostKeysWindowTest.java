@@ -119,7 +119,10 @@ class LostKeysWindowTest {
         assertThat(EventThread.comes(() -> focused().equals("source.table"))).isTrue();
         focus(named(AbstractButton.class, "register.meters"));
         keys.strike(KeyEvent.VK_SPACE);
-        assertThat(EventThread.comes(() -> focused().equals("meter.table"))).isTrue();
+        assertThat(EventThread.comes(() -> focused().equals("meter.table")
+                        && named(AbstractButton.class, "meter.open").isEnabled()))
+                .as("the register, read")
+                .isTrue();
         keys.strike(KeyEvent.VK_ENTER);
         assertThat(EventThread.comes(() -> focused().equals("calibrations")))
                 .as("the page of a meter")
