@@ -88,9 +88,6 @@ public interface Asker {
     /** Returns who works here, asking once when nobody said so yet; empty when the person would not say. */
     Optional<String> person(JComponent over);
 
-    /** Asks what shall become of an unsaved draft before the window turns to something else. */
-    DraftAnswer draft(JComponent over, String pageTitle);
-
     /**
      * A kind of file.
      *
@@ -104,12 +101,5 @@ public interface Asker {
             int dot = name.lastIndexOf('.');
             return dot < 0 ? "" : name.substring(dot + 1).toLowerCase(Locale.ROOT);
         }
-    }
-
-    /** What shall become of an unsaved draft. */
-    enum DraftAnswer {
-        KEEP_EDITING,
-        SAVE,
-        DROP
     }
 }

@@ -17,12 +17,6 @@ public interface Screen {
     /** Takes over what is being typed in a cell of a table. */
     default void finishTyping() {}
 
-    /** Returns whether a draft on it would be lost if it turned to another mix; one that is not kept anyhow is none. */
-    default boolean hasUnsavedDraft() {
-        finishTyping();
-        return history().map(History::isChanged).orElse(false);
-    }
-
     /** Drops its draft and shows what the lab book says. */
     default void dropDraft() {}
 

@@ -30,7 +30,6 @@ public class ScriptedAsker implements Asker {
     public final Deque<Path> places = new ArrayDeque<>();
     public final Deque<Path> folders = new ArrayDeque<>();
     public final List<String> told = new ArrayList<>();
-    public final Deque<DraftAnswer> drafts = new ArrayDeque<>();
     public final List<TwoVersions.Line> compared = new ArrayList<>();
     /** Says of each line whether theirs is taken. */
     public final Deque<Predicate<TwoVersions.Line>> choices = new ArrayDeque<>();
@@ -136,11 +135,5 @@ public class ScriptedAsker implements Asker {
             desk.setPerson(person);
         }
         return Optional.ofNullable(person);
-    }
-
-    @Override
-    public DraftAnswer draft(JComponent over, String pageTitle) {
-        asked.add(pageTitle);
-        return Optional.ofNullable(drafts.poll()).orElse(DraftAnswer.KEEP_EDITING);
     }
 }

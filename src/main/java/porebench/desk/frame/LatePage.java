@@ -108,11 +108,6 @@ final class LatePage<P extends Screen> implements Page {
     }
 
     @Override
-    public boolean hasUnsavedDraft() {
-        return made.map(Screen::hasUnsavedDraft).orElse(false);
-    }
-
-    @Override
     public void dropDraft() {
         made.ifPresent(Screen::dropDraft);
     }

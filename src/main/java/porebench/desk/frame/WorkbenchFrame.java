@@ -184,7 +184,8 @@ public final class WorkbenchFrame {
     }
 
     private void leave(Runnable then) {
-        new Leaving(pages, desk.tools(), content, this::refresh).leave(then);
+        pages.all().forEach(Page::finishTyping);
+        then.run();
     }
 
     /** Turns to a page, which takes the keyboard; stays when a draft is to be kept. */

@@ -217,10 +217,6 @@ final class CalibrationModel extends RecordDraft<MeterCalibration> {
         return story.isPresent();
     }
 
-    boolean hasUnsavedDraft() {
-        return isOpen() && history().isChanged();
-    }
-
     Optional<MeterStory> story() {
         return story;
     }

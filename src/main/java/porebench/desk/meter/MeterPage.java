@@ -154,13 +154,6 @@ public final class MeterPage implements Screen {
         }
     }
 
-    /** Returns that none is lost: it is kept as it is typed, and found again with its meter. */
-    @Override
-    public boolean hasUnsavedDraft() {
-        entry.finishTyping();
-        return false;
-    }
-
     @Override
     public void finishTyping() {
         entry.finishTyping();

@@ -72,13 +72,6 @@ public final class MixPage implements Screen {
         panel.finishTyping();
     }
 
-    /** Returns that none is lost: it is kept as it is typed, and found again with its mix. */
-    @Override
-    public boolean hasUnsavedDraft() {
-        panel.finishTyping();
-        return false;
-    }
-
     @Override
     public void dropDraft() {
         panel.finishTyping();

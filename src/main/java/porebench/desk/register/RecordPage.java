@@ -111,12 +111,6 @@ abstract class RecordPage<T extends Kept> implements Screen {
         return panel.component();
     }
 
-    /** Returns that none is lost: it is kept as it is typed, and found again with its record. */
-    @Override
-    public final boolean hasUnsavedDraft() {
-        return false;
-    }
-
     @Override
     public final void dropDraft() {
         model.dropDraft();

@@ -98,12 +98,6 @@ public final class SamplePage implements Screen {
         return cards;
     }
 
-    /** Nothing of it is kept, so that nothing can be lost. */
-    @Override
-    public boolean hasUnsavedDraft() {
-        return false;
-    }
-
     @Override
     public Optional<History<?>> history() {
         return Optional.of(model.history());

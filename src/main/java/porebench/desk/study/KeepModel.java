@@ -87,10 +87,6 @@ final class KeepModel extends DraftModel {
                 && model.opened().isPresent();
     }
 
-    boolean hasUnsavedDraft() {
-        return begun.isPresent() && history().isChanged();
-    }
-
     boolean isUnderWay() {
         return underWay;
     }

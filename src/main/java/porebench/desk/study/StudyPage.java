@@ -87,12 +87,6 @@ public final class StudyPage implements Screen {
         return scrolled;
     }
 
-    /** Returns that none is lost: it is kept as it is typed, and found again with its study. */
-    @Override
-    public boolean hasUnsavedDraft() {
-        return false;
-    }
-
     @Override
     public void dropDraft() {
         keeping.drop();

@@ -140,12 +140,6 @@ public final class TrialsPage implements Screen {
         return scroll;
     }
 
-    /** Returns that none is lost: it is kept as it is typed, and found again with its mix. */
-    @Override
-    public boolean hasUnsavedDraft() {
-        return false;
-    }
-
     @Override
     public void dropDraft() {
         model.entry().startNew();

@@ -21,7 +21,6 @@ class LatePageTest {
 
     private final class Plain implements Page {
         private final JComponent component = new JPanel();
-        private boolean isChanged = true;
 
         Plain() {
             heard.add("made");
@@ -44,13 +43,13 @@ class LatePageTest {
         }
 
         @Override
-        public boolean hasUnsavedDraft() {
-            return isChanged;
+        public void finishTyping() {
+            heard.add("typing taken over");
         }
 
         @Override
         public void dropDraft() {
-            isChanged = false;
+            heard.add("draft dropped");
         }
     }
 
@@ -59,13 +58,13 @@ class LatePageTest {
     @Test
     void aPageThatNobodySawIsNotMade() {
         bench.desk.show(UnitSystem.US);
+        late.finishTyping();
         late.dropDraft();
         late.save();
         late.undo();
         late.redo();
         assertThat(late.name()).isEqualTo("plain");
         assertThat(late.title()).isEqualTo("Plain");
-        assertThat(late.hasUnsavedDraft()).isFalse();
         assertThat(late.history()).isEmpty();
         assertThat(late.undoLabel()).isEqualTo(Optional.empty());
         assertThat(late.redoLabel()).isEqualTo(Optional.empty());
@@ -99,12 +98,12 @@ class LatePageTest {
     }
 
     @Test
-    void itsDraftIsAskedForAlsoWhileItIsHidden() {
+    void whatIsTypedOnItIsTakenOverAndDroppedAlsoWhileItIsHidden() {
         late.page();
         late.rest();
-        assertThat(late.hasUnsavedDraft()).isTrue();
+        late.finishTyping();
         late.dropDraft();
-        assertThat(late.hasUnsavedDraft()).isFalse();
+        assertThat(heard).endsWith("typing taken over", "draft dropped");
     }
 
     /** The head and the rail say a page's title before the page is there. */
@@ -137,7 +136,6 @@ class LatePageTest {
                         "firstSteps: First steps");
         assertThat(pages.all()).allSatisfy(page -> {
             assertThat(page.component()).isSameAs(page.place());
-            assertThat(page.hasUnsavedDraft()).isFalse();
         });
     }
 

@@ -111,7 +111,9 @@ class WorkbenchWindowTest {
             EventThread.run(() -> window.turnTo(page));
             assertThat(window.current()).isSameAs(page);
             assertThat(page.component().isShowing()).as(page.name()).isTrue();
-            assertThat(page.hasUnsavedDraft()).as(page.name()).isFalse();
+            assertThat(window.desk().unsaved().names(""))
+                    .as("kept as typed by looking at " + page.name())
+                    .isEmpty();
         }
     }
 

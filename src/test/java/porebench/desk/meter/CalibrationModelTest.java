@@ -79,7 +79,7 @@ class CalibrationModelTest {
         assertThat(entry.draft().text(CalibrationColumns.ID)).isEqualTo("B-1/" + today);
         assertThat(entry.draft().text(CalibrationColumns.BY)).isEqualTo("R. Vale");
         assertThat(entry.shownProblems()).isEmpty();
-        assertThat(entry.hasUnsavedDraft()).isFalse();
+        assertThat(entry.history().isChanged()).isFalse();
         assertThat(entry.trySaving()).isFalse();
         assertThat(entry.shownProblems())
                 .extracting(Problem::field, Problem::code)
@@ -182,7 +182,7 @@ class CalibrationModelTest {
         model.correctChosen();
         assertThat(entry.fills().rows().get(1).text(CalibrationColumns.PLATE)).isEqualTo("400 g");
         assertThat(entry.draft().unit(CalibrationColumns.VESSEL_WATER)).isEqualTo("g");
-        assertThat(entry.hasUnsavedDraft()).isFalse();
+        assertThat(entry.history().isChanged()).isFalse();
         point(1, "2", "vessels", "10.08");
         assertThat(Refused.by(out -> entry.save("misread", out))).isEmpty();
         assertThat(mixDesk.book.history(MeterCalibration.class, id)).hasSize(2);
@@ -311,14 +311,14 @@ class CalibrationModelTest {
     @Test
     void whatIsTypedIsAnUnsavedDraftUntilItIsLeft() {
         assertThat(entry.isOpen()).isFalse();
-        assertThat(entry.hasUnsavedDraft()).isFalse();
+        assertThat(entry.history().isChanged()).isFalse();
         model.begin();
         assertThat(entry.story()).map(story -> story.meter().value().id()).contains(new MeterId("B-1"));
         entry.type(CalibrationColumns.REMARKS, "by the window");
-        assertThat(entry.hasUnsavedDraft()).isTrue();
+        assertThat(entry.history().isChanged()).isTrue();
         entry.close();
         assertThat(entry.isOpen()).isFalse();
-        assertThat(entry.hasUnsavedDraft()).isFalse();
+        assertThat(entry.history().isChanged()).isFalse();
         assertThat(entry.reading()).isEmpty();
         assertThat(entry.draft().text(CalibrationColumns.REMARKS)).isEmpty();
     }

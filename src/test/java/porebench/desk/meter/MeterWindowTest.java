@@ -137,7 +137,8 @@ class MeterWindowTest {
                 .isEqualTo(2);
         assertThat(EventThread.call(() -> find(Component.class, "plot.dial").isShowing()))
                 .isTrue();
-        assertThat(EventThread.call(page::hasUnsavedDraft)).isFalse();
+        assertThat(EventThread.call(() -> page.history().orElseThrow().isChanged()))
+                .isFalse();
     }
 
     @Test
@@ -153,7 +154,8 @@ class MeterWindowTest {
         assertThat(text("dial.points.problems.0")).contains("At least two are needed");
         assertThat(mixDesk.book.latest(MeterCalibration.class)).isEmpty();
         press("entry.drop");
-        assertThat(EventThread.call(page::hasUnsavedDraft)).isFalse();
+        assertThat(EventThread.call(() -> page.history().orElseThrow().isChanged()))
+                .isFalse();
         press("meter.back");
         assertThat(wentBack).isEqualTo(1);
     }
@@ -220,7 +222,8 @@ class MeterWindowTest {
         assertThat(EventThread.call(() -> table.getValueAt(0, 1))).isEqualTo("4");
         assertThat(EventThread.call(table::getRowCount)).as("a row to go on in").isEqualTo(2);
         EventThread.run(page::undo);
-        assertThat(EventThread.call(page::hasUnsavedDraft)).isFalse();
+        assertThat(EventThread.call(() -> page.history().orElseThrow().isChanged()))
+                .isFalse();
     }
 
     @Test

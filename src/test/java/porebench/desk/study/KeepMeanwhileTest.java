@@ -142,7 +142,6 @@ class KeepMeanwhileTest {
         assertThat(keeping.isOpen()).as("the readings are its own again").isTrue();
         model.showKept("O-2");
         assertThat(keeping.isOpen()).isFalse();
-        assertThat(keeping.hasUnsavedDraft()).isFalse();
         model.showKept("O-1");
         assertThat(keeping.isOpen()).as("it is found again with its study").isTrue();
         assertThat(keeping.draft().text(KeepModel.REMARKS)).isEqualTo("dry");
@@ -188,7 +187,6 @@ class KeepMeanwhileTest {
         Chosen.choose(model, Layout.LABORATORIES);
         open("l.csv", "laboratory,level,value\nN,1,1\nN,1,2\nS,1,2\nS,1,3\n");
         assertThat(keeping.isOpen()).isFalse();
-        assertThat(keeping.hasUnsavedDraft()).as("it waits").isTrue();
         Chosen.choose(model, Layout.OPERATORS);
         assertThat(keeping.isOpen()).isTrue();
     }

@@ -97,7 +97,6 @@ class KeepModelTest {
         assertThat(study.readings().get(0))
                 .isEqualTo(new KeptStudy.Reading(List.of("Ada", "x", "1"), new BigDecimal("5.40")));
         assertThat(keeping.isOpen()).isFalse();
-        assertThat(keeping.hasUnsavedDraft()).isFalse();
         assertThat(model.file()).isEmpty();
         assertThat(model.subject()).isEqualTo("O-1, 2026-03-02, R. Vane, version 1");
         assertThat(model.pictureName("shares")).isEqualTo("O-1-shares.png");

@@ -272,7 +272,7 @@ class StudyWindowTest {
             assertThat(text("keep.madeOn.message")).startsWith("2 March is no date");
             find(AbstractButton.class, "keep.drop").doClick();
             assertThat(find(Component.class, "keep.id").isShowing()).isFalse();
-            assertThat(page.hasUnsavedDraft()).isFalse();
+            assertThat(bench.desk.unsaved().names("study/")).isEmpty();
             assertThat(bench.book.latest(KeptStudy.class)).hasSize(2);
             find(JComboBox.class, "study.kind").setSelectedIndex(2);
             assertThat(find(JComboBox.class, "study.kept").isShowing()).isFalse();

@@ -164,20 +164,6 @@ public final class SwingAsker implements Asker {
     }
 
     @Override
-    public DraftAnswer draft(JComponent over, String pageTitle) {
-        AskDialog dialog =
-                new AskDialog(over, texts.get("ask.draft.title"), AskDialog.text(texts.get("ask.draft", pageTitle)));
-        dialog.button("save", texts.get("ask.draft.save"));
-        dialog.button("drop", texts.get("ask.draft.drop"));
-        dialog.button("stay", texts.get("ask.draft.stay"));
-        return switch (dialog.ask()) {
-            case 0 -> DraftAnswer.SAVE;
-            case 1 -> DraftAnswer.DROP;
-            default -> DraftAnswer.KEEP_EDITING;
-        };
-    }
-
-    @Override
     public Optional<Path> fileToOpen(JComponent over, String title, String extension) {
         JFileChooser chooser = chooser(over, title);
         KindsOfFile.name(chooser, extension, texts);
