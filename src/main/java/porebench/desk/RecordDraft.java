@@ -213,16 +213,18 @@ public abstract class RecordDraft<T extends Kept> extends DraftModel {
     }
 
     /**
-     * Takes the correction of the newest version back to what that says, as a step that can be undone.
+     * Takes a correction back to what the newest version says, as a step that can be undone.
      *
      * @param label what was done, for the person
-     * @return whether it was: a new record, or the correction of an older version, is dropped in another way
+     * @return whether it was: a new record is dropped in another way
      */
     protected final boolean takeBack(String label) {
-        boolean can = !isNew() && history().isChanged() && newer().isEmpty();
+        boolean can = !isNew() && history().isChanged();
         if (can) {
             isTried = false;
-            history().renew(label, history().saved());
+            newer().ifPresentOrElse(
+                            newest -> goOnFrom(newest, label, typed(newest.value())),
+                            () -> history().renew(label, history().saved()));
         }
         return can;
     }

@@ -150,4 +150,19 @@ class TwoMixesTest {
         assertThat(again.draft()).isEqualTo(typed);
         assertThat(again.base().map(Version::number)).contains(1);
     }
+
+    @Test
+    void whatIsDroppedForTheirVersionComesBackByUndoing() {
+        model.type(MixColumns.TITLE, "Kerb");
+        TypedDraft typed = model.draft();
+        keptThere(() -> there.type(MixColumns.REMARKS, "wetter"));
+        model.dropDraft();
+        assertThat(model.draft().text(MixColumns.REMARKS)).isEqualTo("wetter");
+        assertThat(model.draft().text(MixColumns.TITLE)).isEqualTo("Mix M-1");
+        assertThat(model.history().isChanged()).isFalse();
+        assertThat(model.newer()).isEmpty();
+        model.history().undo();
+        assertThat(model.draft()).isEqualTo(typed);
+        assertThat(model.newer().map(Version::number)).contains(2);
+    }
 }
