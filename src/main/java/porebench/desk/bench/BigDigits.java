@@ -10,10 +10,14 @@ import java.awt.font.FontRenderContext;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
 
-/** The number of the step, as large as was asked for; only where the line would not fit, as large as it can be. */
+/** The number of the step, as large as was asked for; only where it would not fit, as large as it can be. */
 final class BigDigits extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final float UNIT_SHARE = 0.3f;
+
+    /** Digits in the middle of the line and below them as much as a unit hangs down, as a part of the font's size. */
+    private static final double HEIGHT_OF_LINE = 0.94;
+
     private static final String QUIET = "Porebench.quiet";
 
     private String digits = "";
@@ -46,7 +50,8 @@ final class BigDigits extends JPanel {
     }
 
     private Font fitting() {
-        Font font = getFont();
+        double most = Math.max(1, getHeight()) / HEIGHT_OF_LINE;
+        Font font = getFont().getSize2D() <= most ? getFont() : getFont().deriveFont((float) most);
         double width = width(font);
         double share = Math.min(Math.max(1, getWidth()) / width, Math.max(1, getHeight()) / (double) preferredHeight());
         return share >= 1 ? font : font.deriveFont((float) (font.getSize2D() * share));
