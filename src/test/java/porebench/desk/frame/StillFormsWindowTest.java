@@ -29,8 +29,11 @@ import porebench.desk.EventThread;
 import porebench.desk.Keys;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
+import porebench.record.Trial;
+import porebench.record.book.LabBook;
 import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
+import porebench.store.Books;
 
 /** In every form, fields, boxes, buttons and tables stay where they are when something is said of what was typed. */
 @NeedsDisplay
@@ -218,6 +221,28 @@ class StillFormsWindowTest {
                 .map(each -> ((JTextComponent) each).getText())
                 .findFirst()
                 .orElse("");
+    }
+
+    @Test
+    void noFieldOfATrialMovesWhenSomebodyElseKeepsAnotherVersionMeanwhile() throws Exception {
+        turnTo("trials");
+        EventThread.run(() -> named(JTable.class, "trials").changeSelection(0, 0, false, false));
+        EventThread.run(() -> named(AbstractButton.class, "correct").doClick());
+        EventThread.run(() -> named(JTextField.class, "remarks").setText("mine"));
+        String id = EventThread.call(
+                () -> String.valueOf(named(JTable.class, "trials").getValueAt(0, 0)));
+        Map<String, Rectangle> before = EventThread.call(this::places);
+        DemoDesk.aside(() -> {
+            LabBook book = demo.desk.book();
+            Books.correct(
+                    book, book.latest(Trial.class, id).orElseThrow().value().struck("spilt"));
+            return true;
+        });
+        EventThread.run(demo.desk::refresh);
+        assertThat(EventThread.comes(() -> named(JComponent.class, "newer.goOn").isShowing()))
+                .isTrue();
+        assertThat(moved(before)).allMatch(each -> each.matches("(correct|strike|restore|trials|photo\\w*) .*"));
+        EventThread.run(() -> window.current().dropDraft());
     }
 
     @Test
