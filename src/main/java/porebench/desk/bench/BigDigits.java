@@ -50,10 +50,9 @@ final class BigDigits extends JPanel {
     }
 
     private Font fitting() {
-        double most = Math.max(1, getHeight()) / HEIGHT_OF_LINE;
-        Font font = getFont().getSize2D() <= most ? getFont() : getFont().deriveFont((float) most);
-        double width = width(font);
-        double share = Math.min(Math.max(1, getWidth()) / width, Math.max(1, getHeight()) / (double) preferredHeight());
+        Font font = getFont();
+        double share = Math.min(
+                Math.max(1, getWidth()) / width(font), Math.max(1, getHeight()) / (HEIGHT_OF_LINE * font.getSize2D()));
         return share >= 1 ? font : font.deriveFont((float) (font.getSize2D() * share));
     }
 
@@ -63,14 +62,10 @@ final class BigDigits extends JPanel {
         return large.stringWidth(digits) + (unit.isEmpty() ? 0 : small.stringWidth("  " + unit));
     }
 
-    /** The digits and a little air above and below: they have no descenders. */
-    private int preferredHeight() {
-        return (int) (getFont().getSize2D() * 0.95);
-    }
-
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(10, preferredHeight());
+        // The digits and a little air above and below: they have no descenders.
+        return new Dimension(10, (int) (getFont().getSize2D() * 0.95));
     }
 
     @Override
