@@ -8,7 +8,9 @@ import java.util.Optional;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import porebench.desk.form.TallPanel;
 
@@ -36,6 +38,7 @@ public final class Focusing {
         List<Component> fields = parts.stream().filter(Focusing::isTypedIn).toList();
         return fields.stream()
                 .filter(Focusing::isInSight)
+                .filter(Focusing::letsThePageStand)
                 .findFirst()
                 .or(() -> fields.isEmpty()
                         ? Optional.empty()
@@ -62,6 +65,18 @@ public final class Focusing {
 
     private static boolean isInSight(Component part) {
         return part instanceof JComponent seen && !seen.getVisibleRect().isEmpty();
+    }
+
+    /** The page runs to what is seen in part only; to what is higher than the page it does not. */
+    private static boolean letsThePageStand(Component part) {
+        Container page = SwingUtilities.getAncestorOfClass(TallPanel.class, part);
+        if (page == null || !(part instanceof JTable)) {
+            return true;
+        }
+        Container scroll = SwingUtilities.getAncestorOfClass(JScrollPane.class, part);
+        JComponent seen = scroll != null && page.isAncestorOf(scroll) ? (JComponent) scroll : (JComponent) part;
+        return seen.getVisibleRect().height == seen.getHeight()
+                || seen.getHeight() > ((JComponent) page).getVisibleRect().height;
     }
 
     private static void collect(Container in, List<Component> parts) {

@@ -9,6 +9,7 @@ import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.Robot;
 import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -23,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.EventThread;
+import porebench.desk.Keys;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.Page;
 import porebench.record.id.MixId;
@@ -90,6 +92,25 @@ class MannersWindowTest {
         EventThread.run(() -> window.openMix(FIRST));
         EventThread.run(() -> window.turnTo(page("variability")));
         assertThat(scroll("variability").getVerticalScrollBar().getValue()).isEqualTo(300);
+    }
+
+    /** The window is as high as lets only the head of the weigh-out table be seen, to which the page must not run. */
+    @Test
+    void aPageThatIsChosenStandsAtItsBeginning() throws Exception {
+        EventThread.run(() -> window.openMix(FIRST));
+        for (int height = 660; height <= 900; height += 40) {
+            Dimension size = new Dimension(1280, height);
+            EventThread.run(() -> window.turnTo(page("mix")));
+            EventThread.run(() -> window.frame().setSize(size));
+            EventThread.settle();
+            new Keys().strike(KeyEvent.VK_CONTROL, KeyEvent.VK_2);
+            assertThat(EventThread.comes(() -> window.current().name().equals("sample")))
+                    .isTrue();
+            EventThread.settle();
+            assertThat(scroll("sample").getVerticalScrollBar().getValue())
+                    .as("at " + height)
+                    .isZero();
+        }
     }
 
     @Test
