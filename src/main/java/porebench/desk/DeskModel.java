@@ -112,6 +112,11 @@ public final class DeskModel {
         return seen.laboratory().map(Laboratory::training).orElse(false);
     }
 
+    /** Returns whether it is the demo's, wherever it lies: everything in it is invented. */
+    public boolean isDemo() {
+        return seen.isDemo();
+    }
+
     /** Returns one line a mix, as they stand today. */
     public List<RegisterRow> rows() {
         return seen.rows();

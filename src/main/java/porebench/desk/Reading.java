@@ -11,6 +11,7 @@ import porebench.method.Profile;
 import porebench.record.Laboratory;
 import porebench.record.book.LabBook;
 import porebench.record.book.Progress;
+import porebench.record.book.Training;
 import porebench.record.book.Version;
 
 /**
@@ -23,6 +24,7 @@ import porebench.record.book.Version;
  * @param scatter how trials scatter in the laboratory
  * @param rows one line a mix, on that day
  * @param laboratory whose lab book it is; empty while nobody said so
+ * @param isDemo whether it began as the lab book of the demo laboratory, which is invented
  * @param meters the story of every meter under the usual profile, in the order of their ids
  * @param usualProfile the profile of what belongs to no mix
  */
@@ -33,6 +35,7 @@ public record Reading(
         LaboratoryScatter scatter,
         List<RegisterRow> rows,
         Optional<Laboratory> laboratory,
+        boolean isDemo,
         List<MeterStory> meters,
         Profile usualProfile) {
     public Reading {
@@ -64,6 +67,7 @@ public record Reading(
                 standing.scatter(),
                 standing.rows(day),
                 book.latest(Laboratory.class, Laboratory.ID).map(Version::value),
+                Training.isDemo(book),
                 MeterStory.ofAll(book, usual),
                 usual);
     }

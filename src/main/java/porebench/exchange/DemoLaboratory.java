@@ -17,6 +17,7 @@ import porebench.method.ProblemText;
 import porebench.port.DemoBook;
 import porebench.record.Kept;
 import porebench.record.book.LabBook;
+import porebench.record.book.Training;
 
 /**
  * The demo laboratory: an invented laboratory with a year of trials, loaded from the CSV files of {@code demo-data/}.
@@ -26,7 +27,6 @@ import porebench.record.book.LabBook;
  * import without evidence brings about.
  */
 public final class DemoLaboratory implements DemoBook {
-    private static final String WHO = "Porebench demo";
 
     /** The day of the demo: nothing in it is of a later one, whatever day it is loaded on. */
     private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
@@ -74,7 +74,7 @@ public final class DemoLaboratory implements DemoBook {
         Intake.Result checked = Intake.check(book, incoming, DAY);
         problems.addAll(checked.problems());
         if (!Problem.anyError(problems)) {
-            problems.addAll(book.keep(checked.drafts(), WHO, step.why()));
+            problems.addAll(book.keep(checked.drafts(), Training.DEMO_KEEPER, step.why()));
         }
         if (Problem.anyError(problems)) {
             ProblemText text = ProblemText.in(Locale.ROOT);

@@ -23,11 +23,9 @@ final class Bands {
     private final FirstStepsModel firstSteps;
     private final FirstStepsBar steps;
     private final WorkbenchFrame window;
-    private final BookWork work;
 
     Bands(WorkbenchFrame window, BookWork work) {
         this.window = window;
-        this.work = work;
         DeskModel desk = window.desk();
         Texts texts = window.texts();
         training = TrainingBand.ofTraining(texts);
@@ -58,14 +56,14 @@ final class Bands {
     private String invented() {
         Texts texts = window.texts();
         boolean isTraining = window.desk().isTraining();
-        String word = isTraining ? texts.get("training.word") : work.isDemo() ? texts.get("demo.word") : "";
+        String word = isTraining ? texts.get("training.word") : window.desk().isDemo() ? texts.get("demo.word") : "";
         return word.isEmpty() ? "" : word + ". " + texts.get(isTraining ? "training.why" : "demo.why");
     }
 
     void refresh() {
         boolean isTraining = window.desk().isTraining();
         training.setVisible(isTraining);
-        demo.setVisible(work.isDemo());
+        demo.setVisible(window.desk().isDemo());
         TrainingBand.mark(window.content(), isTraining);
         warnings.refresh();
         steps.refresh(window.current() == window.pages().first());

@@ -10,9 +10,19 @@ import porebench.record.Kept;
 import porebench.record.Laboratory;
 import porebench.record.Trial;
 
-/** The rule that simulated and real trials never stand in one lab book. */
+/** What is real and what is not: simulated and real trials never stand in one lab book, and the demo's is known as invented. */
 public final class Training {
+    /** Who keeps the records of the demo laboratory. */
+    public static final String DEMO_KEEPER = "Porebench demo";
+
     private Training() {}
+
+    /** Returns whether a lab book began as that of the demo laboratory, wherever its file lies: what it holds is invented. */
+    public static boolean isDemo(Records book) {
+        return book.version(Laboratory.class, Laboratory.ID, 1)
+                .filter(first -> first.stamp().who().equals(DEMO_KEEPER))
+                .isPresent();
+    }
 
     /**
      * Returns why some drafts must not be kept together in a book.

@@ -24,6 +24,8 @@ import porebench.desk.Keys;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.ScriptedAsker;
+import porebench.desk.frame.dialog.TrainingBand;
+import porebench.store.SqliteShelf;
 
 /** Starts the window on lab books that cannot be opened, and goes on from there. */
 @NeedsDisplay
@@ -87,6 +89,26 @@ class StartWindowTest {
     private boolean isOffered(String menuItem) {
         return Named.in(window.frame().getJMenuBar().getMenu(0).getPopupMenu(), JMenuItem.class, menuItem)
                 .isEnabled();
+    }
+
+    @Test
+    void theDemoIsMarkedAsInventedOnEveryPageWhereverItLies() throws Exception {
+        Path elsewhere = folder.resolve("elsewhere").resolve("bench.porebench");
+        makeDemo(elsewhere);
+        start(elsewhere);
+        assertThat(comesOpen()).isTrue();
+        for (LatePage<?> page : window.pages().all()) {
+            EventThread.run(() -> window.turnTo(page));
+            assertThat(EventThread.comes(() -> named(TrainingBand.class, "demo").isShowing()))
+                    .as(page.name())
+                    .isTrue();
+        }
+        Path own = folder.resolve("own.porebench");
+        new SqliteShelf(DemoDesk.DAY).create(own).close();
+        EventThread.run(() -> window.turning().open(own));
+        assertThat(EventThread.comes(() -> window.desk().book().name().equals("own.porebench")
+                        && !named(TrainingBand.class, "demo").isShowing()))
+                .isTrue();
     }
 
     @Test

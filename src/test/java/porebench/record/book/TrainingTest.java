@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.evidence.intake.Incoming;
 import porebench.evidence.intake.Intake;
+import porebench.exchange.DemoLaboratory;
 import porebench.method.MeterType;
 import porebench.method.Place;
 import porebench.method.Problem;
@@ -93,6 +94,16 @@ class TrainingTest {
         Books.keep(book, Samples.laboratory());
         Books.correct(book, TRAINING);
         assertThat(book.isTraining()).isTrue();
+    }
+
+    @Test
+    void theDemoIsKnownWhereverItLies() {
+        assertThat(Training.isDemo(book)).isFalse();
+        try (LabBook demo = Books.fresh(folder.resolve("a-copy.porebench"))) {
+            assertThat(Training.isDemo(demo)).isFalse();
+            new DemoLaboratory().fill(demo);
+            assertThat(Training.isDemo(demo)).isTrue();
+        }
     }
 
     @Test

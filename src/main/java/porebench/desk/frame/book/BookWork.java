@@ -42,11 +42,6 @@ public record BookWork(BookCommands commands, Turning turning, Replacing replaci
                 new PracticeCommands(desk, texts, over, turning, openTrial));
     }
 
-    /** Returns whether the lab book on view is the demo's. */
-    public boolean isDemo() {
-        return turning.file().filter(turning.invented().demo()::equals).isPresent();
-    }
-
     /** Offers on the page without a lab book what can be done there. */
     public void offer(NoBookPage page, Texts texts) {
         page.addForDemo(
