@@ -19,7 +19,7 @@ import org.junit.jupiter.api.extension.ExtensionContext;
 
 /**
  * Skips a window test where there is no display; with {@code CI=true} it runs and fails instead. Tests run in two processes at a
- * time; of those with a window only one runs at a time, because a display has one focus.
+ * time; of those with a window only one runs at a time on one display, because a display has one focus.
  */
 @Target({ElementType.TYPE, ElementType.METHOD})
 @Retention(RetentionPolicy.RUNTIME)
@@ -45,7 +45,10 @@ public @interface NeedsDisplay {
 
     /** Waits for the display until no other process has it. */
     final class OneAtATime implements BeforeAllCallback, AfterAllCallback {
-        private static final Path LOCK = Path.of("target", "display.lock");
+        /** One for each display. */
+        private static final Path LOCK = Path.of(
+                "target",
+                "display" + System.getenv().getOrDefault("DISPLAY", "").replaceAll("\\W", "_") + ".lock");
 
         private @Nullable FileChannel display;
 
