@@ -12,11 +12,11 @@ import porebench.desk.frame.start.FirstStepsModel;
 import porebench.method.Texts;
 
 /**
- * What stands across the window over every page: that its lab book is for training or the invented demo, what is to be known of
- * the lab book, and the way through its first steps.
+ * What stands across the window on every page: over it that its lab book is for training or the invented demo; below it, where what
+ * comes and goes moves no field, what is to be known of the lab book and the way through its first steps.
  */
 final class Bands {
-    private final JPanel panel = new JPanel(new BorderLayout());
+    private final JPanel above = new JPanel(new BorderLayout());
     private final TrainingBand training;
     private final TrainingBand demo;
     private final WarningBar warnings;
@@ -34,16 +34,22 @@ final class Bands {
         firstSteps = new FirstStepsModel(desk, window.memory().settings());
         window.pages().bench().inventedBecause(this::invented);
         steps = new FirstStepsBar(firstSteps, texts, this::openFirstSteps, new Leading(window)::go);
-        JPanel invented = new JPanel(new BorderLayout());
-        invented.add(training, BorderLayout.NORTH);
-        invented.add(demo, BorderLayout.CENTER);
-        panel.add(invented, BorderLayout.NORTH);
-        panel.add(warnings.component(), BorderLayout.CENTER);
-        panel.add(steps.component(), BorderLayout.SOUTH);
+        above.add(training, BorderLayout.NORTH);
+        above.add(demo, BorderLayout.CENTER);
     }
 
-    JComponent component() {
-        return panel;
+    /** Returns what stands over the pages. */
+    JComponent above() {
+        return above;
+    }
+
+    /** Returns what stands below the pages, down to the strip at the edge of the window. */
+    JComponent below(JComponent strip) {
+        JPanel below = new JPanel(new BorderLayout());
+        below.add(steps.component(), BorderLayout.NORTH);
+        below.add(warnings.component(), BorderLayout.CENTER);
+        below.add(strip, BorderLayout.SOUTH);
+        return below;
     }
 
     /** Turns to the list of first steps, also where it was put away. */

@@ -119,9 +119,9 @@ public final class WorkbenchFrame {
         split.setBorder(BorderFactory.createEmptyBorder());
         view.add(noBook.component(), NO_BOOK);
         view.add(split, BENCH);
-        content.add(bands.component(), BorderLayout.NORTH);
+        content.add(bands.above(), BorderLayout.NORTH);
         content.add(view, BorderLayout.CENTER);
-        content.add(strip.component(), BorderLayout.SOUTH);
+        content.add(bands.below(strip.component()), BorderLayout.SOUTH);
         frame.setName("frame");
         frame.setContentPane(content);
         frame.setJMenuBar(menus.bar());
