@@ -3,8 +3,11 @@ package porebench.desk;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javax.swing.Action;
 import javax.swing.JComponent;
+import porebench.desk.form.Commands;
 import porebench.desk.form.Days;
+import porebench.desk.form.SteadyButton;
 import porebench.desk.form.TwoVersions;
 import porebench.method.Texts;
 import porebench.record.Kept;
@@ -49,6 +52,13 @@ public final class NewerVersion<T extends Kept> {
     /** Returns what the button that saves says: where another version is known that both are shown first. */
     public String act(String saving) {
         return known().isPresent() ? texts.get("newer.compare") : saving;
+    }
+
+    /** Returns a button that saves, which has the room to say that both versions are shown first. */
+    public SteadyButton button(String name, Action saving) {
+        SteadyButton button = Commands.button(name, saving);
+        button.keepRoomFor(texts.get("newer.compare"));
+        return button;
     }
 
     /** Saves a draft; where somebody kept another version meanwhile, both are shown first, and what was chosen is saved. */

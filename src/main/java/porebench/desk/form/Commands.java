@@ -5,7 +5,6 @@ import java.awt.event.KeyEvent;
 import javax.swing.AbstractAction;
 import javax.swing.AbstractButton;
 import javax.swing.Action;
-import javax.swing.JButton;
 import javax.swing.KeyStroke;
 
 /** Actions that feed buttons, menus and keys alike. */
@@ -63,8 +62,8 @@ public final class Commands {
     }
 
     /** Makes a button for an action. */
-    public static JButton button(String name, Action action) {
-        JButton button = new JButton(action);
+    public static SteadyButton button(String name, Action action) {
+        SteadyButton button = new SteadyButton(action);
         button.setName(name);
         // Who comes to it by Enter goes on by Enter.
         button.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0, false), "pressed");

@@ -111,7 +111,7 @@ final class CalibrationPanel {
         plot = new PlotView("plot.entry", texts.locale());
         plot.component().getAccessibleContext().setAccessibleName(texts.get("plot.dial"));
         panel.setName("entry");
-        keep = Commands.button("entry.save", save);
+        keep = newer.button("entry.save", save);
         leadOn();
         panel.add(head(drop), "spanx 2, growx, wrap");
         panel.add(left());

@@ -108,7 +108,7 @@ final class MixPanel {
         JPanel head = new JPanel(new MigLayout("insets 0, fillx, wrap 3, gapy 4", "[grow,fill]16[]8[]"));
         head.add(heading, "wmin 0");
         head.add(Commands.button("mix.revert", revert), "aligny top");
-        head.add(Commands.button("mix.save", save), "aligny top");
+        head.add(newer.button("mix.save", save), "aligny top");
         head.add(standing, "span 3, wmin 0");
         page.add(head);
         page.add(refusal.keepingRoom(1), "wmin 0, " + WrappedText.ROOM_KEPT);

@@ -128,7 +128,7 @@ final class RecordPanel<T extends Kept> {
         effectsBox.setOpaque(false);
         effectsBox.add(effects, "wmin 0");
         JPanel buttons = new JPanel(new MigLayout("insets 0, gap 10", "[][]"));
-        buttons.add(Commands.button(what + ".save", save));
+        buttons.add(newer.button(what + ".save", save));
         buttons.add(Commands.button(what + ".drop", drop));
         right.add(heading, "split 2, wmin 0, growx");
         open.ifPresentOrElse(

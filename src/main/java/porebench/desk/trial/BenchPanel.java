@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -22,6 +21,7 @@ import porebench.desk.form.ColumnForm;
 import porebench.desk.form.Commands;
 import porebench.desk.form.EnterOrder;
 import porebench.desk.form.Form;
+import porebench.desk.form.SteadyButton;
 import porebench.desk.form.WrappedText;
 import porebench.method.Problem;
 import porebench.method.Texts;
@@ -46,8 +46,8 @@ final class BenchPanel {
     private final JLabel title = Form.heading("", "h2");
     private final NewerVersion<Trial> newer;
     private final WrappedText newerText = new WrappedText("newer", "fieldWarning");
-    private final JButton save = new JButton();
-    private final JButton clear = new JButton();
+    private final SteadyButton save;
+    private final SteadyButton clear;
     private final JPanel panel =
             new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]", "[]10[]8[]"));
 
@@ -58,15 +58,17 @@ final class BenchPanel {
         this.form = new ColumnForm(entry, model.desk().tools().problemText());
         title.setName("entryTitle");
         newer = actions.newer();
+        save = newer.button("save", Commands.of("", actions::save));
+        clear = Commands.button("clear", Commands.of("", entry::clear));
         panel.add(title);
         BenchFields.ALL.forEach(column -> form.add(column, beside(column)));
         BenchFields.ALL.forEach(column -> bind(column, actions));
         meterBox();
         form.panel().setOpaque(false);
         panel.add(form.panel(), "wmin 0");
-        panel.add(buttons(actions), "wmin 0");
+        panel.add(buttons(), "wmin 0");
         // Below the buttons, so that nothing is moved that is being typed in or pressed.
-        panel.add(newerText, "wmin 0");
+        panel.add(newerText.keepingRoom(2), "wmin 0, " + WrappedText.ROOM_KEPT);
         panel.add(new WrappedText("keys", "quiet", texts.get("keys")), "wmin 0");
         panel.setFocusTraversalPolicyProvider(true);
         panel.setFocusTraversalPolicy(new BenchOrder(order()));
@@ -136,13 +138,9 @@ final class BenchPanel {
                 .toList();
     }
 
-    private JPanel buttons(TrialsActions actions) {
+    private JPanel buttons() {
         JPanel buttons = new JPanel(new MigLayout("insets 0", "[]8[]"));
         buttons.setOpaque(false);
-        save.setName("save");
-        save.addActionListener(event -> actions.save());
-        clear.setName("clear");
-        clear.addActionListener(event -> entry.clear());
         buttons.add(save);
         buttons.add(clear);
         return buttons;
