@@ -1,9 +1,11 @@
 package porebench.desk.frame;
 
+import java.awt.Toolkit;
 import java.nio.file.Path;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Form;
@@ -12,6 +14,8 @@ import porebench.record.Laboratory;
 
 /** The line at the foot of the window: whose lab book this is and where, what is being done, who works here, and in which units. */
 final class StatusStrip {
+    private static final int STAYS_MILLISECONDS = 3000;
+
     private final JPanel panel =
             new JPanel(new MigLayout("insets 4 16 4 16, fillx", "[grow,0::]24[]24[]24[]24[]", "[]"));
     private final JLabel book = new JLabel();
@@ -19,6 +23,7 @@ final class StatusStrip {
     private final JLabel doing = new JLabel();
     private final JLabel person = new JLabel();
     private final JLabel units = new JLabel();
+    private final Timer found = new Timer(STAYS_MILLISECONDS, event -> lost.setText(""));
     private final DeskModel desk;
     private final Texts texts;
     private String file = "";
@@ -26,6 +31,7 @@ final class StatusStrip {
     StatusStrip(DeskModel desk, Texts texts) {
         this.desk = desk;
         this.texts = texts;
+        found.setRepeats(false);
         panel.putClientProperty("FlatLaf.styleClass", "rail");
         for (JLabel label : new JLabel[] {book, doing, person, units}) {
             label.putClientProperty("FlatLaf.styleClass", "quiet");
@@ -47,9 +53,20 @@ final class StatusStrip {
         return panel;
     }
 
-    /** Says what was typed and went nowhere; blank where nothing did. */
+    /**
+     * Says what was typed and went nowhere, with a beep for who looks at the bench; blank where nothing did. It stays for a while
+     * after typing has found a field again: who looks up only then should see it.
+     */
     void lost(String letters) {
-        lost.setText(letters.isEmpty() ? "" : texts.get("strip.lost", letters));
+        if (letters.isEmpty()) {
+            found.restart();
+            return;
+        }
+        found.stop();
+        if (lost.getText().isEmpty()) {
+            Toolkit.getDefaultToolkit().beep();
+        }
+        lost.setText(texts.get("strip.lost", letters));
     }
 
     /** Shows from now on where the lab book is kept. */

@@ -98,8 +98,8 @@ final class BenchPanel {
     }
 
     /**
-     * Enter goes to the next field, never into a box with units or to the leak, where a number typed without looking would be
-     * lost, and saves after the remarks. A field that is come to from another part of the window is selected; not one that another
+     * Enter goes to the next field, never into a box with meters or units or to the leak, where a number typed without looking
+     * would be lost, and saves after the remarks. A field that is come to from another part of the window is selected; not one that another
      * window had interrupted, in which the next digit would take the place of those that stand there.
      */
     private void bind(Column<Trial, ?> column, TrialsActions actions) {
@@ -126,9 +126,12 @@ final class BenchPanel {
 
     private void goOn(JComponent field) {
         BenchOrder fields = new BenchOrder(fields());
-        Optional.ofNullable(fields.getComponentAfter(panel, field))
-                .or(() -> Optional.ofNullable(fields.getFirstComponent(panel)))
-                .ifPresent(Component::requestFocusInWindow);
+        Component next = field;
+        do {
+            Component after = fields.getComponentAfter(panel, next);
+            next = after == null ? fields.getFirstComponent(panel) : after;
+        } while (next instanceof JComboBox<?> && next != field);
+        Optional.ofNullable(next).ifPresent(Component::requestFocusInWindow);
     }
 
     private List<Component> fields() {
