@@ -13,8 +13,12 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
@@ -293,6 +297,37 @@ class TablesWindowTest {
         keys.strikeUntil(() -> !table.isEditing() && table.getSelectedRow() == 1, "the cell below", KeyEvent.VK_ENTER);
         EventThread.run(() -> window.current().undo());
         assertThat(EventThread.call(() -> table.getValueAt(0, 1))).isEqualTo("fine");
+    }
+
+    @Test
+    void theSourcesToChooseFromStandWithTheirNames() throws Exception {
+        RowTable<?> table = Named.in(window.content(), RowTable.class, "constituents");
+        EventThread.run(() -> table.changeSelection(0, 2, false, false));
+        focus(table);
+        keys.strikeUntil(() -> table.getEditorComponent() instanceof JComboBox<?>, "the box", KeyEvent.VK_F2);
+        assertThat(EventThread.comes(
+                        () -> box(table).getEditor().getEditorComponent().isFocusOwner()))
+                .isTrue();
+        keys.strike(KeyEvent.VK_DOWN);
+        assertThat(EventThread.comes(() -> box(table).isPopupVisible())).isTrue();
+        assertThat(EventThread.call(() -> itemsOf(box(table))))
+                .contains("S-01 · Velmar washed sand", "S-06 · Hollin dune sand");
+        keys.strikeUntil(() -> !box(table).isPopupVisible(), "the closed list", KeyEvent.VK_ESCAPE);
+        keys.strikeUntil(() -> !table.isEditing(), "the cell as it was", KeyEvent.VK_ESCAPE);
+        assertThat(EventThread.call(() -> table.getValueAt(0, 2))).isEqualTo("S-01");
+    }
+
+    @SuppressWarnings("unchecked")
+    private static JComboBox<Object> box(RowTable<?> table) {
+        return (JComboBox<Object>) table.getEditorComponent();
+    }
+
+    private static List<String> itemsOf(JComboBox<Object> box) {
+        return IntStream.range(0, box.getItemCount())
+                .mapToObj(box::getItemAt)
+                .map(item -> box.getRenderer().getListCellRendererComponent(new JList<>(), item, -1, false, false))
+                .map(shown -> ((JLabel) shown).getText())
+                .toList();
     }
 
     /** Gives the keyboard to the first link, if there is one; returns whether a link has it. */
