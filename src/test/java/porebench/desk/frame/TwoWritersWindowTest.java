@@ -271,7 +271,8 @@ class TwoWritersWindowTest {
                 Optional.of(new BigDecimal("25")),
                 mix.airTolerancePercent(),
                 mix.profileId(),
-                mix.remarks());
+                mix.remarks(),
+                mix.plant());
     }
 
     @Test
