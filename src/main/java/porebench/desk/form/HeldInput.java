@@ -15,6 +15,7 @@ import java.util.Deque;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import javax.swing.MenuSelectionManager;
 import javax.swing.Timer;
 
 /**
@@ -41,6 +42,7 @@ public class HeldInput extends EventQueue {
     private boolean answering;
     private boolean asked;
     private boolean replaying;
+    private boolean didInMenu;
     private int looksForFocus;
     private int settling;
 
@@ -66,7 +68,14 @@ public class HeldInput extends EventQueue {
 
     /** Lets an event come; what follows a key that did something waits until what it posted has come, too. */
     private void pass(AWTEvent event) {
+        if (event instanceof KeyEvent key && isLetterOfAMenu(key)) {
+            return;
+        }
+        boolean hadMenu = MenuSelectionManager.defaultManager().getSelectedPath().length > 0;
         super.dispatchEvent(event);
+        if (event instanceof KeyEvent pressed && pressed.getID() == KeyEvent.KEY_PRESSED) {
+            didInMenu = hadMenu && pressed.isConsumed();
+        }
         if (event instanceof KeyEvent key && key.getID() == KeyEvent.KEY_PRESSED && key.isConsumed()) {
             settling++;
             EventQueue.invokeLater(() -> {
@@ -76,6 +85,16 @@ public class HeldInput extends EventQueue {
                 }
             });
         }
+    }
+
+    /**
+     * Returns whether a letter is that of a stroke which a menu took. The menu may be closed by now and a field have the keyboard, which
+     * the letter was never meant for.
+     */
+    private boolean isLetterOfAMenu(KeyEvent key) {
+        boolean isIt = key.getID() == KeyEvent.KEY_TYPED && didInMenu;
+        didInMenu = didInMenu && key.getID() != KeyEvent.KEY_TYPED;
+        return isIt;
     }
 
     /** Returns whether the keyboard is on its way from one window to another, where a key would be lost: behind a closed dialog. */

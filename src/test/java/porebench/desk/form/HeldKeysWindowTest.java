@@ -4,12 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.BorderLayout;
 import java.awt.EventQueue;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.util.Locale;
 import java.util.concurrent.CountDownLatch;
 import javax.swing.JFrame;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
+import javax.swing.JRootPane;
 import javax.swing.JTextField;
+import javax.swing.MenuElement;
+import javax.swing.MenuSelectionManager;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -91,6 +98,35 @@ class HeldKeysWindowTest {
                 .isTrue();
         assertThat(EventThread.call(() -> field.getText() + " " + next.getText()))
                 .isEqualTo("1 5");
+    }
+
+    /** The letter that chooses in a menu is not typed into the field that has the keyboard once the menu is closed. */
+    @Test
+    void theLetterThatChoosesInAMenuIsNotTypedIntoTheFieldBehindIt() throws Exception {
+        JMenuItem item = new JMenuItem("Cut", KeyEvent.VK_T);
+        EventThread.run(() -> {
+            JMenuBar bar = new JMenuBar();
+            JMenu menu = new JMenu("Edit");
+            menu.add(item);
+            bar.add(menu);
+            frame.setJMenuBar(bar);
+            frame.validate();
+            item.addActionListener(event -> field.setText("cut"));
+            menu.doClick(0);
+            MenuSelectionManager.defaultManager().setSelectedPath(new MenuElement[] {bar, menu, menu.getPopupMenu()});
+        });
+        assertThat(EventThread.comes(() -> item.isShowing()
+                        && KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner() instanceof JRootPane))
+                .isTrue();
+        long struck = System.currentTimeMillis();
+        queue.postEvent(new KeyEvent(frame.getRootPane(), KeyEvent.KEY_PRESSED, struck, 0, KeyEvent.VK_T, 't'));
+        assertThat(EventThread.comes(() -> field.getText().equals("cut") && !item.isShowing() && field.isFocusOwner()))
+                .isTrue();
+        // On a busy machine the letter of the same stroke comes only now.
+        queue.postEvent(new KeyEvent(field, KeyEvent.KEY_TYPED, struck, 0, KeyEvent.VK_UNDEFINED, 't'));
+        strike(struck + 50, KeyEvent.VK_5, '5');
+        assertThat(EventThread.comes(() -> field.getText().endsWith("5"))).isTrue();
+        assertThat(EventThread.call(() -> field.getText())).isEqualTo("cut5");
     }
 
     private void strike(long when, int key, char letter) {

@@ -9,6 +9,7 @@ import java.awt.KeyboardFocusManager;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
@@ -30,6 +31,7 @@ import porebench.desk.Keys;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.Page;
+import porebench.desk.form.PushedInput;
 import porebench.record.id.MixId;
 
 /** The Edit and Help menus, by the keyboard alone. */
@@ -43,10 +45,12 @@ class EditAndHelpWindowTest {
 
     private WorkbenchFrame window;
     private Keys keys;
+    private PushedInput input;
 
     @BeforeEach
     void openWindow() throws Exception {
         keys = new Keys();
+        input = EventThread.call(PushedInput::push);
         EventThread.run(Theme.LIGHT::apply);
         window = EventThread.call(() -> DemoDesk.filled(folder).open());
         EventThread.run(() -> window.turnTo(window.pages().named("sources").orElseThrow()));
@@ -58,6 +62,7 @@ class EditAndHelpWindowTest {
         EventThread.run(() -> MenuSelectionManager.defaultManager().clearSelectedPath());
         EventThread.run(() -> window.pages().all().forEach(Page::dropDraft));
         EventThread.run(window::close);
+        EventThread.run(input::leave);
     }
 
     private void focus(String name) throws Exception {
@@ -136,6 +141,15 @@ class EditAndHelpWindowTest {
         assertThat(EventThread.comes(() -> field("id").getText().equals("x"))).isTrue();
     }
 
+    private String howItStands() {
+        return "the text is " + field("ledge").getText() + ", selected "
+                + field("ledge").getSelectedText()
+                + ", the menu is open " + edit().isPopupMenuVisible() + ", can cut "
+                + item("menu.cut").isEnabled()
+                + ", path " + List.of(MenuSelectionManager.defaultManager().getSelectedPath()) + ", the keyboard is at "
+                + KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    }
+
     private <T extends Component> T part(Class<T> type, String name) {
         return Named.in(window.current().component(), type, name);
     }
@@ -155,7 +169,9 @@ class EditAndHelpWindowTest {
         EventThread.run(() -> field("ledge").selectAll());
         openEdit();
         keys.strike(KeyEvent.VK_T);
-        assertThat(EventThread.comes(() -> field("ledge").getText().isEmpty())).isTrue();
+        assertThat(EventThread.comes(() -> field("ledge").getText().isEmpty()))
+                .as(this::howItStands)
+                .isTrue();
         focus("place");
         EventThread.run(() -> field("place").selectAll());
         openEdit();
