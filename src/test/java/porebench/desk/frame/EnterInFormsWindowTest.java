@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.awt.Toolkit;
+import java.awt.datatransfer.StringSelection;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.JTextField;
@@ -18,6 +21,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import porebench.desk.EventThread;
 import porebench.desk.Keys;
 import porebench.desk.Named;
@@ -87,6 +92,28 @@ class EnterInFormsWindowTest {
             way.add(now);
         }
         return way;
+    }
+
+    /** Pasted, since no keypad has a raised three; cubic decimetres are litres. */
+    @ParameterizedTest
+    @CsvSource({"27 ft\u00b3,27,ft3", "0.98 m\u00b3,0.98,m3", "27\u00a0ft3,27,ft3", "980 dm3,980,L"})
+    void aVolumeIsUnderstoodInEverySpelling(String pasted, String number, String unit) throws Exception {
+        EventThread.run(() -> window.openMix(new MixId("HG-108")));
+        turnTo("mix");
+        Keys.bringTo(() -> named(JTextField.class, "batchVolume"));
+        EventThread.run(() -> named(JTextField.class, "batchVolume").selectAll());
+        Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(pasted), null);
+        keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_V);
+        keys.strike(KeyEvent.VK_ENTER);
+        assertThat(EventThread.comes(
+                        () -> named(JTextField.class, "batchVolume").getText().equals(number)))
+                .as(EventThread.call(
+                        () -> named(JTextField.class, "batchVolume").getText()))
+                .isTrue();
+        assertThat(EventThread.call(
+                        () -> named(JComboBox.class, "batchVolumeUnit").getSelectedItem()))
+                .hasToString(unit);
+        EventThread.run(() -> window.current().dropDraft());
     }
 
     @Test

@@ -82,6 +82,23 @@ class MannersWindowTest {
     }
 
     @Test
+    void aFactorThatNobodyMaySubtractIsNotTheLargestThingInTheHead() throws Exception {
+        EventThread.run(() -> window.openMix(new MixId("HG-103")));
+        assertThat(EventThread.comes(
+                        () -> ((JLabel) named("head.title")).getText().startsWith("HG-103")))
+                .isTrue();
+        assertThat(EventThread.call(() -> size("head.factor"))).isLessThan(EventThread.call(() -> size("head.title")));
+        EventThread.run(() -> window.openMix(FIRST));
+        assertThat(EventThread.comes(() -> size("head.factor") > size("head.title")))
+                .as("a factor in force is")
+                .isTrue();
+    }
+
+    private int size(String name) {
+        return named(name).getFont().getSize();
+    }
+
+    @Test
     void eachPageOfEachMixIsFoundWhereItWasLeft() throws Exception {
         EventThread.run(() -> window.openMix(FIRST));
         EventThread.run(() -> window.turnTo(page("variability")));

@@ -168,6 +168,25 @@ class DecimalKeyWindowTest {
                 () -> assertThat(named("waterTemperature.message").isShowing()).isFalse());
     }
 
+    /** A cubic centimetre is a millilitre by another name. */
+    @Test
+    void cubicCentimetresAreMillilitres() throws Exception {
+        open("en");
+        type(
+                "withdrawn",
+                KeyEvent.VK_NUMPAD4,
+                KeyEvent.VK_NUMPAD2,
+                KeyEvent.VK_NUMPAD0,
+                KeyEvent.VK_SPACE,
+                KeyEvent.VK_C,
+                KeyEvent.VK_M,
+                KeyEvent.VK_3,
+                KeyEvent.VK_ENTER);
+        comes("withdrawn", "420");
+        EventThread.run(() -> assertThat(((JComboBox<?>) named("withdrawnUnit")).getSelectedItem())
+                .hasToString("mL"));
+    }
+
     @Test
     void aRefusedQuantitySaysWhichHalfIsWrong() throws Exception {
         open("en");
