@@ -16,8 +16,11 @@ import porebench.method.Texts;
 
 /** A line over a table: rows stay in which every word typed occurs somewhere. Enter goes into the table, Escape shows all again. */
 public final class FilterLine {
-    private final JPanel panel =
-            new JPanel(new MigLayout("insets 0 0 6 0, fillx", "[grow,fill,0:260:320]10[grow,0::]"));
+    /** As many rows as are seen at one look. */
+    private static final int FEW = 10;
+
+    private final MigLayout layout = new MigLayout("insets 0 0 6 0, fillx", "[grow,fill,0:260:320]10[grow,0::]");
+    private final JPanel panel = new JPanel(layout);
     private final JTextField field = new JTextField();
     private final JLabel count = Form.heading("", "quiet");
     private final RowTable<?> table;
@@ -41,6 +44,22 @@ public final class FilterLine {
         panel.setOpaque(false);
         panel.add(field);
         panel.add(count, "wmin 0");
+    }
+
+    /** Returns a line over a table that is there only while the table has more rows than are seen at one look; no gap is below it. */
+    public static JComponent overMany(RowTable<?> table, Locale locale) {
+        FilterLine line = new FilterLine(table, locale);
+        line.layout.setLayoutConstraints("insets 0, fillx");
+        Runnable follow = () ->
+                line.panel.setVisible(isLong(table) || !line.field.getText().isBlank());
+        table.getModel().addTableModelListener(event -> follow.run());
+        follow.run();
+        return line.panel;
+    }
+
+    /** Returns whether a table has more rows than are seen at one look, whatever the filter leaves of them. */
+    public static boolean isLong(RowTable<?> table) {
+        return table.getModel().getRowCount() > FEW;
     }
 
     private void on(String key, Runnable what) {

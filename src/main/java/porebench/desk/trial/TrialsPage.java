@@ -1,6 +1,8 @@
 package porebench.desk.trial;
 
 import java.awt.Component;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Optional;
@@ -26,6 +28,7 @@ import porebench.desk.form.History;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
 import porebench.desk.photo.PhotosPanel;
+import porebench.desk.table.FilterLine;
 import porebench.desk.table.RowTable;
 import porebench.method.Problem;
 import porebench.method.Texts;
@@ -206,11 +209,27 @@ public final class TrialsPage implements Screen {
     }
 
     private JPanel tableButtons() {
-        JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[]8[]8[]16[grow,fill]", "[center]"));
+        JPanel row = new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[]8[]8[]16[grow,fill,0::]", "[center]"));
         row.add(Commands.button("correct", correct));
         row.add(Commands.button("strike", strike));
         row.add(Commands.button("restore", restore));
-        row.add(new WrappedText("hint", "quiet", texts.get("story.select")), "wmin 0, growx");
+        WrappedText hint = new WrappedText("hint", "quiet", texts.get("story.select"));
+        JComponent filter = FilterLine.overMany(table, texts.locale());
+        // Where trials are many, what they are looked through by stands in the place of what is known by then.
+        filter.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentShown(ComponentEvent event) {
+                hint.setVisible(false);
+            }
+
+            @Override
+            public void componentHidden(ComponentEvent event) {
+                hint.setVisible(true);
+            }
+        });
+        hint.setVisible(!filter.isVisible());
+        row.add(filter, "split 2, wmin 0, growx");
+        row.add(hint, "wmin 0, growx");
         return row;
     }
 

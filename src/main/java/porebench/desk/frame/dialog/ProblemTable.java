@@ -22,8 +22,6 @@ import porebench.method.Texts;
 
 /** A table of problems: how grave, where in which file, and what to do. */
 final class ProblemTable {
-    /** So many are seen at a glance. */
-    private static final int FEW = 10;
 
     private final RowTable<Problem> table;
     private final Locale locale;
@@ -81,7 +79,7 @@ final class ProblemTable {
         int unit = table.getRowHeight();
         int columns = unit + table.getColumnModel().getTotalColumnWidth();
         scroll.setPreferredSize(new Dimension(Math.max(18 * unit, Math.min(34 * unit, columns)), rows * unit));
-        if (table.getRowCount() <= FEW) {
+        if (!FilterLine.isLong(table)) {
             return scroll;
         }
         JPanel filtered = new JPanel(new BorderLayout());
