@@ -6,6 +6,7 @@ import java.awt.Component;
 import java.awt.Dialog;
 import java.awt.Dimension;
 import java.awt.Window;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -108,8 +109,16 @@ public final class AskDialog {
         return ask(buttons.size() - 1, true);
     }
 
-    /** Shows the dialog with the last button as the default, and the keyboard where it is to be typed. */
+    /**
+     * Shows the dialog with the last button as the default, and the keyboard where it is to be typed. Ctrl and Enter, which saves on a
+     * page, does what the first button does: as the default it would drop the words.
+     */
     int askForWords() {
+        dialog.getRootPane()
+                .registerKeyboardAction(
+                        event -> buttons.get(0).doClick(),
+                        KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, InputEvent.CTRL_DOWN_MASK),
+                        JComponent.WHEN_IN_FOCUSED_WINDOW);
         return ask(buttons.size() - 1, false);
     }
 

@@ -43,6 +43,29 @@ class ReasonWindowTest {
         return owner != null && name.equals(owner.getName());
     }
 
+    /** On a page Ctrl and Enter saves: whoever strikes it here, too, must not lose the reason. */
+    @Test
+    void controlAndEnterDoesTheActAndNeverDropsTheReason() throws Exception {
+        Keys keys = new Keys();
+        FutureTask<Optional<String>> asking =
+                new FutureTask<>(() -> new SwingAsker(Locale.ENGLISH, Settings.inMemory(), Optional::empty)
+                        .reason(new JPanel(), "Strike trial T-1", "Why does it not count?", "Strike"));
+        EventQueue.invokeLater(asking);
+        assertThat(EventThread.comes(() -> dialog() != null)).isTrue();
+        JDialog dialog = EventThread.call(ReasonWindowTest::dialog);
+        JTextArea answer = Named.in(dialog, JTextArea.class, "answer");
+        Keys.bringTo(() -> answer);
+        keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
+        assertThat(EventThread.comes(() -> Named.in(dialog, JLabel.class, "answer.message")
+                        .getText()
+                        .startsWith("Write the reason")))
+                .isTrue();
+        keys.strike(KeyEvent.VK_X);
+        assertThat(EventThread.comes(() -> answer.getText().equals("x"))).isTrue();
+        keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
+        assertThat(asking.get()).contains("x");
+    }
+
     @Test
     void aMissingReasonIsSaidUnderItsFieldAndNothingMoves() throws Exception {
         Keys keys = new Keys();
