@@ -9,6 +9,8 @@ import java.awt.image.BufferedImage;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+import porebench.desk.form.WrappedText;
 import porebench.port.Paper;
 
 /** The card on the screen, pixel for pixel what the printer gets, fitted into the room there is. */
@@ -20,11 +22,18 @@ final class CardPreview extends JComponent {
 
     private transient Optional<BufferedImage> image = Optional.empty();
     private Paper paper = Paper.A6;
-    private String instead = "";
+    private final WrappedText instead = new WrappedText("card.instead", "quiet");
+
+    CardPreview() {
+        setLayout(new MigLayout("fill, insets 16", "[grow,fill,0::]"));
+        add(instead, "wmin 0, aligny center");
+        instead.setVisible(false);
+    }
 
     /** Shows a picture of the card. */
     void show(BufferedImage picture, Paper size) {
         image = Optional.of(picture);
+        instead.setVisible(false);
         paper = size;
         revalidate();
         repaint();
@@ -33,7 +42,7 @@ final class CardPreview extends JComponent {
     /** Shows words where there is no card. */
     void showInstead(String words) {
         image = Optional.empty();
-        instead = words;
+        instead.say(words);
         repaint();
     }
 
@@ -59,7 +68,7 @@ final class CardPreview extends JComponent {
             if (image.isPresent()) {
                 paintCard(g, image.get());
             } else {
-                paintWords(g);
+                paintFrame(g);
             }
         } finally {
             g.dispose();
@@ -76,11 +85,8 @@ final class CardPreview extends JComponent {
         g.drawRect(x - 1, 0, width + 1, height + 1);
     }
 
-    private void paintWords(Graphics2D g) {
+    private void paintFrame(Graphics2D g) {
         g.setColor(UIManager.getColor("Component.borderColor"));
         g.drawRoundRect(0, 0, getWidth() - 1, getHeight() - 1, 12, 12);
-        g.setColor(UIManager.getColor("Label.disabledForeground"));
-        int width = g.getFontMetrics().stringWidth(instead);
-        g.drawString(instead, Math.max(8, (getWidth() - width) / 2), getHeight() / 2);
     }
 }
