@@ -8,15 +8,19 @@ import java.awt.KeyboardFocusManager;
 import java.awt.Point;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.FutureTask;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JDialog;
+import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import porebench.desk.EventThread;
@@ -41,6 +45,34 @@ class ReasonWindowTest {
     private static boolean isFocused(String name) {
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         return owner != null && name.equals(owner.getName());
+    }
+
+    @Test
+    void aDialogForAFileNamesItsTypeAndEscapeChoosesNone() throws Exception {
+        FutureTask<Optional<Path>> asking =
+                new FutureTask<>(() -> new SwingAsker(Locale.ENGLISH, Settings.inMemory(), Optional::empty)
+                        .fileToOpen(new JPanel(), "Open a lab book", ".porebench"));
+        EventQueue.invokeLater(asking);
+        assertThat(EventThread.comes(() -> chooser().isPresent())).isTrue();
+        JFileChooser chooser = EventThread.call(() -> chooser().orElseThrow());
+        assertThat(EventThread.call(() -> chooser.getFileFilter().getDescription()))
+                .isEqualTo("Lab book (*.porebench)");
+        assertThat(EventThread.comes(() -> SwingUtilities.getWindowAncestor(chooser)
+                                .isFocused()
+                        && KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner() != null))
+                .isTrue();
+        new Keys().strike(KeyEvent.VK_ESCAPE);
+        assertThat(asking.get()).isEmpty();
+    }
+
+    private static Optional<JFileChooser> chooser() {
+        return Stream.of(Window.getWindows())
+                .filter(Component::isShowing)
+                .filter(JDialog.class::isInstance)
+                .flatMap(window -> Stream.of(((JDialog) window).getContentPane().getComponents()))
+                .filter(JFileChooser.class::isInstance)
+                .map(JFileChooser.class::cast)
+                .findFirst();
     }
 
     /** On a page Ctrl and Enter saves: whoever strikes it here, too, must not lose the reason. */
