@@ -17,6 +17,9 @@ public interface Screen {
     /** Takes over what is being typed in a cell of a table. */
     default void finishTyping() {}
 
+    /** Begins a new entry and takes the keyboard into its first field, on a page where there are entries to begin. */
+    default void beginNew() {}
+
     /** Drops its draft and shows what the lab book says. */
     default void dropDraft() {}
 

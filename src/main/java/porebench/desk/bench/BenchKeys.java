@@ -52,6 +52,8 @@ final class BenchKeys extends KeyAdapter {
         if (typed < ' ' || typed == KeyEvent.VK_DELETE || event.isControlDown() || event.isAltDown()) {
             return;
         }
+        // It is the bench's, whatever becomes of it: what went nowhere in the window behind is told there.
+        event.consume();
         boolean isInLine = device.add(typed, event.getWhen());
         if (isInLine && (Character.isDigit(typed) || typed == ' ')) {
             // The sign before it is of the number that a balance writes.

@@ -1,5 +1,6 @@
 package porebench.desk.bench;
 
+import java.awt.Component;
 import java.awt.EventQueue;
 import java.awt.GraphicsConfiguration;
 import java.awt.Toolkit;
@@ -135,8 +136,10 @@ public final class BenchView {
     public void leave() {
         Optional.ofNullable(window).ifPresent(shown -> {
             Window behind = shown.getOwner();
+            Component before = behind.getMostRecentFocusOwner();
             shown.dispose();
-            behind.requestFocus();
+            // Not every display gives the keyboard back to where it was.
+            Optional.ofNullable(before).orElse(behind).requestFocus();
         });
         window = null;
         ticker.stop();

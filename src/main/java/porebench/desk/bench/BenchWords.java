@@ -22,7 +22,6 @@ import porebench.method.Texts;
 import porebench.method.sample.CorrectionSample;
 import porebench.method.sample.WeighOut;
 import porebench.method.trial.TrialFactor;
-import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Meter;
 import porebench.record.Trial;
@@ -33,6 +32,7 @@ import porebench.record.column.TrialColumns;
 final class BenchWords {
     private static final int FACTOR_DECIMALS = Digits.AIR;
     private static final int SECONDS = 60;
+    private static final int BOWL_DECIMALS = 4;
 
     /** Strokes of the rod for one layer of a sample that is put in by layers (recalled). */
     private static final String RODS = "25";
@@ -227,16 +227,17 @@ final class BenchWords {
         };
     }
 
+    /** Returns what the water is measured in: no cylinder is marked in cubic feet. */
     private VolumeUnit waterUnit() {
-        return model.desk().units().bowlVolume();
+        return isUs() ? VolumeUnit.MILLILITRE : VolumeUnit.LITRE;
+    }
+
+    private boolean isUs() {
+        return model.desk().units() == UnitSystem.US;
     }
 
     private String firstWater(CorrectionSample sample) {
-        return show(sample.firstWater(), waterUnit());
-    }
-
-    private String show(Volume volume, VolumeUnit unit) {
-        return numbers.show(volume.in(unit), model.desk().units() == UnitSystem.US ? 3 : 2);
+        return numbers.show(sample.firstWater().in(waterUnit()), isUs() ? 0 : 2);
     }
 
     private Big soak(Bowl bowl, String label) {
@@ -277,8 +278,8 @@ final class BenchWords {
                         .map(Meter::bowl)
                         .map(bowl -> texts.get(
                                 "limits.bowl",
-                                numbers.show(bowl.number()),
-                                bowl.unit().symbol()))
+                                numbers.show(bowl, model.desk().units().bowlVolume(), BOWL_DECIMALS),
+                                model.desk().units().bowlVolume().symbol()))
                         .orElse("");
             case WATER ->
                 gate.sample()

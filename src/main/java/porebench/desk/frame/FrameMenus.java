@@ -1,5 +1,7 @@
 package porebench.desk.frame;
 
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -7,10 +9,12 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.Action;
 import javax.swing.ButtonGroup;
+import javax.swing.JComponent;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
 import javax.swing.JRadioButtonMenuItem;
+import javax.swing.KeyStroke;
 import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
 import org.jspecify.annotations.Nullable;
@@ -52,6 +56,19 @@ final class FrameMenus {
         practice = practiceMenu();
         bar.add(practice);
         bar.add(helpMenu());
+        saveByEnter();
+    }
+
+    /** Ctrl and Enter saves on every page, from the keypad as well. */
+    private void saveByEnter() {
+        JComponent content = window.content();
+        content.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW)
+                .put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, InputEvent.CTRL_DOWN_MASK), "save page");
+        content.getActionMap().put("save page", Commands.of("", () -> {
+            if (desk.hasBook()) {
+                window.current().save();
+            }
+        }));
     }
 
     JMenuBar bar() {

@@ -108,6 +108,11 @@ final class LatePage<P extends Screen> implements Page {
     }
 
     @Override
+    public void beginNew() {
+        page().beginNew();
+    }
+
+    @Override
     public void dropDraft() {
         made.ifPresent(Screen::dropDraft);
     }

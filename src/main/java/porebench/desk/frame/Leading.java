@@ -2,7 +2,9 @@ package porebench.desk.frame;
 
 import java.util.function.Consumer;
 import javax.swing.JComponent;
+import javax.swing.SwingUtilities;
 import porebench.desk.DeskModel;
+import porebench.desk.Page;
 import porebench.desk.Question;
 import porebench.desk.frame.dialog.LaboratoryDialog;
 import porebench.desk.frame.start.FirstStep;
@@ -32,13 +34,13 @@ final class Leading implements FirstStepsPage.Ways {
         Pages pages = window.pages();
         switch (step) {
             case LABORATORY -> new LaboratoryDialog(window.desk(), window.texts()).ask(window.content());
-            case METER -> pages.named("meters").ifPresent(window::turnTo);
+            case METER -> pages.named("meters").ifPresent(this::begin);
             case CALIBRATION ->
                 window.desk().meters().stream()
                         .findFirst()
                         .ifPresent(
                                 meter -> window.openMeter(meter.meter().value().id()));
-            case SOURCES -> pages.named("sources").ifPresent(window::turnTo);
+            case SOURCES -> pages.named("sources").ifPresent(this::begin);
             case MIX -> window.beginMix();
             case TRIAL -> {
                 if (window.desk().selected().isEmpty()) {
@@ -50,6 +52,12 @@ final class Leading implements FirstStepsPage.Ways {
                 }
             }
         }
+    }
+
+    /** Turns to a register and into the first field of a new entry, once the page has come to rest. */
+    private void begin(Page page) {
+        window.turnTo(page);
+        SwingUtilities.invokeLater(() -> SwingUtilities.invokeLater(page::beginNew));
     }
 
     @Override

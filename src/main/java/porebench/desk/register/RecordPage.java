@@ -83,6 +83,11 @@ abstract class RecordPage<T extends Kept> implements Screen {
         panel.refresh();
     }
 
+    @Override
+    public final void beginNew() {
+        begin();
+    }
+
     private void begin() {
         model.begin();
         refresh();

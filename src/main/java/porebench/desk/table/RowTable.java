@@ -137,6 +137,8 @@ public final class RowTable<R> extends JTable {
         boolean isBegun = !wasEditing && isEditing() && Character.isLetterOrDigit(event.getKeyChar());
         if (isBegun && getEditorComponent() instanceof JComboBox<?> box && !box.isEditable()) {
             box.selectWithKeyChar(event.getKeyChar());
+            event.consume();
+            return true;
         }
         return isDone;
     }
@@ -272,7 +274,7 @@ public final class RowTable<R> extends JTable {
         pasting.accept(() -> {
             int row = top;
             for (List<String> line : lines) {
-                if (row == top && isHeadings(line, left)) {
+                if (row == top && lines.size() > 1 && isHeadings(line)) {
                     continue;
                 }
                 boolean isThere = row < getRowCount() || moreRows.getAsBoolean();
@@ -300,10 +302,11 @@ public final class RowTable<R> extends JTable {
                 : words(row, column).equals(text);
     }
 
-    private boolean isHeadings(List<String> line, int left) {
-        return left + line.size() <= getColumnCount()
-                && IntStream.range(0, line.size())
-                        .allMatch(at -> getColumnName(left + at).equals(line.get(at)));
+    /** Returns whether a line is the headings that a copy has over its cells, of whichever columns it was made. */
+    private boolean isHeadings(List<String> line) {
+        return IntStream.rangeClosed(0, getColumnCount() - line.size())
+                .anyMatch(first -> IntStream.range(0, line.size())
+                        .allMatch(at -> getColumnName(first + at).equals(line.get(at))));
     }
 
     // How it looks.

@@ -59,7 +59,7 @@ final class BenchPanel {
         title.setName("entryTitle");
         newer = actions.newer();
         save = newer.button("save", Commands.of("", actions::save));
-        clear = Commands.button("clear", Commands.of("", entry::clear));
+        clear = Commands.button("clear", Commands.of("", this::clear));
         panel.add(title);
         BenchFields.ALL.forEach(column -> form.add(column, beside(column)));
         BenchFields.ALL.forEach(column -> bind(column, actions));
@@ -122,6 +122,12 @@ final class BenchPanel {
         Component from = event.getOppositeComponent();
         return from != null
                 && SwingUtilities.getWindowAncestor(from) == SwingUtilities.getWindowAncestor(event.getComponent());
+    }
+
+    /** The next number typed is the first of the trial; the button that was pressed is grey by now. */
+    private void clear() {
+        entry.clear();
+        begin();
     }
 
     private void goOn(JComponent field) {

@@ -10,6 +10,7 @@ import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
+import javax.swing.JTextField;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -107,6 +108,11 @@ class FirstStepsWindowTest {
         assertThat(EventThread.comes(() -> window.current().name().equals("meters")))
                 .isTrue();
         EventThread.run(() -> assertThat(named("firstSteps").isShowing()).isTrue());
+        assertThat(EventThread.comes(() -> named("meter.record").isShowing()
+                        && Named.in(window.current().component(), JTextField.class, "id")
+                                .isFocusOwner()))
+                .as("the keyboard is where the meter is named")
+                .isTrue();
         strike("firstSteps.list");
         assertThat(EventThread.comes(() -> named("welcome").isShowing())).isTrue();
         strike("welcome.sources");

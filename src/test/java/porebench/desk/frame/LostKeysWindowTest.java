@@ -87,6 +87,27 @@ class LostKeysWindowTest {
         assertThat(EventThread.comes(() -> said().isEmpty())).isTrue();
     }
 
+    /** What the bench took is not told as lost behind it, and the keyboard is back where it was once the bench is left. */
+    @Test
+    void whatIsTypedOnTheBenchIsNotToldAsLost() throws Exception {
+        EventThread.run(() -> window.openMix(new MixId("HG-108")));
+        EventThread.run(() -> window.turnTo(window.pages().named("trials").orElseThrow()));
+        focus(named(JTextField.class, "soak"));
+        keys.strike(KeyEvent.VK_F11);
+        assertThat(EventThread.comes(() -> focused().equals("bench"))).isTrue();
+        keys.strike(KeyEvent.VK_ENTER);
+        for (int key : new int[] {KeyEvent.VK_NUMPAD2, KeyEvent.VK_NUMPAD2}) {
+            keys.strike(key);
+        }
+        keys.strike(KeyEvent.VK_ESCAPE);
+        assertThat(EventThread.comes(() -> focused().equals("soak"))).isTrue();
+        assertThat(EventThread.call(this::said)).isEmpty();
+        keys.strike(KeyEvent.VK_1);
+        assertThat(EventThread.comes(
+                        () -> named(JTextField.class, "soak").getText().equals("1")))
+                .isTrue();
+    }
+
     /** Keys that follow Enter at once are dispatched only when the next field has the keyboard; they arrive all the same. */
     @Test
     void whatIsTypedRightAfterEnterIsNotToldAsLost() throws Exception {

@@ -235,6 +235,31 @@ class RowTableTest {
                 .isFalse();
     }
 
+    /** A copy of one column has the heading of that one over its cells, also where it is pasted into another. */
+    @Test
+    void theHeadingOfAnotherColumnIsNotPastedAsData() {
+        RowTable<Integer> table = new RowTable<>(
+                "fills",
+                "Fills",
+                List.of(
+                        column("Plate").edited(row -> true, String::valueOf, (row, text) -> taken.add("plate:" + text)),
+                        column("Water")
+                                .edited(row -> true, String::valueOf, (row, text) -> taken.add("water:" + text))));
+        table.show(List.of(8, 9));
+        table.changeSelection(0, 0, false, false);
+        table.paste(List.of(List.of("Water"), List.of("7.5")));
+        assertThat(taken).containsExactly("plate:7.5");
+        taken.clear();
+        table.paste(List.of(List.of("Water")));
+        assertThat(taken)
+                .as("one cell alone is what was copied in a spreadsheet")
+                .containsExactly("plate:Water");
+    }
+
+    private static ShownColumn<Integer> column(String heading) {
+        return new ShownColumn<>(heading, 80, String::valueOf);
+    }
+
     @Test
     void whatSaysTheSameAsAClosedCellIsNotLeftOverAndRowsAreAddedWhereTheyCan() {
         RowTable<Integer> table = typed();

@@ -137,8 +137,15 @@ public final class SwingAsker implements Asker {
         });
         Typing.follow(field, typed -> missing.setText(" "));
         if (isAct) {
-            // A reason is one sentence: Enter goes on from it, and only the next one does the act.
-            EnterOrder.bind(field, accept::requestFocusInWindow);
+            // A reason is one sentence: Enter goes on from it, and only the next one does the act. Before there is one
+            // it stays.
+            EnterOrder.bind(field, () -> {
+                if (field.getText().isBlank()) {
+                    missing.setText(texts.get(ifMissing));
+                } else {
+                    accept.requestFocusInWindow();
+                }
+            });
         }
         SwingUtilities.invokeLater(field::requestFocusInWindow);
         int chosen = isAct ? dialog.askForWords() : dialog.ask();

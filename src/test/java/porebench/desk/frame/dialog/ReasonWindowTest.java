@@ -87,6 +87,13 @@ class ReasonWindowTest {
         JDialog dialog = EventThread.call(ReasonWindowTest::dialog);
         JTextArea answer = Named.in(dialog, JTextArea.class, "answer");
         Keys.bringTo(() -> answer);
+        keys.strike(KeyEvent.VK_ENTER);
+        assertThat(EventThread.comes(() -> Named.in(dialog, JLabel.class, "answer.message")
+                        .getText()
+                        .startsWith("Write the reason")))
+                .as("Enter before there is a reason asks for one")
+                .isTrue();
+        assertThat(isFocused("answer")).as("and stays where it is typed").isTrue();
         keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
         assertThat(EventThread.comes(() -> Named.in(dialog, JLabel.class, "answer.message")
                         .getText()
