@@ -83,6 +83,15 @@ final class LivePanel {
                 .orElse("");
     }
 
+    private String said(TrialsModel.KeptTrial kept) {
+        return kept.factor().isPresent()
+                ? texts.get(
+                        "live.kept",
+                        kept.trial(),
+                        model.desk().tools().numbers().show(kept.factor().getAsDouble(), DECIMALS))
+                : texts.get("live.kept-without", kept.trial());
+    }
+
     private String said(TypedTrial entry, OptionalDouble factor) {
         if (model.entry().draft().isYes(TrialColumns.LEAK)) {
             return texts.get("live.void");
@@ -90,6 +99,9 @@ final class LivePanel {
         Optional<Column<Trial, ?>> refused = entry.refused();
         if (refused.isPresent()) {
             return texts.get("live.refused", model.entry().words(refused.get()));
+        }
+        if (factor.isEmpty() && model.lastKept().isPresent()) {
+            return said(model.lastKept().get());
         }
         if (factor.isEmpty()) {
             return texts.get(model.entry().type() == MeterType.A ? "live.waiting-a" : "live.waiting-b");

@@ -2,6 +2,7 @@ package porebench.desk.trial;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
@@ -12,8 +13,10 @@ import porebench.desk.Outcome;
 import porebench.desk.SheetImport;
 import porebench.method.Problem;
 import porebench.method.Texts;
+import porebench.method.trial.TrialFactor;
 import porebench.record.Trial;
 import porebench.record.column.TrialColumns;
+import porebench.record.id.MixId;
 
 /** The commands of the Trials page: what must be asked is asked, then the model does it. */
 final class TrialsActions {
@@ -97,9 +100,13 @@ final class TrialsActions {
                                 texts.get("correct.act"))
                 : Optional.of(texts.get("why.entered"));
         if (why.isPresent()) {
+            OptionalDouble factor =
+                    entry.read().live().map(TrialFactor::factorPercent).orElse(OptionalDouble.empty());
+            Optional<MixId> mix = desk.selected();
             entry.keep(kept, why.get(), refused -> {
                 tell(refused);
                 if (refused.isEmpty()) {
+                    mix.ifPresent(one -> model.noteKept(new TrialsModel.KeptTrial(one, id, factor)));
                     saved.run();
                 }
             });

@@ -3,6 +3,7 @@ package porebench.desk.trial;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
@@ -24,6 +25,7 @@ final class TrialsModel {
     private final DeterminationsModel determinations;
     private final BenchModel entry;
     private final StopModel stop;
+    private Optional<KeptTrial> lastKept = Optional.empty();
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<MixId> mix = Optional.empty();
     private Optional<TrialId> selected = Optional.empty();
@@ -57,6 +59,26 @@ final class TrialsModel {
 
     StopModel stop() {
         return stop;
+    }
+
+    /**
+     * The trial that was kept last from the form.
+     *
+     * @param mix its mix
+     * @param factor its factor in %, as it was shown; empty where it has none
+     */
+    record KeptTrial(MixId mix, String trial, OptionalDouble factor) {}
+
+    void noteKept(KeptTrial kept) {
+        lastKept = Optional.of(kept);
+        fire();
+    }
+
+    /** Returns the trial kept last from the form, as long as nothing was typed since and its mix is on view. */
+    Optional<KeptTrial> lastKept() {
+        return lastKept.filter(
+                        kept -> desk.selected().filter(kept.mix()::equals).isPresent())
+                .filter(kept -> !entry.history().isChanged());
     }
 
     private void follow() {

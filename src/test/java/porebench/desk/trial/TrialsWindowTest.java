@@ -21,6 +21,7 @@ import javax.swing.JDialog;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
+import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -179,6 +180,10 @@ class TrialsWindowTest {
         enter("remarks", "calm");
 
         Trial trial = kept("K7-T1");
+        assertThat(EventThread.comes(() ->
+                        ((JTextComponent) named(frame, "liveWords")).getText().equals("K7-T1 is kept: G = 0.40 %.")))
+                .as("what was kept is said beside the next trial")
+                .isTrue();
         assertThat(trial.readings().fine()).contains(Typed.of("4902.0", MassUnit.GRAM));
         assertThat(trial.readings().gaugePercent().orElseThrow().toPlainString())
                 .isEqualTo("6.40");
