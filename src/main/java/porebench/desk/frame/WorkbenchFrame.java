@@ -109,6 +109,7 @@ public final class WorkbenchFrame {
     private void build() {
         pages.all().forEach(page -> pageArea.add(page.place(), page.name()));
         right.add(head.component(), BorderLayout.NORTH);
+        head.keysIn(content);
         right.add(pageArea, BorderLayout.CENTER);
         int scaled = UIScale.scale(RAIL_WIDTH);
         rail.component().setMinimumSize(new Dimension(scaled * 2 / 3, 0));

@@ -10,7 +10,6 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import porebench.chart.PlotView;
 import porebench.desk.Looks;
@@ -232,14 +231,17 @@ final class CalibrationPanel {
     private Action remover(RowTable<?> table, TypedRows rows) {
         Action remove = Commands.of(texts.get("action.remove-row"), () -> {
             table.finishTyping();
-            int row = table.getSelectedRow();
+            int[] chosen = table.getSelectedRows();
             int column = table.getSelectedColumn();
-            rows.remove(row);
-            table.changeSelection(row, column, false, false);
+            for (int at = chosen.length - 1; at >= 0; at--) {
+                if (!rows.isFoot(chosen[at])) {
+                    rows.remove(chosen[at]);
+                }
+            }
+            table.changeSelection(chosen[0], column, false, false);
         });
         table.on("ctrl DELETE", remove);
         remove.setEnabled(false);
-        table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.getSelectionModel()
                 .addListSelectionListener(event ->
                         remove.setEnabled(table.getSelectedRow() >= 0 && !rows.isFoot(table.getSelectedRow())));

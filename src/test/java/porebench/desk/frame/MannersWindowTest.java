@@ -82,6 +82,16 @@ class MannersWindowTest {
     }
 
     @Test
+    void controlAndANumberLeadsToAStepFromARegisterToo() throws Exception {
+        EventThread.run(() -> window.openMix(FIRST));
+        EventThread.run(() -> window.turnTo(page("sources")));
+        Keys.bringTo(() -> (JComponent) named("source.table"));
+        new Keys().strike(KeyEvent.VK_CONTROL, KeyEvent.VK_4);
+        assertThat(EventThread.comes(() -> window.current().name().equals("variability")))
+                .isTrue();
+    }
+
+    @Test
     void aFactorThatNobodyMaySubtractIsNotTheLargestThingInTheHead() throws Exception {
         EventThread.run(() -> window.openMix(new MixId("HG-103")));
         assertThat(EventThread.comes(

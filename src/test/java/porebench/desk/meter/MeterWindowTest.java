@@ -221,6 +221,10 @@ class MeterWindowTest {
         assertThat(EventThread.call(() -> table.getValueAt(0, 0))).isEqualTo("35");
         assertThat(EventThread.call(() -> table.getValueAt(0, 1))).isEqualTo("4");
         assertThat(EventThread.call(table::getRowCount)).as("a row to go on in").isEqualTo(2);
+        keys.strike(KeyEvent.VK_SHIFT, KeyEvent.VK_DOWN);
+        assertThat(EventThread.comes(() -> table.getSelectedRowCount() == 2))
+                .as("a block to copy")
+                .isTrue();
         EventThread.run(page::undo);
         assertThat(EventThread.call(() -> page.history().orElseThrow().isChanged()))
                 .isFalse();

@@ -74,10 +74,6 @@ public final class MixHead {
         StepButton button = new StepButton(index + 1, page.title());
         button.setName("step." + page.name());
         button.addActionListener(event -> openStep.accept(page));
-        panel.registerKeyboardAction(
-                event -> button.doClick(),
-                KeyStroke.getKeyStroke(KeyEvent.VK_1 + index, KeyEvent.CTRL_DOWN_MASK),
-                JComponent.WHEN_IN_FOCUSED_WINDOW);
         group.add(button);
         buttons.add(button);
         stepRow.add(button, "grow, pushx");
@@ -85,6 +81,17 @@ public final class MixHead {
 
     public JPanel component() {
         return panel;
+    }
+
+    /** Lets Ctrl and a step's number turn to it from every page, also from a register, where the steps are not on view. */
+    public void keysIn(JComponent content) {
+        for (int index = 0; index < buttons.size(); index++) {
+            StepButton button = buttons.get(index);
+            content.registerKeyboardAction(
+                    event -> button.doClick(),
+                    KeyStroke.getKeyStroke(KeyEvent.VK_1 + index, KeyEvent.CTRL_DOWN_MASK),
+                    JComponent.WHEN_IN_FOCUSED_WINDOW);
+        }
     }
 
     /** Shows which step is on view. */
