@@ -56,6 +56,15 @@ class PhotoFilesTest {
         assertThat(((SheetPhoto) found.rows().get(1).value()).file().bytes()).isEqualTo(BYTES);
     }
 
+    /** Read to its limit only, it would be another picture, cut off, and nobody would be told. */
+    @Test
+    void aFileOneByteTooLargeIsRefusedAndNotCutOff() throws IOException {
+        Path large = Files.write(folder.resolve("large.jpg"), SamplePhotos.jpeg(PhotoFile.LARGEST + 1, 1));
+        assertThat(PhotoFiles.read(large).problems()).extracting(Problem::code).containsExactly("photo.too-large");
+        Path largest = Files.write(folder.resolve("largest.jpg"), SamplePhotos.jpeg(PhotoFile.LARGEST, 1));
+        assertThat(PhotoFiles.read(largest).problems()).isEmpty();
+    }
+
     @Test
     void aRowWithoutItsFileIsLeftOutAndSaid() {
         Sheet<Kept> found = PhotoFiles.beside(folder, sheet());
