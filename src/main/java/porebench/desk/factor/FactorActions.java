@@ -3,6 +3,7 @@ package porebench.desk.factor;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
@@ -26,6 +27,7 @@ final class FactorActions {
     private final FactorModel model;
     private final Texts texts;
     private final JComponent over;
+    private Consumer<List<Problem>> goTo = problems -> {};
     private Paper paper = Paper.A6;
 
     /**
@@ -66,7 +68,15 @@ final class FactorActions {
         if (!model.canIssue() || desk.tools().asker().person(over).isEmpty()) {
             return;
         }
-        model.issue(refused -> report(texts.get("issue.refused"), refused));
+        model.issue(refused -> {
+            report(texts.get("issue.refused"), refused);
+            goTo.accept(refused);
+        });
+    }
+
+    /** Hears why nothing was issued, once the person has read it. */
+    void onRefused(Consumer<List<Problem>> heard) {
+        goTo = heard;
     }
 
     private void confirm() {

@@ -5,6 +5,7 @@ import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
@@ -24,6 +25,7 @@ import porebench.desk.form.WrappedText;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.issue.IssueDoubt;
 import porebench.method.Digits;
+import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.method.Texts;
 import porebench.method.budget.BudgetResult;
@@ -34,6 +36,12 @@ import porebench.record.column.FactorIssueColumns;
 
 /** The next revision: what it rests on, when it holds, who answers for it, and what is doubtful about it. */
 final class IssueForm {
+    private static final List<Column<FactorIssue, ?>> TYPED = List.of(
+            FactorIssueColumns.IN_FORCE_FROM,
+            FactorIssueColumns.RECHECK_BY,
+            FactorIssueColumns.APPROVED_BY,
+            FactorIssueColumns.REASON);
+
     private static final List<Column<FactorIssue, String>> OVERRIDE =
             List.of(FactorIssueColumns.OVERRIDE_BY, FactorIssueColumns.OVERRIDE_REASON);
     private static final String BELOW_FIELD = "skip 1, span 2, growx, wmin 0, wrap";
@@ -69,11 +77,7 @@ final class IssueForm {
         boxes.setOpaque(false);
         form.add(FactorModel.DETERMINATION);
         form.panel().add(evidence, BELOW_FIELD + ", gapbottom 6");
-        form.addAll(List.of(
-                FactorIssueColumns.IN_FORCE_FROM,
-                FactorIssueColumns.RECHECK_BY,
-                FactorIssueColumns.APPROVED_BY,
-                FactorIssueColumns.REASON));
+        form.addAll(TYPED);
         form.panel().add(boxesTitle, BELOW_FIELD + ", gaptop 8");
         form.panel().add(boxes, BELOW_FIELD);
         form.addAll(OVERRIDE);
@@ -83,6 +87,17 @@ final class IssueForm {
         panel.add(Commands.button("factor.issue", actions.issue), "split 2, growx 0, gaptop 8");
         panel.add(confirm, "growx 0, gaptop 8");
         panel.add(doubts.panel(), "growx, wmin 0");
+        actions.onRefused(this::goTo);
+    }
+
+    /** Puts the caret into the first field with one of the problems. */
+    private void goTo(List<Problem> problems) {
+        Stream.concat(TYPED.stream(), OVERRIDE.stream())
+                .map(Column::field)
+                .filter(field ->
+                        problems.stream().anyMatch(problem -> problem.field().equals(field)))
+                .findFirst()
+                .ifPresent(field -> form.field(field).requestFocusInWindow());
     }
 
     JComponent component() {

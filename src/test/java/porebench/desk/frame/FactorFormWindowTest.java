@@ -128,6 +128,15 @@ class FactorFormWindowTest {
     }
 
     @Test
+    void anIssueThatIsRefusedLeadsToTheFieldThatIsWanting() throws Exception {
+        focus(named(AbstractButton.class, "factor.issue"));
+        new Keys().strike(KeyEvent.VK_ENTER);
+        assertThat(EventThread.comes(() -> named(JTextField.class, "reason").isFocusOwner()))
+                .isTrue();
+        assertThat(EventThread.call(this::newest).revision()).isEqualTo(2);
+    }
+
+    @Test
     void nothingIsIssuedWhileOneDoubtIsNotTakenOn() throws Exception {
         assertThat(EventThread.call(this::newest).revision()).isEqualTo(2);
         EventThread.run(() -> named(JTextField.class, "reason").setText("recheck"));
