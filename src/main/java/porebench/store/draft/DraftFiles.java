@@ -1,6 +1,7 @@
 package porebench.store.draft;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -58,6 +59,7 @@ public final class DraftFiles implements DraftStore {
     public SortedMap<String, String> all(String book) {
         settle();
         String own = ownName();
+        sweep(folderOf(book), own);
         SortedMap<String, String> found = new TreeMap<>();
         for (Path file : files(folderOf(book), own)) {
             read(file)
@@ -97,6 +99,25 @@ public final class DraftFiles implements DraftStore {
         } catch (IOException unread) {
             LOG.log(System.Logger.Level.WARNING, "reading the draft " + file, unread);
             return Optional.empty();
+        }
+    }
+
+    /** Takes away what programs that do not run any more were killed while writing: the draft before it is whole. */
+    private void sweep(Path drafts, String own) {
+        if (!Files.isDirectory(drafts)) {
+            return;
+        }
+        try (Stream<Path> files = Files.list(drafts)) {
+            for (Path part : files.filter(file -> file.toString().endsWith(ENDING + UNFINISHED))
+                    .toList()) {
+                String name = String.valueOf(part.getFileName());
+                Path whole = part.resolveSibling(name.substring(0, name.length() - UNFINISHED.length()));
+                if (!isOf(whole, own)) {
+                    Holder.ifGone(folder, holderOf(whole), () -> Files.deleteIfExists(part));
+                }
+            }
+        } catch (IOException | UncheckedIOException unread) {
+            LOG.log(System.Logger.Level.WARNING, "looking through the drafts in " + drafts, unread);
         }
     }
 

@@ -151,6 +151,32 @@ class DraftFilesTest {
     }
 
     @Test
+    void whatAProgramWasKilledWhileWritingIsTakenAwayAndThatOfALivingOneIsNot() throws IOException {
+        DraftFiles gone = new DraftFiles(folder);
+        gone.keep(BOOK, "trial/HG-101", Optional.of("one"));
+        gone.close();
+        Path left = unfinishedBesideTheOnly(".draft");
+        DraftFiles living = new DraftFiles(folder);
+        assertThat(living.all(BOOK)).containsEntry("trial/HG-101", "one");
+        assertThat(left).doesNotExist();
+        Path written = unfinishedBesideTheOnly(".draft");
+        try (DraftFiles other = new DraftFiles(folder)) {
+            assertThat(other.all(BOOK)).isEmpty();
+            assertThat(written).exists();
+        }
+        living.close();
+    }
+
+    private Path unfinishedBesideTheOnly(String ending) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            Path only = files.filter(file -> file.toString().endsWith(ending))
+                    .findFirst()
+                    .orElseThrow();
+            return Files.writeString(only.resolveSibling(only.getFileName() + ".part"), "trial");
+        }
+    }
+
+    @Test
     void aDraftFromTheTimeWhenAllProgramsWroteTheSameFileIsGoneOnWith() throws IOException {
         DraftFiles drafts = new DraftFiles(folder);
         drafts.keep(BOOK, "trial/HG-101", Optional.of("one"));
