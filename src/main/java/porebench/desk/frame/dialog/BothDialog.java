@@ -2,7 +2,6 @@ package porebench.desk.frame.dialog;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
-import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.time.ZoneId;
@@ -10,14 +9,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import javax.swing.AbstractAction;
-import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
+import porebench.desk.form.Commands;
 import porebench.desk.form.Days;
 import porebench.desk.form.TwoVersions;
 import porebench.desk.table.RowTable;
@@ -80,8 +78,8 @@ final class BothDialog {
                                                 lines.get(row).yours()))
                                 .wrapped()));
         table.setCellSelectionEnabled(true);
-        table.on("SPACE", action(this::take));
-        table.on("ENTER", action(this::take));
+        table.on("SPACE", Commands.of("", this::take));
+        table.on("ENTER", Commands.of("", this::take));
         table.addMouseListener(new MouseAdapter() {
             @Override
             public void mouseReleased(MouseEvent event) {
@@ -92,17 +90,6 @@ final class BothDialog {
         });
         show();
         table.changeSelection(0, takesTheirs.get(0) ? THEIRS : YOURS, false, false);
-    }
-
-    private static Action action(Runnable done) {
-        return new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                done.run();
-            }
-        };
     }
 
     private String said(String text) {
