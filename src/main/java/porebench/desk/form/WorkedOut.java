@@ -1,6 +1,7 @@
 package porebench.desk.form;
 
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -61,7 +62,9 @@ public final class WorkedOut<Q, A> {
                 failed = true;
                 changed.run();
             }
-            throw new IllegalStateException("working out an answer", failure);
+            if (!(failure instanceof CancellationException)) {
+                throw new IllegalStateException("working out an answer", failure);
+            }
         });
     }
 

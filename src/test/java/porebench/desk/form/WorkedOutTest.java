@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import porebench.desk.HeldTasks;
 
@@ -66,6 +67,21 @@ class WorkedOutTest {
         assertThatThrownBy(held::end).hasRootCauseMessage("planted");
         assertThat(failing.isFailed()).isFalse();
         assertThat(held.count()).isEqualTo(1);
+    }
+
+    /** A lab book that is closed gives up what is still read of it. */
+    @Test
+    void whatWasGivenUpIsNoFailureToTell() {
+        WorkedOut<Integer, String> givenUp = new WorkedOut<>(
+                () -> held,
+                question -> {
+                    throw new CancellationException("closed");
+                },
+                () -> told.add("changed"));
+        givenUp.to(1);
+        held.end();
+        assertThat(givenUp.to(1)).isEmpty();
+        assertThat(givenUp.isFailed()).isTrue();
     }
 
     @Test

@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
@@ -232,5 +233,29 @@ class SheetPhotoWindowTest {
         assertThat(EventThread.comes(() -> !asker.problemsShown.isEmpty())).isTrue();
         assertThat(asker.problemsShown.get(0).code()).isEqualTo("photo.not-a-picture");
         assertThat(photos()).isEmpty();
+    }
+
+    /** On a busy machine a picture may only begin to be read when the window is closed already: nobody is told of that. */
+    @Test
+    void whatIsStillReadWhenTheWindowIsClosedIsGivenUp() throws Exception {
+        started.outerGate().shut("withBytes");
+        asker.filesToOpen.add(sheet);
+        strike(place(), "photoAdd");
+        assertThat(EventThread.comes(() -> started.outerGate().isWaitedAt())).isTrue();
+        keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Q);
+        assertThat(EventThread.comes(() -> !window.frame().isDisplayable()))
+                .as("closing waits for nobody")
+                .isTrue();
+        int before = started.outerGate().over();
+        started.outerGate().open();
+        assertThat(EventThread.comes(() -> started.outerGate().over() > before)).isTrue();
+        // What is worked out later is told later.
+        AtomicBoolean isLaterTold = new AtomicBoolean();
+        EventThread.run(() -> window.desk()
+                .tools()
+                .tasks()
+                .workOut(() -> true, isLaterTold::set, failure -> asker.failures.add(failure)));
+        assertThat(EventThread.comes(isLaterTold::get)).isTrue();
+        assertThat(asker.failures).isEmpty();
     }
 }

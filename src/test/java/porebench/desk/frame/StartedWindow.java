@@ -46,6 +46,7 @@ final class StartedWindow {
     private final List<String> onTheEventThread = Collections.synchronizedList(new ArrayList<>());
     private final WorkbenchFrame window;
     private final Gate gate = new Gate();
+    private final Gate outerGate = new Gate();
     private final Queue queue = new Queue();
 
     /** The events of the window, until it is closed. */
@@ -64,15 +65,20 @@ final class StartedWindow {
 
     /** Opens a window without a lab book. */
     StartedWindow(Path folder, ScriptedAsker asker) throws Exception {
+        this(folder, asker, new PdfPress("Porebench", DemoDesk.DAY, ZoneId.of("UTC")));
+    }
+
+    /** Opens a window without a lab book, which prints by a press. */
+    StartedWindow(Path folder, ScriptedAsker asker, Press press) throws Exception {
         this.folder = folder;
         EventThread.run(Theme.LIGHT::apply);
         JComponent[] over = new JComponent[1];
         EventThread.run(() -> Toolkit.getDefaultToolkit().getSystemEventQueue().push(queue));
         window = EventThread.call(() -> {
             Tools tools = new Tools(
-                    GuardedBook.shelf(watched(LabBookShelf.class, new SqliteShelf(DemoDesk.DAY))),
+                    gated(GuardedBook.shelf(watched(LabBookShelf.class, new SqliteShelf(DemoDesk.DAY)))),
                     watched(LabSheets.class, new CsvSheets()),
-                    watched(Press.class, new PdfPress("Porebench", DemoDesk.DAY, ZoneId.of("UTC"))),
+                    watched(Press.class, press),
                     Tasks.inBackground(() -> over[0], Locale.ENGLISH, title -> title, queue),
                     asker,
                     DemoDesk.DAY,
@@ -101,6 +107,25 @@ final class StartedWindow {
         return gate;
     }
 
+    /** Returns where calls can be made to wait before the lab book is busy with them, as on a busy machine. */
+    Gate outerGate() {
+        return outerGate;
+    }
+
+    private LabBookShelf gated(LabBookShelf shelf) {
+        return (LabBookShelf) Proxy.newProxyInstance(
+                LabBookShelf.class.getClassLoader(),
+                new Class<?>[] {LabBookShelf.class},
+                (proxy, method, arguments) -> {
+                    try {
+                        Object result = method.invoke(shelf, arguments);
+                        return result instanceof LabBook book ? outerGate.before(book) : result;
+                    } catch (InvocationTargetException failure) {
+                        throw failure.getCause();
+                    }
+                });
+    }
+
     WorkbenchFrame window() {
         return window;
     }
@@ -108,6 +133,7 @@ final class StartedWindow {
     /** Closes the window; nothing may have been done with lab books on the event thread. */
     void close() throws Exception {
         gate.open();
+        outerGate.open();
         EventThread.run(window::close);
         assertThat(EventThread.comes(() -> !window.frame().isDisplayable())).isTrue();
         EventThread.run(queue::leave);

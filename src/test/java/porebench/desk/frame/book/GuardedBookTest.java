@@ -9,8 +9,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -18,6 +20,7 @@ import java.util.concurrent.Future;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -29,6 +32,7 @@ import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
+import porebench.record.book.Summaries;
 import porebench.store.Books;
 
 /** One window's lab book, a real file, used by several threads at once. */
@@ -159,10 +163,29 @@ class GuardedBookTest {
     void summariesWaitForTheirLabBookAndFailAsItDoes() throws Exception {
         assertThat(book.summaries().upTo(1)).isEqualTo(book.summaries().upTo(1));
         assertThat(book).isEqualTo(book).hasSameHashCodeAs(book).isNotEqualTo(Books.SHELF);
+        Summaries summaries = book.summaries();
         book.close();
         assertThatThrownBy(() -> book.latest(Source.class))
-                .isInstanceOf(IllegalStateException.class)
+                .isInstanceOf(CancellationException.class)
                 .hasMessage("lab book book.porebench must be open, but is closed");
+        assertThatThrownBy(() -> summaries.upTo(1)).isInstanceOf(CancellationException.class);
+        book = GuardedBook.shelf(Books.SHELF).open(folder.resolve("book.porebench"));
+    }
+
+    /** What is read for nobody is given up; what somebody wanted kept, copied or checked must not be lost silently. */
+    @Test
+    void whatAPersonWantedOfAClosedLabBookIsRefusedAloud() throws Exception {
+        book.close();
+        List<ThrowingCallable> wanted = List.of(
+                () -> book.keep(List.of(Draft.of(source(0, 0))), "R. Vale", "entered"),
+                () -> book.saveCopy(folder.resolve("copy.porebench")),
+                book::verify,
+                () -> book.check(Optional.empty()));
+        assertThat(wanted)
+                .allSatisfy(one -> assertThatThrownBy(one)
+                        .isInstanceOf(IllegalStateException.class)
+                        .isNotInstanceOf(CancellationException.class)
+                        .hasMessage("lab book book.porebench must be open, but is closed"));
         book = GuardedBook.shelf(Books.SHELF).open(folder.resolve("book.porebench"));
     }
 
