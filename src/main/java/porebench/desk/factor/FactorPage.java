@@ -21,7 +21,6 @@ import porebench.desk.form.History;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
-import porebench.desk.table.FilterLine;
 import porebench.desk.table.RowTable;
 import porebench.desk.table.ShownColumn;
 import porebench.evidence.Evidence;
@@ -77,7 +76,6 @@ public final class FactorPage implements Screen {
         left.add(changes.panel(), "wmin 0");
         left.add(form.component(), "wmin 0, gaptop 20");
         left.add(historyHead(), "wmin 0, gaptop 20");
-        left.add(FilterLine.overMany(history, texts.locale()), "wmin 0, gapbottom 6");
         left.add(history.scrolled(), "wmin 0");
         panel.add(left, "growx, pushx, wmin 0");
         panel.add(card, "top");

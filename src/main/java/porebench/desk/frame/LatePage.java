@@ -25,7 +25,6 @@ final class LatePage<P extends Screen> implements Page {
     private final String name;
     private final String title;
     private final Supplier<P> maker;
-    private final Settings settings;
     private final Attention attention;
     private final JPanel place = new JPanel(new BorderLayout());
     private final ScrollPlaces places = new ScrollPlaces(place);
@@ -41,12 +40,12 @@ final class LatePage<P extends Screen> implements Page {
      */
     LatePage(DeskModel desk, String name, String title, Supplier<P> maker, Settings settings) {
         this.desk = desk;
-        this.settings = settings;
         this.name = name;
         this.title = title;
         this.maker = maker;
         this.attention = desk.attention();
         place.setName("page." + name);
+        TableMemory.keep(place, name, settings);
     }
 
     /** Returns where it stands in the window, which may be empty yet; always the same component. */
@@ -65,7 +64,6 @@ final class LatePage<P extends Screen> implements Page {
         P page = desk.make(attention, maker);
         made = Optional.of(page);
         place.add(page.component());
-        TableMemory.attach(place, name, settings);
         place.revalidate();
         return page;
     }

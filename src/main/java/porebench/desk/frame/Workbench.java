@@ -21,6 +21,7 @@ import porebench.desk.frame.book.Turning;
 import porebench.desk.frame.dialog.FrameTexts;
 import porebench.desk.frame.dialog.SwingAsker;
 import porebench.desk.frame.dialog.TrainingBand;
+import porebench.desk.table.TableMemory;
 
 /** Opens the workbench window; all that {@code app} knows of it. */
 public final class Workbench {
@@ -98,6 +99,7 @@ public final class Workbench {
         desk.show(memory.units());
         WorkbenchFrame window = new WorkbenchFrame(desk, memory, invented, log);
         CutTexts.in(window.frame());
+        TableMemory.keep(window.frame().getRootPane(), "dialog", memory.settings());
         window.show();
         return window;
     }

@@ -22,7 +22,6 @@ import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.TextLink;
 import porebench.desk.form.WrappedText;
-import porebench.desk.table.FilterLine;
 import porebench.desk.table.RowTable;
 import porebench.evidence.JudgedCalibration;
 import porebench.method.MeterType;
@@ -89,7 +88,6 @@ final class StoryPanel {
         panel.add(told, "wmin 0");
         panel.add(historyHead(correct, printing), "gaptop 10");
         panel.add(noHistory, "wmin 0");
-        panel.add(FilterLine.overMany(history, texts.locale()), "wmin 0, gapbottom 6");
         panel.add(historyTable, "wmin 0");
         panel.add(details.component(), "wmin 0");
         panel.add(dialPlot.component(), "gaptop 10, wmin 0");

@@ -325,33 +325,35 @@ public final class RowTable<R> extends JTable {
         return isCut && shown instanceof JLabel label ? label.getText() : null;
     }
 
-    /** Returns the table in its sideways scroll bar; turning the wheel goes on to the page, unless there are more rows. */
+    /**
+     * Returns the table in its sideways scroll bar; turning the wheel goes on to the page, unless there are more rows. Where nothing
+     * is typed in, the line that filters it stands within, above the headings: over many rows, and when it is called.
+     */
     public JScrollPane scrolled() {
-        return new SidewaysScroll(this);
+        return new SidewaysScroll(this, !isTyped());
+    }
+
+    /** Returns the same where some cells are typed in, but all rows are there from the beginning. */
+    public JScrollPane filtered() {
+        return new SidewaysScroll(this, true);
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        TableMemory.attach(this);
     }
 
     /** How high wrapped words are follows from how wide their column is. */
     @Override
     public void doLayout() {
-        super.doLayout();
-        boolean isOther = false;
-        for (int column = 0; column < getColumnCount(); column++) {
-            boolean isWrapped =
-                    rows.columns().get(convertColumnIndexToModel(column)).isWrapped();
-            for (int row = 0; isWrapped && row < getRowCount(); row++) {
-                int height = prepareRenderer(getCellRenderer(row, column), row, column)
-                        .getPreferredSize()
-                        .height;
-                boolean isFirst = IntStream.range(0, column)
-                        .map(this::convertColumnIndexToModel)
-                        .mapToObj(rows.columns()::get)
-                        .noneMatch(ShownColumn::isWrapped);
-                int wanted = Math.max(isFirst ? getRowHeight() : getRowHeight(row), height);
-                isOther |= wanted != getRowHeight(row);
-                setRowHeight(row, wanted);
-            }
+        boolean isDragged = getTableHeader().getResizingColumn() != null;
+        if (!isDragged && getWidth() < getPreferredSize().width) {
+            ColumnWidths.narrow(this);
+        } else {
+            super.doLayout();
         }
-        if (isOther && scroll() instanceof JComponent around) {
+        if (RowHeights.wrap(this) && scroll() instanceof JComponent around) {
             // Not now: in the middle of a layout nobody would notice.
             SwingUtilities.invokeLater(around::revalidate);
         }
@@ -367,7 +369,9 @@ public final class RowTable<R> extends JTable {
     @Override
     public boolean getScrollableTracksViewportWidth() {
         Container viewport = getParent();
-        return viewport == null || getPreferredSize().width < viewport.getWidth();
+        return viewport == null
+                || getPreferredSize().width < viewport.getWidth()
+                || ColumnWidths.canNarrow(this, viewport.getWidth());
     }
 
     @Override

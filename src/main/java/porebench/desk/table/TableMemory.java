@@ -1,15 +1,18 @@
 package porebench.desk.table;
 
 import com.formdev.flatlaf.util.UIScale;
-import java.awt.Component;
 import java.awt.Container;
 import java.awt.Cursor;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import javax.swing.JComponent;
+import javax.swing.RootPaneContainer;
 import javax.swing.event.ChangeEvent;
 import javax.swing.event.ListSelectionEvent;
 import javax.swing.event.TableColumnModelEvent;
@@ -24,6 +27,10 @@ import porebench.desk.Settings;
  * on the edge of a heading makes the column as wide as what stands in it.
  */
 public final class TableMemory {
+    private static final String AROUND = "porebench.tables";
+    private static final String APART = "porebench.tables.apart";
+    private static final String ATTACHED = "porebench.tables.attached";
+
     private final RowTable<?> table;
     private final Settings settings;
     private final String key;
@@ -34,21 +41,48 @@ public final class TableMemory {
         this.key = key;
     }
 
+    /** Where tables stand that are remembered together. */
+    private record Around(String name, Settings settings) {}
+
     /**
-     * Lets all tables of a page be as a person left them.
+     * Lets all tables that ever stand in a page, or in the dialogs of a window, be as a person left them.
      *
-     * @param page the name of the page
+     * @param within the page, or the root pane of the window
+     * @param name of the page, or a word for the dialogs of the window
      */
-    public static void attach(Container within, String page, Settings settings) {
-        for (Component each : within.getComponents()) {
-            if (each instanceof RowTable<?> table) {
-                TableMemory memory = new TableMemory(table, settings, "table." + page + "." + table.getName());
+    public static void keep(JComponent within, String name, Settings settings) {
+        within.putClientProperty(AROUND, new Around(name, settings));
+    }
+
+    /** Lets a table remember its columns for one set of headings only, because it shows now these and now others. */
+    public static void apart(RowTable<?> table, List<String> headings) {
+        table.putClientProperty(APART, "." + Integer.toHexString(headings.hashCode()));
+    }
+
+    /** Lets a table that has come into a window be as a person left it; in no page or window that keeps any it stays as made. */
+    static void attach(RowTable<?> table) {
+        if (table.getClientProperty(ATTACHED) == null && table.getName() != null) {
+            around(table).ifPresent(around -> {
+                table.putClientProperty(ATTACHED, true);
+                String apart = Objects.requireNonNullElse(table.getClientProperty(APART), "")
+                        .toString();
+                TableMemory memory = new TableMemory(
+                        table, around.settings(), "table." + around.name() + "." + table.getName() + apart);
                 memory.recall();
                 memory.listen();
-            } else if (each instanceof Container inner) {
-                attach(inner, page, settings);
+            });
+        }
+    }
+
+    /** Returns the nearest page around a table, else the window it stands in or that the dialog belongs to. */
+    private static Optional<Around> around(RowTable<?> table) {
+        for (Container at = table.getParent(); at != null; at = at.getParent()) {
+            Container shown = at instanceof RootPaneContainer window ? window.getRootPane() : at;
+            if (shown instanceof JComponent page && page.getClientProperty(AROUND) instanceof Around around) {
+                return Optional.of(around);
             }
         }
+        return Optional.empty();
     }
 
     private void recall() {

@@ -13,7 +13,6 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
@@ -182,7 +181,6 @@ public final class TrialsPage implements Screen {
     private static RowTable<TrialRow> table(TrialsModel model) {
         RowTable<TrialRow> table = new RowTable<>(
                 "trials", model.texts().get("page.title"), TrialRow.columns(model.texts(), model.desk()::units));
-        table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
         table.setMostRows(MOST_ROWS);
         table.onSelect(chosen -> model.select(chosen.map(TrialRow::id)));
         return table;

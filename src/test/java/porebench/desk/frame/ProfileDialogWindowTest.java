@@ -3,8 +3,12 @@ package porebench.desk.frame;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.Cursor;
 import java.awt.EventQueue;
+import java.awt.Point;
+import java.awt.Robot;
 import java.awt.Window;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -13,6 +17,7 @@ import javax.swing.AbstractButton;
 import javax.swing.JButton;
 import javax.swing.JDialog;
 import javax.swing.JTextField;
+import javax.swing.table.JTableHeader;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -23,6 +28,7 @@ import porebench.desk.Keys;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.frame.dialog.ProfileDialog;
+import porebench.desk.table.RowTable;
 
 /** Enter in the dialog of profiles never drops what was typed. */
 @NeedsDisplay
@@ -91,5 +97,58 @@ class ProfileDialogWindowTest {
         Keys.bringTo(() -> named(AbstractButton.class, "close"));
         keys.strike(KeyEvent.VK_ENTER);
         assertThat(EventThread.comes(() -> dialog().isEmpty())).isTrue();
+    }
+
+    @Test
+    void theFiguresAreSeenWholeFilteredByCtrlFAndTheirColumnsAreRemembered() throws Exception {
+        RowTable<?> figures = named(RowTable.class, "figures");
+        assertThat(EventThread.comes(() -> figures.getParent().getWidth() >= figures.getPreferredSize().width))
+                .as("the dialog is as wide as its table")
+                .isTrue();
+        Keys.bringTo(() -> figures);
+        keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_F);
+        JTextField field = named(JTextField.class, "figures.filter");
+        assertThat(EventThread.comes(field::isFocusOwner)).isTrue();
+        int all = EventThread.call(figures::getRowCount);
+        for (char letter : "soak".toCharArray()) {
+            keys.strike(KeyEvent.getExtendedKeyCodeForChar(letter));
+        }
+        assertThat(EventThread.comes(() -> figures.getRowCount() < all && figures.getRowCount() > 0))
+                .isTrue();
+        keys.strike(KeyEvent.VK_ESCAPE);
+        assertThat(EventThread.comes(() -> figures.getRowCount() == all)).isTrue();
+        assertThat(EventThread.call(() -> dialog().isPresent()))
+                .as("Escape showed all rows and left the dialog open")
+                .isTrue();
+        Keys.bringTo(() -> figures);
+        JTableHeader header = figures.getTableHeader();
+        int before =
+                EventThread.call(() -> figures.getColumnModel().getColumn(0).getWidth());
+        Point edge = EventThread.call(() -> {
+            Point corner = header.getLocationOnScreen();
+            return new Point(corner.x + before - 2, corner.y + header.getHeight() / 2);
+        });
+        Robot hand = new Robot();
+        hand.mouseMove(edge.x, edge.y);
+        assertThat(EventThread.comes(() -> header.getCursor().getType() == Cursor.E_RESIZE_CURSOR))
+                .isTrue();
+        hand.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+        assertThat(EventThread.comes(() -> header.getResizingColumn() != null)).isTrue();
+        hand.mouseMove(edge.x - 60, edge.y);
+        assertThat(EventThread.comes(() -> figures.getColumnModel().getColumn(0).getWidth() < before - 40))
+                .isTrue();
+        hand.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        assertThat(EventThread.comes(() -> header.getResizingColumn() == null)).isTrue();
+        int left = EventThread.call(() -> figures.getColumnModel().getColumn(0).getWidth());
+        EventThread.run(() -> dialog().ifPresent(Window::dispose));
+        EventQueue.invokeLater(() -> ProfileDialog.open(window.desk(), window.texts(), window.content()));
+        assertThat(EventThread.comes(() -> dialog().isPresent())).isTrue();
+        assertThat(EventThread.comes(() -> named(RowTable.class, "figures")
+                                .getColumnModel()
+                                .getColumn(0)
+                                .getPreferredWidth()
+                        == left))
+                .as("the column is as a person left it")
+                .isTrue();
     }
 }

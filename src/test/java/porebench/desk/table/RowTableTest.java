@@ -2,6 +2,8 @@ package porebench.desk.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.KeyboardFocusManager;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.StringSelection;
@@ -11,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.TransferHandler;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -103,7 +106,8 @@ class RowTableTest {
         table.show(List.of(9));
         JPanel page = new JPanel();
         page.add(table.scrolled());
-        TableMemory.attach(page, "page", settings);
+        TableMemory.keep(page, "page", settings);
+        TableMemory.attach(table);
         assertThat(table.getColumnName(0)).isEqualTo("Mass, kg");
         assertThat(table.getColumnModel().getColumn(0).getPreferredWidth()).isEqualTo(140);
         assertThat(table.getColumnModel().getColumn(1).getPreferredWidth()).isEqualTo(222);
@@ -123,7 +127,8 @@ class RowTableTest {
         RowTable<Integer> table = table();
         JPanel page = new JPanel();
         page.add(table.scrolled());
-        TableMemory.attach(page, "page", settings);
+        TableMemory.keep(page, "page", settings);
+        TableMemory.attach(table);
         assertThat(table.getColumnName(0)).isEqualTo("Stone");
         assertThat(table.getColumnModel().getColumn(0).getPreferredWidth()).isEqualTo(80);
     }
@@ -286,5 +291,31 @@ class RowTableTest {
         table.setSize(120, 400);
         table.doLayout();
         assertThat(table.getRowHeight(1)).isGreaterThan(2 * table.getRowHeight(0));
+    }
+
+    @Test
+    void columnsGiveUpWhatTheyHaveMoreThanTheirWordsBeforeTheTableScrollsSideways() {
+        RowTable<String> table = new RowTable<>(
+                "stones",
+                "Stones",
+                List.of(new ShownColumn<>("Stone", 400, word -> word), new ShownColumn<>("Mass", 400, word -> word)));
+        table.show(List.of("granite"));
+        JScrollPane scroll = table.scrolled();
+        scroll.setSize(500, 200);
+        layOut(scroll);
+        assertThat(table.getWidth()).isEqualTo(scroll.getViewport().getWidth());
+        assertThat(table.getColumnModel().getTotalColumnWidth()).isEqualTo(table.getWidth());
+        scroll.setSize(60, 200);
+        layOut(scroll);
+        assertThat(table.getWidth()).isEqualTo(800);
+    }
+
+    private static void layOut(Container container) {
+        container.doLayout();
+        for (Component inner : container.getComponents()) {
+            if (inner instanceof Container each) {
+                layOut(each);
+            }
+        }
     }
 }

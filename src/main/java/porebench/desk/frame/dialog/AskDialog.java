@@ -5,6 +5,7 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dialog;
 import java.awt.Dimension;
+import java.awt.Rectangle;
 import java.awt.Window;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
@@ -153,6 +154,9 @@ public final class AskDialog {
             }
         });
         dialog.pack();
+        // Where a table has more to show than the screen, the table gives way and not the buttons.
+        Rectangle screen = dialog.getGraphicsConfiguration().getBounds();
+        dialog.setSize(Math.min(dialog.getWidth(), screen.width), Math.min(dialog.getHeight(), screen.height));
         dialog.setLocationRelativeTo(dialog.getOwner());
         dialog.setVisible(true);
         giveKeyboardBack();

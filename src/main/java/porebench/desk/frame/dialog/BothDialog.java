@@ -83,7 +83,10 @@ final class BothDialog {
         table.addMouseListener(new MouseAdapter() {
             @Override
             public void mouseReleased(MouseEvent event) {
-                if (table.columnAtPoint(event.getPoint()) >= THEIRS && table.rowAtPoint(event.getPoint()) >= 0) {
+                int column = table.convertColumnIndexToModel(table.columnAtPoint(event.getPoint()));
+                if (SwingUtilities.isLeftMouseButton(event)
+                        && column >= THEIRS
+                        && table.rowAtPoint(event.getPoint()) >= 0) {
                     take();
                 }
             }
@@ -106,14 +109,15 @@ final class BothDialog {
 
     /** Takes the version of the selected cell; on the name of a line, or on what was before, the other one. */
     private void take() {
-        int row = table.getSelectedRow();
-        int column = table.getSelectedColumn();
-        if (row >= 0) {
-            boolean isTheirs = column == THEIRS || column != YOURS && !takesTheirs.get(row);
-            takesTheirs.set(row, isTheirs);
+        int shownIn = table.getSelectedColumn();
+        int column = table.convertColumnIndexToModel(shownIn);
+        table.selected().ifPresent(line -> {
+            boolean isTheirs = column == THEIRS || column != YOURS && !takesTheirs.get(line);
+            takesTheirs.set(line, isTheirs);
             show();
-            table.changeSelection(row, column, false, false);
-        }
+            table.select(line::equals);
+            table.changeSelection(table.getSelectedRow(), shownIn, false, false);
+        });
     }
 
     /** Asks, and returns whether theirs is taken, one a line; empty when the person thought better of it. */
@@ -126,7 +130,7 @@ final class BothDialog {
                 record,
                 Days.show(theirs.at(), zone),
                 theirs.why())));
-        JScrollPane scroll = new JScrollPane(table);
+        JScrollPane scroll = table.scrolled();
         int high = Math.min(HEIGHT, LEAST_HEIGHT + lines.size() * LINE_HEIGHT);
         scroll.setPreferredSize(new Dimension(UIScale.scale(WIDTH), UIScale.scale(high)));
         content.add(scroll, "hmin 120, push, grow");

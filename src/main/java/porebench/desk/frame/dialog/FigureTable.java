@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Objects;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
-import javax.swing.JTable;
 import porebench.desk.table.RowTable;
 import porebench.desk.table.ShownColumn;
 import porebench.method.Figure;
@@ -50,7 +49,6 @@ final class FigureTable {
                                 400,
                                 name -> sources.say(figure(name).clause()))));
         table.setColumnSelectionAllowed(false);
-        table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
     }
 
     private Figure figure(FigureName name) {
@@ -68,8 +66,8 @@ final class FigureTable {
     }
 
     JComponent component() {
-        JScrollPane scroll = new JScrollPane(table);
-        int width = table.getColumnModel().getTotalColumnWidth() + UIScale.scale(20);
+        JScrollPane scroll = table.filtered();
+        int width = table.getPreferredSize().width + UIScale.scale(20);
         scroll.setPreferredSize(new Dimension(width, (SHOWN_ROWS + 1) * table.getRowHeight()));
         return scroll;
     }

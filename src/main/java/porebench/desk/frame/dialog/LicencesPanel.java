@@ -36,7 +36,7 @@ final class LicencesPanel extends JPanel {
         words.setWrapStyleWord(true);
         JLabel label = new JLabel(texts.get("licences.words"));
         label.setLabelFor(words);
-        JScrollPane list = new JScrollPane(table);
+        JScrollPane list = table.scrolled();
         list.setPreferredSize(new Dimension(UIScale.scale(WIDTH), UIScale.scale(LIST_HEIGHT)));
         add(AskDialog.text(texts.get("licences.exchange")));
         add(list);

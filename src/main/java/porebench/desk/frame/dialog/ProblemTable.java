@@ -1,18 +1,13 @@
 package porebench.desk.frame.dialog;
 
-import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.JComponent;
-import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JTable;
-import porebench.desk.table.FilterLine;
 import porebench.desk.table.RowTable;
 import porebench.desk.table.ShownColumn;
 import porebench.method.Place;
@@ -24,7 +19,6 @@ import porebench.method.Texts;
 final class ProblemTable {
 
     private final RowTable<Problem> table;
-    private final Locale locale;
 
     ProblemTable(List<Problem> problems, ProblemText problemText, Texts texts) {
         this(problems, problemText, texts, 0);
@@ -56,9 +50,7 @@ final class ProblemTable {
             columns.add(counted(texts.get("problems.column"), Place::column));
         }
         columns.add(new ShownColumn<>(texts.get("problems.words"), 0, problemText::say));
-        locale = texts.locale();
         table = new RowTable<>("problems", texts.get("problems.words"), columns);
-        table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
         table.show(problems.stream()
                 .sorted(Comparator.comparing(problem -> !problem.isError()))
                 .toList());
@@ -74,18 +66,11 @@ final class ProblemTable {
     }
 
     JComponent component() {
-        JScrollPane scroll = new JScrollPane(table);
+        JScrollPane scroll = table.scrolled();
         int rows = Math.max(4, Math.min(12, table.getRowCount() + 2));
         int unit = table.getRowHeight();
         int columns = unit + table.getColumnModel().getTotalColumnWidth();
         scroll.setPreferredSize(new Dimension(Math.max(18 * unit, Math.min(34 * unit, columns)), rows * unit));
-        if (!FilterLine.isLong(table)) {
-            return scroll;
-        }
-        JPanel filtered = new JPanel(new BorderLayout());
-        filtered.setOpaque(false);
-        filtered.add(new FilterLine(table, locale).component(), BorderLayout.NORTH);
-        filtered.add(scroll);
-        return filtered;
+        return scroll;
     }
 }

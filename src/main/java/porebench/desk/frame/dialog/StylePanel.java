@@ -10,12 +10,12 @@ import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JTable;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Choices;
 import porebench.desk.form.Form;
 import porebench.desk.table.RowTable;
 import porebench.desk.table.ShownColumn;
+import porebench.desk.table.TableMemory;
 import porebench.evidence.intake.SheetLook;
 import porebench.evidence.intake.SheetStyle;
 import porebench.method.Texts;
@@ -89,10 +89,10 @@ final class StylePanel {
                 .forEach(index -> columns.add(
                         new ShownColumn<>(heading.get(index), 0, row -> index < row.size() ? row.get(index) : "")));
         RowTable<List<String>> table = new RowTable<>("import.rows", texts.get("import.rows"), columns);
-        table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
+        TableMemory.apart(table, heading);
         table.show(all.isEmpty() ? List.of() : all.subList(1, all.size()));
         table.fitColumns();
-        JScrollPane scroll = new JScrollPane(table);
+        JScrollPane scroll = table.scrolled();
         int unit = table.getRowHeight();
         scroll.setPreferredSize(new Dimension(WIDTH_IN_ROWS * unit, ROWS * unit));
         rows.removeAll();
