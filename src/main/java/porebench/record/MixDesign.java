@@ -40,18 +40,6 @@ public record MixDesign(
     /** The volume of concrete does not depend on the bowl. */
     private static final Volume ANY_BOWL = new Volume(0.007);
 
-    /** A mix design of which nobody said which plant makes it. */
-    public MixDesign(
-            MixId id,
-            String title,
-            Batch batch,
-            Optional<BigDecimal> soakMinutes,
-            Optional<BigDecimal> airTolerancePercent,
-            String profileId,
-            String remarks) {
-        this(id, title, batch, soakMinutes, airTolerancePercent, profileId, remarks, Optional.empty());
-    }
-
     /** Returns the aggregates of the mix, in its order. */
     public List<Constituent> aggregates() {
         return batch.constituents().stream().filter(c -> c.role().isAggregate()).toList();

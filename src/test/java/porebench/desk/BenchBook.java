@@ -117,7 +117,8 @@ public final class BenchBook {
                 Optional.of(new BigDecimal("15")),
                 Optional.empty(),
                 "astm-c231",
-                "");
+                "",
+                Optional.empty());
     }
 
     private static Constituent aggregate(String name, Role role, String kilograms) {

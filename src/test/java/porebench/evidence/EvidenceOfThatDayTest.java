@@ -58,7 +58,8 @@ class EvidenceOfThatDayTest {
                         Samples.some("30"),
                         Optional.empty(),
                         plain.profileId(),
-                        ""));
+                        "",
+                        Optional.empty()));
         Books.keep(
                 bench.book,
                 new Determination(SECOND, Bench.MIX, 2, Map.of(), LocalDate.of(2026, 3, 5), "with soaking"),

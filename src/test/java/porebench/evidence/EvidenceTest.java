@@ -197,7 +197,8 @@ class EvidenceTest {
                 Samples.some("12"),
                 Samples.some("1.0"),
                 mix.profileId(),
-                "corrected");
+                "corrected",
+                Optional.empty());
     }
 
     private static Batch batch(Batch batch, List<Constituent> constituents) {
@@ -332,7 +333,15 @@ class EvidenceTest {
         for (String id : List.of("own", "en-12350-7", "nobody")) {
             Books.correct(
                     bench.book,
-                    new MixDesign(mix.id(), id, mix.batch(), Optional.empty(), Optional.empty(), id, mix.remarks()));
+                    new MixDesign(
+                            mix.id(),
+                            id,
+                            mix.batch(),
+                            Optional.empty(),
+                            Optional.empty(),
+                            id,
+                            mix.remarks(),
+                            Optional.empty()));
             assertThat(bench.evidence().profile().id()).isEqualTo(id.equals("nobody") ? Profiles.DEFAULT_ID : id);
         }
         assertThat(bench.newest(LaboratoryProfile.class, "own")

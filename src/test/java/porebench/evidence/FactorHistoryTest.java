@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.evidence.FactorHistory.HistoryChange;
 import porebench.method.Role;
@@ -72,7 +73,8 @@ class FactorHistoryTest {
                         before.soakMinutes(),
                         before.airTolerancePercent(),
                         "en-12350-7",
-                        ""));
+                        "",
+                        Optional.empty()));
         lab.begin("M-1/2", "M-1");
         lab.trials("M-1/2", "M-1", next, 0.4);
         assertThat(changes().get(1))

@@ -102,6 +102,7 @@ class JudgedTrialTest {
                 plain.soakMinutes(),
                 plain.airTolerancePercent(),
                 plain.profileId(),
-                plain.remarks());
+                plain.remarks(),
+                Optional.empty());
     }
 }

@@ -216,7 +216,8 @@ class RoundTripTest {
                     Optional.empty(),
                     Optional.empty(),
                     "en-12350-7",
-                    "");
+                    "",
+                    Optional.empty());
             assertThat(written(measured)).isEqualTo(measured);
         }
     }

@@ -118,7 +118,8 @@ public final class Sheets {
                 Optional.of(new BigDecimal("12")),
                 Optional.of(new BigDecimal("1.5")),
                 Profiles.DEFAULT_ID,
-                "");
+                "",
+                Optional.empty());
     }
 
     private static Batch batch(Typed<Volume> volume, MassUnit unit, String sand, String stone, boolean wetSieved) {

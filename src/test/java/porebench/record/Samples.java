@@ -106,7 +106,8 @@ public final class Samples {
                 Optional.empty(),
                 Optional.empty(),
                 Profiles.DEFAULT_ID,
-                "");
+                "",
+                Optional.empty());
     }
 
     public static Determination determination(String id, String mix) {
@@ -322,7 +323,8 @@ public final class Samples {
                 some("10"),
                 some("1.50"),
                 "own",
-                note);
+                note,
+                Optional.empty());
     }
 
     private static Trial fullTrial(String line, String note) {

@@ -143,7 +143,8 @@ class RoundTripTest {
                 Optional.empty(),
                 Optional.empty(),
                 Profiles.DEFAULT_ID,
-                "");
+                "",
+                Optional.empty());
     }
 
     private static Trial withdrawn(String id, Withdrawal water) {

@@ -230,7 +230,8 @@ class SummariesTest {
                             plain.soakMinutes(),
                             plain.airTolerancePercent(),
                             Samples.profile().recordId(),
-                            plain.remarks()));
+                            plain.remarks(),
+                            Optional.empty()));
             touches(book, List.of("M-3"), Samples.profile());
         }
     }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
@@ -87,7 +88,8 @@ class RoomWindowTest {
                                 was.soakMinutes(),
                                 was.airTolerancePercent(),
                                 was.profileId(),
-                                LONG)),
+                                LONG,
+                                Optional.empty())),
                 corrected(
                         source,
                         new Source(

@@ -91,7 +91,8 @@ class SampleModelTest {
                         Optional.empty(),
                         Optional.empty(),
                         Profiles.DEFAULT_ID,
-                        ""));
+                        "",
+                        Optional.empty()));
         mixDesk.desk.show(UnitSystem.US);
         open("US-1");
         model.type(SampleFields.METER, "");

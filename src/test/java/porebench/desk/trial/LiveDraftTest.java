@@ -34,7 +34,14 @@ class LiveDraftTest {
     void open() {
         MixDesign mix = bench.book.latest(MixDesign.class, "K7").orElseThrow().value();
         bench.keep(new MixDesign(
-                OTHER, "Kerb mix 8", mix.batch(), mix.soakMinutes(), mix.airTolerancePercent(), mix.profileId(), ""));
+                OTHER,
+                "Kerb mix 8",
+                mix.batch(),
+                mix.soakMinutes(),
+                mix.airTolerancePercent(),
+                mix.profileId(),
+                "",
+                Optional.empty()));
         bench.keep(BenchBook.determination(1, DAY));
         bench.keep(BenchBook.trial("K7-T1", 1, DAY, "6.4"));
         desk = bench.select().desk;

@@ -82,7 +82,14 @@ class BudgetOfMeasuresTest {
         Books.correct(
                 bench.book,
                 new MixDesign(
-                        mix.id(), mix.title(), mix.batch(), mix.soakMinutes(), mix.airTolerancePercent(), "own", ""));
+                        mix.id(),
+                        mix.title(),
+                        mix.batch(),
+                        mix.soakMinutes(),
+                        mix.airTolerancePercent(),
+                        "own",
+                        "",
+                        Optional.empty()));
     }
 
     /** A trial whose 352.5 mL were measured by a cylinder. */

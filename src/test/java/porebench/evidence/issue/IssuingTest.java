@@ -209,7 +209,8 @@ class IssuingTest {
                         mix.soakMinutes(),
                         mix.airTolerancePercent(),
                         "two",
-                        mix.remarks()));
+                        mix.remarks(),
+                        Optional.empty()));
         for (Map.Entry<String, String> each : Map.of(
                         "", "issue.second-person-missing",
                         " r.  vale ", "issue.second-person-is-first")

@@ -89,7 +89,8 @@ class VerifyingTest {
                         mix.soakMinutes(),
                         mix.airTolerancePercent(),
                         "two",
-                        mix.remarks()));
+                        mix.remarks(),
+                        Optional.empty()));
     }
 
     @Test

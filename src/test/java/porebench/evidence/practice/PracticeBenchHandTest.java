@@ -46,7 +46,14 @@ class PracticeBenchHandTest {
 
     private static MixDesign mix(Batch batch) {
         return new MixDesign(
-                MIX.id(), MIX.title(), batch, Optional.empty(), Optional.empty(), MIX.profileId(), MIX.remarks());
+                MIX.id(),
+                MIX.title(),
+                batch,
+                Optional.empty(),
+                Optional.empty(),
+                MIX.profileId(),
+                MIX.remarks(),
+                Optional.empty());
     }
 
     private static Answer<Bench> bench(MixDesign mix, LocalDate day) {
@@ -97,7 +104,8 @@ class PracticeBenchHandTest {
                 Samples.some("12.5"),
                 Optional.empty(),
                 MIX.profileId(),
-                MIX.remarks());
+                MIX.remarks(),
+                Optional.empty());
         assertThat(bench(soaked, DAY).value().orElseThrow().filling().soakMinutes())
                 .isEqualTo(13);
     }

@@ -204,7 +204,8 @@ class PracticeBenchTest {
                 mix.soakMinutes(),
                 mix.airTolerancePercent(),
                 mix.profileId(),
-                mix.remarks());
+                mix.remarks(),
+                Optional.empty());
         assertThat(PracticeBench.of(empty, typeB(), DAY, TRUTH).value()).isEmpty();
         assertThat(PracticeBench.of(empty, typeB(), DAY, TRUTH).problems()).isNotEmpty();
     }

@@ -251,7 +251,8 @@ class WordingTextsTest {
                 plain.soakMinutes(),
                 plain.airTolerancePercent(),
                 plain.profileId(),
-                remarks);
+                remarks,
+                Optional.empty());
     }
 
     private static Kept mixOf(String sand, String sandFrom, String stone, String stoneFrom) {
