@@ -111,7 +111,7 @@ final class BenchWords {
                 caution,
                 doubts.isEmpty() ? model.message() : doubts,
                 model.isAlarm() || !doubts.isEmpty(),
-                model.before(),
+                model.current().isPresent() ? model.before() : "",
                 keys,
                 chips(),
                 model.rings());
