@@ -2,6 +2,7 @@ package porebench.desk.trial;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import porebench.chart.look.TrialPoint;
 import porebench.desk.Tools;
@@ -23,6 +24,9 @@ import porebench.record.book.Version;
 /** What there is to say about one trial, in sentences: its factor, what is doubtful, why it stands as it does, its versions. */
 final class TrialStory {
     private static final int DECIMALS = Digits.AIR;
+    private static final String ENTERED = "why.entered";
+    /** The languages in which the program itself says why something is kept. */
+    private static final List<Locale> WRITTEN = List.of(Locale.ENGLISH, Locale.forLanguageTag("es"));
 
     private final BenchModel entry;
     private final Tools tools;
@@ -128,9 +132,18 @@ final class TrialStory {
                 Integer.toString(version.number()),
                 version.stamp().who(),
                 Days.show(version.stamp().at(), tools.zone()),
-                version.stamp().why());
+                why(version.stamp().why()));
         List<String> changes = index == 0 ? List.of() : changes(versions.get(index - 1), version);
         return changes.isEmpty() ? kept : texts.get("story.version-changed", kept, String.join("; ", changes));
+    }
+
+    /** Returns why a version was kept; what the program wrote for a person stands in the language of who reads it. */
+    private String why(String kept) {
+        return WRITTEN.stream()
+                        .map(locale -> Texts.of(TrialsModel.BUNDLE, locale).get(ENTERED))
+                        .anyMatch(kept::equals)
+                ? texts.get(ENTERED)
+                : kept;
     }
 
     private List<String> changes(Version<Trial> before, Version<Trial> after) {

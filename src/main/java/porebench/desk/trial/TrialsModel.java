@@ -18,7 +18,7 @@ import porebench.record.id.TrialId;
 
 /** The Trials page without its window: determinations, the table's rows, the entry form and an import under way. */
 final class TrialsModel {
-    private static final String BUNDLE = "porebench.desk.trial.trial";
+    static final String BUNDLE = "porebench.desk.trial.trial";
 
     private final DeskModel desk;
     private final Texts texts;
