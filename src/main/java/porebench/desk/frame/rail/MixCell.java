@@ -80,6 +80,10 @@ final class MixCell extends JPanel implements ListCellRenderer<RegisterRow> {
                 .map(percent -> texts.get("percent", numbers.show(percent)))
                 .orElse(texts.get("no-factor"));
         factor.setText(inForce);
+        // A factor that nobody may subtract any more never stands out like one that holds.
+        boolean isDoubtful = row.factorPercent().isPresent() && !row.state().isUsable();
+        factor.setFont(UIManager.getFont(isDoubtful ? "Label.font" : "h3.font"));
+        factor.setForeground(UIManager.getColor(isDoubtful ? "Porebench.quiet" : "Label.foreground"));
         getAccessibleContext()
                 .setAccessibleName(texts.get(
                         "rail.spoken",

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.Font;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JLabel;
 import javax.swing.JList;
+import javax.swing.UIManager;
 import org.junit.jupiter.api.Test;
 import porebench.desk.form.Numbers;
 import porebench.desk.frame.Theme;
@@ -32,10 +34,14 @@ class MixCellTest {
     }
 
     private static RegisterRow row(String id) {
+        return row(id, FactorState.IN_FORCE);
+    }
+
+    private static RegisterRow row(String id, FactorState state) {
         return new RegisterRow(
                 new MixId(id),
                 "Deck",
-                FactorState.IN_FORCE,
+                state,
                 Optional.of(new BigDecimal("0.3")),
                 Optional.empty(),
                 Optional.empty(),
@@ -58,6 +64,39 @@ class MixCellTest {
                 collect(inside, words);
             }
         }
+    }
+
+    private JLabel factor(FactorState state) {
+        Container shown = (Container) cell.getListCellRendererComponent(list, row("HG-101", state), 0, false, false);
+        List<JLabel> labels = new ArrayList<>();
+        gather(shown, labels);
+        return labels.stream()
+                .filter(label -> "0.3 %".equals(label.getText()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static void gather(Container in, List<JLabel> labels) {
+        for (Component part : in.getComponents()) {
+            if (part instanceof JLabel label) {
+                labels.add(label);
+            } else if (part instanceof Container inside) {
+                gather(inside, labels);
+            }
+        }
+    }
+
+    @Test
+    void aFactorThatMayNotBeSubtractedStandsOutLessThanOneThatHolds() {
+        Font holding = factor(FactorState.IN_FORCE).getFont();
+        assertThat(factor(FactorState.RECHECK_DUE).getFont()).isEqualTo(holding);
+        for (FactorState state : List.of(FactorState.LAPSED, FactorState.WITHDRAWN)) {
+            JLabel shown = factor(state);
+            assertThat(shown.getFont().getSize()).isLessThan(holding.getSize());
+            assertThat(shown.getFont().isBold()).isFalse();
+            assertThat(shown.getForeground()).isEqualTo(UIManager.getColor("Porebench.quiet"));
+        }
+        assertThat(factor(FactorState.IN_FORCE).getFont()).isEqualTo(holding);
     }
 
     @Test
