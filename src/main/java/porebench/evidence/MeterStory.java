@@ -112,6 +112,12 @@ public record MeterStory(Version<Meter> meter, Profile profile, List<JudgedCalib
         return Intervals.of(profile).stateOn(day, knownOn(day));
     }
 
+    /** Returns whether of bowl and of dial or column one was calibrated by a day and the other never. */
+    public boolean isCalibratedInPartOn(LocalDate day) {
+        Intervals.Known known = knownOn(day);
+        return known.meterCalibratedOn().isPresent() != known.bowlCalibratedOn().isPresent();
+    }
+
     /** Returns the last day on which the newest calibration holds; empty when bowl, dial or column never were calibrated. */
     public Optional<LocalDate> nextDue() {
         return nextDueOn(LocalDate.MAX);

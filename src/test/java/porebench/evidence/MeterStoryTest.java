@@ -140,6 +140,18 @@ class MeterStoryTest {
     }
 
     @Test
+    void aMeterOfWhichOnlyTheBowlWasCalibratedIsCalibratedInPart() {
+        assertThat(story().isCalibratedInPartOn(SPRING)).isFalse();
+        Books.keep(book, bowl("C-1", SPRING));
+        assertThat(story().isCalibratedInPartOn(SPRING.minusDays(1))).isFalse();
+        assertThat(story().isCalibratedInPartOn(SPRING)).isTrue();
+        assertThat(story().stateOn(SPRING)).isEqualTo(MeterState.NEVER);
+        Books.keep(book, dial("C-2", SPRING.plusDays(1)));
+        assertThat(story().isCalibratedInPartOn(SPRING)).isTrue();
+        assertThat(story().isCalibratedInPartOn(SPRING.plusDays(1))).isFalse();
+    }
+
+    @Test
     void aMeterIsDueAndOverdueByTheEarlierEnd() {
         Books.keep(book, bowl("C-1", SPRING.minusMonths(1)), dial("C-2", SPRING));
         assertThat(story().nextDue()).contains(LocalDate.of(2026, 6, 2));

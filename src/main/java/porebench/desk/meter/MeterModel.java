@@ -128,7 +128,13 @@ final class MeterModel {
     String stateSentence() {
         return story.map(known -> {
                     String due = known.nextDue().map(Days::show).orElse("");
-                    return texts.get("state." + known.stateOn(today()).name(), due);
+                    boolean isInPart = known.isCalibratedInPartOn(today());
+                    return texts.get(
+                            "state."
+                                    + (isInPart
+                                            ? "PART"
+                                            : known.stateOn(today()).name()),
+                            due);
                 })
                 .orElse("");
     }

@@ -51,7 +51,10 @@ final class MetersModel extends RecordModel<Meter> {
     }
 
     String stateWords(Meter meter) {
-        return texts().get("meter.state." + state(meter).name());
+        boolean isInPart = Optional.ofNullable(stories.get(meter.id()))
+                .filter(story -> story.isCalibratedInPartOn(desk().tools().today()))
+                .isPresent();
+        return texts().get("meter.state." + (isInPart ? "PART" : state(meter).name()));
     }
 
     /** Returns the last day on which a meter's calibration holds, blank while it has none. */

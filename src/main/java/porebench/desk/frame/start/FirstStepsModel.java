@@ -38,7 +38,7 @@ public final class FirstStepsModel {
         note(
                 done,
                 FirstStep.CALIBRATION,
-                desk.meters().stream().anyMatch(meter -> !meter.calibrations().isEmpty()));
+                desk.meters().stream().anyMatch(meter -> meter.nextDue().isPresent()));
         note(
                 done,
                 FirstStep.SOURCES,

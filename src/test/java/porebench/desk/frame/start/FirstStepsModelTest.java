@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
 import porebench.desk.Settings;
 import porebench.record.Laboratory;
+import porebench.record.SampleCalibrations;
 
 class FirstStepsModelTest {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
@@ -27,6 +28,17 @@ class FirstStepsModelTest {
         assertThat(model.isOpen(FirstStep.CALIBRATION)).isTrue();
         assertThat(model.isOpen(FirstStep.TRIAL)).isTrue();
         assertThat(model.isOpen(FirstStep.SOURCES)).isTrue();
+    }
+
+    @Test
+    void aBowlAloneIsNoCalibratedMeterAndBothPagesSaySo() {
+        bench.keep(new Laboratory("Quarry Lane Laboratory", "", false));
+        bench.keep(SampleCalibrations.bowlCalibration("C-1", "B-1", DAY, "11.207"));
+        bench.desk.refresh();
+        assertThat(model.done()).doesNotContain(FirstStep.CALIBRATION);
+        bench.keep(SampleCalibrations.dialCalibration("C-2", "B-1", DAY, "0.00", "5.00", "10.00"));
+        bench.desk.refresh();
+        assertThat(model.done()).contains(FirstStep.CALIBRATION);
     }
 
     @Test
