@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -281,6 +282,38 @@ class RowTableTest {
         table.paste(List.of(List.of("1"), List.of("9 kg"), List.of("3")));
         assertThat(taken).containsExactly("8:1", "10:3");
         assertThat(left).isEmpty();
+    }
+
+    /** What is pasted goes where the person sees it, not where the row would stand among all. */
+    @Test
+    void aBlockGoesIntoTheRowsThatAreShown() {
+        RowTable<Integer> table = typed();
+        table.show(List.of(9, 10, 107));
+        table.filter("107");
+        table.changeSelection(0, 0, false, false);
+        table.paste(List.of(List.of("5")));
+        assertThat(taken).containsExactly("107:5");
+    }
+
+    /** The last cell of a copied row may be empty, and then empties the one it is pasted into. */
+    @Test
+    void anEmptyCellAtTheEndOfARowIsPastedToo() {
+        RowTable<Integer> table = new RowTable<>(
+                "two",
+                "Two",
+                List.of(
+                        edited("Mass", (number, text) -> taken.add("mass " + text)),
+                        edited("Note", (number, text) -> taken.add("note " + text))));
+        table.show(List.of(1));
+        table.changeSelection(0, 0, false, false);
+        assertThat(table.getTransferHandler()
+                        .importData(new TransferHandler.TransferSupport(table, new StringSelection("5\t"))))
+                .isTrue();
+        assertThat(taken).containsExactly("mass 5", "note ");
+    }
+
+    private static ShownColumn<Integer> edited(String heading, BiPredicate<Integer, String> takes) {
+        return new ShownColumn<Integer>(heading, 80, String::valueOf).edited(number -> true, String::valueOf, takes);
     }
 
     @Test

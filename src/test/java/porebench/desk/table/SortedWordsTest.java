@@ -13,6 +13,8 @@ class SortedWordsTest {
     /** In the order in which a person looks for them. */
     private static final List<String> ORDERED = List.of(
             "",
+            "-12 %",
+            "\u22122.5 %",
             "\u22120,35 %",
             "0.4 %",
             "5.45",
@@ -26,7 +28,11 @@ class SortedWordsTest {
             "hg-102",
             "T-9",
             "T-10",
-            "T-10b");
+            "T-10b",
+            "T-999",
+            "T-1234",
+            "T-12345678901234567890",
+            "T-12345678901234567891");
 
     @Test
     void numbersCountAsNumbersAndLettersAsLetters() {

@@ -52,6 +52,25 @@ class ElevationFieldTest {
         assertThat(entry.draft().text(TrialColumns.ELEVATION)).isEqualTo("1250.5");
     }
 
+    /** 1250 ft are 381 m. */
+    @Test
+    void standsReadyAsTheSameHeightAlsoWhereItWasTypedInFeet() {
+        BenchModel entry = typed("E-1", "1250");
+        entry.chooseUnit(TrialColumns.ELEVATION, "ft");
+        assertThat(Refused.by(out -> entry.keep(Optional.of("known"), "entered", out)))
+                .isEmpty();
+        BigDecimal metres = kept("K7-T1").orElseThrow();
+        assertThat(metres).isEqualByComparingTo("381");
+        BenchModel next = new TrialsModel(bench.desk).entry();
+        next.type(TrialColumns.FINE, "4905.0");
+        next.type(TrialColumns.COARSE, "7350");
+        next.type(TrialColumns.SOAK, "15");
+        next.type(TrialColumns.H1, "0.7");
+        next.type(TrialColumns.H2, "0.3");
+        assertThat(next.read().trial().orElseThrow().elevationMetres().orElseThrow())
+                .isEqualByComparingTo(metres);
+    }
+
     @Test
     void mayBeLeftEmptyAndIsNotAskedOfATypeBMeter() {
         BenchModel entry = typed("E-1", "");

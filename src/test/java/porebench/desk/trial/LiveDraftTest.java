@@ -126,6 +126,17 @@ class LiveDraftTest {
         assertThat(desk.unsaved().names("")).isEmpty();
     }
 
+    /** Both were begun when the program ended: it goes on with the trial, whose readings stand on nobody's paper yet. */
+    @Test
+    void ofANewTrialAndACorrectionTheNewTrialIsGoneOnWith() {
+        entry.type(TrialColumns.FINE, "4868");
+        correct();
+        entry.type(TrialColumns.GAUGE, "6.3");
+        start();
+        assertThat(entry.isNew()).isTrue();
+        assertThat(entry.draft().text(TrialColumns.FINE)).isEqualTo("4868");
+    }
+
     @Test
     void aCorrectionOfAVersionThatIsNotTheNewestAnyMoreSaysSo() {
         correct();

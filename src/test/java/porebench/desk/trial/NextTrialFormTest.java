@@ -71,6 +71,31 @@ class NextTrialFormTest {
         assertThat(offered(model().entry())).containsExactly("B-1", "E-1");
     }
 
+    /** Who made a trial says nothing about which was the later one. */
+    @Test
+    void ofTwoTrialsOfOneMinuteTheOneNamedLaterIsTheLast() {
+        bench.keep(BenchBook.determination(1, DAY));
+        bench.keep(BenchBook.trial("K7-T2", 1, DAY, "6.4"));
+        bench.keep(by("Z. Tansy", onMeter(BenchBook.trial("K7-T1", 1, DAY, "6.4"), "E-1")));
+        assertThat(model().entry().draft().text(TrialColumns.METER)).isEqualTo("B-1");
+    }
+
+    private static Trial by(String operator, Trial trial) {
+        return new Trial(
+                trial.id(),
+                trial.mixId(),
+                trial.determinationId(),
+                trial.testedAt(),
+                operator,
+                trial.meterId(),
+                trial.readings(),
+                trial.remarks(),
+                trial.keptBecause(),
+                trial.struckBecause(),
+                Optional.empty(),
+                false);
+    }
+
     /** The meter goes out of service today, the trial of the day before was made on it. */
     @Test
     void aMeterOutOfServiceIsOfferedForNoNewTrialButForTheOneMadeOnIt() {

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class NextTrialIdTest {
     @ParameterizedTest
-    @CsvSource({"T-9, T-10", "T-0099, T-0100", "K7/2-03, K7/2-04", "12, 13", "first, K7-T1"})
+    @CsvSource({"T-9, T-10", "T-0099, T-0100", "K7/2-03, K7/2-04", "12, 13", "T-1999, T-2000", "first, K7-T1"})
     void raisesTheNumberAtTheEnd(String last, String next) {
         assertThat(NextTrialId.after(Optional.of(last), "K7", name -> false)).isEqualTo(next);
     }

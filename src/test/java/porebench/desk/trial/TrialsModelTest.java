@@ -7,10 +7,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import javax.swing.JLabel;
 import org.junit.jupiter.api.Test;
 import porebench.chart.look.TrialPoint;
 import porebench.desk.BenchBook;
 import porebench.desk.Refused;
+import porebench.desk.table.RowTable;
 import porebench.record.Determination;
 import porebench.record.Samples;
 import porebench.record.Trial;
@@ -126,6 +129,80 @@ class TrialsModelTest {
                 .startsWith("This trial has no factor.")
                 .contains("Remarks: the gasket was worn")
                 .anyMatch(line -> line.startsWith("Wrong: The meter leaked"));
+    }
+
+    /** h1 0.7 % less h2 0.3 % is 0.40 %. */
+    @Test
+    void theStoryOfATypeATrialTellsBothReadingsInTheirOrder() {
+        TrialsModel model = model();
+        BenchModel entry = model.entry();
+        entry.type(TrialColumns.METER, "E-1");
+        entry.type(TrialColumns.FINE, "4900");
+        entry.type(TrialColumns.COARSE, "7350");
+        entry.type(TrialColumns.SOAK, "15");
+        entry.type(TrialColumns.H1, "0.7");
+        entry.type(TrialColumns.H2, "0.3");
+        assertThat(Refused.by(out -> entry.keep(Optional.of("known"), "entered", out)))
+                .isEmpty();
+        model.select(Optional.of(new TrialId("K7-T1")));
+        assertThat(model.story()).startsWith("G = 0.40 % air: h1 was 0.7 %, less h2 of 0.3 %.");
+        assertThat(row(model, "K7-T1").reading()).isEqualTo("0.7 / 0.3");
+    }
+
+    /** Corrected twice, each time another reading: each version tells what it changed of the one before it. */
+    @Test
+    void eachVersionTellsWhatItChangedOfTheOneBefore() {
+        oneDetermination();
+        Books.correct(bench.book, BenchBook.trial("K7-T1", 1, DAY, "6.2"));
+        Books.correct(bench.book, BenchBook.trial("K7-T1", 1, DAY, "6.2").struck("spilled water"));
+        TrialsModel model = model();
+        model.select(Optional.of(new TrialId("K7-T1")));
+        List<String> versions = model.story().stream()
+                .filter(line -> line.startsWith("Version "))
+                .toList();
+        assertThat(versions).hasSize(3);
+        assertThat(versions.get(1)).contains("6.4").contains("6.2");
+        assertThat(versions.get(2)).doesNotContain("6.4");
+        assertThat(model.story()).doesNotContain("Its own readings void it as well.");
+    }
+
+    @Test
+    void eachColumnOfTheTableShowsItsOwnReading() {
+        oneDetermination();
+        TrialsModel model = model();
+        TrialRow row = row(model, "K7-T1");
+        RowTable<TrialRow> table =
+                new RowTable<>("trials", "Trials", TrialRow.columns(model.texts(), () -> row.units()));
+        table.show(List.of(row));
+        assertThat(IntStream.range(0, table.getColumnCount())
+                        .mapToObj(column -> table.prepareRenderer(table.getCellRenderer(0, column), 0, column))
+                        .map(cell -> ((JLabel) cell).getText()))
+                .containsExactly(
+                        "K7-T1",
+                        "0.40",
+                        "counts",
+                        "-",
+                        "6.4",
+                        "420 mL",
+                        "2026-03-02 09:00",
+                        "M. Sorrel",
+                        "B-1",
+                        "4900",
+                        "7350",
+                        "15",
+                        "21.5",
+                        "no");
+    }
+
+    /** Issued twice from the same trials, such as after a correction of the card: the later revision is named. */
+    @Test
+    void aDeterminationIsNamedByTheLastFactorIssuedFromIt() {
+        oneDetermination();
+        bench.keep(BenchBook.issue(1, 1, DAY, "0.4"));
+        bench.keep(BenchBook.issue(2, 1, DAY, "0.4"));
+        assertThat(model().determinations().choices())
+                .singleElement()
+                .satisfies(choice -> assertThat(choice.words()).contains("revision 2"));
     }
 
     @Test
