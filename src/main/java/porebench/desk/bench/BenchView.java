@@ -3,7 +3,6 @@ package porebench.desk.bench;
 import java.awt.Component;
 import java.awt.EventQueue;
 import java.awt.GraphicsConfiguration;
-import java.awt.Toolkit;
 import java.awt.Window;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
@@ -39,6 +38,7 @@ public final class BenchView {
     private final Texts texts;
     private final Timer ticker = new Timer(TICK_MILLISECONDS, event -> tick());
     private final EnterStrokes enters = new EnterStrokes();
+    private final Runnable bell;
     private SerialLines serial = SerialLines.none();
     private Settings settings = Settings.inMemory();
     private Optional<SerialLines.Listening> listening = Optional.empty();
@@ -46,8 +46,13 @@ public final class BenchView {
     private boolean wasSaved;
     private int ticks;
 
-    /** Makes the view; {@link #open} shows it. */
-    public BenchView(DeskModel desk, TrialGate gate) {
+    /**
+     * Makes the view; {@link #open} shows it.
+     *
+     * @param bell rings once; for the soak of a bowl that is over
+     */
+    public BenchView(DeskModel desk, TrialGate gate, Runnable bell) {
+        this.bell = bell;
         this.model = new BowlsModel(desk, gate);
         this.words = new BenchWords(model);
         this.balance = new BenchBalance(model);
@@ -184,7 +189,7 @@ public final class BenchView {
     private void tick() {
         ticks++;
         if (model.rings() && ticks % TICKS_BETWEEN_BEEPS == 0) {
-            Toolkit.getDefaultToolkit().beep();
+            bell.run();
         }
         show();
     }

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import javax.swing.JButton;
 import javax.swing.JDialog;
 import javax.swing.JFrame;
@@ -45,6 +46,7 @@ class BenchWindowTest {
     private final TurnedClock clock = new TurnedClock();
     private final BenchBook bench = new BenchBook(Locale.ENGLISH, clock);
     private JFrame frame;
+    private final AtomicInteger rung = new AtomicInteger();
     private BenchView view;
     private Keys keys;
 
@@ -57,7 +59,7 @@ class BenchWindowTest {
             frame = new JFrame();
             frame.setSize(1000, 700);
             frame.setVisible(true);
-            view = new BenchView(bench.desk, new TrialsPage(bench.desk).gate());
+            view = new BenchView(bench.desk, new TrialsPage(bench.desk).gate(), rung::incrementAndGet);
         });
         openBench();
     }
@@ -367,6 +369,23 @@ class BenchWindowTest {
                 bench.dispatchEvent(new KeyEvent(bench, id, when, 0, KeyEvent.VK_ENTER, '\n'));
             }
         });
+    }
+
+    /** The bell rings on and on while a soak is over, and for as long as it lasts it does not. */
+    @Test
+    void theSoakClockRingsAndEnterFillsInItsMinutesAndEndsTheRinging() throws Exception {
+        toSoak("4902.5", "7351");
+        EventThread.run(() -> clock.turn(Duration.ofMinutes(14)));
+        assertThat(EventThread.comes(() -> digits().text().equals("1:00"))).isTrue();
+        assertThat(rung).hasValue(0);
+        EventThread.run(() -> clock.turn(Duration.ofMinutes(1)));
+        assertThat(EventThread.comes(() -> rung.get() >= 2)).isTrue();
+        enter("Soak", "");
+        await("Cover");
+        int before = rung.get();
+        // It would ring every second.
+        assertThat(EventThread.comesWithin(3, () -> rung.get() > before)).isFalse();
+        assertThat(said("benchBefore")).contains("15");
     }
 
     @Test

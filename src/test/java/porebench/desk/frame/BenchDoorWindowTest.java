@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JLabel;
@@ -134,11 +135,34 @@ class BenchDoorWindowTest {
 
     @Test
     void theListSaysHowLongABowlStillSoaks() throws Exception {
+        soaksSince(Duration.ofMinutes(7));
+        assertThat(EventThread.call(this::inTheList)).anyMatch(words -> words.endsWith("soaking, 8 min left"));
+    }
+
+    /** Whoever sits at the desk hears the bell too; a bowl that everybody forgot does not ring all day. */
+    @Test
+    void aSoakThatIsOverRingsAtTheDesk() throws Exception {
+        AtomicInteger rung = new AtomicInteger();
+        EventThread.run(() -> window.pages().bench().ringBy(rung::incrementAndGet));
+        soaksSince(Duration.ofMinutes(14));
+        EventThread.run(() -> window.pages().bench().look(window.content()));
+        soaksSince(Duration.ofMinutes(21));
+        EventThread.run(() -> window.pages().bench().look(window.content()));
+        assertThat(rung).as("not yet, or no more").hasValue(0);
+        soaksSince(Duration.ofMinutes(16));
+        assertThat(EventThread.comes(() -> rung.get() >= 2)).isTrue();
+        Keys.bringTo(() -> named("mixes"));
+        keys.strike(KeyEvent.VK_F11);
+        assertThat(EventThread.comes(() -> bench().isPresent())).isTrue();
+        int before = rung.get();
+        assertThat(EventThread.comes(() -> rung.get() > before))
+                .as("on the bench it rings on")
+                .isTrue();
+    }
+
+    private void soaksSince(Duration ago) throws Exception {
         EventThread.run(() -> new Bowls(demo.desk)
                 .keep(new Bowl(MIX, 1, Bowls.SOAK, TypedDraft.BLANK, "", Optional.empty(), Optional.empty())
-                        .soaking(
-                                DemoDesk.DAY.instant().minus(Duration.ofMinutes(7)),
-                                Optional.of(new BigDecimal("15")))));
-        assertThat(EventThread.call(this::inTheList)).anyMatch(words -> words.endsWith("soaking, 8 min left"));
+                        .soaking(DemoDesk.DAY.instant().minus(ago), Optional.of(new BigDecimal("15")))));
     }
 }
