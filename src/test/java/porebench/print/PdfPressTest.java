@@ -5,10 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.awt.image.BufferedImage;
 import java.awt.print.PageFormat;
-import java.awt.print.Pageable;
-import java.awt.print.Printable;
 import java.awt.print.PrinterException;
-import java.awt.print.PrinterJob;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -168,8 +165,8 @@ class PdfPressTest {
         DeskPrinter printer = new DeskPrinter(true);
         assertThat(press(printer).print(Cards.usual(), Paper.A6, Locale.ENGLISH, Progress.UNHEARD))
                 .isTrue();
-        assertThat(printer.printed).isEqualTo(1);
-        assertThat(printer.jobName).isEqualTo("the factor card of mix TW-214");
+        assertThat(printer.printed()).isEqualTo(1);
+        assertThat(printer.getJobName()).isEqualTo("the factor card of mix TW-214");
         assertThat(printer.pages.getNumberOfPages()).isEqualTo(1);
         PageFormat format = printer.format;
         assertThat(format.getPaper().getWidth()).isBetween(297.63, 297.65);
@@ -181,7 +178,7 @@ class PdfPressTest {
         DeskPrinter printer = new DeskPrinter(false);
         assertThat(press(printer).print(Sheets.usual(3), Paper.A4, Locale.ENGLISH, Progress.UNHEARD))
                 .isFalse();
-        assertThat(printer.printed).isZero();
+        assertThat(printer.printed()).isZero();
     }
 
     @Test
@@ -195,7 +192,7 @@ class PdfPressTest {
                 }))
                 .isTrue();
         assertThat(told).containsExactly(0L, 1L);
-        assertThat(printer.printed).isEqualTo(2);
+        assertThat(printer.printed()).isEqualTo(2);
         assertThat(printer.isCancelled()).isFalse();
 
         DeskPrinter ended = new DeskPrinter(true);
@@ -205,7 +202,7 @@ class PdfPressTest {
                     }
                 }))
                 .isFalse();
-        assertThat(ended.printed).isEqualTo(1);
+        assertThat(ended.printed()).isEqualTo(1);
         assertThat(ended.isCancelled()).isTrue();
     }
 
@@ -216,7 +213,7 @@ class PdfPressTest {
         assertThatThrownBy(() -> press.print(Cards.usual(), Paper.A6, Locale.ENGLISH, Progress.UNHEARD))
                 .isInstanceOf(NoPrinter.class)
                 .hasMessage("No printer is known to this machine. Nothing was printed.");
-        assertThat(printer.printed).isZero();
+        assertThat(printer.printed()).isZero();
     }
 
     @Test
@@ -232,107 +229,5 @@ class PdfPressTest {
 
     private static PdfPress press(DeskPrinter printer) {
         return new PdfPress("Porebench 0.1.0", Presses.NOON, () -> printer);
-    }
-
-    /** A printer that takes the pages and keeps them, its dialog answered beforehand. */
-    private static final class DeskPrinter extends PrinterJob {
-        private final boolean agrees;
-        private boolean broken;
-        private boolean isTakenBack;
-        private int printed;
-        private String jobName = "";
-        private Pageable pages;
-        private PageFormat format;
-
-        private DeskPrinter(boolean agrees) {
-            this.agrees = agrees;
-        }
-
-        @Override
-        public void setPageable(Pageable document) {
-            pages = document;
-            format = document.getPageFormat(0);
-        }
-
-        @Override
-        public boolean printDialog() {
-            return agrees;
-        }
-
-        @Override
-        public void print() throws PrinterException {
-            if (broken) {
-                throw new PrinterException("out of paper");
-            }
-            for (int page = 0; page < pages.getNumberOfPages(); page++) {
-                BufferedImage image = new BufferedImage(300, 420, BufferedImage.TYPE_INT_RGB);
-                var graphics = image.createGraphics();
-                if (pages.getPrintable(page).print(graphics, pages.getPageFormat(page), page)
-                        == Printable.PAGE_EXISTS) {
-                    printed++;
-                }
-                graphics.dispose();
-            }
-        }
-
-        @Override
-        public void setPrintable(Printable painter) {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public void setPrintable(Printable painter, PageFormat pageFormat) {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public PageFormat pageDialog(PageFormat page) {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public PageFormat defaultPage(PageFormat page) {
-            return page;
-        }
-
-        @Override
-        public PageFormat validatePage(PageFormat page) {
-            return page;
-        }
-
-        @Override
-        public void setCopies(int number) {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public int getCopies() {
-            return 1;
-        }
-
-        @Override
-        public String getUserName() {
-            return "";
-        }
-
-        @Override
-        public void setJobName(String name) {
-            jobName = name;
-        }
-
-        @Override
-        public String getJobName() {
-            return jobName;
-        }
-
-        @Override
-        public void cancel() {
-            isTakenBack = true;
-        }
-
-        @Override
-        public boolean isCancelled() {
-            return isTakenBack;
-        }
     }
 }
