@@ -142,6 +142,9 @@ class LeftDraftWindowTest {
         Keys.bringTo(() -> button("clear"));
         keys.strike(KeyEvent.VK_SPACE);
         assertThat(EventThread.comes(() -> field("fine").getText().isEmpty())).isTrue();
+        assertThat(EventThread.comes(() -> field("fine").isFocusOwner()))
+                .as("the keyboard stands where the trial begins anew")
+                .isTrue();
         isSaidToBeBegun(false);
         keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
         assertThat(EventThread.comes(() -> field("fine").getText().equals("4868")))
