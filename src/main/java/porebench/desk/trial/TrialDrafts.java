@@ -1,8 +1,10 @@
 package porebench.desk.trial;
 
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import porebench.desk.DeskModel;
 import porebench.desk.Question;
 import porebench.desk.Reading;
@@ -92,10 +94,23 @@ final class TrialDrafts {
                                         .map(meter -> meter.id().text()))
                                 .orElse(""))
                 .with(TrialColumns.ELEVATION, before.text(TrialColumns.ELEVATION))
-                .withUnit(TrialColumns.FINE, before.unit(TrialColumns.FINE))
+                .withUnit(TrialColumns.FINE, massUnit(before.unit(TrialColumns.FINE)))
                 .withUnit(TrialColumns.ELEVATION, before.unit(TrialColumns.ELEVATION))
                 .withUnit(TrialColumns.WATER, desk.units().temperature().symbol())
                 .withUnit(TrialColumns.WITHDRAWN, before.unit(TrialColumns.WITHDRAWN));
+    }
+
+    /** Returns the unit of the trial before where it is one of the units that the screen shows, and else theirs for the bench. */
+    private String massUnit(String before) {
+        MassUnit bench = desk.units().benchMass();
+        Set<MassUnit> known = bench == MassUnit.POUND
+                ? EnumSet.of(MassUnit.POUND, MassUnit.OUNCE)
+                : EnumSet.of(MassUnit.GRAM, MassUnit.KILOGRAM);
+        return known.stream()
+                .map(MassUnit::symbol)
+                .filter(before::equals)
+                .findFirst()
+                .orElse(bench.symbol());
     }
 
     /** Returns the moment as the laboratory's clock shows it. */
