@@ -43,7 +43,10 @@ final class MixCell extends JPanel implements ListCellRenderer<RegisterRow> {
         add(mark, "spany 2");
         JPanel first = line("[grow,fill,0::]8[]");
         first.add(name, "wmin 0");
-        first.add(factor);
+        // As high with a small factor as with a large one, so that the list is even.
+        first.add(
+                factor,
+                "hmin " + factor.getFontMetrics(UIManager.getFont("h3.font")).getHeight() + "px");
         JPanel second = line("[]4[grow,fill,0::]");
         second.add(state);
         second.add(said, "wmin 0");
