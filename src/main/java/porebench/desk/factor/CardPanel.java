@@ -1,6 +1,7 @@
 package porebench.desk.factor;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Dimension;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -38,6 +39,12 @@ final class CardPanel extends JPanel {
     private final JLabel which = Form.heading("", "h2");
     private final JLabel printed = Form.heading("", "quiet");
     private final JButton turn = new JButton();
+    private final MigLayout row = new MigLayout("insets 0", "[][grow][]8[]");
+    private final JPanel buttons = new JPanel(row);
+    private final JComboBox<Paper> paper;
+    private final JButton savePdf;
+    private final JButton print;
+    private boolean isNarrow;
     private transient Optional<Shown> drawn = Optional.empty();
 
     private record Shown(FactorCard card, Paper paper) {}
@@ -49,22 +56,41 @@ final class CardPanel extends JPanel {
         this.actions = actions;
         this.turned = turned;
         this.texts = model.texts();
-        JComboBox<Paper> paper = Choices.of("factor.paper", PAPERS, size -> texts.get("paper." + size.name()), size -> {
+        paper = Choices.of("factor.paper", PAPERS, size -> texts.get("paper." + size.name()), size -> {
             actions.choose(size);
             refresh();
         });
+        savePdf = Commands.button("factor.savePdf", actions.savePdf);
+        print = Commands.button("factor.print", actions.print);
         preview.setName("factor.preview");
-        JPanel buttons = new JPanel(new MigLayout("insets 0", "[][grow][]8[]"));
         buttons.add(paper);
-        buttons.add(Commands.button("factor.savePdf", actions.savePdf), "skip 1");
-        buttons.add(Commands.button("factor.print", actions.print));
+        buttons.add(savePdf, "skip 1");
+        buttons.add(print);
         turn.setName("factor.turnCard");
         turn.addActionListener(event -> turn());
         add(which);
         add(buttons, "gapbottom 4");
         add(preview, "growx 0");
-        add(printed, "gaptop 4");
+        add(printed, "gaptop 4, wmin 0");
         add(turn, "growx 0, gaptop 4");
+    }
+
+    /**
+     * Shows the card no larger than some pixels.
+     *
+     * @param narrow whether it stands first and what is done with it below, and not the other way round
+     */
+    void showWithin(boolean narrow, Dimension pixels) {
+        preview.setMost(pixels);
+        if (narrow != isNarrow) {
+            isNarrow = narrow;
+            remove(buttons);
+            add(buttons, narrow ? "gaptop 4, wmin 0" : "gapbottom 4", narrow ? 2 : 1);
+            row.setColumnConstraints(narrow ? "[][grow]" : "[][grow][]8[]");
+            row.setComponentConstraints(paper, narrow ? "spanx, growx, wmin 0, wrap" : "");
+            row.setComponentConstraints(savePdf, narrow ? "" : "skip 1");
+            revalidate();
+        }
     }
 
     void refresh() {

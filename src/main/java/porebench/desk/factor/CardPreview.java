@@ -22,6 +22,7 @@ final class CardPreview extends JComponent {
 
     private transient Optional<BufferedImage> image = Optional.empty();
     private Paper paper = Paper.A6;
+    private Dimension most = new Dimension(Integer.MAX_VALUE, Integer.MAX_VALUE);
     private final WrappedText instead = new WrappedText("card.instead", "quiet");
 
     CardPreview() {
@@ -46,9 +47,21 @@ final class CardPreview extends JComponent {
         repaint();
     }
 
+    /** Draws the card no larger than some pixels, so that it is seen whole beside a form also where there is little room. */
+    void setMost(Dimension pixels) {
+        if (!most.equals(pixels)) {
+            most = pixels;
+            revalidate();
+            repaint();
+        }
+    }
+
     @Override
     public Dimension getPreferredSize() {
-        double scale = uiScale() * DOTS_PER_INCH / MILLIMETRES_PER_INCH;
+        double full = uiScale() * DOTS_PER_INCH / MILLIMETRES_PER_INCH;
+        double fit =
+                Math.min((most.width - 2) / paper.widthMillimetres(), (most.height - 2) / paper.heightMillimetres());
+        double scale = Math.min(full, fit);
         return new Dimension(
                 (int) Math.round(paper.widthMillimetres() * scale) + 2,
                 (int) Math.round(paper.heightMillimetres() * scale) + 2);

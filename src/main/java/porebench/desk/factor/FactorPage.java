@@ -1,6 +1,7 @@
 package porebench.desk.factor;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Dimension;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.ArrayList;
@@ -34,8 +35,16 @@ import porebench.record.FactorIssue;
  * card on the right.
  */
 public final class FactorPage implements Screen {
-    /** In pixels at 100 %: in less the form would be squeezed beside the card, which then stands below it. */
+    /** In pixels at 100 %: in less the form would be squeezed beside the card as large as it prints, which then is drawn smaller. */
     private static final int LEAST_BESIDE = 860;
+    /** What the form takes beside a card that is drawn smaller, and what is left of that card in any case. */
+    private static final int FORM_WIDTH = 420;
+
+    private static final int LEAST_CARD = 170;
+    private static final int LEAST_HEIGHT = 240;
+    private static final int ABOVE = 54;
+    private static final int ABOVE_WITH_BUTTONS = 100;
+    private static final int GAPS = 24 + 24 + 24;
 
     private final MigLayout layout = new MigLayout("insets 20 24 24 24, fillx, hidemode 3", "", "[top]");
     private final TallPanel panel = new TallPanel(layout);
@@ -52,6 +61,8 @@ public final class FactorPage implements Screen {
     private final IssueForm form;
     private final RowTable<FactorIssue> history;
     private final CardPanel card;
+    private final JPanel left;
+    private final JPanel past = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow,fill]"));
 
     public FactorPage(DeskModel desk) {
         this.desk = desk;
@@ -66,7 +77,7 @@ public final class FactorPage implements Screen {
             refresh();
         }));
         card = new CardPanel(desk, model, actions, this::refresh);
-        JPanel left = new JPanel(new MigLayout("insets 0, fillx, hidemode 3, wrap 1", "[grow,fill]"));
+        left = new JPanel(new MigLayout("insets 0, fillx, hidemode 3, wrap 1", "[grow,fill]"));
         left.setOpaque(false);
         left.add(Form.heading(texts.get("page.title"), "h1"), "gapbottom 8");
         factor.setName("factor.inForce");
@@ -75,18 +86,20 @@ public final class FactorPage implements Screen {
         left.add(dates, "wmin 0");
         left.add(changes.panel(), "wmin 0");
         left.add(form.component(), "wmin 0, gaptop 20");
-        left.add(historyHead(), "wmin 0, gaptop 20");
-        left.add(history.scrolled(), "wmin 0");
+        past.setOpaque(false);
+        past.add(historyHead(), "wmin 0");
+        past.add(history.scrolled(), "wmin 0");
         panel.add(left, "growx, pushx, wmin 0");
         panel.add(card, "top");
         arrange(true);
-        panel.addComponentListener(new ComponentAdapter() {
+        scroll.getViewport().addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {
-                boolean hasRoom = panel.getWidth() >= UIScale.scale(LEAST_BESIDE);
+                boolean hasRoom = scroll.getViewport().getWidth() >= UIScale.scale(LEAST_BESIDE);
                 if (hasRoom != isBeside) {
                     arrange(hasRoom);
                 }
+                fitCard();
             }
         });
         desk.onChange(() -> {
@@ -97,11 +110,28 @@ public final class FactorPage implements Screen {
         refresh();
     }
 
+    /** Where the card is drawn smaller, the history has the whole width below both. */
     private void arrange(boolean beside) {
         isBeside = beside;
-        layout.setColumnConstraints(beside ? "[grow,fill,0::]24[]" : "[grow,fill,0::]");
-        layout.setComponentConstraints(card, beside ? "top" : "newline, gaptop 24, growx 0");
+        layout.setColumnConstraints("[grow,fill,0::]24[]");
+        if (beside) {
+            left.add(past, "wmin 0, gaptop 20");
+        } else {
+            panel.add(past, "newline, span 2, growx, wmin 0, gaptop 20");
+        }
         panel.revalidate();
+    }
+
+    /** The card is seen whole on the first screen where it can be: before it is issued, it is what matters. */
+    private void fitCard() {
+        int above = UIScale.scale(isBeside ? ABOVE_WITH_BUTTONS : ABOVE);
+        int high = Math.max(UIScale.scale(LEAST_HEIGHT), scroll.getViewport().getHeight() - above);
+        int wide = isBeside
+                ? scroll.getViewport().getWidth()
+                : Math.max(
+                        UIScale.scale(LEAST_CARD),
+                        scroll.getViewport().getWidth() - UIScale.scale(FORM_WIDTH) - UIScale.scale(GAPS));
+        card.showWithin(!isBeside, new Dimension(wide, high));
     }
 
     private List<ShownColumn<FactorIssue>> columns() {

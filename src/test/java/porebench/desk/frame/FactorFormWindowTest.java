@@ -156,17 +156,31 @@ class FactorFormWindowTest {
     }
 
     @Test
-    void inASmallWindowTheCardStandsBelowTheFormAndNothingIsCutOff() throws Exception {
+    void theCardIsSeenWholeOnTheFirstScreenBesideTheFormAlsoInASmallWindow() throws Exception {
+        EventThread.run(() -> window.openMix(new MixId("HG-101")));
+        EventThread.run(() -> window.turnTo(window.pages().named("factor").orElseThrow()));
+        for (Dimension size : List.of(new Dimension(1024, 700), new Dimension(1280, 720), new Dimension(1500, 900))) {
+            EventThread.run(() -> window.frame().setSize(size));
+            assertThat(EventThread.comes(() -> window.frame().getSize().equals(size)
+                            && isWhole("factor.preview")
+                            && onPage("factor.preview").x > onPage("reason").getMaxX()))
+                    .as("the card beside the form at " + size)
+                    .isTrue();
+        }
+        int full = EventThread.call(() -> onPage("factor.preview").width);
         EventThread.run(() -> window.frame().setSize(new Dimension(1024, 700)));
-        assertThat(EventThread.comes(() -> {
-                    Rectangle form = onPage("reason");
-                    Rectangle card = onPage("factor.paper");
-                    return card.y > form.y;
-                }))
+        assertThat(EventThread.comes(() -> onPage("factor.preview").width < full))
+                .as("smaller where there is less room")
                 .isTrue();
-        EventThread.run(() -> window.frame().setSize(new Dimension(1500, 900)));
-        assertThat(EventThread.comes(() -> onPage("factor.paper").y < onPage("reason").y))
-                .isTrue();
+        assertThat(EventThread.call(() -> onPage("factor.print").getMaxX()))
+                .as("and its buttons are within the page")
+                .isLessThanOrEqualTo(
+                        EventThread.call(() -> window.current().component().getWidth()));
+    }
+
+    private boolean isWhole(String name) {
+        JComponent shown = named(JComponent.class, name);
+        return shown.getHeight() > 0 && shown.getVisibleRect().getSize().equals(shown.getSize());
     }
 
     private Rectangle onPage(String name) {
