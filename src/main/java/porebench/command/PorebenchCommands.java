@@ -52,6 +52,7 @@ import porebench.command.reply.Ports;
 import porebench.command.reply.Reply;
 import porebench.command.study.ChartCommand;
 import porebench.command.study.ChartKind;
+import porebench.command.study.CompareCommand;
 import porebench.command.study.ComponentsCommand;
 import porebench.command.study.GaugeStudyCommand;
 import porebench.command.study.InterlabCommand;
@@ -100,6 +101,7 @@ public final class PorebenchCommands {
         COMMANDS.put("simulate", SimulateCommand::new);
         COMMANDS.put("stats", StatsCommand::new);
         COMMANDS.put("chart", ChartCommand::new);
+        COMMANDS.put("compare", CompareCommand::new);
         COMMANDS.put("interlab", InterlabCommand::new);
         COMMANDS.put("budget", BudgetCommand::new);
         COMMANDS.put("gauge-study", GaugeStudyCommand::new);

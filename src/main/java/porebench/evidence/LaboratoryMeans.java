@@ -17,6 +17,7 @@ import porebench.method.trial.NextDetermination;
 import porebench.method.trial.Scatter;
 import porebench.record.id.DeterminationId;
 import porebench.statistics.Judged;
+import porebench.statistics.comparison.BetweenSets;
 import porebench.statistics.comparison.EqualScatterTest;
 import porebench.statistics.summary.PooledDeviation;
 import porebench.statistics.summary.Summary;
@@ -35,6 +36,11 @@ import porebench.statistics.variance.VariancePrior;
 final class LaboratoryMeans {
     /** How many other determinations should be known before they say anything. */
     static final int FEWEST_OTHERS = 3;
+
+    /** With fewer degrees of freedom nothing is said of what determinations differ by. */
+    private static final double FEWEST_DEGREES = 5;
+
+    private static final double LEAST_DEGREES = 0.5;
 
     private final Map<MeterType, List<Entry>> entries = new EnumMap<>(MeterType.class);
     private final Map<MeterType, Optional<List<OptionalDouble>>> variances = new EnumMap<>(MeterType.class);
@@ -196,12 +202,48 @@ final class LaboratoryMeans {
         return found;
     }
 
+    /**
+     * Returns what determinations of the same mix of the same sources differ by, beyond the scatter of their trials; empty where fewer
+     * than {@link #FEWEST_DEGREES} degrees of freedom show it.
+     *
+     * <p>Of its degrees of freedom, those of its line of the analysis of variance, it has the square of the part of that line's mean
+     * square that it makes up, as in {@link OccasionScatter}.
+     *
+     * @param type the type of meter
+     */
+    Optional<BetweenSets> determinations(MeterType type) {
+        List<Entry> all = on(type);
+        int trials = all.stream().mapToInt(entry -> entry.factors.length).sum();
+        double degrees =
+                all.size() - (double) all.stream().map(Entry::mix).distinct().count();
+        Optional<List<OptionalDouble>> found = degrees < FEWEST_DEGREES ? Optional.empty() : layers(type);
+        if (found.isEmpty()) {
+            return Optional.empty();
+        }
+        OptionalDouble between = found.get().get(2);
+        OptionalDouble values = found.get().get(3);
+        if (between.isEmpty() || values.isEmpty()) {
+            return Optional.empty();
+        }
+        double variance = between.getAsDouble();
+        double within = values.getAsDouble() * all.size() / trials;
+        double part = variance == 0 ? 1 : variance / (variance + within);
+        return Optional.of(new BetweenSets(Math.sqrt(variance), Math.max(LEAST_DEGREES, degrees * part * part)));
+    }
+
+    private Optional<List<OptionalDouble>> between(MeterType type) {
+        return layers(type).map(found -> found.subList(0, found.size() - 1));
+    }
+
     /** Is asked again and again while a page is looked at, and takes a while in a large lab book. */
-    private synchronized Optional<List<OptionalDouble>> between(MeterType type) {
+    private synchronized Optional<List<OptionalDouble>> layers(MeterType type) {
         return variances.computeIfAbsent(type, this::estimate);
     }
 
-    /** Estimates the variances between sources, mixes and determinations; a layer that is not told apart counts in that around it. */
+    /**
+     * Estimates the variances between sources, mixes and determinations, and that of trials; a layer that is not told apart counts in
+     * that around it.
+     */
     private Optional<List<OptionalDouble>> estimate(MeterType type) {
         List<List<String>> paths = new ArrayList<>();
         List<Double> values = new ArrayList<>();
@@ -213,7 +255,6 @@ final class LaboratoryMeans {
         }
         return VarianceLayers.variances(
                         paths, values.stream().mapToDouble(Double::doubleValue).toArray())
-                .meaningful()
-                .map(found -> found.subList(0, found.size() - 1));
+                .meaningful();
     }
 }

@@ -19,6 +19,7 @@ import porebench.method.trial.ScatterElsewhere;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
 import porebench.statistics.Judged;
+import porebench.statistics.comparison.BetweenSets;
 import porebench.statistics.comparison.EqualScatterTest;
 import porebench.statistics.summary.PooledDeviation;
 import porebench.statistics.summary.Summary;
@@ -169,6 +170,19 @@ public final class LaboratoryScatter {
      */
     public Optional<KnownFactor> known(JudgedDetermination judged, double divisionPercent, Profile profile) {
         return means().known(judged, divisionPercent, profile);
+    }
+
+    /**
+     * Returns what two determinations of the same differ by on a type of meter, beyond the scatter of their trials: as repeated
+     * determinations of a mix show it, else as days, operators and meters within determinations do; empty where the lab book cannot tell.
+     *
+     * @param type the type of meter
+     */
+    public Optional<BetweenSets> betweenDeterminations(MeterType type) {
+        return means().determinations(type)
+                .or(() -> occasions()
+                        .ofOne(type)
+                        .map(one -> new BetweenSets(one.standardUncertaintyPercent(), one.degreesOfFreedom())));
     }
 
     /**

@@ -57,8 +57,8 @@ public final class OccasionScatter {
                 .map(one -> new Between(one.standardUncertaintyPercent() * Math.sqrt(squares), one.degreesOfFreedom()));
     }
 
-    /** Is asked again and again while a budget is looked at, and takes a while in a large lab book. */
-    private synchronized Optional<Between> ofOne(MeterType type) {
+    /** Returns how one occasion differs. Is asked again and again while a budget is looked at, and takes a while in a large lab book. */
+    synchronized Optional<Between> ofOne(MeterType type) {
         return ofOne.computeIfAbsent(type, this::estimate);
     }
 

@@ -136,6 +136,11 @@ public final class CsvSheets implements LabSheets {
     }
 
     @Override
+    public Sheet<ValueRow> readings(Path file, String belongsTo) {
+        return read(file, (name, bytes) -> readings(name, bytes, belongsTo));
+    }
+
+    @Override
     public Sheet<Kept> records(Path file, SheetStyle style, Progress progress) {
         Sheet<Kept> sheet = read(file, (name, bytes) -> records(name, bytes, style, progress));
         return PhotoFiles.beside(folderOf(file), sheet);
@@ -250,6 +255,17 @@ public final class CsvSheets implements LabSheets {
                 .orElseGet(() -> {
                     Findings findings = new Findings(name);
                     List<Sheet.Row<ValueRow>> rows = ValueTable.read(new CsvRows(bytes, findings), factors, findings);
+                    return new Sheet<>(name, rows, findings.all());
+                });
+    }
+
+    static Sheet<ValueRow> readings(String name, byte[] bytes, String belongsTo) {
+        return RawFile.refusal(bytes)
+                .<Sheet<ValueRow>>map(code -> refused(name, code, RawFile.LARGEST / 1_000_000))
+                .orElseGet(() -> {
+                    Findings findings = new Findings(name);
+                    List<Sheet.Row<ValueRow>> rows = ValueTable.readings(
+                            new CsvRows(bytes, new Findings(name)), belongsTo, new CsvRows(bytes, findings), findings);
                     return new Sheet<>(name, rows, findings.all());
                 });
     }

@@ -42,6 +42,13 @@ public interface LabSheets {
      */
     Sheet<ValueRow> table(Path file, List<String> factors);
 
+    /**
+     * Reads readings, one a row in the column {@code value}; a file of one column without a heading is a list of them.
+     *
+     * @param belongsTo the column that may say beside each what it belongs to; it is left out of a row where the file is without it
+     */
+    Sheet<ValueRow> readings(Path file, String belongsTo);
+
     /** Looks at the first rows of a file; one that cannot be read seems to be written as documented, and reading it says why. */
     SheetLook look(Path file);
 

@@ -121,6 +121,7 @@ class UsageTest {
                         "simulate",
                         "stats",
                         "chart",
+                        "compare",
                         "interlab",
                         "budget",
                         "gauge-study",

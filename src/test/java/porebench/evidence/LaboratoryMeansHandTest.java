@@ -22,6 +22,7 @@ import porebench.record.book.Stamp;
 import porebench.record.book.Version;
 import porebench.record.id.SourceId;
 import porebench.statistics.Judged;
+import porebench.statistics.comparison.BetweenSets;
 import porebench.statistics.comparison.EqualScatterTest;
 
 /** By pencil, on a balanced set, where restricted likelihood and the analysis of variance are the same. */
@@ -167,5 +168,28 @@ class LaboratoryMeansHandTest {
         assertThat(alike.statistic()).isCloseTo(0, within(1e-9));
         assertThat(alike.p()).isEqualTo(1);
         assertThat(laboratory.equalScatter(MeterType.A, 0.25).whyWithheld()).contains(Judged.Reason.TOO_FEW);
+    }
+
+    /**
+     * By pencil: six determinations of two trials 0.1 to either side, s^2 = 0.02 within; within a mix two means 0.4 apart, a mean square of
+     * 2 x 0.08 = 0.16. Between determinations (0.16 - 0.02) / 2 = 0.07, its root 0.2645751. Of three degrees of freedom nothing is
+     * said; of six mixes there are six, times (0.07 / (0.07 + 0.01))^2 = 4.59375.
+     */
+    @Test
+    void saysWhatDeterminationsDifferByOnceFiveDegreesOfFreedomShowIt() {
+        List<JudgedDetermination> all = new ArrayList<>(laboratory());
+        assertThat(LaboratoryScatter.ofDeterminations(all).betweenDeterminations(MeterType.B))
+                .isEmpty();
+        for (int mix = 3; mix < 6; mix++) {
+            all.add(determination("M-" + (mix + 1), 1, 5.3 + 0.4 * mix, SAME));
+            all.add(determination("M-" + (mix + 1), 2, 5.7 + 0.4 * mix, SAME));
+        }
+        BetweenSets found = LaboratoryScatter.ofDeterminations(all)
+                .betweenDeterminations(MeterType.B)
+                .orElseThrow();
+        assertThat(found.standardDeviation()).isCloseTo(0.2645751, within(1e-4));
+        assertThat(found.degreesOfFreedom()).isCloseTo(4.59375, within(1e-3));
+        assertThat(LaboratoryScatter.ofDeterminations(all).betweenDeterminations(MeterType.A))
+                .isEmpty();
     }
 }

@@ -31,7 +31,10 @@ class PromisesTest {
             new LayersPromise(),
             new StudiesPromise(),
             new ChartAlarmsPromise(),
-            new DriftPromise());
+            new DriftPromise(),
+            new ChangeIntervalPromise(),
+            new ChangeVerdictPromise(),
+            new ChangeFollowedPromise());
 
     /** More than 1 in the profile {@code promises}: many runs, and the table is written anew. */
     private static final boolean MANY = Integer.getInteger("porebench.promises", 1) > 1;

@@ -25,6 +25,32 @@ public final class ValueTable {
                 .orElse(List.of());
     }
 
+    /**
+     * Reads readings of which each may say in a column what it belongs to. A file of one column without that name is a list of numbers,
+     * one a line.
+     *
+     * @param rows those of the file
+     * @param belongsTo the column that may be there
+     * @param again the same rows from the beginning, for a list
+     */
+    public static List<Sheet.Row<ValueRow>> readings(CsvRows rows, String belongsTo, CsvRows again, Findings findings) {
+        Findings unheard = new Findings("");
+        Optional<Heading> heading = Heading.read(rows, unheard);
+        if (heading.isEmpty() || isList(heading.get())) {
+            return Values.read(again, findings).stream()
+                    .map(row -> new Sheet.Row<>(row.line(), new ValueRow(Map.of(), BigDecimal.valueOf(row.value()))))
+                    .toList();
+        }
+        List<String> asked = heading.get().names().contains(belongsTo) ? List.of(belongsTo) : List.of();
+        return Heading.read(again, findings)
+                .map(known -> readRows(again, known, asked, findings))
+                .orElse(List.of());
+    }
+
+    private static boolean isList(Heading heading) {
+        return heading.names().size() == 1 && !heading.names().contains(VALUE);
+    }
+
     private static List<Sheet.Row<ValueRow>> read(
             CsvRows rows, Heading heading, List<String> asked, Findings findings) {
         List<String> factors = asked.isEmpty()
@@ -33,6 +59,11 @@ public final class ValueTable {
                         .distinct()
                         .toList()
                 : asked;
+        return readRows(rows, heading, factors, findings);
+    }
+
+    private static List<Sheet.Row<ValueRow>> readRows(
+            CsvRows rows, Heading heading, List<String> factors, Findings findings) {
         List<String> needed = new ArrayList<>(factors);
         needed.add(VALUE);
         Headings columns = new Headings(needed, List.of());
