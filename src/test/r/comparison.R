@@ -1,4 +1,4 @@
-# Trials before and after a change: Welch's difference, equivalence and its power; determinations by lme4.
+# Trials before and after a change: Welch's difference, equivalence and its power; determinations by lme4; global risks of loads.
 
 library(lme4)
 
@@ -55,3 +55,27 @@ e <- rows("equivalence-power.csv")
 check("equivalence-power.csv", "power",
       mapply(function(theta, margin, s, n) power(theta, margin, s * sqrt(2 / n), 2 * n - 2),
              e$trueDifference, e$margin, e$deviation, e$count), 1e-8)
+
+# --- Loads wrongly passed and failed --------------------------------------------------------------------------------------
+given("load-risk.csv", "target", "tolerance", "mean", "spread", "error", "readingSpread")
+l <- rows("load-risk.csv")
+risk <- function(target, tolerance, mean, spread, error, reading) {
+  low <- target - tolerance
+  high <- target + tolerance
+  within <- function(x) pnorm(high, x + error, reading) - pnorm(low, x + error, reading)
+  outside <- function(x) pnorm(low, x + error, reading) + pnorm(high, x + error, reading, lower.tail = FALSE)
+  over <- function(f, from, to) {
+    from <- max(from, mean - 10 * spread)
+    to <- min(to, mean + 10 * spread)
+    if (to <= from) return(0)
+    edges <- c(outer(c(low, high) - error, seq(-9, 9) * reading, `+`), mean + seq(-10, 10) * spread)
+    cuts <- sort(unique(c(from, to, edges[edges > from & edges < to])))
+    sum(mapply(function(a, b) integrate(function(x) dnorm(x, mean, spread) * f(x), a, b, rel.tol = 1e-11, abs.tol = 0,
+                                        stop.on.error = FALSE)$value,
+               head(cuts, -1), cuts[-1]))
+  }
+  c(over(within, -Inf, low) + over(within, high, Inf), over(outside, low, high))
+}
+shares <- mapply(risk, l$target, l$tolerance, l$mean, l$spread, l$error, l$readingSpread)
+check("load-risk.csv", "wronglyPassed", shares[1, ], 1e-11, absolute = TRUE)
+check("load-risk.csv", "wronglyFailed", shares[2, ], 1e-11, absolute = TRUE)

@@ -32,6 +32,7 @@ import porebench.command.bench.BowlCommand;
 import porebench.command.bench.BudgetCommand;
 import porebench.command.bench.FactorCommand;
 import porebench.command.bench.MeterCommand;
+import porebench.command.bench.RiskCommand;
 import porebench.command.bench.SampleCommand;
 import porebench.command.bench.SimulateCommand;
 import porebench.command.book.BackupCommand;
@@ -102,6 +103,7 @@ public final class PorebenchCommands {
         COMMANDS.put("stats", StatsCommand::new);
         COMMANDS.put("chart", ChartCommand::new);
         COMMANDS.put("compare", CompareCommand::new);
+        COMMANDS.put("risk", RiskCommand::new);
         COMMANDS.put("interlab", InterlabCommand::new);
         COMMANDS.put("budget", BudgetCommand::new);
         COMMANDS.put("gauge-study", GaugeStudyCommand::new);

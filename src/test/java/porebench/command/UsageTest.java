@@ -122,6 +122,7 @@ class UsageTest {
                         "stats",
                         "chart",
                         "compare",
+                        "risk",
                         "interlab",
                         "budget",
                         "gauge-study",
