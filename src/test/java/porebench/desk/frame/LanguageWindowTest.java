@@ -3,20 +3,25 @@ package porebench.desk.frame;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Window;
+import java.awt.event.KeyEvent;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JMenu;
-import javax.swing.JMenuItem;
+import javax.swing.MenuElement;
+import javax.swing.MenuSelectionManager;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.EventThread;
+import porebench.desk.Keys;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.Settings;
@@ -52,6 +57,21 @@ class LanguageWindowTest {
         return title.isShowing() && title.getText().startsWith(mix);
     }
 
+    private static List<MenuElement> chosen() {
+        return List.of(MenuSelectionManager.defaultManager().getSelectedPath());
+    }
+
+    private static boolean isChosen(JMenu menu) {
+        return chosen().contains(menu);
+    }
+
+    private static void isOpen(JFrame frame, int menu) throws Exception {
+        assertThat(EventThread.comes(() -> frame.getJMenuBar().getMenu(menu).isPopupMenuVisible()))
+                .as("menu " + menu + " is open")
+                .isTrue();
+        EventThread.settle();
+    }
+
     @Test
     void theWindowSpeaksTheOtherLanguageAtOnceOnTheSameBookMixAndPage() throws Exception {
         Path file = folder.resolve("own.porebench");
@@ -78,10 +98,24 @@ class LanguageWindowTest {
                         () -> frame("Edit").filter(one -> isOn(one, "HG-106")).isPresent()))
                 .isTrue();
         JFrame english = EventThread.call(() -> frame("Edit").orElseThrow());
-        JMenu view = english.getJMenuBar().getMenu(2);
-        JMenuItem spanish =
-                Named.in(view.getPopupMenu(), JMenu.class, "menu.language").getItem(2);
-        EventThread.run(spanish::doClick);
+        // Lab book, Edit, View; in that down to the languages, of which one is Español.
+        Keys keys = new Keys();
+        Keys.bringTo(() -> Named.in(english.getRootPane(), JList.class, "mixes"));
+        keys.strike(KeyEvent.VK_F10);
+        isOpen(english, 0);
+        keys.strike(KeyEvent.VK_RIGHT);
+        isOpen(english, 1);
+        keys.strike(KeyEvent.VK_RIGHT);
+        isOpen(english, 2);
+        JMenu languages = Named.in(english.getJMenuBar().getMenu(2).getPopupMenu(), JMenu.class, "menu.language");
+        for (int item = 0; item < 15 && !EventThread.call(() -> isChosen(languages)); item++) {
+            List<MenuElement> before = EventThread.call(LanguageWindowTest::chosen);
+            keys.strike(KeyEvent.VK_DOWN);
+            assertThat(EventThread.comes(() -> !chosen().equals(before))).isTrue();
+        }
+        keys.strike(KeyEvent.VK_RIGHT);
+        assertThat(EventThread.comes(languages::isPopupMenuVisible)).isTrue();
+        keys.strike(KeyEvent.VK_S);
         assertThat(EventThread.comes(
                         () -> frame("Editar").filter(one -> isOn(one, "HG-106")).isPresent()))
                 .isTrue();

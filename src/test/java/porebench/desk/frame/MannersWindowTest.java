@@ -121,6 +121,53 @@ class MannersWindowTest {
         assertThat(scroll("variability").getVerticalScrollBar().getValue()).isEqualTo(300);
     }
 
+    /** The page is rolled by the wheel, left and come back to by the keys: another page, and the same page of another mix. */
+    @Test
+    void whereTheWheelLeftAPageTheKeysFindItAgain() throws Exception {
+        Keys keys = new Keys();
+        EventThread.run(() -> window.openMix(FIRST));
+        Keys.bringTo(() -> named("mixes"));
+        strikes(keys, KeyEvent.VK_4, "variability");
+        Point middle = EventThread.call(() -> {
+            JScrollPane page = scroll("variability");
+            Point place = new Point(page.getWidth() / 2, 20);
+            SwingUtilities.convertPointToScreen(place, page);
+            return place;
+        });
+        Robot mouse = new Robot();
+        mouse.mouseMove(middle.x, middle.y);
+        mouse.mouseWheel(3);
+        assertThat(EventThread.comes(() -> left("variability") > 0)).isTrue();
+        EventThread.settle();
+        int rolled = EventThread.call(() -> left("variability"));
+        strikes(keys, KeyEvent.VK_2, "sample");
+        assertThat(EventThread.call(() -> left("sample"))).isZero();
+        strikes(keys, KeyEvent.VK_4, "variability");
+        assertThat(EventThread.call(() -> left("variability"))).isEqualTo(rolled);
+        Keys.bringTo(() -> named("mixes"));
+        keys.strike(KeyEvent.VK_DOWN);
+        assertThat(EventThread.comes(
+                        () -> !window.desk().selected().equals(Optional.of(FIRST)) && left("variability") == 0))
+                .as("the same page of the next mix begins at its beginning")
+                .isTrue();
+        keys.strike(KeyEvent.VK_UP);
+        assertThat(EventThread.comes(
+                        () -> window.desk().selected().equals(Optional.of(FIRST)) && left("variability") == rolled))
+                .isTrue();
+    }
+
+    private void strikes(Keys keys, int number, String page) throws Exception {
+        keys.strike(KeyEvent.VK_CONTROL, number);
+        assertThat(EventThread.comes(() -> window.current().name().equals(page)))
+                .as(page)
+                .isTrue();
+        EventThread.settle();
+    }
+
+    private int left(String page) {
+        return scroll(page).getVerticalScrollBar().getValue();
+    }
+
     /** The window is as high as lets only the head of the weigh-out table be seen, to which the page must not run. */
     @Test
     void aPageThatIsChosenStandsAtItsBeginning() throws Exception {
