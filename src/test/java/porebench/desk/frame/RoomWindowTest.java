@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import porebench.desk.EventThread;
 import porebench.desk.Named;
@@ -137,6 +138,35 @@ class RoomWindowTest {
         }
         faults.removeIf(fault -> fault.startsWith("equipment: "));
         assertThat(faults).isEmpty();
+    }
+
+    /**
+     * All pages of the demo laboratory: a number has one decimal sign and no more decimals than a dial or a balance gives, a day is
+     * written in one way. Names of stones and of instruments stay as somebody typed them.
+     */
+    @ParameterizedTest
+    @CsvSource({"es-ES,.", "es-MX,','", "en,','"})
+    void everyPageWritesNumbersAndDaysInOneWay(String language, String otherSign) throws Exception {
+        open(language);
+        Pattern otherNumber = Pattern.compile("(?<![\\d.,])\\d+[" + otherSign + "]\\d+(?![\\d.,])");
+        Pattern tooFine =
+                Pattern.compile("[1-9]\\d*[.,]\\d{5,}|[1-9]\\d*[.,]\\d{4,}[ \\u00a0\\u202f]?%|[.,]0*[1-9]\\d{4,}");
+        Pattern otherDay = Pattern.compile("\\b\\d{1,2}[/.-]\\d{1,2}[/.-]\\d{2,4}\\b|\\b20\\d\\d[/.]\\d");
+        List<String> faults = new ArrayList<>();
+        List<String> seen = new ArrayList<>();
+        for (Page page : window.pages().all()) {
+            EventThread.run(() -> window.turnTo(page));
+            EventThread.settle();
+            List<String> texts = EventThread.call(() -> Written.on((Container) page.component()));
+            seen.addAll(texts);
+            texts.stream()
+                    .filter(text -> otherNumber.matcher(text).find()
+                            || tooFine.matcher(text).find()
+                            || otherDay.matcher(text).find())
+                    .forEach(text -> faults.add(page.name() + ": " + text));
+        }
+        assertThat(faults).isEmpty();
+        assertThat(seen).anyMatch(text -> text.contains("2026-"));
     }
 
     private void pointedAtAFieldSaysAllThatStandsInIt() throws Exception {
