@@ -1,5 +1,6 @@
 package porebench.evidence;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -42,6 +43,7 @@ import porebench.record.id.SourceId;
  * @param issues its factor issues, the first revision first
  * @param bases what each revision that issued a factor rests on, by revision
  * @param made what the trials of each determination were made with, by determination
+ * @param firstKept when its design was first kept
  */
 public record Evidence(
         Version<MixDesign> mix,
@@ -53,7 +55,8 @@ public record Evidence(
         List<JudgedDetermination> determinations,
         List<Version<FactorIssue>> issues,
         Map<Integer, Basis> bases,
-        Map<DeterminationId, Basis> made) {
+        Map<DeterminationId, Basis> made,
+        Instant firstKept) {
     public Evidence {
         sources = List.copyOf(sources);
         meters = Map.copyOf(meters);

@@ -3,16 +3,22 @@ package porebench.evidence;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import porebench.method.Problem;
 import porebench.record.FactorIssue;
+import porebench.record.Grounds;
 import porebench.record.MeterCalibration;
+import porebench.record.Trial;
 import porebench.record.book.Version;
 import porebench.record.id.CalibrationId;
 import porebench.record.id.MeterId;
@@ -90,6 +96,37 @@ public final class EvidenceChanges {
             return changes;
         }
         return since(judged.get(), version.stamp().at());
+    }
+
+    /**
+     * Returns when the first of the changes since a revision was issued was kept; empty when nothing changed.
+     *
+     * <p>Of a trial or calibration that was corrected more than once since, its newest correction counts.
+     */
+    Optional<Instant> begun(Version<FactorIssue> version) {
+        List<Problem> changes = since(version);
+        if (changes.isEmpty()) {
+            return Optional.empty();
+        }
+        FactorIssue issue = version.value();
+        Grounds grounds = issue.grounds();
+        Predicate<Version<?>> isAnother = grounds.namesTrials()
+                ? one -> !Integer.valueOf(one.number()).equals(named(grounds, one))
+                : one -> one.stamp().at().isAfter(version.stamp().at());
+        return evidence.determination(issue.determinationId()).stream()
+                .flatMap(judged -> Stream.<Version<?>>concat(
+                        judged.trials().stream().map(JudgedTrial::trial), calibrations(judged).stream()))
+                .filter(isAnother)
+                .map(one -> one.stamp().at())
+                .min(Comparator.naturalOrder())
+                // What is gone says no more when it went.
+                .or(() -> Optional.of(version.stamp().at()));
+    }
+
+    private static @Nullable Integer named(Grounds grounds, Version<?> version) {
+        return version.value() instanceof Trial trial
+                ? grounds.trialVersions().get(trial.id())
+                : grounds.calibrationVersions().get(((MeterCalibration) version.value()).id());
     }
 
     private static <I> Map<String, Integer> names(Map<I, Integer> versions, Function<I, String> text) {

@@ -1,5 +1,6 @@
 package porebench.evidence;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
@@ -223,7 +224,15 @@ public final class EvidenceReader {
                 judged,
                 issued,
                 bases(issued),
-                made(judged));
+                made(judged),
+                firstKept(mix));
+    }
+
+    private Instant firstKept(Version<MixDesign> mix) {
+        Optional<Version<MixDesign>> first = mix.number() == 1
+                ? Optional.of(mix)
+                : book.version(MixDesign.class, mix.value().recordId(), 1);
+        return first.orElse(mix).stamp().at();
     }
 
     private Map<Integer, Evidence.Basis> bases(List<Version<FactorIssue>> issued) {

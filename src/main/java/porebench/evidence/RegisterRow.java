@@ -17,23 +17,28 @@ import porebench.record.id.MixId;
  *
  * @param mixId the mix
  * @param title its title
+ * @param plant the plant that makes it, may be empty
  * @param state how it stands with its factor
  * @param factorPercent the factor in force, in % air; empty when none is
  * @param revision the revision in force; empty when none is
  * @param inForceFrom since when; empty when none is
  * @param recheckBy until when it must be checked again; empty when none is
- * @param countedTrials how many trials the factor rests on; of a mix without factor, how many count so far
+ * @param trials the trials that the factor rests on; of a mix without factor, those that count so far
+ * @param uncoveredSince the first day without a factor that might be used, after one that was; empty while one may be used, and
+ *     where there never was one
  * @param missing what an assessor would ask for
  */
 public record RegisterRow(
         MixId mixId,
         String title,
+        String plant,
         FactorState state,
         Optional<BigDecimal> factorPercent,
         Optional<Integer> revision,
         Optional<LocalDate> inForceFrom,
         Optional<LocalDate> recheckBy,
-        int countedTrials,
+        TrialsBehind trials,
+        Optional<LocalDate> uncoveredSince,
         List<Problem> missing) {
     public RegisterRow {
         missing = List.copyOf(missing);
@@ -45,16 +50,24 @@ public record RegisterRow(
         Optional<JudgedDetermination> basis = inForce.isPresent()
                 ? evidence.determination(inForce.get().determinationId())
                 : evidence.openDetermination();
+        FactorState state = evidence.stateOn(day);
         return new RegisterRow(
                 evidence.mix().value().id(),
                 evidence.mix().value().title(),
-                evidence.stateOn(day),
+                evidence.mix().value().plant().orElse(""),
+                state,
                 inForce.map(FactorIssue::factorPercent),
                 inForce.map(FactorIssue::revision),
                 inForce.map(FactorIssue::inForceFrom),
                 inForce.map(FactorIssue::recheckBy),
-                basis.map(JudgedDetermination::counted).orElse(0),
+                basis.map(TrialsBehind::of).orElse(TrialsBehind.NONE),
+                state.isUsable() ? Optional.empty() : CoveredSpell.endOfNewest(CoveredSpell.of(evidence), day),
                 missing(evidence, inForce, basis, day));
+    }
+
+    /** Returns how many trials the factor rests on; of a mix without factor, how many count so far. */
+    public int countedTrials() {
+        return trials.counted();
     }
 
     /** Returns who took on how many doubts and why, a line for each person and reason. */

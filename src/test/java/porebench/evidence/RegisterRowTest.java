@@ -15,6 +15,7 @@ import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.record.Samples;
+import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 import porebench.store.Books;
 
@@ -54,12 +55,18 @@ class RegisterRowTest {
                 .isEqualTo(new RegisterRow(
                         Bench.MIX,
                         "Mix M-1",
+                        "",
                         FactorState.IN_FORCE,
                         Samples.some("0.4"),
                         Optional.of(1),
                         Optional.of(Bench.START),
                         Optional.of(Bench.START.plusMonths(12)),
-                        3,
+                        new TrialsBehind(
+                                3,
+                                List.of(new MeterId("B-1")),
+                                Optional.of(LocalDate.of(2026, 3, 2)),
+                                Optional.of(LocalDate.of(2026, 3, 2))),
+                        Optional.empty(),
                         List.of(TAKEN_ON)));
     }
 

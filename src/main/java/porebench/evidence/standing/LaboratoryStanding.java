@@ -39,7 +39,7 @@ public final class LaboratoryStanding {
      * The way in which summaries are worked out and written. It is counted up whenever either changes; those of another edition are
      * worked out anew.
      */
-    public static final int EDITION = 2;
+    public static final int EDITION = 3;
 
     /** So few mixes are rather worked out again at the next opening than kept at once: each keeping waits for the disk. */
     private static final int TOO_FEW_TO_KEEP = 50;
@@ -226,6 +226,11 @@ public final class LaboratoryStanding {
     /** Returns the line of every mix in the register as it stands on a day, in the order of their ids. */
     public List<RegisterRow> rows(LocalDate day) {
         return lines.values().stream().map(line -> line.register().on(day)).toList();
+    }
+
+    /** Returns how many of the laboratory's mixes had a factor that might be used, over the days of its lab book. */
+    public Coverage coverage() {
+        return Coverage.of(lines.values().stream().map(ShortStanding::register).toList());
     }
 
     /**

@@ -2,7 +2,9 @@ package porebench.evidence.standing;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
@@ -10,13 +12,17 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import porebench.evidence.CoveredSpell;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.TrialsBehind;
 import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.record.FactorIssue;
 import porebench.record.book.Version;
+import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 
 /**
@@ -24,10 +30,23 @@ import porebench.record.id.MixId;
  * the next one does. A new one begins where a revision takes effect, is due to be checked again, or lapses.
  */
 final class RegisterLine {
-    private final NavigableMap<LocalDate, RegisterRow> rows;
+    /** How many parts of its text stand before the rows. */
+    private static final int HEAD = 5;
 
-    private RegisterLine(NavigableMap<LocalDate, RegisterRow> rows) {
+    private final NavigableMap<LocalDate, RegisterRow> rows;
+    private final LocalDate known;
+    private final List<CoveredSpell> covered;
+
+    /**
+     * Puts it together.
+     *
+     * @param known the first day on which the lab book knew the mix, by UTC
+     * @param covered the times in which it had a factor that might be used
+     */
+    private RegisterLine(NavigableMap<LocalDate, RegisterRow> rows, LocalDate known, List<CoveredSpell> covered) {
         this.rows = rows;
+        this.known = known;
+        this.covered = List.copyOf(covered);
     }
 
     /** Returns the line of a mix of which everything is known. */
@@ -48,7 +67,23 @@ final class RegisterLine {
                 rows.put(day, row);
             }
         }
-        return new RegisterLine(rows);
+        LocalDate kept = evidence.firstKept().atOffset(ZoneOffset.UTC).toLocalDate();
+        LocalDate known = evidence.issues().stream()
+                .map(version -> version.value().inForceFrom())
+                .filter(from -> from.isBefore(kept))
+                .min(Comparator.naturalOrder())
+                .orElse(kept);
+        return new RegisterLine(rows, known, CoveredSpell.of(evidence));
+    }
+
+    /** Returns the first day on which the mix counts: the first of its factor, or that on which its design was kept. */
+    LocalDate known() {
+        return known;
+    }
+
+    /** Returns the times in which the mix had a factor that might be used, the first one first. */
+    List<CoveredSpell> covered() {
+        return covered;
     }
 
     /** Returns the row of a day. */
@@ -59,7 +94,15 @@ final class RegisterLine {
     /** Returns the line as a text. */
     String text() {
         RegisterRow any = rows.firstEntry().getValue();
-        List<String> parts = new ArrayList<>(List.of(any.mixId().text(), any.title()));
+        List<String> parts = new ArrayList<>(List.of(
+                any.mixId().text(),
+                any.title(),
+                any.plant(),
+                known.toString(),
+                Joined.of(covered.stream()
+                        .flatMap(spell -> Stream.of(spell.from(), spell.untilExclusive()))
+                        .map(LocalDate::toString)
+                        .toList())));
         rows.forEach((from, row) -> parts.add(Joined.of(List.of(
                 from.equals(LocalDate.MIN) ? "" : from.toString(),
                 row.state().name(),
@@ -67,9 +110,36 @@ final class RegisterLine {
                 or(row.revision()),
                 or(row.inForceFrom()),
                 or(row.recheckBy()),
-                Integer.toString(row.countedTrials()),
+                trials(row.trials()),
+                or(row.uncoveredSince()),
                 Joined.of(row.missing().stream().map(WrittenProblem::of).toList())))));
         return Joined.of(parts);
+    }
+
+    private static String trials(TrialsBehind trials) {
+        return Joined.of(List.of(
+                Integer.toString(trials.counted()),
+                Joined.of(trials.meters().stream().map(MeterId::text).toList()),
+                or(trials.firstOn()),
+                or(trials.lastOn())));
+    }
+
+    private static TrialsBehind trials(String text) {
+        List<String> cells = Joined.parts(text);
+        return new TrialsBehind(
+                Integer.parseInt(cells.get(0)),
+                Joined.parts(cells.get(1)).stream().map(MeterId::new).toList(),
+                some(cells.get(2), LocalDate::parse),
+                some(cells.get(3), LocalDate::parse));
+    }
+
+    private static List<CoveredSpell> spells(String text) {
+        List<LocalDate> days = Joined.parts(text).stream().map(LocalDate::parse).toList();
+        List<CoveredSpell> spells = new ArrayList<>();
+        for (int i = 0; i < days.size(); i += 2) {
+            spells.add(new CoveredSpell(days.get(i), days.get(i + 1)));
+        }
+        return spells;
     }
 
     private static String or(Optional<?> value) {
@@ -85,22 +155,24 @@ final class RegisterLine {
         List<String> parts = Joined.parts(text);
         MixId mix = new MixId(parts.get(0));
         NavigableMap<LocalDate, RegisterRow> rows = new TreeMap<>();
-        for (String part : parts.subList(2, parts.size())) {
+        for (String part : parts.subList(HEAD, parts.size())) {
             List<String> cells = Joined.parts(part);
             rows.put(
                     cells.get(0).isEmpty() ? LocalDate.MIN : LocalDate.parse(cells.get(0)),
                     new RegisterRow(
                             mix,
                             parts.get(1),
+                            parts.get(2),
                             FactorState.valueOf(cells.get(1)),
                             some(cells.get(2), BigDecimal::new),
                             some(cells.get(3), Integer::valueOf),
                             some(cells.get(4), LocalDate::parse),
                             some(cells.get(5), LocalDate::parse),
-                            Integer.parseInt(cells.get(6)),
-                            problems(cells.get(7))));
+                            trials(cells.get(6)),
+                            some(cells.get(7), LocalDate::parse),
+                            problems(cells.get(8))));
         }
-        return new RegisterLine(rows);
+        return new RegisterLine(rows, LocalDate.parse(parts.get(3)), spells(parts.get(4)));
     }
 
     private static <T> Optional<T> some(String text, Function<String, T> read) {
@@ -113,7 +185,10 @@ final class RegisterLine {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof RegisterLine that && rows.equals(that.rows);
+        return other instanceof RegisterLine that
+                && rows.equals(that.rows)
+                && known.equals(that.known)
+                && covered.equals(that.covered);
     }
 
     @Override

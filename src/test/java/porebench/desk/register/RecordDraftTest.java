@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.desk.MixDesk;
 import porebench.desk.Reading;
 import porebench.desk.meter.MeterStories;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.TrialsBehind;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Role;
@@ -241,12 +243,14 @@ class RecordDraftTest {
         RegisterRow whole = new RegisterRow(
                 bare.mixId(),
                 "",
+                "",
                 FactorState.IN_FORCE,
                 bare.factorPercent(),
                 bare.revision(),
                 bare.inForceFrom(),
                 bare.recheckBy(),
-                3,
+                TrialsBehind.NONE,
+                Optional.empty(),
                 List.of());
         assertThat(model.missingWords(whole)).isEqualTo("nothing");
     }

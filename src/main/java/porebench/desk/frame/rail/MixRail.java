@@ -39,6 +39,7 @@ import porebench.desk.form.Typing;
 import porebench.desk.form.WrappedText;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.TrialsBehind;
 import porebench.method.Texts;
 import porebench.record.id.MixId;
 
@@ -202,12 +203,14 @@ public final class MixRail {
         list.setPrototypeCellValue(new RegisterRow(
                 new MixId("M"),
                 "M",
+                "",
                 FactorState.IN_FORCE,
                 Optional.of(BigDecimal.ONE),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                0,
+                TrialsBehind.NONE,
+                Optional.empty(),
                 List.of()));
         list.addListSelectionListener(event -> {
             RegisterRow row = list.getSelectedValue();

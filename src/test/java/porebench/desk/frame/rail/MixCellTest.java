@@ -19,6 +19,7 @@ import porebench.desk.frame.Theme;
 import porebench.desk.frame.dialog.FrameTexts;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.TrialsBehind;
 import porebench.record.id.MixId;
 
 class MixCellTest {
@@ -41,12 +42,14 @@ class MixCellTest {
         return new RegisterRow(
                 new MixId(id),
                 "Deck",
+                "",
                 state,
                 Optional.of(new BigDecimal("0.3")),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                0,
+                TrialsBehind.NONE,
+                Optional.empty(),
                 List.of());
     }
 

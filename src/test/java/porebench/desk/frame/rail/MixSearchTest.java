@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import porebench.desk.MixNote;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.TrialsBehind;
 import porebench.record.id.MixId;
 
 class MixSearchTest {
@@ -27,7 +28,17 @@ class MixSearchTest {
 
     private static RegisterRow row(MixId id, String title, FactorState state) {
         return new RegisterRow(
-                id, title, state, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), 0, List.of());
+                id,
+                title,
+                "",
+                state,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                TrialsBehind.NONE,
+                Optional.empty(),
+                List.of());
     }
 
     private List<MixId> found(String sought) {
