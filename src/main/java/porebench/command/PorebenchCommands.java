@@ -89,6 +89,7 @@ import porebench.statistics.control.RunRule;
  */
 public final class PorebenchCommands {
     private static final Paper[] CARD_PAPERS = {Paper.A6, Paper.CARD_4X6};
+    private static final Paper[] SHEET_PAPERS = {Paper.A4, Paper.LETTER};
 
     /** All commands, in the order in which the help lists them. */
     private static final Map<String, BiFunction<Machine, Ports, OneCommand>> COMMANDS = new LinkedHashMap<>();
@@ -184,6 +185,9 @@ public final class PorebenchCommands {
         line.registerConverter(MeterType.class, choice(MeterType.values(), MeterType::name));
         line.registerConverter(Fault.class, choice(Fault.values(), Fault::symbol));
         line.registerConverter(Paper.class, choice(CARD_PAPERS, Paper::symbol));
+        // The register is no card.
+        Optional.ofNullable(line.getSubcommands().get("register"))
+                .ifPresent(command -> command.registerConverter(Paper.class, choice(SHEET_PAPERS, Paper::symbol)));
         line.registerConverter(SheetStyle.Apart.class, choice(SheetStyle.Apart.values(), SheetStyle.Apart::symbol));
         line.registerConverter(
                 SheetStyle.Decimal.class, choice(SheetStyle.Decimal.values(), SheetStyle.Decimal::symbol));

@@ -65,6 +65,11 @@ public record RegisterRow(
                 missing(evidence, inForce, basis, day));
     }
 
+    /** Returns how many of some mixes have a factor that may be used. */
+    public static int covered(List<RegisterRow> rows) {
+        return (int) rows.stream().filter(row -> row.state().isUsable()).count();
+    }
+
     /** Returns how many trials the factor rests on; of a mix without factor, how many count so far. */
     public int countedTrials() {
         return trials.counted();

@@ -28,6 +28,7 @@ import porebench.evidence.paper.CalibrationForm;
 import porebench.evidence.paper.CalibrationRecord;
 import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.Printed;
+import porebench.evidence.paper.RegisterList;
 import porebench.evidence.paper.TrialSheet;
 import porebench.port.NoPrinter;
 import porebench.port.OutputFile;
@@ -44,6 +45,7 @@ import porebench.print.page.OpenPages;
 import porebench.print.page.Typefaces;
 import porebench.print.page.Words;
 import porebench.print.picture.PictureFile;
+import porebench.print.sheet.RegisterPages;
 import porebench.print.sheet.SheetPages;
 import porebench.quantity.Require;
 
@@ -163,7 +165,7 @@ public final class PdfPress implements Press {
             PDRectangle page = new PDRectangle((float) (paper.widthMillimetres() * POINTS_PER_MILLIMETRE), (float)
                     (paper.heightMillimetres() * POINTS_PER_MILLIMETRE));
             describe(document, name(what, words), locale);
-            try (OpenPages leaves = new OpenPages(document, page, faces)) {
+            try (OpenPages leaves = new OpenPages(document, turned(what, page), faces)) {
                 draw(what, leaves, words);
             }
             ByteArrayOutputStream pdf = new ByteArrayOutputStream();
@@ -184,7 +186,14 @@ public final class PdfPress implements Press {
             new CalibrationPages(record, leaves, words, imprint).draw();
         } else if (what instanceof CalibrationForm form) {
             new CalibrationFormPages(form, leaves, words, imprint).draw();
+        } else if (what instanceof RegisterList list) {
+            new RegisterPages(list, leaves, words, imprint).draw();
         }
+    }
+
+    /** Returns the page as it lies: a register has many columns, and lies on its long side. */
+    private static PDRectangle turned(Printed what, PDRectangle page) {
+        return what instanceof RegisterList ? new PDRectangle(page.getHeight(), page.getWidth()) : page;
     }
 
     private Typefaces typefaces() throws IOException {
@@ -233,6 +242,9 @@ public final class PdfPress implements Press {
                     form.meter()
                             .map(meter -> meter.id().text())
                             .orElseGet(() -> words.say("meter." + form.meterType())));
+        }
+        if (what instanceof RegisterList list) {
+            return words.say("what.register", words.date(list.day()));
         }
         return words.say("what.sheet", ((TrialSheet) what).mix().id().text());
     }

@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import porebench.evidence.CardState;
 import porebench.evidence.paper.Printed;
+import porebench.evidence.paper.RegisterList;
 import porebench.evidence.paper.TrialSheet;
 import porebench.method.MeterType;
 import porebench.port.Paper;
@@ -86,14 +87,19 @@ class PageGeometryTest {
                 Calibrations.form(MeterType.A),
                 Calibrations.form(MeterType.B),
                 Calibrations.formForAnyMeter(MeterType.A, Calibrations.Laboratories.LONG),
-                Calibrations.formForAnyMeter(MeterType.B, Calibrations.Laboratories.TRAINING));
+                Calibrations.formForAnyMeter(MeterType.B, Calibrations.Laboratories.TRAINING),
+                Registers.usual(3),
+                Registers.everythingLong(9),
+                Registers.training(),
+                Registers.empty());
     }
 
     @ParameterizedTest
     @MethodSource("pages")
     void everythingStandsInsideTheMargins(Printed what, Paper paper, double margin) {
-        assertInside(Presses.pdf(what, paper, Locale.ENGLISH), paper, margin);
-        assertInside(Presses.pdf(what, paper, SPANISH), paper, margin);
+        boolean lies = what instanceof RegisterList;
+        assertInside(Presses.pdf(what, paper, Locale.ENGLISH), paper, margin, lies);
+        assertInside(Presses.pdf(what, paper, SPANISH), paper, margin, lies);
     }
 
     @ParameterizedTest
@@ -110,7 +116,7 @@ class PageGeometryTest {
             Printed card = Cards.named(
                     words(random, 130), words(random, 70), words(random, 400), words(random, 90), random.nextInt(12));
             byte[] pdf = Presses.pdf(card, Paper.CARD_4X6, Locale.ENGLISH);
-            assertInside(pdf, Paper.CARD_4X6, 6 * POINTS_PER_MILLIMETRE);
+            assertInside(pdf, Paper.CARD_4X6, 6 * POINTS_PER_MILLIMETRE, false);
             assertApart(pdf);
         }
     }
@@ -128,9 +134,16 @@ class PageGeometryTest {
         return text.toString();
     }
 
-    private static void assertInside(byte[] pdf, Paper paper, double margin) {
-        double width = paper.widthMillimetres() * POINTS_PER_MILLIMETRE;
-        double height = paper.heightMillimetres() * POINTS_PER_MILLIMETRE;
+    /**
+     * Holds a PDF against its paper.
+     *
+     * @param lies whether the paper lies on its long side
+     */
+    private static void assertInside(byte[] pdf, Paper paper, double margin, boolean lies) {
+        double shortSide = paper.widthMillimetres() * POINTS_PER_MILLIMETRE;
+        double longSide = paper.heightMillimetres() * POINTS_PER_MILLIMETRE;
+        double width = lies ? longSide : shortSide;
+        double height = lies ? shortSide : longSide;
         assertThat(PageText.runs(pdf)).isNotEmpty().allSatisfy(run -> {
             assertThat(run.left()).isGreaterThan(margin - 0.1);
             assertThat(run.right()).isLessThan(width - margin + 0.1);
@@ -164,6 +177,28 @@ class PageGeometryTest {
             }
             assertThat(document.getNumberOfPages()).isEqualTo(what instanceof TrialSheet ? 2 : 1);
         }
+    }
+
+    @Test
+    void aRegisterLiesOnItsLongSideAndGoesOnOverPages() throws IOException {
+        try (PDDocument document = Loader.loadPDF(Presses.pdf(Registers.usual(60), Paper.A4, Locale.ENGLISH))) {
+            assertThat(document.getNumberOfPages()).isGreaterThan(2);
+            for (PDPage page : document.getPages()) {
+                assertThat((double) page.getMediaBox().getWidth()).isEqualTo(841.8898, within());
+                assertThat((double) page.getMediaBox().getHeight()).isEqualTo(595.2756, within());
+            }
+        }
+    }
+
+    @Test
+    void aRegisterSaysEveryMixAndWhatItLacks() {
+        String text = Presses.text(Registers.usual(9), Paper.A4, Locale.ENGLISH);
+        assertThat(text)
+                .contains("4 of 14 mixes have a factor that may be used.")
+                .contains("Printed are 9 of 14 mixes")
+                .contains("HG-101", "HG-109", "in force", "source changed")
+                .contains("Trial B-0007 was corrected after the issue.")
+                .contains("3f2a-91c0-77de-0b1c");
     }
 
     private static org.assertj.core.data.Offset<Double> within() {

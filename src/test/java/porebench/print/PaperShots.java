@@ -58,6 +58,8 @@ final class PaperShots {
                 "sheetLong", Sheets.everythingLong(6),
                 "formA", Calibrations.form(MeterType.A),
                 "formB", Calibrations.form(MeterType.B),
-                "recordA", Calibrations.typeA()));
+                "recordA", Calibrations.typeA(),
+                "register", Registers.usual(20),
+                "registerLong", Registers.everythingLong(9)));
     }
 }

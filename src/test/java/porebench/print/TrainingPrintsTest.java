@@ -33,7 +33,8 @@ class TrainingPrintsTest {
                 Sheets.training(30),
                 Calibrations.training(),
                 Calibrations.formForAnyMeter(MeterType.A, Calibrations.Laboratories.TRAINING),
-                Calibrations.formForAnyMeter(MeterType.B, Calibrations.Laboratories.TRAINING));
+                Calibrations.formForAnyMeter(MeterType.B, Calibrations.Laboratories.TRAINING),
+                Registers.training());
     }
 
     /** Returns a card in a book that is not marked, of a factor that is. */

@@ -1,10 +1,13 @@
 package porebench.command.book;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.JsonFields;
@@ -15,12 +18,21 @@ import porebench.command.reply.Reply;
 import porebench.command.reply.Report;
 import porebench.command.reply.ReportLayout;
 import porebench.command.reply.TextPage;
+import porebench.command.reply.WhereTo;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.paper.RegisterList;
+import porebench.evidence.standing.Coverage;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Problem;
+import porebench.port.DataTable;
+import porebench.port.Paper;
+import porebench.port.RegisterTable;
+import porebench.record.Laboratory;
 import porebench.record.book.LabBook;
 import porebench.record.book.Progress;
+import porebench.record.book.Version;
+import porebench.record.id.MeterId;
 
 /** {@code register}: every mix, its factor in force, what is due and what is missing. */
 @Command(name = "register")
@@ -30,6 +42,15 @@ public final class RegisterCommand extends BookCommand {
 
     @Option(names = "--anew")
     private boolean anew;
+
+    @Option(names = "--out", paramLabel = "<file>")
+    private @Nullable Path out;
+
+    @Option(names = "--paper", paramLabel = "<size>")
+    private Paper paper = Paper.A4;
+
+    @Mixin
+    private final WhereTo whereTo = new WhereTo();
 
     public RegisterCommand(Machine here, Ports ports) {
         super(here, ports);
@@ -42,17 +63,48 @@ public final class RegisterCommand extends BookCommand {
             Progress progress = here().progress();
             LaboratoryStanding standing =
                     anew ? LaboratoryStanding.anew(book, progress) : LaboratoryStanding.of(book, progress);
-            return marked(book, CommandOutcome.done(new RegisterReport(day, standing.rows(day)), List.of()));
+            List<RegisterRow> rows = standing.rows(day);
+            Optional<Problem> refused = write(book, day, rows);
+            return refused.isPresent()
+                    ? CommandOutcome.refused(refused.get())
+                    : marked(book, CommandOutcome.done(new RegisterReport(day, rows, standing.coverage()), List.of()));
         }
+    }
+
+    /** Writes the register where that is wanted: as a PDF or as CSV, by the ending of the file's name. */
+    private Optional<Problem> write(LabBook book, LocalDate day, List<RegisterRow> rows) {
+        if (out == null) {
+            return Optional.empty();
+        }
+        String name = String.valueOf(out.getFileName()).toLowerCase(Locale.ROOT);
+        RegisterList list = RegisterList.of(
+                book.latest(Laboratory.class, Laboratory.ID).map(Version::value),
+                day,
+                rows,
+                rows,
+                problemText(),
+                book.head());
+        if (name.endsWith(".csv")) {
+            DataTable table = RegisterTable.of(list);
+            ports().sheets().get().writeTable(whereTo.file(out), list.isTraining() ? table.simulated() : table);
+        } else if (name.endsWith(".pdf")) {
+            ports().press().get().write(list, paper, here().locale(), whereTo.file(out));
+        } else {
+            return Optional.of(Problem.error("out", "command.register-ending", out.toString()));
+        }
+        acted();
+        return Optional.empty();
     }
 
     private final class RegisterReport implements Report {
         private final LocalDate day;
         private final List<RegisterRow> rows;
+        private final Coverage coverage;
 
-        RegisterReport(LocalDate day, List<RegisterRow> rows) {
+        RegisterReport(LocalDate day, List<RegisterRow> rows, Coverage coverage) {
             this.day = day;
             this.rows = rows;
+            this.coverage = coverage;
         }
 
         private long count(FactorState state) {
@@ -66,6 +118,15 @@ public final class RegisterCommand extends BookCommand {
                 for (FactorState state : FactorState.values()) {
                     fields.whole(state.symbol(), count(state));
                 }
+            });
+            json.group("coverage", fields -> {
+                fields.whole("mixes", rows.size());
+                fields.whole("covered", RegisterRow.covered(rows));
+                fields.list("overTime", coverage.days(), (each, one) -> {
+                    each.text("from", one.from().toString());
+                    each.whole("mixes", one.mixes());
+                    each.whole("covered", one.covered());
+                });
             });
             json.list("rows", rows, layout()::json);
         }
@@ -90,6 +151,14 @@ public final class RegisterCommand extends BookCommand {
                     .field((json, row) -> json.date("recheckBy", row.recheckBy()))
                     .cell("register.recheck-by", row -> or(row.recheckBy()))
                     .whole("countedTrials", "register.trials", RegisterRow::countedTrials)
+                    .field((json, row) -> json.text("plant", row.plant()))
+                    .field((json, row) -> json.texts(
+                            "meters",
+                            row.trials().meters().stream().map(MeterId::text).toList()))
+                    .field((json, row) -> json.date("firstTrialOn", row.trials().firstOn()))
+                    .field((json, row) -> json.date("lastTrialOn", row.trials().lastOn()))
+                    .field((json, row) -> json.date("withoutFactorSince", row.uncoveredSince()))
+                    .cell("register.without-since", row -> or(row.uncoveredSince()))
                     .field((json, row) -> Reply.problems(json, "missing", row.missing(), problemText()))
                     .cell("register.mix-title", RegisterRow::title);
         }
@@ -97,6 +166,10 @@ public final class RegisterCommand extends BookCommand {
         @Override
         public void text(TextPage page) {
             page.line(words().get("register.title", day.toString()));
+            page.line(words().get(
+                            "register.covered",
+                            Integer.toString(RegisterRow.covered(rows)),
+                            Integer.toString(rows.size())));
             page.gap();
             layout().table(page, rows);
             if (rows.stream().anyMatch(row -> !row.missing().isEmpty())) {

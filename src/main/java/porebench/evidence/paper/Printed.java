@@ -4,7 +4,7 @@ import java.util.Optional;
 import porebench.record.Laboratory;
 
 /** Something that is put on paper; what it says is settled here, how it looks is the business of {@code print}. */
-public sealed interface Printed permits FactorCard, TrialSheet, CalibrationRecord, CalibrationForm {
+public sealed interface Printed permits FactorCard, TrialSheet, CalibrationRecord, CalibrationForm, RegisterList {
     /** Returns whose it is; empty when the lab book does not say. */
     Optional<Laboratory> laboratory();
 

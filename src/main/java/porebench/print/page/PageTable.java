@@ -9,6 +9,10 @@ public final class PageTable {
     private static final double PADDING = 3;
     private static final double CELL = 9.5;
     private static final double HEADING = 8;
+    private static final double NOTE = 8;
+
+    /** How far what is said of a row stands in, in points. */
+    private static final double INDENT = 12;
 
     private final Flow flow;
     private final List<Column> columns;
@@ -44,6 +48,11 @@ public final class PageTable {
 
     /** Draws a row of texts. */
     public void row(List<String> cells) throws IOException {
+        List<FittedText> texts = fitted(cells);
+        row(texts, height(texts));
+    }
+
+    private List<FittedText> fitted(List<String> cells) throws IOException {
         List<FittedText> texts = new ArrayList<>();
         for (int index = 0; index < columns.size(); index++) {
             Column column = columns.get(index);
@@ -53,7 +62,33 @@ public final class PageTable {
                     new TextFit(column.weight(), CELL, CELL - 1, inside(column), 1),
                     new TextFit(column.weight(), CELL - 1, 6.5, inside(column), 3)));
         }
-        row(texts, height(texts));
+        return texts;
+    }
+
+    /** Draws a row and, below it over the full width, what is said of it; both stand on one page. */
+    public void row(List<String> cells, List<String> said) throws IOException {
+        List<FittedText> notes = new ArrayList<>();
+        for (String note : said) {
+            notes.add(new TextFit(Weight.REGULAR, NOTE, 6, flow.width() - 2 * PADDING - INDENT, 12)
+                    .fit(flow.faces(), note));
+        }
+        List<FittedText> texts = fitted(cells);
+        double height = height(texts);
+        double below = notes.stream().mapToDouble(FittedText::height).sum() + (notes.isEmpty() ? 0 : 3);
+        if (flow.need(height + below)) {
+            heading(height + below);
+        }
+        drawRow(texts, height);
+        if (!notes.isEmpty()) {
+            flow.pen().frame(flow.left(), flow.top(), flow.width(), below, 0.5);
+            double y = flow.top() + 1;
+            for (FittedText note : notes) {
+                flow.pen()
+                        .text(note, flow.left() + PADDING + INDENT, y, flow.width() - 2 * PADDING - INDENT, Align.LEFT);
+                y += note.height();
+            }
+            flow.down(below);
+        }
     }
 
     /** Draws a row to be written in by hand, with small texts in the upper corner of its cells. */

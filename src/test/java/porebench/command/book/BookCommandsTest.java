@@ -230,7 +230,7 @@ class BookCommandsTest {
         Said before = terminal.json("register", "--book", "lab.book");
         assertThat(before.status()).isZero();
         assertThat(before.json())
-                .containsOnlyKeys("on", "counts", "rows", "problems")
+                .containsOnlyKeys("on", "counts", "coverage", "rows", "problems")
                 .containsEntry("on", "2026-07-01");
         assertThat(before.list("rows").get(0))
                 .containsOnlyKeys(
@@ -242,6 +242,11 @@ class BookCommandsTest {
                         "inForceFrom",
                         "recheckBy",
                         "countedTrials",
+                        "plant",
+                        "meters",
+                        "firstTrialOn",
+                        "lastTrialOn",
+                        "withoutFactorSince",
                         "missing")
                 .containsEntry("state", "no factor")
                 .containsEntry("factorPercent", null)
@@ -267,6 +272,38 @@ class BookCommandsTest {
                 .contains("register.doubts-taken-on", "Bo Check", "3 in all", "Bought new");
     }
 
+    @Test
+    void writesTheRegisterAsPdfAndAsCsv() throws IOException {
+        issue("2026-06-10", "2027-06-10");
+        Said csv = terminal.json("register", "--book", "lab.book", "--out", "register.csv", "--on", "2027-06-11");
+        assertThat(csv.status()).isZero();
+        assertThat(csv.json())
+                .extractingByKey("coverage", org.assertj.core.api.InstanceOfAssertFactories.MAP)
+                .containsEntry("mixes", 1)
+                .containsEntry("covered", 0);
+        List<String> lines = Files.readAllLines(folder.resolve("register.csv"));
+        assertThat(lines.get(0))
+                .isEqualTo("mix_id,mix_title,plant,state,factor_pct_air,revision,in_force_from,recheck_by,"
+                        + "counted_trials,meters,first_trial_on,last_trial_on,without_factor_since,missing");
+        assertThat(lines.get(1)).startsWith("M-1,Plain,,lapsed,0.4,1,2026-06-10,2027-06-10,3,");
+        assertThat(lines.get(1)).contains(",2027-06-11,", "A new test was due by 2027-06-10.; ");
+        assertThat(lines).hasSize(2);
+        assertThat(terminal.run("register", "--book", "lab.book", "--out", "register.pdf", "--paper", "letter")
+                        .status())
+                .isZero();
+        assertThat(Files.readAllBytes(folder.resolve("register.pdf")))
+                .startsWith("%PDF".getBytes(StandardCharsets.US_ASCII));
+        assertThat(terminal.run("register", "--book", "lab.book", "--out", "register.pdf")
+                        .err())
+                .contains("is there already");
+        assertThat(terminal.run("register", "--book", "lab.book", "--out", "register.txt")
+                        .err())
+                .contains("register.txt must end in .pdf or .csv");
+        assertThat(terminal.run("register", "--book", "lab.book", "--out", "r.pdf", "--paper", "A6")
+                        .err())
+                .contains("A4, letter");
+    }
+
     /** The notice period of the profile is 30 days. */
     @Test
     void registersOnAnotherDay() {
@@ -289,7 +326,7 @@ class BookCommandsTest {
                         .lines())
                 .contains(
                         "Factor register on 2027-06-11",
-                        "M-1  lapsed        0.4         1  2026-06-10     2027-06-10       3  Plain",
+                        "M-1  lapsed        0.4         1  2026-06-10     2027-06-10       3  2027-06-11       Plain",
                         "M-1: A new test was due by 2027-06-10.");
     }
 

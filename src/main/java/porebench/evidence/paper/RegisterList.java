@@ -1,0 +1,70 @@
+package porebench.evidence.paper;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import porebench.evidence.RegisterRow;
+import porebench.method.ProblemText;
+import porebench.record.Laboratory;
+import porebench.record.chain.Head;
+
+/**
+ * The factor register on paper: every mix with its factor, the evidence behind it, and what is due or missing.
+ *
+ * @param laboratory whose it is; empty when the lab book does not say
+ * @param day the day on which it stands so
+ * @param lines its lines, in the order in which they are printed
+ * @param all how many mixes the lab book has, those that are not printed among them
+ * @param covered how many of all of them have a factor that may be used on the day
+ * @param head how far the lab book reached
+ */
+public record RegisterList(
+        Optional<Laboratory> laboratory, LocalDate day, List<Line> lines, int all, int covered, Head head)
+        implements Printed {
+    public RegisterList {
+        lines = List.copyOf(lines);
+    }
+
+    /**
+     * One line.
+     *
+     * @param row the mix as it stands
+     * @param missing what is due or missing, in words
+     */
+    public record Line(RegisterRow row, List<String> missing) {
+        public Line {
+            missing = List.copyOf(missing);
+        }
+    }
+
+    /**
+     * Returns the list of some rows.
+     *
+     * @param all the rows of all mixes of the lab book on that day
+     * @param printed those to be printed, in their order
+     * @param words says what is due or missing
+     */
+    public static RegisterList of(
+            Optional<Laboratory> laboratory,
+            LocalDate day,
+            List<RegisterRow> all,
+            List<RegisterRow> printed,
+            ProblemText words,
+            Head head) {
+        return new RegisterList(
+                laboratory,
+                day,
+                printed.stream()
+                        .map(row -> new Line(
+                                row, row.missing().stream().map(words::say).toList()))
+                        .toList(),
+                all.size(),
+                RegisterRow.covered(all),
+                head);
+    }
+
+    /** Returns whether not every mix of the lab book is on it. */
+    public boolean isPart() {
+        return lines.size() < all;
+    }
+}
