@@ -20,6 +20,9 @@ public interface Asker {
      */
     Optional<String> reason(JComponent over, String title, String question, String actName);
 
+    /** Asks for the name of something of the person's own, which stands in no lab book; empty when the person thought better of it. */
+    Optional<String> name(JComponent over, String title, String question, String actName);
+
     /** Asks to go on; the button is named for the action, and Enter alone does not press it. */
     boolean confirm(JComponent over, String title, String question, String actionName);
 

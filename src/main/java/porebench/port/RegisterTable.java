@@ -27,10 +27,11 @@ public final class RegisterTable {
 
     private RegisterTable() {}
 
-    /** Returns the figures of a list; numbers have a decimal point, dates are written 2026-03-31. */
+    /** Returns the figures of a list; numbers have a decimal point, dates are written 2026-03-31. Of a training book every row says so. */
     public static DataTable of(RegisterList list) {
-        return new DataTable(
+        DataTable table = new DataTable(
                 HEADING, list.lines().stream().map(RegisterTable::cells).toList());
+        return list.isTraining() ? table.simulated() : table;
     }
 
     private static List<String> cells(RegisterList.Line line) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import porebench.chart.factor.CoverageOverTime;
 import porebench.chart.meter.BowlHistory;
 import porebench.chart.meter.DialErrors;
 import porebench.chart.meter.ElevationReadings;
@@ -76,5 +77,17 @@ class PlottableTest {
         DataTable elevation =
                 new ElevationReadings(List.of(new ElevationReadings.Reading(1000, 5.3)), 5, 200, 183).table();
         assertThat(elevation.rows()).containsExactly(List.of("1000", "5.3", "5", "200", "183"));
+    }
+
+    @Test
+    void coverageStandsStepByStep() {
+        DataTable table = new CoverageOverTime(
+                        List.of(
+                                new CoverageOverTime.Step(LocalDate.of(2026, 1, 10), 3, 2),
+                                new CoverageOverTime.Step(LocalDate.of(2026, 4, 1), 4, 1)),
+                        LocalDate.of(2026, 5, 1))
+                .table();
+        assertThat(table.heading()).containsExactly("from", "mixes", "covered");
+        assertThat(table.rows()).containsExactly(List.of("2026-01-10", "3", "2"), List.of("2026-04-01", "4", "1"));
     }
 }

@@ -54,6 +54,11 @@ public class ScriptedAsker implements Asker {
     }
 
     @Override
+    public Optional<String> name(JComponent over, String title, String question, String actName) {
+        return reason(over, title, question, actName);
+    }
+
+    @Override
     public boolean confirm(JComponent over, String title, String question, String actionName) {
         asked.add(title);
         return Boolean.TRUE.equals(confirmations.poll());

@@ -25,7 +25,6 @@ import porebench.evidence.paper.RegisterList;
 import porebench.evidence.standing.Coverage;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Problem;
-import porebench.port.DataTable;
 import porebench.port.Paper;
 import porebench.port.RegisterTable;
 import porebench.record.Laboratory;
@@ -85,8 +84,7 @@ public final class RegisterCommand extends BookCommand {
                 problemText(),
                 book.head());
         if (name.endsWith(".csv")) {
-            DataTable table = RegisterTable.of(list);
-            ports().sheets().get().writeTable(whereTo.file(out), list.isTraining() ? table.simulated() : table);
+            ports().sheets().get().writeTable(whereTo.file(out), RegisterTable.of(list));
         } else if (name.endsWith(".pdf")) {
             ports().press().get().write(list, paper, here().locale(), whereTo.file(out));
         } else {

@@ -120,7 +120,7 @@ public record Pages(
                                 "register",
                                 "register",
                                 "register.title",
-                                () -> new RegisterPage(desk, openMix)),
+                                () -> new RegisterPage(desk, openMix, settings)),
                         late(
                                 desk,
                                 settings,

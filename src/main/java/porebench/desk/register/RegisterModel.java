@@ -1,41 +1,56 @@
 package porebench.desk.register;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import porebench.chart.factor.CoverageOverTime;
 import porebench.desk.DeskModel;
+import porebench.desk.Settings;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.paper.RegisterList;
+import porebench.method.Answer;
+import porebench.method.Problem;
 import porebench.method.Texts;
+import porebench.record.chain.Head;
 import porebench.record.id.MixId;
 
-/** The factor register: every mix in service, all of them or those that need attention. */
+/** The factor register: every mix in service, those that are wanted, how many are covered, and the views that a person keeps. */
 final class RegisterModel {
+    private static final String VIEWS = "register.views";
+    private static final String OVER_TIME = "register.over-time";
+    private static final String HIDDEN = "hidden";
+
     private final DeskModel desk;
     private final Texts texts;
-    private boolean onlyAttention;
+    private final Settings settings;
+    private Wanted wanted = Wanted.ALL;
     private Optional<MixId> chosen = Optional.empty();
 
-    RegisterModel(DeskModel desk, Texts texts) {
+    RegisterModel(DeskModel desk, Texts texts, Settings settings) {
         this.desk = desk;
         this.texts = texts;
+        this.settings = settings;
     }
 
-    /** Returns whether somebody should look at a mix: its factor does not simply hold, or something is missing. */
-    static boolean needsAttention(RegisterRow row) {
-        return row.state() != FactorState.IN_FORCE || !row.missing().isEmpty();
+    Texts texts() {
+        return texts;
     }
 
-    void showOnlyAttention(boolean only) {
-        onlyAttention = only;
+    Wanted wanted() {
+        return wanted;
+    }
+
+    void want(Wanted which) {
+        wanted = which;
     }
 
     /** Returns the lines on view. */
     List<RegisterRow> rows() {
-        return desk.rows().stream()
-                .filter(row -> !onlyAttention || needsAttention(row))
-                .toList();
+        return desk.rows().stream().filter(wanted::holds).toList();
     }
 
     void choose(MixId mixId) {
@@ -52,6 +67,24 @@ final class RegisterModel {
 
     String stateWords(FactorState state) {
         return texts.get("state." + state.symbol().replace(' ', '-'));
+    }
+
+    /** Returns how many mixes are covered, in words; nothing while there is no mix. */
+    String coverageWords() {
+        List<RegisterRow> all = desk.rows();
+        int covered = RegisterRow.covered(all);
+        return all.isEmpty()
+                ? ""
+                : texts.get(
+                        "register.coverage",
+                        Integer.toString(covered),
+                        Integer.toString(all.size()),
+                        Integer.toString(wholePercent(covered, all.size())));
+    }
+
+    /** Returns a share in whole %, never more than it is: 100 % means all. */
+    private static int wholePercent(int covered, int all) {
+        return (int) (100L * covered / all);
     }
 
     /** Returns how many mixes there are in each state, in words. */
@@ -75,5 +108,81 @@ final class RegisterModel {
         return row.missing().isEmpty()
                 ? texts.get("register.complete")
                 : row.missing().stream().map(desk.tools().problemText()::say).collect(Collectors.joining("  "));
+    }
+
+    /** Returns how many mixes were covered over time; empty while there is no mix. */
+    Optional<CoverageOverTime> overTime() {
+        LocalDate today = desk.tools().today();
+        List<CoverageOverTime.Step> steps = new ArrayList<>();
+        desk.standing().coverage().days().stream()
+                .filter(day -> day.from().isBefore(today))
+                .forEach(day -> steps.add(new CoverageOverTime.Step(day.from(), day.mixes(), day.covered())));
+        // Of today the states count, by which a crew may use a factor or not.
+        List<RegisterRow> all = desk.rows();
+        steps.add(new CoverageOverTime.Step(today, all.size(), RegisterRow.covered(all)));
+        return all.isEmpty() ? Optional.empty() : Optional.of(new CoverageOverTime(steps, today));
+    }
+
+    /**
+     * Returns the register as it is printed.
+     *
+     * @param shown the lines that are printed, in their order
+     */
+    RegisterList list(List<RegisterRow> shown, Head head) {
+        return RegisterList.of(
+                desk.laboratory(),
+                desk.tools().today(),
+                desk.rows(),
+                shown,
+                desk.tools().problemText(),
+                head);
+    }
+
+    /** Returns the name of a file for the register, without its ending. */
+    String fileName() {
+        return texts.get("register.file", desk.tools().today().toString());
+    }
+
+    /** Returns whether the person wants to see how many mixes were covered over time. */
+    boolean showsOverTime() {
+        return !settings.get(OVER_TIME, "").equals(HIDDEN);
+    }
+
+    void showOverTime(boolean isWanted) {
+        settings.put(OVER_TIME, isWanted ? "" : HIDDEN);
+    }
+
+    /** Returns the views that the person keeps. */
+    List<RegisterView> views() {
+        return RegisterView.read(settings.get(VIEWS, ""));
+    }
+
+    /** Keeps a view, in the place of one of the same name, and returns it as it is kept; or why it is not. */
+    Answer<RegisterView> keep(RegisterView view) {
+        String name = RegisterView.plain(view.name());
+        List<RegisterView> kept = new ArrayList<>(views());
+        kept.removeIf(one -> one.name().equalsIgnoreCase(name));
+        if (name.isEmpty()) {
+            return Answer.refused(List.of(Problem.missing("view", "view")));
+        }
+        if (name.length() > RegisterView.LONGEST_NAME) {
+            return Answer.refused(
+                    List.of(Problem.error("view", "register.view-name-long", name, RegisterView.LONGEST_NAME)));
+        }
+        if (kept.size() >= RegisterView.MOST) {
+            return Answer.refused(List.of(Problem.error("view", "register.views-full", RegisterView.MOST)));
+        }
+        RegisterView made = new RegisterView(name, view.wanted(), RegisterView.plain(view.sought()), view.order());
+        kept.add(made);
+        settings.put(VIEWS, RegisterView.text(kept));
+        return Answer.of(made, List.of());
+    }
+
+    /** Forgets a view. */
+    void forget(String name) {
+        settings.put(
+                VIEWS,
+                RegisterView.text(
+                        views().stream().filter(one -> !one.name().equals(name)).toList()));
     }
 }

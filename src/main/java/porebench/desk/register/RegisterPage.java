@@ -8,16 +8,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import javax.swing.Action;
-import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
-import javax.swing.JTable;
 import net.miginfocom.swing.MigLayout;
+import porebench.chart.factor.CoverageOverTime;
 import porebench.desk.DeskModel;
+import porebench.desk.Looks;
+import porebench.desk.PlotPanel;
 import porebench.desk.Screen;
+import porebench.desk.Settings;
 import porebench.desk.StateMark;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Days;
@@ -26,53 +28,67 @@ import porebench.desk.form.Numbers;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
-import porebench.desk.table.FilterLine;
 import porebench.desk.table.RowTable;
 import porebench.desk.table.ShownColumn;
 import porebench.evidence.RegisterRow;
 import porebench.method.Texts;
+import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 
 /** The factor register: what is in force for every mix, what is due, and under it what is missing for the chosen mix. */
 public final class RegisterPage implements Screen {
     private static final int MARK_SIDE = 12;
+    private static final int PLOT_HEIGHT = 165;
     /** Where a mix without a factor stands when they are sorted by it. */
     private static final BigDecimal BELOW_ALL = BigDecimal.valueOf(-100);
 
     private final JPanel panel = new JPanel(
-            new MigLayout("insets 18 22 14 22, fill, wrap 1", "[grow,fill,0::]", "[]4[]12[]8[grow,fill]10[]"));
+            new MigLayout("insets 18 22 14 22, fill, wrap 1", "[grow,fill,0::]", "[]4[]2[]10[]8[grow,fill]10[]"));
     private final DeskModel desk;
     private final RegisterModel model;
     private final Texts texts;
     private final Consumer<MixId> openMix;
+    private final JLabel coverage = Form.heading("", "h2");
     private final WrappedText summary = new WrappedText("register.summary", "quiet");
-    private final JCheckBox filter = new JCheckBox();
     private final RowTable<RegisterRow> table;
+    private final RegisterBar bar;
     private final JLabel missingTitle = Form.heading("", "h2");
     private final ProblemLines missing;
     private final Action open;
+    private final PlotPanel plot;
+    private Optional<CoverageOverTime> plotted = Optional.empty();
 
     /**
      * Makes the page.
      *
      * @param openMix turns the window to a mix
+     * @param settings keeps the views that a person gave a name
      */
-    public RegisterPage(DeskModel desk, Consumer<MixId> openMix) {
+    public RegisterPage(DeskModel desk, Consumer<MixId> openMix, Settings settings) {
         this.desk = desk;
         this.texts = RecordPage.texts(desk);
-        this.model = new RegisterModel(desk, texts);
+        this.model = new RegisterModel(desk, texts, settings);
         this.openMix = openMix;
         table = new RowTable<>("register.table", texts.get("register.title"), columns());
         missing = new ProblemLines("register.missing", desk.tools().problemText());
         open = Commands.of(texts.get("register.open"), this::openChosen);
+        plot = new PlotPanel(
+                desk.tools(),
+                "coverage",
+                PLOT_HEIGHT,
+                new PlotPanel.Words(texts.get("register.over-time"), model::fileName, () -> "", desk::isTraining));
+        bar = new RegisterBar(desk, model, table, panel, open, this::refreshed);
         setUpTable();
         panel.setName("register.page");
+        coverage.setName("register.coverage");
         panel.add(Form.heading(texts.get("register.title"), "h1"));
+        panel.add(coverage, "wmin 0");
         panel.add(summary, "wmin 0");
-        panel.add(bar());
-        panel.add(new JScrollPane(table), "hmin 120");
-        panel.add(details(), "hmin 90, hmax 200");
+        panel.add(bar.component(), "wmin 0");
+        panel.add(table.scrolled(), "hmin 120");
+        panel.add(foot(), "hmax 250");
         desk.onChange(this::refresh);
+        Looks.onOther(this::draw);
         refresh();
     }
 
@@ -98,16 +114,25 @@ public final class RegisterPage implements Screen {
                                 50,
                                 row -> row.factorPercent().map(numbers::show).orElse(""))
                         .sortedBy(row -> row.factorPercent().orElse(BELOW_ALL)),
+                day("register.uncovered", RegisterRow::uncoveredSince),
+                day("register.since", RegisterRow::inForceFrom),
+                day("register.recheck", RegisterRow::recheckBy),
                 new ShownColumn<>(
                         texts.get("register.revision"),
                         50,
                         row -> row.revision().map(Object::toString).orElse("")),
-                day("register.since", RegisterRow::inForceFrom),
-                day("register.recheck", RegisterRow::recheckBy),
                 new ShownColumn<RegisterRow>(
                                 texts.get("register.trials"), 55, row -> Integer.toString(row.countedTrials()))
                         .sortedBy(RegisterRow::countedTrials),
+                new ShownColumn<>(texts.get("register.meters"), 80, RegisterPage::meters)
+                        .sortedBy(RegisterPage::meters),
+                day("register.tested", row -> row.trials().lastOn()),
+                new ShownColumn<>(texts.get("register.plant"), 80, RegisterRow::plant).sortedBy(RegisterRow::plant),
                 new ShownColumn<>(texts.get("register.missing"), 170, model::missingWords));
+    }
+
+    private static String meters(RegisterRow row) {
+        return row.trials().meters().stream().map(MeterId::text).collect(Collectors.joining(", "));
     }
 
     private ShownColumn<RegisterRow> day(String key, Function<RegisterRow, Optional<LocalDate>> day) {
@@ -118,30 +143,20 @@ public final class RegisterPage implements Screen {
                 .sortedBy(row -> day.apply(row).orElse(LocalDate.MIN));
     }
 
-    private JComponent bar() {
-        JPanel bar = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill,0::]12[]12[]", "[]"));
-        bar.add(new FilterLine(table, texts.locale()).component(), "wmin 0");
-        filter.setName("register.attention");
-        filter.setAction(Commands.of(texts.get("register.attention"), this::filter));
-        bar.add(filter);
-        bar.add(Commands.button("register.open", open));
-        return bar;
-    }
-
-    private void filter() {
-        model.showOnlyAttention(filter.isSelected());
-        refresh();
-    }
-
-    private JComponent details() {
+    /** What is missing for the chosen mix, and beside it how many mixes were covered over time. */
+    private JComponent foot() {
         TallPanel details = new TallPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow,fill,0::]", "[]6[]"));
         details.add(missingTitle, "wmin 0");
         details.add(missing.panel(), "wmin 0");
-        return details.scrolled();
+        JPanel parts =
+                new JPanel(new MigLayout("insets 0, fill, hidemode 3", "[grow,fill,0:0:]18[grow,fill,0:0:]", "[fill]"));
+        parts.setOpaque(false);
+        parts.add(details.scrolled(), "wmin 0");
+        parts.add(plot.component(), "wmin 0, hmin 240, aligny top");
+        return parts;
     }
 
     private void setUpTable() {
-        table.setAutoResizeMode(JTable.AUTO_RESIZE_LAST_COLUMN);
         table.onSelect(chosen -> chosen.ifPresent(row -> {
             model.choose(row.mixId());
             showMissing();
@@ -162,11 +177,28 @@ public final class RegisterPage implements Screen {
     }
 
     private void refresh() {
+        coverage.setText(model.coverageWords());
         summary.setText(model.summary());
         table.show(model.rows());
         Optional<RegisterRow> chosen = model.chosen();
         table.select(row -> chosen.filter(row::equals).isPresent());
+        bar.refresh();
+        Optional<CoverageOverTime> now = model.overTime();
+        if (!now.equals(plotted)) {
+            plotted = now;
+            draw();
+        }
         showMissing();
+    }
+
+    private void refreshed() {
+        refresh();
+        draw();
+    }
+
+    private void draw() {
+        plotted.ifPresent(data -> plot.view().show(data, Looks.now()));
+        plot.component().setVisible(plotted.isPresent() && bar.showsOverTime());
     }
 
     private void showMissing() {

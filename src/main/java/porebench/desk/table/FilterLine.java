@@ -174,6 +174,16 @@ public final class FilterLine {
         }
     }
 
+    /** Returns the words typed. */
+    public String sought() {
+        return field.getText();
+    }
+
+    /** Types other words. */
+    public void seek(String sought) {
+        field.setText(sought);
+    }
+
     public JComponent component() {
         return panel;
     }

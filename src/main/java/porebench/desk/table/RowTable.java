@@ -192,7 +192,11 @@ public final class RowTable<R> extends JTable {
     /** Returns the selected row. */
     public Optional<R> selected() {
         int row = getSelectedRow();
-        return row < 0 ? Optional.empty() : Optional.of(rows.all().get(convertRowIndexToModel(row)));
+        return row < 0 ? Optional.empty() : Optional.of(rowAt(row));
+    }
+
+    R rowAt(int row) {
+        return rows.all().get(convertRowIndexToModel(row));
     }
 
     /** Selects the first row of some kind, or nothing where there is none; nobody is told. */

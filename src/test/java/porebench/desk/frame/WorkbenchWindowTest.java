@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -336,7 +337,7 @@ class WorkbenchWindowTest {
         EventThread.run(() -> window.turnTo(window.pages().named("register").orElseThrow()));
         JTable table = (JTable) named("register.table");
         assertThat(table.getRowCount()).isEqualTo(8);
-        EventThread.run(() -> button("register.attention").doClick());
+        EventThread.run(() -> ((JComboBox<?>) named("register.views")).setSelectedIndex(1));
         assertThat(table.getRowCount()).isLessThan(8).isPositive();
         EventThread.run(() -> table.setRowSelectionInterval(0, 0));
         String mix = String.valueOf(table.getValueAt(0, 1));

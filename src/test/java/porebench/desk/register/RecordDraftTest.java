@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.desk.MixDesk;
 import porebench.desk.Reading;
+import porebench.desk.Settings;
 import porebench.desk.meter.MeterStories;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
@@ -43,7 +44,7 @@ class RecordDraftTest {
     }
 
     private RegisterModel register() {
-        return new RegisterModel(mixDesk.desk, RecordPage.texts(mixDesk.desk));
+        return new RegisterModel(mixDesk.desk, RecordPage.texts(mixDesk.desk), Settings.inMemory());
     }
 
     private void turnTo(LabBook other) {

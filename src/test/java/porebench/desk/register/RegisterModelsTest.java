@@ -50,7 +50,7 @@ class RegisterModelsTest {
         desk = desk(Locale.ENGLISH);
     }
 
-    private static DeskModel desk(Locale locale) {
+    static DeskModel desk(Locale locale) {
         MemoryLabBook book = new MemoryLabBook(DAY);
         new DemoLaboratory().fill(book);
         return desk(locale, book);
@@ -341,18 +341,5 @@ class RegisterModelsTest {
         model.follow();
         assertThat(model.isBegun()).isTrue();
         assertThat(model.base()).isEmpty();
-    }
-
-    @Test
-    void theRegisterLeavesOutWhatNeedsNoAttention() {
-        RegisterModel model = new RegisterModel(desk, RecordPage.texts(desk));
-        assertThat(model.rows()).hasSize(8);
-        model.showOnlyAttention(true);
-        assertThat(model.rows())
-                .extracting(row -> row.mixId().text())
-                .contains("HG-102", "HG-103", "HG-105", "HG-106", "HG-108")
-                .doesNotContain("HG-101");
-        assertThat(model.summary()).startsWith("8 mixes: 3 in force");
-        assertThat(List.of(model.chosen().orElseThrow().mixId().text())).containsExactly("HG-102");
     }
 }

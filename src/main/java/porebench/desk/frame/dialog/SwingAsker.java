@@ -109,6 +109,12 @@ public final class SwingAsker implements Asker {
                 false);
     }
 
+    @Override
+    public Optional<String> name(JComponent over, String title, String question, String actName) {
+        JTextField field = new JTextField(30);
+        return words(over, title, question, field, field, actName, "ask.person-missing", false);
+    }
+
     private Optional<String> words(
             JComponent over,
             String title,

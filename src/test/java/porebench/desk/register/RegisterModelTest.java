@@ -1,0 +1,105 @@
+package porebench.desk.register;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import porebench.chart.factor.CoverageOverTime;
+import porebench.desk.DeskModel;
+import porebench.desk.Settings;
+import porebench.method.Problem;
+
+/** The model of the factor register on the demo laboratory, without a display. */
+class RegisterModelTest {
+    private final DeskModel desk = RegisterModelsTest.desk(Locale.ENGLISH);
+
+    @Test
+    void theRegisterLeavesOutWhatNeedsNoAttention() {
+        RegisterModel model = new RegisterModel(desk, RecordPage.texts(desk), Settings.inMemory());
+        assertThat(model.rows()).hasSize(8);
+        model.want(Wanted.ATTENTION);
+        assertThat(model.rows())
+                .extracting(row -> row.mixId().text())
+                .contains("HG-102", "HG-103", "HG-105", "HG-106", "HG-108")
+                .doesNotContain("HG-101");
+        assertThat(model.summary()).startsWith("8 mixes: 3 in force");
+        assertThat(List.of(model.chosen().orElseThrow().mixId().text())).containsExactly("HG-102");
+    }
+
+    private RegisterModel register(Settings settings) {
+        return new RegisterModel(desk, RecordPage.texts(desk), settings);
+    }
+
+    @Test
+    void theRegisterSaysHowManyMixesAreCoveredAndSinceWhenTheOthersAreNot() {
+        RegisterModel model = register(Settings.inMemory());
+        assertThat(model.coverageWords()).isEqualTo("4 of 8 mixes have a factor that may be used (50 %)");
+        model.want(Wanted.WITHOUT);
+        assertThat(model.rows())
+                .extracting(row -> row.mixId().text())
+                .containsExactly("HG-103", "HG-105", "HG-106", "HG-108");
+        assertThat(model.rows().get(0).uncoveredSince()).contains(LocalDate.of(2026, 9, 3));
+        assertThat(model.rows().get(1).uncoveredSince()).contains(LocalDate.of(2026, 5, 4));
+        assertThat(model.rows().get(3).uncoveredSince()).isEmpty();
+        model.want(Wanted.DUE);
+        assertThat(model.rows()).extracting(row -> row.mixId().text()).containsExactly("HG-102", "HG-103");
+        CoverageOverTime overTime = model.overTime().orElseThrow();
+        CoverageOverTime.Step last = overTime.steps().get(overTime.steps().size() - 1);
+        assertThat(last).isEqualTo(new CoverageOverTime.Step(desk.tools().today(), 8, 4));
+    }
+
+    @Test
+    void aViewComesBackAsItWasKeptAndIsForgottenAlone() {
+        Settings settings = Settings.inMemory();
+        RegisterModel model = register(settings);
+        assertThat(model.keep(new RegisterView("North plant", Wanted.DUE, "velmar", "-2"))
+                        .value())
+                .isPresent();
+        model.keep(new RegisterView("Audit", Wanted.WITHOUT, "", "")).value().orElseThrow();
+        assertThat(register(settings).views())
+                .containsExactly(
+                        new RegisterView("North plant", Wanted.DUE, "velmar", "-2"),
+                        new RegisterView("Audit", Wanted.WITHOUT, "", ""));
+        model.keep(new RegisterView(" north PLANT ", Wanted.ALL, "", ""))
+                .value()
+                .orElseThrow();
+        assertThat(model.views())
+                .containsExactly(
+                        new RegisterView("Audit", Wanted.WITHOUT, "", ""),
+                        new RegisterView("north PLANT", Wanted.ALL, "", ""));
+        model.forget("Audit");
+        assertThat(model.views()).extracting(RegisterView::name).containsExactly("north PLANT");
+    }
+
+    @Test
+    void aViewWithoutANameAndOneTooManyAreRefused() {
+        RegisterModel model = register(Settings.inMemory());
+        assertThat(model.keep(new RegisterView("  ", Wanted.ALL, "", "")).problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.field()).isEqualTo("view"));
+        assertThat(model.keep(new RegisterView("x".repeat(41), Wanted.ALL, "", ""))
+                        .problems())
+                .extracting(Problem::code)
+                .containsExactly("register.view-name-long");
+        for (int i = 1; i <= 20; i++) {
+            assertThat(model.keep(new RegisterView("view " + i, Wanted.ALL, "", ""))
+                            .value())
+                    .isPresent();
+        }
+        assertThat(model.keep(new RegisterView("view 21", Wanted.ALL, "", "")).problems())
+                .extracting(Problem::code)
+                .containsExactly("register.views-full");
+        assertThat(model.views()).hasSize(20);
+        assertThat(model.keep(new RegisterView("view 20", Wanted.DUE, "", "")).value())
+                .isPresent();
+    }
+
+    @Test
+    void whatIsRememberedAndNoViewIsLeftOut() {
+        Settings settings = Settings.inMemory();
+        settings.put("register.views", "rubbish\u001ea\u001fnone-such\u001f\u001f\u001eGood\u001fdue\u001f\u001f1");
+        assertThat(register(settings).views()).containsExactly(new RegisterView("Good", Wanted.DUE, "", "1"));
+    }
+}
