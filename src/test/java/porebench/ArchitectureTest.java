@@ -162,6 +162,26 @@ class ArchitectureTest {
             .allowEmptyShould(isUnwritten("method"))
             .because("the types that all computations share would otherwise tie them to each other");
 
+    @ArchTest
+    static final ArchRule aForecastIsNeitherKeptNorIssuedNorPrinted = noClasses()
+            .that()
+            .resideInAnyPackage(
+                    "porebench.record..",
+                    "porebench.evidence.issue..",
+                    "porebench.evidence.paper..",
+                    "porebench.evidence.standing..",
+                    "porebench.evidence.intake..",
+                    "porebench.store..",
+                    "porebench.exchange..",
+                    "porebench.print..",
+                    "porebench.command.book..",
+                    "porebench.desk.factor..",
+                    "porebench.desk.register..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("porebench.method.forecast..", "porebench.evidence.forecast..")
+            .because("a factor is found by test only: no door of the laboratory takes an estimate made before testing");
+
     // The libraries, each in its own package.
 
     @ArchTest

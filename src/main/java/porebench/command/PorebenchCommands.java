@@ -31,6 +31,7 @@ import porebench.command.bench.AirCommand;
 import porebench.command.bench.BowlCommand;
 import porebench.command.bench.BudgetCommand;
 import porebench.command.bench.FactorCommand;
+import porebench.command.bench.ForecastCommand;
 import porebench.command.bench.MeterCommand;
 import porebench.command.bench.RiskCommand;
 import porebench.command.bench.SampleCommand;
@@ -109,6 +110,7 @@ public final class PorebenchCommands {
         COMMANDS.put("budget", BudgetCommand::new);
         COMMANDS.put("gauge-study", GaugeStudyCommand::new);
         COMMANDS.put("components", ComponentsCommand::new);
+        COMMANDS.put("forecast", ForecastCommand::new);
         COMMANDS.put("issue", IssueCommand::new);
         COMMANDS.put("card", CardCommand::new);
         COMMANDS.put("photo", PhotoCommand::new);

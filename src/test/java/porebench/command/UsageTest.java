@@ -127,6 +127,7 @@ class UsageTest {
                         "budget",
                         "gauge-study",
                         "components",
+                        "forecast",
                         "issue",
                         "card",
                         "photo",

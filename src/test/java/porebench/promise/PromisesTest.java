@@ -34,7 +34,8 @@ class PromisesTest {
             new DriftPromise(),
             new ChangeIntervalPromise(),
             new ChangeVerdictPromise(),
-            new ChangeFollowedPromise());
+            new ChangeFollowedPromise(),
+            new ForecastPromise());
 
     /** More than 1 in the profile {@code promises}: many runs, and the table is written anew. */
     private static final boolean MANY = Integer.getInteger("porebench.promises", 1) > 1;

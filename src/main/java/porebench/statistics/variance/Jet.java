@@ -18,7 +18,7 @@ final class Jet {
     }
 
     static Jet constant(double value, int variables) {
-        Jet constant = new Jet(variables, new double[1 + variables + variables * (variables + 1) / 2]);
+        Jet constant = new Jet(variables, new double[parts(variables)]);
         constant.parts[0] = value;
         return constant;
     }
@@ -41,6 +41,19 @@ final class Jet {
         return known;
     }
 
+    /** Returns the number that stands at a place of some columns, one a part. */
+    static Jet at(double[][] columns, int place) {
+        double[] parts = new double[columns.length];
+        for (int i = 0; i < parts.length; i++) {
+            parts[i] = columns[i][place];
+        }
+        int variables = 0;
+        while (parts(variables) < parts.length) {
+            variables++;
+        }
+        return new Jet(variables, parts);
+    }
+
     /** Returns one of the variables themselves. */
     static Jet variable(double value, int index, int variables) {
         Jet variable = constant(value, variables);
@@ -50,6 +63,18 @@ final class Jet {
 
     double value() {
         return parts[0];
+    }
+
+    /** Returns how many parts a number of some variables has: itself, and its first and second derivatives. */
+    static int parts(int variables) {
+        return 1 + variables + variables * (variables + 1) / 2;
+    }
+
+    /** Adds this number, times a factor, to the one that stands at a place of some columns, one a part. */
+    void addTo(double[][] columns, int place, double factor) {
+        for (int i = 0; i < parts.length; i++) {
+            columns[i][place] += factor * parts[i];
+        }
     }
 
     /** Returns the derivative in a variable. */

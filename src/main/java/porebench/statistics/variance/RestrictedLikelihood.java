@@ -9,7 +9,10 @@ package porebench.statistics.variance;
  * <p>Source: H. D. Patterson and R. Thompson, Biometrika 58 (1971); recalled. Differences from the source: none.
  */
 interface RestrictedLikelihood {
-    /** What a likelihood amounts to: -2 ln L with its derivatives, the mean less its origin, and the mean's variance. */
+    /**
+     * What a likelihood amounts to: -2 ln L with its derivatives, the mean less its origin, and the mean's variance; both NaN where
+     * regressors stand in the place of one mean.
+     */
     record At(Jet minusTwiceLog, double mean, double varianceOfMean) {}
 
     /**

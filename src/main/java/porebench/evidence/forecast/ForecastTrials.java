@@ -1,0 +1,134 @@
+package porebench.evidence.forecast;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import porebench.evidence.Evidence;
+import porebench.evidence.EvidenceReader;
+import porebench.evidence.JudgedDetermination;
+import porebench.evidence.JudgedTrial;
+import porebench.method.Answer;
+import porebench.method.Role;
+import porebench.method.forecast.Bowlful;
+import porebench.method.forecast.PoreAir;
+import porebench.method.forecast.TestedBowls;
+import porebench.method.sample.CorrectionSample;
+import porebench.method.trial.Readings;
+import porebench.quantity.Mass;
+import porebench.quantity.Typed;
+import porebench.quantity.Volume;
+import porebench.record.MixDesign;
+import porebench.record.RecordKind;
+import porebench.record.Source;
+import porebench.record.book.Progress;
+import porebench.record.book.Records;
+import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
+
+/**
+ * Gathers the trials that count of a laboratory, with what was in the bowl.
+ *
+ * <p>Of a trial only the masses of all fine and of all coarse aggregate are known; each is shared out as the mix design of that day
+ * shares it, and where a mass was not written down the design's own is taken. The masses of the trials of a determination are
+ * averaged. A source whose stone has changed since stands under another name, so that it says nothing of the stone of today.
+ */
+public final class ForecastTrials {
+    private static final Volume ANY_BOWL = new Volume(0.007);
+
+    private final TestedBowls.Builder bowls = new TestedBowls.Builder();
+
+    /** Reads the trials of all mixes of a lab book, and says how far it is. */
+    public static Answer<LaboratoryForecast> of(Records book, Progress progress) {
+        ForecastTrials gathered = new ForecastTrials();
+        Map<SourceId, Optional<Source>> today = new HashMap<>();
+        Function<SourceId, Optional<Source>> current = id -> today.computeIfAbsent(
+                id, any -> book.latest(Source.class, id.text()).map(version -> version.value()));
+        List<MixId> mixes = book.ids(RecordKind.MIX).stream().map(MixId::new).toList();
+        EvidenceReader.asking(book).readEach(mixes, progress, evidence -> gathered.add(evidence, current));
+        return gathered.forecast();
+    }
+
+    /** Adds the determinations of a mix. */
+    private void add(Evidence evidence, Function<SourceId, Optional<Source>> current) {
+        for (JudgedDetermination judged : evidence.determinations()) {
+            String determination = judged.determination().value().id().text();
+            Optional.ofNullable(
+                            evidence.made().get(judged.determination().value().id()))
+                    .ifPresent(basis -> add(basis.mix(), determination, judged.trials(), names(basis, current)));
+        }
+    }
+
+    /** Adds a determination of a mix whose sources are what they were. */
+    public void add(MixDesign mix, String determination, List<JudgedTrial> trials) {
+        add(mix, determination, trials, source -> source);
+    }
+
+    private void add(MixDesign mix, String determination, List<JudgedTrial> trials, Function<String, String> names) {
+        List<JudgedTrial> counted = trials.stream().filter(JudgedTrial::counts).toList();
+        Map<String, Mass> held = new TreeMap<>();
+        double[] factors = new double[counted.size()];
+        for (int i = 0; i < factors.length; i++) {
+            Readings readings = counted.get(i).trial().value().readings();
+            factors[i] = counted.get(i).factorPercent().orElseThrow();
+            Optional<CorrectionSample> sample = sample(mix, readings.bowl().value());
+            if (sample.isEmpty()) {
+                return;
+            }
+            double part = ANY_BOWL.cubicMetres() / readings.bowl().value().cubicMetres() / factors.length;
+            for (CorrectionSample.Component component : sample.get().components()) {
+                double kilograms = component.mass().kilograms() * weighed(sample.get(), component.role(), readings);
+                held.merge(names.apply(component.source()), new Mass(kilograms * part), Mass::plus);
+            }
+        }
+        if (factors.length > 0) {
+            bowls.add(mix.id().text(), determination, new Bowlful(held, ANY_BOWL), factors);
+        }
+    }
+
+    static Optional<CorrectionSample> sample(MixDesign mix, Volume bowl) {
+        return CorrectionSample.of(mix.batch(), bowl).value();
+    }
+
+    /** Returns how much of the designed mass of the fine or of the coarse aggregate was weighed. */
+    private static double weighed(CorrectionSample sample, Role role, Readings readings) {
+        Optional<Typed<Mass>> typed = role == Role.FINE ? readings.fine() : readings.coarse();
+        double designed = (role == Role.FINE ? sample.fine() : sample.coarse()).kilograms();
+        return typed.filter(mass -> designed > 0)
+                .map(mass -> mass.value().kilograms() / designed)
+                .orElse(1.0);
+    }
+
+    /** Returns under which name each source of a determination stands. */
+    private static Function<String, String> names(Evidence.Basis basis, Function<SourceId, Optional<Source>> current) {
+        Map<String, String> names = new HashMap<>();
+        for (Source then : basis.sources()) {
+            boolean isToday =
+                    current.apply(then.id()).filter(then::isSameStoneAs).isPresent();
+            names.put(then.id().text(), isToday ? then.id().text() : stone(then));
+        }
+        return source -> names.getOrDefault(source, source);
+    }
+
+    /** Returns a name for a stone that is no longer quarried: no source of today has one with a line break. */
+    private static String stone(Source then) {
+        List<String> parts = new ArrayList<>(List.of(then.id().text(), then.place(), then.ledge()));
+        parts.add(number(then.relativeDensity()));
+        parts.add(number(then.absorptionPercent()));
+        return String.join("\n", parts);
+    }
+
+    private static String number(Optional<BigDecimal> figure) {
+        return figure.map(one -> one.stripTrailingZeros().toPlainString()).orElse("");
+    }
+
+    /** Returns the forecast that the gathered trials allow. */
+    public Answer<LaboratoryForecast> forecast() {
+        Answer<PoreAir> air = PoreAir.of(bowls.build());
+        return new Answer<>(air.value().map(LaboratoryForecast::new), air.problems());
+    }
+}
