@@ -79,6 +79,7 @@ class SourceTreeTest {
             "porebench.record.chain",
             "porebench.record.column",
             "porebench.record.id",
+            "porebench.record.source",
             "porebench.statistics",
             "porebench.store",
             "porebench.store.chain",

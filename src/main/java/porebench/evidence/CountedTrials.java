@@ -44,6 +44,11 @@ public record CountedTrials(
 
     /** Returns those of a judged determination. */
     public static CountedTrials of(JudgedDetermination judged) {
+        return of(judged, judged.determination().value().sourceVersions());
+    }
+
+    /** Returns those of a judged determination, made of sources in some versions. */
+    static CountedTrials of(JudgedDetermination judged, Map<SourceId, Integer> sourceVersions) {
         Determination determination = judged.determination().value();
         List<JudgedTrial> counted =
                 judged.trials().stream().filter(JudgedTrial::counts).toList();
@@ -51,7 +56,7 @@ public record CountedTrials(
                 determination.id(),
                 determination.mixId(),
                 determination.mixVersion(),
-                determination.sourceVersions(),
+                sourceVersions,
                 counted.stream()
                         .map(trial -> trial.trial().value().readings().meterType())
                         .toList(),

@@ -4,22 +4,22 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
-import porebench.record.Source;
 import porebench.record.book.Version;
-import porebench.record.id.SourceId;
 
 /**
  * A time without a gap in which a mix had a factor that might be used, as its lab book shows it today.
  *
  * <p>A revision begins such a time on its first day. The time ends where the next revision begins, on the day after the one to recheck
- * by, or on the day on which something that makes the factor untrue was kept. Days of keeping are those of UTC: near midnight the day
- * may be the one before or after that of the laboratory's wall.
+ * by, where a source becomes another stone, or on the day on which something else that makes the factor untrue was kept. Days of keeping
+ * are those of UTC: near midnight the day may be the one before or after that of the laboratory's wall. What was corrected several
+ * times since, a mix or a trial, counts from its newest correction.
  *
  * @param from the first day
  * @param untilExclusive the first day after it
@@ -41,11 +41,14 @@ public record CoveredSpell(LocalDate from, LocalDate untilExclusive) {
         List<CoveredSpell> spells = new ArrayList<>();
         for (Version<FactorIssue> version : evidence.issues()) {
             FactorIssue issue = version.value();
-            LocalDate end = end(evidence, version);
-            if (issue.isIssue()
-                    && issue.origin() != FactorOrigin.IMPORTED
-                    && issue.inForceFrom().isBefore(end)) {
-                add(spells, new CoveredSpell(issue.inForceFrom(), end));
+            Optional<LocalDate[]> stones =
+                    Optional.ofNullable(evidence.bases().get(issue.revision())).flatMap(Basis::daysOfItsStones);
+            if (issue.isIssue() && issue.origin() != FactorOrigin.IMPORTED && stones.isPresent()) {
+                LocalDate from = Collections.max(List.of(issue.inForceFrom(), stones.get()[0]));
+                LocalDate end = Collections.min(List.of(end(evidence, version), stones.get()[1]));
+                if (from.isBefore(end)) {
+                    add(spells, new CoveredSpell(from, end));
+                }
             }
         }
         return List.copyOf(spells);
@@ -74,27 +77,21 @@ public record CoveredSpell(LocalDate from, LocalDate untilExclusive) {
                 .map(Version::value)
                 .filter(other -> other.revision() > issue.revision())
                 .map(FactorIssue::inForceFrom);
-        Stream<LocalDate> untrue = Stream.concat(
-                        new EvidenceChanges(evidence).begun(version).stream(),
-                        evidence.changesSince(issue).stream().map(change -> begun(evidence, change)))
-                .map(at -> at.atOffset(ZoneOffset.UTC).toLocalDate());
-        return Stream.concat(
-                        Stream.concat(next, untrue), Stream.of(issue.recheckBy().plusDays(1)))
+        Stream<Instant> untrue = Stream.concat(
+                new EvidenceChanges(evidence).begun(version).stream(), otherAggregates(evidence, issue).stream());
+        return Stream.of(
+                        next,
+                        untrue.map(at -> at.atOffset(ZoneOffset.UTC).toLocalDate()),
+                        Stream.of(issue.recheckBy().plusDays(1)))
+                .flatMap(days -> days)
                 .min(Comparator.naturalOrder())
                 .orElseThrow();
     }
 
-    /** Returns when a change was kept: with the newest version of the source or the mix. */
-    private static Instant begun(Evidence evidence, Evidence.AggregateChange change) {
-        return change.source()
-                .flatMap(id -> newest(evidence, id))
-                .map(version -> version.stamp().at())
-                .orElseGet(() -> evidence.mix().stamp().at());
-    }
-
-    private static Optional<Version<Source>> newest(Evidence evidence, SourceId id) {
-        return evidence.sources().stream()
-                .filter(version -> version.value().id().equals(id))
-                .findFirst();
+    /** Returns when the mix came to have other aggregates than a revision rests on: with its newest version. */
+    private static Optional<Instant> otherAggregates(Evidence evidence, FactorIssue issue) {
+        return Optional.ofNullable(evidence.bases().get(issue.revision()))
+                .filter(basis -> !basis.mix().hasSameAggregatesAs(evidence.mix().value()))
+                .map(any -> evidence.mix().stamp().at());
     }
 }

@@ -4,9 +4,12 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import porebench.method.FigureName;
@@ -29,13 +32,15 @@ import porebench.record.id.DeterminationId;
 import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
+import porebench.record.source.SourcePeriod;
+import porebench.record.source.SourceStory;
 
 /**
  * Everything a lab book knows about one mix: design, sources, determinations, factor issues and how they stand.
  *
  * @param mix the mix design
  * @param profile the profile it is tested by
- * @param sources the sources of its aggregates that are in the register
+ * @param stones what the sources of its aggregates were, those that are in the register, in the order of their ids
  * @param meters all meters of the laboratory, by id
  * @param stories how each meter stood on any day, by id
  * @param equipment the balances, cylinders and vessels of the laboratory
@@ -48,7 +53,7 @@ import porebench.record.id.SourceId;
 public record Evidence(
         Version<MixDesign> mix,
         Profile profile,
-        List<Version<Source>> sources,
+        List<SourceStory> stones,
         Map<MeterId, Version<Meter>> meters,
         Map<MeterId, MeterStory> stories,
         LaboratoryEquipment equipment,
@@ -58,27 +63,13 @@ public record Evidence(
         Map<DeterminationId, Basis> made,
         Instant firstKept) {
     public Evidence {
-        sources = List.copyOf(sources);
+        stones = List.copyOf(stones);
         meters = Map.copyOf(meters);
         stories = Map.copyOf(stories);
         determinations = List.copyOf(determinations);
         issues = List.copyOf(issues);
         bases = Map.copyOf(bases);
         made = Map.copyOf(made);
-    }
-
-    /**
-     * What trials are made with and a factor rests on: the mix design and the sources as they were.
-     *
-     * @param mix the mix design of that day
-     * @param sources its sources of that day, those that were in the register
-     * @param lost sources it names in a version that the lab book does not have, as after an import from another book
-     */
-    public record Basis(MixDesign mix, List<Source> sources, List<SourceId> lost) {
-        public Basis {
-            sources = List.copyOf(sources);
-            lost = List.copyOf(lost);
-        }
     }
 
     /**
@@ -104,6 +95,40 @@ public record Evidence(
     public static List<Evidence> ofAll(LabBook book) {
         EvidenceReader reader = EvidenceReader.ofAll(book);
         return book.latest(MixDesign.class).stream().map(reader::read).toList();
+    }
+
+    /** Returns the newest versions of its sources that are in the register, in the order of their ids. */
+    public List<Version<Source>> sources() {
+        return stones.stream().map(SourceStory::newest).toList();
+    }
+
+    /** Returns what a source of the mix was; empty where the register does not know it. */
+    public Optional<SourceStory> story(SourceId source) {
+        return stones.stream().filter(story -> story.id().equals(source)).findFirst();
+    }
+
+    /** Returns the same evidence with another story of a source, such as one that is not kept yet. */
+    public Evidence with(SourceStory story) {
+        return new Evidence(
+                mix,
+                profile,
+                stones.stream()
+                        .map(one -> one.id().equals(story.id()) ? story : one)
+                        .toList(),
+                meters,
+                stories,
+                equipment,
+                determinations,
+                issues,
+                with(bases, story),
+                with(made, story),
+                firstKept);
+    }
+
+    private static <K> Map<K, Basis> with(Map<K, Basis> bases, SourceStory story) {
+        Map<K, Basis> others = new HashMap<>();
+        bases.forEach((key, basis) -> others.put(key, basis.with(story)));
+        return others;
     }
 
     /** Returns whether any of its trials is of the simulated bench, as all are in a training book. */
@@ -146,7 +171,7 @@ public record Evidence(
         if (issue.origin() == FactorOrigin.IMPORTED) {
             return FactorState.NOT_VERIFIED;
         }
-        if (!changesSince(issue).isEmpty()) {
+        if (!changesSince(issue, day).isEmpty()) {
             return FactorState.SOURCE_CHANGED;
         }
         if (!evidenceChangesSince(issue).isEmpty()) {
@@ -159,9 +184,23 @@ public record Evidence(
         return due ? FactorState.RECHECK_DUE : FactorState.IN_FORCE;
     }
 
-    /** Returns what changed since a revision issued its factor: the mix's aggregates, or named sources. */
-    public List<AggregateChange> changesSince(FactorIssue issue) {
-        return changesSince(Optional.ofNullable(bases.get(issue.revision())));
+    /**
+     * Returns what is no longer, or not yet, what a revision rests on: the mix's aggregates, or named sources of which another
+     * stone is in use on a day.
+     */
+    public List<AggregateChange> changesSince(FactorIssue issue, LocalDate day) {
+        return changesSince(Optional.ofNullable(bases.get(issue.revision())), story -> story.on(day));
+    }
+
+    /**
+     * Returns the sources that become another stone than a revision rests on after a day, each with the first day of it: until then
+     * the factor holds.
+     */
+    public SortedMap<LocalDate, SourceId> changesToCome(FactorIssue issue, LocalDate day) {
+        return Optional.ofNullable(bases.get(issue.revision()))
+                .filter(any -> issue.isIssue())
+                .map(basis -> basis.toCome(stones, day))
+                .orElseGet(TreeMap::new);
     }
 
     /**
@@ -175,8 +214,20 @@ public record Evidence(
                 .toList();
     }
 
-    /** Returns everything that makes an issued factor untrue; nothing for a withdrawal. */
-    public List<Problem> whyUntrue(FactorIssue issue) {
+    /** Returns what will make a factor untrue after a day, before it has to be checked again. */
+    public List<Problem> seenComing(FactorIssue issue, LocalDate day) {
+        return changesToCome(issue, day).entrySet().stream()
+                .filter(entry -> !entry.getKey().isAfter(issue.recheckBy()))
+                .map(entry -> Problem.warning(
+                        "sources",
+                        "register.source-changes",
+                        entry.getValue().text(),
+                        entry.getKey().toString()))
+                .toList();
+    }
+
+    /** Returns everything that makes an issued factor untrue on a day; nothing for a withdrawal. */
+    public List<Problem> whyUntrue(FactorIssue issue, LocalDate day) {
         if (!issue.isIssue()) {
             return List.of();
         }
@@ -184,38 +235,42 @@ public record Evidence(
         if (issue.origin() == FactorOrigin.IMPORTED) {
             why.add(Problem.warning("factor", "register.not-verified", issue.revision()));
         }
-        changesSince(issue)
+        changesSince(issue, day)
                 .forEach(change -> why.add(change.asProblem(mix.value().id())));
         why.addAll(evidenceChangesSince(issue));
         return why;
     }
 
-    /** Returns what changed since the trials of a determination: the mix's aggregates, or named sources. */
+    /**
+     * Returns what changed since the trials of a determination: the mix's aggregates, or named sources of which another stone was
+     * declared last, whether or not it has begun. Whoever tests after a change was declared tests what it brings.
+     */
     public List<AggregateChange> changesSince(JudgedDetermination judged) {
-        return changesSince(
-                Optional.ofNullable(made.get(judged.determination().value().id())));
+        return changesSince(basis(judged), SourceStory::last);
     }
 
-    private List<AggregateChange> changesSince(Optional<Basis> basis) {
+    /** Returns what is not what the trials of a determination were made with on a day on which a factor from them would begin. */
+    public List<AggregateChange> changesSince(JudgedDetermination judged, LocalDate day) {
+        return changesSince(basis(judged), story -> story.on(day));
+    }
+
+    private Optional<Basis> basis(JudgedDetermination judged) {
+        return Optional.ofNullable(made.get(judged.determination().value().id()));
+    }
+
+    /** Returns whether the trials of a determination were made of the stone that was declared last of a source of the mix. */
+    boolean isOfLastStone(JudgedDetermination judged, SourceId source) {
+        return story(source)
+                .flatMap(story -> basis(judged).filter(basis -> basis.isOf(source, story.last())))
+                .isPresent();
+    }
+
+    private List<AggregateChange> changesSince(Optional<Basis> basis, Function<SourceStory, SourcePeriod> inUse) {
         if (basis.isEmpty()) {
             // A version of the mix that is not there cannot be vouched for.
             return List.of(new AggregateChange(Optional.empty()));
         }
-        Basis then = basis.get();
-        List<AggregateChange> changes = new ArrayList<>();
-        if (!then.mix().hasSameAggregatesAs(mix.value())) {
-            changes.add(new AggregateChange(Optional.empty()));
-        }
-        Map<SourceId, Source> now =
-                sources.stream().map(Version::value).collect(Collectors.toMap(Source::id, Function.identity()));
-        then.lost().forEach(source -> changes.add(new AggregateChange(Optional.of(source))));
-        for (Source source : then.sources()) {
-            Source today = now.get(source.id());
-            if (today != null && !source.isSameStoneAs(today)) {
-                changes.add(new AggregateChange(Optional.of(source.id())));
-            }
-        }
-        return changes;
+        return basis.get().changes(mix.value(), stones, inUse);
     }
 
     /** Returns the newest revision, issue or withdrawal. */
@@ -279,22 +334,33 @@ public record Evidence(
      * @param counted the trials of this mix that count, by determination
      */
     public EnoughTrials enough(JudgedDetermination judged, List<CountedTrials> counted) {
-        return new EnoughTrials(counted, CountedTrials.of(judged), divisionPercent(judged), profile);
+        return new EnoughTrials(counted, counted(judged), divisionPercent(judged), profile);
     }
 
     /** Returns the scatter of all determinations of the laboratory but one of this mix, on a type of meter, by their mix. */
     public ScatterElsewhere elsewhere(JudgedDetermination judged, MeterType type, LaboratoryScatter laboratory) {
-        return laboratory.without(counted(), CountedTrials.of(judged), type);
+        return laboratory.without(counted(), counted(judged), type);
     }
 
     /** Returns the trials that count, by determination. */
     public List<CountedTrials> counted() {
-        return determinations.stream().map(CountedTrials::of).toList();
+        return determinations.stream().map(this::counted).toList();
+    }
+
+    /** Returns the trials of a determination that count; a corrected version of a source counts as the one it corrected. */
+    private CountedTrials counted(JudgedDetermination judged) {
+        Map<SourceId, Integer> said = new HashMap<>();
+        judged.determination().value().sourceVersions().forEach((source, version) -> {
+            Optional<SourceStory> story =
+                    basis(judged).map(basis -> basis.stories().get(source));
+            said.put(source, story.map(known -> known.saidFor(version)).orElse(version));
+        });
+        return CountedTrials.of(judged, said);
     }
 
     /** Returns the versions of the sources in the register today, by source. */
     public Map<SourceId, Integer> sourceVersions() {
-        return sources.stream()
+        return sources().stream()
                 .collect(Collectors.toUnmodifiableMap(source -> source.value().id(), Version::number));
     }
 

@@ -1,7 +1,7 @@
 package porebench.evidence;
 
 import java.time.Instant;
-import java.util.ArrayList;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -20,7 +21,6 @@ import porebench.record.Meter;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
-import porebench.record.Source;
 import porebench.record.Trial;
 import porebench.record.book.Belonging;
 import porebench.record.book.KeptSince;
@@ -31,6 +31,7 @@ import porebench.record.id.DeterminationId;
 import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
+import porebench.record.source.SourceStory;
 
 /**
  * Reads the evidence of mixes out of a lab book's records: of a few, asking for what belongs to each, or of all, each kind of
@@ -44,7 +45,7 @@ public final class EvidenceReader {
     private final Function<MixId, List<Version<Determination>>> determinations;
     private final Function<DeterminationId, List<Version<Trial>>> trials;
     private final Function<MixId, List<Version<FactorIssue>>> issues;
-    private final Map<SourceId, Optional<Version<Source>>> sources = new HashMap<>();
+    private final Map<SourceId, Optional<SourceStory>> sources = new HashMap<>();
     private final Map<List<?>, Optional<?>> before = new HashMap<>();
     private final Map<String, Profile> profiles = new HashMap<>();
     private final Bench bench;
@@ -192,8 +193,8 @@ public final class EvidenceReader {
         profiles.putAll(ofGroup.profiles);
     }
 
-    private Optional<Version<Source>> source(SourceId id) {
-        return sources.computeIfAbsent(id, any -> book.latest(Source.class, id.text()));
+    private Optional<SourceStory> source(SourceId id) {
+        return sources.computeIfAbsent(id, any -> SourceStory.of(book, id));
     }
 
     public Evidence read(Version<MixDesign> mix) {
@@ -223,7 +224,7 @@ public final class EvidenceReader {
                 bench.equipment,
                 judged,
                 issued,
-                bases(issued),
+                bases(issued, judged),
                 made(judged),
                 firstKept(mix));
     }
@@ -235,24 +236,27 @@ public final class EvidenceReader {
         return first.orElse(mix).stamp().at();
     }
 
-    private Map<Integer, Evidence.Basis> bases(List<Version<FactorIssue>> issued) {
-        Map<Integer, Evidence.Basis> bases = new HashMap<>();
+    private Map<Integer, Basis> bases(List<Version<FactorIssue>> issued, List<JudgedDetermination> judged) {
+        Map<Integer, Basis> bases = new HashMap<>();
         for (Version<FactorIssue> version : issued) {
             FactorIssue issue = version.value();
             if (issue.isIssue()) {
                 then(MixDesign.class, issue.mixId().text(), issue.mixVersion())
-                        .ifPresent(mix -> bases.put(issue.revision(), basis(mix, issue.sourceVersions())));
+                        .ifPresent(mix -> bases.put(
+                                issue.revision(),
+                                basis(mix, issue.sourceVersions(), days(issue.determinationId(), judged))));
             }
         }
         return bases;
     }
 
-    private Map<DeterminationId, Evidence.Basis> made(List<JudgedDetermination> judged) {
-        Map<DeterminationId, Evidence.Basis> made = new HashMap<>();
+    private Map<DeterminationId, Basis> made(List<JudgedDetermination> judged) {
+        Map<DeterminationId, Basis> made = new HashMap<>();
         for (JudgedDetermination one : judged) {
             Determination determination = one.determination().value();
             then(MixDesign.class, determination.mixId().text(), determination.mixVersion())
-                    .ifPresent(mix -> made.put(determination.id(), basis(mix, determination.sourceVersions())));
+                    .ifPresent(
+                            mix -> made.put(determination.id(), basis(mix, determination.sourceVersions(), days(one))));
         }
         return made;
     }
@@ -274,14 +278,27 @@ public final class EvidenceReader {
                 .orElseGet(() -> JudgedTrial.of(trial, mix, Optional.empty(), profile));
     }
 
-    private Evidence.Basis basis(MixDesign mix, Map<SourceId, Integer> versions) {
-        List<Source> found = new ArrayList<>();
-        List<SourceId> lost = new ArrayList<>();
-        versions.entrySet().stream()
-                .sorted(Map.Entry.comparingByKey())
-                .forEach(entry -> then(Source.class, entry.getKey().text(), entry.getValue())
-                        .ifPresentOrElse(found::add, () -> lost.add(entry.getKey())));
-        return new Evidence.Basis(mix, found, lost);
+    private static Set<LocalDate> days(DeterminationId id, List<JudgedDetermination> judged) {
+        return judged.stream()
+                .filter(one -> one.determination().value().id().equals(id))
+                .findFirst()
+                .map(EvidenceReader::days)
+                .orElse(Set.of());
+    }
+
+    /** Returns the days on which the trials of a determination that count were made. */
+    private static Set<LocalDate> days(JudgedDetermination judged) {
+        return judged.trials().stream()
+                .filter(JudgedTrial::counts)
+                .map(trial -> trial.trial().value().testedAt().toLocalDate())
+                .collect(Collectors.toSet());
+    }
+
+    private Basis basis(MixDesign mix, Map<SourceId, Integer> versions, Set<LocalDate> days) {
+        Map<SourceId, SourceStory> stories = new HashMap<>();
+        versions.forEach((id, version) ->
+                source(id).filter(story -> story.of(version).isPresent()).ifPresent(story -> stories.put(id, story)));
+        return new Basis(mix, versions, stories, days);
     }
 
     private <T extends Kept> Optional<T> then(Class<T> kind, String recordId, int number) {

@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import porebench.record.MeterCalibration;
-import porebench.record.Source;
 import porebench.record.Trial;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MeterId;
@@ -40,7 +39,7 @@ public record FactorHistory(List<Made> made, List<MeterWork> worked) {
      * @param divisionPercent a division of its meter's scale, in % air
      */
     public record Made(
-            JudgedTrial judged, DeterminationId determination, Optional<Evidence.Basis> basis, double divisionPercent) {
+            JudgedTrial judged, DeterminationId determination, Optional<Basis> basis, double divisionPercent) {
         public Trial trial() {
             return judged.trial().value();
         }
@@ -50,24 +49,28 @@ public record FactorHistory(List<Made> made, List<MeterWork> worked) {
             return basis.map(known -> known.mix().sources()).orElse(Set.of());
         }
 
+        private Set<LocalDate> day() {
+            return Set.of(trial().testedAt().toLocalDate());
+        }
+
         /** Returns what changed between an earlier trial of the same mix and this one. */
         public List<HistoryChange> changesSince(Made earlier) {
             if (earlier.determination.equals(determination) || basis.isEmpty() || earlier.basis.isEmpty()) {
                 return List.of();
             }
-            Evidence.Basis now = basis.get();
-            Evidence.Basis then = earlier.basis.get();
+            Basis now = basis.get();
+            Basis then = earlier.basis.get();
             List<HistoryChange> changes = new ArrayList<>();
             if (!now.mix().hasSameAggregatesAs(then.mix())) {
                 changes.add(
                         new HistoryChange(HistoryChange.Of.MIX, now.mix().id().text()));
             }
-            for (Source source : now.sources()) {
-                then.sources().stream()
-                        .filter(before -> before.id().equals(source.id()) && !before.isSameStoneAs(source))
-                        .forEach(before -> changes.add(new HistoryChange(
-                                HistoryChange.Of.SOURCE, source.id().text())));
-            }
+            now.stories().keySet().stream().sorted().forEach(source -> {
+                Set<Integer> before = then.stones(source, earlier.day());
+                if (!before.isEmpty() && !before.equals(now.stones(source, day()))) {
+                    changes.add(new HistoryChange(HistoryChange.Of.SOURCE, source.text()));
+                }
+            });
             if (!now.mix().profileId().equals(then.mix().profileId())) {
                 changes.add(new HistoryChange(HistoryChange.Of.METHOD, now.mix().profileId()));
             }
@@ -114,8 +117,7 @@ public record FactorHistory(List<Made> made, List<MeterWork> worked) {
             stories.putAll(evidence.stories());
             for (JudgedDetermination judged : evidence.determinations()) {
                 DeterminationId id = judged.determination().value().id();
-                Optional<Evidence.Basis> basis =
-                        Optional.ofNullable(evidence.made().get(id));
+                Optional<Basis> basis = Optional.ofNullable(evidence.made().get(id));
                 for (JudgedTrial trial : judged.trials()) {
                     double division =
                             evidence.scale(List.of(trial)).divisionPercent().doubleValue();

@@ -112,7 +112,8 @@ public record RegisterRow(
                         issue.recheckBy().toString()));
             }
             missing.addAll(takenOn(issue));
-            missing.addAll(evidence.whyUntrue(issue));
+            missing.addAll(evidence.whyUntrue(issue, day));
+            missing.addAll(evidence.seenComing(issue, day));
         });
         basis.flatMap(JudgedDetermination::summary).ifPresent(summary -> missing.addAll(summary.doubts()));
         mix.sources().stream()

@@ -1,10 +1,9 @@
 package porebench.evidence;
 
+import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import porebench.method.trial.DeterminationSummary;
 import porebench.method.trial.Scatter;
 import porebench.record.id.SourceId;
 import porebench.statistics.summary.Summary;
@@ -38,23 +37,38 @@ public record SourceFactors(Summary seen, Optional<ToleranceInterval> range) {
      * @return empty when no mix has a determination with the source as it is now
      */
     public static Optional<SourceFactors> of(Collection<Evidence> mixes, SourceId source) {
-        List<Evidence> using = mixes.stream()
+        Gathering gathering = new Gathering(source);
+        mixes.stream()
                 .filter(one -> one.mix().value().sources().contains(source))
-                .toList();
-        double[] means = using.stream()
-                .flatMap(one -> newest(one, source).flatMap(JudgedDetermination::summary).stream())
-                .map(DeterminationSummary::summary)
-                .mapToDouble(Summary::mean)
-                .toArray();
-        if (means.length == 0) {
-            return Optional.empty();
+                .forEach(gathering::add);
+        return gathering.factors();
+    }
+
+    /** Gathers the factors of a source mix by mix, so that none of them need be held. */
+    public static final class Gathering {
+        private final SourceId source;
+        private final List<Double> means = new ArrayList<>();
+        private double dialPercent;
+
+        public Gathering(SourceId source) {
+            this.source = source;
         }
-        double dial = using.stream()
-                .flatMap(one -> newest(one, source).stream()
-                        .map(judged -> Scatter.ofTheDial(judged.meterType(), one.divisionPercent(judged))))
-                .max(Comparator.naturalOrder())
-                .orElseThrow();
-        return Optional.of(of(means, dial));
+
+        /** Adds a mix that uses the source. */
+        public void add(Evidence mix) {
+            Optional<JudgedDetermination> newest = newest(mix, source);
+            newest.flatMap(JudgedDetermination::summary)
+                    .ifPresent(known -> means.add(known.summary().mean()));
+            newest.ifPresent(judged -> dialPercent =
+                    Math.max(dialPercent, Scatter.ofTheDial(judged.meterType(), mix.divisionPercent(judged))));
+        }
+
+        /** Returns what was gathered; empty when no mix has a determination with the source as it is now. */
+        public Optional<SourceFactors> factors() {
+            return means.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(of(means.stream().mapToDouble(mean -> mean).toArray(), dialPercent));
+        }
     }
 
     /**
@@ -73,12 +87,9 @@ public record SourceFactors(Summary seen, Optional<ToleranceInterval> range) {
     }
 
     private static Optional<JudgedDetermination> newest(Evidence evidence, SourceId source) {
-        Optional<Integer> now = Optional.ofNullable(evidence.sourceVersions().get(source));
         return evidence.determinations().stream()
                 .filter(judged -> judged.counted() > 0)
-                .filter(judged -> Optional.ofNullable(
-                                judged.determination().value().sourceVersions().get(source))
-                        .equals(now))
+                .filter(judged -> evidence.isOfLastStone(judged, source))
                 .reduce((earlier, later) -> later);
     }
 }

@@ -6,6 +6,7 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -68,7 +69,10 @@ final class Export {
         }
     }
 
-    /** Returns the format of a file, which says of a factor whether its ground has changed in this book since its issue. */
+    /**
+     * Returns the format of a file, which says of a factor whether its ground has changed in this book since its issue; a change
+     * that is still to come is one.
+     */
     private static Format<? extends Kept> ofBook(Format<? extends Kept> format, LabBook book) {
         if (!(format instanceof FactorIssueFormat)) {
             return format;
@@ -81,7 +85,8 @@ final class Export {
                         issued,
                         evidence -> evidence.issues().stream()
                                 .map(Version::value)
-                                .filter(issue -> !evidence.whyUntrue(issue).isEmpty())
+                                .filter(issue -> !evidence.whyUntrue(issue, LocalDate.MAX)
+                                        .isEmpty())
                                 .forEach(issue -> untrue.add(issue.recordId())));
         return new FactorIssueFormat(issue -> untrue.contains(issue.recordId()));
     }

@@ -131,6 +131,7 @@ class UsageTest {
                         "issue",
                         "card",
                         "photo",
+                        "source",
                         "register",
                         "import",
                         "export",

@@ -49,7 +49,7 @@ class EvidenceChangesTest {
 
     private List<String> whyUntrue() {
         return Books.codes(
-                bench.evidence().whyUntrue(bench.evidence().newestIssue().orElseThrow()));
+                bench.evidence().whyUntrue(bench.evidence().newestIssue().orElseThrow(), Bench.START));
     }
 
     @Test
@@ -129,7 +129,7 @@ class EvidenceChangesTest {
                     later.latest(Trial.class, "T-1").orElseThrow().value().struck("spilled"));
             Evidence evidence = Evidence.of(later, Bench.MIX).orElseThrow();
             assertThat(evidence.stateOn(Bench.START)).isEqualTo(FactorState.EVIDENCE_CHANGED);
-            assertThat(Books.codes(evidence.whyUntrue(evidence.newestIssue().orElseThrow())))
+            assertThat(Books.codes(evidence.whyUntrue(evidence.newestIssue().orElseThrow(), Bench.START)))
                     .containsExactly("register.trial-changed");
         }
     }
@@ -218,7 +218,7 @@ class EvidenceChangesTest {
                     SampleCalibrations.bowlCalibration("C-2", "B-1", tested, "11.217"));
             Books.correct(later, SampleCalibrations.bowlCalibration("C-1", "B-1", tested, "11.208"));
             Evidence evidence = Evidence.of(later, Bench.MIX).orElseThrow();
-            assertThat(evidence.whyUntrue(evidence.newestIssue().orElseThrow()))
+            assertThat(evidence.whyUntrue(evidence.newestIssue().orElseThrow(), Bench.START))
                     .extracting(
                             problem -> problem.code() + " " + problem.values().get(0))
                     .containsExactlyInAnyOrder(

@@ -143,7 +143,7 @@ class EvidenceTest {
         FactorIssue issue = bench.issue(Bench.START);
         Books.correct(bench.book, corrected);
         Evidence evidence = bench.evidence();
-        assertThat(evidence.changesSince(issue))
+        assertThat(evidence.changesSince(issue, Bench.START))
                 .isEqualTo(
                         isChange ? List.of(new Evidence.AggregateChange(Optional.of(new SourceId("S-2")))) : List.of());
         assertThat(evidence.stateOn(Bench.START))
@@ -262,7 +262,7 @@ class EvidenceTest {
         FactorIssue issue = bench.issue(Bench.START);
         Books.correct(bench.book, with(bench.mix(), change));
         Evidence evidence = bench.evidence();
-        assertThat(evidence.changesSince(issue))
+        assertThat(evidence.changesSince(issue, Bench.START))
                 .isEqualTo(isChange ? List.of(new Evidence.AggregateChange(Optional.empty())) : List.of());
         assertThat(evidence.stateOn(Bench.START))
                 .isEqualTo(isChange ? FactorState.SOURCE_CHANGED : FactorState.IN_FORCE);

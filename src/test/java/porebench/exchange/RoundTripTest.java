@@ -94,8 +94,10 @@ class RoundTripTest {
         new CsvSheets().export(demo(), OutputFolder.fresh(folder));
         String sources = Files.readString(folder.resolve("sources.csv"), StandardCharsets.UTF_8);
         assertThat(sources)
-                .startsWith("source_id,name,role,place,ledge,relative_density,absorption_pct,remarks\r\n")
-                .contains("\r\nS-01,Velmar washed sand,fine,Velmar Pit,\"east face, lot 3\",2.62,1.1,\r\n")
+                .startsWith(
+                        "source_id,name,role,place,ledge,relative_density,absorption_pct,remarks,producer,product,size,"
+                                + "retained_37_5mm_pct,step,changed_on,reason\r\n")
+                .contains("\r\nS-01,Velmar washed sand,fine,Velmar Pit,\"east face, lot 3\",2.62,1.1,,,,,,,,\r\n")
                 .endsWith("\r\n");
         assertThat(Files.readString(folder.resolve("mix-design.csv"), StandardCharsets.UTF_8))
                 .contains("HG-101,\"Bridge deck 40, 20 mm granite\",1.000,m3,5.5,Velmar sand,fine,S-01,670,kg,ssd,");

@@ -2,6 +2,7 @@ package porebench.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -12,6 +13,7 @@ import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -185,6 +187,42 @@ class OlderStepsTest {
         assertThat(now).hasSize(2).startsWith(hashes.toArray(String[]::new));
         assertThat(strings(fresh, "SELECT content_hash || hash FROM entry ORDER BY entry_no"))
                 .isEqualTo(hashes);
+    }
+
+    /** The step only adds columns: a source that says no more than before is hashed as before, and one that says a step is kept with it. */
+    @Test
+    void aLabBookOfTheFourteenthStepTakesTheStepsOfSourcesFromThenOn() throws SQLException {
+        Path old = folder.resolve("old.porebench");
+        Source ledge1 = Samples.source("S-9", Role.COARSE, "Ledge 1");
+        Source ledge2 = Samples.source("S-9", Role.COARSE, "Ledge 2");
+        Head then;
+        try (LabBook book = new SqliteShelf(Books.CLOCK, new Steps(Steps.ALL.locations(), 14)).create(old)) {
+            Books.keep(book, ledge1);
+            Books.correct(book, ledge2);
+            then = book.head();
+        }
+        List<String> hashes = strings(old, "SELECT content_hash || hash FROM entry ORDER BY entry_no");
+        Source ledge3 = Samples.changed(Samples.source("S-9", Role.COARSE, "Ledge 3"), LocalDate.of(2026, 4, 1));
+        Path fresh = folder.resolve("fresh.porebench");
+        try (LabBook book = Books.SHELF.open(old);
+                LabBook other = Books.SHELF.create(fresh)) {
+            assertThat(book.head()).isEqualTo(then);
+            assertThat(book.check(Optional.of(then)).problems()).isEmpty();
+            Books.correct(book, ledge3);
+            assertThat(book.check(Optional.of(then)).problems()).isEmpty();
+            assertThat(book.history(Source.class, "S-9"))
+                    .extracting(version -> version.value())
+                    .containsExactly(ledge1, ledge2, ledge3);
+            Books.keep(other, ledge1);
+            Books.correct(other, ledge2);
+        }
+        List<String> now = strings(old, "SELECT content_hash || hash FROM entry ORDER BY entry_no");
+        assertThat(now).hasSize(3).startsWith(hashes.toArray(String[]::new));
+        assertThat(strings(fresh, "SELECT content_hash || hash FROM entry ORDER BY entry_no"))
+                .isEqualTo(hashes);
+        Books.sql(fresh, "DROP TRIGGER source_is_not_changed");
+        assertThatThrownBy(() -> Books.sql(fresh, "UPDATE source SET step = 'altered'"))
+                .hasMessageContaining("CHECK constraint failed");
     }
 
     private static List<String> tables(Path book) throws SQLException {

@@ -4,6 +4,7 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -215,7 +216,9 @@ public final class FactorPage implements Screen {
 
     private List<Problem> changes(FactorIssue issue) {
         Evidence evidence = desk.evidence().orElseThrow();
-        List<Problem> said = new ArrayList<>(evidence.whyUntrue(issue));
+        LocalDate today = desk.tools().today();
+        List<Problem> said = new ArrayList<>(evidence.whyUntrue(issue, today));
+        said.addAll(evidence.seenComing(issue, today));
         issue.takenOn()
                 .forEach(doubt -> said.add(Problem.warning(
                         "override", "register.doubt-taken-on", doubt.by(), doubt.words(), doubt.reason())));

@@ -36,7 +36,8 @@ public final class MetersPage extends RecordPage<Meter> {
                         () -> model.base()
                                 .ifPresent(
                                         meter -> openMeter.accept(meter.value().id())))),
-                openMix);
+                openMix,
+                RecordSections.NONE);
     }
 
     private static List<ShownColumn<Meter>> columns(MetersModel model, Texts texts) {

@@ -75,7 +75,22 @@ abstract class RecordModel<T extends Kept> extends RecordDraft<T> {
     }
 
     private TypedDraft keptDraft(T record) {
-        return TypedDraft.of(columns(), record, desk().tools().numbers());
+        return asTyped(TypedDraft.of(columns(), record, desk().tools().numbers()));
+    }
+
+    /** Returns what the form begins with from what is kept. */
+    TypedDraft asTyped(TypedDraft kept) {
+        return kept;
+    }
+
+    /** Returns the columns of the form, in their order. */
+    List<Column<T, ?>> inForm() {
+        return columns().all();
+    }
+
+    /** Returns why the draft is kept where the form says so; empty where it is asked for. */
+    Optional<String> reasonTyped() {
+        return Optional.empty();
     }
 
     /** Returns the column that is shown in the units of the screen, whatever unit it was kept in. */
@@ -265,7 +280,7 @@ abstract class RecordModel<T extends Kept> extends RecordDraft<T> {
     }
 
     /** Returns what one version says differently from the one before, in words. */
-    final List<String> changes(T before, T after) {
+    List<String> changes(T before, T after) {
         return changes(columns().all(), draftOf(before), draftOf(after));
     }
 }

@@ -35,7 +35,7 @@ abstract class RecordPage<T extends Kept> implements Screen {
      * @param open opens a page of the record on view; empty where there is none
      */
     RecordPage(RecordModel<T> model, List<ShownColumn<T>> columns, Optional<Action> open) {
-        this(model, columns, open, mix -> {});
+        this(model, columns, open, mix -> {}, RecordSections.NONE);
     }
 
     /**
@@ -43,15 +43,21 @@ abstract class RecordPage<T extends Kept> implements Screen {
      *
      * @param open opens a page of the record on view; empty where there is none
      * @param openMix turns the window to a mix that uses the record on view
+     * @param sections what stands of the record below its form
      */
-    RecordPage(RecordModel<T> model, List<ShownColumn<T>> columns, Optional<Action> open, Consumer<MixId> openMix) {
+    RecordPage(
+            RecordModel<T> model,
+            List<ShownColumn<T>> columns,
+            Optional<Action> open,
+            Consumer<MixId> openMix,
+            RecordSections sections) {
         this.model = model;
         this.texts = model.texts();
         begin = Commands.of(texts.get(model.what() + ".new"), this::begin);
         save = Commands.of(texts.get("record.save"), this::save);
         drop = Commands.of(texts.get("record.drop"), this::dropDraft);
         newer = new NewerVersion<>(model, this::component);
-        panel = new RecordPanel<>(model, newer, columns, begin, save, drop, this::choose, open, openMix);
+        panel = new RecordPanel<>(model, newer, columns, begin, save, drop, this::choose, open, openMix, sections);
         model.history().onChange(this::refresh);
         model.desk().onChange(() -> {
             model.follow();
@@ -146,7 +152,9 @@ abstract class RecordPage<T extends Kept> implements Screen {
         }
         Optional<String> why = model.isNew()
                 ? Optional.of(texts.get("record.first"))
-                : asker().reason(component(), title(), texts.get("record.why"), texts.get("record.act"));
+                : model.reasonTyped()
+                        .or(() ->
+                                asker().reason(component(), title(), texts.get("record.why"), texts.get("record.act")));
         if (why.isPresent() && asker().person(component()).isPresent()) {
             model.save(
                     why.get(),

@@ -50,6 +50,7 @@ final class RecordPanel<T extends Kept> {
     private final JLabel versionsTitle;
     private final Optional<Action> open;
     private final MixLinks usedBy;
+    private final RecordSections sections;
 
     /**
      * Makes the panel.
@@ -58,6 +59,7 @@ final class RecordPanel<T extends Kept> {
      * @param choose takes the id of the record that a person chose
      * @param open opens a page of the record on view; empty where there is none
      * @param openMix turns the window to a mix that uses the record on view
+     * @param sections what stands of the record below its form
      */
     RecordPanel(
             RecordModel<T> model,
@@ -68,15 +70,16 @@ final class RecordPanel<T extends Kept> {
             Action drop,
             Consumer<String> choose,
             Optional<Action> open,
-            Consumer<MixId> openMix) {
+            Consumer<MixId> openMix,
+            RecordSections sections) {
         this.model = model;
+        this.sections = sections;
         this.newer = newer;
         this.texts = model.texts();
         this.what = model.what();
         this.open = open;
         usedBy = new MixLinks(what + ".usedBy", texts, openMix);
-        fields = new ColumnForm(model, model.desk().tools().problemText())
-                .addAll(model.columns().all());
+        fields = new ColumnForm(model, model.desk().tools().problemText()).addAll(model.inForm());
         table = new RowTable<>(what + ".table", texts.get(what + ".title"), columns);
         table.onSelect(chosen -> chosen.ifPresent(record -> {
             choose.accept(record.recordId());
@@ -138,6 +141,9 @@ final class RecordPanel<T extends Kept> {
         right.add(buttons);
         right.add(new KeptRoom(said(), ROOM), "wmin 0");
         right.add(usedBy.component(), "wmin 0");
+        if (sections != RecordSections.NONE) {
+            right.add(sections.component(), "wmin 0");
+        }
         right.add(versionsTitle);
         right.add(versions.component(), "wmin 0");
         JScrollPane scroll = right.scrolled();
@@ -181,6 +187,7 @@ final class RecordPanel<T extends Kept> {
         newerText.say(newer.words());
         noteText.say(model.note());
         usedBy.show(model.usedBy());
+        sections.refresh();
         versions.show(model.versions());
         versionsTitle.setVisible(!model.isNew());
         versions.component().setVisible(!model.isNew());

@@ -22,7 +22,7 @@ public final class SourcesPage extends RecordPage<Source> {
     }
 
     private SourcesPage(SourcesModel model, Consumer<MixId> openMix) {
-        super(model, columns(model, model.texts()), Optional.empty(), openMix);
+        super(model, columns(model, model.texts()), Optional.empty(), openMix, new SourceSections(model, openMix));
     }
 
     private static List<ShownColumn<Source>> columns(SourcesModel model, Texts texts) {

@@ -189,6 +189,11 @@ public final class RowTable<R> extends JTable {
         return SwingUtilities.getAncestorOfClass(JScrollPane.class, this);
     }
 
+    /** Returns the rows on view, in the order in which they were given. */
+    public List<R> shown() {
+        return rows.all();
+    }
+
     /** Returns the selected row. */
     public Optional<R> selected() {
         int row = getSelectedRow();

@@ -14,7 +14,7 @@ import porebench.desk.form.Days;
 import porebench.desk.form.DraftReader;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.TypedDraft;
-import porebench.evidence.Evidence;
+import porebench.evidence.Basis;
 import porebench.evidence.JudgedTrial;
 import porebench.method.MeterType;
 import porebench.method.Problem;
@@ -240,7 +240,7 @@ class BenchModel extends RecordDraft<Trial> {
                         .flatMap(evidence -> one.mixVersion() == evidence.mix().number()
                                 ? Optional.of(evidence.mix().value())
                                 : Optional.ofNullable(evidence.made().get(one.id()))
-                                        .map(Evidence.Basis::mix)));
+                                        .map(Basis::mix)));
     }
 
     /** Returns what should be weighed and withdrawn for the chosen meter; empty when it cannot be computed. */

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import porebench.evidence.Basis;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.JudgedTrial;
@@ -20,7 +21,6 @@ import porebench.method.Answer;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.trial.Scatter;
-import porebench.record.Source;
 import porebench.record.book.Version;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MeterId;
@@ -93,7 +93,7 @@ public record SourceChange(
         }
         List<JudgedDetermination> before = counting.stream()
                 .filter(one -> isOfOlderSource(evidence, one))
-                .filter(one -> isSameStone(basis(evidence, one), basis(evidence, last.get())))
+                .filter(one -> basis(evidence, one).isOfSameStonesAs(basis(evidence, last.get())))
                 .toList();
         return compared(evidence, laboratory, marginPercent, changed, before, after);
     }
@@ -109,19 +109,9 @@ public record SourceChange(
                 && changes.stream().allMatch(change -> change.source().isPresent());
     }
 
-    private static Evidence.Basis basis(Evidence evidence, JudgedDetermination one) {
+    private static Basis basis(Evidence evidence, JudgedDetermination one) {
         return Objects.requireNonNull(
                 evidence.made().get(one.determination().value().id()));
-    }
-
-    private static boolean isSameStone(Evidence.Basis one, Evidence.Basis other) {
-        Map<SourceId, Source> there =
-                other.sources().stream().collect(Collectors.toMap(Source::id, Function.identity()));
-        return one.lost().equals(other.lost())
-                && one.sources().stream()
-                        .allMatch(source -> Optional.ofNullable(there.get(source.id()))
-                                .filter(source::isSameStoneAs)
-                                .isPresent());
     }
 
     private static Answer<SourceChange> compared(

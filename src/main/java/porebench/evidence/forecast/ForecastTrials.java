@@ -1,13 +1,15 @@
 package porebench.evidence.forecast;
 
-import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
+import porebench.evidence.Basis;
 import porebench.evidence.Evidence;
 import porebench.evidence.EvidenceReader;
 import porebench.evidence.JudgedDetermination;
@@ -24,11 +26,9 @@ import porebench.quantity.Typed;
 import porebench.quantity.Volume;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
-import porebench.record.Source;
 import porebench.record.book.Progress;
 import porebench.record.book.Records;
 import porebench.record.id.MixId;
-import porebench.record.id.SourceId;
 
 /**
  * Gathers the trials that count of a laboratory, with what was in the bowl.
@@ -45,21 +45,18 @@ public final class ForecastTrials {
     /** Reads the trials of all mixes of a lab book, and says how far it is. */
     public static Answer<LaboratoryForecast> of(Records book, Progress progress) {
         ForecastTrials gathered = new ForecastTrials();
-        Map<SourceId, Optional<Source>> today = new HashMap<>();
-        Function<SourceId, Optional<Source>> current = id -> today.computeIfAbsent(
-                id, any -> book.latest(Source.class, id.text()).map(version -> version.value()));
         List<MixId> mixes = book.ids(RecordKind.MIX).stream().map(MixId::new).toList();
-        EvidenceReader.asking(book).readEach(mixes, progress, evidence -> gathered.add(evidence, current));
+        EvidenceReader.asking(book).readEach(mixes, progress, gathered::add);
         return gathered.forecast();
     }
 
     /** Adds the determinations of a mix. */
-    private void add(Evidence evidence, Function<SourceId, Optional<Source>> current) {
+    private void add(Evidence evidence) {
         for (JudgedDetermination judged : evidence.determinations()) {
             String determination = judged.determination().value().id().text();
             Optional.ofNullable(
                             evidence.made().get(judged.determination().value().id()))
-                    .ifPresent(basis -> add(basis.mix(), determination, judged.trials(), names(basis, current)));
+                    .ifPresent(basis -> add(basis.mix(), determination, judged.trials(), names(basis)));
         }
     }
 
@@ -104,26 +101,15 @@ public final class ForecastTrials {
     }
 
     /** Returns under which name each source of a determination stands. */
-    private static Function<String, String> names(Evidence.Basis basis, Function<SourceId, Optional<Source>> current) {
+    private static Function<String, String> names(Basis basis) {
         Map<String, String> names = new HashMap<>();
-        for (Source then : basis.sources()) {
-            boolean isToday =
-                    current.apply(then.id()).filter(then::isSameStoneAs).isPresent();
-            names.put(then.id().text(), isToday ? then.id().text() : stone(then));
-        }
+        basis.stories().forEach((id, story) -> {
+            SortedSet<Integer> stones = basis.stonesOf(id);
+            boolean isToday = stones.equals(new TreeSet<>(Set.of(story.last().stone())));
+            // No source of today has a name with a line break.
+            names.put(id.text(), isToday ? id.text() : id.text() + "\n" + stones);
+        });
         return source -> names.getOrDefault(source, source);
-    }
-
-    /** Returns a name for a stone that is no longer quarried: no source of today has one with a line break. */
-    private static String stone(Source then) {
-        List<String> parts = new ArrayList<>(List.of(then.id().text(), then.place(), then.ledge()));
-        parts.add(number(then.relativeDensity()));
-        parts.add(number(then.absorptionPercent()));
-        return String.join("\n", parts);
-    }
-
-    private static String number(Optional<BigDecimal> figure) {
-        return figure.map(one -> one.stripTrailingZeros().toPlainString()).orElse("");
     }
 
     /** Returns the forecast that the gathered trials allow. */

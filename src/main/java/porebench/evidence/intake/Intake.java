@@ -21,6 +21,7 @@ import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.SheetPhoto;
+import porebench.record.Source;
 import porebench.record.Trial;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
@@ -186,6 +187,7 @@ public final class Intake {
 
     private Optional<Incoming> resolve(Incoming one) {
         return switch (one.value().kind()) {
+            case SOURCE -> unlessWrong(one, SourceIntake.check(book, touched, (Source) one.value(), today));
             case EQUIPMENT -> unlessWrong(one, ((Equipment) one.value()).check(today));
             case METER_CALIBRATION -> unlessWrong(one, wrong((MeterCalibration) one.value()));
             case MIX -> mix(one, (MixDesign) one.value());

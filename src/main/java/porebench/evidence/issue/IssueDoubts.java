@@ -15,6 +15,7 @@ import porebench.record.Meter;
 import porebench.record.Trial;
 import porebench.record.book.Version;
 import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
 
 /**
  * What is doubtful, and what can never be right, about a determination from which a factor is to be issued.
@@ -93,11 +94,36 @@ final class IssueDoubts {
         MixId mixId = evidence.mix().value().id();
         return evidence.changesSince(basis).stream()
                 .map(change -> change.source()
-                        .map(source ->
-                                Problem.warning("determination", "issue.source-changed-since-trials", source.text()))
+                        .map(this::changed)
                         .orElseGet(
                                 () -> Problem.warning("determination", "issue.mix-changed-since-trials", mixId.text())))
                 .toList();
+    }
+
+    private Problem changed(SourceId source) {
+        return evidence.story(source)
+                .flatMap(story -> story.last().from())
+                .map(from -> Problem.warning(
+                        "determination", "issue.source-changes-after-trials", source.text(), from.toString()))
+                .orElseGet(() -> Problem.warning("determination", "issue.source-changed-since-trials", source.text()));
+    }
+
+    /** Returns why a factor cannot hold from a day: a stone it rests on is worked only later. */
+    List<Problem> beforeStone(LocalDate from) {
+        return evidence.changesSince(basis).isEmpty()
+                ? evidence.changesSince(basis, from).stream()
+                        .flatMap(change -> change.source().stream())
+                        .map(source -> Problem.error(
+                                "inForceFrom",
+                                "issue.before-stone",
+                                from.toString(),
+                                source.text(),
+                                evidence.story(source)
+                                        .flatMap(story -> story.last().from())
+                                        .orElseThrow()
+                                        .toString()))
+                        .toList()
+                : List.of();
     }
 
     private static Optional<Problem> stop(StopRule rule) {

@@ -99,6 +99,7 @@ public final class Issuing {
             IssueDoubts doubts = new IssueDoubts(evidence, judged);
             problems.addAll(doubts.impossible());
             doubts.beforeEvidence(decision.inForceFrom()).ifPresent(problems::add);
+            problems.addAll(doubts.beforeStone(decision.inForceFrom()));
             taken.addAll(TakingOn.takeOn(problems, doubts.all(stop(evidence, scatter, judged)), decision.takingOn()));
         });
         if (basis.isEmpty() || Problem.anyError(problems)) {

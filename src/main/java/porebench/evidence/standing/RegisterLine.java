@@ -27,7 +27,8 @@ import porebench.record.id.MixId;
 
 /**
  * The line of one mix in the register on every day, as long as nothing is kept that changes it: a row holds from a day on, until
- * the next one does. A new one begins where a revision takes effect, is due to be checked again, or lapses.
+ * the next one does. A new one begins where a revision takes effect, is due to be checked again, or lapses, and where a
+ * source becomes another stone.
  */
 final class RegisterLine {
     /** How many parts of its text stand before the rows. */
@@ -60,6 +61,9 @@ final class RegisterLine {
             days.add(issue.recheckBy().minusDays(notice));
             days.add(issue.recheckBy().plusDays(1));
         }
+        evidence.stones().stream()
+                .flatMap(story -> story.periods().stream())
+                .forEach(period -> period.from().ifPresent(days::add));
         NavigableMap<LocalDate, RegisterRow> rows = new TreeMap<>();
         for (LocalDate day : days) {
             RegisterRow row = RegisterRow.of(evidence, day);

@@ -200,6 +200,10 @@ public final class Wording {
         text("place", "text-place", Form.LINE, source.place());
         text("ledge", "text-ledge", Form.LINE, source.ledge());
         text("remarks", "text-remarks", Form.NOTE, source.remarks());
+        source.producer().ifPresent(producer -> text("producer", "text-producer", Form.LINE, producer));
+        source.product().ifPresent(product -> text("product", "text-product", Form.LINE, product));
+        source.size().ifPresent(size -> text("size", "text-size", Form.LINE, size));
+        source.reason().ifPresent(reason -> text("reason", "text-reason", Form.NOTE, reason));
     }
 
     private void equipment(Equipment piece) {

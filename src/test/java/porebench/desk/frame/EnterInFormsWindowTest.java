@@ -157,7 +157,19 @@ class EnterInFormsWindowTest {
         EventThread.run(() -> named(JTextField.class, "id").setText("S-77"));
         assertThat(way("id", "source.save"))
                 .containsExactly(
-                        "name", "role", "place", "ledge", "relativeDensity", "absorption", "remarks", "source.save");
+                        "name",
+                        "producer",
+                        "product",
+                        "size",
+                        "role",
+                        "place",
+                        "ledge",
+                        "relativeDensity",
+                        "absorption",
+                        "retained",
+                        "remarks",
+                        "changedOn",
+                        "source.save");
         keys.strike(KeyEvent.VK_ENTER);
         assertThat(EventThread.comes(
                         () -> named(JComponent.class, "name.message").isShowing()))

@@ -214,6 +214,9 @@ class StillFormsWindowTest {
         EventThread.run(() -> named(JTable.class, "source.table").changeSelection(0, 0, false, false));
         Map<String, Rectangle> before = EventThread.call(this::places);
         EventThread.run(() -> named(JTextField.class, "relativeDensity").setText("2.71"));
+        EventThread.run(() -> named(JComboBox.class, "step").setSelectedIndex(1));
+        EventThread.run(() -> named(JTextField.class, "changedOn")
+                .setText(window.desk().tools().today().toString()));
         assertThat(EventThread.comes(
                         () -> named(JComponent.class, "source.effects").isShowing()))
                 .isTrue();

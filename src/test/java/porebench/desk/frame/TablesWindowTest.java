@@ -343,11 +343,6 @@ class TablesWindowTest {
     }
 
     @Test
-    void aMixThatUsesASourceIsOpenedFromTheSource() throws Exception {
-        openMixFrom("sources", "source", "S-02");
-    }
-
-    @Test
     void aMixThatWasTestedOnAMeterIsOpenedFromTheMeter() throws Exception {
         openMixFrom("meters", "meter", "B-1");
     }

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JTable;
@@ -38,6 +39,7 @@ import porebench.quantity.Typed;
 import porebench.record.Kept;
 import porebench.record.MixDesign;
 import porebench.record.Source;
+import porebench.record.SourceStep;
 import porebench.record.Trial;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
@@ -284,14 +286,15 @@ class TwoWritersWindowTest {
                 Source.class,
                 "S-01",
                 source -> new Source(
-                        source.id(),
-                        source.name(),
-                        source.role(),
-                        source.place(),
-                        source.ledge(),
-                        source.relativeDensity(),
-                        Optional.of(new BigDecimal("1.5")),
-                        "washed"));
+                                source.id(),
+                                source.name(),
+                                source.role(),
+                                source.place(),
+                                source.ledge(),
+                                source.relativeDensity(),
+                                Optional.of(new BigDecimal("1.5")),
+                                "washed")
+                        .as(Optional.of(SourceStep.CORRECTED), Optional.empty(), Optional.of("mistyped")));
         EventThread.run(() -> window.desk().refresh());
         assertThat(EventThread.comes(() -> button("source.save").getText().equals("See both ...")))
                 .isTrue();
@@ -299,19 +302,27 @@ class TwoWritersWindowTest {
         assertThat(EventThread.call(() -> field("ledge").getLocationOnScreen().y))
                 .as("no field has moved")
                 .isEqualTo(ledge);
+        EventThread.run(
+                () -> Named.in(window.content(), JComboBox.class, "step").setSelectedIndex(1));
+        type("changedOn", window.desk().tools().today().toString());
+        EventThread.run(() -> field("reason").setText("tested again"));
         // Factors become untrue.
-        asker.confirmations.add(true);
+        asker.confirmations.add(false);
         save();
         JTable table = both();
         assertThat(cells(table))
                 .containsExactly(
                         "Absorption | 1.1 % | \u25CB 1.5 % | \u25CF 1.3 %",
-                        "Remarks | nothing | \u25CF washed | \u25CB nothing");
+                        "Remarks | nothing | \u25CF washed | \u25CB nothing",
+                        "What this version is | nothing | \u25CB nothing | \u25CF Another stone from a day on",
+                        "First day of the stone | nothing | \u25CB nothing | \u25CF "
+                                + window.desk().tools().today(),
+                        "Reason | nothing | \u25CB nothing | \u25CF tested again");
         goOn();
-        // The person thinks better of it where the reason is asked: what was chosen stands in the form.
+        // The person thinks better of it where it is said what it does: what was chosen stands in the form.
         assertThat(EventThread.comes(() -> button("source.save").getText().equals("Save")))
                 .isTrue();
-        assertThat(EventThread.comes(() -> asker.acts.size() == 1)).isTrue();
+        assertThat(EventThread.comes(asker.confirmations::isEmpty)).isTrue();
         assertThat(EventThread.call(() -> field("remarks").getText())).isEqualTo("washed");
         assertThat(EventThread.call(() -> field("absorption").getText())).isEqualTo("1.3");
         keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);

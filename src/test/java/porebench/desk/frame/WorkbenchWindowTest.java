@@ -220,8 +220,15 @@ class WorkbenchWindowTest {
         JTable table = (JTable) named("source.table");
         EventThread.run(() -> table.setRowSelectionInterval(1, 1));
         EventThread.run(() -> ((JTextField) named("ledge")).setText("bench 9"));
+        EventThread.run(() -> button("source.save").doClick());
+        assertThat(demo.desk.book().history(Source.class, "S-02"))
+                .as("nothing is kept that does not say what it is")
+                .hasSize(1);
+        EventThread.run(() -> ((JComboBox<?>) named("step")).setSelectedIndex(1));
+        EventThread.run(() -> ((JTextField) named("changedOn"))
+                .setText(demo.desk.tools().today().toString()));
+        EventThread.run(() -> ((JTextField) named("reason")).setText("the quarry moved"));
         demo.asker.confirmations.add(true);
-        demo.asker.reasons.add("the quarry moved");
         EventThread.run(() -> button("source.save").doClick());
 
         List<Version<Source>> versions = demo.desk.book().history(Source.class, "S-02");

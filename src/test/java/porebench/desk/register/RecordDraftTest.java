@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.desk.MixDesk;
@@ -20,7 +21,6 @@ import porebench.method.Role;
 import porebench.method.meter.MeterState;
 import porebench.quantity.VolumeUnit;
 import porebench.record.Meter;
-import porebench.record.MixDesign;
 import porebench.record.Samples;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
@@ -29,6 +29,7 @@ import porebench.record.column.MeterColumns;
 import porebench.record.column.SourceColumns;
 import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
 import porebench.store.Books;
 
 /** What the registers show first, after a draft was dropped, and of another lab book. */
@@ -180,9 +181,13 @@ class RecordDraftTest {
         mixDesk.desk.refresh();
         SourcesModel model = sources();
         model.show("S-2");
-        assertThat(model.mixesUsing()).extracting(MixDesign::recordId).containsExactly("M-1");
+        assertThat(model.touch().orElseThrow().mixes())
+                .extracting(mix -> mix.mixId().text())
+                .containsExactly("M-1");
         model.show("S-1");
-        assertThat(model.mixesUsing()).extracting(MixDesign::recordId).containsExactly("M-1", "M-2");
+        assertThat(model.touch().orElseThrow().mixes())
+                .extracting(mix -> mix.mixId().text())
+                .containsExactly("M-1", "M-2");
         assertThat(model.choiceWords(SourceColumns.ROLE, Role.COARSE.symbol())).isEqualTo("coarse");
     }
 
@@ -193,12 +198,23 @@ class RecordDraftTest {
                 Draft.of(Samples.mix("M-2", "S-1", "S-2")),
                 Draft.of(Samples.determination("M-1/1", "M-1")),
                 Draft.of(Samples.trial("T-1", "M-1", "M-1/1", "5.4")),
-                Draft.of(Samples.issue("M-1", 1, "M-1/1", mixDesk.desk.tools().today())));
+                Draft.of(Samples.issue("M-1", 1, "M-1/1", mixDesk.desk.tools().today())
+                        .restingOn(1, Map.of(new SourceId("S-1"), 1, new SourceId("S-2"), 1))));
         mixDesk.desk.refresh();
         SourcesModel model = sources();
         model.show("S-1");
-        model.history().update("Ledge", model.draft().with(SourceColumns.LEDGE, "lot 9"));
-        assertThat(model.factorsMadeUntrue()).containsExactly(new MixId("M-1"));
+        model.history()
+                .update(
+                        "Ledge",
+                        model.draft()
+                                .with(SourceColumns.LEDGE, "lot 9")
+                                .with(SourceColumns.STEP, "changed")
+                                .with(
+                                        SourceColumns.CHANGED_ON,
+                                        mixDesk.desk.tools().today().plusDays(1).toString()));
+        assertThat(model.touch().orElseThrow().madeUntrue())
+                .extracting(mix -> mix.mixId())
+                .containsExactly(new MixId("M-1"));
     }
 
     @Test

@@ -29,6 +29,7 @@ import porebench.quantity.VolumeUnit;
 import porebench.record.Meter;
 import porebench.record.Samples;
 import porebench.record.Source;
+import porebench.record.SourceStep;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
 import porebench.record.book.MemoryLabBook;
@@ -36,7 +37,6 @@ import porebench.record.book.Version;
 import porebench.record.column.MeterColumns;
 import porebench.record.column.SourceColumns;
 import porebench.record.id.MeterId;
-import porebench.record.id.MixId;
 import porebench.store.SqliteShelf;
 
 /** The registers' models on the demo laboratory, without a display. */
@@ -54,6 +54,10 @@ class RegisterModelsTest {
         MemoryLabBook book = new MemoryLabBook(DAY);
         new DemoLaboratory().fill(book);
         return desk(locale, book);
+    }
+
+    static DeskModel desk(LabBook book) {
+        return desk(Locale.ENGLISH, book);
     }
 
     private static DeskModel desk(Locale locale, LabBook book) {
@@ -77,6 +81,24 @@ class RegisterModelsTest {
 
     private MetersModel meters() {
         return new MetersModel(desk, RecordPage.texts(desk));
+    }
+
+    /** The draft as another stone: its ledge, the first day, why. */
+    static void another(SourcesModel model, String ledge, String day) {
+        model.history()
+                .update(
+                        "Ledge",
+                        model.draft()
+                                .with(SourceColumns.LEDGE, ledge)
+                                .with(SourceColumns.STEP, SourceStep.CHANGED.symbol())
+                                .with(SourceColumns.CHANGED_ON, day)
+                                .with(SourceColumns.REASON, "the quarry moved"));
+    }
+
+    static List<String> untrue(SourcesModel model) {
+        return model.touch().orElseThrow().madeUntrue().stream()
+                .map(mix -> mix.mixId().text())
+                .toList();
     }
 
     @Test
@@ -150,7 +172,7 @@ class RegisterModelsTest {
         assertThat(model.factors()).isEmpty();
         model.show("S-02");
         desk.setPerson("M. Quist");
-        model.history().update("Ledge", model.draft().with(SourceColumns.LEDGE, "bench 9"));
+        another(model, "bench 9", "2026-11-25");
         assertThat(Refused.by(out -> model.save("the quarry moved", out))).isEmpty();
         assertThat(model.factors()).isEmpty();
     }
@@ -160,10 +182,17 @@ class RegisterModelsTest {
         SourcesModel model = sources();
         model.show("S-02");
         model.history().update("Name", model.draft().with(SourceColumns.NAME, "Drennick granite, washed"));
-        assertThat(model.factorsMadeUntrue()).isEmpty();
+        assertThat(untrue(model)).isEmpty();
+        assertThat(model.effects()).isEmpty();
+        assertThat(model.touchWords()).isEqualTo("The factors in force today and their cards on paper.");
         model.history().update("Ledge", model.draft().with(SourceColumns.LEDGE, "bench 9"));
-        assertThat(model.factorsMadeUntrue()).contains(new MixId("HG-101"));
-        assertThat(model.effects().orElseThrow()).contains("S-02").contains("HG-101");
+        assertThat(model.problems()).extracting(Problem::code).containsExactly("source.step-wanting");
+        assertThat(model.trySaving()).isFalse();
+        another(model, "bench 9", "2026-11-25");
+        assertThat(untrue(model)).contains("HG-101");
+        assertThat(model.trySaving()).isTrue();
+        assertThat(model.reasonTyped()).contains("the quarry moved");
+        assertThat(model.effects().orElseThrow()).contains("S-02 is another stone from 2026-11-25 on.");
     }
 
     @Test
@@ -185,14 +214,14 @@ class RegisterModelsTest {
         model.show("S-02");
         Source before = model.base().orElseThrow().value();
         int versions = model.versions().size();
-        model.history().update("Ledge", model.draft().with(SourceColumns.LEDGE, "bench 9"));
+        another(model, "bench 9", "2026-11-25");
         assertThat(Refused.by(out -> model.save("the quarry moved", out))).isEmpty();
         assertThat(model.history().isChanged()).isFalse();
         assertThat(model.versions()).hasSize(versions + 1);
         assertThat(model.versions().get(0).stamp().why()).isEqualTo("the quarry moved");
         assertThat(model.versions().get(0).stamp().who()).isEqualTo("M. Quist");
         assertThat(model.changes(before, model.versions().get(0).value()))
-                .containsExactly("Ledge or lot: bench 2 → bench 9");
+                .containsExactly("Another stone since 2026-11-25", "Ledge or lot: bench 2 → bench 9");
     }
 
     @Test
@@ -202,8 +231,8 @@ class RegisterModelsTest {
         SourcesModel there = new SourcesModel(other, RecordPage.texts(other));
         here.show("S-02");
         there.show("S-02");
-        here.history().update("Ledge", here.draft().with(SourceColumns.LEDGE, "bench 9"));
-        there.history().update("Ledge", there.draft().with(SourceColumns.LEDGE, "bench 10"));
+        another(here, "bench 9", "2026-11-25");
+        another(there, "bench 10", "2026-11-25");
         assertThat(Refused.by(out -> there.save("seen first", out))).isEmpty();
         assertThat(Refused.by(out -> here.save("seen later", out)))
                 .extracting(Problem::code)
@@ -235,6 +264,8 @@ class RegisterModelsTest {
         model.show("S-02");
         assertThat(model.draft().text(SourceColumns.RELATIVE_DENSITY)).isEqualTo("2,69");
         model.history().update("Density", model.draft().with(SourceColumns.RELATIVE_DENSITY, "2,70"));
+        model.type(SourceColumns.STEP, "corrected");
+        model.type(SourceColumns.REASON, "tested again");
         assertThat(Refused.by(out -> model.save("tested again", out))).isEmpty();
         assertThat(model.base().orElseThrow().value().relativeDensity().orElseThrow())
                 .isEqualByComparingTo("2.70");

@@ -126,7 +126,7 @@ class IntakeTest {
 
     @Test
     void aChangedSourceMeterMixOrDeterminationBecomesANewVersion() {
-        Source source = Samples.source("S-1", Role.FINE, "Ledge 2");
+        Source source = Samples.changed(Samples.source("S-1", Role.FINE, "Ledge 2"), Bench.START);
         MixDesign mix = Samples.mix("M-1", "S-1", "S-1");
         Determination determination =
                 new Determination(Bench.FIRST, Bench.MIX, 1, Map.of(), LocalDate.of(2026, 3, 2), "another purpose");

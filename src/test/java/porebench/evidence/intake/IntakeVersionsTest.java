@@ -61,7 +61,7 @@ class IntakeVersionsTest {
 
     @Test
     void aChangedTextThatNobodyCanReadIsRefusedAtItsPlace() {
-        Intake.Result result = check(Samples.source("S-1", Role.FINE, "Ledge \u202E2"));
+        Intake.Result result = check(Samples.changed(Samples.source("S-1", Role.FINE, "Ledge \u202E2"), Bench.START));
         assertThat(result.problems().get(0).code()).isEqualTo("text.unseen");
         assertThat(result.problems().get(0).place()).contains(line(2));
     }

@@ -187,7 +187,7 @@ class TrialIntakePlacingTest {
     void theFirstTrialRestsOnTheVersionsThatItsFileBrings() {
         issueFrom("M-1/1");
         Intake.Result result = check(
-                Samples.source("S-1", Role.FINE, "Ledge 2"),
+                Samples.changed(Samples.source("S-1", Role.FINE, "Ledge 2"), TimeBook.START),
                 Samples.mix(
                         "M-1",
                         Samples.constituent("Sand", Role.FINE, "S-1", "701"),

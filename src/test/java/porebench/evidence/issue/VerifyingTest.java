@@ -172,8 +172,8 @@ class VerifyingTest {
     void aWithdrawalIsNeverUntrue() {
         imported(TimeBook.START.plusDays(2));
         FactorIssue issue = evidence().issues().get(0).value();
-        assertThat(evidence().whyUntrue(issue)).isNotEmpty();
-        assertThat(evidence().whyUntrue(withdrawn(issue))).isEmpty();
+        assertThat(evidence().whyUntrue(issue, Bench.START)).isNotEmpty();
+        assertThat(evidence().whyUntrue(withdrawn(issue), Bench.START)).isEmpty();
     }
 
     private static FactorIssue withdrawn(FactorIssue issue) {

@@ -40,32 +40,33 @@ public record NextStep(String key, List<String> values, int step) {
         if (state == FactorState.IN_FORCE) {
             return new NextStep("next.in-force", List.of(recheckBy(begun)), 0);
         }
-        String why = reason(evidence, state, begun);
-        return trials(evidence, "next." + why, values(evidence, state, begun));
+        String why = reason(evidence, state, begun, day);
+        return trials(evidence, "next." + why, values(evidence, state, begun, day));
     }
 
     private static String recheckBy(Optional<FactorIssue> issue) {
         return issue.map(each -> Days.show(each.recheckBy())).orElse("");
     }
 
-    private static String reason(Evidence evidence, FactorState state, Optional<FactorIssue> begun) {
+    private static String reason(Evidence evidence, FactorState state, Optional<FactorIssue> begun, LocalDate day) {
         return switch (state) {
             case RECHECK_DUE -> "recheck-due";
             case LAPSED -> "lapsed";
             case WITHDRAWN -> "withdrawn";
-            case SOURCE_CHANGED -> changedSources(evidence, begun).isEmpty() ? "mix-changed" : "source-changed";
+            case SOURCE_CHANGED -> changedSources(evidence, begun, day).isEmpty() ? "mix-changed" : "source-changed";
             case EVIDENCE_CHANGED -> "evidence-changed";
             case NOT_VERIFIED -> "not-verified";
             default -> evidence.newestIssue().isPresent() ? "not-yet" : "no-factor";
         };
     }
 
-    private static List<String> values(Evidence evidence, FactorState state, Optional<FactorIssue> begun) {
+    private static List<String> values(
+            Evidence evidence, FactorState state, Optional<FactorIssue> begun, LocalDate day) {
         return switch (state) {
             case RECHECK_DUE, LAPSED -> List.of(recheckBy(begun));
             case WITHDRAWN ->
                 List.of(begun.map(issue -> Days.show(issue.inForceFrom())).orElse(""));
-            case SOURCE_CHANGED -> List.of(changedSources(evidence, begun));
+            case SOURCE_CHANGED -> List.of(changedSources(evidence, begun, day));
             default ->
                 List.of(evidence.newestIssue()
                         .map(issue -> Days.show(issue.inForceFrom()))
@@ -73,9 +74,9 @@ public record NextStep(String key, List<String> values, int step) {
         };
     }
 
-    private static String changedSources(Evidence evidence, Optional<FactorIssue> begun) {
+    private static String changedSources(Evidence evidence, Optional<FactorIssue> begun, LocalDate day) {
         return begun.stream()
-                .flatMap(issue -> evidence.changesSince(issue).stream())
+                .flatMap(issue -> evidence.changesSince(issue, day).stream())
                 .flatMap(change -> change.source().stream())
                 .map(SourceId::text)
                 .distinct()

@@ -1,0 +1,119 @@
+package porebench.desk.register;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import porebench.desk.DeskModel;
+import porebench.desk.Refused;
+import porebench.exchange.DemoLaboratory;
+import porebench.method.Problem;
+import porebench.method.Role;
+import porebench.record.Samples;
+import porebench.record.book.Draft;
+import porebench.record.book.MemoryLabBook;
+import porebench.record.column.SourceColumns;
+
+/** The register of sources on the demo laboratory: the acts, and what they would do. */
+class SourcesModelTest {
+    private static final Clock DAY = Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC);
+
+    private DeskModel desk;
+
+    @BeforeEach
+    void fillBook() {
+        MemoryLabBook book = new MemoryLabBook(DAY);
+        new DemoLaboratory().fill(book);
+        desk = RegisterModelsTest.desk(book);
+    }
+
+    private SourcesModel sources() {
+        return new SourcesModel(desk, RecordPage.texts(desk));
+    }
+
+    @Test
+    void aCorrectionOfTheLedgeIsDoubtedAndTouchesNoFactor() {
+        SourcesModel model = sources();
+        model.show("S-02");
+        assertThat(List.of(
+                        model.isFixed(SourceColumns.STEP),
+                        model.isFixed(SourceColumns.CHANGED_ON),
+                        model.isFixed(SourceColumns.REASON)))
+                .containsExactly(false, true, true);
+        model.type(SourceColumns.LEDGE, "bench 2 a");
+        model.type(SourceColumns.STEP, "corrected");
+        assertThat(model.isFixed(SourceColumns.REASON)).isFalse();
+        assertThat(model.isFixed(SourceColumns.CHANGED_ON)).isFalse();
+        assertThat(model.problems())
+                .extracting(Problem::code)
+                .containsExactly("source.reason-wanting", "source.correction-of-words");
+        model.type(SourceColumns.REASON, "mistyped");
+        assertThat(model.problems()).extracting(Problem::code).containsExactly("source.correction-of-words");
+        assertThat(model.trySaving()).isTrue();
+        assertThat(RegisterModelsTest.untrue(model)).isEmpty();
+        assertThat(model.touchWords()).isEqualTo("A typing mistake put right changes no factor.");
+    }
+
+    /** S-09 is ledge 5 since 9 November 2026, by the demo; HG-106 uses it, with a factor from trials of May. */
+    @Test
+    void takingAChangeBackBringsTheOldFiguresAndTheFactorBack() {
+        SourcesModel model = sources();
+        model.show("S-09");
+        model.type(SourceColumns.STEP, "withdrawn");
+        assertThat(model.draft().text(SourceColumns.LEDGE)).isEqualTo("ledge 4");
+        assertThat(model.draft().text(SourceColumns.RELATIVE_DENSITY)).isEqualTo("2.74");
+        assertThat(model.isFixed(SourceColumns.CHANGED_ON)).isTrue();
+        model.type(SourceColumns.REASON, "it was another quarry");
+        assertThat(model.problems()).isEmpty();
+        assertThat(model.touchWords()).isEqualTo("Saved like this, 1 factors hold again.");
+        assertThat(Refused.by(out -> model.save("it was another quarry", out))).isEmpty();
+        assertThat(model.story().orElseThrow().periods()).hasSize(1);
+        assertThat(model.changes(
+                        model.versions().get(1).value(), model.versions().get(0).value()))
+                .startsWith("The last change was a mistake", "Ledge or lot: ledge 5 → ledge 4");
+        assertThat(model.draft().text(SourceColumns.STEP)).isEmpty();
+    }
+
+    @Test
+    void aChangeToComeIsLookedAtOnItsDayAndTheNewDayOfAChangeMovesIt() {
+        SourcesModel model = sources();
+        model.show("S-09");
+        model.type(SourceColumns.STEP, "corrected");
+        model.type(SourceColumns.CHANGED_ON, "2026-12-01");
+        assertThat(model.touch().orElseThrow().looked()).isEqualTo(LocalDate.of(2026, 12, 1));
+        model.type(SourceColumns.CHANGED_ON, "2026-05-01");
+        assertThat(model.touchWords()).isEqualTo("Another first day changes how 1 factors stand.");
+        model.dropDraft();
+        RegisterModelsTest.another(model, "ledge 6", "2026-12-01");
+        assertThat(model.problems()).extracting(Problem::code).containsExactly("source.change-to-come");
+        assertThat(model.changes(
+                        model.base().orElseThrow().value(),
+                        model.read(model.draft()).value().orElseThrow()))
+                .startsWith("Another stone since 2026-12-01", "Ledge or lot: ledge 5 → ledge 6");
+    }
+
+    @Test
+    void aSourceNobodyUsesSaysSo() {
+        SourcesModel model = sources();
+        model.show("S-02");
+        assertThat(model.choices(SourceColumns.STEP)).containsExactly("", "changed", "corrected", "withdrawn");
+        assertThat(model.choices(SourceColumns.ROLE)).containsExactly("fine", "coarse");
+        assertThat(model.note()).startsWith("Used by 3 mixes with ");
+        model.begin();
+        assertThat(model.isFixed(SourceColumns.STEP)).isTrue();
+        assertThat(model.isFixed(SourceColumns.CHANGED_ON)).isFalse();
+        assertThat(model.note()).isEmpty();
+        assertThat(model.touchWords()).isEmpty();
+        assertThat(Refused.by(out ->
+                        desk.keep(List.of(Draft.of(Samples.source("S-77", Role.FINE, "lot 1"))), "new", out)))
+                .isEmpty();
+        model.show("S-77");
+        assertThat(model.touchWords()).isEqualTo("No mix uses it: whatever it is, no factor changes.");
+        assertThat(model.note()).isEqualTo("No mix uses it.");
+    }
+}

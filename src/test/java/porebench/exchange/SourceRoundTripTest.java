@@ -1,0 +1,39 @@
+package porebench.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import porebench.method.Role;
+import porebench.record.Source;
+import porebench.record.SourceStep;
+import porebench.record.id.SourceId;
+
+/** A source with all that it may state, written and read back. */
+class SourceRoundTripTest {
+    @Test
+    void aSourceWithItsProducerAndWhatItsVersionIsReadsBack() throws IOException {
+        for (SourceStep step : SourceStep.values()) {
+            Source full = new Source(
+                    new SourceId("S-1"),
+                    "Stone",
+                    Role.COARSE,
+                    "Quarry",
+                    "ledge 5",
+                    Optional.of(new BigDecimal("2.70")),
+                    Optional.empty(),
+                    "",
+                    Optional.of("Ternstead Stone"),
+                    Optional.of("No. 57"),
+                    Optional.of("5 to 25 mm"),
+                    Optional.of(new BigDecimal("0.50")),
+                    Optional.of(step),
+                    Optional.of(LocalDate.of(2026, 11, 9)),
+                    Optional.of("Ledge 4, the old one, \"is\" worked out"));
+            assertThat(RoundTripTest.written(CsvSheets.SOURCES, full)).isEqualTo(full);
+        }
+    }
+}
