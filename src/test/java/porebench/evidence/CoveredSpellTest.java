@@ -115,6 +115,26 @@ class CoveredSpellTest {
     }
 
     @Test
+    void aDeclaredChangeEndsItOnTheDayItStatesWheneverItWasKept() {
+        bench.issue(Bench.START);
+        LocalDate since = LocalDate.of(2026, 6, 15);
+        Books.correct(bench.book, Samples.changed(Samples.source("S-2", Role.COARSE, "Ledge 2"), since));
+        assertThat(CoveredSpell.of(bench.evidence())).containsExactly(spell(Bench.START, since));
+        assertThat(RegisterRow.of(bench.evidence(), since.minusDays(1)).uncoveredSince())
+                .isEmpty();
+        assertThat(RegisterRow.of(bench.evidence(), since).uncoveredSince()).contains(since);
+        Books.correct(bench.book, Samples.withdrawn(Samples.source("S-2", Role.COARSE, "Ledge 1")));
+        assertThat(CoveredSpell.of(bench.evidence())).containsExactly(spell(Bench.START, LocalDate.of(2027, 3, 10)));
+    }
+
+    @Test
+    void aCorrectionEndsNothing() {
+        bench.issue(Bench.START);
+        Books.correct(bench.book, Samples.corrected(Samples.source("S-2", Role.COARSE, "Ledge 2")));
+        assertThat(CoveredSpell.of(bench.evidence())).containsExactly(spell(Bench.START, LocalDate.of(2027, 3, 10)));
+    }
+
+    @Test
     void anotherMixEndsItToo() {
         keptOnTwentiethOfApril(book -> {
             Books.keep(book, Samples.source("S-3", Role.COARSE, "Ledge 7"));
