@@ -78,13 +78,11 @@ public final class RowTable<R> extends JTable {
         for (int column = 0; column < rows.columns().size(); column++) {
             setUp(getColumnModel().getColumn(column), rows.columns().get(column));
         }
-        if (!isTyped() && rows.columns().stream().anyMatch(ShownColumn::isSorted)) {
-            setRowSorter(sorter);
-        }
         if (isTyped()) {
             setCellSelectionEnabled(true);
             CellTyping.leaveByTab(this);
         } else {
+            setRowSorter(rows.columns().stream().anyMatch(ShownColumn::isSorted) ? sorter : null);
             setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
             setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
         }
