@@ -231,6 +231,13 @@ final class LaboratoryMeans {
         return Optional.of(new BetweenSets(Math.sqrt(variance), Math.max(LEAST_DEGREES, degrees * part * part)));
     }
 
+    /** Returns the standard deviation of what determinations differ by, however few show it, in % air; empty where none do. */
+    OptionalDouble determinationsSeen(MeterType type) {
+        return on(type).isEmpty()
+                ? OptionalDouble.empty()
+                : layers(type).map(found -> deviation(found.get(2))).orElse(OptionalDouble.empty());
+    }
+
     private Optional<List<OptionalDouble>> between(MeterType type) {
         return layers(type).map(found -> found.subList(0, found.size() - 1));
     }

@@ -174,7 +174,8 @@ public final class LaboratoryScatter {
 
     /**
      * Returns what two determinations of the same differ by on a type of meter, beyond the scatter of their trials: as repeated
-     * determinations of a mix show it, else as days, operators and meters within determinations do; empty where the lab book cannot tell.
+     * determinations of a mix show it, else as days, operators and meters within determinations do, but no less than what few repeated
+     * determinations show; empty where the lab book cannot tell.
      *
      * @param type the type of meter
      */
@@ -182,7 +183,11 @@ public final class LaboratoryScatter {
         return means().determinations(type)
                 .or(() -> occasions()
                         .ofOne(type)
-                        .map(one -> new BetweenSets(one.standardUncertaintyPercent(), one.degreesOfFreedom())));
+                        .map(one -> new BetweenSets(
+                                Math.max(
+                                        one.standardUncertaintyPercent(),
+                                        means().determinationsSeen(type).orElse(0)),
+                                one.degreesOfFreedom())));
     }
 
     /**

@@ -17,6 +17,7 @@ import porebench.record.Samples;
 import porebench.record.Trial;
 import porebench.record.book.Stamp;
 import porebench.record.book.Version;
+import porebench.statistics.comparison.BetweenSets;
 
 class OccasionScatterHandTest {
     private static final Stamp STAMP = new Stamp("R. Vale", Instant.EPOCH, "bench");
@@ -95,6 +96,20 @@ class OccasionScatterHandTest {
         assertThat(scatter(oneDay).of(oneDay.get(0).trials(), MeterType.B)).isEmpty();
         assertThat(LaboratoryScatter.NONE.occasions().of(few.get(0).trials(), MeterType.B))
                 .isEmpty();
+    }
+
+    /**
+     * Five determinations of a mix have four degrees of freedom, too few to stand alone, so that days count, five times 0.5^2 = 1.25
+     * degrees of freedom; but for no less than the five show: their means have a variance of 0.025, a quarter of the 0.08 / 3 within
+     * them off, 0.018333, its root 0.135401.
+     */
+    @Test
+    void daysStandForDeterminationsButForNoLessThanTheseShow() {
+        BetweenSets found = LaboratoryScatter.ofDeterminations(determinations(5, 2))
+                .betweenDeterminations(MeterType.B)
+                .orElseThrow();
+        assertThat(found.standardDeviation()).isEqualTo(0.135401, within(1e-5));
+        assertThat(found.degreesOfFreedom()).isEqualTo(1.25, within(1e-3));
     }
 
     private static OccasionScatter scatter(List<JudgedDetermination> determinations) {
