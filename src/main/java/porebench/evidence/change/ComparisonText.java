@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import porebench.method.RoundingRule;
 import porebench.method.Texts;
+import porebench.method.trial.StopRule;
 import porebench.statistics.comparison.BeforeAndAfter;
 import porebench.statistics.comparison.ComparisonPlan;
 import porebench.statistics.comparison.ComparisonPlan.More;
@@ -47,11 +48,23 @@ public final class ComparisonText {
 
     private String testMore(Comparison comparison, String margin) {
         ComparisonPlan plan = comparison.plan();
-        Optional<More> after = plan.after();
-        Optional<More> each = plan.onEachSide();
-        String key =
-                after.isPresent() ? "verdict.test-after" : each.isPresent() ? "verdict.test-each" : "verdict.test-none";
-        return words.get(key, margin, after.or(() -> each).map(this::more).orElse(""));
+        Optional<More> after = plan.after().filter(ComparisonText::isTested);
+        Optional<More> each = plan.onEachSide().filter(ComparisonText::isTested);
+        if (after.isPresent()) {
+            return words.get("verdict.test-after", margin, more(after.get()));
+        }
+        if (each.isPresent()) {
+            return words.get("verdict.test-each", margin, more(each.get()));
+        }
+        return plan.after()
+                .or(plan::onEachSide)
+                .map(more -> words.get("verdict.test-many", margin, more(more)))
+                .orElseGet(() -> words.get("verdict.test-none", margin));
+    }
+
+    /** Returns whether a laboratory would test so many. */
+    private static boolean isTested(More more) {
+        return more.readings() <= StopRule.MOST_TRIALS;
     }
 
     private String more(More more) {
