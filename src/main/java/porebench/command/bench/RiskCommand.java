@@ -1,7 +1,6 @@
 package porebench.command.bench;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -15,6 +14,7 @@ import porebench.method.Problem;
 import porebench.method.risk.AirLimits;
 import porebench.method.risk.LoadRisk;
 import porebench.method.risk.Loads;
+import porebench.method.risk.RiskCheck;
 import porebench.method.risk.RiskCurve;
 
 /** {@code risk}: the shares of loads that a wrong factor passes or fails wrongly. */
@@ -50,10 +50,7 @@ public final class RiskCommand extends OneCommand {
 
     @Override
     protected CommandOutcome carryOut() {
-        List<Problem> problems = new ArrayList<>();
-        checkPositive("tolerance", tolerance, problems);
-        checkNotNegative("spread", spread, problems);
-        checkNotNegative("reading-spread", readingSpread, problems);
+        List<Problem> problems = RiskCheck.check(tolerance, spread, readingSpread);
         if (Problem.anyError(problems)) {
             return CommandOutcome.refused(problems);
         }
@@ -64,12 +61,6 @@ public final class RiskCommand extends OneCommand {
         Said said = new Said(
                 LoadRisk.of(limits, loads, wrongBy), RiskCurve.of(limits, loads, RiskCurve.farthest(limits, wrongBy)));
         return CommandOutcome.done(layout().report(said), problems);
-    }
-
-    private static void checkNotNegative(String option, BigDecimal number, List<Problem> problems) {
-        if (number.signum() < 0) {
-            problems.add(Problem.error(option, "command.negative", "--" + option, number));
-        }
     }
 
     private ReportLayout<Said> layout() {

@@ -83,7 +83,8 @@ class RiskCommandTest {
                 "--reading-spread",
                 "-1");
         assertThat(said.status()).isEqualTo(1);
-        assertThat(said.codes()).containsExactly("command.not-positive", "command.negative", "command.negative");
+        assertThat(said.codes())
+                .containsExactly("risk.tolerance-not-positive", "risk.spread-negative", "risk.reading-spread-negative");
         assertThat(new Terminal(folder).run("risk", "--target", "6").status()).isEqualTo(2);
     }
 }
