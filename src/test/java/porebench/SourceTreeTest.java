@@ -29,6 +29,7 @@ class SourceTreeTest {
     private static final List<String> WRITTEN = List.of(
             "porebench.app",
             "porebench.chart",
+            "porebench.chart.change",
             "porebench.chart.control",
             "porebench.chart.factor",
             "porebench.chart.look",
@@ -37,6 +38,7 @@ class SourceTreeTest {
             "porebench.command",
             "porebench.desk",
             "porebench.desk.budget",
+            "porebench.desk.change",
             "porebench.desk.factor",
             "porebench.desk.form",
             "porebench.desk.frame",

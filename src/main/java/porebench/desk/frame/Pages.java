@@ -8,10 +8,12 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import porebench.desk.DeskModel;
+import porebench.desk.DeterminationSection;
 import porebench.desk.Page;
 import porebench.desk.Screen;
 import porebench.desk.Settings;
 import porebench.desk.budget.BudgetSection;
+import porebench.desk.change.ChangeSection;
 import porebench.desk.factor.FactorPage;
 import porebench.desk.frame.dialog.FrameTexts;
 import porebench.desk.frame.start.FirstStepsModel;
@@ -96,7 +98,12 @@ public record Pages(
                                 "variability",
                                 "page.title",
                                 () -> new VariabilityPage(
-                                        desk, openTrial, strikeTrial, new BudgetSection(desk), settings)),
+                                        desk,
+                                        openTrial,
+                                        strikeTrial,
+                                        DeterminationSection.both(
+                                                new ChangeSection(desk, settings), new BudgetSection(desk)),
+                                        settings)),
                         late(desk, settings, "factor", "factor", "page.title", () -> new FactorPage(desk))),
                 List.of(
                         late(

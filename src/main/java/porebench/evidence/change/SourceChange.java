@@ -70,10 +70,7 @@ public record SourceChange(
         List<JudgedDetermination> counting = evidence.determinations().stream()
                 .filter(one -> one.counted() > 0)
                 .toList();
-        List<JudgedDetermination> old = evidence.determinations().stream()
-                .filter(one -> isOfOlderSource(evidence, one))
-                .toList();
-        if (old.isEmpty()) {
+        if (!happened(evidence)) {
             return refused(Problem.error("sources", "change.no-change", mix));
         }
         Optional<JudgedDetermination> last =
@@ -96,6 +93,11 @@ public record SourceChange(
                 .filter(one -> basis(evidence, one).isOfSameStonesAs(basis(evidence, last.get())))
                 .toList();
         return compared(evidence, laboratory, marginPercent, changed, before, after);
+    }
+
+    /** Returns whether a source of a mix changed since one of its determinations, its own proportions being the same. */
+    public static boolean happened(Evidence evidence) {
+        return evidence.determinations().stream().anyMatch(one -> isOfOlderSource(evidence, one));
     }
 
     private static Answer<SourceChange> refused(Problem problem) {

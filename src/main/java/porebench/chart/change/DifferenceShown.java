@@ -1,0 +1,45 @@
+package porebench.chart.change;
+
+import java.util.List;
+import java.util.Locale;
+import org.jfree.chart.JFreeChart;
+import porebench.chart.look.ChartLook;
+import porebench.chart.look.Plottable;
+import porebench.chart.look.TableColumns;
+import porebench.port.DataTable;
+
+/**
+ * What the plot of a comparison shows: the difference with its two intervals, against the margin.
+ *
+ * @param differencePercent after less before, in % air
+ * @param half95Percent half the width of its 95 % interval, in % air, at least 0
+ * @param half90Percent half the width of its 90 % interval, in % air, at least 0
+ * @param marginPercent how far a factor may move before it matters, in % air, greater than 0
+ */
+public record DifferenceShown(
+        double differencePercent, double half95Percent, double half90Percent, double marginPercent)
+        implements Plottable {
+    @Override
+    public JFreeChart chart(ChartLook look, Locale locale) {
+        return new DifferenceChart(this, look, locale).chart();
+    }
+
+    @Override
+    public DataTable table() {
+        return new DataTable(
+                List.of(
+                        "difference_pct_air",
+                        "low_95_pct_air",
+                        "high_95_pct_air",
+                        "low_90_pct_air",
+                        "high_90_pct_air",
+                        "margin_pct_air"),
+                List.of(List.of(
+                        TableColumns.number(differencePercent),
+                        TableColumns.number(differencePercent - half95Percent),
+                        TableColumns.number(differencePercent + half95Percent),
+                        TableColumns.number(differencePercent - half90Percent),
+                        TableColumns.number(differencePercent + half90Percent),
+                        TableColumns.number(marginPercent))));
+    }
+}
