@@ -41,14 +41,20 @@ public final class ValueTable {
                     .map(row -> new Sheet.Row<>(row.line(), new ValueRow(Map.of(), BigDecimal.valueOf(row.value()))))
                     .toList();
         }
-        List<String> asked = heading.get().names().contains(belongsTo) ? List.of(belongsTo) : List.of();
+        List<String> named = heading.get().names();
+        boolean isWrittenThere =
+                named.contains(belongsTo) || named.size() == 1 && named.get(0).contains(belongsTo);
+        List<String> asked = isWrittenThere ? List.of(belongsTo) : List.of();
         return Heading.read(again, findings)
                 .map(known -> readRows(again, known, asked, findings))
                 .orElse(List.of());
     }
 
     private static boolean isList(Heading heading) {
-        return heading.names().size() == 1 && !heading.names().contains(VALUE);
+        return heading.names().size() == 1
+                && !heading.names().contains(VALUE)
+                && heading.names().get(0).indexOf(';') < 0
+                && heading.names().get(0).indexOf('\t') < 0;
     }
 
     private static List<Sheet.Row<ValueRow>> read(

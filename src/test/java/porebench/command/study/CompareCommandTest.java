@@ -163,6 +163,15 @@ class CompareCommandTest {
                 .containsExactly("command.not-positive");
         assertThat(compare(column(EIGHT), column(SEVEN), "--division", "-0.1").codes())
                 .containsExactly("command.not-positive");
+        assertThat(compare("determination;value\nD-1;0.4\nD-1;0.5\n", column(SEVEN))
+                        .codes())
+                .containsExactly("csv.separator");
+        assertThat(compare("determination\tvalue\nD-1\t0.4\nD-1\t0.5\n", column(SEVEN))
+                        .codes())
+                .containsExactly("csv.separator");
+        assertThat(compare("determination_id,value\nT-1,0.4\nT-2,0.5\nT-3,\n,0.45\n", column(SEVEN))
+                        .codes())
+                .containsExactly("csv.column-unknown", "csv.required");
         Said word = compare(column("0.4;wet;0.5"), column(SEVEN));
         assertThat(word.status()).isEqualTo(1);
         assertThat(word.list("problems"))
