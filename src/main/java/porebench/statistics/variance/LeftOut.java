@@ -63,14 +63,17 @@ public final class LeftOut {
                 pulls[outer][k] += block.rows()[i][k] * solved[i];
             }
         }
-        for (int i = 0; i < count; i++) {
-            double[] amounts = new double[columns.regressors];
-            for (int k = columns.starts[first + i]; k < columns.starts[first + i + 1]; k++) {
-                amounts[columns.places[k]] += columns.amounts[k];
-            }
-            foretold[first + i] =
-                    solved.length == 0 ? Double.NaN : columns.dot(first + i, shares) - change(outer, amounts);
+        for (int group = first; group < first + count; group++) {
+            foretold[group] = isAlone[outer] ? Double.NaN : columns.dot(group, shares) - change(outer, group);
         }
+    }
+
+    private double change(int outer, int group) {
+        double sum = 0;
+        for (int k = 0; k < places[outer].length; k++) {
+            sum += pulls[outer][k] * columns.dot(group, covariance[places[outer][k]]);
+        }
+        return sum;
     }
 
     private double product(PooledBlock block, int one, int other) {

@@ -1,5 +1,6 @@
 package porebench.statistics.variance;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -14,7 +15,6 @@ final class PooledProducts {
     private final RegressorColumns columns;
     private final double[] values;
     private final int parts;
-    private final int variables;
     private final Map<Integer, Weight> weights = new HashMap<>();
     private final Jet between;
     private final Jet ofGroups;
@@ -27,7 +27,21 @@ final class PooledProducts {
     private Jet squares;
     private Jet logs;
 
-    private record Weight(Jet inverse, Jet log) {}
+    /** What groups of one count of values weigh, and how many there are. */
+    private static final class Weight {
+        private final Jet inverse;
+        private final Jet log;
+        private int uses;
+
+        Weight(Jet variance) {
+            inverse = variance.inverse();
+            log = variance.log();
+        }
+
+        Jet inverse() {
+            return inverse;
+        }
+    }
 
     /**
      * Works them out.
@@ -38,7 +52,7 @@ final class PooledProducts {
     PooledProducts(RegressorColumns columns, double[] values, PooledLayers layers, double... variances) {
         this.columns = columns;
         this.values = values;
-        variables = variances.length;
+        int variables = variances.length;
         parts = Jet.parts(variables);
         between = layers.variance(PooledLayers.OUTER, variances);
         ofGroups = layers.variance(PooledLayers.GROUP, variances);
@@ -51,71 +65,69 @@ final class PooledProducts {
         for (int outer = 0; outer < columns.outerGroups; outer++) {
             add(outer, slots);
         }
+        // Added one by one, so many equal logarithms would lose the digits that the end of a climb is told by.
+        weights.values().forEach(weight -> logs = logs.plusTimes(weight.uses, weight.log));
     }
 
     private Weight weight(int count) {
         return weights.computeIfAbsent(count, any -> {
             Jet variance = ofGroups.plusTimes(1.0 / count, ofValues);
-            return new Weight(variance.inverse(), variance.log());
+            return new Weight(variance);
         });
     }
 
+    /** Adds an outer group; what its groups add is gathered first, so that the whole matrix is touched once. */
     private void add(int outer, int[] slots) {
         int first = columns.outerStarts[outer];
         int end = columns.outerStarts[outer + 1];
         int[] found = new int[columns.starts[end] - columns.starts[first]];
-        double[][] sums = new double[parts][found.length];
         int count = 0;
+        for (int k = columns.starts[first]; k < columns.starts[end]; k++) {
+            if (slots[columns.places[k]] == 0) {
+                found[count++] = columns.places[k];
+                slots[columns.places[k]] = count;
+            }
+        }
+        double[][] own = new double[parts][count * (count + 1) / 2];
+        double[][] sums = new double[parts][count];
         double[][] sum = new double[parts][2];
         for (int group = first; group < end; group++) {
             Weight weight = weight(columns.counts[group]);
-            logs = logs.plus(weight.log());
+            weight.uses++;
             squares = squares.plusTimes(values[group] * values[group], weight.inverse());
             weight.inverse().addTo(sum, 0, 1);
             weight.inverse().addTo(sum, 1, values[group]);
             for (int k = columns.starts[group]; k < columns.starts[group + 1]; k++) {
-                int place = columns.places[k];
-                if (slots[place] == 0) {
-                    found[count++] = place;
-                    slots[place] = count;
-                }
+                int slot = slots[columns.places[k]] - 1;
                 double amount = columns.amounts[k];
-                weight.inverse().addTo(sums, slots[place] - 1, amount);
-                weight.inverse().addTo(withValues, place, amount * values[group]);
+                weight.inverse().addTo(sums, slot, amount);
+                weight.inverse().addTo(withValues, columns.places[k], amount * values[group]);
                 for (int l = columns.starts[group]; l <= k; l++) {
-                    weight.inverse().addTo(products, packed(place, columns.places[l]), amount * columns.amounts[l]);
+                    int other = slots[columns.places[l]] - 1;
+                    weight.inverse().addTo(own, packed(slot, other), amount * columns.amounts[l]);
                 }
             }
         }
-        for (int i = 0; i < count; i++) {
-            slots[found[i]] = 0;
-        }
-        if (between.value() > 0 || hasSlope(between)) {
-            takeAway(found, count, sums, sum);
+        takeOver(Arrays.copyOf(found, count), own, sums, sum);
+        for (int k = 0; k < count; k++) {
+            slots[found[k]] = 0;
         }
     }
 
-    private boolean hasSlope(Jet jet) {
-        for (int i = 0; i < variables; i++) {
-            if (jet.slope(i) != 0) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** Takes away what groups of one outer group have in common. */
-    private void takeAway(int[] places, int count, double[][] sums, double[][] sum) {
+    /** Adds what the groups of one outer group add, less what they have in common. */
+    private void takeOver(int[] places, double[][] own, double[][] sums, double[][] sum) {
         Jet growth = between.times(Jet.at(sum, 0)).plus(1);
         logs = logs.plus(growth.log());
         Jet less = between.times(growth.inverse());
         Jet ofValues = Jet.at(sum, 1);
         squares = squares.minus(less.times(ofValues).times(ofValues));
-        for (int k = 0; k < count; k++) {
+        for (int k = 0; k < places.length; k++) {
             Jet scaled = less.times(Jet.at(sums, k));
             scaled.times(ofValues).addTo(withValues, places[k], -1);
             for (int l = 0; l <= k; l++) {
-                scaled.times(Jet.at(sums, l)).addTo(products, packed(places[k], places[l]), -1);
+                Jet.at(own, packed(k, l))
+                        .minus(scaled.times(Jet.at(sums, l)))
+                        .addTo(products, packed(places[k], places[l]), 1);
             }
         }
     }

@@ -91,10 +91,11 @@ public final class PooledRegression {
         double free = Math.max(1, Arrays.stream(columns.counts).sum() - columns.groups);
         double within = Arrays.stream(columns.squares).sum() / free;
         double some = Math.max(all, SMALL_PART * within);
-        RestrictedFit one = RestrictedFit.of(likelihood, layers.start(some / 2, some / 2, within));
+        double[] start = layers.start(some / 2, some / 2, within);
         if (columns.regressors > FEW_REGRESSORS) {
-            return one.variances();
+            return RestrictedFit.near(likelihood, start).variances();
         }
+        RestrictedFit one = RestrictedFit.of(likelihood, start);
         RestrictedFit other = RestrictedFit.of(likelihood, layers.start(SMALL_PART * some, some, within));
         return other.minusTwiceLog() < one.minusTwiceLog() ? other.variances() : one.variances();
     }
